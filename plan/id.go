@@ -1,0 +1,67 @@
+package plan
+
+import (
+	"fmt"
+	"io"
+	"strings"
+)
+
+// ID names one noun of a plan: a kind letter and eight base-32 characters, such as
+// "r7k2m9q4a". IDs are random so that the files of two people merge. The empty ID
+// names nothing.
+type ID string
+
+// The kind letters of IDs.
+const (
+	KindLevel     = 'v'
+	KindRoom      = 'r'
+	KindSide      = 's'
+	KindBreak     = 'b'
+	KindFixture   = 'f'
+	KindOpening   = 'o'
+	KindCable     = 'c'
+	KindCircuit   = 'k'
+	KindControl   = 't'
+	KindDecision  = 'd'
+	KindWaiver    = 'w'
+	KindAmendment = 'a'
+)
+
+// idLetters leaves out l, o, 0 and 1, which are mistaken for one another on paper.
+const idLetters = "abcdefghijkmnpqrstuvwxyz23456789"
+
+const idLength = 9
+
+// NewID makes an ID of a kind from eight bytes of random. It fails where random does.
+func NewID(kind byte, random io.Reader) (ID, error) {
+	var raw [idLength - 1]byte
+	if _, err := io.ReadFull(random, raw[:]); err != nil {
+		return "", fmt.Errorf("make an id: %w", err)
+	}
+	out := [idLength]byte{kind}
+	for i, b := range raw {
+		out[i+1] = idLetters[int(b)%len(idLetters)]
+	}
+	return ID(out[:]), nil
+}
+
+// Kind returns the kind letter, or 0 for the empty ID.
+func (id ID) Kind() byte {
+	if id == "" {
+		return 0
+	}
+	return id[0]
+}
+
+// Check reports why id is not a well-formed ID of the kind.
+func (id ID) Check(kind byte) error {
+	if len(id) != idLength || id[0] != kind {
+		return fmt.Errorf("id %q is not %q and eight characters", string(id), string(kind))
+	}
+	for i := 1; i < idLength; i++ {
+		if strings.IndexByte(idLetters, id[i]) < 0 {
+			return fmt.Errorf("id %q: character %q is none of %s", string(id), id[i], idLetters)
+		}
+	}
+	return nil
+}

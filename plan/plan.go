@@ -1,0 +1,162 @@
+// Package plan holds the whole document as one immutable value: levels, rooms with
+// their sides, breaks, fixtures, openings, cables, circuits and controls.
+//
+// A plan is never written once shared: an edit is a function from a plan to a plan,
+// and nouns are pointers never changed after they are in one. Lengths are exact.
+// Kinds, boxes, editions and rules stand in a plan as IDs; an unknown one is kept.
+// What a plan means (checks, drawings, prices) is for the packages above.
+package plan
+
+import (
+	"iter"
+	"slices"
+
+	"studbay/plan/unit"
+)
+
+// Plan is one document. The zero value is an empty plan with no level.
+type Plan struct {
+	Header     *Header         `json:"header"`
+	Levels     []*Level        `json:"levels"`
+	Circuits   Set[*Circuit]   `json:"circuits"`
+	Cables     Set[*Cable]     `json:"cables"`
+	Controls   Set[*Control]   `json:"controls"`
+	Decisions  Set[*Decision]  `json:"decisions"`
+	Waivers    Set[*Waiver]    `json:"waivers"`
+	Amendments Set[*Amendment] `json:"amendments"`
+}
+
+// Header says what the plan is and how it is shown.
+type Header struct {
+	Title    string `json:"title"`
+	Author   string `json:"author,omitempty"`
+	Client   string `json:"client,omitempty"`
+	Site     string `json:"site,omitempty"`
+	Revision string `json:"revision,omitempty"`
+	Date     string `json:"date,omitempty"` // RFC 3339 full-date, printed as given
+	Edition  string `json:"edition"`        // such as "2023"
+	Units    string `json:"units"`          // UnitsImperial or UnitsMetric
+	Currency string `json:"currency,omitempty"`
+	// North is the bearing of the sheet's up direction in whole degrees clockwise
+	// from north: 0 where north is up.
+	North int `json:"north,omitempty"`
+	// NextTag holds, for each tag prefix, the next number never given out yet.
+	NextTag map[string]int `json:"nextTag,omitempty"`
+	Extra   Extra          `json:"-"`
+}
+
+// How a plan shows lengths.
+const (
+	UnitsImperial = "imperial"
+	UnitsMetric   = "metric"
+)
+
+// System returns the measuring system the plan is shown in.
+func (h *Header) System() unit.System {
+	if h != nil && h.Units == UnitsMetric {
+		return unit.Metric
+	}
+	return unit.Imperial
+}
+
+// Level is one storey.
+type Level struct {
+	ID        ID            `json:"id"`
+	Name      string        `json:"name"`
+	Elevation unit.Length   `json:"elevation"` // of its subfloor above that of the lowest level
+	Rooms     Set[*Room]    `json:"rooms"`
+	Breaks    Set[*Break]   `json:"breaks"`
+	Fixtures  Set[*Fixture] `json:"fixtures"`
+	Openings  Set[*Opening] `json:"openings"`
+	Extra     Extra         `json:"-"`
+}
+
+// Key returns the level's ID.
+func (l *Level) Key() ID { return l.ID }
+
+// Extra holds members of a file's objects that a newer minor version wrote and this
+// one does not know, so that saving gives them back. Pointer is an RFC 6901 JSON
+// pointer relative to the noun that keeps it; Value is the member's JSON text.
+type Extra []ExtraMember
+
+// ExtraMember is one kept member.
+type ExtraMember struct {
+	Pointer string
+	Value   string
+}
+
+// New returns an empty plan with one level.
+func New(title string, level ID) Plan {
+	return Plan{
+		Header: &Header{Title: title, Edition: "2023", Units: UnitsImperial, Currency: "USD"},
+		Levels: []*Level{{ID: level, Name: "Ground floor"}},
+	}
+}
+
+// Level returns the level with the ID, or nil.
+func (p Plan) Level(id ID) *Level {
+	for _, l := range p.Levels {
+		if l.ID == id {
+			return l
+		}
+	}
+	return nil
+}
+
+// WithLevel returns the plan with the level in place of the one with its ID, or
+// with it added at the end.
+func (p Plan) WithLevel(level *Level) Plan {
+	levels := slices.Clone(p.Levels)
+	for i, l := range levels {
+		if l.ID == level.ID {
+			levels[i] = level
+			p.Levels = levels
+			return p
+		}
+	}
+	p.Levels = append(levels, level)
+	return p
+}
+
+// Opening returns the opening with the ID and its level, or nils.
+func (p Plan) Opening(id ID) (*Opening, *Level) {
+	return onLevels(p, id, func(l *Level) Set[*Opening] { return l.Openings })
+}
+
+// Room returns the room with the ID and its level, or nils.
+func (p Plan) Room(id ID) (*Room, *Level) {
+	return onLevels(p, id, func(l *Level) Set[*Room] { return l.Rooms })
+}
+
+// Break returns the break with the ID and its level, or nils.
+func (p Plan) Break(id ID) (*Break, *Level) {
+	return onLevels(p, id, func(l *Level) Set[*Break] { return l.Breaks })
+}
+
+// Fixture returns the fixture with the ID and its level, or nils.
+func (p Plan) Fixture(id ID) (*Fixture, *Level) {
+	return onLevels(p, id, func(l *Level) Set[*Fixture] { return l.Fixtures })
+}
+
+// onLevels looks an ID up in one set of each level.
+func onLevels[T Noun](p Plan, id ID, set func(*Level) Set[T]) (noun T, level *Level) {
+	for _, l := range p.Levels {
+		if found, ok := set(l).Get(id); ok {
+			return found, l
+		}
+	}
+	return noun, nil
+}
+
+// Openings yields every opening, level by level, in the order of IDs.
+func (p Plan) Openings() iter.Seq2[*Level, *Opening] {
+	return func(yield func(*Level, *Opening) bool) {
+		for _, l := range p.Levels {
+			for o := range l.Openings.All() {
+				if !yield(l, o) {
+					return
+				}
+			}
+		}
+	}
+}

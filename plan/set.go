@@ -1,0 +1,297 @@
+package plan
+
+import (
+	"encoding/json"
+	"fmt"
+	"iter"
+	"slices"
+	"sort"
+)
+
+// Noun is what a Set holds: a pointer never written after it is in a plan.
+type Noun interface {
+	comparable
+	Key() ID
+}
+
+// chunkMax is how many nouns, or chunks, stand in one chunk: an edit copies one
+// chunk and its spine.
+const chunkMax = 64
+
+// Set is an immutable set of nouns in the order of their IDs. With and Without
+// return a changed set that shares all but one chunk and its spine with the old
+// one. The zero value is empty.
+type Set[T Noun] struct {
+	root *chunk[T]
+	n    int
+}
+
+// chunk is a leaf (items) or a spine (kids); low is the least key below it.
+type chunk[T Noun] struct {
+	low   ID
+	items []T
+	kids  []*chunk[T]
+}
+
+func (c *chunk[T]) isLeaf() bool { return c.kids == nil }
+
+// NewSet returns a set of the nouns in any order. It fails where two share an ID.
+func NewSet[T Noun](nouns ...T) (Set[T], error) {
+	sorted := slices.Clone(nouns)
+	sort.Slice(sorted, func(i, j int) bool { return sorted[i].Key() < sorted[j].Key() })
+	for i := 1; i < len(sorted); i++ {
+		if sorted[i].Key() == sorted[i-1].Key() {
+			return Set[T]{}, fmt.Errorf("id %q stands twice", string(sorted[i].Key()))
+		}
+	}
+	var row []*chunk[T]
+	for part := range slices.Chunk(sorted, chunkMax*3/4) {
+		row = append(row, leaf(slices.Clone(part)))
+	}
+	for len(row) > 1 {
+		var up []*chunk[T]
+		for part := range slices.Chunk(row, chunkMax*3/4) {
+			up = append(up, spine(slices.Clone(part)))
+		}
+		row = up
+	}
+	if len(row) == 0 {
+		return Set[T]{}, nil
+	}
+	return Set[T]{row[0], len(sorted)}, nil
+}
+
+func leaf[T Noun](items []T) *chunk[T] { return &chunk[T]{low: items[0].Key(), items: items} }
+
+func spine[T Noun](kids []*chunk[T]) *chunk[T] { return &chunk[T]{low: kids[0].low, kids: kids} }
+
+// Len returns how many nouns the set holds.
+func (s Set[T]) Len() int { return s.n }
+
+// Get returns the noun with the ID, and whether there is one.
+func (s Set[T]) Get(id ID) (T, bool) {
+	c := s.root
+	for c != nil && !c.isLeaf() {
+		c = c.kids[c.kidFor(id)]
+	}
+	if c != nil {
+		if i, ok := c.find(id); ok {
+			return c.items[i], true
+		}
+	}
+	var none T
+	return none, false
+}
+
+// kidFor returns which kid may hold the ID.
+func (c *chunk[T]) kidFor(id ID) int {
+	i := sort.Search(len(c.kids), func(i int) bool { return c.kids[i].low > id })
+	return max(i-1, 0)
+}
+
+func (c *chunk[T]) find(id ID) (int, bool) {
+	i := sort.Search(len(c.items), func(i int) bool { return c.items[i].Key() >= id })
+	return i, i < len(c.items) && c.items[i].Key() == id
+}
+
+// All yields the nouns in the order of their IDs.
+func (s Set[T]) All() iter.Seq[T] {
+	return func(yield func(T) bool) { s.root.all(yield) }
+}
+
+func (c *chunk[T]) all(yield func(T) bool) bool {
+	if c == nil {
+		return true
+	}
+	for _, item := range c.items {
+		if !yield(item) {
+			return false
+		}
+	}
+	for _, kid := range c.kids {
+		if !kid.all(yield) {
+			return false
+		}
+	}
+	return true
+}
+
+// With returns the set with the noun in it, in place of one with the same ID.
+func (s Set[T]) With(noun T) Set[T] {
+	if s.root == nil {
+		return Set[T]{leaf([]T{noun}), 1}
+	}
+	grown := 0
+	parts := s.root.with(noun, &grown)
+	root := parts[0]
+	if len(parts) == 2 {
+		root = spine(parts)
+	}
+	return Set[T]{root, s.n + grown}
+}
+
+// with returns the one or two chunks that stand for c with the noun in it.
+func (c *chunk[T]) with(noun T, grown *int) []*chunk[T] {
+	if c.isLeaf() {
+		i, found := c.find(noun.Key())
+		if found {
+			items := slices.Clone(c.items)
+			items[i] = noun
+			return []*chunk[T]{leaf(items)}
+		}
+		*grown = 1
+		return halves(inserted(c.items, i, noun), leaf[T])
+	}
+	i := c.kidFor(noun.Key())
+	parts := c.kids[i].with(noun, grown)
+	kids := make([]*chunk[T], 0, len(c.kids)+1)
+	kids = append(append(append(kids, c.kids[:i]...), parts...), c.kids[i+1:]...)
+	return halves(kids, spine[T])
+}
+
+func inserted[E any](list []E, i int, e E) []E {
+	out := make([]E, 0, len(list)+1)
+	return append(append(append(out, list[:i]...), e), list[i:]...)
+}
+
+// halves wraps the list in one chunk, or in two where one would be too long.
+func halves[T Noun, E any](list []E, wrap func([]E) *chunk[T]) []*chunk[T] {
+	if len(list) <= chunkMax {
+		return []*chunk[T]{wrap(list)}
+	}
+	mid := len(list) / 2
+	return []*chunk[T]{wrap(slices.Clone(list[:mid])), wrap(slices.Clone(list[mid:]))}
+}
+
+// Without returns the set without the noun of that ID, if it was there.
+func (s Set[T]) Without(id ID) Set[T] {
+	if _, ok := s.Get(id); !ok {
+		return s
+	}
+	root := s.root.without(id)
+	for root != nil && len(root.kids) == 1 {
+		root = root.kids[0]
+	}
+	return Set[T]{root, s.n - 1}
+}
+
+// without returns c less the noun, or nil where nothing is left.
+func (c *chunk[T]) without(id ID) *chunk[T] {
+	if c.isLeaf() {
+		i, _ := c.find(id)
+		items := slices.Delete(slices.Clone(c.items), i, i+1)
+		if len(items) == 0 {
+			return nil
+		}
+		return leaf(items)
+	}
+	i := c.kidFor(id)
+	kids := slices.Clone(c.kids)
+	if kid := c.kids[i].without(id); kid != nil {
+		kids[i] = kid
+	} else {
+		kids = slices.Delete(kids, i, i+1)
+	}
+	if len(kids) == 0 {
+		return nil
+	}
+	return spine(kids)
+}
+
+// MarshalJSON writes the nouns as an array in the order of their IDs.
+func (s Set[T]) MarshalJSON() ([]byte, error) {
+	return json.Marshal(slices.AppendSeq(make([]T, 0, s.n), s.All()))
+}
+
+// UnmarshalJSON reads an array of nouns. It fails where two share an ID.
+func (s *Set[T]) UnmarshalJSON(data []byte) error {
+	var nouns []T
+	if err := json.Unmarshal(data, &nouns); err != nil {
+		return err
+	}
+	set, err := NewSet(nouns...)
+	*s = set
+	return err
+}
+
+// Change is one noun before and after: Old is nil where it was added, New where it
+// was removed.
+type Change[T Noun] struct{ Old, New T }
+
+// Diff returns what differs between two sets in the order of IDs. Chunks that both
+// share are skipped.
+func (s Set[T]) Diff(after Set[T]) (changes []Change[T]) {
+	if s.root == after.root {
+		return nil
+	}
+	var none T
+	a, b := newCursor(s), newCursor(after)
+	for {
+		for a.skipShared(b) {
+		}
+		left, okA := a.peek()
+		right, okB := b.peek()
+		switch {
+		case !okA && !okB:
+			return changes
+		case !okB || okA && left.Key() < right.Key():
+			changes = append(changes, Change[T]{left, none})
+			a.next()
+		case !okA || right.Key() < left.Key():
+			changes = append(changes, Change[T]{none, right})
+			b.next()
+		default:
+			if left != right {
+				changes = append(changes, Change[T]{left, right})
+			}
+			a.next()
+			b.next()
+		}
+	}
+}
+
+// cursor walks the leaves of a set.
+type cursor[T Noun] struct {
+	leaves []*chunk[T]
+	pos    int // in the first leaf
+}
+
+func newCursor[T Noun](s Set[T]) *cursor[T] {
+	c := &cursor[T]{}
+	c.collect(s.root)
+	return c
+}
+
+func (c *cursor[T]) collect(from *chunk[T]) {
+	switch {
+	case from == nil:
+	case from.isLeaf():
+		c.leaves = append(c.leaves, from)
+	default:
+		for _, kid := range from.kids {
+			c.collect(kid)
+		}
+	}
+}
+
+func (c *cursor[T]) peek() (noun T, ok bool) {
+	if len(c.leaves) == 0 {
+		return noun, false
+	}
+	return c.leaves[0].items[c.pos], true
+}
+
+func (c *cursor[T]) next() {
+	if c.pos++; c.pos == len(c.leaves[0].items) {
+		c.leaves, c.pos = c.leaves[1:], 0
+	}
+}
+
+// skipShared passes one leaf that both cursors stand at the start of.
+func (c *cursor[T]) skipShared(o *cursor[T]) bool {
+	if len(c.leaves) == 0 || len(o.leaves) == 0 || c.pos != 0 || o.pos != 0 || c.leaves[0] != o.leaves[0] {
+		return false
+	}
+	c.leaves, o.leaves = c.leaves[1:], o.leaves[1:]
+	return true
+}
