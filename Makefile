@@ -1,0 +1,44 @@
+# Studbay. "make run" starts it, "make test" tests all of it; on a fresh Debian
+# machine both first install what is missing (see .ci/setup).
+
+# Where the archive from go.dev unpacks, for shells that do not know of it yet.
+export PATH := $(PATH):/usr/local/go/bin
+
+# What the program is started with, such as: make run ARGS='cottage.studbay'
+ARGS ?=
+
+.PHONY: help run build test bench fuzz audit demo notices clean
+
+help: ## list the targets
+	@sed -n 's/^\([a-z]*\):.*## \(.*\)/\1\t\2/p' Makefile | expand -t 10
+
+run: ## build the program and start it (ARGS='...' is passed on)
+	@.ci/setup run
+	@go build -o bin/studbay ./app
+	@bin/studbay $(ARGS)
+
+build: ## build bin/studbay
+	@.ci/setup run
+	go build -ldflags '-s -w' -o bin/studbay ./app
+
+test: ## format, lint, builds, race tests and the window end to end
+	@.ci/setup test
+	@.ci/test
+
+bench: ## run every benchmark
+	go test -run '^$$' -bench . -benchmem ./...
+
+fuzz: ## run every fuzz test for FUZZTIME each (30s unless told)
+	@.ci/fuzz
+
+audit: ## look for known vulnerabilities in what the program calls
+	@.ci/audit
+
+demo: ## build the demo plans anew
+	go run ./app/demo/gen
+
+notices: ## collect the notices of all modules in the binary anew
+	go test ./assets/notices -run TestNotices -update
+
+clean: ## remove what make built here
+	rm -rf bin
