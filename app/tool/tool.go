@@ -1,0 +1,114 @@
+// Package tool holds the tools of the board: each turns gestures into edits of the
+// plan. A tool draws nothing itself: it asks for a preview, and the board shows it.
+package tool
+
+import (
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Tool is one way of working with the pointer. A tool is told of every pointer move
+// and key while it is in hand.
+type Tool interface {
+	// ID is stable: preferences and shortcuts name the tool by it.
+	ID() string
+	// Hint says what the tool expects now, for the status line.
+	Hint() words.Text
+	Down(Table, Pointer)
+	Move(Table, Pointer)
+	Up(Table, Pointer)
+	// Type is given typed text (digits, quotes, units), Enter and Backspace included,
+	// and reports whether it used it.
+	Type(Table, Key) bool
+	// Cancel takes one step back, as Esc asks, and reports whether there was one.
+	Cancel(Table) bool
+	// Leave is told when another tool is taken; what is unfinished is dropped.
+	Leave(Table)
+}
+
+// Pointer is one pointer event in the plan's own coordinates.
+type Pointer struct {
+	At       geom.Point
+	Reach    unit.Length // how far from At a thing still counts as pointed at
+	Shift    bool
+	Control  bool
+	Alt      bool
+	Double   bool // second click of a double click
+	OnUnfold bool // it came from the unfolded room: At is on the face, Height counts
+	Height   unit.Length
+	Side     plan.ID // the side under the pointer in the unfolded room
+}
+
+// Key is one key press: Rune for text, Name for Enter, Backspace, Left and so on.
+type Key struct {
+	Rune  rune
+	Name  string // "Enter", "Backspace", "Left", "Right", "Up", "Down", "Delete", "Tab"
+	Shift bool
+}
+
+// Table is what a tool sees of the window: the plan, what is under the pointer, and
+// where to put previews and edits.
+type Table interface {
+	Plan() plan.Plan
+	Index() *plan.Index
+	Level() plan.ID
+	System() unit.System
+	// Do makes an edit the next step; an error is also shown to the user.
+	Do(plan.Edit) error
+	// Begin and End bracket a drag, so that one undo takes all of it back.
+	Begin(name words.Text)
+	End()
+	Selection() []plan.ID
+	Select(ids ...plan.ID)
+	// Preview replaces what is drawn live above the board.
+	Preview(Preview)
+	// Say puts a message in the status line.
+	Say(words.Text)
+	// NewID makes a fresh ID.
+	NewID(kind byte) plan.ID
+	// Kind is the opening kind in hand.
+	Kind() string
+}
+
+// Preview is what a tool shows live: nothing of it is in the plan.
+type Preview struct {
+	Lines   []geom.Segment
+	Area    geom.Polygon // outline being traced
+	Ghost   *Ghost
+	Dims    []Dim
+	Snap    words.Text // name of the snap in force
+	SnapAt  *geom.Point
+	Box     *geom.Box // rubber band
+	Typed   string    // what has been typed so far
+	Cursor  Cursor
+	Moving  []plan.ID // drawn live and left out of the picture below
+}
+
+// Ghost is an opening that would be placed.
+type Ghost struct {
+	Kind   string
+	At     plan.Anchor
+	Foot   geom.Point
+	Into   geom.Point // direction into the room
+	Height unit.Length
+}
+
+// Dim is a dimension shown live, from one point to another with its text.
+type Dim struct {
+	From, To geom.Point
+	Text     string
+}
+
+// Cursor says how the pointer looks.
+type Cursor int
+
+// The cursors.
+const (
+	CursorArrow Cursor = iota
+	CursorCross
+	CursorHand
+	CursorMove
+	CursorNo
+)
