@@ -1,6 +1,9 @@
 package unit
 
-import "math/bits"
+import (
+	"math/big"
+	"math/bits"
+)
 
 // Area is a signed product of two lengths in square nanometres, held in 128 bits:
 // 100 ft² alone overflows 64. The zero value is no area.
@@ -57,3 +60,75 @@ func (a Area) Sign() int {
 
 // Cmp returns −1 where a < b, 0 where they are equal, 1 where a > b.
 func (a Area) Cmp(b Area) int { return a.Sub(b).Sign() }
+
+// The areas limits are written in: multiply them, such as SquareFoot.Mul(9).
+var (
+	SquareInch = Inch.Times(Inch)
+	SquareFoot = Foot.Times(Foot)
+)
+
+// Mul returns a × n exactly. The product must stay within 128 bits, as any area on
+// Earth does.
+func (a Area) Mul(n int64) Area {
+	m := magnitude(Length(n))
+	hi, lo := bits.Mul64(a.lo, m)
+	product := Area{int64(hi + uint64(a.hi)*m), lo}
+	if n < 0 {
+		return product.Neg()
+	}
+	return product
+}
+
+// Half returns a / 2, a half square nanometre dropped towards zero.
+func (a Area) Half() Area {
+	if a.hi < 0 {
+		return a.Neg().Half().Neg()
+	}
+	return Area{a.hi >> 1, a.lo>>1 | uint64(a.hi)<<63}
+}
+
+// Sqrt returns the side of the square of area a, rounded to the nearest nanometre.
+// A must not be below zero.
+func (a Area) Sqrt() Length {
+	if a.hi < 0 {
+		panic("unit: square root of an area below zero")
+	}
+	// round(√a) = (⌊√4a⌋ + 1) / 2
+	four := new(big.Int).Lsh(a.Big(), 2)
+	root := four.Sqrt(four)
+	return Length(root.Add(root, big.NewInt(1)).Rsh(root, 1).Int64())
+}
+
+// Over returns a / l, rounded half away from zero to the nearest nanometre. L must
+// not be zero and the quotient must fit a Length.
+func (a Area) Over(l Length) Length {
+	negative := (a.hi < 0) != (l < 0)
+	if a.hi < 0 {
+		a = a.Neg()
+	}
+	d := magnitude(l)
+	quotient, rest := bits.Div64(uint64(a.hi), a.lo, d)
+	if rest >= d-rest {
+		quotient++
+	}
+	if negative {
+		return -Length(quotient)
+	}
+	return Length(quotient)
+}
+
+// SquareMetresFloat returns a as a float for drawing and statistics, never for
+// comparing with a limit.
+func (a Area) SquareMetresFloat() float64 {
+	f, _ := new(big.Float).SetInt(a.Big()).Float64()
+	return f / 1e18
+}
+
+// Big returns a in square nanometres, for exact work beyond 128 bits.
+func (a Area) Big() *big.Int {
+	n := new(big.Int).Lsh(big.NewInt(a.hi), 64)
+	return n.Add(n, new(big.Int).SetUint64(a.lo))
+}
+
+// String writes a in square feet to a tenth.
+func (a Area) String() string { return Imperial.FormatArea(a) }

@@ -1,0 +1,35 @@
+package unit
+
+import (
+	"errors"
+	"fmt"
+	"unicode/utf8"
+)
+
+// What a well-written quantity can still fail with.
+var (
+	// ErrInexact says that the whole number behind a quantity cannot hold the value.
+	ErrInexact = errors.New("finer than can be held exactly")
+	// ErrRange says that the value is too large to hold.
+	ErrRange = errors.New("too large to hold")
+)
+
+// SyntaxError says which character of a text cannot be read and what would be.
+type SyntaxError struct {
+	Text string // the whole text, as given
+	At   int    // byte offset of the character; len(Text) where the text ends too early
+	Want string // what was expected there, in English
+}
+
+// Error names the character by its place counted in characters from 1.
+func (e *SyntaxError) Error() string {
+	if e.Text == "" {
+		return "nothing written, want " + e.Want
+	}
+	if e.At >= len(e.Text) {
+		return fmt.Sprintf("%q ends too early, want %s", e.Text, e.Want)
+	}
+	r, _ := utf8.DecodeRuneInString(e.Text[e.At:])
+	place := utf8.RuneCountInString(e.Text[:e.At]) + 1
+	return fmt.Sprintf("%q: %q at character %d, want %s", e.Text, r, place, e.Want)
+}

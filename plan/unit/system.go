@@ -1,0 +1,93 @@
+package unit
+
+import "math/big"
+
+// System is the family of units a person reads and types. The zero value is Imperial.
+type System int
+
+// The systems of units. A plan is exact in either; they differ only in text.
+const (
+	Imperial System = iota
+	Metric
+)
+
+// tapeDen and metricStep are the finest marks lengths are shown to: the sixteenths
+// and the millimetres of a tape. Common practice.
+const (
+	tapeDen    = 16
+	metricStep = Millimetre
+)
+
+// Bare returns the unit of a number typed without one: Inch or Millimetre.
+func (s System) Bare() Length {
+	if s == Metric {
+		return Millimetre
+	}
+	return Inch
+}
+
+// Step returns the finest length shown: 1/16 in or 1 mm.
+func (s System) Step() Length {
+	if s == Metric {
+		return metricStep
+	}
+	return Inch / tapeDen
+}
+
+// Format writes l for reading, to 1/16 in or 1 mm, with ≈ before a rounded value.
+// Parse reads it back to within half a step, and exactly where there is no ≈.
+func (s System) Format(l Length) string {
+	if s == Metric {
+		return s.approx(l) + l.Metric(metricStep)
+	}
+	return s.approx(l) + l.FeetInches(tapeDen)
+}
+
+// Short writes l as heights are called out: in inches alone or in millimetres alone,
+// with ≈ before a rounded value.
+func (s System) Short(l Length) string {
+	if s == Metric {
+		text := appendDecimal(nil, int64(l.Rounded(metricStep)), 6)
+		return s.approx(l) + withMinus(text) + " mm"
+	}
+	return s.approx(l) + l.Inches(tapeDen)
+}
+
+func (s System) approx(l Length) string {
+	if l.IsMultiple(s.Step()) {
+		return ""
+	}
+	return "≈ "
+}
+
+// FormatArea writes a for reading, rounded half away from zero to a tenth of a square
+// foot or square metre: 156 ft² or 14.5 m².
+func (s System) FormatArea(a Area) string {
+	if s == Metric {
+		return areaTenths(a, Metre.Times(Metre)) + " m²"
+	}
+	return areaTenths(a, SquareFoot) + " ft²"
+}
+
+// areaTenths divides by a tenth of the unit, which must be whole.
+func areaTenths(a, unit Area) string {
+	tenth := new(big.Int).Quo(unit.Big(), big.NewInt(10))
+	twice := new(big.Int).Lsh(a.Big(), 1)
+	half := new(big.Int).Set(tenth)
+	if a.Sign() < 0 {
+		half.Neg(half)
+	}
+	// round(a/t) = trunc((2a ± t) / 2t), half away from zero
+	count := twice.Add(twice, half).Quo(twice, tenth.Lsh(tenth, 1))
+	return withMinus(appendDecimal(nil, count.Int64(), 1))
+}
+
+// FormatVolume writes v for reading, exactly in cubic inches; metric adds whole cubic
+// centimetres: 20.25 in³ (332 cm³). Box fill is decided in cubic inches in both.
+func (s System) FormatVolume(v Volume) string {
+	text := withMinus(v.AppendDecimal(nil)) + " in³"
+	if s == Metric {
+		return text + " (" + v.CubicCentimetres() + " cm³)"
+	}
+	return text
+}

@@ -1,0 +1,134 @@
+// Package words holds what the program says to people, before it is put in a
+// language and a system of units.
+//
+// The English source stands where it is used and names its values by place: {0}, {1}.
+// A Voice turns it into a line of text; a missing translation shows the English. The
+// package decides no meaning: it looks at no value but to print it.
+package words
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"studbay/plan/unit"
+)
+
+// Text is one thing to say. The zero value says nothing.
+type Text struct {
+	ID      string // stable: catalogues translate by it
+	English string // the source, with {0}, {1} ... for the arguments
+	Args    []any  // string, int, Text, Height or a quantity of package unit
+}
+
+// Height is a length that is called out in inches or millimetres alone.
+type Height unit.Length
+
+// New returns a text with its arguments: strings, ints, lengths, areas, volumes, money,
+// wire sizes, heights or other texts.
+func New(id, english string, args ...any) Text {
+	return Text{ID: id, English: english, Args: args}
+}
+
+// String says t in English with imperial units.
+func (t Text) String() string { return Voice{}.Say(t) }
+
+// IsZero reports whether t says nothing.
+func (t Text) IsZero() bool { return t.ID == "" && t.English == "" }
+
+// Voice says texts in one language and one system of units. The zero value is
+// English and imperial. A Voice may be used by many goroutines while nothing writes
+// to its catalogue.
+type Voice struct {
+	Catalogue    Catalogue // nil: English
+	System       unit.System
+	DecimalComma bool // 14,5 m² for 14.5 m²
+}
+
+// Say returns t in the voice's language. A translation that is missing, or that asks
+// for an argument the text has not, gives way to the English.
+func (v Voice) Say(t Text) string {
+	if translated, ok := v.Catalogue[t.ID]; ok {
+		if said, ok := v.fill(translated, t.Args); ok {
+			return said
+		}
+	}
+	said, _ := v.fill(t.English, t.Args)
+	return said
+}
+
+// fill puts the arguments in their places. It reports false where a place has no
+// argument; the place then stays as written.
+func (v Voice) fill(source string, args []any) (said string, complete bool) {
+	complete = true
+	var b strings.Builder
+	for {
+		before, place, after, found := cutPlace(source)
+		b.WriteString(before)
+		if !found {
+			return b.String(), complete
+		}
+		if place < len(args) {
+			b.WriteString(v.value(args[place]))
+		} else {
+			b.WriteString("{" + strconv.Itoa(place) + "}")
+			complete = false
+		}
+		source = after
+	}
+}
+
+// cutPlace splits source around its first {n}. Other braces are plain text.
+func cutPlace(source string) (before string, place int, after string, found bool) {
+	for at := 0; at < len(source); at++ {
+		if source[at] != '{' {
+			continue
+		}
+		end := strings.IndexByte(source[at:], '}')
+		if end < 0 {
+			break
+		}
+		if place, ok := placeNumber(source[at+1 : at+end]); ok {
+			return source[:at], place, source[at+end+1:], true
+		}
+	}
+	return source, 0, "", false
+}
+
+// placeNumber reads the one or two digits between braces, as they are counted.
+func placeNumber(text string) (int, bool) {
+	n, err := strconv.ParseUint(text, 10, 8)
+	if err != nil || n > 99 || strconv.FormatUint(n, 10) != text {
+		return 0, false
+	}
+	return int(n), true
+}
+
+func (v Voice) value(arg any) string {
+	switch a := arg.(type) {
+	case string:
+		return a
+	case int:
+		return strings.Replace(strconv.Itoa(a), "-", "−", 1)
+	case Text:
+		return v.Say(a)
+	case unit.Length:
+		return v.decimal(v.System.Format(a))
+	case Height:
+		return v.decimal(v.System.Short(unit.Length(a)))
+	case unit.Area:
+		return v.decimal(v.System.FormatArea(a))
+	case unit.Volume:
+		return v.decimal(v.System.FormatVolume(a))
+	case unit.Money:
+		return v.decimal(a.String())
+	}
+	return fmt.Sprint(arg)
+}
+
+func (v Voice) decimal(quantity string) string {
+	if v.DecimalComma {
+		return strings.Replace(quantity, ".", ",", 1)
+	}
+	return quantity
+}
