@@ -24,6 +24,9 @@ type Plan struct {
 	Decisions  Set[*Decision]  `json:"decisions"`
 	Waivers    Set[*Waiver]    `json:"waivers"`
 	Amendments Set[*Amendment] `json:"amendments"`
+	// Extra holds what a newer minor version wrote outside every noun, and at
+	// /version which one it was.
+	Extra Extra `json:"-"`
 }
 
 // Header says what the plan is and how it is shown.

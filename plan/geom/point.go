@@ -12,7 +12,8 @@ import "studbay/plan/unit"
 
 // Point is a place on a level, from the plan's origin: X to the right, Y down.
 type Point struct {
-	X, Y unit.Length
+	X unit.Length `json:"x"`
+	Y unit.Length `json:"y"`
 }
 
 // Add returns p moved by v.
