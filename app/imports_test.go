@@ -1,0 +1,292 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"io"
+	"io/fs"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+const (
+	toolkit = "fyne.io/fyne/v2"
+	driver  = toolkit + "/app" // the part of it that needs cgo, OpenGL and X11
+)
+
+// listed is what go list says of one of our packages. Paths of ours are kept
+// without the module's name: "app" is the program itself.
+type listed struct {
+	ImportPath   string
+	Imports      []string // by the package
+	TestImports  []string // by tests inside it
+	XTestImports []string // by tests beside it
+	CgoOnly      bool     // go list finds no file in it with cgo off
+}
+
+// An importRule says what some packages may import.
+type importRule struct {
+	who  string // the packages it holds for: a path, or a folder and all below it
+	may  string // what they may import of ours, in the same form, parted by spaces
+	not  string // what of that they may not
+	test bool   // whether it holds for their tests as well
+	why  string
+}
+
+// The rules run from the inmost package outwards. The first that fits a package
+// decides; a package that none fits is a mistake of its own.
+var importRules = []importRule{
+	{who: "plan/unit", may: "", why: "units are the ground everything stands on"},
+	{who: "plan/geom", may: "plan/unit", why: "geometry knows no room and no box"},
+	{who: "plan/words", may: "plan/unit", why: "texts know quantities and nothing of what they speak of"},
+	{who: "plan", may: "plan/unit plan/geom plan/words", why: "the plan is the inmost model: kinds, boxes and rules stand in it as values"},
+	{who: "plan/...", may: "plan/...", test: true, why: "imports run one way, plan <- fill <- render <- app"},
+	{who: "fill/rows", may: "", why: "it reads tables and does not know what stands in them"},
+	{who: "fill/code", may: "plan/unit plan/words fill/rows assets", why: "box-fill arithmetic stands on it and has no plan in sight"},
+	{who: "fill/box", may: "plan/unit plan/words fill/code", why: "box-fill arithmetic has no plan in sight"},
+	{who: "fill/...", may: "plan/... fill/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
+	{who: "render/glyph", may: "plan/unit plan/geom assets", why: "one measure of text serves all painters"},
+	{who: "render/scene", may: "plan/unit plan/geom render/glyph", why: "the display list knows no plan"},
+	{who: "render/paint/...", may: "plan/unit plan/geom render/glyph render/scene render/paint/...", why: "a painter knows the display list alone"},
+	{who: "render/...", may: "plan/... fill/... render/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
+	{who: "app/quiet", may: "", why: "it must be initialised before the toolkit"},
+	{who: "app/tool/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/card/... app/desk/...", why: "a tool declares what it needs of the window as an interface"},
+	{who: "app/card/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/tool/... app/desk/...", why: "a card shows what it is given"},
+	{who: "app/...", may: "plan/... fill/... render/... app/... assets/...", test: true, why: "the program may use all"},
+	{who: "assets/...", may: "", test: true, why: "assets holds bytes only"},
+}
+
+func (r importRule) allows(path string) bool {
+	return fitsAny(r.may, path) && !fitsAny(r.not, path)
+}
+
+// String is the rule in words, as a violation shows it.
+func (r importRule) String() string {
+	may := "nothing of ours"
+	if r.may != "" {
+		may = "only " + strings.ReplaceAll(r.may, " ", ", ")
+	}
+	if r.not != "" {
+		may += ", and of these not " + strings.ReplaceAll(r.not, " ", ", ")
+	}
+	return r.who + " may import " + may + ": " + r.why
+}
+
+// TestImportsRunOneWay holds every import of ours to the rules above.
+func TestImportsRunOneWay(t *testing.T) {
+	for _, pkg := range packages(t) {
+		if !ruled(pkg.ImportPath) {
+			t.Errorf("%s: no import rule fits this package; the folders are plan, fill, render, app and assets", pkg.ImportPath)
+		}
+		for _, broken := range violations(pkg) {
+			t.Error(broken)
+		}
+	}
+}
+
+// violations names each import of pkg that a rule forbids, with the reason.
+func violations(pkg listed) (broken []string) {
+	complain := func(what, path string, r importRule) {
+		broken = append(broken, pkg.ImportPath+what+path+"; "+r.String())
+	}
+	for _, r := range importRules {
+		if !fits(r.who, pkg.ImportPath) {
+			continue
+		}
+		for _, path := range ours(pkg.Imports) {
+			if !r.allows(path) {
+				complain(" imports ", path, r)
+			}
+		}
+		break
+	}
+	// A test may look further than its package, though never outwards.
+	for _, r := range importRules {
+		if !r.test || !fits(r.who, pkg.ImportPath) {
+			continue
+		}
+		for _, path := range ours(slices.Concat(pkg.TestImports, pkg.XTestImports)) {
+			if !r.allows(path) && path != pkg.ImportPath {
+				complain(" in its tests imports ", path, r)
+			}
+		}
+		break
+	}
+	return broken
+}
+
+// TestRulesCatch tries the rules on imports that they must forbid, and on their
+// neighbours that they must let pass.
+func TestRulesCatch(t *testing.T) {
+	for _, tt := range []struct {
+		who, imports string
+		broken       bool
+	}{
+		{"plan", "studbay/plan/geom", false},
+		{"plan", "studbay/plan/file", true},
+		{"plan", "studbay/fill", true},
+		{"plan/geom", "studbay/plan/words", true},
+		{"plan/words", "studbay/plan/unit", false},
+		{"plan/file", "studbay/plan", false},
+		{"fill/box", "studbay/plan", true},
+		{"fill/code", "studbay/plan", true},
+		{"fill/part", "studbay/plan", false},
+		{"fill", "studbay/render/scene", true},
+		{"render/scene", "studbay/plan", true},
+		{"render/paint/pdf", "studbay/render/sheet", true},
+		{"render/paint/pdf", "studbay/render/scene", false},
+		{"render/sheet", "studbay/app/board", true},
+		{"app/card", "studbay/app/tool", true},
+		{"app/tool", "studbay/app/card", true},
+		{"app/card", "studbay/app/desk", true},
+		{"app/card", "studbay/fill", false},
+		{"app/verb", "studbay/render/sheet", false},
+		{"assets", "studbay/plan/unit", true},
+		{"app/quiet", "os", false},
+	} {
+		if got := violations(listed{ImportPath: tt.who, Imports: []string{tt.imports}}); (len(got) > 0) != tt.broken {
+			t.Errorf("%s importing %s: found %q, want a violation: %v", tt.who, tt.imports, got, tt.broken)
+		}
+	}
+	if got := violations(listed{ImportPath: "plan", XTestImports: []string{"studbay/app/demo"}}); len(got) != 1 {
+		t.Errorf("a test of plan importing app/demo: found %q, want one violation", got)
+	}
+	if ruled("tools/generate") {
+		t.Error("a folder outside the house has a rule, want none")
+	}
+}
+
+// TestToolkitStaysInTheApp holds the toolkit in app, its driver in one package
+// that only a build with cgo has, and the window to those who open it.
+func TestToolkitStaysInTheApp(t *testing.T) {
+	var drivers, openers []string
+	for _, pkg := range packages(t) {
+		for _, path := range slices.Concat(pkg.Imports, pkg.TestImports, pkg.XTestImports) {
+			if (path == toolkit || strings.HasPrefix(path, toolkit+"/")) && !fits("app/...", pkg.ImportPath) {
+				t.Errorf("%s imports %s: only app knows the toolkit, all else works without a window", pkg.ImportPath, path)
+			}
+		}
+		if slices.Contains(slices.Concat(pkg.Imports, pkg.TestImports, pkg.XTestImports), driver) {
+			drivers = append(drivers, pkg.ImportPath)
+			if !pkg.CgoOnly {
+				t.Errorf("%s imports %s in a build without cgo: put every file of it behind //go:build cgo", pkg.ImportPath, driver)
+			}
+		}
+		if slices.Contains(pkg.Imports, "studbay/app/desk") {
+			openers = append(openers, pkg.ImportPath)
+		}
+	}
+	if len(drivers) > 1 {
+		t.Errorf("%v import %s: one package opens the window, so that all others build and test without OpenGL and X11", drivers, driver)
+	}
+	for _, opener := range openers {
+		if opener != "app" && !slices.Contains(drivers, opener) {
+			t.Errorf("%s imports app/desk: the window imports the rest, and only the program opens it", opener)
+		}
+	}
+}
+
+// TestVerbsNeedNoDisplay holds the build without cgo free of the driver.
+func TestVerbsNeedNoDisplay(t *testing.T) {
+	cmd := exec.Command("go", "list", "-deps", ".")
+	cmd.Env = append(cmd.Environ(), "CGO_ENABLED=0")
+	out, err := cmd.Output()
+	if err != nil {
+		t.Fatalf("go list -deps without cgo: %v", err)
+	}
+	for path := range strings.Lines(string(out)) {
+		if path = strings.TrimSpace(path); path == driver || strings.HasPrefix(path, "github.com/go-gl/") {
+			t.Errorf("without cgo the program still holds %s: the verbs must build with no OpenGL and X11", path)
+		}
+	}
+}
+
+// packages lists our packages as they are with cgo.
+func packages(t *testing.T) []listed {
+	t.Helper()
+	noteChanges(t)
+	all := list(t, "1")
+	without := map[string]bool{}
+	for _, pkg := range list(t, "0") {
+		// A package left with no file is still listed, as one that imports nothing.
+		without[pkg.ImportPath] = slices.Contains(pkg.Imports, driver)
+	}
+	for i := range all {
+		all[i].CgoOnly = !without[all[i].ImportPath]
+	}
+	if len(all) < 3 {
+		t.Fatalf("go list found %d packages, which cannot be all", len(all))
+	}
+	return all
+}
+
+// list runs go list on the whole module. A package that does not compile is
+// listed with what it imports all the same.
+func list(t *testing.T, cgo string) (all []listed) {
+	t.Helper()
+	cmd := exec.Command("go", "list", "-e", "-json=ImportPath,Imports,TestImports,XTestImports", "./...")
+	cmd.Dir = ".."
+	cmd.Env = append(cmd.Environ(), "CGO_ENABLED="+cgo)
+	var stderr bytes.Buffer
+	cmd.Stderr = &stderr
+	out, err := cmd.Output()
+	if err != nil {
+		t.Fatalf("go list: %v\n%s", err, &stderr)
+	}
+	for dec := json.NewDecoder(bytes.NewReader(out)); ; {
+		var pkg listed
+		if err := dec.Decode(&pkg); err == io.EOF {
+			return all
+		} else if err != nil {
+			t.Fatal(err)
+		}
+		pkg.ImportPath = strings.TrimPrefix(pkg.ImportPath, "studbay/")
+		all = append(all, pkg)
+	}
+}
+
+// noteChanges reads our folders in this process. The go command remembers the
+// result of a test until a file it read changes, and does not see what another
+// process reads.
+func noteChanges(t *testing.T) {
+	t.Helper()
+	err := filepath.WalkDir("..", func(_ string, entry fs.DirEntry, err error) error {
+		if err == nil && entry.IsDir() && strings.HasPrefix(entry.Name(), ".") && entry.Name() != ".." {
+			return filepath.SkipDir
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+// ours picks the paths of this module, without its name.
+func ours(paths []string) (rest []string) {
+	for _, path := range paths {
+		if own, ok := strings.CutPrefix(path, "studbay/"); ok {
+			rest = append(rest, own)
+		}
+	}
+	return rest
+}
+
+// ruled reports whether any rule fits the package at path.
+func ruled(path string) bool {
+	return slices.ContainsFunc(importRules, func(r importRule) bool { return fits(r.who, path) })
+}
+
+// fits reports whether path is what pattern names: itself, or with "/..." it and
+// all below it.
+func fits(pattern, path string) bool {
+	folder, tree := strings.CutSuffix(pattern, "/...")
+	return path == folder || tree && strings.HasPrefix(path, folder+"/")
+}
+
+// fitsAny reports whether path fits one of the patterns, parted by spaces.
+func fitsAny(patterns, path string) bool {
+	return slices.ContainsFunc(strings.Fields(patterns), func(p string) bool { return fits(p, path) })
+}
