@@ -1,0 +1,107 @@
+package png
+
+import (
+	"context"
+	"image"
+	"image/color"
+	"image/draw"
+	"sync"
+
+	"studbay/render/paint/raster"
+	"studbay/render/scene"
+)
+
+// page is what workers draw bands of.
+type page struct {
+	drawing *raster.Drawing
+	paper   scene.Color
+	size    image.Point
+}
+
+// result is a packed band, or why there is none.
+type result struct {
+	strip
+	err error
+}
+
+// strips hands out the bands of a page in order, while workers draw those ahead.
+type strips struct {
+	total   int
+	results []chan result
+	free    chan struct{} // a token for each band that may be ahead of the file
+	cancel  context.CancelFunc
+	workers sync.WaitGroup
+}
+
+// strips starts the workers. The caller takes all bands by next, or stops.
+func (p page) strips(ctx context.Context, workers int) *strips {
+	ctx, cancel := context.WithCancel(ctx)
+	total := (p.size.Y + bandHeight - 1) / bandHeight
+	workers = min(workers, total)
+	s := &strips{total: total, results: make([]chan result, total), cancel: cancel}
+	s.free = make(chan struct{}, 4*workers)
+	jobs := make(chan int)
+	for i := range s.results {
+		s.results[i] = make(chan result, 1)
+	}
+	for range workers {
+		s.workers.Go(func() { p.work(ctx, jobs, s.results) })
+	}
+	s.workers.Go(func() {
+		defer close(jobs)
+		for i := range total {
+			select {
+			case s.free <- struct{}{}:
+			case <-ctx.Done():
+			}
+			jobs <- i
+		}
+	})
+	return s
+}
+
+// next waits for band i. After its error, or the last band, no worker is left.
+func (s *strips) next(i int) (strip, error) {
+	r := <-s.results[i]
+	if r.err != nil {
+		return strip{}, s.stop(r.err)
+	}
+	<-s.free // a band that was drawn had its token
+	if i == s.total-1 {
+		return r.strip, s.stop(nil)
+	}
+	return r.strip, nil
+}
+
+// stop ends the workers, waits for them and returns err.
+func (s *strips) stop(err error) error {
+	s.cancel()
+	s.workers.Wait()
+	return err
+}
+
+// work draws and packs bands until there are no more. Once the context is over it
+// answers every band with its error.
+func (p page) work(ctx context.Context, jobs <-chan int, results []chan result) {
+	im := image.NewRGBA(image.Rect(0, 0, p.size.X, min(bandHeight, p.size.Y)))
+	packer := newPacker(p.size.X)
+	for i := range jobs {
+		results[i] <- p.band(ctx, i, im, packer)
+	}
+}
+
+func (p page) band(ctx context.Context, i int, im *image.RGBA, packer *packer) result {
+	if err := ctx.Err(); err != nil {
+		return result{err: err}
+	}
+	top := i * bandHeight
+	height := min(bandHeight, p.size.Y-top)
+	part := im.SubImage(image.Rect(0, 0, p.size.X, height)).(*image.RGBA)
+	draw.Draw(part, part.Rect, image.NewUniform(color.NRGBA(p.paper)), image.Point{}, draw.Src)
+	p.drawing.Draw(part, image.Pt(0, top), func() bool { return ctx.Err() != nil })
+	if err := ctx.Err(); err != nil {
+		return result{err: err}
+	}
+	s, err := packer.pack(part, top+height == p.size.Y)
+	return result{s, err}
+}
