@@ -1,0 +1,46 @@
+package code
+
+import (
+	"fmt"
+	"strings"
+	"sync"
+
+	"studbay/assets"
+)
+
+// Editions lists the editions in order, oldest first, as a user types them.
+func Editions() []string {
+	all := loaded()
+	names := make([]string, len(all))
+	for i, f := range all {
+		names[i] = f.Edition
+	}
+	return names
+}
+
+// Latest is the newest edition, taken where a plan or a user names none.
+func Latest() *Figures {
+	all := loaded()
+	return all[len(all)-1]
+}
+
+// Edition returns the figures of an edition such as "2023": the same pointer each
+// time. An unknown one is an error that lists those there are.
+func Edition(name string) (*Figures, error) {
+	for _, f := range loaded() {
+		if f.Edition == name {
+			return f, nil
+		}
+	}
+	return nil, fmt.Errorf("no code edition %q; there are %s", name, strings.Join(Editions(), ", "))
+}
+
+// loaded reads the embedded tables once. They are ours and tested, so a fault in
+// them is a broken build.
+var loaded = sync.OnceValue(func() []*Figures {
+	all, err := load(assets.Tables)
+	if err != nil {
+		panic(err)
+	}
+	return all
+})
