@@ -1,0 +1,77 @@
+// Package box does box-fill arithmetic, NEC 314.16: what a box holds, what its contents
+// need, and the working line by line. It knows no plan.
+//
+// All volumes are exact and nothing is rounded. A box that is exactly full fits. The
+// result is a planning aid: it says what was counted and found, never that an
+// installation meets a code.
+package box
+
+import "studbay/plan/unit"
+
+// Word is what an item of a box's contents is. The words are those of the fill verb.
+type Word string
+
+// The words.
+const (
+	Cable          Word = "cable"           // insulated conductors that end or are spliced here, and one grounding conductor
+	Conductor      Word = "conductor"       // one that ends or is spliced here
+	Through        Word = "through"         // one that passes unbroken
+	Loop           Word = "loop"            // an unbroken loop of at least twice the free length
+	Ground         Word = "ground"          // an equipment grounding conductor that enters
+	IsolatedGround Word = "isolated-ground" // one of the isolated set
+	FixtureWire    Word = "fixture-wire"    // a luminaire's own supply wire
+	Canopy         Word = "canopy"          // the luminaire has a domed canopy
+	Device         Word = "device"          // one yoke or strap
+	Clamps         Word = "clamps"          // internal clamps, however many
+	Fitting        Word = "fitting"         // a luminaire stud or a hickey
+	TerminalBlock  Word = "terminal-block"  // one terminal block assembly
+)
+
+// The types of fitting.
+const (
+	Stud   = "stud"
+	Hickey = "hickey"
+)
+
+// Item is one line of a box's contents. Which fields count depends on What: a cable has
+// a Size, Wires and Times; a device a Size, Gangs and Times; a fitting a Type; clamps
+// and canopy nothing; all others a Size and Times.
+type Item struct {
+	What  Word
+	Size  unit.AWG // of a device: the largest conductor connected to its yoke
+	Wires int      // insulated conductors of one cable
+	Gangs int      // a device needs by itself; 0 is 1
+	Type  string   // of a fitting: Stud or Hickey
+	Times int      // 0 is once
+}
+
+// Contents is what is in one space of a box. Wire connectors, locknuts, and wires that
+// never leave the box take no volume and have no word.
+type Contents []Item
+
+func (i Item) times() int64 { return int64(max(i.Times, 1)) }
+
+func (i Item) gangs() int64 { return int64(max(i.Gangs, 1)) }
+
+// sized reports whether the item has a conductor size.
+func (i Item) sized() bool { return i.What != Canopy && i.What != Clamps && i.What != Fitting }
+
+// has reports whether any item is of the word.
+func (c Contents) has(w Word) bool {
+	for _, i := range c {
+		if i.What == w {
+			return true
+		}
+	}
+	return false
+}
+
+// largest returns the largest conductor of the items that want is true for.
+func (c Contents) largest(want func(Item) bool) (size unit.AWG, found bool) {
+	for _, i := range c {
+		if want(i) && (!found || i.Size.Larger(size)) {
+			size, found = i.Size, true
+		}
+	}
+	return size, found
+}

@@ -1,0 +1,117 @@
+package box
+
+import (
+	"fmt"
+
+	"studbay/fill/code"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Line is one addend of what a box needs. Volume is Count times Allowance, exactly.
+type Line struct {
+	Section   string
+	What      words.Text
+	Count     int64 // of allowances, which may be two for one thing
+	Allowance unit.Volume
+	Volume    unit.Volume
+}
+
+// Result is the working of one space. The lines sum to Required, the volume lines to
+// Volume, and Spare is what is left, below zero where it does not fit.
+type Result struct {
+	Edition     string
+	VolumeLines []VolumeLine
+	Volume      unit.Volume
+	Lines       []Line
+	Required    unit.Volume
+	Spare       unit.Volume
+	Fits        bool         // Volume is at least Required
+	Notes       []words.Text // what a reader should know of how it was counted
+}
+
+// SizeError says that an item's conductor has no row in the allowance table. From 4 AWG
+// on, boxes are sized by their dimensions, 314.28.
+type SizeError struct{ Item Item }
+
+func (e *SizeError) Error() string {
+	text := fmt.Sprintf("%s: %s AWG cannot be counted by 314.16(B), whose table runs from 18 to 6 AWG", e.Item, e.Item.Size)
+	if e.Item.Size.Larger(6) {
+		text += "; from 4 AWG on see 314.28"
+	}
+	return text
+}
+
+// Fill adds up what the contents need and compares it with the volume of the space. It
+// fails with ErrNoVolume, or with a *SizeError for a conductor the table has no row for.
+func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
+	volumes, err := s.volumeLines(fig)
+	if err != nil {
+		return Result{}, err
+	}
+	lines, notes, err := Need(fig, c)
+	if err != nil {
+		return Result{}, err
+	}
+	r := Result{Edition: fig.Edition, VolumeLines: volumes, Lines: lines, Notes: append(notes, s.notes()...)}
+	for _, l := range volumes {
+		r.Volume += l.Volume
+	}
+	for _, l := range lines {
+		r.Required += l.Volume
+	}
+	r.Spare = r.Volume - r.Required
+	r.Fits = r.Spare >= 0
+	return r, nil
+}
+
+// Need itemises what contents need of any box, without asking for one.
+func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
+	for _, item := range c {
+		if err := item.check(fig); err != nil {
+			return nil, nil, err
+		}
+	}
+	t := tally{fig: fig, in: c}
+	t.conductors()
+	t.fixtureWires()
+	t.clamps()
+	t.fittings()
+	t.devices()
+	t.grounds()
+	t.terminalBlocks()
+	return t.lines, t.notes, nil
+}
+
+func (i Item) check(fig *code.Figures) error {
+	f, ok := formOf(i.What)
+	if !ok {
+		return fmt.Errorf("%q is no word for what is in a box", i.What)
+	}
+	if i.Times < 0 || i.Times > mostTimes || i.Gangs < 0 || i.Gangs > mostGangs || i.Wires > mostWires {
+		return fmt.Errorf("%s: a number out of range", i)
+	}
+	if f == formCable && i.Wires < 1 {
+		return fmt.Errorf("%s: a cable without an insulated conductor", i)
+	}
+	if f == formFitting && i.Type != Stud && i.Type != Hickey {
+		return fmt.Errorf("%s: want stud or hickey", i)
+	}
+	if _, ok := fig.Fill.Allowance(i.Size); !ok && i.sized() {
+		return &SizeError{i}
+	}
+	return nil
+}
+
+// notes says what the space leaves open.
+func (s Space) notes() (notes []words.Text) {
+	if len(s.Barriers) > 0 {
+		notes = append(notes, words.New("fill.note.barrier",
+			"One space beside the barrier is looked at; each other space is to be checked by itself, with its own volume."))
+	}
+	if s.ConduitBody {
+		notes = append(notes, words.New("fill.note.conduit-body",
+			"A conduit body may hold splices or devices only where it is marked with its volume, and then everything in it is counted; a short-radius one may hold none (314.16(C)). Without them its conductors are limited by the fill of the raceway, which is not looked at here."))
+	}
+	return notes
+}

@@ -1,0 +1,59 @@
+package box
+
+import (
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// grounds puts down the equipment grounding conductors, 314.16(B)(5): a few share one
+// allowance at the largest of them, each beyond adds a share. An edition may count an
+// isolated set by itself.
+func (t *tally) grounds() {
+	if !t.fig.Fill.IsolatedGroundsApart {
+		t.groundSet(words.New("fill.what.grounds", "equipment grounding conductors"), Cable, Ground, IsolatedGround)
+		return
+	}
+	t.groundSet(words.New("fill.what.grounds", "equipment grounding conductors"), Cable, Ground)
+	t.groundSet(words.New("fill.what.isolated-grounds", "isolated equipment grounding conductors"), IsolatedGround)
+}
+
+func (t *tally) groundSet(what words.Text, of ...Word) {
+	belongs := func(i Item) bool {
+		for _, w := range of {
+			if i.What == w {
+				return true
+			}
+		}
+		return false
+	}
+	size, found := t.in.largest(belongs)
+	if !found {
+		return
+	}
+	var n int64
+	for _, i := range t.in {
+		if belongs(i) {
+			n += i.times()
+		}
+	}
+	t.groundLines(what, size, n)
+}
+
+func (t *tally) groundLines(what words.Text, size unit.AWG, n int64) {
+	fill, one := t.fig.Fill, t.allowance(size)
+	if fill.GroundFurther == 0 {
+		t.add("ground-further", words.New("fill.line.grounds-all", "{0} {1} together, largest {2} AWG", int(n), what, size), 1, one)
+		return
+	}
+	first, beyond := min(n, fill.GroundsTogether), max(0, n-fill.GroundsTogether)
+	t.add("grounds-together", words.New("fill.line.grounds-first", "first {0} {1} together, largest {2} AWG", int(first), what, size), 1, one)
+	if beyond > 0 {
+		t.add("ground-further", words.New("fill.line.grounds-further", "further {0}, each {1} % of an allowance at {2} AWG", what, int(fill.GroundFurther), size),
+			beyond, share(one, fill.GroundFurther))
+	}
+}
+
+// share returns percent of v, rounded up where it is not whole: a quarter always is.
+func share(v unit.Volume, percent int64) unit.Volume {
+	return (v*unit.Volume(percent) + 99) / 100
+}

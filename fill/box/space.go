@@ -1,0 +1,80 @@
+package box
+
+import (
+	"errors"
+	"fmt"
+
+	"studbay/fill/code"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Part is one thing that gives a box its volume: the box itself, a ring, an extension,
+// a domed or raised cover. One without a mark, and not of a listed size, gives 0.
+type Part struct {
+	What   words.Text
+	Volume unit.Volume
+}
+
+// Barrier is the material of an unmarked barrier.
+type Barrier string
+
+// The barriers.
+const (
+	Metal       Barrier = "metal"
+	Nonmetallic Barrier = "nonmetallic"
+)
+
+// ParseBarrier reads metal or nonmetallic.
+func ParseBarrier(text string) (Barrier, error) {
+	if b := Barrier(text); b == Metal || b == Nonmetallic {
+		return b, nil
+	}
+	return "", fmt.Errorf("%q: no such barrier; want metal or nonmetallic", text)
+}
+
+// Space is the one space of a box that is looked at. Where a barrier parts a box, each
+// space is checked by itself, with its own share of the volume.
+type Space struct {
+	Parts       []Part // the box first
+	Barriers    []Barrier
+	ConduitBody bool // not a box: 314.16(C) has more to say
+}
+
+// VolumeLine is one addend of a space's volume; a barrier's is below zero.
+type VolumeLine struct {
+	Section string
+	What    words.Text
+	Volume  unit.Volume
+}
+
+// ErrNoVolume says that a box has neither a mark nor a listed size: its volume is then
+// not known, and outside dimensions do not give it.
+var ErrNoVolume = errors.New("no volume: the box must be marked with one or be of a size listed in Table 314.16(A)")
+
+// volumeLines itemises the volume of a space.
+func (s Space) volumeLines(fig *code.Figures) ([]VolumeLine, error) {
+	if len(s.Parts) == 0 || s.Parts[0].Volume == 0 {
+		return nil, ErrNoVolume
+	}
+	var lines []VolumeLine
+	for _, p := range s.Parts {
+		if p.Volume < 0 {
+			return nil, fmt.Errorf("%s: a volume below zero", p.What)
+		}
+		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.What, p.Volume})
+	}
+	for _, b := range s.Barriers {
+		lines = append(lines, b.line(fig))
+	}
+	return lines, nil
+}
+
+func (b Barrier) line(fig *code.Figures) VolumeLine {
+	if b == Metal {
+		return VolumeLine{fig.Section("barrier-metal"),
+			words.New("fill.barrier.metal", "less a metal barrier"), -fig.Fill.BarrierMetal}
+	}
+	return VolumeLine{fig.Section("barrier-nonmetallic"),
+		words.New("fill.barrier.nonmetallic", "less a nonmetallic barrier"), -fig.Fill.BarrierNonmetal}
+}

@@ -1,0 +1,181 @@
+package box
+
+import (
+	"studbay/fill/code"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// tally collects the lines of checked contents: every size in it has an allowance.
+type tally struct {
+	fig   *code.Figures
+	in    Contents
+	lines []Line
+	notes []words.Text
+}
+
+func (t *tally) allowance(size unit.AWG) unit.Volume {
+	v, _ := t.fig.Fill.Allowance(size)
+	return v
+}
+
+// add puts down a line of so many allowances. Figure names the section.
+func (t *tally) add(figure string, what words.Text, count int64, allowance unit.Volume) {
+	t.lines = append(t.lines, Line{t.fig.Section(figure), what, count, allowance, allowance * unit.Volume(count)})
+}
+
+func (t *tally) note(id, english string, args ...any) {
+	t.notes = append(t.notes, words.New(id, english, args...))
+}
+
+// eachSize adds up, size by size from the largest, what of counts for the items, and hands on each sum above zero.
+func (t *tally) eachSize(of func(Item) int64, do func(size unit.AWG, n int64)) {
+	table := t.fig.Fill.Allowances
+	for at := len(table) - 1; at >= 0; at-- {
+		var n int64
+		for _, item := range t.in {
+			if item.sized() && item.Size == table[at].Size {
+				n += of(item)
+			}
+		}
+		if n > 0 {
+			do(table[at].Size, n)
+		}
+	}
+}
+
+// timesOf counts the items of one word.
+func timesOf(w Word) func(Item) int64 {
+	return func(i Item) int64 {
+		if i.What != w {
+			return 0
+		}
+		return i.times()
+	}
+}
+
+// conductors puts down each conductor at its own size, 314.16(B)(1).
+func (t *tally) conductors() {
+	t.eachSize(func(i Item) int64 {
+		if i.What == Cable {
+			return i.times() * int64(i.Wires)
+		}
+		return timesOf(Conductor)(i)
+	}, func(size unit.AWG, n int64) {
+		t.add("conductor", words.New("fill.line.conductor", "{0} AWG conductors that end or are spliced here", size),
+			n, t.allowance(size))
+	})
+	t.eachSize(timesOf(Through), func(size unit.AWG, n int64) {
+		t.add("conductor", words.New("fill.line.through", "{0} AWG conductors that pass unbroken", size), n, t.allowance(size))
+	})
+	each := t.fig.Fill.LoopAllowances
+	t.eachSize(timesOf(Loop), func(size unit.AWG, n int64) {
+		t.add("loop-allowances", words.New("fill.line.loop", "{0} AWG unbroken loops, {1} allowances each", size, int(each)),
+			n*each, t.allowance(size))
+	})
+}
+
+// fixtureWires puts down a luminaire's wires; a canopy frees a few small ones.
+func (t *tally) fixtureWires() {
+	fill, free := t.fig.Fill, false
+	var small int64
+	for _, i := range t.in {
+		if i.What == FixtureWire && fill.CanopyWireUnder.Larger(i.Size) {
+			small += i.times()
+		}
+	}
+	if t.in.has(Canopy) && small > 0 {
+		free = small <= fill.CanopyWires
+		t.noteCanopy(small, free)
+	}
+	t.eachSize(timesOf(FixtureWire), func(size unit.AWG, n int64) {
+		if free && fill.CanopyWireUnder.Larger(size) {
+			t.add("canopy-wires", words.New("fill.line.canopy-wire", "{0} AWG fixture wires from the canopy, no allowance", size), n, 0)
+			return
+		}
+		t.add("conductor", words.New("fill.line.fixture-wire", "{0} AWG fixture wires", size), n, t.allowance(size))
+	})
+}
+
+func (t *tally) noteCanopy(small int64, free bool) {
+	fill := t.fig.Fill
+	if free {
+		t.note("fill.note.canopy", "Up to {0} fixture wires under {1} AWG, and the luminaire's own grounding conductor, take no allowance where they come from a domed canopy and end here.",
+			int(fill.CanopyWires), fill.CanopyWireUnder)
+		return
+	}
+	t.note("fill.note.canopy-over", "{0} fixture wires under {1} AWG are more than the {2} a canopy frees; whether the first {2} stay free is argued, so all are counted.",
+		int(small), fill.CanopyWireUnder, int(fill.CanopyWires))
+}
+
+// clamps puts down one allowance for all internal clamps, 314.16(B)(2).
+func (t *tally) clamps() {
+	if t.in.has(Clamps) {
+		t.once("clamps", words.New("fill.what.clamps", "internal clamps, however many"))
+	}
+}
+
+// fittings puts down one allowance for each type, 314.16(B)(3).
+func (t *tally) fittings() {
+	types := map[string]bool{}
+	for _, i := range t.in {
+		types[i.Type] = i.What == Fitting || types[i.Type]
+	}
+	if types[Stud] {
+		t.once("fitting", words.New("fill.what.stud", "luminaire stud"))
+	}
+	if types[Hickey] {
+		t.once("fitting", words.New("fill.what.hickey", "hickey"))
+	}
+}
+
+// once puts down one allowance at the largest conductor in the box, whatever that one
+// is there for. Grounding conductors are among them.
+func (t *tally) once(figure string, what words.Text) {
+	size, found := t.in.largest(Item.sized)
+	if !found {
+		t.add(figure, words.New("fill.line.unsized", "{0}: no conductor here to size it by", what), 1, 0)
+		return
+	}
+	t.add(figure, words.New("fill.line.once", "{0}, at the largest conductor here, {1} AWG", what, size), 1, t.allowance(size))
+}
+
+// devices puts down two allowances a yoke, or for each gang of a wide one, at the
+// largest conductor connected to that yoke, 314.16(B)(4).
+func (t *tally) devices() {
+	each := t.fig.Fill.DeviceAllowances
+	t.eachSize(func(i Item) int64 {
+		if i.gangs() > 1 {
+			return 0
+		}
+		return timesOf(Device)(i)
+	}, func(size unit.AWG, n int64) {
+		t.add("device-allowances", words.New("fill.line.device", "yokes wired with {0} AWG, {1} allowances each", size, int(each)),
+			n*each, t.allowance(size))
+	})
+	t.eachSize(func(i Item) int64 {
+		if i.gangs() == 1 {
+			return 0
+		}
+		return timesOf(Device)(i) * i.gangs()
+	}, func(size unit.AWG, n int64) {
+		t.add("device-allowances", words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances for each gang they need", size, int(each)),
+			n*each, t.allowance(size))
+	})
+}
+
+// terminalBlocks puts down an allowance for each assembly at the largest conductor that
+// ends on it, 314.16(B)(6), or a line of nothing in an edition without the rule.
+func (t *tally) terminalBlocks() {
+	each := t.fig.Fill.TerminalBlock
+	t.eachSize(timesOf(TerminalBlock), func(size unit.AWG, n int64) {
+		if each == 0 {
+			t.add("terminal-block", words.New("fill.line.terminal-block-free", "terminal blocks wired with {0} AWG, no allowance in this edition", size), n, 0)
+			return
+		}
+		t.add("terminal-block", words.New("fill.line.terminal-block", "terminal blocks wired with {0} AWG", size), n*each, t.allowance(size))
+	})
+	if each == 0 && t.in.has(TerminalBlock) {
+		t.note("fill.note.terminal-block", "Edition {0} asks no allowance for a terminal block; the 2023 edition does.", t.fig.Edition)
+	}
+}

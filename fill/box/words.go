@@ -1,0 +1,190 @@
+package box
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+	"strings"
+
+	"studbay/plan/unit"
+)
+
+// Most of one thing an item may state; more is a slip of the keyboard.
+const mostTimes, mostWires, mostGangs = 1000, 100, 20
+
+// form is how the text after a word is written.
+type form int
+
+const (
+	formNone    form = iota // nothing
+	formSize                // 12 or 12x3
+	formCable               // 12/2 or 12/2x3
+	formDevice              // 12, 12:2 or 12:2x3
+	formFitting             // stud or hickey
+)
+
+// forms lists the words in the order they are explained.
+var forms = []struct {
+	word Word
+	form form
+}{
+	{Cable, formCable},
+	{Conductor, formSize},
+	{Through, formSize},
+	{Loop, formSize},
+	{Ground, formSize},
+	{IsolatedGround, formSize},
+	{FixtureWire, formSize},
+	{Canopy, formNone},
+	{Device, formDevice},
+	{Clamps, formNone},
+	{Fitting, formFitting},
+	{TerminalBlock, formSize},
+}
+
+func formOf(w Word) (form, bool) {
+	for _, f := range forms {
+		if f.word == w {
+			return f.form, true
+		}
+	}
+	return 0, false
+}
+
+var wanted = map[form]string{
+	formNone:    "want nothing after it",
+	formSize:    "want a size such as 12, or 12x3 for three",
+	formCable:   "want a cable such as 12/2, or 12/2x3 for three",
+	formDevice:  "want a size such as 12, 12:2 for a device of two gangs, or 12x3 for three yokes",
+	formFitting: "want stud or hickey",
+}
+
+// ParseItem reads what stands after a word, such as 12/2x3 after cable. An error says
+// what is wrong and what is wanted.
+func ParseItem(w Word, text string) (Item, error) {
+	f, ok := formOf(w)
+	if !ok {
+		return Item{}, fmt.Errorf("%q is no word for what is in a box", w)
+	}
+	item, err := parseForm(f, strings.Join(strings.Fields(text), ""))
+	if err != nil {
+		return Item{}, fmt.Errorf("%q: %w; %s", text, err, wanted[f])
+	}
+	item.What = w
+	return item, nil
+}
+
+func parseForm(f form, text string) (Item, error) {
+	switch f {
+	case formNone:
+		if text != "" {
+			return Item{}, errors.New("not understood")
+		}
+		return Item{}, nil
+	case formFitting:
+		if text != Stud && text != Hickey {
+			return Item{}, errors.New("no such fitting")
+		}
+		return Item{Type: text}, nil
+	}
+	text, times, err := cutTimes(text)
+	if err != nil {
+		return Item{}, err
+	}
+	item, err := parseSized(f, text)
+	item.Times = times
+	return item, err
+}
+
+// cutTimes splits the xK off the end.
+func cutTimes(text string) (rest string, times int, err error) {
+	at := strings.LastIndexAny(text, "xX×")
+	if at < 0 {
+		return text, 1, nil
+	}
+	number := strings.TrimPrefix(strings.TrimLeft(text[at:], "xX"), "×")
+	times, err = countOf(number, mostTimes)
+	return text[:at], times, err
+}
+
+func parseSized(f form, text string) (item Item, err error) {
+	switch f {
+	case formCable:
+		at := strings.LastIndex(text, "/")
+		if at < 0 {
+			return item, errors.New("the number of insulated conductors is missing")
+		}
+		if item.Wires, err = countOf(text[at+1:], mostWires); err != nil {
+			return item, err
+		}
+		text = text[:at]
+	case formDevice:
+		size, gangs, more := strings.Cut(text, ":")
+		if more {
+			if item.Gangs, err = countOf(gangs, mostGangs); err != nil {
+				return item, err
+			}
+		}
+		text = size
+	}
+	item.Size, err = unit.ParseAWG(text)
+	return item, err
+}
+
+func countOf(text string, most int) (int, error) {
+	n, err := strconv.Atoi(text)
+	if err != nil || n < 1 || n > most {
+		return 0, fmt.Errorf("%q is not a number from 1 to %d", text, most)
+	}
+	return n, nil
+}
+
+// ParseContents reads items parted by semicolons, each a word and what stands after
+// it: cable 12/2 x2; device 12; clamps. Empty text is no contents.
+func ParseContents(text string) (Contents, error) {
+	var c Contents
+	for part := range strings.SplitSeq(text, ";") {
+		word, rest, _ := strings.Cut(strings.TrimSpace(part), " ")
+		if word == "" {
+			continue
+		}
+		item, err := ParseItem(Word(word), rest)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", word, err)
+		}
+		c = append(c, item)
+	}
+	return c, nil
+}
+
+// String writes the item as ParseContents reads it.
+func (i Item) String() string {
+	f, _ := formOf(i.What)
+	text := string(i.What)
+	switch f {
+	case formNone:
+		return text
+	case formFitting:
+		return text + " " + i.Type
+	}
+	text += " " + i.Size.String()
+	if f == formCable {
+		text += "/" + strconv.Itoa(i.Wires)
+	}
+	if i.gangs() > 1 {
+		text += ":" + strconv.Itoa(i.Gangs)
+	}
+	if i.times() > 1 {
+		text += " x" + strconv.Itoa(i.Times)
+	}
+	return text
+}
+
+// String writes the contents as ParseContents reads them.
+func (c Contents) String() string {
+	parts := make([]string, len(c))
+	for i, item := range c {
+		parts[i] = item.String()
+	}
+	return strings.Join(parts, "; ")
+}
