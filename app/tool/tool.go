@@ -74,16 +74,16 @@ type Table interface {
 
 // Preview is what a tool shows live: nothing of it is in the plan.
 type Preview struct {
-	Lines   []geom.Segment
-	Area    geom.Polygon // outline being traced
-	Ghost   *Ghost
-	Dims    []Dim
-	Snap    words.Text // name of the snap in force
-	SnapAt  *geom.Point
-	Box     *geom.Box // rubber band
-	Typed   string    // what has been typed so far
-	Cursor  Cursor
-	Moving  []plan.ID // drawn live and left out of the picture below
+	Lines  []geom.Segment
+	Area   geom.Polygon // outline being traced
+	Ghost  *Ghost
+	Dims   []Dim
+	Snap   words.Text // name of the snap in force
+	SnapAt *geom.Point
+	Box    *geom.Box // rubber band
+	Typed  string    // what has been typed so far
+	Cursor Cursor
+	Moving []plan.ID // drawn live and left out of the picture below
 }
 
 // Ghost is an opening that would be placed.

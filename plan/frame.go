@@ -1,0 +1,68 @@
+package plan
+
+import (
+	"math"
+
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// Frame places things that stand along a line: Origin is the left end as one sees it
+// from in front, Along runs to the right and Out towards the one who looks.
+type Frame struct {
+	Origin geom.Point
+	x, y   float64 // direction of Along, of length one
+}
+
+// FrameOf returns the frame of a face: its left end as seen in the room, along the
+// face, and out into the room.
+func FrameOf(s geom.Segment) Frame {
+	d := s.B.Sub(s.A)
+	dx, dy := float64(d.X), float64(d.Y)
+	n := math.Hypot(dx, dy)
+	if n == 0 {
+		return Frame{s.A, 1, 0}
+	}
+	return Frame{s.A, dx / n, dy / n}
+}
+
+// Point returns the point at a distance along and out, rounded once to the nearest
+// nanometre; it is exact where the frame is along an axis.
+func (f Frame) Point(along, out unit.Length) geom.Point {
+	a, o := float64(along), float64(out)
+	return geom.Point{
+		X: f.Origin.X + unit.Length(math.Round(a*f.x-o*f.y)),
+		Y: f.Origin.Y + unit.Length(math.Round(a*f.y+o*f.x)),
+	}
+}
+
+// Along returns the direction along as a vector a metre long.
+func (f Frame) Along() geom.Point { return f.vector(f.x, f.y) }
+
+// Out returns the direction out of the face as a vector a metre long.
+func (f Frame) Out() geom.Point { return f.vector(-f.y, f.x) }
+
+func (f Frame) vector(x, y float64) geom.Point {
+	m := float64(unit.Metre)
+	return geom.Point{X: unit.Length(math.Round(x * m)), Y: unit.Length(math.Round(y * m))}
+}
+
+// Moved returns the frame with its origin moved along and out.
+func (f Frame) Moved(along, out unit.Length) Frame {
+	f.Origin = f.Point(along, out)
+	return f
+}
+
+// turned returns the frame turned by quarter turns clockwise as seen on the sheet.
+func (f Frame) turned(quarters int) Frame {
+	for range ((quarters % 4) + 4) % 4 {
+		f.x, f.y = -f.y, f.x
+	}
+	return f
+}
+
+// Rectangle returns the corners of a width along and a depth out, clockwise as seen
+// on the sheet.
+func (f Frame) Rectangle(width, depth unit.Length) geom.Polygon {
+	return geom.Polygon{f.Point(0, 0), f.Point(width, 0), f.Point(width, depth), f.Point(0, depth)}
+}

@@ -1,0 +1,131 @@
+package plan
+
+import (
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// Place is where an anchor comes to on the plan.
+type Place struct {
+	Level ID
+	Room  *Room
+	Side  *Side    // nil where the host is not a side
+	On    *Fixture // nil where the host is not a fixture
+	Foot  geom.Point
+	// Into is the direction away from the host's face, a metre long; zero in a
+	// ceiling, a floor or a top.
+	Into geom.Point
+}
+
+// IsFlat reports whether the place is in a ceiling, a floor or a top.
+func (p Place) IsFlat() bool { return p.Into == geom.Point{} }
+
+// Place resolves an anchor. It reports false where the host is not in the plan.
+func (ix *Index) Place(a Anchor) (Place, bool) {
+	switch a.Part {
+	case PartFace:
+		ref, ok := ix.Side(a.Host)
+		if !ok {
+			return Place{}, false
+		}
+		f := FrameOf(ref.Line())
+		return Place{Level: ref.Level, Room: ref.Room, Side: ref.Side(), Foot: f.Point(a.Along, 0), Into: f.Out()}, true
+	case PartCeiling, PartFloor:
+		ref, ok := ix.rooms.Get(a.Host)
+		if !ok {
+			return Place{}, false
+		}
+		return Place{Level: ref.level, Room: ref.room, Foot: a.At}, true
+	}
+	return ix.placeOnFixture(a)
+}
+
+func (ix *Index) placeOnFixture(a Anchor) (Place, bool) {
+	f, ok := ix.fixtures.Get(a.Host)
+	if !ok {
+		return Place{}, false
+	}
+	frame, place, ok := ix.FixtureFrame(f.fixture)
+	if !ok {
+		return Place{}, false
+	}
+	place.On, place.Side = f.fixture, nil
+	place.Foot, place.Into = onFixture(frame, f.fixture, a)
+	return place, true
+}
+
+// onFixture returns the foot and the direction outward of an anchor on a fixture.
+func onFixture(f Frame, on *Fixture, a Anchor) (foot, into geom.Point) {
+	minus := func(p geom.Point) geom.Point { return geom.Point{X: -p.X, Y: -p.Y} }
+	switch a.Part {
+	case PartTop:
+		return f.Point(a.Along, a.Out), geom.Point{}
+	case PartFront:
+		return f.Point(a.Along, on.Depth), f.Out()
+	case PartBack:
+		return f.Point(on.Width-a.Along, 0), minus(f.Out())
+	case PartLeft:
+		return f.Point(0, a.Along), minus(f.Along())
+	}
+	return f.Point(on.Width, on.Depth-a.Along), f.Along()
+}
+
+// maxStack bounds how many fixtures may stand on one another.
+const maxStack = 8
+
+// FixtureFrame returns the frame of a fixture: its back left corner as seen from its
+// front, and the place it stands at. It reports false where its host is not there.
+func (ix *Index) FixtureFrame(f *Fixture) (Frame, Place, bool) {
+	return ix.fixtureFrame(f, 0)
+}
+
+func (ix *Index) fixtureFrame(f *Fixture, depth int) (Frame, Place, bool) {
+	switch f.At.Part {
+	case PartFace:
+		place, ok := ix.Place(f.At)
+		if !ok {
+			return Frame{}, Place{}, false
+		}
+		ref, _ := ix.Side(f.At.Host)
+		return FrameOf(ref.Line()).Moved(f.At.Along, 0), place, true
+	case PartCeiling, PartFloor:
+		place, ok := ix.Place(f.At)
+		frame := Frame{place.Foot, 1, 0}.turned(f.Turn)
+		return frame.Moved(-f.Width/2, -f.Depth/2), place, ok
+	}
+	host, ok := ix.fixtures.Get(f.At.Host)
+	if !ok || depth == maxStack {
+		return Frame{}, Place{}, false
+	}
+	frame, place, ok := ix.fixtureFrame(host.fixture, depth+1)
+	place.On, place.Side = host.fixture, nil
+	return frame.Moved(f.At.Along-f.Width/2, f.At.Out-f.Depth/2), place, ok
+}
+
+// Footprint returns the outline of a fixture on the plan, clockwise as seen on the
+// sheet. It reports false where its host is not there.
+func (ix *Index) Footprint(f *Fixture) (geom.Polygon, bool) {
+	frame, _, ok := ix.FixtureFrame(f)
+	return frame.Rectangle(f.Width, f.Depth), ok
+}
+
+// BreakLine returns the stretch of the host side that a break takes.
+func (ix *Index) BreakLine(b *Break) (geom.Segment, bool) {
+	ref, ok := ix.Side(b.At.Host)
+	if !ok {
+		return geom.Segment{}, false
+	}
+	f := FrameOf(ref.Line())
+	return geom.Segment{A: f.Point(b.At.Along, 0), B: f.Point(b.At.Along+b.Width, 0)}, true
+}
+
+// boxAround returns the box of points grown by a margin.
+func boxAround(margin unit.Length, points ...geom.Point) geom.Box {
+	box := geom.Box{Min: points[0], Max: points[0]}
+	for _, p := range points[1:] {
+		box.Min = geom.Point{X: min(box.Min.X, p.X), Y: min(box.Min.Y, p.Y)}
+		box.Max = geom.Point{X: max(box.Max.X, p.X), Y: max(box.Max.Y, p.Y)}
+	}
+	grow := geom.Point{X: margin, Y: margin}
+	return geom.Box{Min: box.Min.Sub(grow), Max: box.Max.Add(grow)}
+}

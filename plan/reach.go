@@ -1,0 +1,129 @@
+package plan
+
+import (
+	"maps"
+	"slices"
+)
+
+// Touched returns the openings and rooms whose views differ between two plans, or
+// may: those that changed, what hangs on them, and their neighbours across a
+// partition, both before and after. The indexes are of the two plans.
+func Touched(old, now *Index) (rooms, openings []ID) {
+	c := Diff(old.plan, now.plan)
+	t := touching{old, now, map[ID]bool{}, map[ID]bool{}}
+	for _, r := range c.Rooms {
+		for _, room := range []*Room{r.Old, r.New} {
+			t.room(room)
+		}
+	}
+	for _, b := range c.Breaks {
+		for _, noun := range []*Break{b.Old, b.New} {
+			if noun != nil {
+				t.side(noun.At.Host)
+			}
+		}
+	}
+	for _, f := range c.Fixtures {
+		for _, noun := range []*Fixture{f.Old, f.New} {
+			if noun != nil {
+				t.fixture(noun)
+			}
+		}
+	}
+	for _, o := range c.Openings {
+		for _, noun := range []*Opening{o.Old, o.New} {
+			if noun != nil {
+				t.openings[noun.ID] = true
+				t.host(noun.At)
+			}
+		}
+	}
+	t.wiring(c)
+	return slices.Sorted(maps.Keys(t.rooms)), slices.Sorted(maps.Keys(t.openings))
+}
+
+// touching gathers scopes from the index before and the one after.
+type touching struct {
+	old, now        *Index
+	rooms, openings map[ID]bool
+}
+
+func (t touching) room(r *Room) {
+	if r == nil {
+		return
+	}
+	t.rooms[r.ID] = true
+	t.on(r.ID)
+	for _, s := range r.Sides {
+		t.side(s.ID)
+		t.on(s.ID)
+	}
+}
+
+// side marks the side's room and those behind it, before and after.
+func (t touching) side(id ID) {
+	for _, ix := range []*Index{t.old, t.now} {
+		if ref, ok := ix.Side(id); ok {
+			t.rooms[ref.Room.ID] = true
+		}
+		for _, b := range ix.Behind(id) {
+			t.rooms[b.Room.ID] = true
+		}
+	}
+}
+
+// on marks the openings that hang on a host, also by way of fixtures.
+func (t touching) on(host ID) {
+	for _, ix := range []*Index{t.old, t.now} {
+		for _, o := range ix.OpeningsOn(host) {
+			t.openings[o.ID] = true
+		}
+		for _, f := range ix.FixturesOn(host) {
+			t.on(f.ID)
+		}
+	}
+}
+
+func (t touching) fixture(f *Fixture) {
+	t.host(f.At)
+	t.on(f.ID)
+}
+
+// host marks the room that an anchor is in.
+func (t touching) host(a Anchor) {
+	for _, ix := range []*Index{t.old, t.now} {
+		if place, ok := ix.Place(a); ok && place.Room != nil {
+			t.rooms[place.Room.ID] = true
+		}
+	}
+}
+
+// wiring marks the openings that changed cables and circuits belong to.
+func (t touching) wiring(c Changes) {
+	for _, cable := range c.Cables {
+		for _, noun := range []*Cable{cable.Old, cable.New} {
+			if noun != nil {
+				t.openings[noun.From] = true
+				t.openings[noun.To] = true
+			}
+		}
+	}
+	if len(c.Circuits) == 0 {
+		return
+	}
+	changed := map[ID]bool{}
+	for _, k := range c.Circuits {
+		for _, noun := range []*Circuit{k.Old, k.New} {
+			if noun != nil {
+				changed[noun.ID] = true
+			}
+		}
+	}
+	for _, ix := range []*Index{t.old, t.now} {
+		for _, o := range ix.plan.Openings() {
+			if changed[o.Circuit] {
+				t.openings[o.ID] = true
+			}
+		}
+	}
+}

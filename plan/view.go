@@ -1,0 +1,163 @@
+package plan
+
+import (
+	"slices"
+
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// RoomView is a room with all that a rule on rooms may read: its sides with their
+// breaks (also those stored on the other face of a partition), fixtures, openings
+// and what stands behind.
+type RoomView struct {
+	Level   ID
+	Room    *Room
+	Sides   []SideView
+	Ceiling []*Opening
+	Floor   []*Opening
+	// Standing are the fixtures on the floor, not at a side.
+	Standing []FixtureView
+}
+
+// SideView is one side of a room with what is in, at and behind it.
+type SideView struct {
+	Side     *Side
+	Line     geom.Segment
+	Frame    Frame
+	Length   unit.Length
+	Cuts     []Cut // from left to right
+	Behind   []Backing
+	Fixtures []FixtureView
+	Openings []*Opening // from left to right
+}
+
+// FixtureView is a fixture where it stands, with what is on it.
+type FixtureView struct {
+	Fixture   *Fixture
+	Frame     Frame
+	Footprint geom.Polygon
+	Openings  []*Opening
+	OnIt      []FixtureView
+}
+
+// OpeningView is an opening with all that a rule on openings may read.
+type OpeningView struct {
+	Level   ID
+	Opening *Opening
+	Room    *Room // nil where its host is gone
+	Side    *Side // nil where it is not on a face
+	On      *Fixture
+	Cables  []*Cable // that end in it, in the order of IDs
+	Circuit *Circuit
+}
+
+// RoomView returns the view of a room. It reports false where the room is gone.
+func (ix *Index) RoomView(id ID) (v RoomView, ok bool) {
+	ref, ok := ix.rooms.Get(id)
+	if !ok {
+		return v, false
+	}
+	v.Level, v.Room = ref.level, ref.room
+	for i := range ref.room.Sides {
+		v.Sides = append(v.Sides, ix.sideView(&SideRef{ref.level, ref.room, i}))
+	}
+	for _, o := range ix.OpeningsOn(id) {
+		if o.At.Part == PartCeiling {
+			v.Ceiling = append(v.Ceiling, o)
+		} else {
+			v.Floor = append(v.Floor, o)
+		}
+	}
+	v.Standing = ix.fixtureViews(id, 0)
+	return v, true
+}
+
+func (ix *Index) sideView(ref *SideRef) SideView {
+	line := ref.Line()
+	behind := ix.Behind(ref.Key())
+	openings := slices.Clone(ix.OpeningsOn(ref.Key()))
+	slices.SortStableFunc(openings, func(a, b *Opening) int { return int(min(max(a.At.Along-b.At.Along, -1), 1)) })
+	return SideView{
+		Side: ref.Side(), Line: line, Frame: FrameOf(line), Length: line.Length(),
+		Cuts: ix.cuts(ref, behind), Behind: behind,
+		Fixtures: ix.fixtureViews(ref.Key(), 0), Openings: openings,
+	}
+}
+
+func (ix *Index) fixtureViews(host ID, depth int) (views []FixtureView) {
+	if depth == maxStack {
+		return nil
+	}
+	for _, f := range ix.FixturesOn(host) {
+		frame, _, ok := ix.FixtureFrame(f)
+		if !ok {
+			continue
+		}
+		views = append(views, FixtureView{
+			Fixture: f, Frame: frame, Footprint: frame.Rectangle(f.Width, f.Depth),
+			Openings: ix.OpeningsOn(f.ID), OnIt: ix.fixtureViews(f.ID, depth+1),
+		})
+	}
+	return views
+}
+
+// OpeningView returns the view of an opening. It reports false where it is gone.
+func (ix *Index) OpeningView(id ID) (v OpeningView, ok bool) {
+	o, level := ix.plan.Opening(id)
+	if o == nil {
+		return v, false
+	}
+	place, _ := ix.Place(o.At)
+	v = OpeningView{
+		Level: level.ID, Opening: o, Room: place.Room, Side: place.Side, On: place.On,
+		Cables: ix.CablesAt(id),
+	}
+	v.Circuit, _ = ix.plan.Circuits.Get(o.Circuit)
+	return v, true
+}
+
+// Parts returns the nouns that the view shows. Two views of one room with the same
+// parts are the same in all they show.
+func (v RoomView) Parts() (parts []any) {
+	parts = append(parts, v.Room)
+	for _, s := range v.Sides {
+		for _, c := range s.Cuts {
+			parts = append(parts, c.Break)
+		}
+		for _, b := range s.Behind {
+			parts = append(parts, b.Room)
+		}
+		for _, o := range s.Openings {
+			parts = append(parts, o)
+		}
+		parts = fixtureParts(parts, s.Fixtures)
+	}
+	for _, o := range v.Ceiling {
+		parts = append(parts, o)
+	}
+	for _, o := range v.Floor {
+		parts = append(parts, o)
+	}
+	return fixtureParts(parts, v.Standing)
+}
+
+func fixtureParts(parts []any, views []FixtureView) []any {
+	for _, f := range views {
+		parts = append(parts, f.Fixture)
+		for _, o := range f.Openings {
+			parts = append(parts, o)
+		}
+		parts = fixtureParts(parts, f.OnIt)
+	}
+	return parts
+}
+
+// Parts returns the nouns that the view shows.
+func (v OpeningView) Parts() []any {
+	parts := []any{v.Opening, v.Room, v.On, v.Circuit}
+	for _, c := range v.Cables {
+		parts = append(parts, c)
+	}
+	return parts
+}
