@@ -1,6 +1,7 @@
 package unit
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -10,8 +11,7 @@ import (
 // field that may be unset needs something beside it.
 type AWG int
 
-// Sizes are the sizes building wire is sold in, thinnest first: NEC 2023 chapter 9
-// table 8, from 18 to 4/0.
+// sizes are the building wire of NEC 2023 chapter 9 table 8, thinnest first.
 var sizes = []AWG{18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 0, -1, -2, -3}
 
 // Larger reports whether a is a thicker conductor than b.
@@ -19,14 +19,7 @@ func (a AWG) Larger(b AWG) bool { return a < b }
 
 // IsValid reports whether a is a size of building wire, 18 to 4/0: NEC 2023 chapter 9
 // table 8.
-func (a AWG) IsValid() bool {
-	for _, size := range sizes {
-		if a == size {
-			return true
-		}
-	}
-	return false
-}
+func (a AWG) IsValid() bool { return slices.Contains(sizes, a) }
 
 // String writes the size as it is spoken of: 12, 1, 1/0 or 4/0.
 func (a AWG) String() string {

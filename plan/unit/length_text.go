@@ -70,8 +70,11 @@ func (l Length) FeetInches(den int64) string {
 	if count < perFoot {
 		return sign + inchText(count, uint64(den))
 	}
-	feet := strconv.FormatUint(count/perFoot, 10)
-	return sign + feet + "' " + inchText(count%perFoot, uint64(den))
+	feet, rest := strconv.FormatUint(count/perFoot, 10)+"' ", count%perFoot
+	if 0 < rest && rest < uint64(den) {
+		feet += "0-" // 6' 0-1/16": a fraction behind feet alone is misread
+	}
+	return sign + feet + inchText(rest, uint64(den))
 }
 
 // Inches formats l in inches alone, such as 76-1/2", rounded as FeetInches does.

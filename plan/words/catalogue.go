@@ -22,7 +22,10 @@ func Load(data []byte) (Catalogue, error) {
 	if err != nil {
 		return nil, fmt.Errorf("reading a catalogue, byte %d: %w", d.InputOffset(), err)
 	}
-	return catalogue, catalogue.checkBraces()
+	if err := catalogue.checkBraces(); err != nil {
+		return nil, err
+	}
+	return catalogue, nil
 }
 
 func decode(d *json.Decoder) (Catalogue, error) {
@@ -31,19 +34,14 @@ func decode(d *json.Decoder) (Catalogue, error) {
 	}
 	catalogue := Catalogue{}
 	for d.More() {
-		var id, translation any
-		if err := errors.Join(d.Decode(&id), d.Decode(&translation)); err != nil {
+		id, translation, err := decodePair(d)
+		if err != nil {
 			return nil, err
 		}
-		key, _ := id.(string)
-		text, ok := translation.(string)
-		if _, twice := catalogue[key]; twice {
-			return nil, fmt.Errorf("%q stands twice", key)
+		if _, twice := catalogue[id]; twice {
+			return nil, fmt.Errorf("%q stands twice", id)
 		}
-		if !ok {
-			return nil, fmt.Errorf("%q is not translated by a string", key)
-		}
-		catalogue[key] = text
+		catalogue[id] = translation
 	}
 	if _, err := d.Token(); err != nil {
 		return nil, err
@@ -52,6 +50,23 @@ func decode(d *json.Decoder) (Catalogue, error) {
 		return nil, errors.New("want nothing behind the object")
 	}
 	return catalogue, nil
+}
+
+func decodePair(d *json.Decoder) (id, translation string, err error) {
+	key, err := d.Token()
+	if err != nil {
+		return "", "", err
+	}
+	id, _ = key.(string) // the decoder lets no other kind of key pass
+	value, err := d.Token()
+	if err != nil {
+		return "", "", err
+	}
+	translation, ok := value.(string)
+	if !ok {
+		return "", "", fmt.Errorf("%q is not translated by a string", id)
+	}
+	return id, translation, nil
 }
 
 func (c Catalogue) checkBraces() error {
