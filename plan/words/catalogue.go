@@ -19,6 +19,9 @@ type Catalogue map[string]string
 func Load(data []byte) (Catalogue, error) {
 	d := json.NewDecoder(bytes.NewReader(data))
 	catalogue, err := decode(d)
+	if errors.Is(err, io.EOF) {
+		err = io.ErrUnexpectedEOF // the decoder says a plain EOF wherever the text ends
+	}
 	if err != nil {
 		return nil, fmt.Errorf("reading a catalogue, byte %d: %w", d.InputOffset(), err)
 	}
@@ -29,8 +32,12 @@ func Load(data []byte) (Catalogue, error) {
 }
 
 func decode(d *json.Decoder) (Catalogue, error) {
-	if t, err := d.Token(); err != nil || t != json.Delim('{') {
-		return nil, errors.Join(errors.New("want an object of ID to translation"), err)
+	t, err := d.Token()
+	if err != nil {
+		return nil, err
+	}
+	if t != json.Delim('{') {
+		return nil, errors.New("want an object of ID to translation")
 	}
 	catalogue := Catalogue{}
 	for d.More() {

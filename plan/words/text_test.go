@@ -68,7 +68,7 @@ func TestLoad(t *testing.T) {
 		{"not a string", `{"a": "x", "b": {"c": "d"}}`, []string{`"b" is not translated by a string`}},
 		{"a list", `["a"]`, []string{"want an object", "byte 1"}},
 		{"cut short", `{"a": "x"`, []string{"unexpected"}},
-		{"nothing", ``, []string{"want an object"}},
+		{"nothing", ``, []string{"byte 0: unexpected EOF"}},
 		{"more behind", `{} {}`, []string{"nothing behind"}},
 		{"null", `null`, []string{"want an object"}},
 		{"broken", `{"a" "b"}`, []string{"byte"}},
