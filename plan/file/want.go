@@ -1,0 +1,49 @@
+package file
+
+import (
+	"strconv"
+	"strings"
+
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// What should stand at a place, for messages.
+var (
+	wantObject = words.New("file.want.object", "an object in braces")
+	wantList   = words.New("file.want.list", "a list in brackets")
+	wantKey    = words.New("file.want.key", "a key in quotes")
+	wantColon  = words.New("file.want.colon", "a colon")
+	wantText   = words.New("file.want.text", "a text in quotes")
+	wantValue  = words.New("file.want.value", "a value")
+	wantNumber = words.New("file.want.number", "a number")
+	wantDigit  = words.New("file.want.digit", "a digit")
+	wantFlag   = words.New("file.want.flag", "true or false")
+	wantLength = words.New("file.want.length", "a length: a plain number of millimetres with at most six decimals, such as 1943.1")
+	wantVolume = words.New("file.want.volume", "a volume: a plain number of cubic inches with at most four decimals, such as 20.25")
+	wantSize   = words.New("file.want.size", "a wire size, such as {0} or {1}", "12", `"1/0"`)
+)
+
+// wantedOf says how a quantity is written.
+func wantedOf(to any) words.Text {
+	switch to.(type) {
+	case *unit.Length:
+		return wantLength
+	case *unit.Volume:
+		return wantVolume
+	case *unit.AWG:
+		return wantSize
+	}
+	return wantNumber
+}
+
+// notKnown is the fault of a key that an object of this shape has not.
+func (s *shape) notKnown(key string) *Fault {
+	quoted := strconv.Quote(clipped(key))
+	for _, f := range s.fields {
+		if strings.EqualFold(f.key, key) {
+			return fault(nil, "file.case", "the key {0} is not known: keys match letter by letter, write {1}", quoted, strconv.Quote(f.key))
+		}
+	}
+	return fault(nil, "file.unknown", "the key {0} is not known here; mend its spelling or delete it", quoted)
+}
