@@ -28,7 +28,7 @@ func (d *decoder) value(v reflect.Value, s *shape) error {
 	switch s.kind {
 	case object:
 		return d.object(v, s)
-	case pointer:
+	case pointerTo:
 		fresh := reflect.New(s.elem.typ)
 		if err := d.value(fresh.Elem(), s.elem); err != nil {
 			return err

@@ -27,7 +27,7 @@ func (e *encoder) value(v reflect.Value, s *shape) {
 	switch s.kind {
 	case object:
 		e.noun(v, s)
-	case pointer:
+	case pointerTo:
 		e.value(v.Elem(), s.elem)
 	case list:
 		e.list(v, s)

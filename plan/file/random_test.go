@@ -33,7 +33,7 @@ func (f *filler) fill(v reflect.Value, s *shape) {
 				f.fill(m.of(v), m.shape)
 			}
 		}
-	case pointer:
+	case pointerTo:
 		v.Set(reflect.New(s.elem.typ))
 		f.fill(v.Elem(), s.elem)
 	case list:

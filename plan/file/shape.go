@@ -14,15 +14,15 @@ import (
 type kind int
 
 const (
-	object   kind = iota // struct
-	list                 // slice
-	set                  // plan.Set: a list in the order of IDs
-	counts               // map of free keys to whole numbers
-	pointer              // what it points to
-	text                 // string
-	whole                // int
-	flag                 // bool
-	quantity             // a type with a JSON form of its own: a number or a string
+	object    kind = iota // struct
+	list                  // slice
+	set                   // plan.Set: a list in the order of IDs
+	counts                // map of free keys to whole numbers
+	pointerTo             // what it points to
+	text                  // string
+	whole                 // int
+	flag                  // bool
+	quantity              // a type with a JSON form of its own: a number or a string
 )
 
 // shape is a type as a file holds it. Field names, order and omission are those of the
@@ -103,7 +103,7 @@ func (made shapes) fill(s *shape) {
 	case reflect.Bool:
 		s.kind = flag
 	case reflect.Pointer:
-		s.kind, s.elem = pointer, made.of(t.Elem())
+		s.kind, s.elem = pointerTo, made.of(t.Elem())
 	case reflect.Slice:
 		s.kind, s.elem = list, made.of(t.Elem())
 	case reflect.Map:
@@ -153,7 +153,7 @@ func isFlat(s *shape) bool {
 		return s.extra == nil
 	case list:
 		return s.elem.flat && s.elem.kind != object && s.elem.kind != list
-	case pointer:
+	case pointerTo:
 		return s.elem.flat
 	case set, counts:
 		return false
