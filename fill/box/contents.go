@@ -75,3 +75,12 @@ func (c Contents) largest(want func(Item) bool) (size unit.AWG, found bool) {
 	}
 	return size, found
 }
+
+// Yokes counts the yokes or straps.
+func (c Contents) Yokes() int {
+	n := 0
+	for _, i := range c {
+		n += int(timesOf(Device)(i))
+	}
+	return n
+}

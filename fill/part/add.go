@@ -1,0 +1,65 @@
+package part
+
+import (
+	"slices"
+	"strings"
+
+	"studbay/fill/rows"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// AddKind is what is put on a box.
+type AddKind string
+
+// The kinds.
+const (
+	Ring        AddKind = "ring"
+	Extension   AddKind = "extension"
+	RaisedCover AddKind = "raised-cover" // domed ones too
+	Plate       AddKind = "plate"        // plates, blanks and canopies: the finish, no volume
+)
+
+// Add is what is put on a box: a ring, an extension or a cover. An unmarked ring gives
+// no volume; the mark the user reads off it counts.
+type Add struct {
+	ID        string
+	Name      string
+	Kind      AddKind
+	Fits      []Shape
+	Gangs     int         // it presents; 0 for round and blank ones
+	Raise     unit.Length // from the box's front edge to its own
+	Volume    unit.Volume // 0 unless it is of a listed size
+	Basis     Basis
+	UsualMark unit.Volume // a hint for the field of the mark, never counted; 0: not known
+	Part
+}
+
+// Text returns the name, to be translated by the ID.
+func (a *Add) Text() words.Text { return words.New("part."+a.ID, a.Name) }
+
+// FitsOn reports whether it goes on a box of the shape.
+func (a *Add) FitsOn(s Shape) bool { return slices.Contains(a.Fits, s) }
+
+var addColumns = []string{"id", "name", "kind", "fits", "gangs", "raise_in", "volume_in3", "basis", "usual_mark_in3",
+	"price_cents", "confidence", "source"}
+
+func readAdd(r rows.Row) (*Add, error) {
+	c := cells{row: r}
+	a := &Add{
+		ID:        c.id("id"),
+		Name:      c.text("name"),
+		Kind:      oneOf(&c, "kind", Ring, Extension, RaisedCover, Plate),
+		Gangs:     c.count("gangs"),
+		Raise:     c.length("raise_in"),
+		Volume:    c.volume("volume_in3"),
+		Basis:     oneOf(&c, "basis", ByTable, ByMark, NoBasis),
+		UsualMark: c.volume("usual_mark_in3"),
+		Part:      c.part(),
+	}
+	for shape := range strings.SplitSeq(c.text("fits"), "|") {
+		a.Fits = append(a.Fits, Shape(shape))
+	}
+	c.agree("volume_in3", a.Volume, a.Basis)
+	return a, c.err
+}

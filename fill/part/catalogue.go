@@ -1,0 +1,160 @@
+// Package part holds the catalogue: boxes, what is put on them, the assemblies made of
+// both, and the kinds of opening that use them.
+//
+// The rows stand in assets/catalogue/*.csv and assets/kinds.csv. A listed size has the
+// volume of Table 314.16(A); a generic box has a usual mark, and the mark on the box in
+// hand goes before it. Prices are rough defaults of common practice (plastic boxes were
+// seen from 0.35 to over 10 dollars, extenders from 1 to 3), for the user to override.
+package part
+
+import (
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+	"sync"
+
+	"studbay/assets"
+	"studbay/fill/rows"
+	"studbay/plan/unit"
+)
+
+// Catalogue is everything that can be chosen, each list in the order menus show. It is
+// never written after it was read.
+type Catalogue struct {
+	Boxes      []*Box
+	Adds       []*Add
+	Assemblies []*Assembly
+	Kinds      []*Kind
+}
+
+// All returns the catalogue that travels in the program. Its tables are ours and
+// tested, so a fault in them is a broken build.
+var All = sync.OnceValue(func() *Catalogue {
+	c, err := Read(assets.Tables)
+	if err != nil {
+		panic(err)
+	}
+	return c
+})
+
+// Read reads a catalogue. An error names file, line and column.
+func Read(from fs.FS) (*Catalogue, error) {
+	c := &Catalogue{}
+	var err error
+	if c.Boxes, err = readAll(from, "catalogue/boxes.csv", boxColumns, readBox, func(b *Box) string { return b.ID }); err != nil {
+		return nil, err
+	}
+	if c.Adds, err = readAll(from, "catalogue/adds.csv", addColumns, readAdd, func(a *Add) string { return a.ID }); err != nil {
+		return nil, err
+	}
+	if c.Assemblies, err = readAll(from, "catalogue/assemblies.csv", assemblyColumns, c.readAssembly, func(a *Assembly) string { return a.Code }); err != nil {
+		return nil, err
+	}
+	c.Kinds, err = readAll(from, "kinds.csv", kindColumns, c.readKind, func(k *Kind) string { return k.ID })
+	if err != nil {
+		return nil, err
+	}
+	return c, nil
+}
+
+func readAll[T any](from fs.FS, file string, columns []string, read func(rows.Row) (*T, error), id func(*T) string) ([]*T, error) {
+	table, err := rows.Read(from, file, columns...)
+	if err != nil {
+		return nil, err
+	}
+	seen := map[string]int{}
+	var all []*T
+	for _, row := range table {
+		one, err := read(row)
+		if err != nil {
+			return nil, err
+		}
+		if line, twice := seen[id(one)]; twice {
+			return nil, row.Wrong(columns[0], fmt.Errorf("%s stands on line %d already", id(one), line))
+		}
+		seen[id(one)] = row.Line
+		all = append(all, one)
+	}
+	return all, nil
+}
+
+// Box returns the box of an ID, or nil.
+func (c *Catalogue) Box(id string) *Box {
+	return find(c.Boxes, func(b *Box) bool { return b.ID == id })
+}
+
+// Add returns the ring, extension or cover of an ID, or nil.
+func (c *Catalogue) Add(id string) *Add {
+	return find(c.Adds, func(a *Add) bool { return a.ID == id })
+}
+
+// Assembly returns the assembly of a code, or nil.
+func (c *Catalogue) Assembly(code string) *Assembly {
+	return find(c.Assemblies, func(a *Assembly) bool { return a.Code == code })
+}
+
+// Kind returns the kind of opening of an ID, or nil.
+func (c *Catalogue) Kind(id string) *Kind {
+	return find(c.Kinds, func(k *Kind) bool { return k.ID == id })
+}
+
+func find[T any](all []*T, is func(*T) bool) *T {
+	if i := slices.IndexFunc(all, is); i >= 0 {
+		return all[i]
+	}
+	return nil
+}
+
+// Roomier lists the assemblies that could stand in for one and have at least the volume
+// needed: as many gangs, the same front and listing. Those of the same material come
+// first, then the smaller.
+func (c *Catalogue) Roomier(than *Assembly, need unit.Volume) []*Assembly {
+	var found []*Assembly
+	for _, a := range c.Assemblies {
+		if a != than && a.Volume() >= need && a.standsInFor(than) {
+			found = append(found, a)
+		}
+	}
+	slices.SortStableFunc(found, func(a, b *Assembly) int {
+		if same := a.Box.Material == than.Box.Material; same != (b.Box.Material == than.Box.Material) {
+			if same {
+				return -1
+			}
+			return 1
+		}
+		return int(a.Volume() - b.Volume())
+	})
+	return found
+}
+
+// standsInFor reports whether a does the work of b: as many gangs, the same listing and
+// kind of cover, a front as far out, and no old-work box in place of a built-in one.
+func (a *Assembly) standsInFor(b *Assembly) bool {
+	return a.Gangs() == b.Gangs() && a.Box.Listed == b.Box.Listed &&
+		(a.Box.Mounting == OldWork) == (b.Box.Mounting == OldWork) &&
+		a.cover() == b.cover() && a.raise() == b.raise()
+}
+
+// raise returns how far the last ring stands out. A box without one is set as far out
+// as the usual board is thick.
+func (a *Assembly) raise() unit.Length {
+	for i := len(a.Adds) - 1; i >= 0; i-- {
+		if a.Adds[i].Kind == Ring {
+			return a.Adds[i].Raise
+		}
+	}
+	return usualBoard
+}
+
+// usualBoard is 1/2 in of gypsum board: common practice.
+const usualBoard = unit.Inch / 2
+
+// cover names the kind of front: a plate, a canopy, a blank.
+func (a *Assembly) cover() string {
+	if a.Cover == nil {
+		return ""
+	}
+	kind, _, _ := strings.Cut(a.Cover.ID, "-")
+	return kind
+}

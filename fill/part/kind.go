@@ -1,0 +1,112 @@
+package part
+
+import (
+	"fmt"
+
+	"studbay/fill/box"
+	"studbay/fill/rows"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Family is the trade a kind of opening belongs to; a symbol's body goes by it.
+type Family string
+
+// The families.
+const (
+	Receptacle Family = "receptacle"
+	Switch     Family = "switch"
+	LowVoltage Family = "lowvoltage"
+	Light      Family = "light"
+	Fan        Family = "fan"
+	Alarm      Family = "alarm"
+	Junction   Family = "junction"
+)
+
+// Host is what a kind usually sits in.
+type Host string
+
+// The hosts. An opening on the side of a fixture counts as one on a wall.
+const (
+	Wall    Host = "wall"
+	Ceiling Host = "ceiling"
+	Floor   Host = "floor"
+)
+
+// Switching says how much of a receptacle a wall switch controls.
+type Switching string
+
+// The switchings.
+const (
+	NotSwitched    Switching = "none"
+	HalfSwitched   Switching = "half"
+	WhollySwitched Switching = "whole"
+)
+
+// Kind is a kind of opening: what a new one starts with. All of it is the user's to
+// change; heights are usual, never asked for by the code.
+type Kind struct {
+	ID           string
+	Name         string // English source
+	Family       Family
+	Letters      string      // trade letters beside the symbol; may be empty
+	Height       unit.Length // to the centre, above finished floor; 0 in ceiling and floor
+	HeightSource string
+	Host         Host
+	Gangs        int          // 0 for round boxes
+	Assembly     *Assembly    // nil: it has a box of its own or needs none
+	Wiring       box.Contents // assumed until it is drawn or stated; empty: not known
+	Device       string       // what is on each yoke, or on the box
+	Yokes        int
+	Switched     Switching
+	Spacing      bool // a receptacle that can count for 210.52(A)
+}
+
+// Text returns the name, to be translated by the ID.
+func (k *Kind) Text() words.Text { return words.New("kind."+k.ID, k.Name) }
+
+var kindColumns = []string{"id", "name", "family", "letters", "height_in", "height_source", "host", "gangs", "assembly",
+	"wiring", "device", "yokes", "switched", "spacing"}
+
+func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
+	cell := cells{row: r}
+	k := &Kind{
+		ID:           cell.id("id"),
+		Name:         cell.text("name"),
+		Family:       oneOf(&cell, "family", Receptacle, Switch, LowVoltage, Light, Fan, Alarm, Junction),
+		Letters:      r.Cell("letters"),
+		Height:       cell.length("height_in"),
+		HeightSource: cell.text("height_source"),
+		Host:         oneOf(&cell, "host", Wall, Ceiling, Floor),
+		Gangs:        cell.count("gangs"),
+		Device:       r.Cell("device"),
+		Yokes:        cell.count("yokes"),
+		Switched:     oneOf(&cell, "switched", NotSwitched, HalfSwitched, WhollySwitched),
+		Spacing:      cell.yes("spacing"),
+	}
+	var err error
+	k.Wiring, err = box.ParseContents(r.Cell("wiring"))
+	cell.fail("wiring", err)
+	if code := r.Cell("assembly"); code != "" {
+		k.Assembly = c.Assembly(code)
+		if k.Assembly == nil {
+			cell.fail("assembly", fmt.Errorf("no assembly %q", code))
+		}
+	}
+	cell.fail("", k.check())
+	return k, cell.err
+}
+
+// check holds that the columns agree with each other.
+func (k *Kind) check() error {
+	if (k.Host == Wall) != (k.Height > 0) {
+		return fmt.Errorf("%s: a height is wanted in a wall and nowhere else", k.ID)
+	}
+	if yokes := k.Wiring.Yokes(); len(k.Wiring) > 0 && yokes != k.Yokes {
+		return fmt.Errorf("%s: %d yokes, but %d in the wiring", k.ID, k.Yokes, yokes)
+	}
+	if k.Assembly != nil && k.Assembly.Gangs() != k.Gangs && k.Gangs > 0 {
+		return fmt.Errorf("%s: %d gangs, but %s has %d", k.ID, k.Gangs, k.Assembly.Code, k.Assembly.Gangs())
+	}
+	return nil
+}
