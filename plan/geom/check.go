@@ -7,8 +7,8 @@ import (
 )
 
 // MaxCorners is the most corners Check accepts. No room comes near; it bounds the time
-// a hostile file can take.
-const MaxCorners = 10_000
+// a hostile file can take, as that grows with the square where all edges lie close.
+const MaxCorners = 2_000
 
 // Flaw is a way in which corners fail to be the outline of one plain area.
 type Flaw int
@@ -120,19 +120,18 @@ func (p Polygon) edgesMeet() *PolygonError {
 			if boxes[j].Min.X > boxes[i].Max.X {
 				break
 			}
-			if boxes[i].Intersects(boxes[j]) && p.meet(min(i, j), max(i, j)) {
-				found = found.least(min(i, j), max(i, j))
+			a, b := min(i, j), max(i, j)
+			if found.isAfter(a, b) && boxes[a].Intersects(boxes[b]) && p.meet(a, b) {
+				found = &PolygonError{EdgesMeet, a, b}
 			}
 		}
 	}
 	return found
 }
 
-func (e *PolygonError) least(i, j int) *PolygonError {
-	if e != nil && (e.I < i || e.I == i && e.J < j) {
-		return e
-	}
-	return &PolygonError{EdgesMeet, i, j}
+// isAfter reports whether the pair would be told before e; always where e is nil.
+func (e *PolygonError) isAfter(i, j int) bool {
+	return e == nil || i < e.I || i == e.I && j < e.J
 }
 
 // meet reports whether edges i < j share more than the corner of neighbours.
