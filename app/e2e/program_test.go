@@ -3,6 +3,7 @@
 package e2e
 
 import (
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -31,7 +32,7 @@ var studbay = sync.OnceValues(func() (string, error) {
 	cmd.Dir = filepath.Join("..", "..")
 	out, err := cmd.CombinedOutput()
 	if err != nil {
-		return "", &exec.Error{Name: cmd.String() + "\n" + string(out), Err: err}
+		return "", fmt.Errorf("%s: %w\n%s", cmd, err, out)
 	}
 	return file, nil
 })
