@@ -23,7 +23,7 @@ type Spec struct {
 	Family  Family
 	Yokes   int    // a tick for each beyond the first
 	Letters string // trade letters such as 3, D, GF: one stands inside where the body has room
-	Note    string // beside the body after the letters; heights, where openings share a foot
+	Note    string // after the letters outside; the height, where openings share a foot
 	Status  Status
 }
 
@@ -33,7 +33,8 @@ type Place struct {
 	Into scene.Point // direction of length one into the room; zero for ceiling and floor
 	Lean float64     // scene units the body stands aside of its foot: see Spread
 	Lift float64     // scene units the stem is longer for it
-	Flip bool        // write beside on the other side
+	Room float64     // scene units along the wall that the foot may take; 0 means as usual
+	Flip bool        // where openings share a foot, write on the other side of them
 }
 
 // Style is how symbols look in one medium.
@@ -49,7 +50,7 @@ type Drawn struct {
 	Items   []scene.Item
 	Bodies  []scene.Rect // one an opening, in the order given
 	Stem    scene.Rect   // foot, stem and ticks; empty without a wall
-	Written []scene.Rect // what is written beside
+	Written []scene.Rect // letters and notes outside of bodies
 }
 
 // Bounds returns the box of all of it.
@@ -71,9 +72,11 @@ func (d Drawn) Boxes() []scene.Rect {
 }
 
 // Draw draws the openings that share one place, the lowest first: their bodies stand
-// in a row along one stem, the lowest nearest the wall.
+// in a row along one stem, the lowest nearest the wall. Letters that do not go inside
+// stand past a single body, in line with its stem, and beside bodies in a row: right
+// of a stem that stands, above one that lies.
 func Draw(at Place, style Style, specs ...Spec) Drawn {
-	s := sketch{style: style, at: at}
+	s := sketch{style: style, at: at, single: len(specs) == 1}
 	s.axes()
 	s.drawn.Bodies = make([]scene.Rect, 0, len(specs))
 	reach := 0.0 // into the room, in bodies, to where the next stem piece begins
@@ -96,6 +99,9 @@ func Draw(at Place, style Style, specs ...Spec) Drawn {
 		s.body(b, spec, reach)
 		reach += b.far
 		words = max(0, half-b.far)
+		if i == 0 && half > 0 {
+			words = max(words, 2*half+outsideGap-reach) // they may not reach over the wall
+		}
 	}
 	s.drawn.Items = append(s.lines, s.drawn.Items...)
 	s.drawn.Stem = scene.Bounds(s.lines...)
@@ -108,6 +114,7 @@ type sketch struct {
 	style  Style
 	at     Place
 	onWall bool
+	single bool // one opening only
 	into   scene.Point
 	frame  scene.Transform // to the scene
 	joint  float64         // into the room, to where the stem is drawn so far
@@ -148,7 +155,11 @@ func (s *sketch) foot(specs []Spec) float64 {
 	width := stemWidth(specs)
 	pen := s.pen(width)
 	thick := pen.Width / s.style.Size
-	s.line(pen, scene.Point{X: -footLong / 2, Y: thick / 2}, scene.Point{X: footLong / 2, Y: thick / 2})
+	half := footLong / 2
+	if s.at.Room > 0 {
+		half = min(half, s.at.Room/s.style.Size/2)
+	}
+	s.line(pen, scene.Point{X: -half, Y: thick / 2}, scene.Point{X: half, Y: thick / 2})
 	lift := s.at.Lift / s.style.Size
 	if lift > 0 {
 		pen.Cap = scene.RoundCap
@@ -161,20 +172,20 @@ func (s *sketch) foot(specs []Spec) float64 {
 // stem draws the piece of stem before a body, with its ticks, and returns where the
 // body begins.
 func (s *sketch) stem(from float64, spec Spec, first bool) float64 {
-	long, start := stemLong, 0.32
+	long, start := stemLong, 0.4
 	if !first {
-		long, start = rowGap, 0.1
+		long, start = rowGap, 0.26
 	}
 	ticks := max(spec.Yokes-1, 0)
 	if ticks > 0 {
-		long = max(long, start+float64(ticks-1)*tickStep+.24)
+		long = max(long, start+float64(ticks-1)*tickStep+.3)
 	}
 	width := stemWidth([]Spec{spec})
 	x := s.lean()
 	// The stem runs on a hair into the body, so that no seam shows between.
 	s.line(s.pen(width), scene.Point{X: x, Y: s.joint}, scene.Point{X: x, Y: from + long + .03})
 	s.joint = from + long
-	tickWidth := min(width, rayPen)
+	tickWidth := min(width, tickPen)
 	for i := range ticks {
 		y := from + start + float64(i)*tickStep
 		s.line(s.pen(tickWidth), scene.Point{X: x - tickLong/2, Y: y}, scene.Point{X: x + tickLong/2, Y: y})
@@ -200,10 +211,10 @@ func (s *sketch) body(b *body, spec Spec, y float64) {
 	box := scene.Rect{Min: scene.Point{X: -b.half, Y: -b.near}, Max: scene.Point{X: b.half, Y: b.far}}.Path().Placed(place).Bounds()
 	if spec.Status == Remove {
 		s.strike(place.At)
-		box = box.Union(scene.RectAround(place.At, 1.7*s.style.Size, 1.7*s.style.Size))
+		box = box.Union(scene.RectAround(place.At, 2*strikeReach*s.style.Size, 2*strikeReach*s.style.Size))
 	}
 	s.drawn.Bodies = append(s.drawn.Bodies, box)
-	s.write(b, spec, place, box)
+	s.write(b, spec, place)
 }
 
 func (s *sketch) heavy(b *body, place scene.Transform) {
@@ -240,8 +251,8 @@ func (s *sketch) thin(b *body, place scene.Transform) {
 // strike draws the slanting stroke of a removal, rising to the right in whatever
 // direction the symbol points.
 func (s *sketch) strike(middle scene.Point) {
-	d := scene.Point{X: .85, Y: -.85}.Mul(s.style.Size)
-	pen := s.pen(existingPen * 1.6)
+	d := scene.Point{X: strikeReach, Y: -strikeReach}.Mul(s.style.Size)
+	pen := s.pen(existingPen * 1.3)
 	s.add(scene.Stroke{Path: scene.LinePath(middle.Sub(d), middle.Add(d)), Pen: pen})
 }
 
@@ -250,10 +261,10 @@ func isInside(b *body, spec Spec) bool {
 	return b.room > 0 && spec.Status != Remove && utf8.RuneCountInString(spec.Letters) == 1
 }
 
-// beside returns what is written beside the body: the letters that are not inside
+// outside returns what is written outside of a body: the letters that are not inside
 // it, and the note.
-func (s *sketch) beside(b *body, spec Spec) (runs []scene.Run) {
-	em := besideEm * s.style.Size
+func (s *sketch) outside(b *body, spec Spec) (runs []scene.Run) {
+	em := outsideEm * s.style.Size
 	if spec.Letters != "" && !isInside(b, spec) {
 		runs = append(runs, scene.Run{Text: spec.Letters, Size: em, Weight: glyph.Bold, Color: s.style.Ink})
 	}
@@ -275,8 +286,7 @@ func width(runs []scene.Run) (w float64) {
 	return w
 }
 
-// upright reports whether the stem runs more up and down than across, so that words
-// stand to the side of it and not above.
+// upright reports whether the stem runs more up and down than across.
 func (s *sketch) upright() bool { return math.Abs(s.into.Y) >= math.Abs(s.into.X) }
 
 // halfWords returns how far, in bodies from the middle along the stem, words above a
@@ -285,12 +295,11 @@ func (s *sketch) halfWords(b *body, spec Spec) float64 {
 	if s.upright() {
 		return 0
 	}
-	return width(s.beside(b, spec)) / 2 / s.style.Size
+	return width(s.outside(b, spec)) / 2 / s.style.Size
 }
 
-// write puts letters inside a body, and others right of an upright symbol or above
-// one that lies. Letters always stand upright.
-func (s *sketch) write(b *body, spec Spec, place scene.Transform, box scene.Rect) {
+// write puts letters inside a body or outside of it. They always stand upright.
+func (s *sketch) write(b *body, spec Spec, place scene.Transform) {
 	if isInside(b, spec) {
 		color := s.style.Ink
 		if spec.Status == New {
@@ -301,11 +310,13 @@ func (s *sketch) write(b *body, spec Spec, place scene.Transform, box scene.Rect
 			Weight: glyph.Bold, Align: scene.Center, VAlign: scene.Middle, Color: color,
 		})
 	}
-	runs := s.beside(b, spec)
+	runs := s.outside(b, spec)
 	if len(runs) == 0 {
 		return
 	}
-	at := s.besideAt(box, width(runs), runs[0].Size)
+	high := glyph.MetricsOf(glyph.Bold, runs[0].Size).CapHeight
+	box := s.outsideBox(b, spec, place.At, width(runs), high)
+	at := scene.Point{X: box.Min.X, Y: box.Max.Y}
 	var written scene.Rect
 	for _, r := range runs {
 		r.At = at
@@ -316,18 +327,44 @@ func (s *sketch) write(b *body, spec Spec, place scene.Transform, box scene.Rect
 	s.drawn.Written = append(s.drawn.Written, written)
 }
 
-// besideAt returns where the baseline of words beside a body begins.
-func (s *sketch) besideAt(box scene.Rect, wide, em float64) scene.Point {
-	gap := besideGap * s.style.Size
-	high := glyph.MetricsOf(glyph.Bold, em).CapHeight
-	middle := box.Middle()
-	switch {
-	case s.upright() && s.at.Flip:
-		return scene.Point{X: box.Min.X - gap - wide, Y: middle.Y + high/2}
-	case s.upright():
-		return scene.Point{X: box.Max.X + gap, Y: middle.Y + high/2}
-	case s.at.Flip:
-		return scene.Point{X: middle.X - wide/2, Y: box.Max.Y + gap + high}
+// outsideBox returns the box for words of a width and height, from the baseline to
+// the top of a capital.
+func (s *sketch) outsideBox(b *body, spec Spec, middle scene.Point, wide, high float64) scene.Rect {
+	toward, reach := s.into, b.far
+	if !s.single {
+		toward, reach = s.aside(), b.half
 	}
-	return scene.Point{X: middle.X - wide/2, Y: box.Min.Y - gap}
+	if spec.Status == Remove {
+		reach = max(reach, strikeReach)
+	}
+	// Half the words' extent as seen from the body, so that they clear it on any wall.
+	half := (wide*math.Abs(toward.X) + high*math.Abs(toward.Y)) / 2
+	box := scene.RectAround(middle.Add(toward.Mul((reach+outsideGap)*s.style.Size+half)), wide, high)
+	if !s.single && !s.upright() && s.onWall {
+		box = s.clearOfWall(box)
+	}
+	return box
+}
+
+// aside is the direction from bodies in a row to their words.
+func (s *sketch) aside() scene.Point {
+	side := s.into.Turned()
+	wrong := side.X < 0
+	if !s.upright() {
+		wrong = side.Y > 0
+	}
+	if wrong != s.at.Flip {
+		return side.Mul(-1)
+	}
+	return side
+}
+
+// clearOfWall moves words above a stem that lies into the room, if they reach over
+// the wall line.
+func (s *sketch) clearOfWall(box scene.Rect) scene.Rect {
+	keep := outsideGap * s.style.Size
+	if s.into.X > 0 {
+		return box.Moved(scene.Point{X: max(0, s.at.Foot.X+keep-box.Min.X)})
+	}
+	return box.Moved(scene.Point{X: min(0, s.at.Foot.X-keep-box.Max.X)})
 }

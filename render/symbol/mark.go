@@ -27,7 +27,7 @@ var marks = [...]picture{
 		cut:  shape("M 0 -.3 L 0 .28"),
 		dot:  shape("O 0 .58 .13"),
 	},
-	Warn: {fill: shape("M 0 -1 L .9 0 L 0 1 L -.9 0 Z")},
+	Warn: {fill: shape("M 0 -1 L .82 0 L 0 1 L -.82 0 Z")},
 	Note: {stroke: shape("O 0 0 .82")},
 	Question: {
 		stroke: shape("O 0 0 .85 M -.28 -.2 A 0 -.2 .28 180 225 C .1 .06 0 .08 0 .26"),
@@ -73,7 +73,7 @@ const (
 	IconMeasure
 )
 
-// icons are drawn with a pen a twelfth of the box wide.
+// icons are drawn with a pen a fourteenth of the box wide.
 var icons = [...]picture{
 	// A pointer made of two strokes and a tail.
 	IconSelect: {stroke: shape("M -.55 -.8 L -.55 .5 L -.2 .2 L .35 .12 Z M -.08 .26 L .2 .82")},
@@ -81,8 +81,8 @@ var icons = [...]picture{
 	IconRoom: {stroke: shape("M -.8 -.7 L .8 -.7 L .8 .7 L .1 .7 L .1 .15 L -.8 .15 Z")},
 	// Two ends of wall, a leaf and the way it swings.
 	IconBreak: {stroke: shape("M -.9 .6 L -.5 .6 M .5 .6 L .9 .6 M -.5 .6 L -.5 -.4 M -.5 -.4 A -.5 .6 1 270 22 M -.02 -.277 A -.5 .6 1 305 20 M .345 .066 A -.5 .6 1 338 22")},
-	// A basin in a counter.
-	IconFixture: {stroke: shape("R -.85 -.6 .85 .6 .18 M -.5 .3 A -.1 -.1 .4 180 180 L .3 .3 Z"), dot: shape("O -.1 .08 .1")},
+	// A basin let into a counter, its tap behind.
+	IconFixture: {stroke: shape("R -.9 -.62 .9 .62 .16 M -.58 -.08 L .58 -.08 C .58 .2 .4 .34 .2 .34 L -.2 .34 C -.4 .34 -.58 .2 -.58 -.08 Z M 0 -.62 L 0 -.3")},
 	// Our own receptacle: foot, stem, body.
 	IconOpening: {stroke: shape("M -.5 -.85 L .5 -.85 M 0 -.85 L 0 -.3"), dot: shape("M -.5 -.25 L .5 -.25 L .5 .75 L -.5 .75 Z")},
 	// Two ends and the slack between.
@@ -101,5 +101,5 @@ func Icons() (all []Icon) {
 
 // DrawIcon draws an icon that fits in a square of a side about a middle.
 func DrawIcon(i Icon, middle scene.Point, side float64, ink scene.Color) []scene.Item {
-	return icons[i].draw(scene.Scaling(side/2, middle), side/12, ink, ink)
+	return icons[i].draw(scene.Scaling(side/2, middle), side/14, ink, ink)
 }

@@ -1,6 +1,7 @@
 package symbol
 
 import (
+	"math"
 	"sort"
 
 	"studbay/render/scene"
@@ -29,7 +30,7 @@ func Spread(w Wall, style Style, at []float64, specs [][]Spec) []Place {
 	feet, half := make([]float64, len(at)), make([]float64, len(at))
 	for i, from := range order {
 		feet[i] = at[from]
-		half[i] = halfWidth(specs[from]) * style.Size
+		half[i] = halfWidth(w, style, specs[from])
 	}
 	middles := apart(feet, half, .15*style.Size, w.Long)
 	places := make([]Place, len(at))
@@ -37,6 +38,7 @@ func Spread(w Wall, style Style, at []float64, specs [][]Spec) []Place {
 		places[to] = Place{Foot: w.Start.Add(w.Along.Mul(at[to])), Into: w.Into, Lean: w.lean(middles[i] - feet[i])}
 	}
 	liftClusters(places, order, middles, half, style)
+	shortenFeet(places, order, feet)
 	return places
 }
 
@@ -49,33 +51,54 @@ func (w Wall) lean(d float64) float64 {
 	return d
 }
 
-func halfWidth(specs []Spec) (half float64) {
-	for _, s := range specs {
-		h := bodies[s.Family].half
-		if s.Status == Remove {
-			h = max(h, .85)
+// halfWidth returns how far the openings at one foot reach along the wall to the
+// side they reach farther: bodies, and words of theirs on a level with them.
+func halfWidth(w Wall, style Style, specs []Spec) float64 {
+	drawn := Draw(Place{Into: w.Into}, style, specs...)
+	reach := 0.0
+	for _, box := range append(drawn.Bodies, drawn.Written...) {
+		for _, corner := range []scene.Point{box.Min, box.Max, {X: box.Min.X, Y: box.Max.Y}, {X: box.Max.X, Y: box.Min.Y}} {
+			reach = max(reach, math.Abs(corner.X*w.Along.X+corner.Y*w.Along.Y))
 		}
-		half = max(half, h)
 	}
-	return half
+	return reach
 }
 
 // liftClusters gives one lift to every run of bodies that touch and of which one
-// leans.
+// leans, more for a farther lean, so that no stem runs along the wall.
 func liftClusters(places []Place, order []int, middles, half []float64, style Style) {
 	const touch = .2 // bodies
 	for from := 0; from < len(order); {
-		to, leans := from+1, places[order[from]].Lean != 0
+		to := from + 1
 		for to < len(order) && middles[to]-middles[to-1]-half[to]-half[to-1] < touch*style.Size {
-			leans = leans || places[order[to]].Lean != 0
 			to++
 		}
+		lean := 0.0
 		for _, i := range order[from:to] {
-			if leans {
-				places[i].Lift = leanLong * style.Size
+			lean = max(lean, math.Abs(places[i].Lean))
+		}
+		for _, i := range order[from:to] {
+			if lean > 0 {
+				places[i].Lift = max(leanLong*style.Size, lean/2)
 			}
 		}
 		from = to
+	}
+}
+
+// shortenFeet keeps a gap between feet, so that each shows where it is. Feet at one
+// place are one foot.
+func shortenFeet(places []Place, order []int, feet []float64) {
+	for i := 1; i < len(order); i++ {
+		d := feet[i] - feet[i-1]
+		if d == 0 {
+			continue
+		}
+		for _, p := range []*Place{&places[order[i-1]], &places[order[i]]} {
+			if room := .7 * d; p.Room == 0 || room < p.Room {
+				p.Room = room
+			}
+		}
 	}
 }
 

@@ -113,12 +113,14 @@ const (
 	rayPen      = .3 / 2.2
 	footLong    = .95 // along the wall
 	stemLong    = .55 // wall line to body
-	tickLong    = .62
-	tickStep    = .26
+	tickLong    = .66
+	tickPen     = .24 / 2.2
+	tickStep    = .32
 	rowGap      = .3  // between bodies on one stem
 	leanLong    = .5  // of the slanting part of a stem that leans
-	besideGap   = .22 // body to what is written beside it
-	besideEm    = 6.5 * scene.PointSize / 2.2
+	strikeReach = .8  // of the slanting stroke, to each side of the middle
+	outsideGap  = .22 // body to what is written outside of it
+	outsideEm   = 6.5 * scene.PointSize / 2.2
 )
 
 // BodySize is a body's size on paper, in millimetres.
