@@ -27,9 +27,22 @@ func (e *SyntaxError) Error() string {
 		return "nothing written, want " + e.Want
 	}
 	if e.At >= len(e.Text) {
-		return fmt.Sprintf("%q ends too early, want %s", e.Text, e.Want)
+		return fmt.Sprintf("%s ends too early, want %s", quoted(e.Text), e.Want)
 	}
 	r, _ := utf8.DecodeRuneInString(e.Text[e.At:])
 	place := utf8.RuneCountInString(e.Text[:e.At]) + 1
-	return fmt.Sprintf("%q: %q at character %d, want %s", e.Text, r, place, e.Want)
+	return fmt.Sprintf("%s: %q at character %d, want %s", quoted(e.Text), r, place, e.Want)
+}
+
+// quoted quotes a text for a message, only the start of one no person has typed.
+func quoted(text string) string {
+	if len(text) > maxText {
+		return fmt.Sprintf("%q...", text[:maxText])
+	}
+	return fmt.Sprintf("%q", text)
+}
+
+// quantityError says which text a value that cannot be held was written in.
+func quantityError(text string, err error) error {
+	return fmt.Errorf("%s: %w", quoted(text), err)
 }

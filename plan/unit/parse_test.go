@@ -113,7 +113,7 @@ var parseErrorRows = []struct {
 	{"a broken byte", "6\xff", Inch, 1, "at character 2"},
 	{"a zero byte", "6\x00", Inch, 1, "at character 2"},
 	{"two signs", `--6`, Inch, 1, `'-' at character 2, want a digit`},
-	{"far too long", strings.Repeat("1", 101), Inch, 100, "want a shorter text"},
+	{"far too long", strings.Repeat("1", 10_000), Inch, 100, strings.Repeat("1", 100) + `"...: '1' at character 101, want a shorter text`},
 }
 
 func TestParseNamesTheCharacter(t *testing.T) {

@@ -1,7 +1,6 @@
 package unit
 
 import (
-	"fmt"
 	"math/big"
 	"strings"
 	"unicode"
@@ -18,10 +17,6 @@ const end rune = -1
 type scanner struct {
 	text string
 	at   int
-}
-
-func quantityError(text string, err error) error {
-	return fmt.Errorf("%q: %w", text, err)
 }
 
 func (s *scanner) fail(at int, want string) error {

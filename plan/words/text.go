@@ -45,10 +45,10 @@ type Voice struct {
 	DecimalComma bool // 14,5 m² for 14.5 m²
 }
 
-// Say returns t in the voice's language. A translation that is missing, or that asks
-// for an argument the text has not, gives way to the English.
+// Say returns t in the voice's language. A translation that is missing or empty, or that
+// asks for an argument the text has not, gives way to the English.
 func (v Voice) Say(t Text) string {
-	if translated, ok := v.Catalogue[t.ID]; ok {
+	if translated := v.Catalogue[t.ID]; translated != "" {
 		if said, ok := v.fill(translated, t.Args); ok {
 			return said
 		}

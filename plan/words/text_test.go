@@ -28,7 +28,7 @@ func TestSay(t *testing.T) {
 		{"with a decimal comma", Voice{spanish, unit.Metric, true}, gap, `Falta un tomacorriente a ≈ 1,829 m de la pared 3`},
 		{"an untranslated text is English", Voice{Catalogue: spanish}, New("new", "New: {0}", "x"), "New: x"},
 		{"a translation that asks for too much is English", Voice{Catalogue: spanish}, New("asks", "asks {0}", 1), "asks 1"},
-		{"an empty translation is meant", Voice{Catalogue: spanish}, New("silent", "noise"), ""},
+		{"an empty translation is English", Voice{Catalogue: spanish}, New("silent", "noise"), "noise"},
 		{"a missing argument stays visible", Voice{}, New("x", "a {1} b {0}", "zero"), "a {1} b zero"},
 		{"an argument twice", Voice{}, New("x", "{0} and {0}", 2), "2 and 2"},
 		{"an argument's braces are not places", Voice{}, New("x", "{0} {1}", "{1}", "b"), "{1} b"},
