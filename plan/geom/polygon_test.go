@@ -100,6 +100,7 @@ var checkRows = []struct {
 	{"a spike over the start", Polygon{{5, 0}, {9, 0}, {9, 9}, {5, 9}, {5, -3}}, PolygonError{EdgesMeet, 0, 3}, "edges 1 and 4"},
 	{"all in line", Polygon{{0, 0}, {5, 0}, {9, 0}}, PolygonError{EdgesMeet, 0, 2}, "edges 1 and 3"},
 	{"a corner on another edge", Polygon{{0, 0}, {9, 0}, {9, 9}, {4, 0}, {0, 9}}, PolygonError{EdgesMeet, 0, 2}, "edges 1 and 3"},
+	{"a corner on an upright edge", Polygon{{0, 0}, {9, 0}, {9, 9}, {0, 9}, {0, 6}, {9, 5}, {0, 4}}, PolygonError{EdgesMeet, 1, 4}, "edges 2 and 5"},
 	{"edges laid over each other", Polygon{{0, 0}, {9, 0}, {9, 9}, {6, 9}, {6, 0}, {3, 0}, {3, 9}, {0, 9}}, PolygonError{EdgesMeet, 0, 3}, "edges 1 and 4"},
 	{"a crossing by a nanometre", Polygon{{0, 0}, {Reach, 0}, {Reach, Reach}, {1, -1}, {0, Reach}}, PolygonError{EdgesMeet, 0, 2}, "edges 1 and 3"},
 }

@@ -84,6 +84,16 @@ func TestAreaAgreesWithBigNumbers(t *testing.T) {
 	})
 }
 
+func TestOverRoundsHalfAwayFromZero(t *testing.T) {
+	for _, tt := range []struct{ l, d, want Length }{
+		{3, 2, 2}, {-3, 2, -2}, {3, -2, -2}, {-3, -2, 2}, {1, 3, 0}, {2, 3, 1}, {0, 5, 0},
+	} {
+		if got := tt.l.Times(1).Over(tt.d); got != tt.want {
+			t.Errorf("%d nm² / %d nm = %d nm, want %d (arithmetic)", tt.l, tt.d, got, tt.want)
+		}
+	}
+}
+
 // TestRootIsNearest holds that no neighbour's square, taken at the half, is nearer:
 // (2r-1)² ≤ 4a < (2r+1)².
 func TestRootIsNearest(t *testing.T) {

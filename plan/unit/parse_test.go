@@ -99,6 +99,8 @@ var parseErrorRows = []struct {
 	{"no denominator", `6 1/`, Inch, 4, "ends too early, want a digit"},
 	{"a zero denominator", `1/0"`, Inch, 2, `'0' at character 3, want a number above 0`},
 	{"a slipped fraction", `4 11/2"`, Inch, 2, `'1' at character 3, want a fraction below 1`},
+	{"a slipped fraction of one", `4 2/2"`, Inch, 2, `'2' at character 3, want a fraction below 1`},
+	{"feet with decimals before a hyphen", `6.5-4"`, Inch, 3, `'-' at character 4, want a unit`},
 	{"two points", `1.2.3`, Inch, 3, `'.' at character 4, want a unit`},
 	{"a point and no more", `6.`, Inch, 2, "ends too early, want a digit"},
 	{"thousands and decimals", `1,943.5 mm`, Inch, 5, `'.' at character 6`},

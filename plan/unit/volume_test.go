@@ -122,6 +122,7 @@ func TestVolumeText(t *testing.T) {
 		{"imperial", Imperial.FormatVolume(202_500), "20.25 in³", "own form"},
 		{"metric", Metric.FormatVolume(202_500), "20.25 in³ (332 cm³)", "arithmetic: 331.838"},
 		{"below zero, for reading", Metric.FormatVolume(-15_000), "−1.5 in³ (−25 cm³)", "arithmetic: 24.58"},
+		{"half a cubic centimetre away from zero", (62_500 * CubicInch).CubicCentimetres(), "1024192", "arithmetic: 1 024 191.5"},
 		{"nothing", Metric.FormatVolume(0), "0 in³ (0 cm³)", "arithmetic"},
 		// Where the code's own cubic centimetres are the converted inches; for 21.5, 14.0,
 		// 29.5, 42.0 and 24.0 it prints one more.
