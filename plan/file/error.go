@@ -11,12 +11,6 @@ import (
 	"studbay/plan/words"
 )
 
-// What callers branch on; an *Error wraps it where it fits.
-var (
-	// ErrNewer is returned for a file of a newer major version.
-	ErrNewer = errors.New("written by a newer version")
-)
-
 // Error says what is wrong with a file, and where.
 type Error struct {
 	File   string // as the user named it
