@@ -35,8 +35,13 @@ type chunk[T Noun] struct {
 
 func (c *chunk[T]) isLeaf() bool { return c.kids == nil }
 
-// NewSet returns a set of the nouns in any order. It fails where two share an ID.
+// NewSet returns a set of the nouns in any order. It fails where two share an ID or one
+// is nil.
 func NewSet[T Noun](nouns ...T) (Set[T], error) {
+	var none T
+	if i := slices.Index(nouns, none); i >= 0 {
+		return Set[T]{}, fmt.Errorf("noun %d is empty", i)
+	}
 	sorted := slices.Clone(nouns)
 	sort.Slice(sorted, func(i, j int) bool { return sorted[i].Key() < sorted[j].Key() })
 	for i := 1; i < len(sorted); i++ {
@@ -203,7 +208,7 @@ func (s Set[T]) MarshalJSON() ([]byte, error) {
 	return json.Marshal(slices.AppendSeq(make([]T, 0, s.n), s.All()))
 }
 
-// UnmarshalJSON reads an array of nouns. It fails where two share an ID.
+// UnmarshalJSON reads an array of nouns. It fails where two share an ID or one is null.
 func (s *Set[T]) UnmarshalJSON(data []byte) error {
 	var nouns []T
 	if err := json.Unmarshal(data, &nouns); err != nil {

@@ -1,0 +1,130 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"unicode"
+
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// maxSides bounds the sides of a room; no room comes near.
+const maxSides = 512
+
+// maxLayers bounds the layers of a finish or floor.
+const maxLayers = 64
+
+// checkRoom reports what is wrong with a room by itself: its outline, its ceiling, its
+// sides' own fields. It looks at no other noun.
+func checkRoom(r *Room) error {
+	if err := wellFormed(r.ID, KindRoom); err != nil {
+		return err
+	}
+	if err := checkOutline(r); err != nil {
+		return err
+	}
+	if r.Ceiling <= 0 || r.Ceiling > Reach {
+		return refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.called()).at("/ceiling")
+	}
+	if !IsPrefix(r.Prefix) {
+		return refuse(nil, "prefix", "“{0}” is no tag prefix: up to 8 letters, figures or dashes that do not end in a figure", r.Prefix).at("/prefix")
+	}
+	if err := checkLayers(r.called(), r.Floor); err != nil {
+		return in("/floor", err)
+	}
+	for i, s := range r.Sides {
+		if err := checkSide(s, r.called()); err != nil {
+			return in(fmt.Sprintf("/sides/%d", i), err)
+		}
+	}
+	return nil
+}
+
+func checkOutline(r *Room) error {
+	if len(r.Sides) > maxSides {
+		return refuse(nil, "sides", "{0} has more than {1} sides", r.called(), maxSides).at("/sides")
+	}
+	seen := make(map[ID]bool, len(r.Sides))
+	for i, s := range r.Sides {
+		if s == nil || seen[s.ID] {
+			return refuse(ErrTaken, "side-twice", "{0} has a side that is empty or stands twice", r.called()).at(fmt.Sprintf("/sides/%d", i))
+		}
+		seen[s.ID] = true
+		if err := inReach(r.called(), s.Start.X, s.Start.Y); err != nil {
+			return in(fmt.Sprintf("/sides/%d/start", i), err)
+		}
+	}
+	outline := r.Outline()
+	if err := outline.Check(); err != nil {
+		return outlineRefusal(r, err)
+	}
+	if !outline.IsClockwise() {
+		return refuse(ErrNoRoom, "turned", "{0} would turn inside out", r.called()).at("/sides")
+	}
+	return nil
+}
+
+// outlineRefusal puts what is wrong with an outline in words.
+func outlineRefusal(r *Room, err error) error {
+	var flaw *geom.PolygonError
+	if !errors.As(err, &flaw) {
+		return err
+	}
+	out := refuse(ErrNoRoom, "outline", "{0} has an outline that cannot be built", r.called())
+	switch flaw.Flaw {
+	case geom.TooFewCorners:
+		out = refuse(ErrNoRoom, "outline.few", "{0} needs three corners or more", r.called())
+	case geom.ZeroEdge:
+		out = refuse(ErrNoRoom, "outline.zero", "{0} has a side {1} without length", r.called(), flaw.I+1)
+	case geom.RepeatedCorner:
+		out = refuse(ErrNoRoom, "outline.repeated", "corners {1} and {2} of {0} are one point", r.called(), flaw.I+1, flaw.J+1)
+	case geom.EdgesMeet:
+		out = refuse(ErrNoRoom, "outline.meet", "sides {1} and {2} of {0} cross or touch", r.called(), flaw.I+1, flaw.J+1)
+	}
+	return out.at("/sides")
+}
+
+// checkSide reports what is wrong with a side by itself.
+func checkSide(s *Side, room words.Text) error {
+	if err := wellFormed(s.ID, KindSide); err != nil {
+		return err
+	}
+	switch s.Kind {
+	case SideWall, SideGlass, SideRailing, SideOpen:
+	default:
+		return refuse(nil, "side-kind", "a side of {0} is of an unknown kind “{1}”", room, string(s.Kind)).at("/kind")
+	}
+	if err := checkLayers(room, s.Finish); err != nil {
+		return in("/finish", err)
+	}
+	return in("/studs", notNegative(room, s.Studs.Spacing, s.Studs.Depth, s.Studs.First))
+}
+
+func checkLayers(name words.Text, layers []Layer) error {
+	if len(layers) > maxLayers {
+		return refuse(nil, "layers", "{0} has more than {1} layers in one place", name, maxLayers)
+	}
+	var sum unit.Length
+	for i, l := range layers {
+		if err := notNegative(name, l.Thickness); err != nil {
+			return in(fmt.Sprintf("/%d/thickness", i), err)
+		}
+		sum += l.Thickness
+	}
+	return inReach(name, sum)
+}
+
+// IsPrefix reports whether a text may stand before the number of a tag: at most eight
+// letters, figures and dashes, not ending in a figure, or nothing.
+func IsPrefix(prefix string) bool {
+	n, last := 0, 'A'
+	for _, r := range prefix {
+		if !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '-' {
+			return false
+		}
+		n, last = n+1, r
+	}
+	return n <= 8 && !unicode.IsDigit(last)
+}

@@ -1,0 +1,92 @@
+package plan
+
+import (
+	"slices"
+
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// AddLevel adds an empty level after the others.
+type AddLevel struct {
+	ID        ID
+	Title     string
+	Elevation unit.Length // of its subfloor above that of the lowest level
+}
+
+// Name returns "Add level".
+func (AddLevel) Name() words.Text { return words.New("edit.level.add", "Add level") }
+
+// Apply fails where the ID is taken or ill formed.
+func (e AddLevel) Apply(p Plan) (Plan, error) {
+	l := &Level{ID: e.ID, Name: e.Title, Elevation: e.Elevation}
+	if err := p.fresh(l.ID, KindLevel); err != nil {
+		return Plan{}, err
+	}
+	if len(p.Levels) >= maxLevels {
+		return Plan{}, refuse(ErrNoRoom, "levels-many", "the plan has more than {0} levels", maxLevels)
+	}
+	if err := checkLevel(l); err != nil {
+		return Plan{}, err
+	}
+	return p.WithLevel(l), nil
+}
+
+// ChangeLevel names a level anew and sets its elevation.
+type ChangeLevel struct {
+	ID        ID
+	Title     string
+	Elevation unit.Length
+}
+
+// Name returns "Change level".
+func (ChangeLevel) Name() words.Text { return words.New("edit.level.change", "Change level") }
+
+// Apply fails with ErrGone where the level is not in the plan.
+func (e ChangeLevel) Apply(p Plan) (Plan, error) {
+	was := p.Level(e.ID)
+	if was == nil {
+		return Plan{}, gone(theLevel)
+	}
+	l := *was
+	l.Name, l.Elevation = e.Title, e.Elevation
+	if err := checkLevel(&l); err != nil {
+		return Plan{}, err
+	}
+	return p.WithLevel(&l), nil
+}
+
+// RemoveLevel takes a level out, with all that is on it where Cascade says so.
+type RemoveLevel struct {
+	ID      ID
+	Cascade bool
+}
+
+// Name returns "Remove level".
+func (RemoveLevel) Name() words.Text { return words.New("edit.level.remove", "Remove level") }
+
+// Apply fails with ErrInUse and the list of its rooms where the level is not empty.
+func (e RemoveLevel) Apply(p Plan) (Plan, error) {
+	l := p.Level(e.ID)
+	if l == nil {
+		return Plan{}, gone(theLevel)
+	}
+	d := doomed{l.ID: true}
+	var ids []ID
+	var names []words.Text
+	for r := range l.Rooms.All() {
+		ids, names = append(ids, r.ID), append(names, r.called())
+		h := hungOn(l, r.hosts())
+		all, _ := h.list()
+		d.add(all...)
+		for host := range r.hosts() {
+			d.add(host)
+		}
+	}
+	if len(ids) > 0 && !e.Cascade {
+		return Plan{}, inUse(l.called(), ids, names)
+	}
+	p = p.without(d)
+	p.Levels = slices.DeleteFunc(slices.Clone(p.Levels), func(l *Level) bool { return l.ID == e.ID })
+	return p, nil
+}

@@ -1,0 +1,200 @@
+package plan
+
+import (
+	"math/big"
+	"slices"
+
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// meet returns where the line through p along d meets the line through q along e, each
+// coordinate rounded once to the nearest nanometre, and exact where the lines run along
+// the axes. It reports false where they are parallel.
+func meet(p, d, q, e geom.Point) (geom.Point, bool) {
+	// q + e · cross(p−q, d) / cross(e, d), in whole numbers
+	over := cross(e, d)
+	if over.Sign() == 0 {
+		return geom.Point{}, false
+	}
+	t := cross(p.Sub(q), d)
+	return geom.Point{X: q.X + share(e.X, t, over), Y: q.Y + share(e.Y, t, over)}, true
+}
+
+func cross(u, v geom.Point) *big.Int { return u.X.Times(v.Y).Sub(u.Y.Times(v.X)).Big() }
+
+// share returns l · t / over, rounded half away from zero; a length past Reach where
+// it would not fit.
+func share(l unit.Length, t, over *big.Int) unit.Length {
+	n := new(big.Int).Mul(big.NewInt(int64(l)), t)
+	neg := n.Sign()*over.Sign() < 0
+	n.Abs(n).Lsh(n, 1)
+	d := new(big.Int).Abs(over)
+	n.Add(n, d).Quo(n, d.Lsh(d, 1))
+	out := 4 * Reach
+	if n.IsInt64() && n.Int64() < int64(out) {
+		out = unit.Length(n.Int64())
+	}
+	if neg {
+		return -out
+	}
+	return out
+}
+
+// reshaped is a room whose outline changes, with how things go along with its sides.
+type reshaped struct {
+	was   *Room
+	sides []*Side // of the room after
+	clamp bool
+	// rehost says where things of a side come to that is split or merged; nil: they
+	// stay on their side.
+	rehost func(side ID, along, width unit.Length) (ID, unit.Length)
+}
+
+func reshape(was *Room) *reshaped {
+	return &reshaped{was: was, sides: slices.Clone(was.Sides)}
+}
+
+// start moves the left end of side i, counted round and round.
+func (r *reshaped) start(i int, to geom.Point) {
+	i = (i + len(r.sides)) % len(r.sides)
+	moved := *r.sides[i]
+	moved.Start = to
+	r.sides[i] = &moved
+}
+
+// apply returns the plan with the room reshaped and all that hangs in it carried along.
+func (r *reshaped) apply(p Plan, l *Level) (Plan, error) {
+	now := *r.was
+	now.Sides = r.sides
+	if err := checkOutline(&now); err != nil {
+		return Plan{}, err
+	}
+	now.Sides = r.carriedStuds(&now)
+	if err := r.turnedOver(&now, hungOn(l, r.was.hosts())); err != nil {
+		return Plan{}, err
+	}
+	move := func(a Anchor, width unit.Length) Anchor {
+		switch {
+		case a.Part == PartFace:
+			return r.carried(&now, a, width)
+		case a.Host == now.ID && r.clamp:
+			a.At = clampedInto(now.Outline(), a.At)
+		}
+		return a
+	}
+	return p.rehung(l, r.was, &now, move)
+}
+
+// shift is how far places along a side move from its left end because that end moves.
+// What is on a side stays where it is on the plan while one end is moved, and goes with
+// it while both are.
+func shift(was, now geom.Segment) unit.Length {
+	switch {
+	case was.A == now.A:
+		return 0
+	case was.B == now.B:
+		return now.Length() - was.Length()
+	}
+	along, _ := now.Project(was.A)
+	return along
+}
+
+// carriedStuds returns the sides with the first stud kept where it is on the plan.
+func (r *reshaped) carriedStuds(now *Room) []*Side {
+	sides := slices.Clone(now.Sides)
+	for i, s := range sides {
+		at := r.was.SideAt(s.ID)
+		if at < 0 || s.Studs.First == 0 || s.Studs.Spacing == 0 {
+			continue
+		}
+		by := shift(r.was.Segment(at), now.Segment(i))
+		if by == 0 {
+			continue
+		}
+		moved := *s
+		moved.Studs.First = modulo(s.Studs.First+by, s.Studs.Spacing)
+		sides[i] = &moved
+	}
+	return sides
+}
+
+func modulo(a, m unit.Length) unit.Length { return (a%m + m) % m }
+
+// carried returns the anchor of a thing on a side after the change.
+func (r *reshaped) carried(now *Room, a Anchor, width unit.Length) Anchor {
+	if r.rehost != nil {
+		a.Host, a.Along = r.rehost(a.Host, a.Along, width)
+	} else if i, j := r.was.SideAt(a.Host), now.SideAt(a.Host); i >= 0 && j >= 0 {
+		a.Along += shift(r.was.Segment(i), now.Segment(j))
+	}
+	i := now.SideAt(a.Host)
+	if i < 0 {
+		return a
+	}
+	room := now.Segment(i).Length() - width
+	kept := max(0, min(a.Along, room))
+	// Rounding of slanted sides is mended in silence, anything more only if asked.
+	if r.clamp || (a.Along-kept).Abs() <= slack {
+		a.Along = kept
+	}
+	return a
+}
+
+// turnedOver reports a side that would face the other way with things on it.
+func (r *reshaped) turnedOver(now *Room, h hung) error {
+	if r.rehost != nil {
+		return nil
+	}
+	for i, s := range now.Sides {
+		at := r.was.SideAt(s.ID)
+		if at < 0 || faces(r.was.Segment(at), now.Segment(i)) {
+			continue
+		}
+		for _, f := range h.anchors() {
+			if f.at.Host == s.ID {
+				e := refuse(ErrNoRoom, "turned-over", "the side that {0} stands on would face the other way", f.name)
+				e.Things = []ID{f.id}
+				return e
+			}
+		}
+	}
+	return nil
+}
+
+// faces reports whether two segments run within a right angle of one another.
+func faces(a, b geom.Segment) bool {
+	u, v := a.Vector(), b.Vector()
+	return u.X.Times(v.X).Add(u.Y.Times(v.Y)).Sign() > 0
+}
+
+// clampedInto returns p, or the nearest place of the outline where p is outside.
+func clampedInto(outline geom.Polygon, p geom.Point) geom.Point {
+	if outline.Contains(p) {
+		return p
+	}
+	at, _ := nearest(outline, p)
+	return at
+}
+
+// anchored is one thing with its anchor, whatever it is.
+type anchored struct {
+	id    ID
+	at    Anchor
+	width unit.Length // of what Along is the left end of; 0: it is the centre
+	name  words.Text
+}
+
+func (h hung) anchors() (all []anchored) {
+	for _, b := range h.breaks {
+		all = append(all, anchored{b.ID, b.At, b.Width, b.called()})
+	}
+	for _, f := range h.fixtures {
+		all = append(all, anchored{f.ID, f.At, f.Width, f.called()})
+	}
+	for _, o := range h.openings {
+		all = append(all, anchored{o.ID, o.At, 0, o.called()})
+	}
+	return all
+}

@@ -1,0 +1,78 @@
+package plan
+
+import (
+	"errors"
+
+	"studbay/plan/words"
+)
+
+// Refusal says why an edit cannot be made, or why a plan cannot stand as it is.
+type Refusal struct {
+	Text   words.Text
+	Field  string // JSON pointer from the noun it is about, such as "/at/along"; empty: the noun
+	Things []ID   // what stands in the way, where that is why
+	Cause  error  // one of the sentinels of this package, or nil
+}
+
+// Error says it in English with imperial units; a Voice says Text otherwise.
+func (r *Refusal) Error() string { return r.Text.String() }
+
+// Unwrap returns the sentinel.
+func (r *Refusal) Unwrap() error { return r.Cause }
+
+func refuse(cause error, id, english string, args ...any) *Refusal {
+	return &Refusal{Text: words.New("refuse."+id, english, args...), Cause: cause}
+}
+
+// at returns r with its field.
+func (r *Refusal) at(field string) *Refusal {
+	r.Field = field
+	return r
+}
+
+// in puts the fields of a part before the field of a refusal.
+func in(field string, err error) error {
+	var r *Refusal
+	if errors.As(err, &r) {
+		r.Field = field + r.Field
+	}
+	return err
+}
+
+// Fault says where in a plan something is broken, for whoever read it from a file.
+type Fault struct {
+	Path string // JSON pointer, RFC 6901: /levels/0/rooms/2/sides; nouns in the order of IDs
+	ID   ID     // of the noun; empty for the header
+	Err  error  // a *Refusal
+}
+
+// Error says the place and the reason.
+func (f *Fault) Error() string { return f.Path + ": " + f.Err.Error() }
+
+// Unwrap returns the reason.
+func (f *Fault) Unwrap() error { return f.Err }
+
+func gone(what words.Text) *Refusal {
+	return refuse(ErrGone, "gone", "{0} is no longer in the plan", what)
+}
+
+func taken(id ID) *Refusal {
+	return refuse(ErrTaken, "taken", "the ID {0} is in use already", string(id)).at("/id")
+}
+
+// shown is how many things a refusal names before it counts the rest.
+const shown = 4
+
+// inUse lists the things in the way of taking something out.
+func inUse(what words.Text, ids []ID, names []words.Text) *Refusal {
+	list := names[0]
+	for _, n := range names[1:min(len(names), shown)] {
+		list = words.New("list.and", "{0}, {1}", list, n)
+	}
+	if more := len(names) - shown; more > 0 {
+		list = words.New("list.more", "{0} and {1} more", list, more)
+	}
+	r := refuse(ErrInUse, "in-use", "{0} cannot go while these hang on it: {1}", what, list)
+	r.Things = ids
+	return r
+}

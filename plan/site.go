@@ -1,0 +1,173 @@
+package plan
+
+import (
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Reach is how far a plan extends either way, and the longest length in it: 10 km.
+const Reach = 10_000 * unit.Metre
+
+// slack is how far a thing may stand past an end. The length of a slanted side and
+// places along it are rounded to the nanometre; this is far below what any tape reads
+// and far above what rounding adds.
+const slack = 100 * unit.Nanometre
+
+// site is one level as checks look at it.
+type site struct {
+	level *Level
+	sides map[ID]*SideRef // nil: looked for room by room
+}
+
+// surveyed returns the site of a level with its sides by ID.
+func surveyed(l *Level) site {
+	s := site{l, make(map[ID]*SideRef, 4*l.Rooms.Len())}
+	for r := range l.Rooms.All() {
+		for i, side := range r.Sides {
+			s.sides[side.ID] = &SideRef{l.ID, r, i}
+		}
+	}
+	return s
+}
+
+func (s site) side(id ID) *SideRef {
+	if s.sides != nil {
+		return s.sides[id]
+	}
+	for r := range s.level.Rooms.All() {
+		if i := r.SideAt(id); i >= 0 {
+			return &SideRef{s.level.ID, r, i}
+		}
+	}
+	return nil
+}
+
+// room returns the room an anchor is in, or nil where its host is not on the level or
+// too many fixtures stand on one another.
+func (s site) room(a Anchor) *Room {
+	for range maxStack + 1 {
+		switch a.Part {
+		case PartFace:
+			if ref := s.side(a.Host); ref != nil {
+				return ref.Room
+			}
+			return nil
+		case PartCeiling, PartFloor:
+			r, _ := s.level.Rooms.Get(a.Host)
+			return r
+		}
+		f, ok := s.level.Fixtures.Get(a.Host)
+		if !ok {
+			return nil
+		}
+		a = f.At
+	}
+	return nil
+}
+
+// stand is a thing that wants to stand at an anchor.
+type stand struct {
+	at    Anchor
+	width unit.Length // from Along to its right end; 0 where Along is its centre
+	name  words.Text
+}
+
+// check reports why a thing cannot stand at its anchor.
+func (s site) check(t stand) error {
+	if t.at.Host == "" {
+		return refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", t.name).at("/host")
+	}
+	if err := t.checkFields(); err != nil {
+		return err
+	}
+	if s.room(t.at) == nil {
+		return refuse(ErrGone, "host-gone", "what {0} stands on is not on this level of the plan", t.name).at("/host")
+	}
+	switch t.at.Part {
+	case PartFace:
+		return t.along(s.side(t.at.Host).Line().Length())
+	case PartCeiling, PartFloor:
+		r, _ := s.level.Rooms.Get(t.at.Host)
+		return t.within(r.Outline())
+	}
+	f, _ := s.level.Fixtures.Get(t.at.Host)
+	return t.on(f)
+}
+
+// checkFields holds the fields of the anchor to those its part has.
+func (t stand) checkFields() error {
+	a := t.at
+	switch a.Part {
+	case PartCeiling, PartFloor:
+		a.At = geom.Point{}
+	case PartTop:
+		a.Along, a.Out = 0, 0
+	case PartFace, PartFront, PartBack, PartLeft, PartRight:
+		a.Along = 0
+	default:
+		return refuse(nil, "part", "{0} stands on an unknown part “{1}”", t.name, string(a.Part)).at("/part")
+	}
+	if a.Along != 0 || a.Out != 0 || a.At != (geom.Point{}) {
+		return refuse(nil, "anchor-fields", "the place of {0} has figures that a {1} does not use", t.name, string(a.Part))
+	}
+	return inReach(t.name, t.at.Along, t.at.Out, t.at.At.X, t.at.At.Y)
+}
+
+func (t stand) along(length unit.Length) error {
+	if t.at.Along >= -slack && t.at.Along+t.width <= length+slack {
+		return nil
+	}
+	return refuse(ErrNoRoom, "past-end", "{0} would stand past the end of its side, which is {1} long", t.name, length).at("/along")
+}
+
+func (t stand) within(outline geom.Polygon) error {
+	if outline.Contains(t.at.At) {
+		return nil
+	}
+	if _, away := nearest(outline, t.at.At); away <= slack {
+		return nil
+	}
+	return refuse(ErrNoRoom, "outside", "{0} would stand outside the room", t.name).at("/at")
+}
+
+func (t stand) on(f *Fixture) error {
+	switch t.at.Part {
+	case PartLeft, PartRight:
+		return t.along(f.Depth)
+	case PartTop:
+		if t.at.Out < 0 || t.at.Out > f.Depth {
+			return refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.called()).at("/out")
+		}
+	}
+	return t.along(f.Width)
+}
+
+// nearest returns the place on an outline nearest to p and how far away it is.
+func nearest(outline geom.Polygon, p geom.Point) (at geom.Point, away unit.Length) {
+	for i, e := range outline.Edges() {
+		if along, d := e.Nearest(p); i == 0 || d < away {
+			at, away = e.At(along), d
+		}
+	}
+	return at, away
+}
+
+func inReach(name words.Text, lengths ...unit.Length) error {
+	for _, l := range lengths {
+		if l < -Reach || l > Reach {
+			return refuse(ErrNoRoom, "reach", "{0} has a length beyond 10 km", name)
+		}
+	}
+	return nil
+}
+
+// notNegative is inReach for lengths that are not below zero.
+func notNegative(name words.Text, lengths ...unit.Length) error {
+	for _, l := range lengths {
+		if l < 0 {
+			return refuse(nil, "negative", "{0} has a length below zero", name)
+		}
+	}
+	return inReach(name, lengths...)
+}

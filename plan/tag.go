@@ -1,0 +1,133 @@
+package plan
+
+import (
+	"maps"
+	"strconv"
+	"strings"
+	"unicode"
+)
+
+// maxNumber bounds the numbers that tags count by; a larger one in a tag is text.
+const maxNumber = 999_999
+
+// tagNumber returns the number of a tag that is the prefix and a number as tags are
+// given out, without leading zeros.
+func tagNumber(tag, prefix string) (int, bool) {
+	digits, ok := strings.CutPrefix(tag, prefix)
+	n, err := strconv.Atoi(digits)
+	if !ok || err != nil || n < 1 || n > maxNumber || strconv.Itoa(n) != digits {
+		return 0, false
+	}
+	return n, true
+}
+
+// NextTag returns the tag the next opening of a prefix gets: one past the greatest
+// number in use or ever given up.
+func (p Plan) NextTag(prefix string) string {
+	next := 1
+	if p.Header != nil {
+		next = max(next, p.Header.NextTag[prefix])
+	}
+	for _, o := range p.Openings() {
+		if n, ok := tagNumber(o.Tag, prefix); ok {
+			next = max(next, n+1)
+		}
+	}
+	return prefix + strconv.Itoa(next)
+}
+
+// retired returns the plan with the numbers of tags that are given up kept from being
+// given out again.
+func (p Plan) retired(tags ...string) Plan {
+	if p.Header == nil {
+		return p
+	}
+	next := maps.Clone(p.Header.NextTag)
+	for _, tag := range tags {
+		prefix := strings.TrimRightFunc(tag, func(r rune) bool { return r >= '0' && r <= '9' })
+		n, ok := tagNumber(tag, prefix)
+		if !ok || !IsPrefix(prefix) || n < next[prefix] {
+			continue
+		}
+		if next == nil {
+			next = make(map[string]int)
+		}
+		next[prefix] = n + 1
+	}
+	if maps.Equal(next, p.Header.NextTag) {
+		return p
+	}
+	h := *p.Header
+	h.NextTag = next
+	p.Header = &h
+	return p
+}
+
+func tagTaken(tag string) *Refusal {
+	return refuse(ErrTaken, "tag-taken", "the tag {0} is in use already", tag).at("/tag")
+}
+
+// freeTag reports why an opening cannot have a tag.
+func (p Plan) freeTag(tag string, opening ID) error {
+	for _, o := range p.Openings() {
+		if o.Tag == tag && o.ID != opening {
+			r := tagTaken(tag)
+			r.Things = []ID{o.ID}
+			return r
+		}
+	}
+	return nil
+}
+
+// SuggestPrefix returns a tag prefix that no room has, from the letters of a room's
+// name: its initial, else its first three letters, else its initial and two others. I
+// and O never stand alone, since they read as figures. Two letters and a number look
+// like the code of an assembly, so there are never two.
+func SuggestPrefix(p Plan, name string) string {
+	used := make(map[string]bool)
+	for _, l := range p.Levels {
+		for r := range l.Rooms.All() {
+			used[strings.ToUpper(r.Prefix)] = true
+		}
+	}
+	letters := []rune(strings.ToUpper(strings.Map(lettersOnly, name)))
+	letters = letters[:min(len(letters), 24)]
+	for len(letters) < 3 {
+		letters = append(letters, 'X')
+	}
+	first := string(letters[0])
+	if first != "I" && first != "O" && !used[first] {
+		return first
+	}
+	if three := string(letters[:3]); !used[three] {
+		return three
+	}
+	return unusedThree(first, letters[1:], used)
+}
+
+func lettersOnly(r rune) rune {
+	if unicode.IsLetter(r) {
+		return r
+	}
+	return -1
+}
+
+// unusedThree adds two letters to the first: from the name, then from the alphabet,
+// then as many more as it takes.
+func unusedThree(first string, own []rune, used map[string]bool) string {
+	alphabet := []rune("ABCDEFGHJKLMNPQRSTUVWXYZ")
+	for _, letters := range [][]rune{own, alphabet} {
+		for _, a := range letters {
+			for _, b := range letters {
+				if prefix := first + string(a) + string(b); !used[prefix] {
+					return prefix
+				}
+			}
+		}
+	}
+	for n := 1; ; n++ {
+		if prefix := first + strconv.Itoa(n) + "-"; !used[prefix] {
+			return prefix
+		}
+	}
+}
