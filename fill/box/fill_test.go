@@ -102,7 +102,7 @@ func TestEqualityFitsAndATenThousandthOverDoesNot(t *testing.T) {
 func TestWhatCannotBeCounted(t *testing.T) {
 	fig := figures(t, "2023")
 	for _, word := range []Word{Conductor, Through, Loop, Ground, IsolatedGround, FixtureWire, Device, TerminalBlock} {
-		for _, size := range []unit.AWG{4, 3, 1, 0, -3} {
+		for _, size := range []unit.AWG{4, 3, 1, -1, -4} {
 			_, err := Fill(fig, space(t, "18"), Contents{{What: word, Size: size}})
 			var bad *SizeError
 			if !errors.As(err, &bad) || !strings.Contains(err.Error(), "314.28") {
@@ -121,6 +121,11 @@ func TestWhatCannotBeCounted(t *testing.T) {
 		if _, err := Fill(fig, s, nil); !errors.Is(err, ErrNoVolume) {
 			t.Errorf("%s: %v, want ErrNoVolume", name, err)
 		}
+	}
+	huge := space(t, "18", "18")
+	huge.Parts[1].Volume = 1 << 62
+	if _, err := Fill(fig, huge, nil); err == nil {
+		t.Error("a volume of 2^62 was taken")
 	}
 	for name, item := range map[string]Item{
 		"unknown word":   {What: "wire"},
@@ -181,10 +186,10 @@ func TestLines(t *testing.T) {
 		"314.16(B)(1) 12 AWG conductors that end or are spliced here: 8 × 2.25 = 18",
 		"314.16(B)(1) 14 AWG conductors that end or are spliced here: 2 × 2 = 4",
 		"314.16(B)(1) 14 AWG unbroken loops, 2 allowances each: 2 × 2 = 4",
-		"314.16(B)(2) internal clamps, however many, at the largest conductor here, 12 AWG: 1 × 2.25 = 2.25",
+		"314.16(B)(2) all internal clamps, at the largest conductor here, 12 AWG: 1 × 2.25 = 2.25",
 		"314.16(B)(4) yokes wired with 12 AWG, 2 allowances each: 2 × 2.25 = 4.5",
-		"314.16(B)(5) first 4 equipment grounding conductors together, largest 12 AWG: 1 × 2.25 = 2.25",
-		"314.16(B)(5) further equipment grounding conductors, each 25 % of an allowance at 12 AWG: 1 × 0.5625 = 0.5625",
+		"314.16(B)(5) equipment grounding conductors: the first 4, one allowance at the largest, 12 AWG: 1 × 2.25 = 2.25",
+		"314.16(B)(5) equipment grounding conductors: 1 more, 25 % of it each: 1 × 0.5625 = 0.5625",
 		"314.16(B)(6) terminal blocks wired with 14 AWG: 1 × 2 = 2",
 	}
 	var got []string

@@ -15,7 +15,7 @@ func TestParseItem(t *testing.T) {
 		{Cable, "12/2", Item{What: Cable, Size: 12, Wires: 2, Times: 1}},
 		{Cable, "14/3x2", Item{What: Cable, Size: 14, Wires: 3, Times: 2}},
 		{Cable, " 14/3 × 2 ", Item{What: Cable, Size: 14, Wires: 3, Times: 2}},
-		{Cable, "1/0/3", Item{What: Cable, Size: 0, Wires: 3, Times: 1}},
+		{Cable, "1/0/3", Item{What: Cable, Size: -1, Wires: 3, Times: 1}},
 		{Conductor, "12X10", Item{What: Conductor, Size: 12, Times: 10}},
 		{Device, "10:2", Item{What: Device, Size: 10, Gangs: 2, Times: 1}},
 		{Device, "10:2x3", Item{What: Device, Size: 10, Gangs: 2, Times: 3}},

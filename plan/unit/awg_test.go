@@ -14,7 +14,7 @@ var awgRows = []struct {
 }{
 	{18, "18", "18"}, {16, "16", "16"}, {14, "14", "14"}, {12, "12", "12"}, {10, "10", "10"},
 	{8, "8", "8"}, {6, "6", "6"}, {4, "4", "4"}, {3, "3", "3"}, {2, "2", "2"}, {1, "1", "1"},
-	{0, "1/0", `"1/0"`}, {-1, "2/0", `"2/0"`}, {-2, "3/0", `"3/0"`}, {-3, "4/0", `"4/0"`},
+	{-1, "1/0", `"1/0"`}, {-2, "2/0", `"2/0"`}, {-3, "3/0", `"3/0"`}, {-4, "4/0", `"4/0"`},
 }
 
 func TestAWG(t *testing.T) {
@@ -59,13 +59,13 @@ func TestParseAWGRefuses(t *testing.T) {
 			t.Errorf("ParseAWG(%q) = %v, %v, want a *SyntaxError", text, got, err)
 		}
 	}
-	for _, text := range []string{"13", "0", "-1", "null", `"12"`, "12.0", `"5/0"`} {
+	for _, text := range []string{"13", "-1", "null", `"12"`, "12.0", `"5/0"`} {
 		var size AWG
 		if err := json.Unmarshal([]byte(text), &size); err == nil {
 			t.Errorf("%s is read as %v", text, size)
 		}
 	}
-	for _, size := range []AWG{-4, 5, 7, 13, 17, 19, 20} {
+	for _, size := range []AWG{-5, 0, 5, 7, 13, 17, 19, 20} {
 		if size.IsValid() {
 			t.Errorf("%v is valid", size)
 		}

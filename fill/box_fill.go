@@ -1,0 +1,125 @@
+package fill
+
+import (
+	"errors"
+
+	"studbay/fill/box"
+	"studbay/fill/code"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+var boxFill = Rule{
+	ID:      "box-fill",
+	Title:   words.New("rule.box-fill.title", "Box fill"),
+	Figure:  "conductor",
+	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. Contents come from the cables drawn, else from what the user states, else from what the kind of opening assumes; the source is told. Not looked at: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
+	Opening: checkBoxFill,
+}
+
+func checkBoxFill(v plan.OpeningView, fig *code.Figures) []Finding {
+	o := v.Opening
+	contents, source := ContentsOf(v)
+	switch {
+	case o.Status == plan.StatusRemove:
+		return nil
+	case source == NotKnown && o.Contents != nil:
+		return []Finding{{
+			Severity: Note, IsOpen: true,
+			Message: words.New("rule.box-fill.not-known", "{0}: what is in the box is not known", o.Tag),
+			Why:     words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then."),
+		}}
+	case source == NotKnown:
+		return nil // nothing that 314.16 counts: low voltage, or a box of the luminaire's own
+	}
+	b, chosen, err := BuiltOf(o.Assembly)
+	switch {
+	case err != nil:
+		return []Finding{unreadable(o, words.New("plain", "{0}", err.Error()))}
+	case !chosen:
+		return []Finding{{
+			Severity: Note, IsOpen: true,
+			Message: words.New("rule.box-fill.no-box", "{0}: no box is chosen", o.Tag),
+			Why:     words.New("rule.box-fill.no-box.why", "Choose what is built into the wall; then its fill is checked."),
+		}}
+	}
+	result, err := box.Fill(fig, b.Space(), contents)
+	if err != nil {
+		return []Finding{uncounted(o, err)}
+	}
+	if result.Fits {
+		return nil
+	}
+	return []Finding{overFull(v, fig, b, contents, source, result)}
+}
+
+func unreadable(o *plan.Opening, why words.Text) Finding {
+	return Finding{
+		Severity: Warn,
+		Message:  words.New("rule.box-fill.unreadable", "{0}: the fill of its box was not worked out", o.Tag),
+		Why:      why,
+	}
+}
+
+// uncounted says why the arithmetic has no answer.
+func uncounted(o *plan.Opening, err error) Finding {
+	var size *box.SizeError
+	switch {
+	case errors.Is(err, box.ErrNoVolume):
+		return unreadable(o, words.New("rule.box-fill.no-volume", "The box has neither a marked volume nor a listed size; read the mark off it and enter it."))
+	case errors.As(err, &size):
+		return unreadable(o, words.New("rule.box-fill.size", "It holds a conductor of {0} AWG; the table of allowances runs from 18 to 6 AWG.", size.Item.Size))
+	}
+	return unreadable(o, words.New("plain", "{0}", err.Error()))
+}
+
+func overFull(v plan.OpeningView, fig *code.Figures, b Built, c box.Contents, s Source, r box.Result) Finding {
+	return Finding{
+		Severity: Stop,
+		Measured: VolumeOf(r.Required), Limit: VolumeOf(r.Volume),
+		Message:  words.New("rule.box-fill.over", "{0}: the box is too small by {1}", v.Opening.Tag, -r.Spare),
+		Why:      words.New("rule.box-fill.over.why", "What enters it ({0}) needs {1}; the box holds {2}.", s.Text(), r.Required, r.Volume),
+		Remedies: roomier(v.Opening, fig, b, c, r.Required),
+	}
+}
+
+// mostOffers bounds how many boxes are offered in place of one.
+const mostOffers = 3
+
+// roomier offers assemblies that the contents fit in, with what they cost more.
+func roomier(o *plan.Opening, fig *code.Figures, b Built, c box.Contents, need unit.Volume) (offers []Remedy) {
+	for _, a := range part.All().Roomier(b.Assembly, need) {
+		if len(offers) == mostOffers {
+			break
+		}
+		if !fitsIn(a, b, fig, c) {
+			continue
+		}
+		more := a.Price()
+		more.Cents -= b.Price().Cents
+		offers = append(offers, Remedy{
+			Label: words.New("rule.box-fill.remedy", "Take {0}: {1}", a.Text(), a.Volume()),
+			Edit:  plan.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
+			Price: &more,
+		})
+	}
+	return offers
+}
+
+// fitsIn reports whether the contents fit another assembly, with its own clamps and
+// the barriers there are.
+func fitsIn(a *part.Assembly, was Built, fig *code.Figures, c box.Contents) bool {
+	var other box.Contents
+	for _, i := range c {
+		if i.What != box.Clamps || !was.Box.Clamps {
+			other = append(other, i)
+		}
+	}
+	if a.Box.Clamps {
+		other = append(other, box.Item{What: box.Clamps})
+	}
+	r, err := box.Fill(fig, Built{Assembly: a, Barriers: was.Barriers}.Space(), other)
+	return err == nil && r.Fits
+}

@@ -1,0 +1,77 @@
+package fill
+
+import (
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+var boxPlace = Rule{
+	ID:    "box-place",
+	Title: words.New("rule.box-place.title", "Boxes clear of breaks and of each other"),
+	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other break of its wall, or on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of the breaks; casing, plates, studs and what stands on the other face are not looked at.`),
+	Room:  checkBoxPlace,
+}
+
+// rect is a part of a face: along it from its left end, and up from the finished floor.
+type rect struct{ left, right, bottom, top unit.Length }
+
+func (r rect) meets(s rect) bool {
+	return r.left < s.right && s.left < r.right && r.bottom < s.top && s.bottom < r.top
+}
+
+func boxRect(o *plan.Opening, room *plan.Room) rect {
+	w, h := BoxSize(o)
+	centre := CentreHeight(o, room)
+	left, bottom := o.At.Along-w/2, centre-h/2
+	return rect{left, left + w, bottom, bottom + h}
+}
+
+func checkBoxPlace(v plan.RoomView, _ *code.Figures) (found []Finding) {
+	for _, s := range v.Sides {
+		for i, o := range s.Openings {
+			if o.Status == plan.StatusRemove {
+				continue
+			}
+			at := boxRect(o, v.Room)
+			for _, c := range s.Cuts {
+				if at.meets(rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
+					found = append(found, inBreak(v, &s, o, c))
+				}
+			}
+			for _, other := range s.Openings[i+1:] {
+				if other.Status != plan.StatusRemove && at.meets(boxRect(other, v.Room)) {
+					found = append(found, onTop(v, &s, o, other))
+				}
+			}
+		}
+	}
+	return found
+}
+
+func inBreak(v plan.RoomView, s *plan.SideView, o *plan.Opening, c plan.Cut) Finding {
+	f := placeFinding(v, s, o)
+	f.Severity = Stop
+	f.Message = words.New("rule.box-place.break", "{0} stands in a {1}", o.Tag, breakText(c.Break.Kind))
+	f.Why = words.New("rule.box-place.break.why", "The {0} runs from {1} to {2} along this side; the box is at {3}.", breakText(c.Break.Kind), c.From, c.To, o.At.Along)
+	return f
+}
+
+func onTop(v plan.RoomView, s *plan.SideView, o, other *plan.Opening) Finding {
+	f := placeFinding(v, s, o)
+	f.Severity = Warn
+	f.Message = words.New("rule.box-place.two", "{0} and {1} are in one place", o.Tag, other.Tag)
+	f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from centre to centre.", (other.At.Along - o.At.Along).Abs())
+	return f
+}
+
+func placeFinding(v plan.RoomView, s *plan.SideView, o *plan.Opening) Finding {
+	at := boxRect(o, v.Room)
+	return Finding{
+		Room: v.Room.ID, Opening: o.ID, About: o.ID,
+		Stretches: []Stretch{stretchOn(s, max(at.left, 0), min(at.right, s.Length))},
+	}
+}
+
+func breakText(k plan.BreakKind) words.Text { return words.New("break."+string(k), string(k)) }

@@ -1,0 +1,58 @@
+package fill
+
+import (
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+var partitionDepth = Rule{
+	ID:    "partition-depth",
+	Title: words.New("rule.partition-depth.title", "Framing depth between two rooms"),
+	Doc:   words.New("rule.partition-depth.doc", `Between two rooms the framing is as deep as the gap between their faces less both finishes. A depth stated on a side that differs by more than 1/8 in (common practice: lumber and board vary by that much), or finishes that leave no framing at all, are told, since boxes are chosen for the depth there is. Railings, open sides and outside walls with nothing drawn behind are not looked at.`),
+	Room:  checkPartitionDepth,
+}
+
+// depthTolerance is how far stated and drawn framing may differ (common practice).
+const depthTolerance = unit.Inch / 8
+
+func checkPartitionDepth(v plan.RoomView, _ *code.Figures) (found []Finding) {
+	for _, s := range v.Sides {
+		if s.Side.Kind != plan.SideWall {
+			continue
+		}
+		for _, b := range s.Behind {
+			if f, ok := depthMismatch(v, s, b); ok {
+				found = append(found, f)
+				break // one a side is enough to make a person look
+			}
+		}
+	}
+	return found
+}
+
+func depthMismatch(v plan.RoomView, s plan.SideView, b plan.Backing) (Finding, bool) {
+	if b.Side.Kind != plan.SideWall {
+		return Finding{}, false
+	}
+	drawn := b.Gap - plan.Thickness(s.Side.Finish) - plan.Thickness(b.Side.Finish)
+	f := Finding{
+		Severity: Note, Room: v.Room.ID, About: s.Side.ID,
+		Measured: LengthOf(drawn), Limit: LengthOf(s.Side.Studs.Depth),
+		Stretches: []Stretch{stretchOn(&s, b.From, b.To)},
+	}
+	if drawn <= 0 {
+		f.Severity = Warn
+		f.Message = words.New("rule.partition-depth.none", "No framing is left between {0} and {1}", v.Room.Name, b.Room.Name)
+		f.Why = words.New("rule.partition-depth.none.why", "The faces are {0} apart and their finishes take all of it.", b.Gap)
+		return f, true
+	}
+	stated := s.Side.Studs.Depth
+	if stated == 0 || (drawn-stated).Abs() <= depthTolerance {
+		return Finding{}, false
+	}
+	f.Message = words.New("rule.partition-depth.differs", "The wall between {0} and {1} is drawn {2} deep but stated as {3}", v.Room.Name, b.Room.Name, drawn, stated)
+	f.Why = words.New("rule.partition-depth.why", "The faces are {0} apart; less both finishes {1} is left for framing, and that is what counts.", b.Gap, drawn)
+	return f, true
+}

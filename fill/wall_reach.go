@@ -1,0 +1,110 @@
+package fill
+
+import (
+	"slices"
+
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+var wallReach = Rule{
+	ID:     "wall-reach",
+	Title:  words.New("rule.wall-reach.title", "Receptacle within reach along a wall"),
+	Figure: "wall-reach",
+	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased passages, fireplaces, moving panels, open sides and cabinets without a counter do, and so do appliances from 2023 on. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high, unless a switch controls all of it; one in the floor counts near the wall. A stretch along a counter is left to the counter rule and told as not looked at. Not looked at: whether a wall goes on in the next room past an open side, stairs, and built-in furniture.`),
+	Room:   checkWallReach,
+}
+
+// wallUses are the rooms of 210.52(A): kitchen, family room, dining room, living room,
+// parlor, library, den, sunroom, bedroom, recreation room and similar (NEC 2020 and
+// 2023). That a breakfast room and a home office are similar is a common reading.
+var wallUses = []plan.Use{
+	plan.UseKitchen, plan.UseFamily, plan.UseDining, plan.UseLiving, plan.UseParlor,
+	plan.UseLibrary, plan.UseDen, plan.UseSunroom, plan.UseBedroom, plan.UseRecreation,
+	plan.UseBreakfast, plan.UseOffice,
+}
+
+func checkWallReach(v plan.RoomView, fig *code.Figures) (found []Finding) {
+	if !slices.Contains(wallUses, v.Room.Use) {
+		return nil
+	}
+	runs, counters := wallSpaces(v, fig)
+	outlets := receptacles(v, fig)
+	for _, r := range runs {
+		if r.length < fig.Spacing.WallSpaceMin {
+			continue
+		}
+		for _, g := range r.gaps(r.places(outlets, fig.Spacing.FloorReach), fig.Spacing.WallReach) {
+			found = append(found, missed(v, r, g, fig))
+		}
+	}
+	if len(counters) > 0 {
+		found = append(found, leftToCounters(v, counters, fig))
+	}
+	return found
+}
+
+// missed is the finding of one gap.
+func missed(v plan.RoomView, r run, g gap, fig *code.Figures) Finding {
+	reach := fig.Spacing.WallReach
+	f := Finding{
+		Severity: Stop, Room: v.Room.ID, About: v.Room.ID, Limit: LengthOf(reach),
+		Stretches: r.stretches(g.from, g.to),
+		Remedies:  reachRemedies(v, r, g, fig),
+	}
+	f.Message = words.New("rule.wall-reach.missed", "{0} of wall in {1} is not served by a receptacle", g.to-g.from, v.Room.Name)
+	if g.farthest == 0 {
+		f.Why = words.New("rule.wall-reach.none", "This wall space is {0} long and has no receptacle that counts; each point needs one within {1} along the wall.", r.length, reach)
+		return f
+	}
+	f.Measured = LengthOf(g.farthest)
+	f.Why = words.New("rule.wall-reach.far", "Its farthest point is {0} along the wall from the nearest receptacle; the reach is {1}.", g.farthest, reach)
+	return f
+}
+
+// leftToCounters says which stretches this rule does not look at.
+func leftToCounters(v plan.RoomView, counters []Stretch, fig *code.Figures) Finding {
+	var sum unit.Length
+	for _, s := range counters {
+		sum += s.Length()
+	}
+	return Finding{
+		Severity: Note, IsOpen: true, Room: v.Room.ID, About: v.Room.ID, Stretches: counters,
+		Measured: LengthOf(sum),
+		Message:  words.New("rule.wall-reach.counters", "{0} along counters in {1} was not looked at", sum, v.Room.Name),
+		Why:      words.New("rule.wall-reach.counters.why", "Counters have their own spacing rule, {0}, which is not checked yet.", fig.Section("counter-reach")),
+	}
+}
+
+// gap is a part of a run that no receptacle reaches.
+type gap struct {
+	from, to unit.Length // along the run; on a closed run To may lie past its end
+	// farthest is the distance from the gap's farthest point to the nearest receptacle,
+	// 0 where the run has none.
+	farthest unit.Length
+}
+
+// gaps returns what receptacles at the places leave unserved. A point exactly at the
+// reach is served.
+func (r run) gaps(places []unit.Length, reach unit.Length) (gaps []gap) {
+	if len(places) == 0 {
+		return []gap{{0, r.length, 0}}
+	}
+	first, last := places[0], places[len(places)-1]
+	if r.isClosed {
+		places = append(slices.Clone(places), first+r.length)
+	} else if first > reach {
+		gaps = append(gaps, gap{0, first - reach, first})
+	}
+	for i := 1; i < len(places); i++ {
+		if apart := places[i] - places[i-1]; apart > 2*reach {
+			gaps = append(gaps, gap{places[i-1] + reach, places[i] - reach, apart / 2})
+		}
+	}
+	if rest := r.length - last; !r.isClosed && rest > reach {
+		gaps = append(gaps, gap{last + reach, r.length, rest})
+	}
+	return gaps
+}

@@ -1,0 +1,148 @@
+package plan
+
+import (
+	"testing"
+
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// inches returns a length of whole inches.
+func inches(n int64) unit.Length { return unit.FeetInches(0, n, 0) }
+
+func at(x, y int64) geom.Point { return geom.Point{X: inches(x), Y: inches(y)} }
+
+// testID pads a name to a well-formed ID.
+func testID(kind byte, name string) ID { return ID((string(kind) + name + "zzzzzzzz")[:idLength]) }
+
+// rectangle returns a room whose sides are named n, e, s and w after its name.
+func rectangle(name string, x, y, w, h int64) *Room {
+	r := &Room{ID: testID(KindRoom, name), Name: name, Use: UseBedroom, Ceiling: inches(96)}
+	for i, p := range []geom.Point{at(x, y), at(x+w, y), at(x+w, y+h), at(x, y+h)} {
+		r.Sides = append(r.Sides, &Side{ID: testID(KindSide, name+string("nesw"[i])), Start: p, Kind: SideWall})
+	}
+	return r
+}
+
+func side(room *Room, compass byte) ID { return testID(KindSide, room.Name+string(compass)) }
+
+func setOf[T Noun](t *testing.T, nouns ...T) Set[T] {
+	t.Helper()
+	s, err := NewSet(nouns...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// twoRooms stands two rooms of 10 × 12 ft side by side, a partition of 4-1/2 in
+// between them, with a door of 30 in stored on the left room's east side.
+func twoRooms(t *testing.T) (Plan, *Room, *Room) {
+	t.Helper()
+	left, right := rectangle("aa", 0, 0, 120, 144), rectangle("bb", 0, 0, 120, 144)
+	for _, s := range right.Sides {
+		s.Start = s.Start.Add(geom.Point{X: unit.FeetInches(10, 4, 8)})
+	}
+	door := &Break{ID: testID(KindBreak, "door"), Kind: BreakDoor, At: OnFace(side(left, 'e'), inches(12)), Width: inches(30), Head: inches(80)}
+	p := New("Test", testID(KindLevel, "ground"))
+	l := *p.Levels[0]
+	l.Rooms, l.Breaks = setOf(t, left, right), setOf(t, door)
+	return p.WithLevel(&l), left, right
+}
+
+func TestBackToBackFacesAreFound(t *testing.T) {
+	p, left, right := twoRooms(t)
+	ix := NewIndex(p)
+	got := ix.Behind(side(left, 'e'))
+	if len(got) != 1 || got[0].Room != right || got[0].Gap != unit.FeetInches(0, 4, 8) || got[0].From != 0 || got[0].To != inches(144) {
+		t.Errorf("behind the left room's east side: %+v", got)
+	}
+	for _, c := range []byte("nsw") {
+		if got := ix.Behind(side(left, c)); got != nil {
+			t.Errorf("behind side %c: %+v", c, got)
+		}
+	}
+}
+
+func TestOneDoorCutsBothFaces(t *testing.T) {
+	p, left, right := twoRooms(t)
+	ix := NewIndex(p)
+	own, other := ix.Cuts(side(left, 'e')), ix.Cuts(side(right, 'w'))
+	if len(own) != 1 || !own[0].IsOwn || own[0].From != inches(12) || own[0].To != inches(42) {
+		t.Errorf("on its own side: %+v", own)
+	}
+	// The right room's west side runs up the sheet, from y = 144 to 0.
+	if len(other) != 1 || other[0].IsOwn || other[0].From != inches(102) || other[0].To != inches(132) {
+		t.Errorf("on the other face: %+v", other)
+	}
+}
+
+func TestAnchorsComeToTheirPlace(t *testing.T) {
+	p, left, _ := twoRooms(t)
+	island := &Fixture{ID: testID(KindFixture, "island"), Kind: FixtureIsland, At: OnFloor(left.ID, at(60, 72)), Width: inches(40), Depth: inches(24), Height: inches(36)}
+	turned := *island
+	turned.ID, turned.Turn = testID(KindFixture, "turned"), 1
+	l := *p.Levels[0]
+	l.Fixtures = setOf(t, island, &turned)
+	ix := NewIndex(p.WithLevel(&l))
+	on := func(f *Fixture, part Part, along, out int64) Anchor {
+		return Anchor{Host: f.ID, Part: part, Along: inches(along), Out: inches(out)}
+	}
+	for _, tt := range []struct {
+		name       string
+		anchor     Anchor
+		foot, into geom.Point
+	}{
+		{"a north face runs to the right", OnFace(side(left, 'n'), inches(20)), at(20, 0), geom.Point{Y: unit.Metre}},
+		{"an east face runs down", OnFace(side(left, 'e'), inches(20)), at(120, 20), geom.Point{X: -unit.Metre}},
+		{"a south face runs to the left", OnFace(side(left, 's'), inches(20)), at(100, 144), geom.Point{Y: -unit.Metre}},
+		{"a west face runs up", OnFace(side(left, 'w'), inches(20)), at(0, 124), geom.Point{X: unit.Metre}},
+		{"a ceiling has no direction", OnCeiling(left.ID, at(60, 60)), at(60, 60), geom.Point{}},
+		{"the top of an island", on(island, PartTop, 10, 6), at(50, 66), geom.Point{}},
+		{"its front looks down the sheet", on(island, PartFront, 10, 0), at(50, 84), geom.Point{Y: unit.Metre}},
+		{"its back, seen from behind", on(island, PartBack, 10, 0), at(70, 60), geom.Point{Y: -unit.Metre}},
+		{"its left end, from the back on", on(island, PartLeft, 6, 0), at(40, 66), geom.Point{X: -unit.Metre}},
+		{"its right end, from the front on", on(island, PartRight, 6, 0), at(80, 78), geom.Point{X: unit.Metre}},
+		{"turned clockwise its front looks left", on(&turned, PartFront, 10, 0), at(48, 62), geom.Point{X: -unit.Metre}},
+	} {
+		got, ok := ix.Place(tt.anchor)
+		if !ok || got.Foot != tt.foot || got.Into != tt.into || got.Room != left {
+			t.Errorf("%s: foot %v into %v, want %v into %v", tt.name, got.Foot, got.Into, tt.foot, tt.into)
+		}
+	}
+	if _, ok := ix.Place(OnFace(testID(KindSide, "gone"), 0)); ok {
+		t.Error("an anchor on no side has a place")
+	}
+}
+
+// Fixtures that stand on each other in a ring cannot be drawn in a plan, but a
+// hostile file can say so: looking them up must end.
+func TestFixturesInARingEnd(t *testing.T) {
+	a := &Fixture{ID: testID(KindFixture, "aa"), Width: inches(10), Depth: inches(10)}
+	b := &Fixture{ID: testID(KindFixture, "bb"), Width: inches(10), Depth: inches(10)}
+	a.At, b.At = Anchor{Host: b.ID, Part: PartTop}, Anchor{Host: a.ID, Part: PartTop}
+	p := New("Test", testID(KindLevel, "ground"))
+	l := *p.Levels[0]
+	l.Fixtures = setOf(t, a, b)
+	if _, ok := NewIndex(p.WithLevel(&l)).Footprint(a); ok {
+		t.Error("a fixture that stands on itself has a footprint")
+	}
+}
+
+func TestAViewChangesWithWhatItShows(t *testing.T) {
+	p, left, right := twoRooms(t)
+	before := NewIndex(p)
+	l := *p.Levels[0]
+	door, _ := l.Breaks.Get(testID(KindBreak, "door"))
+	wider := *door
+	wider.Width = inches(32)
+	l.Breaks = l.Breaks.With(&wider)
+	after := before.Updated(p.WithLevel(&l))
+	rooms, openings := Touched(before, after)
+	if len(rooms) != 2 || rooms[0] != left.ID || rooms[1] != right.ID || len(openings) != 0 {
+		t.Errorf("a door between two rooms touches %v and %v", rooms, openings)
+	}
+	if got := after.Cuts(side(right, 'w')); got[0].From != inches(100) {
+		t.Errorf("the other face is cut from %v", got[0].From)
+	}
+}
