@@ -38,7 +38,7 @@ func TestSay(t *testing.T) {
 		{"an area", Voice{System: unit.Metric, DecimalComma: true}, New("x", "{0}", unit.SquareFoot.Mul(156)), "14,5 m²"},
 		{"a volume", Voice{System: unit.Metric}, New("x", "{0}", unit.Volume(202_500)), "20.25 in³ (332 cm³)"},
 		{"money", Voice{}, New("x", "{0}", unit.Money{Cents: 60, Currency: "USD"}), "$0.60"},
-		{"a wire size", Voice{}, New("x", "{0} AWG", unit.AWG(0)), "1/0 AWG"},
+		{"a wire size", Voice{}, New("x", "{0} AWG", unit.AWG(-1)), "1/0 AWG"},
 		{"a negative count", Voice{}, New("x", "{0}", -3), "−3"},
 		{"nothing", Voice{}, Text{}, ""},
 	} {
