@@ -188,8 +188,8 @@ func TestLines(t *testing.T) {
 		"314.16(B)(1) 14 AWG unbroken loops, 2 allowances each: 2 × 2 = 4",
 		"314.16(B)(2) all internal clamps, at the largest conductor here, 12 AWG: 1 × 2.25 = 2.25",
 		"314.16(B)(4) yokes wired with 12 AWG, 2 allowances each: 2 × 2.25 = 4.5",
-		"314.16(B)(5) equipment grounding conductors: the first 4, one allowance at the largest, 12 AWG: 1 × 2.25 = 2.25",
-		"314.16(B)(5) equipment grounding conductors: 1 more, 25 % of it each: 1 × 0.5625 = 0.5625",
+		"314.16(B)(5) grounding conductors: the first 4 as one, at the largest, 12 AWG: 1 × 2.25 = 2.25",
+		"314.16(B)(5) grounding conductors: 1 more, each 25 % of that: 1 × 0.5625 = 0.5625",
 		"314.16(B)(6) terminal blocks wired with 14 AWG: 1 × 2 = 2",
 	}
 	var got []string

@@ -10,11 +10,11 @@ import (
 // isolated set by itself.
 func (t *tally) grounds() {
 	if !t.fig.Fill.IsolatedGroundsApart {
-		t.groundSet(words.New("fill.what.grounds", "equipment grounding conductors"), Cable, Ground, IsolatedGround)
+		t.groundSet(words.New("fill.what.grounds", "grounding conductors"), Cable, Ground, IsolatedGround)
 		return
 	}
-	t.groundSet(words.New("fill.what.grounds", "equipment grounding conductors"), Cable, Ground)
-	t.groundSet(words.New("fill.what.isolated-grounds", "isolated equipment grounding conductors"), IsolatedGround)
+	t.groundSet(words.New("fill.what.grounds", "grounding conductors"), Cable, Ground)
+	t.groundSet(words.New("fill.what.isolated-grounds", "isolated grounding conductors"), IsolatedGround)
 }
 
 func (t *tally) groundSet(what words.Text, of ...Word) {
@@ -41,16 +41,15 @@ func (t *tally) groundSet(what words.Text, of ...Word) {
 
 func (t *tally) groundLines(what words.Text, size unit.AWG, n int64) {
 	fill, one := t.fig.Fill, t.allowance(size)
-	if fill.GroundFurther == 0 {
-		t.add("ground-further", words.New("fill.line.grounds-all", "{0} {1} together, largest {2} AWG", int(n), what, size), 1, one)
+	if fill.GroundFurther == 0 || n <= fill.GroundsTogether {
+		t.add("grounds-together", words.New("fill.line.grounds", "{0}: {1} as one, at the largest, {2} AWG", what, int(n), size), 1, one)
 		return
 	}
-	first, beyond := min(n, fill.GroundsTogether), max(0, n-fill.GroundsTogether)
-	t.add("grounds-together", words.New("fill.line.grounds-first", "first {0} {1} together, largest {2} AWG", int(first), what, size), 1, one)
-	if beyond > 0 {
-		t.add("ground-further", words.New("fill.line.grounds-further", "further {0}, each {1} % of an allowance at {2} AWG", what, int(fill.GroundFurther), size),
-			beyond, share(one, fill.GroundFurther))
-	}
+	t.add("grounds-together", words.New("fill.line.grounds-first", "{0}: the first {1} as one, at the largest, {2} AWG",
+		what, int(fill.GroundsTogether), size), 1, one)
+	beyond := n - fill.GroundsTogether
+	t.add("ground-further", words.New("fill.line.grounds-further", "{0}: {1} more, each {2} % of that", what, int(beyond), int(fill.GroundFurther)),
+		beyond, share(one, fill.GroundFurther))
 }
 
 // share returns percent of v, rounded up where it is not whole: a quarter always is.

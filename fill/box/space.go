@@ -52,6 +52,9 @@ type VolumeLine struct {
 // not known, and outside dimensions do not give it.
 var ErrNoVolume = errors.New("no volume: the box must be marked with one or be of a size listed in Table 314.16(A)")
 
+// mostVolume is far beyond any box, and so small that no sum of volumes overflows.
+const mostVolume = 1_000_000 * unit.CubicInch
+
 // volumeLines itemises the volume of a space.
 func (s Space) volumeLines(fig *code.Figures) ([]VolumeLine, error) {
 	if len(s.Parts) == 0 || s.Parts[0].Volume == 0 {
@@ -59,8 +62,8 @@ func (s Space) volumeLines(fig *code.Figures) ([]VolumeLine, error) {
 	}
 	var lines []VolumeLine
 	for _, p := range s.Parts {
-		if p.Volume < 0 {
-			return nil, fmt.Errorf("%s: a volume below zero", p.What)
+		if p.Volume < 0 || p.Volume > mostVolume {
+			return nil, fmt.Errorf("%s: a volume of %s in³ is out of range", p.What, p.Volume)
 		}
 		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.What, p.Volume})
 	}

@@ -111,7 +111,7 @@ func (t *tally) noteCanopy(small int64, free bool) {
 // clamps puts down one allowance for all internal clamps, 314.16(B)(2).
 func (t *tally) clamps() {
 	if t.in.has(Clamps) {
-		t.once("clamps", words.New("fill.what.clamps", "internal clamps, however many"))
+		t.once("clamps", words.New("fill.what.clamps", "all internal clamps"))
 	}
 }
 
@@ -159,7 +159,7 @@ func (t *tally) devices() {
 		}
 		return timesOf(Device)(i) * i.gangs()
 	}, func(size unit.AWG, n int64) {
-		t.add("device-allowances", words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances for each gang they need", size, int(each)),
+		t.add("device-allowances", words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances a gang", size, int(each)),
 			n*each, t.allowance(size))
 	})
 }

@@ -1,0 +1,249 @@
+package verb
+
+import (
+	"errors"
+	"fmt"
+
+	"studbay/fill/box"
+	"studbay/fill/code"
+	"studbay/fill/part"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+
+	"github.com/spf13/cobra"
+)
+
+// contentFlags are the flags that say what is in the box, in the order help lists
+// them. The name of a value stands between backquotes.
+var contentFlags = []struct {
+	word  box.Word
+	usage string
+}{
+	{box.Cable, "a cable: `12/2[xK]` is two insulated 12 AWG conductors that end or are spliced here and one 12 AWG grounding conductor, K times"},
+	{box.Conductor, "an insulated conductor that ends or is spliced here, `12[xK]`"},
+	{box.Through, "a conductor that passes unbroken, `12[xK]`; counted once"},
+	{box.Loop, "an unbroken loop of at least twice the free length, `12[xK]`; counted twice"},
+	{box.Ground, "an equipment grounding conductor that enters, `12[xK]`"},
+	{box.IsolatedGround, "one of an isolated set of them, `12[xK]`; from 2020 counted with the others"},
+	{box.FixtureWire, "a luminaire's own wire, `18[xK]`"},
+	{box.Canopy, "the luminaire has a domed canopy: up to four fixture wires under 14 AWG are free, and its own grounding conductor (leave that one out)"},
+	{box.Device, "a yoke or strap, `12[:GANGS][xK]`; 12 is the largest conductor connected to it, GANGS those the device needs by itself"},
+	{box.Clamps, "there are internal clamps"},
+	{box.Fitting, "a support fitting, `stud|hickey`; one a type is counted"},
+	{box.TerminalBlock, "a terminal block wired with `12[xK]`; counted from 2023"},
+}
+
+const fillExamples = `  a box marked 18 in³, three cables and a receptacle: exactly full
+    studbay fill --volume 18 --cable 14/2x3 --device 14
+
+  a steel square of the catalogue with a ring marked 3.5 in³
+    studbay fill --box sq4-1.5 --add 3.5 --cable 12/2x3 --device 12
+
+  a 50 A range receptacle that needs two gangs, with a smaller ground
+    studbay fill --box sq411-2.125 --conductor 6x3 --ground 10 --device 6:2
+
+  one side of a barrier, by an older edition, as JSON
+    studbay fill --edition 2017 --volume 16 --barrier metal --cable 12/2x2 --device 12 --json`
+
+// fillRequest is what was asked for on the command line.
+type fillRequest struct {
+	edition  string
+	box      string
+	volume   string
+	adds     []string
+	barriers []string
+	contents map[box.Word]*[]string
+	present  map[box.Word]*bool
+	json     bool
+	list     bool
+}
+
+func fillCommand() *cobra.Command {
+	r := &fillRequest{contents: map[box.Word]*[]string{}, present: map[box.Word]*bool{}}
+	c := &cobra.Command{
+		Use:   "fill (--box NAME | --volume V) [what is in it]",
+		Short: "Add up what is in one box and compare it with its volume",
+		Long: `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
+line by line. It looks at one space: the volume after what is added and less each
+barrier. Flags that name a thing may be repeated. A volume V is 18, 18in3 or 295cm3.
+Wire connectors and wires that never leave the box take nothing: leave them out.
+Neither the box's depth nor its support is looked at.
+
+Exit status: 0 it fits, 1 it does not, 2 bad input or usage.
+
+` + caution,
+		Example: fillExamples,
+		Args:    noArguments,
+		RunE:    func(c *cobra.Command, _ []string) error { return r.run(c) },
+	}
+	r.addFlags(c)
+	completeFill(c)
+	return c
+}
+
+func (r *fillRequest) addFlags(c *cobra.Command) {
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.edition, "edition", code.Latest().Edition, "code edition `E`")
+	f.StringVar(&r.box, "box", "", "a box or assembly of the catalogue by its `NAME`; its internal clamps are counted")
+	f.StringVar(&r.volume, "volume", "", "the volume `V` marked on the box")
+	f.StringArrayVar(&r.adds, "add", nil, "the volume `V` of a ring, extension or raised cover; without a mark it gives nothing")
+	for _, flag := range contentFlags {
+		name := string(flag.word)
+		if flag.word == box.Canopy || flag.word == box.Clamps {
+			r.present[flag.word] = f.Bool(name, false, flag.usage)
+			continue
+		}
+		r.contents[flag.word] = f.StringArray(name, nil, flag.usage)
+	}
+	f.StringArrayVar(&r.barriers, "barrier", nil, "a barrier without a mark, `metal|nonmetallic`")
+	f.BoolVar(&r.json, "json", false, "write JSON")
+	f.BoolVar(&r.list, "list", false, "list the boxes and assemblies of the catalogue, a name first on each line")
+}
+
+func (r *fillRequest) run(c *cobra.Command) error {
+	if r.list {
+		return r.writeList(c.OutOrStdout())
+	}
+	fig, err := code.Edition(r.edition)
+	if err != nil {
+		return usagef("--edition %s: %w", r.edition, err)
+	}
+	contents, err := r.parseContents()
+	if err != nil {
+		return err
+	}
+	space, clamps, err := r.space()
+	if err != nil {
+		return err
+	}
+	if clamps && !*r.present[box.Clamps] {
+		contents = append(contents, box.Item{What: box.Clamps})
+	}
+	result, err := box.Fill(fig, space, contents)
+	if err != nil {
+		return r.explain(err)
+	}
+	if err := r.write(c.OutOrStdout(), fig, result); err != nil {
+		return err
+	}
+	if !result.Fits {
+		return errFound
+	}
+	return nil
+}
+
+// explain puts the flag in front of what could not be counted.
+func (r *fillRequest) explain(err error) error {
+	if size := new(box.SizeError); errors.As(err, &size) {
+		return usagef("--%w", err)
+	}
+	if errors.Is(err, box.ErrNoVolume) && r.box != "" {
+		return usagef("--box %s: %w; give the mark by --volume", r.box, err)
+	}
+	return usagef("--volume %s: %w", r.volume, err)
+}
+
+func (r *fillRequest) parseContents() (box.Contents, error) {
+	var all box.Contents
+	for _, flag := range contentFlags {
+		if present := r.present[flag.word]; present != nil {
+			if *present {
+				all = append(all, box.Item{What: flag.word})
+			}
+			continue
+		}
+		for _, text := range *r.contents[flag.word] {
+			item, err := box.ParseItem(flag.word, text)
+			if err != nil {
+				return nil, usagef("--%s %w", flag.word, err)
+			}
+			all = append(all, item)
+		}
+	}
+	return all, nil
+}
+
+// space gathers what gives the volume, and whether the box comes with clamps.
+func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
+	switch {
+	case r.box == "" && r.volume == "":
+		return s, false, usagef("no volume: name a box by --box, or give the mark by --volume; studbay fill --list names the boxes")
+	case r.box != "" && r.volume != "":
+		return s, false, usagef("--box %s and --volume %s: give one of the two", r.box, r.volume)
+	case r.box != "":
+		s, clamps, err = catalogued(r.box)
+	default:
+		s.Parts, err = appendGiven(nil, "volume", r.volume)
+	}
+	if err != nil {
+		return s, false, err
+	}
+	for _, text := range r.adds {
+		if s.Parts, err = appendGiven(s.Parts, "add", text); err != nil {
+			return s, false, err
+		}
+	}
+	for _, text := range r.barriers {
+		barrier, err := box.ParseBarrier(text)
+		if err != nil {
+			return s, false, usagef("--barrier %w", err)
+		}
+		s.Barriers = append(s.Barriers, barrier)
+	}
+	return s, clamps, nil
+}
+
+func catalogued(name string) (box.Space, bool, error) {
+	if b := part.All().Box(name); b != nil {
+		return b.Space(), b.Clamps, nil
+	}
+	if a := part.All().Assembly(name); a != nil {
+		return a.Space(), a.Box.Clamps, nil
+	}
+	return box.Space{}, false, usagef("--box %s: no such box or assembly; studbay fill --list names them", name)
+}
+
+func appendGiven(parts []box.Part, flag, text string) ([]box.Part, error) {
+	v, err := unit.ParseVolume(text)
+	if err != nil {
+		return nil, usagef("--%s %w; want a volume such as 18, 18in3 or 295cm3", flag, err)
+	}
+	what := words.New("fill.part.volume", "volume as given, {0}", text)
+	if flag == "add" {
+		what = words.New("fill.part.add", "added, {0}", text)
+	}
+	return append(parts, box.Part{What: what, Volume: v}), nil
+}
+
+// completeFill offers what the shell can complete.
+func completeFill(c *cobra.Command) {
+	offer := func(flag string, values ...string) {
+		err := c.RegisterFlagCompletionFunc(flag, cobra.FixedCompletions(values, cobra.ShellCompDirectiveNoFileComp))
+		if err != nil {
+			panic(fmt.Sprintf("flag %s: %v", flag, err))
+		}
+	}
+	offer("edition", code.Editions()...)
+	offer("box", boxNames()...)
+	offer("barrier", string(box.Metal), string(box.Nonmetallic))
+	offer("fitting", box.Stud, box.Hickey)
+	offer("cable", "14/2", "14/3", "12/2", "12/3", "10/2", "10/3")
+	for _, word := range []box.Word{box.Conductor, box.Through, box.Loop, box.Ground, box.IsolatedGround, box.Device, box.TerminalBlock} {
+		offer(string(word), "14", "12", "10", "8", "6")
+	}
+	offer(string(box.FixtureWire), "18", "16", "14")
+	offer("volume")
+	offer("add")
+}
+
+// boxNames lists what --box takes, each with what it is behind a tab for the shell.
+func boxNames() (all []string) {
+	for _, b := range part.All().Boxes {
+		all = append(all, b.ID+"\t"+b.Name)
+	}
+	for _, a := range part.All().Assemblies {
+		all = append(all, a.Code+"\t"+a.Name)
+	}
+	return all
+}

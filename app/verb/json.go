@@ -1,0 +1,20 @@
+package verb
+
+import (
+	"bytes"
+	"encoding/json"
+	"io"
+)
+
+// writeJSON writes v indented by two spaces, with <, > and & as they are.
+func writeJSON(w io.Writer, v any) error {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	if err := e.Encode(v); err != nil {
+		return err
+	}
+	_, err := w.Write(b.Bytes())
+	return err
+}

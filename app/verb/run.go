@@ -1,0 +1,98 @@
+package verb
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/spf13/cobra"
+)
+
+// Streams are what a verb reads and writes.
+type Streams struct {
+	In       io.Reader
+	Out, Err io.Writer
+}
+
+// The exit statuses.
+const (
+	StatusClear = 0 // nothing to report
+	StatusFound = 1 // findings at or above the asked severity; a box that is too full
+	StatusWrong = 2 // bad input or usage, or the verb could not do its work
+)
+
+// errFound is what a verb returns where it found something and has said so already.
+var errFound = errors.New("something was found")
+
+// Run runs the verb that the arguments name, the program's own name left out, and
+// returns the exit status.
+func Run(args []string, s Streams) int {
+	root := newRoot()
+	root.SetArgs(args)
+	root.SetIn(s.In)
+	root.SetOut(s.Out)
+	root.SetErr(s.Err)
+	ran, err := root.ExecuteC()
+	switch {
+	case err == nil:
+		return StatusClear
+	case errors.Is(err, errFound):
+		return StatusFound
+	}
+	fmt.Fprintf(s.Err, "%s: %v\n", ran.CommandPath(), err)
+	if usage := new(usageError); errors.As(err, &usage) || ran == root {
+		fmt.Fprintf(s.Err, "%s --help explains it.\n", ran.CommandPath())
+	}
+	return StatusWrong
+}
+
+func newRoot() *cobra.Command {
+	cobra.EnableCommandSorting = false // the table has the order
+	root := &cobra.Command{
+		Use:   "studbay",
+		Short: "Plan where electrical boxes go before the walls are closed",
+		Long: `Studbay plans where electrical boxes go before the walls are closed.
+
+With no verb, or with the name of a plan alone, it opens its window:
+
+  studbay
+  studbay cottage.studbay
+
+With a verb it works without a display. Exit status: 0 nothing to report,
+1 something found, 2 bad input or usage.
+
+` + caution,
+		SilenceErrors: true,
+		SilenceUsage:  true,
+	}
+	root.SetUsageTemplate(strings.ReplaceAll(root.UsageTemplate(), ".FlagUsages |", ".FlagUsagesWrapped 96 |"))
+	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error { return &usageError{err} })
+	for _, command := range verbs {
+		root.AddCommand(command())
+	}
+	return root
+}
+
+// caution goes with everything that judges.
+const caution = `A planning aid. It looks at what it names and at nothing else; the locally
+adopted code, the authority having jurisdiction and a licensed electrician
+decide.`
+
+// usageError is a wrong way of asking, for which help is offered.
+type usageError struct{ err error }
+
+func (e *usageError) Error() string { return e.err.Error() }
+func (e *usageError) Unwrap() error { return e.err }
+
+func usagef(format string, args ...any) error {
+	return &usageError{fmt.Errorf(format, args...)}
+}
+
+// noArguments refuses what stands after the flags.
+func noArguments(_ *cobra.Command, args []string) error {
+	if len(args) > 0 {
+		return usagef("%q: nothing is wanted here", args[0])
+	}
+	return nil
+}
