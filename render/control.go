@@ -1,0 +1,115 @@
+package render
+
+import (
+	"math"
+
+	"studbay/plan"
+	"studbay/render/scene"
+)
+
+// curve joins two openings.
+type curve struct{ from, to *openingPlace }
+
+// controls draws a dashed curve from each switch to the nearest load it serves, and
+// on from load to load. A curve leaves a wall square to it, so it never runs along
+// one.
+func (d *drawing) controls() {
+	for c := range d.ix.Plan().Controls.All() {
+		if d.m.hides(c.ID) || d.m.isFar() {
+			continue
+		}
+		var items []scene.Item
+		for _, k := range d.joined(c) {
+			path := d.curve(k.from, k.to)
+			items = append(items, scene.Stroke{Path: path, Pen: d.dashed(d.mutedPen(), 4.5, 3.5)})
+		}
+		d.piece(c.ID, LayerControls, items...)
+		d.avoid(c.ID, items...)
+	}
+}
+
+// joined returns the pairs to join: the loads as a tree of nearest neighbours grown
+// from the first, and each switch to its nearest load.
+func (d *drawing) joined(c *plan.Control) (pairs []curve) {
+	loads := d.inView(c.Loads)
+	if len(loads) == 0 {
+		return nil
+	}
+	tree := loads[:1]
+	for rest := loads[1:]; len(rest) > 0; {
+		bestAt, from := 0, tree[0]
+		least := math.Inf(1)
+		for i, p := range rest {
+			if q, away := nearest(p, tree); away < least {
+				bestAt, from, least = i, q, away
+			}
+		}
+		pairs = append(pairs, curve{from, rest[bestAt]})
+		tree = append(tree[:len(tree):len(tree)], rest[bestAt])
+		rest = append(rest[:bestAt:bestAt], rest[bestAt+1:]...)
+	}
+	for _, s := range d.inView(c.Switches) {
+		to, _ := nearest(s, loads)
+		pairs = append(pairs, curve{s, to})
+	}
+	return pairs
+}
+
+func (d *drawing) inView(ids []plan.ID) (found []*openingPlace) {
+	for _, id := range ids {
+		if p := d.places[id]; p != nil {
+			found = append(found, p)
+		}
+	}
+	return found
+}
+
+func nearest(p *openingPlace, among []*openingPlace) (best *openingPlace, away float64) {
+	away = math.Inf(1)
+	for _, q := range among {
+		v := q.box.Middle().Sub(p.box.Middle())
+		if n := math.Hypot(v.X, v.Y); n < away {
+			best, away = q, n
+		}
+	}
+	return best, away
+}
+
+// curve returns the path between two bodies. Each end on a wall sets out into its
+// room; a ceiling end is met from where the curve comes.
+func (d *drawing) curve(from, to *openingPlace) (p scene.Path) {
+	a, b := from.box.Middle(), to.box.Middle()
+	v := b.Sub(a)
+	away := math.Hypot(v.X, v.Y)
+	if away == 0 {
+		return p
+	}
+	dir := v.Mul(1 / away)
+	pull := max(0.38*away, 1.6*d.m.Symbol)
+	c1, c2 := a.Add(from.pull(dir, pull, 0.22)), b.Add(to.pull(dir.Mul(-1), pull, -0.22))
+	a, b = leaving(from.box, a, c1, d.m.Pixel), leaving(to.box, b, c2, d.m.Pixel)
+	p.MoveTo(a)
+	p.CubicTo(c1, c2, b)
+	return p
+}
+
+// pull returns how an end bends its curve: square off its wall, or from a ceiling
+// toward the other end with a little to the side.
+func (o *openingPlace) pull(dir scene.Point, length, bow float64) scene.Point {
+	if o.into != (scene.Point{}) {
+		return o.into.Mul(length)
+	}
+	return dir.Add(dir.Turned().Mul(bow)).Mul(length)
+}
+
+// leaving returns where the way from the middle of a body toward a point leaves its
+// box, and a hair beyond.
+func leaving(box scene.Rect, middle, toward scene.Point, hair float64) scene.Point {
+	v := toward.Sub(middle)
+	n := math.Hypot(v.X, v.Y)
+	if n == 0 {
+		return middle
+	}
+	half := max(box.Width(), box.Height())/2 + 1.5*hair
+	return middle.Add(v.Mul(half / n))
+}

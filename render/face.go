@@ -1,0 +1,62 @@
+package render
+
+import (
+	"math"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/render/scene"
+)
+
+// face takes millimetres along and out of a face into the scene.
+type face struct{ t scene.Transform }
+
+func (d *drawing) face(f plan.Frame) face {
+	return face{scene.Transform{
+		X:  unitVector(f.Along()).Mul(d.m.Scale),
+		Y:  unitVector(f.Out()).Mul(d.m.Scale),
+		At: d.m.ToScene(f.Origin),
+	}}
+}
+
+// at returns the point at a distance along and out, in millimetres of building.
+func (f face) at(along, out float64) scene.Point {
+	return f.t.Apply(scene.Point{X: along, Y: out})
+}
+
+func (f face) line(along, out, toAlong, toOut float64) scene.Path {
+	return scene.LinePath(f.at(along, out), f.at(toAlong, toOut))
+}
+
+// box returns the closed outline between two corners.
+func (f face) box(from, near, to, far float64) scene.Path {
+	return scene.Polygon(f.at(from, near), f.at(to, near), f.at(to, far), f.at(from, far))
+}
+
+// unitVector returns a direction of the plan as a vector of length one.
+func unitVector(v geom.Point) scene.Point {
+	x, y := v.X.Millimetres(), v.Y.Millimetres()
+	n := math.Hypot(x, y)
+	if n == 0 {
+		return scene.Point{}
+	}
+	return scene.Point{X: x / n, Y: y / n}
+}
+
+// The pens of the drawing. Widths follow the medium's thinnest line.
+func (d *drawing) hairline() scene.Pen {
+	return scene.Pen{Width: d.m.Pixel, Color: d.theme.Line}
+}
+
+func (d *drawing) mutedPen() scene.Pen {
+	return scene.Pen{Width: d.m.Pixel, Color: d.theme.Muted}
+}
+
+func (d *drawing) inkPen(times float64) scene.Pen {
+	return scene.Pen{Width: times * d.m.Pixel, Color: d.theme.Ink}
+}
+
+func (d *drawing) dashed(p scene.Pen, line, gap float64) scene.Pen {
+	p.Dash = []float64{line * d.m.Pixel, gap * d.m.Pixel}
+	return p
+}

@@ -1,0 +1,111 @@
+package render
+
+import (
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/scene"
+)
+
+// MediumKind says what is drawn on.
+type MediumKind int
+
+// The kinds: a board is a screen in pixels, a sheet is paper in millimetres.
+const (
+	Board MediumKind = iota
+	Sheet
+)
+
+// Medium is what a drawing is made for. Sizes are in scene units: pixels on a board,
+// millimetres of paper on a sheet.
+type Medium struct {
+	Kind   MediumKind
+	Scale  float64     // scene units per millimetre of building
+	Origin geom.Point  // the point of the plan that stands at At
+	At     scene.Point // where Origin stands in the scene
+	Symbol float64     // width of a symbol's body
+	Text   float64     // em height of tags; names and second text follow from it
+	Pixel  float64     // the thinnest line: a pixel on a board, 0.25 pt on a sheet
+	Theme  Theme
+	Voice  words.Voice
+	// Parts says how openings look by kind and how large boxes are; nil is the
+	// catalogue that travels in the program.
+	Parts *part.Catalogue
+	// Hidden are nouns to leave out, such as what is drawn live above the board.
+	Hidden map[plan.ID]bool
+}
+
+// leastSymbol is the least body on a board, in pixels, and the most.
+const (
+	leastSymbol = 11
+	mostSymbol  = 22
+)
+
+// BoardMedium returns the medium of a board: zoom is device pixels per millimetre of
+// building and density device pixels per unit of the window, 1 on a plain screen.
+func BoardMedium(zoom, density float64, theme Theme, voice words.Voice) Medium {
+	body := max(leastSymbol, min(mostSymbol, 200*zoom/density)) // 200 mm of building
+	return Medium{
+		Kind: Board, Scale: zoom, Symbol: body * density, Text: 10.5 * density,
+		Pixel: density, Theme: theme, Voice: voice,
+	}
+}
+
+// SheetMedium returns the medium of paper, where paper is the length drawn for each
+// length of building: 1/4 in and 1 ft.
+func SheetMedium(paper, building unit.Length, theme Theme, voice words.Voice) Medium {
+	return Medium{
+		Kind: Sheet, Scale: paper.Millimetres() / building.Millimetres(), Symbol: 2.2,
+		Text: 7 * scene.PointSize, Pixel: 0.25 * scene.PointSize, Theme: theme, Voice: voice,
+	}
+}
+
+// Centred returns the medium with a point of the plan at a point of the scene.
+func (m Medium) Centred(on geom.Point, at scene.Point) Medium {
+	m.Origin, m.At = on, at
+	return m
+}
+
+// ToScene returns where a point of the plan stands in the scene.
+func (m Medium) ToScene(p geom.Point) scene.Point {
+	d := p.Sub(m.Origin)
+	return scene.Point{X: m.At.X + d.X.Millimetres()*m.Scale, Y: m.At.Y + d.Y.Millimetres()*m.Scale}
+}
+
+// FromScene returns the point of the plan that stands at a point of the scene,
+// rounded to the nearest nanometre.
+func (m Medium) FromScene(p scene.Point) geom.Point {
+	return m.Origin.Add(geom.Point{
+		X: unit.FromMillimetres((p.X - m.At.X) / m.Scale),
+		Y: unit.FromMillimetres((p.Y - m.At.Y) / m.Scale),
+	})
+}
+
+// Length returns how long a length of building is in the scene.
+func (m Medium) Length(l unit.Length) float64 { return l.Millimetres() * m.Scale }
+
+// Rect returns where a box of the plan stands in the scene.
+func (m Medium) Rect(b geom.Box) scene.Rect {
+	return scene.Rect{Min: m.ToScene(b.Min), Max: m.ToScene(b.Max)}
+}
+
+// The type sizes beside tags: the name of a room and second text.
+func (m Medium) nameSize() float64   { return m.Text * 13 / 10.5 }
+func (m Medium) secondSize() float64 { return m.Text * 10 / 10.5 }
+
+func (m Medium) parts() *part.Catalogue {
+	if m.Parts == nil {
+		return part.All()
+	}
+	return m.Parts
+}
+
+// isFar reports whether a board is so far out that openings are dots without labels.
+func (m Medium) isFar() bool { return m.Kind == Board && m.Scale/m.Pixel < farScale }
+
+// farScale is under 5 pixels a foot.
+const farScale = 5 / 304.8
+
+func (m Medium) hides(id plan.ID) bool { return m.Hidden[id] }

@@ -1,0 +1,255 @@
+package render
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"studbay/fill"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// SymbolRef says how the items of a piece were drawn, for a cache of sprites: two of
+// one Key differ by the place of their foot alone.
+type SymbolRef struct {
+	Specs []symbol.Spec // openings at one foot, the lowest first
+	IDs   []plan.ID     // of these openings
+	Place symbol.Place
+	Style symbol.Style
+}
+
+// Key tells apart all that looks different. It holds all but the foot.
+func (r *SymbolRef) Key() string {
+	place := r.Place
+	place.Foot = scene.Point{}
+	return fmt.Sprintf("%v|%v|%v", r.Specs, place, r.Style)
+}
+
+// families tells a kind's body.
+var families = map[part.Family]symbol.Family{
+	part.Receptacle: symbol.Receptacle,
+	part.Switch:     symbol.Switch,
+	part.LowVoltage: symbol.LowVoltage,
+	part.Light:      symbol.Light,
+	part.Fan:        symbol.Fan,
+	part.Alarm:      symbol.Alarm,
+	part.Junction:   symbol.Junction,
+}
+
+var statuses = map[plan.Status]symbol.Status{
+	plan.StatusExisting: symbol.Existing,
+	plan.StatusRemove:   symbol.Remove,
+}
+
+// SpecOf returns how an opening looks. A kind not in the catalogue is a crossed body
+// with a question mark.
+func SpecOf(parts *part.Catalogue, o *plan.Opening) symbol.Spec {
+	spec := symbol.Spec{Family: symbol.Junction, Letters: "?", Status: statuses[o.Status]}
+	if k := parts.Kind(o.Kind); k != nil {
+		spec.Family, spec.Letters, spec.Yokes = families[k.Family], k.Letters, k.Yokes
+	}
+	if len(o.Devices) > 0 {
+		spec.Yokes = len(o.Devices)
+	}
+	return spec
+}
+
+// group is the openings at one foot.
+type group struct {
+	openings []*plan.Opening // the lowest first
+	places   []plan.Place
+	along    float64 // of the foot on its wall, in scene units
+	ref      SymbolRef
+	drawn    symbol.Drawn
+}
+
+// openingPlace is where an opening's body stands in the scene.
+type openingPlace struct {
+	opening *plan.Opening
+	room    *roomDrawing
+	group   *group
+	box     scene.Rect
+	into    scene.Point // zero where it is flat
+}
+
+// faceKey names one face that openings stand on.
+type faceKey struct {
+	host plan.ID
+	part plan.Part
+}
+
+// openings draws the openings of a room as symbols.
+func (d *drawing) openings(r *roomDrawing) {
+	faces := map[faceKey][]*plan.Opening{}
+	var order []faceKey
+	for _, o := range openingsIn(r.view) {
+		if d.m.hides(o.ID) {
+			continue
+		}
+		k := faceKey{o.At.Host, o.At.Part}
+		if faces[k] == nil {
+			order = append(order, k)
+		}
+		faces[k] = append(faces[k], o)
+	}
+	for _, k := range order {
+		d.openingsOnFace(r, faces[k])
+	}
+	for _, g := range r.groups {
+		d.symbol(r, g)
+	}
+}
+
+// openingsIn returns all openings of a room, side by side, then ceiling and floor.
+func openingsIn(v plan.RoomView) (all []*plan.Opening) {
+	for _, s := range v.Sides {
+		all = append(all, s.Openings...)
+		all = openingsOnFixtures(all, s.Fixtures)
+	}
+	all = append(append(all, v.Ceiling...), v.Floor...)
+	return openingsOnFixtures(all, v.Standing)
+}
+
+func openingsOnFixtures(all []*plan.Opening, views []plan.FixtureView) []*plan.Opening {
+	for _, f := range views {
+		all = append(all, f.Openings...)
+		all = openingsOnFixtures(all, f.OnIt)
+	}
+	return all
+}
+
+// sameFoot is the greatest distance between feet that share one.
+const sameFoot = unit.Inch / 4
+
+// openingsOnFace gathers those that share a foot and spreads the rest.
+func (d *drawing) openingsOnFace(r *roomDrawing, openings []*plan.Opening) {
+	var groups []*group
+	for _, o := range openings {
+		place, ok := d.ix.Place(o.At)
+		if !ok {
+			continue
+		}
+		i := slices.IndexFunc(groups, func(g *group) bool { return g.places[0].Foot.Distance(place.Foot) <= sameFoot })
+		if i < 0 {
+			groups = append(groups, &group{})
+			i = len(groups) - 1
+		}
+		groups[i].openings = append(groups[i].openings, o)
+		groups[i].places = append(groups[i].places, place)
+	}
+	if len(groups) == 0 {
+		return
+	}
+	for _, g := range groups {
+		d.specs(r, g)
+	}
+	d.spread(r, groups)
+	r.groups = append(r.groups, groups...)
+}
+
+// specs works out how the openings at one foot look.
+func (d *drawing) specs(r *roomDrawing, g *group) {
+	slices.SortStableFunc(g.openings, func(a, b *plan.Opening) int {
+		return cmp.Compare(a.Height.Value, b.Height.Value)
+	})
+	g.ref.Style = symbol.Style{Size: d.m.Symbol, Ink: d.theme.Accent, Paper: r.paper, MinLine: d.m.Pixel}
+	for _, o := range g.openings {
+		spec := SpecOf(d.m.parts(), o)
+		if len(g.openings) > 1 && !g.places[0].IsFlat() {
+			spec.Note = d.m.Voice.Say(words.New("opening.height", "{0}", words.Height(o.Height.Value)))
+		}
+		if f := d.found.worst(o.ID); f != nil && f.Severity == fill.Stop {
+			g.ref.Style.Ink = d.theme.Stop
+		}
+		g.ref.Specs = append(g.ref.Specs, spec)
+		g.ref.IDs = append(g.ref.IDs, o.ID)
+	}
+}
+
+// spread places the feet of one face and moves bodies apart that are too near.
+func (d *drawing) spread(r *roomDrawing, groups []*group) {
+	first := groups[0].places[0]
+	if first.IsFlat() {
+		for _, g := range groups {
+			g.ref.Place.Foot = d.m.ToScene(g.places[0].Foot)
+		}
+		return
+	}
+	into := unitVector(first.Into)
+	w := symbol.Wall{Start: d.m.ToScene(first.Foot), Along: scene.Point{X: into.Y, Y: -into.X}, Into: into}
+	if first.Side != nil {
+		if i := first.Room.SideAt(first.Side.ID); i >= 0 {
+			line := first.Room.Segment(i)
+			w.Start, w.Long = d.m.ToScene(line.A), d.m.Length(line.Length())
+			w.Along = unitVector(line.Vector())
+		}
+	}
+	at, specs := make([]float64, len(groups)), make([][]symbol.Spec, len(groups))
+	for i, g := range groups {
+		foot := d.m.ToScene(g.places[0].Foot).Sub(w.Start)
+		at[i], specs[i] = foot.X*w.Along.X+foot.Y*w.Along.Y, g.ref.Specs
+	}
+	for i, place := range symbol.Spread(w, groups[0].ref.Style, at, specs) {
+		groups[i].ref.Place = place
+		// The foot itself, not the one worked out again from its distance.
+		groups[i].ref.Place.Foot = d.m.ToScene(groups[i].places[0].Foot)
+	}
+}
+
+// symbol draws the openings at one foot and keeps labels off them.
+func (d *drawing) symbol(r *roomDrawing, g *group) {
+	if d.m.isFar() {
+		d.dot(r, g)
+		return
+	}
+	g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)
+	if len(g.drawn.Written) > 0 && d.isBlocked(r, g.drawn.Written) {
+		flipped := g.ref.Place
+		flipped.Flip = true
+		if again := symbol.Draw(flipped, g.ref.Style, g.ref.Specs...); !d.isBlocked(r, again.Written) {
+			g.ref.Place, g.drawn = flipped, again
+		}
+	}
+	ref := g.ref
+	d.pieces = append(d.pieces, Piece{
+		ID: g.openings[0].ID, Layer: LayerOpenings, Bounds: scene.Bounds(g.drawn.Items...), Items: g.drawn.Items, Symbol: &ref,
+	})
+	for i, o := range g.openings {
+		d.places[o.ID] = &openingPlace{o, r, g, g.drawn.Bodies[i], g.ref.Place.Into}
+	}
+	for _, box := range g.drawn.Boxes() {
+		d.field.block(box, g.openings[0].ID)
+	}
+}
+
+// isBlocked reports whether what is written beside a symbol leaves its room or lies
+// over something.
+func (d *drawing) isBlocked(r *roomDrawing, written []scene.Rect) bool {
+	return slices.ContainsFunc(written, func(box scene.Rect) bool {
+		return !r.holds(box) || !d.field.isFree(box)
+	})
+}
+
+// dot draws openings far out.
+func (d *drawing) dot(r *roomDrawing, g *group) {
+	foot := g.ref.Place.Foot
+	side := 3 * d.m.Pixel
+	middle := foot.Add(g.ref.Place.Into.Mul(side))
+	box := scene.RectAround(middle, side, side)
+	d.piece(g.openings[0].ID, LayerOpenings, scene.Fill{Path: box.Path(), Color: g.ref.Style.Ink})
+	for _, o := range g.openings {
+		d.places[o.ID] = &openingPlace{o, r, g, box, g.ref.Place.Into}
+	}
+}
+
+// OpeningSymbol returns one opening drawn by itself, as a preview shows it: at a foot
+// of the plan, pointing into the room, or flat where into is zero.
+func OpeningSymbol(m Medium, spec symbol.Spec, foot, into scene.Point, ink scene.Color) symbol.Drawn {
+	return symbol.Draw(symbol.Place{Foot: foot, Into: into},
+		symbol.Style{Size: m.Symbol, Ink: ink, Paper: m.Theme.Paper, MinLine: m.Pixel}, spec)
+}

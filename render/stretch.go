@@ -1,0 +1,89 @@
+package render
+
+import (
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+)
+
+// stretches marks the parts of faces that findings are of, each with its length. A
+// mark lies in the room along the face and is exactly as long as the finding says.
+func (d *drawing) stretches() {
+	for _, f := range d.found.stretched {
+		if f.Waived != nil || d.m.isFar() {
+			continue
+		}
+		var total unit.Length
+		var items []scene.Item
+		for _, s := range f.Stretches {
+			total += s.Length()
+			mark := d.stretchMark(s, d.theme.severityColor(f.Severity))
+			items = append(items, mark)
+			d.field.block(mark.Bounds(), f.About)
+		}
+		if d.piece(f.About, LayerStretches, items...); len(items) > 0 {
+			d.stretchLabel(f, total)
+		}
+	}
+}
+
+// stretchThick is how thick a mark is, in bodies.
+const stretchThick = 0.26
+
+func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
+	f := d.face(plan.FrameOf(s.Line))
+	thick := stretchThick * d.m.Symbol / d.m.Scale
+	return scene.Fill{Path: f.box(0, 0, s.Line.Length().Millimetres(), thick), Color: color}
+}
+
+// stretchLabel writes the length beside the longest part, in the room.
+func (d *drawing) stretchLabel(f *fill.Finding, total unit.Length) {
+	longest := f.Stretches[0]
+	for _, s := range f.Stretches[1:] {
+		if s.Length() > longest.Length() {
+			longest = s
+		}
+	}
+	r := d.roomOfSide(longest.Side)
+	if r == nil {
+		return
+	}
+	run := scene.Run{
+		Text: d.m.Voice.Say(words.New("stretch.missed", "{0} not served", total)),
+		Size: d.m.Text, Weight: glyph.Bold, Color: d.theme.severityColor(f.Severity),
+	}
+	face := d.face(plan.FrameOf(longest.Line))
+	long := longest.Line.Length().Millimetres()
+	perMM := d.m.Text / d.m.Scale
+	for _, out := range []float64{1.1, 2.2, 3.4, 5, 7} {
+		for _, share := range []float64{0.5, 0.25, 0.75, 0, 1, -0.5, 1.5} {
+			at := face.at(long*share, out*perMM)
+			if box, ok := d.tryBeside(r, run, at, unitVector(plan.FrameOf(longest.Line).Out())); ok {
+				run.At, run.VAlign = scene.Point{X: box.Min.X, Y: box.Middle().Y}, scene.Middle
+				d.piece(f.About, LayerLabels, run)
+				d.field.block(run.Bounds(), f.About)
+				return
+			}
+		}
+	}
+	d.wanting = append(d.wanting, &label{id: f.About, room: r, run: run, from: scene.RectAround(face.at(long/2, perMM/2), d.m.Text/2, d.m.Text/2)})
+}
+
+// tryBeside returns the box of a line of text whose nearest edge stands at a point
+// and which reaches away from it in a direction, where that is free.
+func (d *drawing) tryBeside(r *roomDrawing, run scene.Run, at, away scene.Point) (scene.Rect, bool) {
+	w, h := labelSize(run)
+	middle := at.Add(scene.Point{X: away.X * w / 2, Y: away.Y * h / 2})
+	box := scene.RectAround(middle, w, h)
+	return box, r.holds(box) && d.field.isFree(d.padded(box))
+}
+
+func (d *drawing) roomOfSide(side plan.ID) *roomDrawing {
+	if ref, ok := d.ix.Side(side); ok {
+		return d.in[ref.Room.ID]
+	}
+	return nil
+}
