@@ -125,3 +125,8 @@ const (
 
 // BodySize is a body's size on paper, in millimetres.
 const BodySize = 2.2
+
+// LeastPixels is the least size of a body on a screen at which families, statuses and
+// letters can be told apart; found by looking at bodies of 8 to 18 pixels on dark
+// paper. Below it a board shows dots.
+const LeastPixels = 12

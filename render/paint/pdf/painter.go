@@ -41,8 +41,12 @@ type state struct {
 // known says which parts of a state hold.
 type known struct{ pen, fill, text, alpha, font bool }
 
-// forget is for where the page's state is no longer that last written.
+// forget is for where the page's state is no longer that last written, but one from
+// before.
 func (p *painter) forget() { p.state = state{} }
+
+// begin is for a new page, whose ink is not transparent.
+func (p *painter) begin() { p.state = state{alpha: 0xff, known: known{alpha: true}} }
 
 // Fill implements scene.Painter.
 func (p *painter) Fill(path scene.Path, c scene.Color) {
@@ -110,7 +114,7 @@ func dash(pattern []float64) []float64 {
 }
 
 func (p *painter) setAlpha(c scene.Color) {
-	if p.state.known.alpha && p.state.alpha == c.A || !p.state.known.alpha && c.A == 0xff {
+	if p.state.known.alpha && p.state.alpha == c.A {
 		return
 	}
 	p.doc.SetAlpha(float64(c.A)/0xff, "Normal")

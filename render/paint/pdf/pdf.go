@@ -68,7 +68,7 @@ func newPainter(pages []*scene.Scene, o Options) *painter {
 func (p *painter) page(s *scene.Scene) {
 	width, height := s.Width.Millimetres(), s.Height.Millimetres()
 	p.doc.AddPageFormat("P", fpdf.SizeType{Wd: width, Ht: height})
-	p.forget()
+	p.begin()
 	if title := s.Meta.Title; title != "" {
 		p.useFont(0, 10) // a bookmark's encoding is that of the font in hand
 		p.doc.Bookmark(title, 0, 0)

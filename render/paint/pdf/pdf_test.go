@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"image"
 	"image/png"
 	"os"
 	"os/exec"
@@ -122,9 +123,11 @@ func TestEachPageHasItsBookmark(t *testing.T) {
 	}
 }
 
-func TestWallMeasuresItsLengthOnPaper(t *testing.T) {
+// rasterised returns the first page as poppler draws it, without smoothing.
+func rasterised(t *testing.T, dpi string) image.Image {
+	t.Helper()
 	_, dir := tool(t, pages(), "pdftoppm", func(pdf, dir string) []string {
-		return []string{"-r", "600", "-png", "-f", "1", "-l", "1", "-aa", "no", "-aaVector", "no", pdf, filepath.Join(dir, "page")}
+		return []string{"-r", dpi, "-png", "-f", "1", "-l", "1", "-aa", "no", "-aaVector", "no", pdf, filepath.Join(dir, "page")}
 	})
 	found, err := filepath.Glob(filepath.Join(dir, "page*.png"))
 	if err != nil || len(found) != 1 {
@@ -139,12 +142,22 @@ func TestWallMeasuresItsLengthOnPaper(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return im
+}
+
+func red(im image.Image, x, y int) uint8 {
+	r, _, _, _ := im.At(x, y).RGBA()
+	return uint8(r >> 8)
+}
+
+func TestWallMeasuresItsLengthOnPaper(t *testing.T) {
+	im := rasterised(t, "600")
 	if got := im.Bounds().Size(); got.X != 10200 || got.Y != 6600 {
 		t.Errorf("page is %v pixels at 600 dpi, want 17 by 11 in", got)
 	}
 	dark, y := 0, 1238 // 52.4 mm down, within the wall
 	for x := range im.Bounds().Dx() {
-		if r, _, _, _ := im.At(x, y).RGBA(); r < 0x8000 {
+		if red(im, x, y) < 0x80 {
 			dark++
 		}
 	}
@@ -152,6 +165,24 @@ func TestWallMeasuresItsLengthOnPaper(t *testing.T) {
 	// rounds to 0.01 pt, which may move either edge over a pixel's middle.
 	if dark < 1499 || dark > 1501 {
 		t.Errorf("the wall is %d pixels long at 600 dpi, want 1500", dark)
+	}
+}
+
+// TestClipTakesBackWhatItChanged: ending a clip brings back the ink of before it, so
+// the text after it must not be as pale as what came before.
+func TestClipTakesBackWhatItChanged(t *testing.T) {
+	im := rasterised(t, "100")
+	darkest := uint8(0xff)
+	for y := 780; y < 795; y++ { // round the baseline of "after the clip", 200 mm down
+		for x := 110; x < 200; x++ {
+			darkest = min(darkest, red(im, x, y))
+		}
+	}
+	if darkest > ink.R+2 {
+		t.Errorf("the darkest ink of the text is %#x, want %#x", darkest, ink.R)
+	}
+	if in, out := red(im, 406, 406), red(im, 390, 390); in > 0x20 || out < 0xf0 {
+		t.Errorf("inside the clip %#x, outside %#x, want ink and paper", in, out)
 	}
 }
 
