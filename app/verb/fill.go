@@ -218,14 +218,18 @@ func appendGiven(parts []box.Part, flag, text string) ([]box.Part, error) {
 
 // completeFill offers what the shell can complete.
 func completeFill(c *cobra.Command) {
-	offer := func(flag string, values ...string) {
-		err := c.RegisterFlagCompletionFunc(flag, cobra.FixedCompletions(values, cobra.ShellCompDirectiveNoFileComp))
-		if err != nil {
+	ask := func(flag string, answer cobra.CompletionFunc) {
+		if err := c.RegisterFlagCompletionFunc(flag, answer); err != nil {
 			panic(fmt.Sprintf("flag %s: %v", flag, err))
 		}
 	}
+	offer := func(flag string, values ...string) {
+		ask(flag, cobra.FixedCompletions(values, cobra.ShellCompDirectiveNoFileComp))
+	}
+	ask("box", func(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+		return boxNames(), cobra.ShellCompDirectiveNoFileComp
+	})
 	offer("edition", code.Editions()...)
-	offer("box", boxNames()...)
 	offer("barrier", string(box.Metal), string(box.Nonmetallic))
 	offer("fitting", box.Stud, box.Hickey)
 	offer("cable", "14/2", "14/3", "12/2", "12/3", "10/2", "10/3")

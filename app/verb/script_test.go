@@ -22,5 +22,9 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       os.Getenv("UPDATE_SCRIPTS") != "",
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
+		Setup: func(env *testscript.Env) error {
+			env.Setenv("GORACE", "atexit_sleep_ms=0") // else each command waits a second under -race
+			return nil
+		},
 	})
 }

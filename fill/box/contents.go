@@ -1,6 +1,9 @@
 // Package box does box-fill arithmetic, NEC 314.16: what a box holds, what its contents
 // need, and the working line by line. It knows no plan.
 //
+// Not known here are listed clamp assemblies that incorporate a cable termination, for
+// which 314.16(B)(2) of 2014 to 2020 has a rule of its own, and the depth of a box.
+//
 // All volumes are exact and nothing is rounded. A box that is exactly full fits. The
 // result is a planning aid: it says what was counted and found, never that an
 // installation meets a code.
