@@ -50,8 +50,8 @@ func (d *decoder) value(v reflect.Value, s *shape) error {
 		return nil
 	case whole:
 		return d.whole(v)
-	case flag:
-		return d.flag(v)
+	case truth:
+		return d.truth(v)
 	}
 	return d.quantity(v)
 }
@@ -249,7 +249,7 @@ func (d *decoder) whole(v reflect.Value) error {
 	return nil
 }
 
-func (d *decoder) flag(v reflect.Value) error {
+func (d *decoder) truth(v reflect.Value) error {
 	at := d.at
 	c := d.peek()
 	if c == 't' || c == 'f' {

@@ -39,7 +39,7 @@ func (e *encoder) value(v reflect.Value, s *shape) {
 		e.text(v.String())
 	case whole:
 		e.buf = strconv.AppendInt(e.buf, v.Int(), 10)
-	case flag:
+	case truth:
 		e.buf = strconv.AppendBool(e.buf, v.Bool())
 	case quantity:
 		e.quantity(v)

@@ -59,7 +59,7 @@ func (f *filler) fill(v reflect.Value, s *shape) {
 		v.SetString(f.word())
 	case whole:
 		v.SetInt(f.Int64() - f.Int64())
-	case flag:
+	case truth:
 		v.SetBool(f.IntN(2) == 0)
 	case quantity:
 		if strings.HasSuffix(s.typ.String(), ".AWG") {

@@ -21,7 +21,7 @@ const (
 	pointerTo             // what it points to
 	text                  // string
 	whole                 // int
-	flag                  // bool
+	truth                 // bool
 	quantity              // a type with a JSON form of its own: a number or a string
 )
 
@@ -101,7 +101,7 @@ func (made shapes) fill(s *shape) {
 	case reflect.Int:
 		s.kind = whole
 	case reflect.Bool:
-		s.kind = flag
+		s.kind = truth
 	case reflect.Pointer:
 		s.kind, s.elem = pointerTo, made.of(t.Elem())
 	case reflect.Slice:

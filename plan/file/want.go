@@ -19,8 +19,8 @@ var (
 	wantNumber = words.New("file.want.number", "a number")
 	wantDigit  = words.New("file.want.digit", "a digit")
 	wantFlag   = words.New("file.want.flag", "true or false")
-	wantLength = words.New("file.want.length", "a length: a plain number of millimetres with at most six decimals, such as 1943.1")
-	wantVolume = words.New("file.want.volume", "a volume: a plain number of cubic inches with at most four decimals, such as 20.25")
+	wantLength = words.New("file.want.length", "a plain number of millimetres such as 1943.1 (six decimals at most)")
+	wantVolume = words.New("file.want.volume", "a plain number of cubic inches such as 20.25 (four decimals at most)")
 	wantSize   = words.New("file.want.size", "a wire size, such as {0} or {1}", "12", `"1/0"`)
 )
 
