@@ -343,3 +343,14 @@ func TestCountersAreLeftToTheirOwnRule(t *testing.T) {
 		t.Errorf("a counter of 60 in between stubs of 20 in: %+v", found)
 	}
 }
+
+// The end of a counter on the next wall takes the floor line of this one.
+func TestACounterTakesTheCornerToo(t *testing.T) {
+	r := oneWall(t, 100)
+	r.room.Sides[3].Kind = plan.SideWall // runs up the sheet to the north side's left end
+	r.fixture(plan.FixtureCounter, 0, 0, 90)
+	r.fixture(plan.FixtureCounter, 3, 0, 96)
+	if got := r.missed(); got != nil {
+		t.Errorf("10 in beside one counter, nothing beside the other: not served %q", got)
+	}
+}

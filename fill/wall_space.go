@@ -48,7 +48,7 @@ type stretch struct {
 func wallSpaces(v plan.RoomView, fig *code.Figures) (runs []run, counters []Stretch) {
 	var all [][]stretch
 	for i := range v.Sides {
-		s := floorLine(&v.Sides[i], fig)
+		s := floorLine(&v, i, fig)
 		all = append(all, s)
 		for _, part := range s {
 			if part.looks == isCounter {
@@ -60,7 +60,8 @@ func wallSpaces(v plan.RoomView, fig *code.Figures) (runs []run, counters []Stre
 }
 
 // floorLine divides a side by what stands on its floor line.
-func floorLine(s *plan.SideView, fig *code.Figures) []stretch {
+func floorLine(v *plan.RoomView, i int, fig *code.Figures) []stretch {
+	s := &v.Sides[i]
 	base := isWall
 	switch s.Side.Kind {
 	case plan.SideOpen:
@@ -77,8 +78,9 @@ func floorLine(s *plan.SideView, fig *code.Figures) []stretch {
 		base = isMountless
 	}
 	line := floorMarks{stretches: []stretch{{0, s.Length, base}}}
-	for _, f := range s.Fixtures {
-		line.lay(f.Fixture.At.Along, f.Fixture.At.Along+f.Fixture.Width, fixtureLooks(f.Fixture, fig))
+	line.layFixtures(s, v.Standing, fig)
+	for _, other := range v.Sides {
+		line.layFixtures(s, other.Fixtures, fig)
 	}
 	for _, c := range s.Cuts {
 		line.layCut(c, fig)
@@ -110,6 +112,28 @@ func fixtureLooks(f *plan.Fixture, fig *code.Figures) looks {
 
 // floorMarks is a side's floor line while breaks are laid on it. A worse look wins.
 type floorMarks struct{ stretches []stretch }
+
+// touches is how near a fixture's edge is to a face that it stands against: less than
+// a scribe or filler strip (common practice).
+const touches = unit.Inch
+
+// layFixtures lays what stands against a side, with its back or with an end: the end
+// of a counter on the next wall takes its floor line as well.
+func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, fig *code.Figures) {
+	for _, f := range fixtures {
+		kind := fixtureLooks(f.Fixture, fig)
+		if kind == isWall {
+			continue
+		}
+		for i, corner := range f.Footprint {
+			from, out := s.Frame.Project(corner)
+			to, outTo := s.Frame.Project(f.Footprint[(i+1)%len(f.Footprint)])
+			if max(out.Abs(), outTo.Abs()) <= touches {
+				m.lay(min(from, to), max(from, to), kind)
+			}
+		}
+	}
+}
 
 func (m *floorMarks) layCut(c plan.Cut, fig *code.Figures) {
 	switch c.Break.Kind {
