@@ -1,0 +1,157 @@
+package plantest
+
+import (
+	"slices"
+
+	"pgregory.net/rapid"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Random draws a plan with any nouns: edits done one after another, of which those
+// that were refused are left out.
+func Random(t *rapid.T) plan.Plan {
+	p := Start(t)
+	for range (draw{t, p}).n(0, 40) {
+		if next, err := Edit(t, p).Apply(p); err == nil {
+			p = next
+		}
+	}
+	return p
+}
+
+// Start draws a plan to begin with: an empty one or a small house.
+func Start(t *rapid.T) plan.Plan {
+	g := draw{t: t}
+	if g.chance() {
+		return plan.New("Random", "v22222222")
+	}
+	return House(uint64(g.n(0, 99)), g.n(0, 24))
+}
+
+// Edit draws an edit of any kind. About half of them fit the plan.
+func Edit(t *rapid.T, p plan.Plan) plan.Edit {
+	g := draw{t, p}
+	return pick(g, edits)(g)
+}
+
+// edits makes each kind of edit; what builds a plan up stands more than once.
+var edits = []func(draw) plan.Edit{
+	draw.addRoom, draw.addRoom, draw.addRoom, draw.changeRoom, draw.moveRoom, draw.removeRoom,
+	draw.addBreak, draw.addBreak, draw.addBreak, draw.moveBreak, draw.changeBreak, draw.removeBreak,
+	draw.addFixture, draw.addFixture, draw.addFixture, draw.moveFixture, draw.changeFixture, draw.removeFixture,
+	draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening,
+	draw.moveOpening, draw.moveOpening, draw.changeOpening, draw.setOpening, draw.copyOpening, draw.retag, draw.removeOpening,
+	draw.changeSide, draw.moveCorner, draw.moveSide, draw.moveSide, draw.sideLength, draw.splitSide, draw.splitSide, draw.removeCorner,
+	draw.level, draw.header, draw.circuit, draw.circuit, draw.cable, draw.cable, draw.cable, draw.control, draw.control,
+	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.steps,
+}
+
+type draw struct {
+	t *rapid.T
+	p plan.Plan
+}
+
+func (g draw) id(kind byte) plan.ID {
+	return NewIDs(uint64(g.n(0, 1<<20))).New(kind)
+}
+
+// n draws a number from low to high, each as likely: the library's own draws are mostly
+// small, and no room would get far. A draw of zero is low, so failures still shrink.
+func (g draw) n(low, high int) int {
+	x := rapid.Uint64().Draw(g.t, "n")
+	x = (x ^ x>>33) * 0xff51afd7ed558ccd
+	x = (x ^ x>>33) * 0xc4ceb9fe1a85ec53
+	return low + int((x^x>>33)%uint64(high-low+1))
+}
+
+func (g draw) chance() bool { return g.n(0, 1) == 1 }
+
+// seldom is for what is wrong by itself.
+func (g draw) seldom() bool { return g.n(0, 19) == 19 }
+
+// length draws a length, mostly of whole inches.
+func (g draw) length(low, high int) unit.Length {
+	l := unit.Length(g.n(low, high)) * unit.Inch
+	if g.n(0, 9) == 0 {
+		l += unit.Length(g.n(-1000, 1000)) * unit.Nanometre
+	}
+	return l
+}
+
+func (g draw) point() geom.Point { return geom.Point{X: g.length(-120, 480), Y: g.length(-120, 480)} }
+
+// pick draws one of the list, or the zero value of an empty one.
+func pick[T any](g draw, list []T) (none T) {
+	if len(list) == 0 {
+		return none
+	}
+	return list[g.n(0, len(list)-1)]
+}
+
+func onLevels[T plan.Noun](g draw, set func(*plan.Level) plan.Set[T]) (all []T) {
+	for _, l := range g.p.Levels {
+		all = slices.AppendSeq(all, set(l).All())
+	}
+	return all
+}
+
+func (g draw) rooms() []*plan.Room {
+	return onLevels(g, func(l *plan.Level) plan.Set[*plan.Room] { return l.Rooms })
+}
+
+func (g draw) room() plan.Room       { return value(pick(g, g.rooms())) }
+func (g draw) side() plan.Side       { return value(pick(g, g.room().Sides)) }
+func (g draw) opening() plan.Opening { return value(pick(g, g.openings())) }
+
+func (g draw) openings() []*plan.Opening {
+	return onLevels(g, func(l *plan.Level) plan.Set[*plan.Opening] { return l.Openings })
+}
+
+func (g draw) breaks() plan.Break {
+	return value(pick(g, onLevels(g, func(l *plan.Level) plan.Set[*plan.Break] { return l.Breaks })))
+}
+
+func (g draw) fixture() plan.Fixture {
+	return value(pick(g, onLevels(g, func(l *plan.Level) plan.Set[*plan.Fixture] { return l.Fixtures })))
+}
+
+func value[T any](p *T) (none T) {
+	if p == nil {
+		return none
+	}
+	return *p
+}
+
+// thing draws the ID of anything decisions can be about.
+func (g draw) thing() plan.ID {
+	return pick(g, []plan.ID{g.room().ID, g.side().ID, g.opening().ID, g.fixture().ID, g.breaks().ID})
+}
+
+func (g draw) level() plan.Edit {
+	l := value(pick(g, g.p.Levels))
+	switch g.n(0, 3) {
+	case 0:
+		return plan.RemoveLevel{ID: l.ID, Cascade: g.seldom()}
+	case 1:
+		return plan.ChangeLevel{ID: l.ID, Title: "Loft", Elevation: g.length(0, 240)}
+	}
+	return plan.AddLevel{ID: g.id(plan.KindLevel), Title: "Upper", Elevation: g.length(0, 240)}
+}
+
+func (g draw) header() plan.Edit {
+	if g.chance() {
+		return plan.SetUnits{Units: pick(g, []string{plan.UnitsImperial, plan.UnitsMetric, "ells"})}
+	}
+	h := value(g.p.Header)
+	h.Title, h.North = pick(g, []string{"One", "Two"}), g.n(-1, 360)
+	return plan.ChangeHeader{Header: h}
+}
+
+func (g draw) steps() plan.Edit {
+	first, second := g.addOpening(), g.moveOpening()
+	return plan.Steps{Label: words.New("test.steps", "Both"), Edits: []plan.Edit{first, second}}
+}

@@ -1,0 +1,171 @@
+package plantest
+
+import (
+	"pgregory.net/rapid"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// anchor draws a place for something: mostly a side, else a ceiling, floor or fixture.
+func (g draw) anchor() plan.Anchor {
+	switch g.n(0, 11) {
+	case 0:
+		return plan.Anchor{Host: g.fixture().ID, Part: "shelf"}
+	case 1, 2:
+		return plan.OnCeiling(g.inRoom())
+	case 3:
+		return plan.OnFloor(g.inRoom())
+	case 4:
+		return plan.Anchor{Host: g.fixture().ID, Part: plan.PartTop, Along: g.length(0, 40), Out: g.length(0, 30)}
+	case 5:
+		part := pick(g, []plan.Part{plan.PartFront, plan.PartBack, plan.PartLeft, plan.PartRight})
+		return plan.Anchor{Host: g.fixture().ID, Part: part, Along: g.length(0, 40)}
+	}
+	return plan.OnFace(g.side().ID, g.length(-1, 120))
+}
+
+// inRoom draws a room and a point that may be in it.
+func (g draw) inRoom() (plan.ID, geom.Point) {
+	r := g.room()
+	if len(r.Sides) == 0 {
+		return r.ID, geom.Point{}
+	}
+	at := r.Sides[0].Start
+	return r.ID, at.Add(geom.Point{X: g.length(0, 100), Y: g.length(0, 100)})
+}
+
+func (g draw) aBreak(id plan.ID) plan.Break {
+	b := plan.Break{
+		ID: id, Kind: pick(g, plan.BreakKinds), At: plan.OnFace(g.side().ID, g.length(-1, 110)),
+		Width: g.length(6, 60), Head: g.length(60, 90), Sill: g.length(0, 40),
+		Hand: pick(g, []plan.Hand{plan.HandUnknown, plan.HandLeft, plan.HandDouble}),
+	}
+	if g.seldom() {
+		b.Hand = "upper"
+	}
+	if b.Kind == plan.BreakSlider && g.n(0, 3) > 0 {
+		b.Panels = []plan.Panel{plan.PanelFixed, plan.PanelMoving}
+	}
+	return b
+}
+
+func (g draw) addBreak() plan.Edit {
+	return plan.AddBreak{Break: g.aBreak(g.id(plan.KindBreak))}
+}
+
+func (g draw) moveBreak() plan.Edit {
+	return plan.MoveBreak{ID: g.breaks().ID, To: plan.OnFace(g.side().ID, g.length(-1, 110))}
+}
+
+func (g draw) changeBreak() plan.Edit { return plan.ChangeBreak{Break: g.aBreak(g.breaks().ID)} }
+
+func (g draw) removeBreak() plan.Edit { return plan.RemoveBreak{ID: g.breaks().ID} }
+
+func (g draw) aFixture(id plan.ID) plan.Fixture {
+	return plan.Fixture{
+		ID: id, Kind: pick(g, append([]plan.FixtureKind{plan.FixturePanel, plan.FixturePanel, plan.FixturePanel, plan.FixturePanel, "loom"}, plan.FixtureKinds...)), At: g.anchor(),
+		Bottom: g.length(0, 12), Width: g.length(1, 72), Depth: g.length(0, 36), Height: g.length(0, 84), Turn: g.n(0, 3),
+	}
+}
+
+func (g draw) addFixture() plan.Edit {
+	return plan.AddFixture{Fixture: g.aFixture(g.id(plan.KindFixture))}
+}
+
+func (g draw) moveFixture() plan.Edit {
+	return plan.MoveFixture{ID: g.fixture().ID, To: g.anchor()}
+}
+
+func (g draw) changeFixture() plan.Edit {
+	return plan.ChangeFixture{Fixture: g.aFixture(g.fixture().ID)}
+}
+
+func (g draw) removeFixture() plan.Edit {
+	return plan.RemoveFixture{ID: g.fixture().ID, Cascade: g.n(0, 2) == 0}
+}
+
+func (g draw) height() plan.Height {
+	return plan.Height{
+		Value: g.length(4, 84),
+		To:    pick(g, []plan.BoxLine{plan.BoxCentre, plan.BoxBottom, plan.BoxTop}),
+		From:  pick(g, []plan.Datum{plan.FinishedFloor, plan.Subfloor}),
+	}
+}
+
+func (g draw) contents() *plan.Contents {
+	if g.chance() {
+		return nil
+	}
+	return &plan.Contents{Source: plan.ContentsStated, Items: []plan.Item{
+		{What: plan.ItemCable, Size: 14, Wires: 2, Times: g.n(0, 3)}, {What: plan.ItemDevice, Size: 12},
+	}}
+}
+
+func (g draw) assembly() plan.Assembly {
+	a := plan.Assembly{Code: "PN1", Box: "pn1-18"}
+	if g.chance() {
+		marked := unit.Volume(g.n(0, 400_000))
+		a = plan.Assembly{Box: "unheard-of", Marked: &marked, Parts: []plan.AssemblyPart{{Part: "ring-1g-1/2"}}}
+	}
+	return a
+}
+
+func (g draw) anOpening(id plan.ID) plan.Opening {
+	return plan.Opening{
+		ID: id, Tag: g.tag(), Kind: pick(g, []string{"duplex", "switch", "ceiling-light", "whatnot"}),
+		At: g.anchor(), Height: g.height(), Gangs: g.n(0, 4), Contents: g.contents(), Assembly: g.assembly(),
+		Status:  pick(g, []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove}),
+		Circuit: g.aCircuitID(), Devices: []plan.Device{{Kind: "duplex receptacle", Size: 12}},
+	}
+}
+
+// tag draws a tag: mostly none, so that one is given out.
+func (g draw) tag() string {
+	if g.n(0, 4) > 0 {
+		return ""
+	}
+	return rapid.StringMatching(`[A-D][0-9]{1,2}|K-7|two words`).Draw(g.t, "tag")
+}
+
+func (g draw) addOpening() plan.Edit {
+	return plan.AddOpening{Opening: g.anOpening(g.id(plan.KindOpening))}
+}
+
+func (g draw) moveOpening() plan.Edit {
+	return plan.MoveOpening{ID: g.opening().ID, To: g.anchor()}
+}
+
+func (g draw) changeOpening() plan.Edit {
+	old := g.opening()
+	o := g.anOpening(old.ID)
+	o.Tag = old.Tag
+	return plan.ChangeOpening{Opening: o}
+}
+
+func (g draw) setOpening() plan.Edit {
+	id := g.opening().ID
+	switch g.n(0, 3) {
+	case 0:
+		return plan.SetHeight{ID: id, Height: g.height()}
+	case 1:
+		return plan.SetAssembly{ID: id, Assembly: g.assembly()}
+	case 2:
+		return plan.SetContents{ID: id, Contents: g.contents()}
+	}
+	return plan.SetStatus{ID: id, Status: pick(g, []plan.Status{plan.StatusNew, plan.StatusExisting, "mislaid"})}
+}
+
+func (g draw) copyOpening() plan.Edit {
+	e := plan.CopyOpening{ID: g.opening().ID, Along: g.length(-24, 24)}
+	e.By.X = g.length(-24, 24)
+	for range g.n(0, 3) {
+		e.Copies = append(e.Copies, g.id(plan.KindOpening))
+	}
+	return e
+}
+
+func (g draw) retag() plan.Edit { return plan.Retag{ID: g.opening().ID, Tag: g.tag()} }
+
+func (g draw) removeOpening() plan.Edit { return plan.RemoveOpening{ID: g.opening().ID} }
