@@ -86,7 +86,8 @@ func (d *drawing) curve(from, to *openingPlace) (p scene.Path) {
 	}
 	dir := v.Mul(1 / away)
 	pull := max(0.38*away, 1.6*d.m.Symbol)
-	c1, c2 := a.Add(from.pull(dir, pull, 0.22)), b.Add(to.pull(dir.Mul(-1), pull, -0.22))
+	c1 := a.Add(from.pull(dir, pull, 0.22, d.m.Symbol))
+	c2 := b.Add(to.pull(dir.Mul(-1), pull, -0.22, d.m.Symbol))
 	a, b = leaving(from.box, a, c1, d.m.Pixel), leaving(to.box, b, c2, d.m.Pixel)
 	p.MoveTo(a)
 	p.CubicTo(c1, c2, b)
@@ -94,12 +95,20 @@ func (d *drawing) curve(from, to *openingPlace) (p scene.Path) {
 }
 
 // pull returns how an end bends its curve: square off its wall, or from a ceiling
-// toward the other end with a little to the side.
-func (o *openingPlace) pull(dir scene.Point, length, bow float64) scene.Point {
-	if o.into != (scene.Point{}) {
+// toward the other end with a little to the side. Where the other end lies behind the
+// wall, the curve sets out askew and turns back at once.
+func (o *openingPlace) pull(dir scene.Point, length, bow, body float64) scene.Point {
+	if o.into == (scene.Point{}) {
+		return dir.Add(dir.Turned().Mul(bow)).Mul(length)
+	}
+	if ahead := dir.X*o.into.X + dir.Y*o.into.Y; ahead > -0.25 {
 		return o.into.Mul(length)
 	}
-	return dir.Add(dir.Turned().Mul(bow)).Mul(length)
+	side := o.into.Turned()
+	if dir.X*side.X+dir.Y*side.Y < 0 {
+		side = side.Mul(-1)
+	}
+	return o.into.Mul(1.1 * body).Add(side.Mul(2.6 * body))
 }
 
 // leaving returns where the way from the middle of a body toward a point leaves its

@@ -25,6 +25,7 @@ func (d *drawing) fixtureViews(views []plan.FixtureView) {
 		x.draw()
 		d.piece(v.Fixture.ID, LayerFixtures, x.items...)
 		d.avoid(v.Fixture.ID, x.items...)
+		d.standing.block(scene.Bounds(x.items...), v.Fixture.ID)
 		d.fixtureViews(v.OnIt)
 	}
 }

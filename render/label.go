@@ -33,9 +33,10 @@ func (d *drawing) letter() {
 	letters := d.controlLetters()
 	for _, r := range d.rooms {
 		for _, g := range r.groups {
-			for _, o := range g.openings {
-				if p := d.places[o.ID]; p != nil && o.Tag != "" {
-					d.tag(p, letters[o.ID])
+			for i, o := range g.openings {
+				text := joinedText(o.Tag, g.beside[i], letters[o.ID])
+				if p := d.places[o.ID]; p != nil && text != "" {
+					d.tag(p, text)
 				}
 			}
 		}
@@ -70,7 +71,7 @@ func (d *drawing) controlLetters() map[plan.ID]string {
 		for _, ids := range [][]plan.ID{c.Switches, c.Loads} {
 			for _, id := range ids {
 				if d.places[id] != nil {
-					letters[id] += " " + c.Letter
+					letters[id] = joinedText(letters[id], c.Letter)
 				}
 			}
 		}
@@ -78,19 +79,19 @@ func (d *drawing) controlLetters() map[plan.ID]string {
 	return letters
 }
 
-// tag writes an opening's tag beside its body, or puts it off.
-func (d *drawing) tag(p *openingPlace, letters string) {
+// tag writes an opening's tag, with what follows it, beside its body, or puts it off.
+func (d *drawing) tag(p *openingPlace, text string) {
 	color := d.theme.Muted
 	if d.m.Kind == Sheet {
 		color = d.theme.Ink
 	}
 	f := d.found.worst(p.opening.ID)
-	if f != nil && !f.IsOpen {
+	if f != nil && !f.IsOpen && d.m.Kind == Board {
 		color = d.theme.severityColor(f.Severity)
 	}
 	l := &label{
 		id: p.opening.ID, room: p.room, from: p.box, into: p.into, ring: f != nil,
-		run: scene.Run{Text: p.opening.Tag + letters, Size: d.m.Text, Weight: glyph.Bold, Color: color},
+		run: scene.Run{Text: text, Size: d.m.Text, Weight: glyph.Bold, Color: color},
 	}
 	if !d.beside(l) {
 		d.wanting = append(d.wanting, l)
@@ -109,7 +110,7 @@ func (d *drawing) padded(box scene.Rect) scene.Rect { return box.Expanded(0.16 *
 // compass are the ways a tag may stand from its body, by what the stem does: beside
 // it first, then beyond it, then askew.
 var compass = struct{ upright, lying, flat [8]scene.Point }{
-	upright: [8]scene.Point{{X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}, {Y: 1}, {Y: -1}},
+	upright: [8]scene.Point{{X: 1}, {X: -1}, {Y: 1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}, {Y: -1}},
 	lying:   [8]scene.Point{{X: 1}, {Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: 1}, {X: -1, Y: -1}, {X: -1}},
 	flat:    [8]scene.Point{{X: 1}, {X: -1}, {Y: 1}, {Y: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}},
 }

@@ -31,18 +31,19 @@ func Level(ix *plan.Index, level plan.ID, findings []fill.Finding, m Medium, cli
 
 // drawing is one level in the making.
 type drawing struct {
-	ix      *plan.Index
-	level   plan.ID
-	m       Medium
-	theme   *Theme
-	rooms   []*roomDrawing // in the order of IDs
-	in      map[plan.ID]*roomDrawing
-	drawn   map[plan.ID]bool          // breaks, each drawn once
-	places  map[plan.ID]*openingPlace // openings in view
-	found   findings
-	field   field
-	wanting []*label // that found no place beside their body
-	pieces  []Piece
+	ix       *plan.Index
+	level    plan.ID
+	m        Medium
+	theme    *Theme
+	rooms    []*roomDrawing // in the order of IDs
+	in       map[plan.ID]*roomDrawing
+	drawn    map[plan.ID]bool          // breaks, each drawn once
+	places   map[plan.ID]*openingPlace // openings in view
+	found    findings
+	field    field
+	standing field    // boxes of fixtures: names rather stand beside them
+	wanting  []*label // that found no place beside their body
+	pieces   []Piece
 }
 
 // roomDrawing is a room in view with what its labels must keep clear of.

@@ -69,10 +69,22 @@ func nameExtent(lines []scene.Run) (w, h float64) {
 
 // namePlace returns the middle of the free box nearest the point wished for.
 func (d *drawing) namePlace(r *roomDrawing, wish scene.Point, w, h float64) (best scene.Point, ok bool) {
-	fits := func(p scene.Point) bool {
+	besideAll := func(p scene.Point) bool {
+		box := scene.RectAround(p, w+2.2*d.m.Text, h+0.8*d.m.Text)
+		return r.holds(box) && d.field.isFree(box) && d.standing.isFree(box)
+	}
+	if best, ok = nearestFit(r, wish, besideAll); ok {
+		return best, true
+	}
+	return nearestFit(r, wish, func(p scene.Point) bool {
 		box := scene.RectAround(p, w, h).Expanded(0.35 * d.m.Text)
 		return r.holds(box) && d.field.isFree(box)
-	}
+	})
+}
+
+// nearestFit returns the fitting point of a grid over the room nearest the one wished
+// for.
+func nearestFit(r *roomDrawing, wish scene.Point, fits func(scene.Point) bool) (best scene.Point, ok bool) {
 	if fits(wish) {
 		return wish, true
 	}

@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
+	"unicode/utf8"
 
 	"studbay/fill"
 	"studbay/fill/part"
@@ -59,11 +61,27 @@ func SpecOf(parts *part.Catalogue, o *plan.Opening) symbol.Spec {
 	return spec
 }
 
+// besideBody returns the trade letters that do not stand in the body: they follow the
+// tag, in its size.
+func besideBody(s symbol.Spec) string {
+	fitsInside := s.Family == symbol.Receptacle || s.Family == symbol.Switch || s.Family == symbol.LowVoltage || s.Family == symbol.Alarm
+	if fitsInside && utf8.RuneCountInString(s.Letters) == 1 && s.Status != symbol.Remove {
+		return ""
+	}
+	return s.Letters
+}
+
+// joinedText joins what is not empty by blanks.
+func joinedText(words ...string) string {
+	return strings.Join(slices.DeleteFunc(words, func(w string) bool { return w == "" }), " ")
+}
+
 // group is the openings at one foot.
 type group struct {
 	openings []*plan.Opening // the lowest first
 	places   []plan.Place
-	along    float64 // of the foot on its wall, in scene units
+	beside   []string // letters and heights that follow the tags
+	along    float64  // of the foot on its wall, in scene units
 	ref      SymbolRef
 	drawn    symbol.Drawn
 }
@@ -160,10 +178,15 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 	g.ref.Style = symbol.Style{Size: d.m.Symbol, Ink: d.theme.Accent, Paper: r.paper, MinLine: d.m.Pixel}
 	for _, o := range g.openings {
 		spec := SpecOf(d.m.parts(), o)
-		if len(g.openings) > 1 && !g.places[0].IsFlat() {
-			spec.Note = d.m.Voice.Say(words.New("opening.height", "{0}", words.Height(o.Height.Value)))
+		beside := besideBody(spec)
+		if beside != "" {
+			spec.Letters = ""
 		}
-		if f := d.found.worst(o.ID); f != nil && f.Severity == fill.Stop {
+		if len(g.openings) > 1 && !g.places[0].IsFlat() {
+			beside = joinedText(beside, d.m.Voice.Say(words.New("opening.height", "{0}", words.Height(o.Height.Value))))
+		}
+		g.beside = append(g.beside, beside)
+		if f := d.found.worst(o.ID); d.m.Kind == Board && f != nil && f.Severity == fill.Stop {
 			g.ref.Style.Ink = d.theme.Stop
 		}
 		g.ref.Specs = append(g.ref.Specs, spec)
@@ -208,13 +231,6 @@ func (d *drawing) symbol(r *roomDrawing, g *group) {
 		return
 	}
 	g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)
-	if len(g.drawn.Written) > 0 && d.isBlocked(r, g.drawn.Written) {
-		flipped := g.ref.Place
-		flipped.Flip = true
-		if again := symbol.Draw(flipped, g.ref.Style, g.ref.Specs...); !d.isBlocked(r, again.Written) {
-			g.ref.Place, g.drawn = flipped, again
-		}
-	}
 	ref := g.ref
 	d.pieces = append(d.pieces, Piece{
 		ID: g.openings[0].ID, Layer: LayerOpenings, Bounds: scene.Bounds(g.drawn.Items...), Items: g.drawn.Items, Symbol: &ref,
@@ -225,14 +241,6 @@ func (d *drawing) symbol(r *roomDrawing, g *group) {
 	for _, box := range g.drawn.Boxes() {
 		d.field.block(box, g.openings[0].ID)
 	}
-}
-
-// isBlocked reports whether what is written beside a symbol leaves its room or lies
-// over something.
-func (d *drawing) isBlocked(r *roomDrawing, written []scene.Rect) bool {
-	return slices.ContainsFunc(written, func(box scene.Rect) bool {
-		return !r.holds(box) || !d.field.isFree(box)
-	})
 }
 
 // dot draws openings far out.
