@@ -112,6 +112,10 @@ func TestContactSheet(t *testing.T) {
 	golden(t, contactSheet(), 200, "contact.png")
 }
 
+// strayPixels may differ between processors that round differently. The least stroke
+// of a symbol, a tick, is twice as many.
+const strayPixels = 10
+
 func golden(t *testing.T, s *scene.Scene, dpi int, name string) {
 	t.Helper()
 	var out bytes.Buffer
@@ -128,7 +132,7 @@ func golden(t *testing.T, s *scene.Scene, dpi int, name string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if n := unlike(decode(t, out.Bytes()), decode(t, want)); n > 0 {
+	if n := unlike(decode(t, out.Bytes()), decode(t, want)); n > strayPixels {
 		got := filepath.Join(t.TempDir(), name)
 		if err := os.WriteFile(got, out.Bytes(), 0o644); err != nil {
 			t.Fatal(err)

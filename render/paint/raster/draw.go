@@ -57,6 +57,10 @@ type canvas struct {
 // reach over more rows than this.
 const guard = 16
 
+// fineWidth is a width from which on the rasteriser cuts curves as finely as it ever
+// does: it cuts them more coarsely for narrow pictures, and all pieces must agree.
+const fineWidth = 128
+
 // clipTo makes ready for a clip. A clip is a rectangle, so a view of the image does
 // what a mask would, for nothing.
 func (c *canvas) clipTo(clip image.Rectangle) {
@@ -71,7 +75,7 @@ func (c *canvas) clipTo(clip image.Rectangle) {
 		Rect:   image.Rectangle{Max: part.Size()},
 	}
 	c.part, c.paint = part, raster.NewRGBAPainter(view)
-	c.lines = raster.NewRasterizer(part.Dx()+guard, part.Dy()+guard)
+	c.lines = raster.NewRasterizer(max(part.Dx()+guard, fineWidth), part.Dy()+guard)
 	c.lines.Dx, c.lines.Dy = -guard, -guard
 	c.lines.UseNonZeroWinding = true
 }
@@ -114,10 +118,27 @@ func (c *canvas) fill(lines []line) {
 
 var (
 	cappers = [...]raster.Capper{
-		scene.ButtCap: raster.ButtCapper, scene.RoundCap: raster.RoundCapper, scene.SquareCap: raster.SquareCapper,
+		scene.ButtCap: raster.ButtCapper, scene.RoundCap: raster.CapperFunc(roundCap), scene.SquareCap: raster.SquareCapper,
 	}
 	joiners = [...]raster.Joiner{scene.RoundJoin: raster.RoundJoiner, scene.BevelJoin: raster.BevelJoiner}
 )
+
+// roundCap ends a line with half a disc, as four quadratic curves. The rasteriser's
+// own takes cubic ones, which it cuts more or less finely by where they lie on the
+// picture. along is square to the line and half a pen long.
+func roundCap(p raster.Adder, _ fixed.Int26_6, pivot, along fixed.Point26_6) {
+	x, y := float64(along.X), float64(along.Y)
+	at := func(degrees, reach float64) fixed.Point26_6 {
+		d := scene.Direction(degrees).Mul(reach)
+		return pivot.Add(fixed.Point26_6{
+			X: fixed.Int26_6(math.Round(-x*d.X + y*d.Y)),
+			Y: fixed.Int26_6(math.Round(-y*d.X - x*d.Y)),
+		})
+	}
+	for _, begin := range []float64{0, 45, 90, 135} {
+		p.Add2(at(begin+22.5, 1/math.Cos(math.Pi/8)), at(begin+45, 1))
+	}
+}
 
 // stroke inks all lines as one shape, so that a half transparent pen does not show
 // where they cross.
