@@ -50,10 +50,11 @@ func checkWallReach(v plan.RoomView, fig *code.Figures) (found []Finding) {
 func missed(v plan.RoomView, r run, g gap, fig *code.Figures) Finding {
 	reach := fig.Spacing.WallReach
 	f := Finding{
-		Severity: Stop, Room: v.Room.ID, About: v.Room.ID, Limit: LengthOf(reach),
+		Severity: Stop, Room: v.Room.ID, Limit: LengthOf(reach),
 		Stretches: r.stretches(g.from, g.to),
 		Remedies:  reachRemedies(v, r, g, fig),
 	}
+	f.About = f.Stretches[0].Side // a waiver is of one wall, not of the whole room
 	f.Message = words.New("rule.wall-reach.missed", "{0} of wall in {1} is not served by a receptacle", g.to-g.from, v.Room.Name)
 	if g.farthest == 0 {
 		f.Why = words.New("rule.wall-reach.none", "This wall space is {0} long and has no receptacle that counts; each point needs one within {1} along the wall.", r.length, reach)
