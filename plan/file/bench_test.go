@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"testing"
 	"time"
+
+	"studbay/plan/plantest"
 )
 
 // The limit both ways: half as much time again as encoding/json takes for the same bytes
@@ -11,7 +13,7 @@ import (
 const timesEncodingJSON = 1.5
 
 func BenchmarkAgainstEncodingJSON(b *testing.B) {
-	p := filled(1, 500, false)
+	p := plantest.House(1, 10_000)
 	data := encode(b, p)
 	b.Run("load", func(b *testing.B) {
 		race(b, len(data), func() error {

@@ -4,7 +4,9 @@ import (
 	"encoding/json"
 	"errors"
 	"reflect"
+	"slices"
 	"strconv"
+	"strings"
 
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -145,7 +147,8 @@ func (d *decoder) prefix(mark int, step string) {
 	}
 }
 
-// give hands the members kept since mark to the noun that was read, if it is one.
+// give hands the members kept since mark to the noun that was read, if it is one. They
+// are put in an order that does not hang on where they stood among the known ones.
 func (d *decoder) give(v reflect.Value, s *shape, mark int) error {
 	if len(d.extra) == mark || s.extra == nil {
 		return nil
@@ -153,7 +156,11 @@ func (d *decoder) give(v reflect.Value, s *shape, mark int) error {
 	if len(d.extra)-mark > maxExtra {
 		return d.fail(d.at-1, "file.extra", "more than {0} members here are of a newer Studbay; update to open this file", strconv.Itoa(maxExtra))
 	}
-	s.extra.of(v).Set(reflect.ValueOf(append(plan.Extra(nil), d.extra[mark:]...)))
+	extra := slices.Clone(d.extra[mark:])
+	slices.SortStableFunc(extra, func(a, b plan.ExtraMember) int {
+		return strings.Compare(parentOf(a.Pointer), parentOf(b.Pointer))
+	})
+	s.extra.of(v).Set(reflect.ValueOf(extra))
 	d.extra = d.extra[:mark]
 	return nil
 }

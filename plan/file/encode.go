@@ -75,9 +75,9 @@ func (e *encoder) object(v reflect.Value, s *shape) {
 		e.below(f.key, func() { e.value(fv, f.shape) })
 	}
 	for _, m := range e.extra {
-		if parent, key, ok := cutPointer(m.Pointer); ok && parent == e.path {
+		if parentOf(m.Pointer) == e.path {
 			row.next()
-			e.kept(key, m)
+			e.kept(m)
 		}
 	}
 	row.close('}')
@@ -115,22 +115,24 @@ func (e *encoder) below(step string, write func()) {
 	e.path = path
 }
 
-// cutPointer splits a pointer before its last step and reads that.
-func cutPointer(pointer string) (parent, key string, ok bool) {
-	at := strings.LastIndexByte(pointer, '/')
-	if at < 0 {
-		return "", "", false
-	}
-	return pointer[:at], unescaped(pointer[at+1:]), true
-}
+// parentOf is a pointer without its last step.
+func parentOf(pointer string) string { return pointer[:max(0, strings.LastIndexByte(pointer, '/'))] }
 
 // kept writes a member that this version does not know.
-func (e *encoder) kept(key string, m plan.ExtraMember) {
-	if !json.Valid([]byte(m.Value)) && e.err == nil {
-		e.err = fmt.Errorf("write a plan: the kept member %s is no JSON", m.Pointer)
+func (e *encoder) kept(m plan.ExtraMember) {
+	key, ok := strings.CutPrefix(m.Pointer[len(e.path):], "/")
+	if !ok || !json.Valid([]byte(m.Value)) {
+		e.fail(fmt.Errorf("write a plan: the kept member %q: %q is none", m.Pointer, m.Value))
+		return
 	}
-	e.key(key)
+	e.key(unescaped(key))
 	e.buf = append(e.buf, m.Value...)
+}
+
+func (e *encoder) fail(err error) {
+	if e.err == nil {
+		e.err = err
+	}
 }
 
 func (e *encoder) list(v reflect.Value, s *shape) {
@@ -176,8 +178,8 @@ func (e *encoder) quantity(v reflect.Value) {
 		e.buf = q.AppendDecimal(e.buf)
 	case json.Marshaler:
 		form, err := q.MarshalJSON()
-		if err != nil && e.err == nil {
-			e.err = fmt.Errorf("write a plan: %w", err)
+		if err != nil {
+			e.fail(fmt.Errorf("write a plan: %w", err))
 		}
 		e.buf = append(e.buf, form...)
 	}

@@ -107,11 +107,21 @@ func TestPointersOfKeptMembersBeginAtTheirNoun(t *testing.T) {
 		{"header", p.Header.Extra, `[{/a~1b~0c "a key that a pointer must escape"}]`},
 		{"level", l.Extra, `[{/slab true}]`},
 		{"room", room.Extra, `[]`},
-		{"side", room.Sides[0].Extra, `[{/finish/1/colour "slate"} {/studs/species "spruce"} {/insulation "R-15"}]`},
-		{"opening", o.Extra, `[{/at/tilt {"degrees":2}} {/devices/1/finish "bronze"} {/assembly/seal null} {/installed false} {/photos ["a.jpg","b.jpg"]}]`},
+		{"side", room.Sides[0].Extra, `[{/insulation "R-15"} {/finish/1/colour "slate"} {/studs/species "spruce"}]`},
+		{"opening", o.Extra, `[{/installed false} {/photos ["a.jpg","b.jpg"]} {/assembly/seal null} {/at/tilt {"degrees":2}} {/devices/1/finish "bronze"}]`},
 	} {
 		if got := fmt.Sprint(tt.extra); got != tt.want {
 			t.Errorf("%s keeps %s, want %s", tt.where, got, tt.want)
+		}
+	}
+}
+
+func TestBrokenKeptMemberIsAnError(t *testing.T) {
+	for _, m := range []plan.ExtraMember{{Pointer: "", Value: "1"}, {Pointer: "/a", Value: "{"}, {Pointer: "a", Value: "1"}} {
+		p := sample()
+		p.Extra = plan.Extra{m}
+		if _, err := Encode(p); err == nil {
+			t.Errorf("%v is written", m)
 		}
 	}
 }
