@@ -1,8 +1,6 @@
 package symbol
 
-import (
-	"studbay/render/scene"
-)
+import "studbay/render/scene"
 
 // Status says what becomes of an opening. The zero value is New.
 type Status uint8
@@ -75,16 +73,27 @@ func Draw(at Place, style Style, specs ...Spec) Drawn {
 	s := sketch{style: style, at: at, single: len(specs) == 1}
 	s.axes()
 	s.drawn.Bodies = make([]scene.Rect, 0, len(specs))
-	reach := 0.0 // into the room, in bodies, to where the next stem piece begins
+	for _, spec := range specs {
+		s.half = max(s.half, bodies[spec.Family].half)
+	}
+	s.row(specs)
+	s.drawn.Items = append(s.lines, s.drawn.Items...)
+	s.drawn.Stem = scene.Bounds(s.lines...)
+	return s.drawn
+}
+
+// row draws the bodies with their stem, from the foot into the room.
+func (s *sketch) row(specs []Spec) {
+	reach := 0.0 // to where the next piece of stem begins
 	if s.onWall {
 		reach = s.foot(specs)
 	}
-	words := 0.0 // how far those of the body before reach past it
+	past := 0.0 // how far what belongs to the body before reaches beyond it
 	for i, spec := range specs {
 		b := &bodies[spec.Family]
-		half := s.halfWords(b, spec)
+		wide := s.wide(b, spec)
 		if i > 0 {
-			reach += words + max(0, half-b.near)
+			reach += past + max(0, wide-b.near)
 		}
 		switch {
 		case s.onWall:
@@ -94,14 +103,21 @@ func Draw(at Place, style Style, specs ...Spec) Drawn {
 		}
 		s.body(b, spec, reach)
 		reach += b.far
-		words = max(0, half-b.far)
-		if i == 0 && half > 0 {
-			words = max(words, 2*half+outsideGap-reach) // they may not reach over the wall
+		past = max(0, wide-b.far)
+		if half := s.halfWords(b, spec); i == 0 && half > 0 {
+			past = max(past, 2*half+outsideGap-reach) // words may not reach over the wall
 		}
 	}
-	s.drawn.Items = append(s.lines, s.drawn.Items...)
-	s.drawn.Stem = scene.Bounds(s.lines...)
-	return s.drawn
+}
+
+// wide returns how far along the stem all that belongs to a body reaches from its
+// middle: the words above it, the slanting stroke through it.
+func (s *sketch) wide(b *body, spec Spec) float64 {
+	wide := s.halfWords(b, spec)
+	if spec.Status == Remove {
+		wide = max(wide, strikeReach)
+	}
+	return wide
 }
 
 // sketch is a symbol in the making. Its coordinates are bodies from the foot: x
@@ -110,7 +126,8 @@ type sketch struct {
 	style  Style
 	at     Place
 	onWall bool
-	single bool // one opening only
+	single bool    // one opening only
+	half   float64 // of the widest body
 	into   scene.Point
 	frame  scene.Transform // to the scene
 	joint  float64         // into the room, to where the stem is drawn so far

@@ -26,7 +26,10 @@ func (s *sketch) outside(b *body, spec Spec) (runs []scene.Run) {
 	return runs
 }
 
-const runGap = .3 // between letters and note, in ems
+const (
+	runGap  = .3  // between letters and note, in ems
+	wordGap = .15 // about the words of a body, in bodies, beyond the gap of bodies
+)
 
 func width(runs []scene.Run) (w float64) {
 	for i, r := range runs {
@@ -47,7 +50,11 @@ func (s *sketch) halfWords(b *body, spec Spec) float64 {
 	if s.upright() {
 		return 0
 	}
-	return width(s.outside(b, spec)) / 2 / s.style.Size
+	runs := s.outside(b, spec)
+	if len(runs) == 0 {
+		return 0
+	}
+	return width(runs)/2/s.style.Size + wordGap
 }
 
 // write puts letters inside a body or outside of it. They always stand upright.
@@ -84,7 +91,7 @@ func (s *sketch) write(b *body, spec Spec, place scene.Transform) {
 func (s *sketch) outsideBox(b *body, spec Spec, middle scene.Point, wide, high float64) scene.Rect {
 	toward, reach := s.into, b.far
 	if !s.single {
-		toward, reach = s.aside(), b.half
+		toward, reach = s.aside(), s.half // all on one line
 	}
 	if spec.Status == Remove {
 		reach = max(reach, strikeReach)
