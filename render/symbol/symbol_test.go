@@ -72,7 +72,7 @@ func TestNothingIsDrawnInsideTheWall(t *testing.T) {
 
 // inkEitherSide counts inked pixels behind the wall line and before it.
 func inkEitherSide(angle float64, specs []Spec) (inWall, inRoom int) {
-	const scale, half = 10, 150
+	const scale, half = 5, 80
 	into := scene.Direction(angle)
 	im := image.NewRGBA(image.Rect(0, 0, 2*half, 2*half))
 	raster.Items(im, scale, scene.Point{X: half, Y: half}, Draw(Place{Into: into}, black, specs...).Items...)
