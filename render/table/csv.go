@@ -1,0 +1,71 @@
+package table
+
+import (
+	"encoding/csv"
+	"io"
+	"strconv"
+	"strings"
+
+	"studbay/plan/unit"
+)
+
+// WriteCSV writes a table by RFC 4180: a line of titles, a line a row, CRLF at each end.
+// Lengths and volumes are plain decimals with their unit in the title. Text that a
+// spreadsheet could run as a formula gets a leading apostrophe.
+func WriteCSV(w io.Writer, t Table) error {
+	out := csv.NewWriter(w)
+	out.UseCRLF = true
+	line := make([]string, len(t.Columns))
+	for i, c := range t.Columns {
+		line[i] = harmless(t.heading(c))
+	}
+	if err := out.Write(line); err != nil {
+		return err
+	}
+	for _, row := range t.Rows {
+		for i, cell := range row.Cells {
+			line[i] = cell.plain(t.Voice.System)
+		}
+		if err := out.Write(line); err != nil {
+			return err
+		}
+	}
+	out.Flush()
+	return out.Error()
+}
+
+// heading is a column's title with the unit of what is under it.
+func (t Table) heading(c Column) string {
+	title := t.Voice.Say(c.Title)
+	switch c.Kind {
+	case Length:
+		return title + " (" + DecimalUnit(t.Voice.System) + ")"
+	case Volume:
+		return title + " (in³)"
+	}
+	return title
+}
+
+// plain is a cell as a spreadsheet takes it.
+func (c Cell) plain(s unit.System) string {
+	switch c.Kind {
+	case Text:
+		return harmless(c.Text)
+	case Length:
+		return Decimal(c.Length, s)
+	case Volume:
+		return c.Volume.String()
+	case Number:
+		return strconv.Itoa(c.Number)
+	}
+	return ""
+}
+
+// harmless puts an apostrophe before text that spreadsheets take for a formula: the
+// first characters are those of the CSV injection page of the OWASP foundation.
+func harmless(text string) string {
+	if text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) {
+		return "'" + text
+	}
+	return text
+}

@@ -1,0 +1,172 @@
+package table
+
+import (
+	"strings"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// known is what the plan tells of openings from elsewhere, by opening.
+type known struct {
+	plan     plan.Plan
+	serves   map[plan.ID][]*plan.Control // as a switch
+	served   map[plan.ID][]*plan.Control // as a load
+	findings map[plan.ID][]fill.Finding
+}
+
+func gather(p plan.Plan, result fill.Result) *known {
+	k := &known{
+		plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},
+		findings: map[plan.ID][]fill.Finding{},
+	}
+	for c := range p.Controls.All() {
+		for _, id := range c.Switches {
+			k.serves[id] = append(k.serves[id], c)
+		}
+		for _, id := range c.Loads {
+			k.served[id] = append(k.served[id], c)
+		}
+	}
+	for _, f := range result.All() {
+		if f.Opening != "" {
+			k.findings[f.Opening] = append(k.findings[f.Opening], f)
+		}
+	}
+	return k
+}
+
+func (e *entry) say(t words.Text) Cell { return TextOf(e.voice.Say(t)) }
+
+func (e *entry) roomName() string {
+	if e.room == nil {
+		return ""
+	}
+	return e.room.Name
+}
+
+func (e *entry) roomID() plan.ID {
+	if e.room == nil {
+		return ""
+	}
+	return e.room.ID
+}
+
+// face names what the opening sits in.
+func (e *entry) face() words.Text {
+	switch e.o.At.Part {
+	case plan.PartCeiling:
+		return words.New("face.ceiling", "ceiling")
+	case plan.PartFloor:
+		return words.New("face.floor", "floor")
+	case plan.PartFace:
+		if e.room == nil || e.view.Side == nil {
+			return words.Text{}
+		}
+		return Wall(e.known.plan, e.room, e.view.Side.ID)
+	}
+	if e.view.On == nil {
+		return words.Text{}
+	}
+	name := e.view.On.Kind.Text()
+	if e.view.On.Name != "" {
+		name = words.New("plain", "{0}", e.view.On.Name)
+	}
+	return words.New("face.fixture."+string(e.o.At.Part), "{0}, "+string(e.o.At.Part), name)
+}
+
+func (e *entry) gangs() Cell {
+	if e.o.Gangs == 0 {
+		return Cell{}
+	}
+	return NumberOf(e.o.Gangs)
+}
+
+// height returns that of the centre, or of the bottom (−1) or top (1) of the box.
+func (e *entry) height(line int) Cell {
+	switch e.o.At.Part {
+	case plan.PartCeiling, plan.PartFloor, plan.PartTop:
+		return Cell{}
+	}
+	h := fill.CentreHeight(e.o, e.room)
+	_, tall := fill.BoxSize(e.o)
+	switch line {
+	case -1:
+		h -= tall / 2
+	case 1:
+		h += tall - tall/2
+	}
+	return LengthOf(h)
+}
+
+// fromPart says what of a From is wanted.
+type fromPart int
+
+const (
+	fromName fromPart = iota
+	fromCentre
+	fromEdge
+)
+
+func (e *entry) from(i int, want fromPart) Cell {
+	if i >= len(e.froms) {
+		return Cell{}
+	}
+	switch want {
+	case fromCentre:
+		return LengthOf(e.froms[i].Centre)
+	case fromEdge:
+		return LengthOf(e.froms[i].Edge)
+	}
+	return e.say(e.froms[i].Name)
+}
+
+func (e *entry) circuit() Cell {
+	if e.view.Circuit == nil {
+		return Cell{}
+	}
+	return TextOf(e.view.Circuit.Number)
+}
+
+// controls says what a switch serves, and what a load is served by.
+func (e *entry) controls() Cell {
+	var all []string
+	for _, c := range e.known.serves[e.o.ID] {
+		all = append(all, e.voice.Say(words.New("schedule.serves", "serves {0}", e.tags(c.Loads))))
+	}
+	for _, c := range e.known.served[e.o.ID] {
+		all = append(all, e.voice.Say(words.New("schedule.served", "by {0}", e.tags(c.Switches))))
+	}
+	return TextOf(strings.Join(all, "; "))
+}
+
+func (e *entry) tags(ids []plan.ID) string {
+	var tags []string
+	for _, id := range ids {
+		if o, _ := e.known.plan.Opening(id); o != nil {
+			tags = append(tags, o.Tag)
+		}
+	}
+	return strings.Join(tags, ", ")
+}
+
+// findings puts down each with its weight before it.
+func (e *entry) findings() Cell {
+	var all []string
+	for _, f := range e.known.findings[e.o.ID] {
+		all = append(all, e.voice.Say(words.New("schedule.finding", "{0}: {1}", Weight(f), f.Message)))
+	}
+	return TextOf(strings.Join(all, "; "))
+}
+
+// Weight names how much a finding weighs: its severity, or that it is open or waived.
+func Weight(f fill.Finding) words.Text {
+	switch {
+	case f.Waived != nil:
+		return words.New("weight.waived", "waived")
+	case f.IsOpen:
+		return words.New("weight.open", "open")
+	}
+	return words.New("weight."+f.Severity.String(), f.Severity.String())
+}

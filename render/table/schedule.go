@@ -1,0 +1,179 @@
+package table
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// scheduleColumns are the columns of the schedule with what fills them.
+var scheduleColumns = []struct {
+	Column
+	cell func(*entry) Cell
+}{
+	{Column{"tag", words.New("schedule.tag", "Tag"), Text}, func(e *entry) Cell { return TextOf(e.o.Tag) }},
+	{Column{"level", words.New("schedule.level", "Level"), Text}, func(e *entry) Cell { return TextOf(e.level.Name) }},
+	{Column{"room", words.New("schedule.room", "Room"), Text}, func(e *entry) Cell { return TextOf(e.roomName()) }},
+	{Column{"face", words.New("schedule.face", "On"), Text}, func(e *entry) Cell { return e.say(e.face()) }},
+	{Column{"what", words.New("schedule.what", "What"), Text}, func(e *entry) Cell { return e.say(What(e.o)) }},
+	{Column{"gangs", words.New("schedule.gangs", "Gangs"), Number}, (*entry).gangs},
+	{Column{"centre", words.New("schedule.centre", "Centre above finished floor"), Length}, func(e *entry) Cell { return e.height(0) }},
+	{Column{"bottom", words.New("schedule.bottom", "Bottom above finished floor"), Length}, func(e *entry) Cell { return e.height(-1) }},
+	{Column{"top", words.New("schedule.top", "Top above finished floor"), Length}, func(e *entry) Cell { return e.height(1) }},
+	{Column{"from", words.New("schedule.from", "From"), Text}, func(e *entry) Cell { return e.from(0, fromName) }},
+	{Column{"from_centre", words.New("schedule.from-centre", "To centre"), Length}, func(e *entry) Cell { return e.from(0, fromCentre) }},
+	{Column{"from_edge", words.New("schedule.from-edge", "To near edge"), Length}, func(e *entry) Cell { return e.from(0, fromEdge) }},
+	{Column{"across", words.New("schedule.across", "And from"), Text}, func(e *entry) Cell { return e.from(1, fromName) }},
+	{Column{"across_centre", words.New("schedule.across-centre", "And to centre"), Length}, func(e *entry) Cell { return e.from(1, fromCentre) }},
+	{Column{"assembly", words.New("schedule.assembly", "Assembly"), Text}, func(e *entry) Cell { return TextOf(AssemblyCode(e.o.Assembly)) }},
+	{Column{"volume", words.New("schedule.volume", "Volume"), Volume}, func(e *entry) Cell { return e.volume }},
+	{Column{"fill", words.New("schedule.fill", "Fill"), Volume}, func(e *entry) Cell { return e.fill }},
+	{Column{"spare", words.New("schedule.spare", "Spare"), Volume}, func(e *entry) Cell { return e.spare }},
+	{Column{"source", words.New("schedule.source", "Contents"), Text}, func(e *entry) Cell { return e.say(e.source) }},
+	{Column{"circuit", words.New("schedule.circuit", "Circuit"), Text}, (*entry).circuit},
+	{Column{"controls", words.New("schedule.controls", "Controls"), Text}, (*entry).controls},
+	{Column{"status", words.New("schedule.status", "Status"), Text}, func(e *entry) Cell { return e.say(e.o.Status.Text()) }},
+	{Column{"findings", words.New("schedule.findings", "Findings"), Text}, (*entry).findings},
+	{Column{"note", words.New("schedule.note", "Note"), Text}, func(e *entry) Cell { return TextOf(e.o.Note) }},
+}
+
+// Schedule returns one row an opening: what it is, where and how high it stands, what
+// is built in, how full it is and who says so. Rows are sorted by level, room and tag,
+// tags by their numbers.
+func Schedule(ix *plan.Index, result fill.Result, voice words.Voice) Table {
+	t := Table{Title: words.New("schedule.title", "Opening schedule"), Voice: voice}
+	for _, c := range scheduleColumns {
+		t.Columns = append(t.Columns, c.Column)
+	}
+	known := gather(ix.Plan(), result)
+	for _, e := range entries(ix) {
+		e.known, e.voice = known, voice
+		e.measure(ix, result)
+		row := Row{Of: e.o.ID, Group: e.level.ID}
+		if e.room != nil {
+			row.Group = e.room.ID
+		}
+		for _, c := range scheduleColumns {
+			row.Cells = append(row.Cells, c.cell(e))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+// entry is one opening on its way into the schedule.
+type entry struct {
+	known *known
+	voice words.Voice
+	level *plan.Level
+	room  *plan.Room
+	view  plan.OpeningView
+	o     *plan.Opening
+	froms []From
+
+	volume, fill, spare Cell
+	source              words.Text
+}
+
+// entries lists the openings as the schedule sorts them.
+func entries(ix *plan.Index) (all []*entry) {
+	order := map[plan.ID]int{}
+	for i, l := range ix.Plan().Levels {
+		order[l.ID] = i
+	}
+	for l, o := range ix.Plan().Openings() {
+		e := &entry{level: l, o: o}
+		e.view, _ = ix.OpeningView(o.ID)
+		e.room = e.view.Room
+		all = append(all, e)
+	}
+	slices.SortStableFunc(all, func(a, b *entry) int {
+		return cmp.Or(
+			cmp.Compare(order[a.level.ID], order[b.level.ID]),
+			cmp.Compare(a.roomName(), b.roomName()),
+			cmp.Compare(a.roomID(), b.roomID()),
+			CompareTags(a.o.Tag, b.o.Tag),
+			cmp.Compare(a.o.ID, b.o.ID),
+		)
+	})
+	return all
+}
+
+// CompareTags orders tags by their letters, then by their number: B2 before B10.
+func CompareTags(a, b string) int {
+	lettersA, numberA := splitTag(a)
+	lettersB, numberB := splitTag(b)
+	return cmp.Or(cmp.Compare(lettersA, lettersB), cmp.Compare(numberA, numberB), cmp.Compare(a, b))
+}
+
+func splitTag(tag string) (letters string, number int) {
+	letters = strings.TrimRightFunc(tag, unicode.IsDigit)
+	number, err := strconv.Atoi(tag[len(letters):])
+	if err != nil {
+		return tag, 0
+	}
+	return letters, number
+}
+
+// What names the kind of an opening; one not in the catalogue as it is written.
+func What(o *plan.Opening) words.Text {
+	if k := part.All().Kind(o.Kind); k != nil {
+		return k.Text()
+	}
+	return words.New("plain", "{0}", o.Kind)
+}
+
+// AssemblyCode is what an assembly is called in a schedule: its code, else its box and
+// what is on it by their IDs, else nothing.
+func AssemblyCode(a plan.Assembly) string {
+	if a.Code != "" {
+		return a.Code
+	}
+	parts := []string{a.Box}
+	for _, p := range a.Parts {
+		parts = append(parts, p.Part)
+	}
+	return strings.Join(parts, " + ")
+}
+
+// measure works out place and fill.
+func (e *entry) measure(ix *plan.Index, result fill.Result) {
+	e.froms = Froms(ix, e.o)
+	contents, source := fill.ContentsOf(e.view)
+	e.source = source.Text()
+	built, chosen, err := fill.BuiltOf(e.o.Assembly)
+	if chosen && err == nil && built.Volume() > 0 {
+		e.volume = VolumeOf(built.Volume())
+	}
+	switch {
+	case source == fill.NotKnown && e.o.Contents == nil:
+		e.source = words.New("source.not-counted", "not counted")
+		return
+	case source == fill.NotKnown || result.Figures == nil:
+		return
+	}
+	lines, _, err := box.Need(result.Figures, contents)
+	if err != nil {
+		return
+	}
+	var need unit.Volume
+	for _, l := range lines {
+		need += l.Volume
+	}
+	e.fill = VolumeOf(need)
+	if !chosen {
+		return
+	}
+	if r, err := box.Fill(result.Figures, built.Space(), contents); err == nil {
+		e.volume, e.spare = VolumeOf(r.Volume), VolumeOf(r.Spare)
+	}
+}

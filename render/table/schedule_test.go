@@ -1,0 +1,227 @@
+package table
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"testing"
+
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/plantest"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// kitchen is a room of 12 × 10 ft whose upper side has a door 3 ft from its left end,
+// with one opening of each way to stand.
+func kitchen(t *testing.T) plan.Plan {
+	t.Helper()
+	ids := plantest.NewIDs(7)
+	p := plan.New("Kitchen", ids.New(plan.KindLevel))
+	outline := geom.Box{Max: geom.Point{X: 12 * unit.Foot, Y: 10 * unit.Foot}}.Corners()
+	room := plan.NewRoom(ids.New(plan.KindRoom), "Kitchen", plan.UseKitchen, outline, ids.Row(plan.KindSide, 4))
+	room.Prefix, room.Ceiling = "K", 8*unit.Foot
+	side := func(i int) plan.ID { return room.Sides[i].ID }
+	island := ids.New(plan.KindFixture)
+	add := func(kind string, at plan.Anchor, tag string) plan.Edit {
+		o := fill.NewOpening(kind, at)
+		o.ID, o.Tag = ids.New(plan.KindOpening), tag
+		return plan.AddOpening{Opening: o}
+	}
+	for _, e := range []plan.Edit{
+		plan.AddRoom{Level: p.Levels[0].ID, Room: room},
+		plan.AddBreak{Break: plan.Break{ID: ids.New(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(side(0), 3*unit.Foot),
+			Width: 3 * unit.Foot, Head: 80 * unit.Inch, Casing: 2 * unit.Inch}},
+		plan.AddFixture{Fixture: plan.Fixture{ID: island, Kind: plan.FixtureIsland,
+			At: plan.OnFloor(room.ID, geom.Point{X: 6 * unit.Foot, Y: 6 * unit.Foot}), Width: 4 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}},
+		add("duplex", plan.OnFace(side(0), 20*unit.Inch), "K10"),
+		add("switch", plan.OnFace(side(0), 80*unit.Inch), "K2"),
+		add("ceiling-light", plan.OnCeiling(room.ID, geom.Point{X: 5 * unit.Foot, Y: 3 * unit.Foot}), "K1"),
+		add("island", plan.Anchor{Host: island, Part: plan.PartFront, Along: 38 * unit.Inch}, "K3"),
+		add("data", plan.OnFace(side(1), 2*unit.Foot), "K4"),
+	} {
+		next, err := e.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p = next
+	}
+	return p
+}
+
+func schedule(t *testing.T, p plan.Plan, voice words.Voice) (Table, *plan.Index) {
+	t.Helper()
+	ix := plan.NewIndex(p)
+	result, err := fill.Check(ix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Schedule(ix, result, voice), ix
+}
+
+// TestCellsSayWhereAnOpeningStands: the figures follow from the outline by hand.
+func TestCellsSayWhereAnOpeningStands(t *testing.T) {
+	got, _ := schedule(t, kitchen(t), words.Voice{})
+	for _, tt := range []struct{ tag, column, want, why string }{
+		{"K10", "face", "north wall", "the upper side, north up"},
+		{"K10", "from", "west casing of the door", "the casing begins at 34 in, nearer than the corner at 0"},
+		{"K10", "from_centre", "14", "34 − 20"},
+		{"K10", "from_edge", "12.84375", "14 less half of a nail-on box 2-5/16 in wide"},
+		{"K10", "centre", "16", "the usual height of its kind"},
+		{"K2", "from", "east casing of the door", "72 in and a casing of 2"},
+		{"K2", "from_centre", "6", "80 − 74"},
+		{"K1", "face", "ceiling", ""},
+		{"K1", "from", "north wall", "36 in, against 60 from the west wall"},
+		{"K1", "from_centre", "36", ""},
+		{"K1", "across", "west wall", "the nearest of those across"},
+		{"K1", "across_centre", "60", ""},
+		{"K1", "centre", "", "a height means nothing in a ceiling"},
+		{"K3", "face", "island, front", ""},
+		{"K3", "from", "right end", "48 − 38 = 10"},
+		{"K3", "from_centre", "10", ""},
+		{"K4", "from", "north corner", "the east side begins in the north"},
+		{"K4", "from_centre", "24", ""},
+		{"K4", "source", "not counted", "low voltage takes nothing of 314.16"},
+		{"K10", "fill", "15.75", "two 12/2 cables: four conductors, one allowance for grounds, two for the yoke, each 2.25: NEC 2023 314.16(B)"},
+	} {
+		for _, row := range got.Rows {
+			if row.Cells[0].Text != tt.tag {
+				continue
+			}
+			if said := got.Cell(row, tt.column).plain(unit.Imperial); said != tt.want {
+				t.Errorf("%s %s is %q, want %q: %s", tt.tag, tt.column, said, tt.want, tt.why)
+			}
+		}
+	}
+}
+
+func TestNorthTurnsTheNamesOfWalls(t *testing.T) {
+	p := kitchen(t)
+	h := *p.Header
+	h.North = 90 // up the sheet is east
+	p.Header = &h
+	got, _ := schedule(t, p, words.Voice{})
+	row := got.Rows[len(got.Rows)-1]
+	if said := got.Cell(row, "face").Text; row.Cells[0].Text != "K10" || said != "east wall" {
+		t.Errorf("the last row, %s, is on the %s, want K10 on the east wall", row.Cells[0].Text, said)
+	}
+}
+
+// TestEachOpeningHasOneRow compares the schedule with the plan's openings row by row.
+func TestEachOpeningHasOneRow(t *testing.T) {
+	for _, openings := range []int{0, 1, 7, 60, 200} {
+		p := plantest.House(uint64(openings), openings)
+		got, ix := schedule(t, p, words.Voice{System: unit.Metric})
+		if len(got.Rows) != openings {
+			t.Fatalf("%d rows for %d openings", len(got.Rows), openings)
+		}
+		seen := map[plan.ID]bool{}
+		for i, row := range got.Rows {
+			o, level := p.Opening(row.Of)
+			if o == nil || seen[row.Of] {
+				t.Fatalf("row %d is of %q, which is no opening or stands twice", i, row.Of)
+			}
+			seen[row.Of] = true
+			v, _ := ix.OpeningView(o.ID)
+			want := map[string]Cell{
+				"tag": TextOf(o.Tag), "level": TextOf(level.Name), "room": TextOf(v.Room.Name), "status": TextOf(string(o.Status)),
+				"circuit": TextOf(v.Circuit.Number), "note": TextOf(o.Note),
+			}
+			if o.Gangs > 0 {
+				want["gangs"] = NumberOf(o.Gangs)
+			}
+			if o.At.Part == plan.PartFace {
+				want["centre"] = LengthOf(fill.CentreHeight(o, v.Room))
+			}
+			contents, source := fill.ContentsOf(v)
+			want["source"] = TextOf(source.Text().String())
+			if b, ok, err := fill.BuiltOf(o.Assembly); ok && err == nil && source != fill.NotKnown {
+				fig, _ := fill.FiguresOf(p)
+				r, err := box.Fill(fig, b.Space(), contents)
+				if err != nil {
+					t.Fatal(err)
+				}
+				want["volume"], want["fill"], want["spare"] = VolumeOf(r.Volume), VolumeOf(r.Required), VolumeOf(r.Volume-r.Required)
+			}
+			for column, cell := range want {
+				if got.Cell(row, column) != cell {
+					t.Errorf("%s %s is %+v, want %+v", o.Tag, column, got.Cell(row, column), cell)
+				}
+			}
+			if i > 0 && got.Rows[i-1].Group == row.Group && CompareTags(got.Rows[i-1].Cells[0].Text, o.Tag) >= 0 {
+				t.Errorf("%s stands after %s", o.Tag, got.Rows[i-1].Cells[0].Text)
+			}
+		}
+	}
+}
+
+func TestNoCellRunsAsAFormula(t *testing.T) {
+	table := Table{
+		Columns: []Column{{"a", words.New("a", "=A"), Text}, {"n", words.New("n", "N"), Number}, {"l", words.New("l", "L"), Length}},
+		Rows: []Row{
+			{Cells: []Cell{TextOf("=1+1"), NumberOf(-3), LengthOf(-unit.Inch)}},
+			{Cells: []Cell{TextOf("+x"), {}, {}}}, {Cells: []Cell{TextOf("-x"), {}, {}}}, {Cells: []Cell{TextOf("@x"), {}, {}}},
+			{Cells: []Cell{TextOf("\tx"), {}, {}}}, {Cells: []Cell{TextOf("\rx"), {}, {}}}, {Cells: []Cell{TextOf(`say "hi", now`), {}, {}}},
+		},
+	}
+	var b bytes.Buffer
+	if err := WriteCSV(&b, table); err != nil {
+		t.Fatal(err)
+	}
+	rows, err := csv.NewReader(&b).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := [][]string{
+		{"'=A", "N", "L (in)"}, {"'=1+1", "-3", "-1"}, {"'+x", "", ""}, {"'-x", "", ""}, {"'@x", "", ""},
+		{"'\tx", "", ""}, {"'x", "", ""}, {`say "hi", now`, "", ""}, // the writer drops a bare CR
+	}
+	for i, row := range want {
+		for k, cell := range row {
+			if rows[i][k] != cell {
+				t.Errorf("row %d, cell %d is %q, want %q", i, k, rows[i][k], cell)
+			}
+		}
+	}
+}
+
+func TestDecimalInches(t *testing.T) {
+	for _, tt := range []struct {
+		l    unit.Length
+		want string
+	}{
+		{0, "0"}, {16 * unit.Inch, "16"}, {unit.Inch / 64, "0.015625"}, {-5 * unit.Inch / 2, "-2.5"}, {100 * unit.Inch, "100"},
+		{unit.Millimetre, "0.03937008"}, // 1/25.4, which has no end
+		{1, "0.00000004"}, {-1, "-0.00000004"},
+	} {
+		if got := Decimal(tt.l, unit.Imperial); got != tt.want {
+			t.Errorf("%s is %s in, want %s", tt.l, got, tt.want)
+		}
+	}
+}
+
+func TestJSONHasAllRows(t *testing.T) {
+	got, _ := schedule(t, plantest.House(3, 20), words.Voice{System: unit.Metric})
+	var b bytes.Buffer
+	if err := WriteJSON(&b, got); err != nil {
+		t.Fatal(err)
+	}
+	var read struct {
+		Unit string           `json:"length_unit"`
+		Rows []map[string]any `json:"rows"`
+	}
+	if err := json.Unmarshal(b.Bytes(), &read); err != nil {
+		t.Fatal(err)
+	}
+	if read.Unit != "mm" || len(read.Rows) != 20 {
+		t.Fatalf("unit %q and %d rows, want mm and 20", read.Unit, len(read.Rows))
+	}
+	for i, row := range read.Rows {
+		if len(row) != len(got.Columns)+1 || row["id"] != string(got.Rows[i].Of) {
+			t.Errorf("row %d has %d keys and the ID %v", i, len(row), row["id"])
+		}
+	}
+}

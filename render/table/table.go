@@ -1,0 +1,105 @@
+// Package table holds what a plan says in rows and columns, free of how it is shown:
+// the schedule of openings, and the forms a table is written in.
+//
+// Cells are typed and exact. A form writes numbers as numbers, and no cell of text can
+// run as a formula where a spreadsheet reads it.
+package table
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Kind says what a cell holds.
+type Kind uint8
+
+// The kinds of cell. The zero value is an empty cell.
+const (
+	Empty Kind = iota
+	Text
+	Length
+	Volume
+	Number
+)
+
+// Cell is one value. Which field counts depends on Kind.
+type Cell struct {
+	Kind   Kind
+	Text   string
+	Length unit.Length
+	Volume unit.Volume
+	Number int
+}
+
+// TextOf returns a cell of text, an empty one where there is none.
+func TextOf(text string) Cell {
+	if text == "" {
+		return Cell{}
+	}
+	return Cell{Kind: Text, Text: text}
+}
+
+// LengthOf returns a cell of a length.
+func LengthOf(l unit.Length) Cell { return Cell{Kind: Length, Length: l} }
+
+// VolumeOf returns a cell of a volume.
+func VolumeOf(v unit.Volume) Cell { return Cell{Kind: Volume, Volume: v} }
+
+// NumberOf returns a cell of a whole number.
+func NumberOf(n int) Cell { return Cell{Kind: Number, Number: n} }
+
+// Column is one column. All its cells are of Kind or empty.
+type Column struct {
+	ID    string // stable: the key of the JSON form
+	Title words.Text
+	Kind  Kind
+}
+
+// Row is one row, a cell a column.
+type Row struct {
+	Of    plan.ID // the noun it tells of
+	Group plan.ID // what it belongs to, such as the room of an opening
+	Cells []Cell
+}
+
+// Table is rows under columns.
+type Table struct {
+	Title   words.Text
+	Voice   words.Voice // the language of titles and the system of lengths
+	Columns []Column
+	Rows    []Row
+}
+
+// At returns where the column of an ID stands, or −1.
+func (t Table) At(column string) int {
+	return slices.IndexFunc(t.Columns, func(c Column) bool { return c.ID == column })
+}
+
+// Cell returns the cell of a row under the column of an ID, empty where there is none.
+func (t Table) Cell(row Row, column string) Cell {
+	if i := t.At(column); i >= 0 {
+		return row.Cells[i]
+	}
+	return Cell{}
+}
+
+// Decimal returns a length as a decimal number of inches or millimetres. Inches that
+// have no end are cut at eight decimals, under a nanometre, so that the length is
+// still told apart from every other.
+func Decimal(l unit.Length, s unit.System) string {
+	if s == unit.Metric {
+		return l.Exact()
+	}
+	return inches(l)
+}
+
+// DecimalUnit names the unit of Decimal: in or mm.
+func DecimalUnit(s unit.System) string {
+	if s == unit.Metric {
+		return "mm"
+	}
+	return "in"
+}
