@@ -1,0 +1,66 @@
+package render
+
+import (
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+)
+
+// headboard names what of a bed is seen against the wall.
+var headboard = words.New("fixture.headboard", "headboard")
+
+// faceFixtures outlines what stands at a face, and what stands on that, at true
+// heights.
+func (u *unfolding) faceFixtures(f StripFace, frame plan.Frame, views []plan.FixtureView) {
+	for _, v := range views {
+		if u.m.hides(v.Fixture.ID) {
+			continue
+		}
+		from, _ := frame.Project(v.Frame.Origin)
+		to := min(f.Length, from+v.Fixture.Width)
+		if from = max(0, from); from < to {
+			u.faceFixture(f, v.Fixture, from, to)
+		}
+		u.faceFixtures(f, frame, v.OnIt)
+	}
+}
+
+func (u *unfolding) faceFixture(f StripFace, x *plan.Fixture, from, to unit.Length) {
+	box := u.box(f, from, to, x.Bottom, min(u.strip.Ceiling, max(x.Top(), x.Bottom+unit.Inch)))
+	items := []scene.Item{scene.Stroke{Path: box.Path(), Pen: u.mutedPen()}}
+	line := func(p scene.Path) { items = append(items, scene.Stroke{Path: p, Pen: u.mutedPen()}) }
+	across := func(height unit.Length) {
+		line(scene.LinePath(u.m.ToStrip(f.Left+from, height), u.m.ToStrip(f.Left+to, height)))
+	}
+	switch x.Kind {
+	case plan.FixtureCounter, plan.FixturePeninsula, plan.FixtureDesk:
+		if x.Height > 4*unit.Inch {
+			across(x.Top() - 3*unit.Inch/2)
+		}
+	case plan.FixtureMirror:
+		m, d := box.Middle(), 0.16*min(box.Width(), box.Height())
+		for _, off := range []float64{-0.6, 0.6} {
+			c := m.Add(scene.Point{X: off * d})
+			line(scene.LinePath(c.Add(scene.Point{X: -d, Y: d}), c.Add(scene.Point{X: d, Y: -d})))
+		}
+	case plan.FixtureUpper, plan.FixtureCabinet:
+		line(scene.LinePath(scene.Point{X: box.Middle().X, Y: box.Min.Y}, scene.Point{X: box.Middle().X, Y: box.Max.Y}))
+	}
+	text := x.Name
+	if x.Kind == plan.FixtureBed {
+		text = u.m.Voice.Say(headboard)
+	} else if t, ok := letters[x.Kind]; ok && text == "" {
+		text = u.m.Voice.Say(t)
+	}
+	size := 0.9 * u.m.Text
+	if text != "" && glyph.Width(glyph.Regular, size, text)+size < box.Width() && 1.8*size < box.Height() {
+		items = append(items, scene.Run{
+			At: scene.Point{X: box.Middle().X, Y: box.Max.Y - 0.8*size}, Text: text, Size: size,
+			Color: u.theme.Muted, Align: scene.Center,
+		})
+	}
+	u.piece(x.ID, LayerFixtures, items...)
+	u.avoid(x.ID, items...)
+}
