@@ -276,6 +276,14 @@ func TestWallReach(t *testing.T) {
 		}, []string{`0:0"-100"`}, "the floor line runs on below it"},
 		{"a refrigerator ends it from 2023", func(t *testing.T) *room { return withRefrigerator(t, "2023") }, nil, "serveacademy.it, changes of 2023"},
 		{"before 2023 it does not", func(t *testing.T) *room { return withRefrigerator(t, "2020") }, []string{`0:0"-100"`}, "2020 text"},
+		{"a range in a row of counters is the counters' matter in any edition", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.edition = "2017"
+			r.fixture(plan.FixtureCounter, 0, 0, 35)
+			r.fixture(plan.FixtureRange, 0, 35, 30)
+			r.fixture(plan.FixtureCounter, 0, 65, 35)
+			return r
+		}, nil, "210.52(C)(1): the space behind a range is the counter rule's"},
 		{"a bath has no such rule", func(t *testing.T) *room {
 			r := oneWall(t, 100)
 			r.room.Use = plan.UseBath

@@ -33,6 +33,7 @@ type looks int
 const (
 	isWall looks = iota
 	isMountless
+	isAppliance // where an edition does not let appliances end a wall space
 	isCounter
 	isBreak
 )
@@ -85,7 +86,23 @@ func floorLine(v *plan.RoomView, i int, fig *code.Figures) []stretch {
 	for _, c := range s.Cuts {
 		line.layCut(c, fig)
 	}
-	return line.stretches
+	return settled(line.stretches)
+}
+
+// settled gives an appliance that stands in a row of counters to the counters, whose
+// rule says what is behind it; any other leaves the wall as it is.
+func settled(line []stretch) (out []stretch) {
+	isCounterAt := func(i int) bool { return i >= 0 && i < len(line) && line[i].looks == isCounter }
+	for i, s := range line {
+		if s.looks == isAppliance {
+			s.looks = isWall
+			if isCounterAt(i-1) || isCounterAt(i+1) {
+				s.looks = isCounter
+			}
+		}
+		out = grow(out, s)
+	}
+	return out
 }
 
 // fixtureLooks says what a fixture at a side makes of the floor line. Furniture and
@@ -106,6 +123,7 @@ func fixtureLooks(f *plan.Fixture, fig *code.Figures) looks {
 		if fig.Spacing.StationaryApplianceBreaks {
 			return isBreak
 		}
+		return isAppliance
 	}
 	return isWall
 }

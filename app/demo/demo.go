@@ -18,6 +18,7 @@ type Demo struct {
 // All lists the demos in the order a user sees.
 var All = []Demo{
 	{"cottage", words.New("demo.cottage", "A new lake cottage on one level"), Cottage},
+	{"rowhouse", words.New("demo.rowhouse", "A kitchen and dining room in an old row house"), RowHouse},
 }
 
 // Find returns the demo of a name, or nil.

@@ -1,6 +1,7 @@
 package demo_test
 
 import (
+	"maps"
 	"os"
 	"path/filepath"
 	"testing"
@@ -38,39 +39,54 @@ func TestEmbeddedDemosAreCurrent(t *testing.T) {
 	}
 }
 
-// The cottage shows just the findings that its doc comment tells of.
-func TestCottageFindings(t *testing.T) {
-	p, err := demo.Cottage()
-	if err != nil {
-		t.Fatal(err)
+// Each demo shows just the findings that its doc comment tells of.
+func TestDemoFindings(t *testing.T) {
+	for _, tt := range []struct {
+		name     string
+		openings int
+		want     map[string]int
+	}{
+		{"cottage", 71, map[string]int{
+			"stop rule.box-fill.over":       1,
+			"stop rule.wall-reach.missed":   1,
+			"note rule.wall-reach.counters": 1,
+			"note rule.open-decision.open":  2,
+		}},
+		{"rowhouse", 40, map[string]int{
+			"stop rule.box-fill.over":             1,
+			"stop rule.wall-reach.missed, waived": 1,
+			"note rule.box-fill.not-known":        5,
+			"note rule.wall-reach.counters":       1,
+			"note rule.open-decision.open":        2,
+		}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			p, err := demo.Find(tt.name).Build()
+			if err != nil {
+				t.Fatal(err)
+			}
+			result, err := fill.Check(plan.NewIndex(p))
+			if err != nil {
+				t.Fatal(err)
+			}
+			got := map[string]int{}
+			for f := range result.Each() {
+				key := f.Severity.String() + " " + f.Message.ID
+				if f.Waived != nil {
+					key += ", waived"
+				}
+				got[key]++
+			}
+			if !maps.Equal(got, tt.want) {
+				t.Errorf("findings %v, want %v", got, tt.want)
+			}
+			n := 0
+			for range p.Openings() {
+				n++
+			}
+			if n != tt.openings {
+				t.Errorf("%d openings, want %d", n, tt.openings)
+			}
+		})
 	}
-	result, err := fill.Check(plan.NewIndex(p))
-	if err != nil {
-		t.Fatal(err)
-	}
-	got := map[string]int{}
-	for f := range result.Each() {
-		got[f.Severity.String()+" "+f.Message.ID]++
-		t.Logf("%s %s | %s", f.Severity, f.Message, f.Why)
-	}
-	want := map[string]int{
-		"stop rule.box-fill.over":       1,
-		"stop rule.wall-reach.missed":   1,
-		"note rule.wall-reach.counters": 1,
-		"note rule.open-decision.open":  2,
-	}
-	for key, n := range want {
-		if got[key] != n {
-			t.Errorf("%s: %d findings, want %d", key, got[key], n)
-		}
-		delete(got, key)
-	}
-	if len(got) > 0 {
-		t.Errorf("further findings: %v", got)
-	}
-	n := 0
-	for range p.Openings() {
-		n++
-	}
-	t.Logf("%d openings", n)
 }
