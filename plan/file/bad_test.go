@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -99,6 +100,24 @@ func manyKeys(n int) string {
 		fmt.Fprintf(&b, `"k%d":0,`, i)
 	}
 	return strings.TrimSuffix(b.String(), ",")
+}
+
+// The largest noun in the smallest text: what the limits let it cost is bounded.
+func TestHostileSizesCostLittle(t *testing.T) {
+	text := []byte(`{"format": "studbay", "version": "1.0", "levels": [{"openings": [{}` + strings.Repeat(",{}", 8<<20) + `]}]}`)
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	_, err := Decode("hostile", text)
+	runtime.ReadMemStats(&after)
+	if err == nil || after.TotalAlloc-before.TotalAlloc > 600<<20 {
+		t.Errorf("%v, after %d MB", err, (after.TotalAlloc-before.TotalAlloc)>>20)
+	}
+}
+
+func TestNewerMajorCanBeBranchedOn(t *testing.T) {
+	if _, _, err := Load("testdata/bad/newer-major.studbay"); !errors.Is(err, ErrNewer) {
+		t.Error(err)
+	}
 }
 
 // A sparse file is large to look at and costs nothing: nothing of it may be read.

@@ -44,7 +44,9 @@ func inFileOrder(data []byte, pointer string) []string {
 		switch {
 		case s == nil:
 		case s.kind == set:
-			step = placeOfRank(data[seek(data, at):], step)
+			if from := seek(data, at); from >= 0 {
+				step = placeOfRank(data[from:], step)
+			}
 			s = s.elem
 		case s.kind == object:
 			i := s.find([]byte(step), 0)

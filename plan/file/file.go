@@ -29,7 +29,7 @@ const Suffix = ".studbay"
 const formatName = "studbay"
 
 // Limits of a file. They are far above any house and keep a hostile file from costing
-// memory or stack: the longest list of the smallest nouns stays under 300 MB.
+// memory or stack: the longest list of the largest nouns takes under 600 MB.
 const (
 	MaxBytes = 256 << 20
 	MaxDepth = 64        // objects and lists within one another
