@@ -30,6 +30,9 @@ func TestBadFiles(t *testing.T) {
 			continue
 		}
 		e.File = filepath.Base(name)
+		if e.Text().String() != e.Err.Error() || e.Text().ID == "file.other" {
+			t.Errorf("%s: %v is not said in words", name, err)
+		}
 		fmt.Fprintln(&said, e)
 	}
 	golden := "testdata/bad/said.txt"

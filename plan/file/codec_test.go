@@ -39,11 +39,11 @@ func same(t testing.TB, a, b plan.Plan) bool {
 }
 
 func TestEveryFieldComesBack(t *testing.T) {
-	for seed := range uint64(60) {
-		want := filled(seed, 3, seed%2 == 1)
+	for number := range uint64(60) {
+		want := filled(number, 3, number%2 == 1)
 		got := read(t, encode(t, want))
 		if !same(t, got, want) {
-			t.Fatalf("seed %d: a plan does not come back:\n%s\n%s", seed, encode(t, want), encode(t, got))
+			t.Fatalf("number %d: a plan does not come back:\n%s\n%s", number, encode(t, want), encode(t, got))
 		}
 	}
 }
@@ -51,8 +51,8 @@ func TestEveryFieldComesBack(t *testing.T) {
 // encoding/json knows nothing of our layout, but must see the very same members in the
 // same order, and read the same values.
 func TestAgreesWithEncodingJSON(t *testing.T) {
-	for seed := range uint64(60) {
-		p := filled(seed, 3, seed%2 == 1)
+	for number := range uint64(60) {
+		p := filled(number, 3, number%2 == 1)
 		data := encode(t, p)
 		doc := document{Format: formatName, Version: "1.0", Plan: p}
 		reference, err := json.Marshal(doc)
@@ -64,14 +64,14 @@ func TestAgreesWithEncodingJSON(t *testing.T) {
 			t.Fatal(err)
 		}
 		if got, want := plainNull(line.String()), plainNull(string(reference)); got != want {
-			t.Fatalf("seed %d: Encode\n%s\nencoding/json\n%s", seed, got, want)
+			t.Fatalf("number %d: Encode\n%s\nencoding/json\n%s", number, got, want)
 		}
 		var back document
 		if err := json.Unmarshal(data, &back); err != nil {
 			t.Fatal(err)
 		}
 		if !bytes.Equal(encode(t, back.Plan), data) {
-			t.Fatalf("seed %d: encoding/json reads another plan", seed)
+			t.Fatalf("number %d: encoding/json reads another plan", number)
 		}
 	}
 }

@@ -58,16 +58,13 @@ func (d *decoder) value(v reflect.Value, s *shape) error {
 	return d.quantity(v)
 }
 
-// object reads members into fields. The keys of a saved file come in the order of the
-// fields, so the search begins behind the last.
+// object reads members into fields.
 func (d *decoder) object(v reflect.Value, s *shape) error {
 	if err := d.enter('{', wantObject); err != nil {
 		return err
 	}
 	kept := len(d.extra)
-	var seen uint64
-	var unknown map[string]bool
-	next := 0
+	var read progress
 	for first := true; ; first = false {
 		ok, err := d.more(first, '}')
 		if err != nil {
@@ -76,33 +73,42 @@ func (d *decoder) object(v reflect.Value, s *shape) error {
 		if !ok {
 			return d.give(v, s, kept)
 		}
-		at := d.at
-		key, err := d.key()
-		if err != nil {
+		if err := d.member(v, s, &read); err != nil {
 			return err
 		}
-		i := s.find(key, next)
-		if i < 0 {
-			if unknown == nil {
-				unknown = map[string]bool{}
-			}
-			if err := d.unknown(s, string(key), at, unknown); err != nil {
-				return within(err, string(key))
-			}
-			continue
-		}
-		f := &s.fields[i]
-		if seen&(1<<i) != 0 {
-			return within(d.twice(at, f.key), f.key)
-		}
-		seen |= 1 << i
-		next = i + 1
-		mark := len(d.extra)
-		if err := d.value(f.of(v), f.shape); err != nil {
-			return within(err, f.key)
-		}
-		d.prefix(mark, f.key)
 	}
+}
+
+// progress is how far an object is read.
+type progress struct {
+	seen    uint64 // a bit for each field
+	next    int    // field that should come: a saved file has them in order
+	unknown map[string]bool
+}
+
+// member reads one member of an object with its key.
+func (d *decoder) member(v reflect.Value, s *shape, read *progress) error {
+	at := d.at
+	key, err := d.key()
+	if err != nil {
+		return err
+	}
+	i := s.find(key, read.next)
+	if i < 0 {
+		return within(d.unknown(s, string(key), at, read), string(key))
+	}
+	f := &s.fields[i]
+	if read.seen&(1<<i) != 0 {
+		return within(d.twice(at, f.key), f.key)
+	}
+	read.seen |= 1 << i
+	read.next = i + 1
+	mark := len(d.extra)
+	if err := d.value(f.of(v), f.shape); err != nil {
+		return within(err, f.key)
+	}
+	d.prefix(mark, f.key)
+	return nil
 }
 
 // find returns the field of a key, or -1.
@@ -121,14 +127,17 @@ func (s *shape) find(key []byte, from int) int {
 }
 
 // unknown keeps a member that this version does not know, or refuses it.
-func (d *decoder) unknown(s *shape, key string, at int, seen map[string]bool) error {
+func (d *decoder) unknown(s *shape, key string, at int, read *progress) error {
 	if !d.keep {
 		return &trouble{at: at, err: s.notKnown(key)}
 	}
-	if seen[key] {
+	if read.unknown[key] {
 		return d.twice(at, key)
 	}
-	seen[key] = true
+	if read.unknown == nil {
+		read.unknown = map[string]bool{}
+	}
+	read.unknown[key] = true
 	if err := d.row(); err != nil {
 		return err
 	}

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"studbay/plan"
 	"studbay/plan/words"
 )
 
@@ -39,8 +40,12 @@ func (e *Error) Unwrap() error { return e.Err }
 // Text says what is wrong and what to do, without the place, for a voice to translate.
 func (e *Error) Text() words.Text {
 	var f *Fault
-	if errors.As(e.Err, &f) {
+	var r *plan.Refusal
+	switch {
+	case errors.As(e.Err, &f):
 		return f.Text
+	case errors.As(e.Err, &r):
+		return r.Text
 	}
 	return words.New("file.other", "{0}", e.Err.Error())
 }

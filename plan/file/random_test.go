@@ -82,7 +82,7 @@ func (f *filler) word() string {
 	return b.String()
 }
 
-func filled(seed uint64, rows int, sparse bool) plan.Plan {
-	f := filler{rand.New(rand.NewPCG(seed, 7)), sparse, rows}
+func filled(number uint64, rows int, sparse bool) plan.Plan {
+	f := filler{rand.New(rand.NewPCG(number, 7)), sparse, rows}
 	return f.plan()
 }
