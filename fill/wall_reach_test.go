@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"testing"
 
-	"studbay/fill/code"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -110,17 +109,18 @@ func (r *room) missed() (out []string) {
 	return out
 }
 
+// reach returns what a check of the whole plan says by the wall rule.
 func (r *room) reach() (found []Finding) {
-	ix := plan.NewIndex(r.plan())
-	v, ok := ix.RoomView(r.room.ID)
-	if !ok {
-		r.t.Fatal("no room")
-	}
-	fig, err := code.Edition(r.edition)
+	result, err := Check(plan.NewIndex(r.plan()))
 	if err != nil {
 		r.t.Fatal(err)
 	}
-	return checkWallReach(v, fig)
+	for _, f := range result.Of(r.room.ID) {
+		if f.Rule == wallReach.ID {
+			found = append(found, f)
+		}
+	}
+	return found
 }
 
 func TestWallReach(t *testing.T) {

@@ -7,7 +7,7 @@ import "reflect"
 // included. Lists and maps with nothing in them equal absent ones. What both share is
 // not visited.
 func Equal(a, b Plan) bool {
-	return sameNoun(a.Header, b.Header) && sameLevels(a.Levels, b.Levels) &&
+	return sameNoun(a.Header, b.Header) && sameLevels(a.Levels, b.Levels) && sameNoun(a.Extra, b.Extra) &&
 		sameSet(a.Circuits, b.Circuits) && sameSet(a.Cables, b.Cables) &&
 		sameSet(a.Controls, b.Controls) && sameSet(a.Decisions, b.Decisions) &&
 		sameSet(a.Waivers, b.Waivers) && sameSet(a.Amendments, b.Amendments)
