@@ -17,6 +17,7 @@ type field struct {
 type obstacle struct {
 	of     plan.ID
 	isLine bool
+	isText bool
 	box    scene.Rect
 	a, b   scene.Point
 }
@@ -30,6 +31,13 @@ func (f *field) insert(o obstacle) {
 func (f *field) block(box scene.Rect, of plan.ID) {
 	if !box.IsEmpty() {
 		f.insert(obstacle{of: of, box: box})
+	}
+}
+
+// text keeps labels off a text.
+func (f *field) text(box scene.Rect, of plan.ID) {
+	if !box.IsEmpty() {
+		f.insert(obstacle{of: of, isText: true, box: box})
 	}
 }
 
@@ -55,13 +63,15 @@ func (f *field) hits(box scene.Rect, counts func(obstacle) bool) (hit bool) {
 	return hit
 }
 
-// crosses reports whether a line meets a box of another noun: a body or a text.
-func (f *field) crosses(a, b scene.Point, of plan.ID) (hit bool) {
+// crosses reports whether a line meets a text, or a body of another noun unless only
+// texts count.
+func (f *field) crosses(a, b scene.Point, of plan.ID, onlyTexts bool) (hit bool) {
 	line := obstacle{isLine: true, a: a, b: b}
 	f.tree.Search(
 		[2]float64{min(a.X, b.X), min(a.Y, b.Y)}, [2]float64{max(a.X, b.X), max(a.Y, b.Y)},
 		func(_, _ [2]float64, o obstacle) bool {
-			hit = !o.isLine && o.of != of && line.meets(o.box)
+			counts := o.isText || !onlyTexts && !o.isLine && o.of != of
+			hit = counts && line.meets(o.box)
 			return !hit
 		})
 	return hit
@@ -104,7 +114,7 @@ func (d *drawing) avoid(of plan.ID, items ...scene.Item) {
 		case scene.Fill:
 			d.avoidPath(of, it.Path)
 		case scene.Run:
-			d.field.block(it.Bounds(), of)
+			d.field.text(it.Bounds(), of)
 		}
 	}
 }

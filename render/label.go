@@ -164,7 +164,7 @@ func (d *drawing) beside(l *label) bool {
 func (d *drawing) write(l *label, box scene.Rect, more ...scene.Item) {
 	run := l.run
 	run.At = scene.Point{X: box.Min.X, Y: box.Min.Y + glyph.MetricsOf(run.Weight, run.Size).CapHeight}
-	d.field.block(box, l.id)
+	d.field.text(box, l.id)
 	d.piece(l.id, LayerLabels, append(more, run)...)
 }
 
@@ -182,19 +182,20 @@ func (d *drawing) lead(l *label) {
 	if d.m.Kind == Sheet {
 		reach = 12
 	}
-	if d.ringSearch(l, reach, true, true) || d.m.Kind == Board {
+	if d.ringSearch(l, reach, true, false) || d.m.Kind == Board {
 		return
 	}
-	if d.ringSearch(l, 40, false, true) {
-		return
+	if !d.ringSearch(l, sheetReach/4, false, false) {
+		d.ringSearch(l, sheetReach, false, true)
 	}
-	d.ringSearch(l, sheetReach, false, false)
 }
 
 // bearings is how many ways each ring is tried.
 const bearings = 24
 
-func (d *drawing) ringSearch(l *label, reach float64, inRoom, clear bool) bool {
+// ringSearch tries rings outward. A leader line crosses no text ever, and no body of
+// another noun unless it may.
+func (d *drawing) ringSearch(l *label, reach float64, inRoom, overBodies bool) bool {
 	w, h := labelSize(l.run)
 	middle := l.from.Middle()
 	for r := 1.3; r <= reach; r += 0.6 + r*0.04 {
@@ -211,7 +212,7 @@ func (d *drawing) ringSearch(l *label, reach float64, inRoom, clear bool) bool {
 				continue
 			}
 			from, to := leader(l.from, box, d.m.Pixel)
-			if clear && d.field.crosses(from, to, l.id) {
+			if d.field.crosses(from, to, l.id, overBodies) {
 				continue
 			}
 			d.write(l, box, scene.Stroke{Path: scene.LinePath(from, to), Pen: d.leaderPen()})

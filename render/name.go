@@ -116,7 +116,7 @@ func (d *drawing) writeName(room plan.ID, lines []scene.Run, middle scene.Point,
 		}
 		run.At = scene.Point{X: middle.X, Y: y}
 		items = append(items, run)
-		d.field.block(run.Bounds(), room)
+		d.field.text(run.Bounds(), room)
 	}
 	d.piece(room, LayerRoomNames, items...)
 }

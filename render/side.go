@@ -16,7 +16,7 @@ const glassThickness = 2 * unit.Inch
 const postSpacing = 6 * unit.Foot
 
 // lightSide draws a side without a wall body.
-func (d *drawing) lightSide(r *roomDrawing, w wall) []scene.Item {
+func (d *drawing) lightSide(w wall) []scene.Item {
 	switch w.side.Side.Kind {
 	case plan.SideGlass:
 		return d.glass(w)

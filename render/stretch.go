@@ -64,7 +64,7 @@ func (d *drawing) stretchLabel(f *fill.Finding, total unit.Length) {
 			if box, ok := d.tryBeside(r, run, at, unitVector(plan.FrameOf(longest.Line).Out())); ok {
 				run.At, run.VAlign = scene.Point{X: box.Min.X, Y: box.Middle().Y}, scene.Middle
 				d.piece(f.About, LayerLabels, run)
-				d.field.block(run.Bounds(), f.About)
+				d.field.text(run.Bounds(), f.About)
 				return
 			}
 		}

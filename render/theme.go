@@ -68,8 +68,8 @@ var Light = Theme{
 	Warn: rgb(0x9A6200), OnWarn: rgb(0xFFFFFF), Note: rgb(0x44637F),
 	HasTints: true,
 	Rooms: RoomTints{
-		Living: rgb(0xFDF6EA), Sleeping: rgb(0xEDF4F1), Cooking: rgb(0xFBF2E4), Wet: rgb(0xEDF0F8),
-		Passing: rgb(0xF4F1F6), Working: rgb(0xF8F0EE), Outside: rgb(0xEFF2E6),
+		Living: rgb(0xFDF6EA), Sleeping: rgb(0xEDF4F1), Cooking: rgb(0xFBF2E4), Wet: rgb(0xEEF1F9),
+		Passing: rgb(0xF4F1F6), Working: rgb(0xF8F0EE), Outside: rgb(0xF1F4E9),
 	},
 	Contents: ContentsColors{
 		Conductor: rgb(0xA35C28), Ground: rgb(0x3F7A45), Device: rgb(0x0F6E7C),

@@ -146,7 +146,7 @@ func (u *unfolding) faceName(f StripFace, whole scene.Rect, isChosen bool) {
 		return
 	}
 	u.piece(f.Side.ID, LayerRoomNames, run)
-	u.field.block(run.Bounds(), f.Side.ID)
+	u.field.text(run.Bounds(), f.Side.ID)
 }
 
 // floor draws the finished floor and, where it has a thickness, the subfloor; the

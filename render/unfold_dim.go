@@ -64,7 +64,7 @@ func (u *unfolding) heightOf(f StripFace, o *plan.Opening) {
 	}
 	u.piece(o.ID, LayerMarks, items...)
 	u.field.line(low, high, o.ID)
-	u.field.block(run.Bounds(), o.ID)
+	u.field.text(run.Bounds(), o.ID)
 }
 
 // backing is a patch of ground under a text that may lie over other lines.
@@ -100,5 +100,5 @@ func (u *unfolding) fromCorner(f StripFace, o *plan.Opening) {
 		scene.Stroke{Path: scene.LinePath(a.Sub(reach), a.Add(reach)), Pen: pen},
 		scene.Stroke{Path: scene.LinePath(b.Sub(reach), b.Add(reach)), Pen: pen},
 		run)
-	u.field.block(run.Bounds(), o.ID)
+	u.field.text(run.Bounds(), o.ID)
 }

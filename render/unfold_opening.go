@@ -89,7 +89,7 @@ func (u *unfolding) opening(f StripFace, o *plan.Opening) {
 	}
 	if worst != nil {
 		side := 0.9 * u.m.Text
-		at := scene.Point{X: box.Min.X - 0.75*side, Y: box.Min.Y + side/2}
+		at := scene.Point{X: box.Middle().X, Y: box.Min.Y - 0.72*side}
 		mark := symbol.DrawMark(markOf(worst), at, side, u.theme.severityColor(worst.Severity), u.onSeverity(worst))
 		u.piece(o.ID, LayerMarks, mark...)
 		u.field.block(scene.RectAround(at, side, side), o.ID)

@@ -130,7 +130,9 @@ func (d *drawing) walls(r *roomDrawing) {
 	d.piece(r.view.Room.ID, LayerBreaks, thin...)
 	for _, w := range r.walls {
 		if !w.isSolid() && !d.m.hides(w.side.Side.ID) {
-			d.piece(w.side.Side.ID, LayerBreaks, d.lightSide(r, w)...)
+			items := d.lightSide(w)
+			d.piece(w.side.Side.ID, LayerBreaks, items...)
+			d.avoid(w.side.Side.ID, items...)
 		}
 	}
 }

@@ -1,0 +1,77 @@
+package sheet
+
+import (
+	"studbay/plan/unit"
+	"studbay/render/scene"
+)
+
+// The measures of a page, in millimetres of paper.
+const (
+	margin = 0.4 * 25.4 // what every office printer can leave white (common practice)
+	gutter = 5.0        // between a rule and what stands beside it
+	strip  = 25.0       // height of the title block
+)
+
+// page is one page in the making.
+type page struct {
+	b     *book
+	scene *scene.Scene
+	name  string // what it shows, such as "Ground floor, openings"
+	part  string // of a set that goes on: "continued"
+	scale string // in words, or empty
+	north bool   // an arrow is wanted
+
+	frame scene.Rect // all within the border
+	main  scene.Rect // free, left of the side column and above the title block
+	side  scene.Rect // free column at the right; empty where there is none
+}
+
+// sideWidth is how wide the side column is: enough for the schedule, and no more than
+// the plan beside it can spare.
+func sideWidth(p Paper) float64 {
+	if p.Width < 15*unit.Inch {
+		return 104
+	}
+	return 142
+}
+
+// newPage begins a page, with or without a column at the side.
+func (b *book) newPage(name string, withSide bool) *page {
+	p := &page{b: b, name: name, scene: &scene.Scene{Width: b.o.Paper.Width, Height: b.o.Paper.Height}}
+	p.scene.Meta.Title = name
+	p.frame = b.frame()
+	p.main = p.frame
+	p.main.Max.Y -= strip
+	if withSide {
+		p.main.Max.X -= sideWidth(b.o.Paper)
+		p.side = scene.Rect{Min: scene.Point{X: p.main.Max.X, Y: p.frame.Min.Y}, Max: p.frame.Max}
+	}
+	b.pages = append(b.pages, p)
+	return p
+}
+
+func (b *book) frame() scene.Rect {
+	return scene.Rect{Max: scene.Point{X: scene.MM(b.o.Paper.Width), Y: scene.MM(b.o.Paper.Height)}}.Expanded(-margin)
+}
+
+func (p *page) add(items ...scene.Item) { p.scene.Add(items...) }
+
+// number is which sheet of the set a page is.
+func (b *book) number(p *page) int {
+	for i, q := range b.pages {
+		if p == q {
+			return i + 1
+		}
+	}
+	return 0
+}
+
+// finish draws what every page has, once it is known how many there are.
+func (p *page) finish(number, of int) {
+	p.titleBlock(number, of)
+	p.add(hline(p.frame.Min.X, p.main.Max.X, p.main.Max.Y, pen(rule)))
+	if !p.side.IsEmpty() {
+		p.add(vline(p.main.Max.X, p.frame.Min.Y, p.frame.Max.Y, pen(rule)))
+	}
+	p.add(scene.Stroke{Path: p.frame.Path(), Pen: pen(border)})
+}

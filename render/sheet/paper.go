@@ -1,0 +1,70 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"studbay/plan/unit"
+)
+
+// Paper is a size of sheet, always laid with its long edge level.
+type Paper struct {
+	Name          string // as a user types it
+	Width, Height unit.Length
+	System        unit.System // of those who use it, for the size in words
+}
+
+// Papers lists the sizes, each family from the smallest. Letter and tabloid are sizes A
+// and B, ARCH C and D the architectural sizes, all of ASME Y14.1; A4 to A1 are of
+// ISO 216:2007, whole millimetres as the standard rounds them.
+var Papers = []Paper{
+	{"letter", 11 * unit.Inch, 17 * unit.Inch / 2, unit.Imperial},
+	{"tabloid", 17 * unit.Inch, 11 * unit.Inch, unit.Imperial},
+	{"archc", 24 * unit.Inch, 18 * unit.Inch, unit.Imperial},
+	{"archd", 36 * unit.Inch, 24 * unit.Inch, unit.Imperial},
+	{"a4", 297 * unit.Millimetre, 210 * unit.Millimetre, unit.Metric},
+	{"a3", 420 * unit.Millimetre, 297 * unit.Millimetre, unit.Metric},
+	{"a2", 594 * unit.Millimetre, 420 * unit.Millimetre, unit.Metric},
+	{"a1", 841 * unit.Millimetre, 594 * unit.Millimetre, unit.Metric},
+}
+
+// PaperNamed returns the paper of a name, in capitals or not. The error lists them all.
+func PaperNamed(name string) (Paper, error) {
+	for _, p := range Papers {
+		if strings.EqualFold(p.Name, name) {
+			return p, nil
+		}
+	}
+	return Paper{}, fmt.Errorf("no paper %q; there are %s", name, strings.Join(PaperNames(), ", "))
+}
+
+// PaperNames lists what a user types.
+func PaperNames() (names []string) {
+	for _, p := range Papers {
+		names = append(names, p.Name)
+	}
+	return names
+}
+
+// UsualPaper is what a plan is drawn on where nobody says: the second size, which an
+// office printer and a copy shop both hold (common practice).
+func UsualPaper(s unit.System) Paper {
+	name := "tabloid"
+	if s == unit.Metric {
+		name = "a3"
+	}
+	p, err := PaperNamed(name)
+	if err != nil {
+		panic("sheet: " + err.Error())
+	}
+	return p
+}
+
+// Size says width and height as the paper's users do: 17 × 11 in, 420 × 297 mm.
+func (p Paper) Size() string {
+	if p.System == unit.Metric {
+		return p.Width.Exact() + " × " + p.Height.Exact() + " mm"
+	}
+	inches := func(l unit.Length) string { return strings.TrimSuffix(l.Inches(16), `"`) }
+	return inches(p.Width) + " × " + inches(p.Height) + " in"
+}

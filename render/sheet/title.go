@@ -1,0 +1,183 @@
+package sheet
+
+import (
+	"strings"
+
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// titleBlock draws the strip at the foot of a page: what it is, the caution, and the
+// fields that tell one print from another.
+func (p *page) titleBlock(number, of int) {
+	box := scene.Rect{Min: scene.Point{X: p.frame.Min.X, Y: p.main.Max.Y}, Max: scene.Point{X: p.main.Max.X, Y: p.frame.Max.Y}}
+	right := box.Max.X
+	if p.north {
+		right = p.northField(box)
+	}
+	left := p.fields(box, right, number, of)
+	p.titles(scene.Rect{Min: box.Min, Max: scene.Point{X: left, Y: box.Max.Y}})
+}
+
+func (p *page) titles(box scene.Rect) {
+	x, width := box.Min.X+gutter, box.Width()-2*gutter
+	big := style{size: title, bold: true}
+	for big.size > heading && big.width(p.b.plan.Header.Title) > width {
+		big.size--
+	}
+	y := box.Min.Y + 3.2 + big.cap()
+	p.add(big.at(x, y, glyph.Fit(glyph.Bold, big.mm(), width, p.b.plan.Header.Title)))
+	name := style{size: 8.5}
+	y += name.line() + 0.6
+	p.add(name.at(x, y, glyph.Fit(glyph.Regular, name.mm(), width, p.fullName())))
+	fine := style{size: small, muted: true}
+	lines := fine.wrap(p.b.caution(), width)
+	y = max(y+fine.line()+0.4, box.Max.Y-2.6-float64(len(lines)-1)*fine.line())
+	for _, line := range lines {
+		if y <= box.Max.Y-1 {
+			p.add(fine.at(x, y, line))
+		}
+		y += fine.line()
+	}
+}
+
+func (p *page) fullName() string {
+	if p.part == "" {
+		return p.name
+	}
+	return p.name + ", " + p.part
+}
+
+// caution is the two lines that go on every page.
+func (b *book) caution() string {
+	return b.say("sheet.caution",
+		"Checked against {0}{1}. A planning aid: the adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off.",
+		b.edition(), b.amended())
+}
+
+// edition names what was checked against.
+func (b *book) edition() string {
+	if b.result.Figures == nil {
+		return b.plan.Header.Edition
+	}
+	return b.result.Figures.Title
+}
+
+func (b *book) amended() words.Text {
+	switch n := b.plan.Amendments.Len(); n {
+	case 0:
+		return words.Text{}
+	case 1:
+		return words.New("sheet.amended.one", " with one local amendment")
+	default:
+		return words.New("sheet.amended", " with {0} local amendments", n)
+	}
+}
+
+// field is a value under its name.
+type field struct{ name, value string }
+
+// fields draws the fields from the right, as many as there is room for beside the title,
+// and returns where they begin.
+func (p *page) fields(box scene.Rect, right float64, number, of int) float64 {
+	h := p.b.plan.Header
+	rows := [][]field{
+		{
+			{p.b.say("sheet.site", "Site"), h.Site},
+			{p.b.say("sheet.drawn", "Drawn"), h.Date},
+			{p.b.say("sheet.scale", "Scale"), p.scale},
+		},
+		{
+			{p.b.say("sheet.author", "By"), h.Author},
+			{p.b.say("sheet.revision", "Revision"), h.Revision},
+			{p.b.say("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
+		},
+	}
+	label, value := style{size: small, muted: true}, style{size: 8}
+	widths := make([]float64, len(rows[0]))
+	for i := range widths {
+		for _, row := range rows {
+			if row[i].value != "" {
+				widths[i] = max(widths[i], label.width(row[i].name), min(value.width(row[i].value), 45))
+			}
+		}
+	}
+	x := right
+	for i := len(widths) - 1; i >= 0; i-- {
+		if widths[i] == 0 {
+			continue
+		}
+		x -= widths[i] + 2*gutter - 2
+		for k, row := range rows {
+			if row[i].value == "" {
+				continue
+			}
+			y := box.Min.Y + 4.6 + float64(k)*box.Height()/2
+			p.add(label.at(x+gutter-1, y, row[i].name))
+			p.add(value.at(x+gutter-1, y+value.line()+0.7, glyph.Fit(glyph.Regular, value.mm(), widths[i]+0.1, row[i].value)))
+		}
+		p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	}
+	if x < right {
+		p.add(hline(x, right, box.Min.Y+box.Height()/2, pen(hairline)))
+	}
+	return x
+}
+
+// northField draws the arrow in a field of its own, and returns where that begins.
+func (p *page) northField(box scene.Rect) float64 {
+	x := box.Max.X - 17
+	p.add(symbol.North{
+		Middle: scene.Point{X: x + 8.5, Y: box.Min.Y + 14.5}, Size: 11, Turn: -float64(p.b.plan.Header.North),
+		Letter: p.b.say("wind.short.n", "N"), Ink: theme.Ink,
+	}.Items()...)
+	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	return x
+}
+
+// scaleBar draws a ruler of the plan's scale with what it counts and the scale in words.
+func (p *page) scaleBar(at scene.Point, s Scale) {
+	step, labels, counts := unit.Length(0), []string{}, words.New("sheet.feet", "feet")
+	if s.System == unit.Metric {
+		counts = words.New("sheet.metres", "metres")
+	}
+	for _, c := range barSteps(s) {
+		if step = c.step; scene.MM(c.step)*s.times() >= 8 {
+			labels = c.labels
+			break
+		}
+		labels = c.labels
+	}
+	bar := symbol.ScaleBar{
+		At: at, Step: scene.MM(step) * s.times(), Height: 1.5, Labels: labels, TextSize: style{size: small}.mm(),
+		Line: pen(rule).Width, Ink: theme.Ink, Paper: theme.Paper,
+	}
+	p.add(bar.Items()...)
+	text := p.b.say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(), p.b.o.Paper.Size())
+	p.add(style{size: small}.at(at.X+bar.Step*float64(len(labels)-1)+gutter, at.Y+1.6, text))
+}
+
+// times is how long a millimetre of building is on paper, for drawing only.
+func (s Scale) times() float64 { return s.Paper.Millimetres() / s.Building.Millimetres() }
+
+type barStep struct {
+	step   unit.Length
+	labels []string
+}
+
+// barSteps lists what a field of the scale bar may stand for.
+func barSteps(s Scale) []barStep {
+	if s.System == unit.Metric {
+		return []barStep{
+			{unit.Metre / 2, strings.Fields("0 0.5 1 1.5 2")}, {unit.Metre, strings.Fields("0 1 2 3 4")},
+			{2 * unit.Metre, strings.Fields("0 2 4 6 8")}, {5 * unit.Metre, strings.Fields("0 5 10 15 20")},
+		}
+	}
+	return []barStep{
+		{unit.Foot, strings.Fields("0 1 2 3 4 5")}, {2 * unit.Foot, strings.Fields("0 2 4 6 8 10")},
+		{5 * unit.Foot, strings.Fields("0 5 10 15 20")}, {10 * unit.Foot, strings.Fields("0 10 20 30 40")},
+	}
+}

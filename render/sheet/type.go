@@ -1,0 +1,85 @@
+package sheet
+
+import (
+	"studbay/render"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+)
+
+// The type of a sheet, in points. Nothing is smaller than small.
+const (
+	small   = 6.5
+	body    = 7
+	heading = 9.5
+	title   = 16
+)
+
+// hairline and rule are the widths of lines, in points.
+const (
+	hairline = 0.25
+	rule     = 0.6
+	border   = 1.1
+)
+
+// ink is what everything but a finding is drawn in.
+var theme = &render.Print
+
+// style is how a line of text looks.
+type style struct {
+	size  float64 // points
+	bold  bool
+	muted bool
+	align scene.Align
+}
+
+func (s style) weight() glyph.Weight {
+	if s.bold {
+		return glyph.Bold
+	}
+	return glyph.Regular
+}
+
+func (s style) mm() float64 { return s.size * scene.PointSize }
+
+// line is the distance from baseline to baseline.
+func (s style) line() float64 { return glyph.MetricsOf(s.weight(), s.mm()).Line }
+
+// cap is the height of a capital.
+func (s style) cap() float64 { return glyph.MetricsOf(s.weight(), s.mm()).CapHeight }
+
+func (s style) width(text string) float64 { return glyph.Width(s.weight(), s.mm(), text) }
+
+func (s style) wrap(text string, width float64) []string {
+	return glyph.Wrap(s.weight(), s.mm(), width, text)
+}
+
+// at returns the text with its baseline at a place.
+func (s style) at(x, y float64, text string) scene.Run {
+	color := theme.Ink
+	if s.muted {
+		color = theme.Muted
+	}
+	return scene.Run{At: scene.Point{X: x, Y: y}, Text: text, Size: s.mm(), Weight: s.weight(), Align: s.align, Color: color}
+}
+
+// right returns the style set against its place from the left.
+func (s style) right() style {
+	s.align = scene.End
+	return s
+}
+
+func pen(points float64) scene.Pen {
+	return scene.Pen{Width: points * scene.PointSize, Color: theme.Ink}
+}
+
+func greyPen(points float64) scene.Pen {
+	return scene.Pen{Width: points * scene.PointSize, Color: theme.Line}
+}
+
+func hline(x, to, y float64, p scene.Pen) scene.Item {
+	return scene.Stroke{Path: scene.LinePath(scene.Point{X: x, Y: y}, scene.Point{X: to, Y: y}), Pen: p}
+}
+
+func vline(x, y, to float64, p scene.Pen) scene.Item {
+	return scene.Stroke{Path: scene.LinePath(scene.Point{X: x, Y: y}, scene.Point{X: x, Y: to}), Pen: p}
+}
