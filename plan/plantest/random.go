@@ -59,7 +59,7 @@ func (g draw) id(kind byte) plan.ID {
 	return NewIDs(uint64(g.n(0, 1<<20))).New(kind)
 }
 
-// n draws a number from low to high, each as likely: the library's own draws are mostly
+// n draws a number from low to high, small ones no likelier: the library's draws mostly are
 // small, and no room would get far. A draw of zero is low, so failures still shrink.
 func (g draw) n(low, high int) int {
 	x := rapid.Uint64().Draw(g.t, "n")

@@ -1,0 +1,184 @@
+package plan
+
+import (
+	"encoding/json"
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// checkShape holds what a set's chunks promise: at most chunkMax in each, none empty,
+// keys in order, leaves equally deep, and low the least key below.
+func checkShape(t *rapid.T, s Set[*Decision]) {
+	depths := map[int]bool{}
+	var walk func(c *chunk[*Decision], depth int) (n int)
+	walk = func(c *chunk[*Decision], depth int) (n int) {
+		if len(c.items) > chunkMax || len(c.kids) > chunkMax || len(c.items)+len(c.kids) == 0 {
+			t.Fatalf("a chunk holds %d nouns and %d chunks", len(c.items), len(c.kids))
+		}
+		if c.isLeaf() {
+			depths[depth] = true
+			if c.low != c.items[0].ID {
+				t.Fatalf("low is %s, the least key %s", c.low, c.items[0].ID)
+			}
+			return len(c.items)
+		}
+		if c.low != c.kids[0].low {
+			t.Fatalf("low is %s, that of the first below %s", c.low, c.kids[0].low)
+		}
+		for _, kid := range c.kids {
+			n += walk(kid, depth+1)
+		}
+		return n
+	}
+	n := 0
+	if s.root != nil {
+		n = walk(s.root, 0)
+	}
+	if n != s.Len() || len(depths) > 1 {
+		t.Fatalf("%d nouns at depths %v, Len says %d", n, depths, s.Len())
+	}
+	keys := slices.Collect(maps.Keys(maps.Collect(keyed(s))))
+	if slices.Sort(keys); len(keys) != n {
+		t.Fatal("a key stands twice")
+	}
+	i := 0
+	for id := range keyed(s) {
+		if id != keys[i] {
+			t.Fatal("nouns are not in the order of IDs")
+		}
+		i++
+	}
+}
+
+// drawSet changes a set and a map in the same ways.
+func drawSet(t *rapid.T, s Set[*Decision], model map[ID]*Decision, span int) (Set[*Decision], map[ID]*Decision) {
+	model = maps.Clone(model)
+	if model == nil {
+		model = map[ID]*Decision{}
+	}
+	for range rapid.IntRange(0, 12).Draw(t, "bursts") {
+		from, n := rapid.IntRange(0, span).Draw(t, "from"), rapid.IntRange(1, 200).Draw(t, "n")
+		remove := rapid.IntRange(0, 2).Draw(t, "remove") == 0
+		for i := range n {
+			// A step prime to the span, so that keys come in no order.
+			id := key((from + i*7919) % span)
+			if remove {
+				s = s.Without(id)
+				delete(model, id)
+				continue
+			}
+			d := &Decision{ID: id}
+			s = s.With(d)
+			model[id] = d
+		}
+	}
+	return s, model
+}
+
+func key(n int) ID {
+	digits := []byte("daaaaaaaa")
+	for i := len(digits) - 1; n > 0; i-- {
+		digits[i] = idLetters[n%32]
+		n /= 32
+	}
+	return ID(digits)
+}
+
+func TestSetIsAMap(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		span := rapid.SampledFrom([]int{3, 100, 4000}).Draw(t, "span")
+		before, _ := drawSet(t, Set[*Decision]{}, nil, span)
+		kept := slices.Collect(before.All())
+		s, model := drawSet(t, before, maps.Collect(keyed(before)), span)
+		checkShape(t, s)
+		if !maps.Equal(maps.Collect(keyed(s)), model) {
+			t.Fatal("the set holds other nouns than the map")
+		}
+		for i := range span {
+			if got, ok := s.Get(key(i)); got != model[key(i)] || ok != (model[key(i)] != nil) {
+				t.Fatalf("Get(%s) = %v, %v", key(i), got, ok)
+			}
+		}
+		if !slices.Equal(kept, slices.Collect(before.All())) {
+			t.Fatal("the set before was changed")
+		}
+	})
+}
+
+func TestSetDiffFindsWhatMapsDo(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		span := rapid.SampledFrom([]int{3, 100, 4000}).Draw(t, "span")
+		a, was := drawSet(t, Set[*Decision]{}, nil, span)
+		b, now := drawSet(t, a, was, span)
+		var want []Change[*Decision]
+		for i := range span {
+			if x, y := was[key(i)], now[key(i)]; x != y {
+				want = append(want, Change[*Decision]{x, y})
+			}
+		}
+		slices.SortFunc(want, func(x, y Change[*Decision]) int { return strings.Compare(string(idOf(x)), string(idOf(y))) })
+		if got := a.Diff(b); !slices.Equal(got, want) {
+			t.Fatalf("Diff finds %d changes, want %d", len(got), len(want))
+		}
+	})
+}
+
+func idOf(c Change[*Decision]) ID {
+	if c.Old != nil {
+		return c.Old.ID
+	}
+	return c.New.ID
+}
+
+func TestNewSetInAnyOrder(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.SampledFrom([]int{0, 1, 47, 48, 49, 64, 65, 48*48 + 1, 5000}).Draw(t, "n")
+		var nouns []*Decision
+		for i := range n {
+			nouns = append(nouns, &Decision{ID: key(i * 7919 % 5003)})
+		}
+		s, err := NewSet(nouns...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		checkShape(t, s)
+		if s.Len() != n {
+			t.Fatalf("%d nouns of %d", s.Len(), n)
+		}
+		s, _ = drawSet(t, s, nil, 5003)
+		checkShape(t, s)
+	})
+}
+
+func TestSetRefuses(t *testing.T) {
+	a := &Decision{ID: key(1)}
+	if _, err := NewSet(a, a); err == nil {
+		t.Error("a set took one ID twice")
+	}
+	if _, err := NewSet(a, nil); err == nil {
+		t.Error("a set took nil")
+	}
+	var s Set[*Decision]
+	if err := json.Unmarshal([]byte(`[null]`), &s); err == nil {
+		t.Error("a set was read from null")
+	}
+}
+
+func TestSetJSON(t *testing.T) {
+	s, _ := NewSet(&Decision{ID: key(2)}, &Decision{ID: key(1), Question: "How high?"})
+	text, err := json.Marshal(s)
+	if want := `[{"id":"daaaaaaab","question":"How high?"},{"id":"daaaaaaac","question":""}]`; err != nil || string(text) != want {
+		t.Errorf("Marshal = %s, %v, want %s", text, err, want)
+	}
+	var back Set[*Decision]
+	if err := json.Unmarshal(text, &back); err != nil || !sameSet(s, back) {
+		t.Errorf("read back: %v, %v", slices.Collect(back.All()), err)
+	}
+	if text, _ := json.Marshal(Set[*Decision]{}); string(text) != "[]" {
+		t.Errorf("an empty set is %s", text)
+	}
+}
