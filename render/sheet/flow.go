@@ -7,10 +7,9 @@ import "studbay/render/scene"
 type flow struct {
 	page    *page
 	columns []scene.Rect
-	at      int           // the column in hand
-	y       float64       // how far down it is taken
-	onward  func() *page  // begins a further page; its columns are then taken
-	after   []func(*page) // what to do on the page that was left
+	at      int          // the column in hand
+	y       float64      // how far down it is taken
+	onward  func() *page // begins a further page; its columns are then taken
 }
 
 // columnGap is the white between columns.

@@ -1,0 +1,150 @@
+package sheet
+
+import (
+	"strings"
+
+	"studbay/fill"
+	"studbay/plan/words"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// markIn is how far the text of a finding stands in, behind its mark.
+const markIn = 4.4
+
+// findings puts down what was found, the worst first, then what is open, then what the
+// user set aside with the reason.
+func (f *flow) findings(all []fill.Finding) {
+	b := f.page.b
+	f.heading(b.say("findings.title", "Findings and open decisions"), 6)
+	if len(all) == 0 {
+		f.paragraph(style{size: body, muted: true}, 0, b.say("findings.none", "Nothing was found by what was looked at; see below what that is."))
+		return
+	}
+	for _, found := range all {
+		f.finding(found)
+	}
+}
+
+func (f *flow) finding(found fill.Finding) {
+	b := f.page.b
+	say, fine := style{size: body}, style{size: small, muted: true}
+	lines := say.wrap(b.o.Voice.Say(found.Message), f.width()-markIn)
+	second := fine.wrap(b.reason(found), f.width()-markIn)
+	f.need(float64(len(lines))*say.line() + float64(min(len(second), 2))*fine.line() + 1.2)
+	f.page.add(markFor(found, scene.Point{X: f.left() + 1.4, Y: f.y + say.line()*0.55})...)
+	for _, line := range lines {
+		f.y += say.line()
+		f.page.add(say.at(f.left()+markIn, f.y-say.line()*0.24, line))
+	}
+	for _, line := range second {
+		f.need(fine.line())
+		f.y += fine.line()
+		f.page.add(fine.at(f.left()+markIn, f.y-fine.line()*0.24, line))
+	}
+	f.space(1.2)
+}
+
+// reason is the working of a finding with what it rests on; of one set aside, why and
+// by whom.
+func (b *book) reason(found fill.Finding) string {
+	why := b.o.Voice.Say(found.Why)
+	if found.Waived != nil {
+		why = b.say("findings.waived", "Set aside: {0}", strings.TrimSpace(found.Waived.Reason+b.by(found)))
+	}
+	if found.Section == "" {
+		return why
+	}
+	return strings.TrimSpace(why + " " + b.say("findings.section", "[{0}]", found.Section))
+}
+
+func (b *book) by(found fill.Finding) string {
+	w := found.Waived
+	switch {
+	case w.By != "" && w.Date != "":
+		return b.say("findings.by-on", " ({0}, {1})", w.By, w.Date)
+	case w.By != "":
+		return b.say("findings.by", " ({0})", w.By)
+	}
+	return ""
+}
+
+// markFor draws the sign of a finding.
+func markFor(found fill.Finding, at scene.Point) []scene.Item {
+	mark, ink := symbol.Note, theme.Note
+	switch {
+	case found.Waived != nil:
+		return []scene.Item{scene.Stroke{
+			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: pen(rule).Width, Color: theme.Muted, Dash: []float64{0.5, 0.5}},
+		}}
+	case found.IsOpen:
+		mark = symbol.Question
+	case found.Severity == fill.Stop:
+		mark, ink = symbol.Stop, theme.Stop
+	case found.Severity == fill.Warn:
+		mark, ink = symbol.Warn, theme.Warn
+	}
+	return symbol.DrawMark(mark, at, 2.5, ink, theme.Paper)
+}
+
+// looked says what was looked at and against what, and ends with the cautions.
+func (f *flow) looked() {
+	b := f.page.b
+	fig := b.result.Figures
+	if fig == nil {
+		return
+	}
+	s := style{size: small}
+	f.heading(b.say("looked.title", "What was looked at"), 2*s.line())
+	for _, r := range fill.Rules {
+		title := b.o.Voice.Say(r.Title)
+		if section := r.Section(fig); section != "" {
+			title += " [" + section + "]"
+		}
+		if reason, off := fig.Off(r.ID); off {
+			title = b.say("looked.off", "{0}: switched off by a local amendment, {1}", title, reason)
+		}
+		f.bullet(s, title)
+	}
+	f.paragraph(s, 0, b.say("looked.only", "Nothing else of the code was looked at."))
+	f.amendments(s)
+	for _, c := range cautions {
+		f.space(1.4)
+		f.paragraph(s, 0, b.o.Voice.Say(c))
+	}
+}
+
+// amendments lists the local changes, each with its reason.
+func (f *flow) amendments(s style) {
+	b := f.page.b
+	if b.plan.Amendments.Len() == 0 {
+		return
+	}
+	f.heading(b.say("amended.title", "Local amendments to {0}", b.edition()), 2*s.line())
+	for a := range b.plan.Amendments.All() {
+		if a.Rule != "" {
+			f.bullet(s, b.say("amended.rule", "Rule {0} is switched off: {1}", a.Rule, a.Reason))
+			continue
+		}
+		f.bullet(s, b.say("amended.figure", "{0} is {1}: {2}", a.Figure, a.Value, a.Reason))
+	}
+}
+
+// bullet puts down a paragraph behind a short dash.
+func (f *flow) bullet(s style, text string) {
+	for i, line := range s.wrap(text, f.width()-3) {
+		f.need(s.line())
+		f.y += s.line()
+		if i == 0 {
+			f.page.add(s.at(f.left(), f.y-s.line()*0.28, "–"))
+		}
+		f.page.add(s.at(f.left()+3, f.y-s.line()*0.28, line))
+	}
+}
+
+// cautions end the set.
+var cautions = []words.Text{
+	words.New("caution.heights", "Heights are above the finished floor, to the centre of the box, unless a line says otherwise. Distances are to the centre, from the finished face of the corner or the outer edge of the casing named."),
+	words.New("caution.volume", "Volumes of boxes rest on the mark or listed size in the catalogue; read the mark on the box in hand. Contents that are assumed are those usual for the kind of opening."),
+	words.New("caution.aid", "This sheet is a planning aid. It says what was looked at and what was found, and is no permit, approval or inspection. The adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off."),
+}

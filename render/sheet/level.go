@@ -1,0 +1,167 @@
+package sheet
+
+import (
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+// levels lays out the plan of each level, with the legend, findings and schedule of
+// what is on it.
+func (b *book) levels() error {
+	for i, l := range b.plan.Levels {
+		if err := b.level(l, i == 0); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (b *book) level(l *plan.Level, isFirst bool) error {
+	name := b.say("sheet.plan", "{0}, openings", l.Name)
+	p := b.newPage(name, true)
+	p.north = true
+	drawn, err := b.drawLevel(l, p.planArea())
+	if err != nil {
+		return err
+	}
+	if len(drawn.pieces) > 0 {
+		p.scale = drawn.scale.Words()
+		p.add(scene.Group{Layer: scene.Layer{Name: l.Name}, Items: render.Items(drawn.pieces)})
+		p.tape(drawn)
+		p.scaleBar(scene.Point{X: p.main.Min.X + 2*gutter, Y: p.main.Max.Y - 7.5}, drawn.scale)
+	} else {
+		p.nothing()
+	}
+	side := p.side.Expanded(-gutter)
+	f := newFlow(p, []scene.Rect{side}, func() *page {
+		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), false)
+		q.name, q.part = name, b.say("sheet.continued", "continued")
+		return q
+	})
+	f.legend(legendOf(drawn.pieces, b.ix), drawn.pieces)
+	f.findings(b.findingsOn(l, isFirst))
+	f.schedule(b.rowsOn(l))
+	f.looked()
+	return nil
+}
+
+// planArea is where the drawing goes: clear of the tape along two edges and of the
+// scale bar under it.
+func (p *page) planArea() scene.Rect {
+	area := p.main
+	area.Min = area.Min.Add(scene.Point{X: tapeDeep + 2, Y: tapeDeep + 2})
+	area.Max = area.Max.Sub(scene.Point{X: 4, Y: 11})
+	return area
+}
+
+func (p *page) nothing() {
+	s := style{size: heading, muted: true, align: scene.Center}
+	m := p.main.Middle()
+	p.add(s.at(m.X, m.Y, p.b.say("sheet.nothing", "Nothing is drawn on this level yet.")))
+}
+
+// findingsOn returns the findings of a level; those of the plan as a whole go with the
+// first.
+func (b *book) findingsOn(l *plan.Level, isFirst bool) (found []fill.Finding) {
+	for _, f := range b.findings {
+		if f.Level == l.ID || f.Level == "" && isFirst {
+			found = append(found, f)
+		}
+	}
+	return found
+}
+
+// drawnLevel is a level on paper.
+type drawnLevel struct {
+	pieces []render.Piece
+	medium render.Medium
+	scale  Scale
+	extent geom.Box
+}
+
+// drawLevel draws a level in an area, at the scale asked for or the largest that fits.
+func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
+	extent, ok := b.ix.Extent(l.ID)
+	if !ok {
+		return drawnLevel{}, nil
+	}
+	if !b.o.Scale.IsFit() {
+		d := b.draw(l, extent, area, b.o.Scale)
+		if d.fits(area) {
+			return d, nil
+		}
+		return d, b.tooLarge(l, d, area)
+	}
+	var last drawnLevel
+	for _, s := range scalesOf(b.o.Voice.System) {
+		if !mayFit(extent, s, area) {
+			last.scale = s
+			continue
+		}
+		if last = b.draw(l, extent, area, s); last.fits(area) {
+			return last, nil
+		}
+	}
+	if len(last.pieces) == 0 {
+		last = b.draw(l, extent, area, last.scale)
+	}
+	return last, b.tooLarge(l, last, area)
+}
+
+// mayFit reports whether the outline of a level alone fits, which is cheap to tell.
+func mayFit(extent geom.Box, s Scale, area scene.Rect) bool {
+	return extent.Width().Millimetres()*s.times() <= area.Width() && extent.Height().Millimetres()*s.times() <= area.Height()
+}
+
+// draw draws a level in the middle of an area. What is drawn reaches past the outline on
+// all sides by other amounts, so it is set in the middle by what it came to.
+func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) drawnLevel {
+	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
+	m = m.Centred(extent.Center(), area.Middle())
+	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent}
+	off := area.Middle().Sub(d.bounds().Middle())
+	d.medium.At = m.At.Add(off)
+	d.pieces = render.Level(b.ix, l.ID, b.findings, d.medium, extent)
+	return d
+}
+
+func (d drawnLevel) bounds() (all scene.Rect) {
+	for _, p := range d.pieces {
+		all = all.Union(p.Bounds)
+	}
+	return all
+}
+
+func (d drawnLevel) fits(area scene.Rect) bool {
+	box := d.bounds()
+	return box.Width() <= area.Width() && box.Height() <= area.Height()
+}
+
+// tooLarge says what would hold a level that a page does not.
+func (b *book) tooLarge(l *plan.Level, d drawnLevel, area scene.Rect) error {
+	box := d.bounds()
+	e := &FitError{
+		Level: l.Name, Scale: d.scale, Paper: b.o.Paper,
+		Width: unit.FromMillimetres(box.Width()), Height: unit.FromMillimetres(box.Height()),
+		Free: [2]unit.Length{unit.FromMillimetres(area.Width()), unit.FromMillimetres(area.Height())},
+	}
+	for _, s := range scalesOf(d.scale.System) {
+		if s.times() < d.scale.times() && b.draw(l, d.extent, area, s).fits(area) {
+			e.Scales = append(e.Scales, s)
+			break
+		}
+	}
+	for _, paper := range Papers {
+		other := *b
+		other.o.Paper = paper
+		other.pages = nil
+		if paper.System == b.o.Paper.System && d.fits(other.newPage("", true).planArea()) {
+			e.Papers = append(e.Papers, paper)
+		}
+	}
+	return e
+}
