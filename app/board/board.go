@@ -2,12 +2,14 @@ package board
 
 import (
 	"image"
+	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
 
+	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/render/scene"
 )
 
 var _ fyne.Widget = (*Board)(nil)
@@ -15,22 +17,43 @@ var _ fyne.Widget = (*Board)(nil)
 // Board shows one level of a plan. Make one with New.
 type Board struct {
 	widget.BaseWidget
-	host Host
-	pic  Picture
-	view View
+	host    Host
+	pic     Picture
+	view    View
+	hand    hand
+	easel   easel
+	parts   *parts
+	symbols map[ghostKey]ghostImage
+	toFit   bool // Fit was asked before there was room or a plan
 }
 
 // New returns an empty board.
 func New(host Host) *Board {
-	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1)}}
+	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(60, 60)}, symbols: map[ghostKey]ghostImage{}}
+	b.hand.now = time.Now
+	b.easel.later = fyne.Do
+	b.easel.done = b.adopt
+	b.easel.wanted = func(r request) bool {
+		now := b.request()
+		return r.zoom == now.zoom && r.density == now.density && r.pic.Level == now.pic.Level && r.pic.Theme == now.pic.Theme
+	}
+	b.parts = newParts()
 	b.ExtendBaseWidget(b)
 	return b
 }
 
+// PaintInPlace makes the board paint before its methods return, in the goroutine of
+// the window: for tests, which have one alone.
+func (b *Board) PaintInPlace() { b.easel.inPlace = true }
+
 // SetPicture shows a picture. It is not named Show, which the toolkit calls on any object.
 func (b *Board) SetPicture(p Picture) {
 	b.pic = p
-	b.Refresh()
+	b.parts.colour(p.Theme)
+	if b.toFit {
+		b.Fit()
+	}
+	b.update()
 }
 
 // Scale returns the length on screen over that of building, taking 96 units of the
@@ -57,13 +80,15 @@ func (b *Board) zoomAtMiddle(zoom float64) {
 	b.setView(b.view.Zoomed(zoom, b.density(), float64(on.Min.X+on.Max.X)/2, float64(on.Min.Y+on.Max.Y)/2))
 }
 
-// Fit shows the whole level.
+// Fit shows the whole level. Before there is room for it, it waits until there is.
 func (b *Board) Fit() {
-	if b.pic.Index == nil {
+	on := b.screen()
+	b.toFit = b.pic.Index == nil || on.Dx() < 2*tapeWidth || on.Dy() < 2*tapeWidth
+	if b.toFit {
 		return
 	}
 	if box, ok := b.pic.Index.Extent(b.pic.Level); ok {
-		b.setView(Fitted(box, b.screen(), zoomOf(1.0/12, b.density()), b.density()))
+		b.setView(Fitted(box, on, zoomOf(1.0/12, b.density()), b.density()))
 	}
 }
 
@@ -79,7 +104,7 @@ func (b *Board) setView(v View) {
 	}
 	b.view = v
 	b.host.ViewChanged(b.ScaleText())
-	b.Refresh()
+	b.update()
 }
 
 // density is device pixels per unit of the window.
@@ -90,13 +115,111 @@ func (b *Board) density() float64 {
 	return 1
 }
 
-// screen returns the part of the board that shows the plan, in pixels.
+// screen returns the part of the board that shows the plan, in pixels: all but the
+// tapes.
 func (b *Board) screen() image.Rectangle {
 	d, size := b.density(), b.Size()
-	return image.Rect(0, 0, int(float64(size.Width)*d), int(float64(size.Height)*d))
+	tape := int(tapeWidth * d)
+	return image.Rect(tape, tape, int(float64(size.Width)*d), int(float64(size.Height)*d))
+}
+
+// request says what is to be painted now: what the board shows and a margin.
+func (b *Board) request() request {
+	d := b.density()
+	on := b.screen()
+	on.Min = image.Point{}
+	return request{pic: b.pic, zoom: b.view.Zoom, density: d, frame: on.Inset(-int(margin * d)).Sub(b.view.At)}
+}
+
+// edgeNear is how near the edge of the bitmap may come before it is painted anew about
+// the place, in units.
+const edgeNear = 64
+
+// update brings all that is seen up to the picture and the view.
+func (b *Board) update() {
+	if b.Size().Width < 1 || b.Size().Height < 1 {
+		return
+	}
+	want := b.request()
+	if shown := b.easel.shown; shown == nil || !shown.sameLooks(want) {
+		if shown != nil && shown.zoom == want.zoom && b.holds(shown) {
+			want.frame = shown.frame // the same place: only what differs is painted
+		}
+		b.easel.ask(want)
+	} else if !b.holds(shown) {
+		b.easel.ask(want)
+	}
+	b.place()
+	b.refreshLive()
+}
+
+// holds reports whether what is painted reaches well beyond the board.
+func (b *Board) holds(p *painted) bool {
+	on := b.screen()
+	on.Min = image.Point{}
+	return on.Inset(-int(edgeNear * b.density())).Sub(b.view.At).In(p.frame)
+}
+
+// adopt puts what was painted on the screen.
+func (b *Board) adopt() {
+	b.parts.show(b.easel.shown)
+	b.place()
+	b.refreshLive()
+}
+
+// place moves the bitmap to where the view wants it, stretched while it is of another
+// zoom.
+func (b *Board) place() {
+	if shown := b.easel.shown; shown != nil {
+		b.parts.place(shown, b.view, float32(b.density()))
+	}
+}
+
+// refreshLive shows what is live above the picture.
+func (b *Board) refreshLive() {
+	d := b.density()
+	s := scribe{pic: b.pic, view: b.view, density: d, shown: b.easel.shown, symbols: b.symbols}
+	if at := b.parts.pointer; at != nil {
+		s.pointer = &scene.Point{X: float64(at.X) * d, Y: float64(at.Y) * d}
+	}
+	b.parts.live.set(s.draw(), d)
+}
+
+// pointAt marks on the tapes where the pointer is; nil: elsewhere.
+func (b *Board) pointAt(at *fyne.Position) {
+	b.parts.pointer = at
+	b.parts.placeMarks()
+	b.refreshLive()
+}
+
+// symbolAt returns the opening whose symbol or tag is drawn at a pixel.
+func (b *Board) symbolAt(px image.Point) plan.ID {
+	shown := b.easel.shown
+	if shown == nil || shown.zoom != b.view.Zoom {
+		return ""
+	}
+	at := px.Sub(b.view.At).Sub(shown.frame.Min)
+	return shown.symbolAt(scene.Point{X: float64(at.X), Y: float64(at.Y)}, reach*b.density()/2)
+}
+
+func (b *Board) setFocused(is bool) {
+	b.parts.focused = is
+	b.parts.colour(b.pic.Theme)
 }
 
 // CreateRenderer implements fyne.Widget.
-func (b *Board) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(canvas.NewRectangle(b.pic.Theme.Paper))
+func (b *Board) CreateRenderer() fyne.WidgetRenderer { return &boardRenderer{b} }
+
+type boardRenderer struct{ b *Board }
+
+func (r *boardRenderer) Destroy()                     {}
+func (r *boardRenderer) MinSize() fyne.Size           { return fyne.NewSize(120, 120) }
+func (r *boardRenderer) Objects() []fyne.CanvasObject { return r.b.parts.objects() }
+func (r *boardRenderer) Refresh()                     { r.b.update() }
+func (r *boardRenderer) Layout(size fyne.Size) {
+	r.b.parts.layout(size)
+	if r.b.toFit {
+		r.b.Fit()
+	}
+	r.b.update()
 }

@@ -39,6 +39,7 @@ type Pointer struct {
 	OnUnfold bool // it came from the unfolded room: At is on the face, Height counts
 	Height   unit.Length
 	Side     plan.ID // the side under the pointer in the unfolded room
+	Symbol   plan.ID // the opening whose symbol or tag is drawn under the pointer, or empty
 }
 
 // Key is one key press: Rune for text, Name for Enter, Backspace, Left and so on.
@@ -95,10 +96,12 @@ type Ghost struct {
 	Height unit.Length
 }
 
-// Dim is a dimension shown live, from one point to another with its text.
+// Dim is a dimension shown live, from one point to another with its text. Its line
+// stands off what it measures, towards Aside; where that is zero it lies on it.
 type Dim struct {
 	From, To geom.Point
 	Text     string
+	Aside    geom.Point // a direction
 }
 
 // Cursor says how the pointer looks.

@@ -1,0 +1,74 @@
+package board
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/render"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// symbolAt returns the opening whose symbol, or else whose tag, is drawn within so
+// many pixels of a place of the painted frame; the nearest of several.
+func (p *painted) symbolAt(at scene.Point, reach float64) plan.ID {
+	if p == nil {
+		return ""
+	}
+	var tag plan.ID
+	for i := range slices.Backward(p.pieces) {
+		piece := &p.pieces[i]
+		if !piece.Bounds.Expanded(reach).Contains(at) {
+			continue
+		}
+		switch {
+		case piece.Layer == render.LayerLabels && tag == "" && piece.ID.Kind() == plan.KindOpening && piece.Bounds.Contains(at):
+			tag = piece.ID
+		case piece.Layer == render.LayerOpenings:
+			if id := bodyAt(piece, at, reach); id != "" {
+				return id
+			}
+		}
+	}
+	return tag
+}
+
+// bodyAt returns which of the openings at one foot is meant.
+func bodyAt(p *render.Piece, at scene.Point, reach float64) plan.ID {
+	if p.Symbol == nil {
+		return p.ID
+	}
+	drawn := symbol.Draw(p.Symbol.Place, p.Symbol.Style, p.Symbol.Specs...)
+	for i, body := range drawn.Bodies {
+		if body.Expanded(min(reach, 3)).Contains(at) {
+			return p.Symbol.IDs[i]
+		}
+	}
+	if drawn.Stem.Expanded(2).Contains(at) {
+		return p.Symbol.IDs[0]
+	}
+	return ""
+}
+
+// bodyOf returns where the body of an opening stands in the painted frame.
+func (p *painted) bodyOf(id plan.ID) (scene.Rect, bool) {
+	if p == nil {
+		return scene.Rect{}, false
+	}
+	for i := range p.pieces {
+		piece := &p.pieces[i]
+		if piece.Layer != render.LayerOpenings {
+			continue
+		}
+		if piece.Symbol == nil {
+			if piece.ID == id {
+				return piece.Bounds, true
+			}
+			continue
+		}
+		if n := slices.Index(piece.Symbol.IDs, id); n >= 0 {
+			return symbol.Draw(piece.Symbol.Place, piece.Symbol.Style, piece.Symbol.Specs...).Bodies[n], true
+		}
+	}
+	return scene.Rect{}, false
+}

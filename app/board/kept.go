@@ -1,0 +1,155 @@
+package board
+
+import (
+	"image"
+	"reflect"
+	"runtime"
+	"slices"
+
+	"studbay/app/board/bitmap"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+// margin is how far the kept bitmap reaches beyond the board on each side, in units.
+const margin = 256
+
+// request says what a bitmap is to show: a frame of pixels about the plan's origin at
+// a zoom. Two requests of the same looks and frame give the same pixels.
+type request struct {
+	pic     Picture
+	zoom    float64
+	density float64
+	frame   image.Rectangle
+}
+
+// sameLooks reports whether two requests differ in nothing but their frame.
+func (r request) sameLooks(s request) bool {
+	a, b := r.pic, s.pic
+	return r.zoom == s.zoom && r.density == s.density && a.Index == b.Index && a.Level == b.Level &&
+		a.Theme == b.Theme && sameSlice(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
+		a.Voice.System == b.Voice.System && a.Voice.DecimalComma == b.Voice.DecimalComma &&
+		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
+}
+
+// sameSlice reports whether two slices are one.
+func sameSlice[T any](a, b []T) bool {
+	return len(a) == len(b) && (len(a) == 0 || &a[0] == &b[0])
+}
+
+// medium returns how the request is drawn: pixel (0, 0) is the frame's corner.
+func (r request) medium() render.Medium {
+	m := render.BoardMedium(r.zoom, r.density, r.pic.Theme, r.pic.Voice)
+	m = m.Centred(geom.Point{}, scene.Point{X: float64(-r.frame.Min.X), Y: float64(-r.frame.Min.Y)})
+	if moving := r.pic.Preview.Moving; len(moving) > 0 {
+		m.Hidden = map[plan.ID]bool{}
+		for _, id := range moving {
+			m.Hidden[id] = true
+		}
+	}
+	return m
+}
+
+// painted is a request carried out. It is read-only once made.
+type painted struct {
+	request
+	image  *image.RGBA
+	tapes  [2]*image.RGBA
+	list   *bitmap.List
+	pieces []render.Piece
+}
+
+// paint carries out a request. Before is what was painted last, whose pixels are taken
+// where they still hold; spare is an image no longer shown, to paint on.
+func paint(r request, before *painted, spare *image.RGBA, sprites *bitmap.Cache) *painted {
+	p := &painted{request: r}
+	if r.pic.Index != nil {
+		p.pieces = render.Level(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box())
+	}
+	p.list = bitmap.NewList(p.pieces, r.pic.Theme.Paper, sprites)
+	frame := image.Rectangle{Max: r.frame.Size()}
+	if p.image = spare; p.image == nil || p.image.Rect != frame {
+		p.image = image.NewRGBA(frame)
+	}
+	same := before != nil && before.frame == r.frame && before.zoom == r.zoom && before.density == r.density
+	if !same {
+		p.list.Paint(p.image, frame, runtime.NumCPU())
+		p.tapes = [2]*image.RGBA{tape(r, 0), tape(r, 1)}
+		return p
+	}
+	copy(p.image.Pix, before.image.Pix)
+	for _, box := range bitmap.Dirty(before.list, p.list, frame) {
+		p.list.Paint(p.image, box, runtime.NumCPU())
+	}
+	p.tapes = before.tapes
+	if before.pic.Theme != r.pic.Theme || before.pic.Voice.System != r.pic.Voice.System {
+		p.tapes = [2]*image.RGBA{tape(r, 0), tape(r, 1)}
+	}
+	return p
+}
+
+// easel paints one request at a time beside the window. All fields are of the
+// window's goroutine but what is handed to the one that paints.
+type easel struct {
+	shown   *painted    // what the board shows
+	spare   *image.RGBA // what it showed before
+	sprites bitmap.Cache
+	busy    bool
+	begun   request  // what is being painted while busy
+	next    *request // asked for meanwhile
+	// later runs a function on the window's goroutine.
+	later func(func())
+	// inPlace makes painting part of asking.
+	inPlace bool
+	// done is told when something new is shown.
+	done func()
+	// wanted reports whether what was painted is still of use.
+	wanted func(request) bool
+}
+
+// ask has a request painted; one asked before and not begun is forgotten.
+func (e *easel) ask(r request) {
+	if e.busy {
+		e.next = &r
+		if r.sameLooks(e.begun) && r.frame == e.begun.frame {
+			e.next = nil
+		}
+		return
+	}
+	before, spare := e.shown, e.spare
+	if e.inPlace {
+		e.show(paint(r, before, spare, &e.sprites))
+		return
+	}
+	e.busy, e.begun = true, r
+	e.spare = nil
+	go func() {
+		p := paint(r, before, spare, &e.sprites)
+		e.later(func() { e.finish(p) })
+	}()
+}
+
+// finish takes what was painted, unless the board has moved on, and begins what was
+// asked for meanwhile.
+func (e *easel) finish(p *painted) {
+	e.busy = false
+	if e.wanted(p.request) {
+		e.show(p)
+	} else {
+		e.spare = p.image
+	}
+	if next := e.next; next != nil {
+		e.next = nil
+		e.ask(*next)
+	}
+}
+
+func (e *easel) show(p *painted) {
+	if e.shown != nil {
+		e.spare = e.shown.image
+	}
+	e.shown = p
+	e.done()
+}

@@ -1,0 +1,375 @@
+package board
+
+import (
+	"image"
+	"math"
+
+	"studbay/app/tool"
+	"studbay/fill"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/render"
+	"studbay/render/paint/raster"
+	"studbay/render/scene"
+)
+
+// shape is one live thing above the picture, in pixels of the board.
+type shape struct {
+	kind   shapeKind
+	a, b   scene.Point // ends of a line, corners of a box, corner of a text or picture
+	width  float64
+	color  scene.Color
+	fill   scene.Color
+	text   string
+	bold   bool
+	size   float64
+	middle bool // the text stands about a
+	image  *image.RGBA
+}
+
+type shapeKind int
+
+const (
+	lineShape shapeKind = iota
+	boxShape
+	ringShape
+	textShape
+	imageShape
+)
+
+// mostShapes bounds what is live: each costs time in every frame.
+const mostShapes = 200
+
+// scribe makes the live things of one picture.
+type scribe struct {
+	pic     Picture
+	view    View
+	density float64
+	shown   *painted
+	pointer *scene.Point // in pixels, or nil
+	symbols map[ghostKey]ghostImage
+	shapes  []shape
+}
+
+// ghostKey is what a live symbol's looks depend on.
+type ghostKey struct {
+	kind   string
+	status plan.Status
+	into   geom.Point
+	body   float64
+	theme  string
+	isStop bool
+}
+
+// ghostImage is a live symbol and where its corner stands from its foot.
+type ghostImage struct {
+	image *image.RGBA
+	at    image.Point
+}
+
+func (s *scribe) at(p geom.Point) scene.Point {
+	x, y := s.view.Screen(p)
+	return scene.Point{X: x, Y: y}
+}
+
+func (s *scribe) add(shapes ...shape) { s.shapes = append(s.shapes, shapes...) }
+
+// draw lists all that is live, lowest first.
+func (s *scribe) draw() []shape {
+	if s.pic.Index == nil {
+		return nil
+	}
+	p := s.pic.Preview
+	for _, id := range s.pic.Selected {
+		if len(s.shapes) > mostShapes/2 {
+			break
+		}
+		s.selected(id)
+	}
+	for _, id := range p.Moving {
+		s.moving(id)
+	}
+	for i, corner := range p.Area {
+		if i > 0 {
+			s.line(p.Area[i-1], corner, 2, s.pic.Theme.Accent)
+		}
+		s.knob(corner)
+	}
+	if n := len(p.Area); n > 2 {
+		s.line(p.Area[n-1], p.Area[0], 1, s.pic.Theme.Muted)
+	}
+	for _, l := range p.Lines {
+		s.line(l.A, l.B, 2, s.pic.Theme.Accent)
+	}
+	if p.Ghost != nil {
+		s.ghost(p.Ghost)
+	}
+	for _, d := range p.Dims {
+		s.dim(d)
+	}
+	if p.Box != nil {
+		accent := s.pic.Theme.Accent
+		wash := accent
+		wash.A = 0x22
+		s.add(shape{kind: boxShape, a: s.at(p.Box.Min), b: s.at(p.Box.Max), width: 1, color: accent, fill: wash})
+	}
+	s.snap(p)
+	if len(s.shapes) > mostShapes {
+		s.shapes = s.shapes[:mostShapes]
+	}
+	return s.shapes
+}
+
+func (s *scribe) line(a, b geom.Point, width float64, c scene.Color) {
+	s.add(shape{kind: lineShape, a: s.at(a), b: s.at(b), width: width * s.density, color: c})
+}
+
+// knob marks a corner that can be taken hold of.
+func (s *scribe) knob(p geom.Point) {
+	at, half := s.at(p), 3.5*s.density
+	s.add(shape{
+		kind: boxShape, a: scene.Point{X: at.X - half, Y: at.Y - half}, b: scene.Point{X: at.X + half, Y: at.Y + half},
+		width: 1.5 * s.density, color: s.pic.Theme.Accent, fill: s.pic.Theme.Surface,
+	})
+}
+
+// selected marks what is chosen.
+func (s *scribe) selected(id plan.ID) {
+	ix := s.pic.Index
+	accent := s.pic.Theme.Accent
+	switch id.Kind() {
+	case plan.KindOpening:
+		s.ring(id)
+	case plan.KindRoom:
+		if r := ix.RoomOf(id); r != nil {
+			s.outline(r.Outline(), accent)
+		}
+	case plan.KindSide:
+		if ref, ok := ix.Side(id); ok {
+			line := ref.Line()
+			s.line(line.A, line.B, 3, accent)
+			s.knob(line.A)
+			s.knob(line.B)
+		}
+	case plan.KindFixture:
+		if f, _ := ix.Plan().Fixture(id); f != nil {
+			if outline, ok := ix.Footprint(f); ok {
+				s.outline(outline, accent)
+			}
+		}
+	case plan.KindBreak:
+		if k, _ := ix.Plan().Break(id); k != nil {
+			if line, ok := ix.BreakLine(k); ok {
+				s.line(line.A, line.B, 4, accent)
+				s.knob(line.A)
+				s.knob(line.B)
+			}
+		}
+	case plan.KindCable:
+		if c, ok := ix.Plan().Cables.Get(id); ok {
+			a, okA := s.footOf(c.From)
+			b, okB := s.footOf(c.To)
+			if okA && okB {
+				s.line(a, b, 2.5, accent)
+			}
+		}
+	}
+}
+
+func (s *scribe) footOf(id plan.ID) (geom.Point, bool) {
+	if o, _ := s.pic.Index.Plan().Opening(id); o != nil {
+		place, ok := s.pic.Index.Place(o.At)
+		return place.Foot, ok
+	}
+	if f, _ := s.pic.Index.Plan().Fixture(id); f != nil {
+		if outline, ok := s.pic.Index.Footprint(f); ok {
+			return outline.Centroid(), true
+		}
+	}
+	return geom.Point{}, false
+}
+
+// outline draws the edges of an area with a knob at each corner.
+func (s *scribe) outline(p geom.Polygon, c scene.Color) {
+	for i := range p {
+		s.line(p[i], p[(i+1)%len(p)], 2, c)
+	}
+	if len(p) <= 16 {
+		for _, corner := range p {
+			s.knob(corner)
+		}
+	}
+}
+
+// ring encircles the body of a chosen opening, where that was painted.
+func (s *scribe) ring(id plan.ID) {
+	for _, moving := range s.pic.Preview.Moving {
+		if moving == id {
+			return
+		}
+	}
+	o, level := s.pic.Index.Plan().Opening(id)
+	if o == nil || level.ID != s.pic.Level {
+		return
+	}
+	place, ok := s.pic.Index.Place(o.At)
+	if !ok {
+		return
+	}
+	middle, half := s.at(place.Foot), 8*s.density
+	if body, ok := s.shown.bodyOf(id); ok {
+		foot := s.shown.medium().ToScene(place.Foot)
+		middle = middle.Add(body.Middle().Sub(foot))
+		half = max(body.Width(), body.Height()) / 2
+	}
+	half = half*math.Sqrt2 + 3*s.density
+	s.add(shape{
+		kind: ringShape, a: scene.Point{X: middle.X - half, Y: middle.Y - half}, b: scene.Point{X: middle.X + half, Y: middle.Y + half},
+		width: 2 * s.density, color: s.pic.Theme.Accent,
+	})
+}
+
+// moving draws a dragged thing where it is now; it was left out of the picture below.
+func (s *scribe) moving(id plan.ID) {
+	ix := s.pic.Index
+	switch id.Kind() {
+	case plan.KindOpening:
+		o, _ := ix.Plan().Opening(id)
+		if o == nil {
+			return
+		}
+		place, ok := ix.Place(o.At)
+		if !ok {
+			return
+		}
+		s.symbol(ghostKey{kind: o.Kind, status: o.Status, into: place.Into, isStop: s.isStopped(id)}, place.Foot)
+		s.add(shape{kind: textShape, a: s.at(place.Foot).Add(scene.Point{X: 16 * s.density, Y: 8 * s.density}),
+			text: o.Tag, bold: true, size: 10.5, color: s.pic.Theme.Accent})
+	case plan.KindFixture, plan.KindBreak:
+		s.selected(id)
+	}
+}
+
+// isStopped reports whether a finding of an opening is of the gravest sort.
+func (s *scribe) isStopped(id plan.ID) bool {
+	for i := range s.pic.Findings {
+		if f := &s.pic.Findings[i]; f.Opening == id && f.Severity == fill.Stop && f.Waived == nil {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *scribe) ghost(g *tool.Ghost) { s.symbol(ghostKey{kind: g.Kind, into: g.Into}, g.Foot) }
+
+// symbol puts a live symbol at a foot of the plan.
+func (s *scribe) symbol(key ghostKey, foot geom.Point) {
+	m := render.BoardMedium(s.view.Zoom, s.density, s.pic.Theme, s.pic.Voice)
+	key.body, key.theme = m.Symbol, m.Theme.Name
+	g, ok := s.symbols[key]
+	if !ok {
+		g = drawGhost(m, key)
+		s.symbols[key] = g
+	}
+	at := s.at(foot)
+	corner := image.Pt(int(math.Floor(at.X+0.5)), int(math.Floor(at.Y+0.5))).Add(g.at)
+	s.add(shape{kind: imageShape, a: scene.Point{X: float64(corner.X), Y: float64(corner.Y)}, image: g.image})
+}
+
+func drawGhost(m render.Medium, key ghostKey) ghostImage {
+	o := plan.Opening{Kind: key.kind, Status: key.status}
+	var into scene.Point
+	if x, y := key.into.X.Millimetres(), key.into.Y.Millimetres(); x != 0 || y != 0 {
+		n := math.Hypot(x, y)
+		into = scene.Point{X: x / n, Y: y / n}
+	}
+	ink := m.Theme.Accent
+	if key.isStop {
+		ink = m.Theme.Stop
+	}
+	drawn := render.OpeningSymbol(m, render.SpecOf(part.All(), &o), scene.Point{}, into, ink)
+	b := drawn.Bounds().Expanded(2)
+	at := image.Pt(int(math.Floor(b.Min.X)), int(math.Floor(b.Min.Y)))
+	size := image.Pt(int(math.Ceil(b.Max.X)), int(math.Ceil(b.Max.Y))).Sub(at)
+	im := image.NewRGBA(image.Rectangle{Max: size})
+	raster.Items(im, 1, scene.Point{X: float64(-at.X), Y: float64(-at.Y)}, drawn.Items...)
+	return ghostImage{im, at}
+}
+
+// asideUnits is how far a live dimension stands off what it measures.
+const asideUnits = 30
+
+// dim draws a live dimension: its line with a stroke at each end, and its text on a
+// ground of paper in the middle.
+func (s *scribe) dim(d tool.Dim) {
+	a, b := s.at(d.From), s.at(d.To)
+	ink, k := s.pic.Theme.Ink, s.density
+	if off := direction(d.Aside); off != (scene.Point{}) {
+		footA, footB := a, b
+		a, b = a.Add(off.Mul(asideUnits*k)), b.Add(off.Mul(asideUnits*k))
+		s.add(shape{kind: lineShape, a: footA, b: a.Add(off.Mul(4 * k)), width: k, color: s.pic.Theme.Muted},
+			shape{kind: lineShape, a: footB, b: b.Add(off.Mul(4 * k)), width: k, color: s.pic.Theme.Muted})
+	}
+	v := b.Sub(a)
+	n := math.Hypot(v.X, v.Y)
+	if n < 1 {
+		return
+	}
+	across := v.Turned().Mul(4 * k / n)
+	s.add(shape{kind: lineShape, a: a, b: b, width: k, color: ink},
+		shape{kind: lineShape, a: a.Sub(across), b: a.Add(across), width: 1.5 * k, color: ink},
+		shape{kind: lineShape, a: b.Sub(across), b: b.Add(across), width: 1.5 * k, color: ink})
+	middle := a.Add(b).Mul(0.5)
+	s.note(d.Text, middle, ink, true)
+}
+
+// note writes a text on a ground of its own, about its middle or from its left.
+func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool) {
+	if text == "" {
+		return
+	}
+	run := scene.Run{Text: text, Size: 10.5 * s.density, Weight: 1}
+	w, h := run.Width()+8*s.density, 16*s.density
+	corner := scene.Point{X: at.X, Y: at.Y - h/2}
+	if middle {
+		corner.X -= w / 2
+	}
+	s.add(shape{kind: boxShape, a: corner, b: corner.Add(scene.Point{X: w, Y: h}), fill: s.pic.Theme.Paper, color: s.pic.Theme.Line, width: s.density},
+		shape{kind: textShape, a: corner.Add(scene.Point{X: 4 * s.density, Y: 1 * s.density}), text: text, bold: true, size: 10.5, color: ink})
+}
+
+// snap marks the snap in force with its name, and what has been typed.
+func (s *scribe) snap(p tool.Preview) {
+	t := s.pic.Theme
+	var by *scene.Point
+	if p.SnapAt != nil {
+		at, half := s.at(*p.SnapAt), 5*s.density
+		s.add(shape{kind: ringShape, a: scene.Point{X: at.X - half, Y: at.Y - half}, b: scene.Point{X: at.X + half, Y: at.Y + half},
+			width: 1.5 * s.density, color: t.Accent})
+		by = &at
+	} else if s.pointer != nil {
+		by = s.pointer
+	}
+	if by == nil {
+		return
+	}
+	beside := by.Add(scene.Point{X: 16 * s.density, Y: 22 * s.density})
+	if p.Typed != "" {
+		s.note(p.Typed+" |", beside, t.Ink, false)
+		beside.Y += 20 * s.density
+	}
+	if !p.Snap.IsZero() {
+		s.note(s.pic.Voice.Say(p.Snap), beside, t.Accent, false)
+	}
+}
+
+// direction returns a vector of the plan at length one.
+func direction(v geom.Point) scene.Point {
+	x, y := v.X.Millimetres(), v.Y.Millimetres()
+	if x == 0 && y == 0 {
+		return scene.Point{}
+	}
+	n := math.Hypot(x, y)
+	return scene.Point{X: x / n, Y: y / n}
+}
