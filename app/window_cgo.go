@@ -3,14 +3,28 @@
 package main
 
 import (
-	"fmt"
-	"os"
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/app"
 
-	"studbay/app/verb"
+	"studbay/app/desk"
+	_ "studbay/app/quiet" // before the toolkit looks for a language
 )
 
-// openWindow says that this build has no window.
-func openWindow([]string) int {
-	fmt.Fprintln(os.Stderr, "studbay: built without the window; studbay --help lists the verbs.")
-	return verb.StatusWrong
+// appID names the program's settings on a machine.
+const appID = "studbay"
+
+// openWindow opens the window on the plans' files named, or on an empty plan, and
+// returns once the last window has closed.
+func openWindow(paths []string) int {
+	app.SetMetadata(fyne.AppMetadata{
+		ID: appID, Name: "Studbay", Icon: desk.Icon(),
+		// All that runs beside the window comes back by fyne.Do.
+		Migrations: map[string]bool{"fyneDo": true},
+	})
+	program := app.NewWithID(appID)
+	program.SetIcon(desk.Icon())
+	house := desk.Open(program, paths)
+	program.Run()
+	house.Close()
+	return 0
 }

@@ -1,0 +1,85 @@
+package card
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/look"
+	"studbay/render/scene"
+)
+
+// Option is one of several to choose from.
+type Option struct {
+	Label string
+	Do    func()
+	Now   bool // it is what the plan says
+}
+
+// Choice is a field whose value is one of a few.
+type Choice struct {
+	widget.BaseWidget
+	label   string
+	options func() []Option
+	other   string // shown where no option is the plan's
+	value   *look.Text
+	press   *look.Press
+	box     *fyne.Container
+}
+
+// NewChoice makes a choice. Options are asked for anew each time they are shown; where
+// none is the plan's, other is shown.
+func NewChoice(label, other string, options func() []Option) *Choice {
+	c := &Choice{label: label, options: options, other: other}
+	c.value = look.NewFlexible("", look.Body)
+	content := look.Row(look.Grid/2, 0, c.value, look.NewPicture(12, 12, chevron))
+	c.press = look.NewPress(content, look.Field, look.Grid, look.Grid, c.Open)
+	name := look.Sized(labelWidth, 0, look.NewFlexible(label, look.Quiet))
+	c.box = look.Row(0, 1, name, look.Sized(0, look.HitTarget, c.press))
+	c.ExtendBaseWidget(c)
+	c.Update()
+	return c
+}
+
+// Update shows what the plan says now.
+func (c *Choice) Update() {
+	for _, o := range c.options() {
+		if o.Now {
+			c.value.SetWords(o.Label)
+			return
+		}
+	}
+	c.value.SetWords(c.other)
+}
+
+// Value returns what is shown.
+func (c *Choice) Value() string { return c.value.Words() }
+
+// Options returns what there is to choose from, for tests and menus.
+func (c *Choice) Options() []Option { return c.options() }
+
+// Open shows the options under the field.
+func (c *Choice) Open() {
+	on := fyne.CurrentApp().Driver().CanvasForObject(c.press)
+	if on == nil {
+		return
+	}
+	var items []*fyne.MenuItem
+	for _, o := range c.options() {
+		item := fyne.NewMenuItem(o.Label, o.Do)
+		item.Checked = o.Now
+		items = append(items, item)
+	}
+	menu := widget.NewPopUpMenu(fyne.NewMenu("", items...), on)
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(c.press)
+	menu.ShowAtPosition(at.AddXY(0, c.press.Size().Height))
+}
+
+// CreateRenderer implements fyne.Widget.
+func (c *Choice) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(c.box) }
+
+// chevron is a small hook pointing down.
+func chevron(w, h float64, p *look.Palette) []scene.Item {
+	var path scene.Path
+	path.MoveTo(scene.Point{X: .2 * w, Y: .35 * h}).LineTo(scene.Point{X: .5 * w, Y: .65 * h}).LineTo(scene.Point{X: .8 * w, Y: .35 * h})
+	return []scene.Item{scene.Stroke{Path: path, Pen: scene.Pen{Width: 1.4, Color: p.Muted, Cap: scene.RoundCap}}}
+}

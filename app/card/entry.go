@@ -1,0 +1,57 @@
+package card
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Entry is a field's line of text. It tells when what was typed is done with (Enter,
+// or the focus moving on), takes Escape to give up, and hands on shortcuts that are
+// of the window: a focused entry would swallow them.
+type Entry struct {
+	widget.Entry
+	done     func()
+	giveUp   func()
+	dirty    func() bool
+	shortcut func(fyne.Shortcut) bool
+}
+
+func newEntry() *Entry {
+	e := &Entry{}
+	e.ExtendBaseWidget(e)
+	e.OnSubmitted = func(string) { e.done() }
+	return e
+}
+
+// FocusLost implements fyne.Focusable.
+func (e *Entry) FocusLost() {
+	e.Entry.FocusLost()
+	e.done()
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *Entry) TypedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyEscape {
+		e.giveUp()
+		return
+	}
+	e.Entry.TypedKey(key)
+}
+
+// TypedShortcut implements fyne.Shortcutable. Undo and redo are of the text while it
+// differs from the plan, and of the plan otherwise.
+func (e *Entry) TypedShortcut(s fyne.Shortcut) {
+	switch s.(type) {
+	case *fyne.ShortcutCopy, *fyne.ShortcutCut, *fyne.ShortcutPaste, *fyne.ShortcutSelectAll:
+		e.Entry.TypedShortcut(s)
+		return
+	case *fyne.ShortcutUndo, *fyne.ShortcutRedo:
+		if e.dirty() {
+			e.Entry.TypedShortcut(s)
+			return
+		}
+	}
+	if e.shortcut == nil || !e.shortcut(s) {
+		e.Entry.TypedShortcut(s)
+	}
+}

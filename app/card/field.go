@@ -1,0 +1,128 @@
+package card
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/look"
+)
+
+const labelWidth = 120 // of the names of fields
+
+// Spec is what a field shows and does.
+type Spec struct {
+	Label string
+	// Read returns the text of the plan as it is now.
+	Read func() string
+	// Write makes the edit. Its error is shown under the field, and what was typed
+	// stays. Nil: the field only shows.
+	Write func(text string) error
+	// Hint stands under the field while it is right, such as how to write a length.
+	Hint string
+	// Empty stands in the field while there is nothing in it.
+	Empty string
+	Lines int // over 1: a field of several lines
+}
+
+// Field is a name, an entry and a line for what is wrong with what was typed.
+type Field struct {
+	widget.BaseWidget
+	spec  Spec
+	label *look.Text
+	entry *Entry
+	note  *look.Paragraph
+	box   *fyne.Container
+	shown string // what the plan says; a text equal to it is not an edit
+	wrong bool
+}
+
+// NewField makes a field for a column of a width.
+func NewField(c Context, spec Spec) *Field {
+	f := &Field{spec: spec, entry: newEntry()}
+	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-labelWidth)
+	f.note.Hide()
+	f.entry.done, f.entry.giveUp = f.commit, f.restore
+	f.entry.dirty = func() bool { return f.entry.Text != f.shown }
+	if c.Window != nil {
+		f.entry.shortcut = c.Window.Shortcut
+	}
+	f.entry.PlaceHolder = spec.Empty
+	if spec.Lines > 1 {
+		f.entry.MultiLine = true
+		f.entry.Wrapping = fyne.TextWrapWord
+		f.entry.SetMinRowsVisible(spec.Lines)
+	}
+	if spec.Write == nil {
+		f.entry.Disable()
+	}
+	f.label = look.NewFlexible(spec.Label, look.Quiet)
+	f.box = look.Column(look.Grid/2,
+		look.Row(0, 1, look.Sized(labelWidth, 0, f.label), f.entry),
+		look.Inset(labelWidth, 0, 0, 0, f.note))
+	f.ExtendBaseWidget(f)
+	f.Update()
+	return f
+}
+
+// Update shows what the plan says now, unless something is being typed.
+func (f *Field) Update() {
+	text := f.spec.Read()
+	if text == f.shown {
+		return
+	}
+	if f.entry.Text != f.shown && f.wrong {
+		f.shown = text // keep what is wrong for its writer to mend
+		return
+	}
+	f.shown = text
+	f.entry.SetText(text)
+	f.say("")
+}
+
+// SetLabel changes the field's name.
+func (f *Field) SetLabel(label string) { f.label.SetWords(label) }
+
+// Entry returns the line of text, for focus and tests.
+func (f *Field) Entry() *Entry { return f.entry }
+
+// Wrong returns what is wrong with what was typed, or nothing.
+func (f *Field) Wrong() string {
+	if !f.wrong {
+		return ""
+	}
+	return f.note.Words()
+}
+
+// commit makes the edit where the text differs from what the plan says.
+func (f *Field) commit() {
+	if f.spec.Write == nil || f.entry.Text == f.shown {
+		f.say("")
+		return
+	}
+	if err := f.spec.Write(f.entry.Text); err != nil {
+		f.say(err.Error())
+		return
+	}
+	f.say("")
+	f.shown = f.spec.Read()
+	f.entry.SetText(f.shown)
+}
+
+// restore gives up what was typed.
+func (f *Field) restore() {
+	f.entry.SetText(f.shown)
+	f.say("")
+}
+
+func (f *Field) say(wrong string) {
+	if f.wrong = wrong != ""; !f.wrong && f.note.Hidden {
+		return
+	}
+	f.note.SetWords(wrong)
+	f.note.Hidden = !f.wrong
+	f.box.Refresh()
+	f.Refresh()
+}
+
+// CreateRenderer implements fyne.Widget.
+func (f *Field) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(f.box) }

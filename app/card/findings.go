@@ -1,0 +1,208 @@
+package card
+
+import (
+	"cmp"
+	"slices"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/words"
+	"studbay/render/symbol"
+)
+
+// MarkOf returns the mark of a finding.
+func MarkOf(f fill.Finding) symbol.Mark {
+	switch {
+	case f.IsOpen:
+		return symbol.Question
+	case f.Severity == fill.Stop:
+		return symbol.Stop
+	case f.Severity == fill.Warn:
+		return symbol.Warn
+	}
+	return symbol.Note
+}
+
+// findingsOf shows the findings that a card's thing has, with their remedies.
+func (c Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasObject) {
+	for _, f := range c.Result.All() {
+		if is(f) {
+			objects = append(objects, c.finding(f))
+		}
+	}
+	return objects
+}
+
+// finding is one finding in full: what is wrong, why, and the remedies with their
+// price.
+func (c Context) finding(f fill.Finding) fyne.CanvasObject {
+	const mark = 14 + look.Grid
+	width := c.Width - mark - 2*look.Grid - look.Grid
+	text := []fyne.CanvasObject{look.NewParagraph(c.Voice.Say(f.Message), look.Strong, width)}
+	if !f.Why.IsZero() {
+		text = append(text, look.NewParagraph(c.Voice.Say(f.Why), look.Quiet, width))
+	}
+	if f.Section != "" {
+		text = append(text, look.NewParagraph(f.Section, look.Second, width))
+	}
+	if f.Waived != nil {
+		text = append(text, look.NewParagraph(c.say("finding.waived", "Set aside: {0}", f.Waived.Reason), look.Quiet, width))
+	}
+	for _, r := range f.Remedies {
+		text = append(text, c.remedy(r, width))
+	}
+	block := look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), look.Column(look.Grid/2, text...))
+	return look.Back(look.OnPaper, look.Radius, look.Inset(look.Grid, look.Grid, look.Grid, look.Grid, block))
+}
+
+// remedy is a button that tells the result and the price.
+func (c Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
+	const price = 64
+	accent := look.Style{Bold: true, Tone: look.Accent}
+	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-price-2*look.Grid)
+	cost := look.NewText(c.priceText(r), look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing})
+	content := look.Row(look.Grid, 0, label, cost)
+	return look.NewPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
+}
+
+func (c Context) priceText(r fill.Remedy) string {
+	switch {
+	case r.Price == nil:
+		return ""
+	case r.Price.Cents == 0:
+		return c.say("remedy.same-price", "no more")
+	case r.Price.Cents > 0:
+		return c.say("remedy.more", "+ {0}", *r.Price)
+	}
+	return c.say("plain", "{0}", *r.Price)
+}
+
+// mostListed bounds the rows of the list: more are counted.
+const mostListed = 120
+
+// FindingsList is all findings of the plan, room by room, the worst first, with their
+// counts.
+func FindingsList(c Context) fyne.CanvasObject {
+	heading := look.Row(look.Grid, 1,
+		look.NewText(c.say("findings.title", "Findings"), look.Title),
+		look.NewFlexible(c.Counts(), look.Second))
+	rows := []fyne.CanvasObject{heading}
+	all := c.Result.All()
+	if len(all) == 0 {
+		rows = append(rows, look.NewParagraph(c.nothingFound(), look.Quiet, c.Width))
+	}
+	left := mostListed
+	for _, group := range c.byRoom(all) {
+		if left <= 0 {
+			break
+		}
+		rows = append(rows, c.group(group, left))
+		left -= len(group.findings)
+	}
+	if more := len(all) - mostListed; more > 0 {
+		rows = append(rows, look.NewText(c.say("findings.more", "{0} more", more), look.Second))
+	}
+	return look.Column(look.Grid, rows...)
+}
+
+// nothingFound says what an empty list means, and what it does not.
+func (c Context) nothingFound() string {
+	if c.Result.Figures == nil {
+		return c.say("findings.none-yet", "Nothing is checked yet.")
+	}
+	return c.say("findings.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not looked at.", c.Result.Figures.Title)
+}
+
+// Counts says how many findings there are of each kind.
+func (c Context) Counts() string {
+	t := c.Result.Tally()
+	var said words.Text
+	for _, part := range []struct {
+		n    int
+		text words.Text
+	}{
+		{t.Stop, words.New("count.stop", "{0} stop", t.Stop)},
+		{t.Warn, words.New("count.warn", "{0} warn", t.Warn)},
+		{t.Note, words.New("count.note", "{0} note", t.Note)},
+		{t.Open, words.New("count.open", "{0} open decisions", t.Open)},
+		{t.Waived, words.New("count.waived", "{0} set aside", t.Waived)},
+	} {
+		switch {
+		case part.n == 0:
+		case said.IsZero():
+			said = part.text
+		default:
+			said = words.New("count.and", "{0} · {1}", said, part.text)
+		}
+	}
+	return c.Voice.Say(said)
+}
+
+// roomFindings is the findings of one room, the worst first.
+type roomFindings struct {
+	room     plan.ID
+	name     string
+	findings []fill.Finding
+}
+
+// byRoom groups findings, which come worst first: so do the rooms.
+func (c Context) byRoom(all []fill.Finding) (groups []roomFindings) {
+	at := map[plan.ID]int{}
+	for _, f := range all {
+		i, ok := at[f.Room]
+		if !ok {
+			i = len(groups)
+			at[f.Room] = i
+			groups = append(groups, roomFindings{room: f.Room, name: c.nameOf(f.Room)})
+		}
+		groups[i].findings = append(groups[i].findings, f)
+	}
+	slices.SortStableFunc(groups, func(a, b roomFindings) int {
+		return cmp.Compare(rank(a.findings[0]), rank(b.findings[0]))
+	})
+	return groups
+}
+
+// rank orders rooms by their worst finding.
+func rank(f fill.Finding) int {
+	switch {
+	case f.Waived != nil:
+		return 4
+	case f.IsOpen:
+		return 3
+	}
+	return int(fill.Stop - f.Severity)
+}
+
+func (c Context) nameOf(room plan.ID) string {
+	if r := c.Index.RoomOf(room); r != nil {
+		return c.roomName(r)
+	}
+	return c.say("findings.plan", "The whole plan")
+}
+
+func (c Context) group(g roomFindings, most int) fyne.CanvasObject {
+	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(g.name, look.Second)}
+	for i, f := range g.findings {
+		if i == most {
+			break
+		}
+		rows = append(rows, c.row(f))
+	}
+	return look.Column(2, rows...)
+}
+
+// row is one finding in the list; pressing it goes there.
+func (c Context) row(f fill.Finding) fyne.CanvasObject {
+	style := look.Body
+	if f.Waived != nil {
+		style = look.Quiet
+	}
+	text := look.NewParagraph(c.Voice.Say(f.Message), style, c.Width-14-3*look.Grid)
+	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), text), look.Bare, look.Grid/2, 7,
+		func() { c.Window.Go(f) })
+	return press
+}

@@ -1,0 +1,392 @@
+package card
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// openingCard shows one opening: where it is, what is built in, what is in the box.
+type openingCard struct {
+	Context
+	id     plan.ID
+	root   *fyne.Container
+	tag    *look.Text
+	what   *look.Paragraph
+	where  *look.Paragraph
+	fields []updater
+	height *Field
+	onFace []*Field // of no meaning elsewhere
+	inBox  *fyne.Container
+	found  *fyne.Container
+	open   bool // the working's fold was left open
+}
+
+// updater is what shows a part of the plan and can be brought up to it.
+type updater interface{ Update() }
+
+func newOpeningCard(c Context, id plan.ID) Card {
+	o := &openingCard{Context: c, id: id}
+	if o.opening() == nil {
+		return nil
+	}
+	o.build()
+	o.Show(c)
+	return o
+}
+
+// opening returns the opening as it is now, or nil where it is gone.
+func (o *openingCard) opening() *plan.Opening {
+	now, _ := o.Index.Plan().Opening(o.id)
+	return now
+}
+
+// now returns a copy of the opening to change; a card is taken away once it is gone.
+func (o *openingCard) now() plan.Opening {
+	if now := o.opening(); now != nil {
+		return *now
+	}
+	return plan.Opening{ID: o.id}
+}
+
+// Object implements Card.
+func (o *openingCard) Object() fyne.CanvasObject { return o.root }
+
+func (o *openingCard) build() {
+	o.tag = look.NewText("", look.Style{Size: look.TagSize, Bold: true})
+	o.what = look.NewParagraph("", look.Style{Size: look.TitleSize}, o.Width-64)
+	o.where = look.NewParagraph("", look.Second, o.Width)
+	o.inBox = look.Column(look.Grid)
+	o.found = look.Column(look.Grid)
+	main := o.mainFields()
+	folded := NewFold(o.say("card.more", "More"), look.Column(look.Grid, o.moreFields()...))
+	heading := look.Column(look.Grid/2, look.Row(look.Grid, 1, o.tag, o.what), o.where)
+	o.root = look.Column(look.Grid,
+		heading,
+		look.Column(look.Grid, main...),
+		folded,
+		o.inBox,
+		o.found)
+}
+
+func (o *openingCard) mainFields() (objects []fyne.CanvasObject) {
+	o.height = o.lengthField(o.heightLabel(), func() unit.Length { return o.now().Height.Value }, func(l unit.Length) error {
+		h := o.now().Height
+		h.Value = l
+		return o.Window.Do(plan.SetHeight{ID: o.id, Height: h})
+	}, o.short)
+	boxes := NewChoice(o.say("opening.box", "Box"), o.say("opening.box.none", "not chosen"), o.boxOptions)
+	wiring := NewField(o.Context, Spec{
+		Label: o.say("opening.wiring", "In the box"),
+		Read:  o.contentsText,
+		Write: o.writeContents,
+		Empty: o.say("opening.wiring.empty", "such as cable 12/2 x2; device 12"),
+		Lines: 2,
+	})
+	source := NewChoice(o.say("opening.source", "Known from"), "", o.sourceOptions)
+	left := o.alongField(false)
+	o.fields = append(o.fields, o.height, left, boxes, wiring, source)
+	return []fyne.CanvasObject{o.height, left, boxes, wiring, source}
+}
+
+// heightLabel says to which line of the box the height is given.
+func (o *openingCard) heightLabel() string {
+	switch o.now().Height.To {
+	case plan.BoxBottom:
+		return o.say("opening.height.bottom", "Height to bottom")
+	case plan.BoxTop:
+		return o.say("opening.height.top", "Height to top")
+	}
+	return o.say("opening.height.centre", "Height to centre")
+}
+
+func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
+	kind := NewChoice(o.say("opening.kind", "Kind"), o.now().Kind, o.kindOptions)
+	right := o.alongField(true)
+	line := NewChoice(o.say("opening.line", "Height goes to"), "", o.lineOptions)
+	datum := NewChoice(o.say("opening.datum", "Measured from"), "", o.datumOptions)
+	status := NewChoice(o.say("opening.status", "Status"), "", o.statusOptions)
+	circuit := NewChoice(o.say("opening.circuit", "Circuit"), o.say("opening.circuit.none", "not on one yet"), o.circuitOptions)
+	tag := o.textField(o.say("opening.tag", "Tag"), func() string { return o.now().Tag }, func(text string) error {
+		return o.Window.Do(plan.Retag{ID: o.id, Tag: text})
+	})
+	note := NewField(o.Context, Spec{
+		Label: o.say("opening.note", "Note"), Read: func() string { return o.now().Note }, Lines: 2,
+		Write: func(text string) error {
+			return o.change(func(n *plan.Opening) { n.Note = strings.TrimSpace(text) })
+		},
+	})
+	for _, f := range []interface {
+		updater
+		fyne.CanvasObject
+	}{right, kind, line, datum, status, circuit, tag, note} {
+		o.fields = append(o.fields, f)
+		objects = append(objects, f)
+	}
+	return objects
+}
+
+// change makes an edit of the whole opening.
+func (o *openingCard) change(change func(*plan.Opening)) error {
+	now := o.now()
+	change(&now)
+	return o.fault(o.Window.Do(plan.ChangeOpening{Opening: now}))
+}
+
+// alongField is the distance from one end of what the opening sits in.
+func (o *openingCard) alongField(fromRight bool) *Field {
+	label := o.say("opening.from-left", "From left corner")
+	if fromRight {
+		label = o.say("opening.from-right", "From right corner")
+	}
+	length := func() unit.Length {
+		if ref, ok := o.Index.Side(o.now().At.Host); ok {
+			return ref.Line().Length()
+		}
+		return 0
+	}
+	read := func() unit.Length {
+		if fromRight {
+			return length() - o.now().At.Along
+		}
+		return o.now().At.Along
+	}
+	f := o.lengthField(label, read, func(l unit.Length) error {
+		if fromRight {
+			l = length() - l
+		}
+		at := o.now().At
+		at.Along = l
+		return o.Window.Do(plan.MoveOpening{ID: o.id, To: at})
+	}, o.long)
+	o.onFace = append(o.onFace, f)
+	return f
+}
+
+func (o *openingCard) boxOptions() (options []Option) {
+	now := o.now()
+	for _, a := range part.All().Assemblies {
+		fits := a.Gangs() == now.Gangs
+		if !fits && a.Code != now.Assembly.Code {
+			continue
+		}
+		label := o.say("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.Volume())
+		options = append(options, Option{
+			Label: label, Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
+			Do: func() {
+				o.do(plan.SetAssembly{ID: o.id, Assembly: plan.Assembly{Code: a.Code, Barriers: now.Assembly.Barriers}})
+			},
+		})
+	}
+	return options
+}
+
+func (o *openingCard) contents() (box.Contents, fill.Source) {
+	v, ok := o.Index.OpeningView(o.id)
+	if !ok {
+		return nil, fill.NotKnown
+	}
+	return fill.ContentsOf(v)
+}
+
+func (o *openingCard) contentsText() string {
+	c, _ := o.contents()
+	return c.String()
+}
+
+func (o *openingCard) writeContents(text string) error {
+	items, err := box.ParseContents(strings.ReplaceAll(text, "\n", " "))
+	if err != nil {
+		return err
+	}
+	if v, ok := o.Index.OpeningView(o.id); ok && len(v.Cables) > 0 {
+		return errors.New(o.say("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out."))
+	}
+	return o.fault(o.Window.Do(plan.SetContents{ID: o.id, Contents: fill.StatedContents(items)}))
+}
+
+func (o *openingCard) sourceOptions() []Option {
+	_, source := o.contents()
+	c, _ := o.contents()
+	set := func(to *plan.Contents) func() {
+		return func() { o.do(plan.SetContents{ID: o.id, Contents: to}) }
+	}
+	options := []Option{
+		{Label: o.say("opening.source.stated", "Stated by you"), Now: source == fill.Stated, Do: set(fill.StatedContents(c))},
+		{Label: o.say("opening.source.assumed", "Assumed by its kind"), Now: source == fill.Assumed, Do: set(nil)},
+		{Label: o.say("opening.source.unknown", "Not known"), Now: source == fill.NotKnown, Do: set(&plan.Contents{Source: plan.ContentsNotKnown})},
+	}
+	if source == fill.Drawn {
+		options = append(options, Option{Label: o.say("opening.source.drawn", "The cables drawn"), Now: true, Do: func() {}})
+	}
+	return options
+}
+
+func (o *openingCard) kindOptions() (options []Option) {
+	for _, k := range part.All().Kinds {
+		options = append(options, Option{Label: o.Voice.Say(k.Text()), Now: k.ID == o.now().Kind, Do: func() {
+			_ = o.change(func(n *plan.Opening) {
+				fresh := fill.NewOpening(k.ID, n.At)
+				n.Kind, n.Gangs, n.Assembly, n.Devices = k.ID, fresh.Gangs, fresh.Assembly, nil
+			})
+		}})
+	}
+	return options
+}
+
+var lineNames = []struct {
+	line plan.BoxLine
+	name words.Text
+}{
+	{plan.BoxCentre, words.New("line.centre", "the centre of the box")},
+	{plan.BoxBottom, words.New("line.bottom", "the bottom of the box")},
+	{plan.BoxTop, words.New("line.top", "the top of the box")},
+}
+
+// restate says the same height another way: the box does not move.
+func (o *openingCard) restate(to plan.BoxLine, from plan.Datum) {
+	now := o.now()
+	_, height := fill.BoxSize(&now)
+	var floor unit.Length
+	if place, ok := o.Index.Place(now.At); ok && place.Room != nil {
+		floor = place.Room.FloorThickness()
+	}
+	o.do(plan.SetHeight{ID: o.id, Height: now.Height.Restated(to, from, height, floor)})
+}
+
+func (o *openingCard) lineOptions() (options []Option) {
+	h := o.now().Height
+	for _, l := range lineNames {
+		options = append(options, Option{Label: o.Voice.Say(l.name), Now: h.To == l.line, Do: func() { o.restate(l.line, h.From) }})
+	}
+	return options
+}
+
+func (o *openingCard) datumOptions() []Option {
+	h := o.now().Height
+	return []Option{
+		{Label: o.say("datum.finished", "the finished floor"), Now: h.From != plan.Subfloor, Do: func() { o.restate(h.To, plan.FinishedFloor) }},
+		{Label: o.say("datum.subfloor", "the subfloor"), Now: h.From == plan.Subfloor, Do: func() { o.restate(h.To, plan.Subfloor) }},
+	}
+}
+
+func (o *openingCard) statusOptions() (options []Option) {
+	for _, s := range []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove} {
+		options = append(options, Option{Label: o.Voice.Say(statusText(s)), Now: o.now().Status == s, Do: func() {
+			o.do(plan.SetStatus{ID: o.id, Status: s})
+		}})
+	}
+	return options
+}
+
+func statusText(s plan.Status) words.Text {
+	switch s {
+	case plan.StatusExisting:
+		return words.New("status.existing.long", "existing")
+	case plan.StatusRemove:
+		return words.New("status.remove.long", "to be removed")
+	}
+	return words.New("status.new.long", "new")
+}
+
+func (o *openingCard) circuitOptions() (options []Option) {
+	for c := range o.Index.Plan().Circuits.All() {
+		label := fmt.Sprintf("%s  %s", c.Number, c.Name)
+		options = append(options, Option{Label: strings.TrimSpace(label), Now: o.now().Circuit == c.ID, Do: func() {
+			_ = o.change(func(n *plan.Opening) { n.Circuit = c.ID })
+		}})
+	}
+	if o.now().Circuit != "" {
+		options = append(options, Option{Label: o.say("opening.circuit.off", "take it off its circuit"), Do: func() {
+			_ = o.change(func(n *plan.Opening) { n.Circuit = "" })
+		}})
+	}
+	return options
+}
+
+// Show implements Card.
+func (o *openingCard) Show(c Context) bool {
+	was := o.Width
+	o.Context = c
+	now := o.opening()
+	if now == nil || was != c.Width {
+		return false
+	}
+	o.tag.SetWords(now.Tag)
+	o.what.SetWords(c.sentence(now))
+	o.where.SetWords(c.whereabouts(now))
+	for _, f := range o.fields {
+		f.Update()
+	}
+	isFlat := now.At.Part == plan.PartCeiling || now.At.Part == plan.PartFloor || now.At.Part == plan.PartTop
+	o.height.SetLabel(o.heightLabel())
+	showIf(o.height, !isFlat)
+	for _, f := range o.onFace {
+		showIf(f, now.At.Part == plan.PartFace)
+	}
+	o.showBox(now)
+	o.showFound()
+	o.root.Refresh()
+	return true
+}
+
+func showIf(o fyne.CanvasObject, yes bool) {
+	if yes {
+		o.Show()
+		return
+	}
+	o.Hide()
+}
+
+// showBox shows the picture of the box, or why there is none.
+func (o *openingCard) showBox(now *plan.Opening) {
+	contents, source := o.contents()
+	title := look.Row(look.Grid, 1,
+		look.NewText(o.say("opening.in-box", "What is in the box"), look.Title),
+		look.NewFlexible(o.Voice.Say(source.Text()), look.Second))
+	o.inBox.Objects = []fyne.CanvasObject{look.HairLine(), title}
+	o.inBox.Objects = append(o.inBox.Objects, o.boxBody(now, contents, source)...)
+}
+
+func (o *openingCard) boxBody(now *plan.Opening, contents box.Contents, source fill.Source) []fyne.CanvasObject {
+	plainly := func(text string) []fyne.CanvasObject {
+		return []fyne.CanvasObject{look.NewParagraph(text, look.Quiet, o.Width)}
+	}
+	if source == fill.NotKnown {
+		return plainly(o.say("opening.box.unknown", "Nothing is said of what is in it, so there is no verdict."))
+	}
+	built, chosen, err := fill.BuiltOf(now.Assembly)
+	if err != nil {
+		return plainly(err.Error())
+	}
+	if !chosen {
+		return plainly(o.say("opening.box.choose", "Choose a box above, and its fill is worked out here."))
+	}
+	if o.Result.Figures == nil {
+		return plainly(o.say("opening.box.wait", "Working it out …"))
+	}
+	r, err := box.Fill(o.Result.Figures, built.Space(), contents)
+	if err != nil {
+		return plainly(err.Error())
+	}
+	gauge := NewGauge(r, o.Voice)
+	sum := o.sum(r, o.Width-gaugeWidth-look.Grid*2)
+	working := NewFold(o.say("opening.working", "The working, line by line"), o.working(r))
+	working.changed = func(open bool) { o.open = open }
+	working.SetOpen(o.open)
+	return []fyne.CanvasObject{look.TopRow(look.Grid*2, 1, gauge, sum), working}
+}
+
+func (o *openingCard) showFound() {
+	o.found.Objects = o.findingsOf(func(f fill.Finding) bool { return f.Opening == o.id || f.About == o.id })
+}

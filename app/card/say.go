@@ -1,0 +1,65 @@
+package card
+
+import (
+	"errors"
+	"strings"
+
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// fault says an error in the voice of the window where it is one of ours.
+func (c Context) fault(err error) error {
+	var refusal *plan.Refusal
+	if errors.As(err, &refusal) {
+		return errors.New(c.Voice.Say(refusal.Text))
+	}
+	return err
+}
+
+// short writes a height; a rounded one begins with ≈.
+func (c Context) short(l unit.Length) string { return c.say("plain", "{0}", words.Height(l)) }
+
+// long writes a length; a rounded one begins with ≈.
+func (c Context) long(l unit.Length) string { return c.say("plain", "{0}", l) }
+
+// parse reads a length as a field shows it or as people write it.
+func (c Context) parse(text string) (unit.Length, error) {
+	text = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(text), "≈"))
+	return unit.Parse(text, c.Voice.System.Bare())
+}
+
+// lengthField is a field of one length.
+func (c Context) lengthField(label string, read func() unit.Length, write func(unit.Length) error, format func(unit.Length) string) *Field {
+	return NewField(c, Spec{
+		Label: label,
+		Read:  func() string { return format(read()) },
+		Write: func(text string) error {
+			l, err := c.parse(text)
+			if err != nil {
+				return err
+			}
+			return c.fault(write(l))
+		},
+	})
+}
+
+// textField is a field of plain text.
+func (c Context) textField(label string, read func() string, write func(string) error) *Field {
+	return NewField(c, Spec{
+		Label: label, Read: read,
+		Write: func(text string) error { return c.fault(write(strings.TrimSpace(text))) },
+	})
+}
+
+// do makes an edit whose error has no field to stand beside: the window shows it.
+func (c Context) do(e plan.Edit) { _ = c.Window.Do(e) }
+
+// capital returns text with its first letter in capitals.
+func capital(text string) string {
+	for i, r := range text {
+		return strings.ToUpper(string(r)) + text[i+len(string(r)):]
+	}
+	return text
+}

@@ -1,0 +1,99 @@
+package card
+
+import (
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render"
+)
+
+// sentence says what an opening is and what it stands by: "Duplex receptacle, right
+// of the bed".
+func (c Context) sentence(o *plan.Opening) string {
+	kind := words.New("plain", "{0}", o.Kind)
+	if k := part.All().Kind(o.Kind); k != nil {
+		kind = k.Text()
+	}
+	if by := c.neighbour(o); !by.IsZero() {
+		return c.say("opening.sentence", "{0}, {1}", kind, by)
+	}
+	return c.Voice.Say(kind)
+}
+
+// beside is how near a thing must be for an opening to be told by it.
+const beside = 3 * unit.Foot
+
+// neighbour says by what an opening stands on its face, the nearest first; nothing
+// where nothing is near.
+func (c Context) neighbour(o *plan.Opening) (said words.Text) {
+	if o.At.Part != plan.PartFace {
+		return said
+	}
+	nearest := beside
+	consider := func(name words.Text, from, to unit.Length) {
+		at := o.At.Along
+		switch {
+		case at < from && from-at < nearest:
+			nearest, said = from-at, words.New("by.left", "left of the {0}", name)
+		case at > to && at-to < nearest:
+			nearest, said = at-to, words.New("by.right", "right of the {0}", name)
+		case at >= from && at <= to:
+			nearest, said = 0, words.New("by.at", "at the {0}", name)
+		}
+	}
+	for _, f := range c.Index.FixturesOn(o.At.Host) {
+		consider(f.Kind.Text(), f.At.Along, f.At.Along+f.Width)
+	}
+	for _, cut := range c.Index.Cuts(o.At.Host) {
+		consider(cut.Break.Kind.Text(), cut.From, cut.To)
+	}
+	return said
+}
+
+// whereabouts says the room, the face, the status and the circuit of an opening.
+func (c Context) whereabouts(o *plan.Opening) string {
+	said := words.New("plain", "{0}", "")
+	place, ok := c.Index.Place(o.At)
+	if ok && place.Room != nil {
+		said = words.New("plain", "{0}", c.roomName(place.Room))
+	}
+	if ok {
+		said = words.New("where.part", "{0}, {1}", said, c.partText(o, place))
+	}
+	said = words.New("where.status", "{0} · {1}", said, statusText(o.Status))
+	if circuit, ok := c.Index.Plan().Circuits.Get(o.Circuit); ok {
+		said = words.New("where.circuit", "{0} · circuit {1}", said, circuit.Number)
+	}
+	return c.Voice.Say(said)
+}
+
+func (c Context) partText(o *plan.Opening, place plan.Place) words.Text {
+	switch {
+	case place.On != nil:
+		return words.New("where.on", "on the {0}", place.On.Kind.Text())
+	case o.At.Part == plan.PartCeiling:
+		return words.New("where.ceiling", "in the ceiling")
+	case o.At.Part == plan.PartFloor:
+		return words.New("where.floor", "in the floor")
+	}
+	return words.New("where.face", "{0} face", c.Facing(o.At.Host))
+}
+
+// roomName returns the room's name, or its use where it has none.
+func (c Context) roomName(r *plan.Room) string {
+	if r.Name != "" {
+		return r.Name
+	}
+	return c.Voice.Say(r.Use.Text())
+}
+
+// Facing names a face by where it stands in its room: the north face is the one a
+// person looks at who looks north.
+func (c Context) Facing(side plan.ID) words.Text {
+	ref, ok := c.Index.Side(side)
+	if !ok {
+		return words.Text{}
+	}
+	return render.FaceNames(c.Index, ref.Room)[ref.At]
+}

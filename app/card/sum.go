@@ -1,0 +1,94 @@
+package card
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/fill/box"
+	"studbay/plan/unit"
+)
+
+// sum is the addition beside the gauge, as a person writes it, and the verdict over it.
+func (c Context) sum(r box.Result, width float32) fyne.CanvasObject {
+	decimals := 2
+	for _, l := range r.Lines {
+		decimals = max(decimals, decimalsOf(l.Volume))
+	}
+	rows := []fyne.CanvasObject{c.verdict(r), look.Gap(1, look.Grid/2)}
+	for _, l := range r.Lines {
+		rows = append(rows, addend(c.Voice.Say(phraseOf(l).short(l)), withDecimals(l.Volume, decimals), look.Body, look.Body))
+	}
+	section := ""
+	if len(r.Lines) > 0 {
+		section, _, _ = strings.Cut(r.Lines[0].Section, "(B)")
+		section += "(B)"
+	}
+	rows = append(rows, look.HairLine(), addend(section, withDecimals(r.Required, decimals), look.Second, look.Strong))
+	return look.Column(look.Grid/2, rows...)
+}
+
+// verdict says in large figures what is over or to spare.
+func (c Context) verdict(r box.Result) fyne.CanvasObject {
+	text, tone := c.say("gauge.spare", "{0} in³ to spare", r.Spare.String()), look.Accent
+	switch {
+	case !r.Fits:
+		text, tone = c.say("gauge.over", "{0} in³ over", (-r.Spare).String()), look.Stop
+	case r.Spare == 0:
+		text = c.say("gauge.full", "exactly full")
+	}
+	return look.Column(2,
+		look.NewFlexible(text, look.Style{Size: look.TitleSize, Bold: true, Tone: tone}),
+		look.NewFlexible(c.say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1)), look.Second))
+}
+
+func addend(what, figure string, left, right look.Style) fyne.CanvasObject {
+	right.Align = fyne.TextAlignTrailing
+	return look.Row(look.Grid/2, 0, look.NewFlexible(what, left), look.NewText(figure, right))
+}
+
+// decimalsOf returns how many decimals of a cubic inch a volume has.
+func decimalsOf(v unit.Volume) int {
+	_, part, _ := strings.Cut(v.String(), ".")
+	return len(part)
+}
+
+// withDecimals writes a volume with at least so many decimals, so that a column of
+// them aligns at the point.
+func withDecimals(v unit.Volume, decimals int) string {
+	text := strings.Replace(v.String(), "-", "−", 1)
+	whole, part, _ := strings.Cut(text, ".")
+	if decimals > 0 {
+		part += strings.Repeat("0", max(0, decimals-len(part)))
+	}
+	if part == "" {
+		return whole
+	}
+	return whole + "." + part
+}
+
+// working is the sum line by line in full, behind the fold: sections, allowances, and
+// what makes up the volume.
+func (c Context) working(r box.Result) fyne.CanvasObject {
+	var rows []fyne.CanvasObject
+	for _, l := range r.VolumeLines {
+		rows = append(rows, c.workingLine(l.Section, c.Voice.Say(l.What), withDecimals(l.Volume, 2)))
+	}
+	for _, l := range r.Lines {
+		count := c.say("working.line", "{0}: {1} × {2}", l.What, int(l.Count), withDecimals(l.Allowance, 2))
+		rows = append(rows, c.workingLine(l.Section, count, withDecimals(l.Volume, 2)))
+	}
+	for _, note := range r.Notes {
+		rows = append(rows, look.NewParagraph(c.Voice.Say(note), look.Second, c.Width))
+	}
+	return look.Column(look.Grid, rows...)
+}
+
+func (c Context) workingLine(section, what, figure string) fyne.CanvasObject {
+	const figureWidth = 56
+	text := look.NewParagraph(what, look.Body, c.Width-figureWidth)
+	right := look.Style{Align: fyne.TextAlignTrailing}
+	top := look.Row(0, 0, text, look.Sized(figureWidth, 0, look.NewText(figure, right)))
+	return look.Column(0, top, look.NewFlexible(section, look.Second))
+}

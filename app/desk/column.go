@@ -1,0 +1,64 @@
+package desk
+
+import (
+	"slices"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"studbay/app/card"
+	"studbay/app/look"
+	"studbay/plan"
+)
+
+// column is the right side of the window: the card of what is chosen, then the
+// findings.
+type column struct {
+	desk   *Desk
+	width  float32 // of the column
+	card   card.Card
+	of     []plan.ID // the card was made for
+	seen   bool      // a card was made
+	stack  *fyne.Container
+	scroll *container.Scroll
+	object fyne.CanvasObject
+}
+
+const columnGap = 2 * look.Grid
+
+func newColumn(d *Desk) *column {
+	c := &column{desk: d, width: look.Scaled(cardWidth), stack: look.Column(2 * look.Grid)}
+	c.scroll = container.NewVScroll(look.Inset(columnGap, columnGap, columnGap, columnGap, c.stack))
+	c.object = look.Back(look.OnSurface, 0, c.scroll)
+	return c
+}
+
+// setWindowWidth makes the cards anew where the column becomes another width.
+func (c *column) setWindowWidth(width float32) {
+	if w := cardWidthIn(width); w != c.width {
+		c.width, c.seen = w, false
+		c.refresh()
+	}
+}
+
+// context is what cards show now.
+func (d *Desk) context() card.Context {
+	return card.Context{
+		Window: d, Index: d.doc.Index(), Result: d.doc.Result(), Voice: d.voice,
+		Width: d.column.width - 2*look.Scaled(columnGap),
+	}
+}
+
+// refresh brings the card and the list up to the document; another card is made only
+// where something else is chosen, so that a field in use keeps its place.
+func (c *column) refresh() {
+	context := c.desk.context()
+	chosen := c.desk.doc.Selection()
+	if !c.seen || !slices.Equal(chosen, c.of) || !c.card.Show(context) {
+		c.card, c.of, c.seen = card.For(context, chosen), slices.Clone(chosen), true
+		c.scroll.ScrollToTop()
+	}
+	c.stack.Objects = []fyne.CanvasObject{c.card.Object(), card.FindingsList(context)}
+	c.stack.Refresh()
+	c.scroll.Refresh()
+}

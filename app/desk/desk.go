@@ -1,0 +1,264 @@
+package desk
+
+import (
+	"crypto/rand"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+
+	"studbay/app/board"
+	"studbay/app/look"
+	"studbay/app/tool"
+	"studbay/plan"
+	"studbay/plan/file"
+	"studbay/plan/geom"
+	"studbay/plan/words"
+)
+
+// Desk is one window with one document.
+type Desk struct {
+	app      fyne.App
+	window   fyne.Window
+	prefs    prefs
+	house    *House
+	doc      *Document
+	voice    words.Voice
+	commands []Command
+	// shortcuts holds the commands by the toolkit's name of their keys.
+	shortcuts map[string]*Command
+
+	tools    []toolEntry
+	inHand   int    // of tools
+	kind     string // of opening, in hand
+	table    *table
+	preview  tool.Preview
+	datum    plan.Datum
+	lastRoom plan.ID // the pointer was in last
+	said     words.Text
+
+	shell  *shell
+	menus  *menuStrip
+	rail   *rail
+	drawer *drawer
+	board  *board.Board
+	unfold *board.Unfold
+	strip  *strip
+	pane   *unfoldPane
+	column *column
+	status *status
+	blank  *blank
+
+	open   dialog.Dialog // the dialog of ours in sight, or nil
+	busy   func()        // cancels the export under way, or nil
+	asked  time.Time     // when the file on disk was looked at last
+	closed bool
+}
+
+// newDesk makes a window with an empty plan.
+func newDesk(h *House) *Desk {
+	d := &Desk{app: h.app, house: h, prefs: prefs{h.app.Preferences()}, kind: "duplex", datum: plan.FinishedFloor}
+	d.window = h.app.NewWindow(appName)
+	d.window.SetPadded(false)
+	d.voice = d.newVoice()
+	d.table = &table{desk: d}
+	d.tools = toolTable()
+	d.commands = append(toolCommands(d.tools), commandTable()...)
+	d.doc = newDocument(d.emptyPlan(), fyne.Do, d.changed)
+	d.build()
+	d.listen()
+	d.window.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { d.dropped(files) })
+	d.window.SetCloseIntercept(d.Close)
+	size, ok := d.prefs.window()
+	if !ok {
+		size = fyne.NewSize(1440, 900)
+	}
+	d.window.Resize(size)
+	d.refreshAll()
+	return d
+}
+
+const appName = "Studbay"
+
+// build makes the parts of the window and puts them together. It is done anew where
+// the language or the scale changes.
+func (d *Desk) build() {
+	d.board, d.unfold = board.New(&host{d}), board.NewUnfold(&host{d})
+	d.menus, d.rail, d.drawer = newMenuStrip(d), newRail(d), newDrawer(d)
+	d.strip, d.pane, d.status = newStrip(d), newUnfoldPane(d), newStatus(d)
+	d.column = newColumn(d)
+	d.blank = newBlank(d)
+	d.shell = &shell{
+		menu: d.menus.object, rail: d.rail.object, drawer: d.drawer.object,
+		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
+		card: d.column.object, status: d.status.object,
+		shown: d.panels(), onWidth: d.column.setWindowWidth,
+	}
+	d.window.SetContent(d.shell.build())
+}
+
+// panels says which parts of the window are shown now.
+func (d *Desk) panels() shown {
+	return shown{Drawer: d.tools[d.inHand].drawer, Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
+}
+
+func (d *Desk) showPanels() { d.shell.show(d.panels()) }
+
+// emptyPlan is what a new document begins with.
+func (d *Desk) emptyPlan() plan.Plan {
+	p := plan.New(d.say("plan.untitled", "Untitled plan"), newID(plan.KindLevel))
+	p.Levels[0].Name = d.say("level.ground", "Ground floor")
+	header := *p.Header
+	header.Units = unitsName(d.prefs.units())
+	p.Header = &header
+	return p
+}
+
+// newID makes a fresh ID; the system's random does not fail.
+func newID(kind byte) plan.ID {
+	id, err := plan.NewID(kind, rand.Reader)
+	if err != nil {
+		panic(err)
+	}
+	return id
+}
+
+// changed is told what of the document is another than before.
+func (d *Desk) changed(what Changed) {
+	if d.closed || d.board == nil {
+		return
+	}
+	if what&PlanChanged != 0 {
+		d.voice.System = d.doc.System()
+		d.keep()
+	}
+	if what&(PlanChanged|SelectionChanged|FindingsChanged|LevelChanged) != 0 {
+		d.showPicture()
+		d.column.refresh()
+		d.pane.refresh()
+		d.strip.refresh()
+		d.blank.refresh()
+	}
+	if what&LevelChanged != 0 {
+		d.board.Fit()
+	}
+	d.refreshMenus()
+	d.window.SetTitle(d.windowTitle())
+}
+
+func (d *Desk) refreshAll() {
+	d.changed(PlanChanged | FindingsChanged | SelectionChanged | FileChanged)
+	d.rail.refresh()
+	d.showHint()
+}
+
+// showPicture brings the board and the unfolded room up to the document.
+func (d *Desk) showPicture() {
+	pic := board.Picture{
+		Index: d.doc.Index(), Level: d.doc.Level(), Findings: d.doc.Result().All(),
+		Selected: d.doc.Selection(), Theme: *look.Current(), Voice: d.voice, Preview: d.preview,
+	}
+	d.board.SetPicture(pic)
+	room, side := d.roomInHand()
+	unfolded := board.UnfoldPicture{Picture: pic, Side: side, Datum: d.datum}
+	if room != nil {
+		unfolded.Room = room.ID
+	}
+	d.unfold.SetPicture(unfolded)
+}
+
+// showPreview shows what the tool shows live.
+func (d *Desk) showPreview() {
+	d.showPicture()
+	d.status.snap.SetWords(d.voice.Say(d.preview.Snap))
+	d.status.object.Refresh()
+}
+
+// showHint says what the tool expects, or what it has just said.
+func (d *Desk) showHint() {
+	hint := d.tool().Hint()
+	if !d.said.IsZero() {
+		hint = d.said
+	}
+	d.status.hint.SetWords(d.voice.Say(hint))
+}
+
+// setDatum says from which floor the unfolded room tells heights.
+func (d *Desk) setDatum(to plan.Datum) {
+	d.datum = to
+	d.showPicture()
+	d.pane.refresh()
+}
+
+// windowTitle is what the desktop shows of the window.
+func (d *Desk) windowTitle() string {
+	title := d.doc.Title() + " · " + appName
+	if d.doc.IsDirty() {
+		return "• " + title
+	}
+	return title
+}
+
+// stateText says whether the plan is saved.
+func (d *Desk) stateText() string {
+	switch {
+	case d.doc.IsDirty():
+		return d.say("state.dirty", "· not saved")
+	case d.doc.Path() == "":
+		return ""
+	}
+	return d.say("state.saved", "· saved {0}", d.doc.stamp.ModTime.Format("15:04"))
+}
+
+// editionText says what the plan is checked by.
+func (d *Desk) editionText() string {
+	if err := d.doc.CheckError(); err != nil {
+		return d.say("edition.trouble", "Not checked")
+	}
+	figures := d.doc.Result().Figures
+	switch {
+	case figures == nil:
+		return ""
+	case len(figures.Amendments) == 0:
+		return figures.Title
+	case len(figures.Amendments) == 1:
+		return d.say("edition.amended-one", "{0} · 1 amendment", figures.Title)
+	}
+	return d.say("edition.amended", "{0} · {1} amendments", figures.Title, len(figures.Amendments))
+}
+
+// keep offers the plan to the recovery, so that a kill loses little.
+func (d *Desk) keep() {
+	if d.house.autosave == nil || !d.doc.IsDirty() {
+		return
+	}
+	d.house.autosave.Offer(d.doc.unsaved(time.Now()))
+}
+
+// forget drops the document from the recovery.
+func (d *Desk) forget() {
+	if d.house.autosave != nil {
+		_ = d.house.autosave.Drop(d.doc.name)
+	}
+}
+
+// replace shows another document in this window.
+func (d *Desk) replace(p plan.Plan, path string, stamp file.Stamp) {
+	d.tool().Leave(d.table)
+	d.doc.close()
+	d.preview, d.said, d.lastRoom = tool.Preview{}, words.Text{}, ""
+	d.doc = newDocument(p, fyne.Do, d.changed)
+	d.doc.opened(path, stamp)
+	d.refreshAll()
+	d.board.Fit()
+}
+
+// boxOf returns where a finding is: its stretches, its opening or its room.
+func boxOf(ix *plan.Index, about ...plan.ID) (geom.Box, bool) {
+	for _, id := range about {
+		if box, ok := ix.BoxOf(id); ok && id != "" {
+			return box, true
+		}
+	}
+	return geom.Box{}, false
+}

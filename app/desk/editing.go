@@ -1,0 +1,190 @@
+package desk
+
+import (
+	"cmp"
+	"errors"
+	"slices"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+func (d *Desk) canUndo() bool { return d.doc.History().CanUndo() }
+func (d *Desk) canRedo() bool { return d.doc.History().CanRedo() }
+func (d *Desk) undo()         { d.doc.Undo() }
+func (d *Desk) redo()         { d.doc.Redo() }
+
+// undoTitle names the step that undo takes back.
+func (d *Desk) undoTitle() words.Text {
+	return words.New("command.undo.named", "Undo {0}", quietName(d.doc.History().UndoName()))
+}
+
+func (d *Desk) redoTitle() words.Text {
+	return words.New("command.redo.named", "Redo {0}", quietName(d.doc.History().RedoName()))
+}
+
+// quietName puts the name of a step in marks, or leaves none.
+func quietName(name words.Text) words.Text {
+	if name.IsZero() {
+		return words.New("plain", "{0}", "")
+	}
+	return words.New("quoted", "“{0}”", name)
+}
+
+func (d *Desk) hasSelection() bool { return len(d.doc.Selection()) > 0 }
+
+func (d *Desk) hasOneOpening() bool {
+	chosen := d.doc.Selection()
+	return len(chosen) == 1 && chosen[0].Kind() == plan.KindOpening
+}
+
+// removeEdits has one row a kind of thing that can be taken out.
+var removeEdits = map[byte]func(id plan.ID, all bool) plan.Edit{
+	plan.KindOpening: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveOpening{ID: id} },
+	plan.KindBreak:   func(id plan.ID, _ bool) plan.Edit { return plan.RemoveBreak{ID: id} },
+	plan.KindFixture: func(id plan.ID, all bool) plan.Edit { return plan.RemoveFixture{ID: id, Cascade: all} },
+	plan.KindRoom:    func(id plan.ID, all bool) plan.Edit { return plan.RemoveRoom{ID: id, Cascade: all} },
+	plan.KindCable:   func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCable{ID: id} },
+	plan.KindSide:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCorner{Side: id} },
+}
+
+// removeSelected takes out what is chosen; where other things hang on it, it asks.
+func (d *Desk) removeSelected() {
+	err := d.remove(false)
+	if !errors.Is(err, plan.ErrInUse) {
+		return
+	}
+	d.ask(question{
+		title: d.say("remove.title", "Take out all that hangs on it too?"),
+		body:  d.errorText(err),
+		answers: []answer{
+			{d.say("answer.stay", "Go back"), nil},
+			{d.say("answer.all", "Take out all of it"), func() { _ = d.remove(true) }},
+		},
+	})
+}
+
+// remove takes out what is chosen as one step: what hangs on others goes first.
+func (d *Desk) remove(cascade bool) error {
+	chosen := slices.Clone(d.doc.Selection())
+	slices.SortStableFunc(chosen, func(a, b plan.ID) int { return cmp.Compare(removalRank(a), removalRank(b)) })
+	var edits []plan.Edit
+	for _, id := range chosen {
+		if make, ok := removeEdits[id.Kind()]; ok {
+			edits = append(edits, make(id, cascade))
+		}
+	}
+	switch len(edits) {
+	case 0:
+		return nil
+	case 1:
+		return d.Do(edits[0])
+	}
+	return d.Do(plan.Steps{Label: words.New("edit.remove-several", "Take out {0} things", len(edits)), Edits: edits})
+}
+
+func removalRank(id plan.ID) int {
+	switch id.Kind() {
+	case plan.KindRoom, plan.KindSide:
+		return 2
+	case plan.KindFixture:
+		return 1
+	}
+	return 0
+}
+
+func (d *Desk) selectAll() {
+	var ids []plan.ID
+	if l := d.doc.Plan().Level(d.doc.Level()); l != nil {
+		for o := range l.Openings.All() {
+			ids = append(ids, o.ID)
+		}
+	}
+	d.Select(ids...)
+}
+
+func (d *Desk) goToSelected() {
+	chosen := d.doc.Selection()
+	if box, ok := boxOf(d.doc.Index(), chosen...); ok {
+		for _, id := range chosen[1:] {
+			if more, ok := d.doc.Index().BoxOf(id); ok {
+				box = box.Union(more)
+			}
+		}
+		d.board.CenterOn(box.Expand(2 * unit.Foot))
+	}
+}
+
+func (d *Desk) setUnits(s unit.System) {
+	d.prefs.setUnits(s)
+	_ = d.Do(plan.SetUnits{Units: unitsName(s)})
+	d.drawer.fill()
+}
+
+// levelBy returns the level so many above the one shown, or nothing.
+func (d *Desk) levelBy(n int) plan.ID {
+	levels := slices.Clone(d.doc.Plan().Levels)
+	slices.SortStableFunc(levels, func(a, b *plan.Level) int { return cmp.Compare(a.Elevation, b.Elevation) })
+	for i, l := range levels {
+		if l.ID == d.doc.Level() && i+n >= 0 && i+n < len(levels) {
+			return levels[i+n].ID
+		}
+	}
+	return ""
+}
+
+// storey is the usual height from one floor to the next: common practice.
+const storey = 9 * unit.Foot
+
+func (d *Desk) addLevel() {
+	var top unit.Length
+	for _, l := range d.doc.Plan().Levels {
+		top = max(top, l.Elevation)
+	}
+	id := newID(plan.KindLevel)
+	name := d.say("level.next", "Level {0}", len(d.doc.Plan().Levels)+1)
+	if d.Do(plan.AddLevel{ID: id, Title: name, Elevation: top + storey}) == nil {
+		d.doc.SetLevel(id)
+	}
+}
+
+func (d *Desk) hasFindings() bool { return len(d.doc.Result().All()) > 0 }
+
+// stepFinding goes to the next finding after the one of what is chosen.
+func (d *Desk) stepFinding(by int) {
+	all := d.doc.Result().All()
+	at := -1
+	if by < 0 {
+		at = 0
+	}
+	for i, f := range all {
+		if d.isOfSelected(f) {
+			at = i
+			break
+		}
+	}
+	// Findings of one thing follow each other: step past all of them.
+	for range all {
+		at = (at + by + len(all)) % len(all)
+		if !d.isOfSelected(all[at]) {
+			break
+		}
+	}
+	d.Go(all[at])
+}
+
+func (d *Desk) isOfSelected(f fill.Finding) bool {
+	return slices.ContainsFunc(d.doc.Selection(), func(id plan.ID) bool { return id == f.Opening || id == f.About })
+}
+
+// findingInHand returns the worst finding of what is chosen that is not set aside.
+func (d *Desk) findingInHand() *fill.Finding {
+	for _, f := range d.doc.Result().All() {
+		if f.Waived == nil && d.isOfSelected(f) {
+			return &f
+		}
+	}
+	return nil
+}

@@ -1,0 +1,84 @@
+package desk
+
+import (
+	"context"
+	"errors"
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/look"
+	"studbay/plan"
+)
+
+// exporting is one export under way: what, where to, and how to be told of progress.
+type exporting struct {
+	index *plan.Index
+	desk  *Desk
+	path  string
+	// progress may be called from any goroutine with the share done, 0 to 1.
+	progress func(float64)
+}
+
+// chooseExport asks for a file and exports the sheets to it.
+func (d *Desk) chooseExport(extension string) {
+	d.commitField()
+	d.choose(fileName(d.doc.Title())+extension, []string{extension}, func(path string) {
+		d.export(withExtension(path, extension))
+	})
+}
+
+// export writes the sheets beside the window, with a bar that can be cancelled.
+func (d *Desk) export(path string) {
+	ctx, cancel := context.WithCancel(context.Background())
+	bar := widget.NewProgressBar()
+	width := look.Scaled(dialogWidth)
+	var shown dialog.Dialog
+	stop := look.NewPress(look.NewText(d.say("answer.cancel", "Cancel"), look.Style{Bold: true, Tone: look.Accent}), look.Outline, 2*look.Grid, look.Grid, func() {
+		cancel()
+		shown.Hide()
+	})
+	content := look.Column(look.Grid,
+		look.NewParagraph(d.say("export.title", "Drawing the sheets"), look.Title, width),
+		look.NewParagraph(shortPath(path), look.Second, width), bar,
+		look.Row(0, 0, look.Gap(1, 1), stop))
+	shown = dialog.NewCustomWithoutButtons("", look.Inset(look.Grid, 0, look.Grid, look.Grid, content), d.window)
+	shown.Show()
+	d.busy = cancel
+	job := exporting{index: d.doc.Index(), desk: d, path: path, progress: func(share float64) {
+		fyne.Do(func() { bar.SetValue(share) })
+	}}
+	result := d.doc.Result()
+	voice := d.voice
+	go func() {
+		files, err := writeSheets(ctx, job, result, voice)
+		fyne.Do(func() {
+			shown.Hide()
+			d.busy = nil
+			d.exported(files, err)
+		})
+	}()
+}
+
+func (d *Desk) exported(files []string, err error) {
+	switch {
+	case errors.Is(err, context.Canceled) || d.closed:
+	case err != nil:
+		d.trouble(d.say("export.failed", "The sheets could not be exported"), err)
+	default:
+		body := ""
+		for _, f := range files {
+			body += shortPath(f) + "\n"
+		}
+		d.tell(d.say("export.done", "{0} written", filepath.Base(files[0])), body)
+	}
+}
+
+// cancelExport stops an export under way.
+func (d *Desk) cancelExport() {
+	if d.busy != nil {
+		d.busy()
+	}
+}

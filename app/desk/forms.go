@@ -1,0 +1,224 @@
+package desk
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/look"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// asked is one line to fill in of a small form.
+type asked struct {
+	label string
+	text  string // it begins with
+	hint  string // how it may be written
+}
+
+// form asks for a few texts. Do gets them and returns what is wrong, which keeps the
+// form open.
+func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) error) {
+	width := look.Scaled(dialogWidth)
+	var entries []*widget.Entry
+	wrong := look.NewParagraph("", look.Style{Tone: look.Stop}, width)
+	wrong.Hide()
+	var rows []fyne.CanvasObject
+	rows = append(rows, look.NewParagraph(title, look.Title, width))
+	if body != "" {
+		rows = append(rows, look.NewParagraph(body, look.Quiet, width))
+	}
+	var shown dialog.Dialog
+	submit := func() {
+		texts := make([]string, len(entries))
+		for i, e := range entries {
+			texts[i] = strings.TrimSpace(e.Text)
+		}
+		if err := do(texts); err != nil {
+			wrong.SetWords(d.errorText(err))
+			wrong.Show()
+			return
+		}
+		shown.Hide()
+	}
+	for _, l := range lines {
+		e := widget.NewEntry()
+		e.SetText(l.text)
+		e.SetPlaceHolder(l.hint)
+		e.OnSubmitted = func(string) { submit() }
+		entries = append(entries, e)
+		rows = append(rows, look.Row(0, 1, look.Sized(140, 0, look.NewFlexible(l.label, look.Quiet)), e))
+	}
+	button := func(label string, frame look.Frame, tone look.Tone, do func()) fyne.CanvasObject {
+		return look.Sized(0, look.HitTarget, look.NewPress(look.NewText(label, look.Style{Bold: true, Tone: tone}), frame, 2*look.Grid, look.Grid, do))
+	}
+	rows = append(rows, wrong, look.Gap(1, look.Grid/2), look.Row(look.Grid, 0, look.Gap(1, 1),
+		button(d.say("answer.stay", "Go back"), look.Outline, look.Accent, func() { shown.Hide() }),
+		button(yes, look.Solid, look.OnAccent, submit)))
+	shown = dialog.NewCustomWithoutButtons("", look.Inset(look.Grid, 0, look.Grid, look.Grid, look.Column(look.Grid, rows...)), d.window)
+	d.open = shown
+	shown.SetOnClosed(func() { d.open = nil })
+	shown.Show()
+	if len(entries) > 0 {
+		d.window.Canvas().Focus(entries[0])
+	}
+}
+
+// usualCeiling is the height a new room begins with: common practice.
+const usualCeiling = 8 * unit.Foot
+
+// askRoom asks for a room's width and depth and stands it beside what is there.
+func (d *Desk) askRoom() {
+	width, depth := "14'", "12'"
+	if d.doc.System() == unit.Metric {
+		width, depth = "4.2 m", "3.6 m"
+	}
+	d.form(d.say("room-form.title", "A room by width × depth"), d.say("room-form.body", "Measured inside, between the finished faces."),
+		d.say("room-form.yes", "Draw it"), []asked{
+			{d.say("room-form.name", "Name"), d.say("room-form.name.first", "Room"), ""},
+			{d.say("room-form.width", "Width"), width, d.say("hint.length", "such as 14' 6 or 4.4 m")},
+			{d.say("room-form.depth", "Depth"), depth, d.say("hint.length", "such as 14' 6 or 4.4 m")},
+		}, func(texts []string) error {
+			w, err := unit.Parse(texts[1], d.doc.System().Bare())
+			if err != nil {
+				return err
+			}
+			h, err := unit.Parse(texts[2], d.doc.System().Bare())
+			if err != nil {
+				return err
+			}
+			return d.addRoom(texts[0], w, h)
+		})
+}
+
+// addRoom draws a rectangle to the right of what is on the level.
+func (d *Desk) addRoom(name string, w, h unit.Length) error {
+	var at geom.Point
+	if box, ok := d.doc.Index().Extent(d.doc.Level()); ok {
+		at = geom.Point{X: box.Max.X + 4*unit.Inch + unit.Inch/2, Y: box.Min.Y}
+	}
+	corners := geom.Polygon{at, {X: at.X + w, Y: at.Y}, {X: at.X + w, Y: at.Y + h}, {X: at.X, Y: at.Y + h}}
+	sides := make([]plan.ID, len(corners))
+	for i := range sides {
+		sides[i] = newID(plan.KindSide)
+	}
+	id := newID(plan.KindRoom)
+	room := plan.NewRoom(id, name, plan.UseLiving, corners, sides)
+	if room.Ceiling == 0 {
+		room.Ceiling = usualCeiling
+	}
+	if err := d.Do(plan.AddRoom{Level: d.doc.Level(), Room: room}); err != nil {
+		return err
+	}
+	d.Select(id)
+	d.board.Fit()
+	return nil
+}
+
+// askCopies asks how many copies of an opening to set and how far apart.
+func (d *Desk) askCopies() {
+	id := d.doc.Selection()[0]
+	spacing := "6'"
+	if d.doc.System() == unit.Metric {
+		spacing = "1.8 m"
+	}
+	d.form(d.say("copies.title", "Copy along the face"), d.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
+		d.say("copies.yes", "Set them"), []asked{
+			{d.say("copies.count", "How many more"), "1", ""},
+			{d.say("copies.spacing", "Centre to centre"), spacing, ""},
+		}, func(texts []string) error {
+			n, err := countOf(texts[0])
+			if err != nil {
+				return err
+			}
+			l, err := unit.Parse(texts[1], d.doc.System().Bare())
+			if err != nil {
+				return err
+			}
+			copies := make([]plan.ID, n)
+			for i := range copies {
+				copies[i] = newID(plan.KindOpening)
+			}
+			return d.Do(plan.CopyOpening{ID: id, Copies: copies, Along: l, By: geom.Point{X: l}})
+		})
+}
+
+// askCircuit adds a circuit and puts the openings chosen on it.
+func (d *Desk) askCircuit() {
+	d.form(d.say("circuit.title", "A circuit"), "", d.say("circuit.yes", "Add it"), []asked{
+		{d.say("circuit.number", "Number at the panel"), d.nextCircuit(), ""},
+		{d.say("circuit.name", "What it serves"), "", d.say("circuit.name.hint", "such as bedroom receptacles")},
+		{d.say("circuit.amps", "Amperes"), "20", ""},
+	}, func(texts []string) error {
+		amps, err := countOf(texts[2])
+		if err != nil {
+			return err
+		}
+		id := newID(plan.KindCircuit)
+		edits := []plan.Edit{plan.AddCircuit{Circuit: plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
+		for _, chosen := range d.doc.Selection() {
+			if o, _ := d.doc.Plan().Opening(chosen); o != nil {
+				on := *o
+				on.Circuit = id
+				edits = append(edits, plan.ChangeOpening{Opening: on})
+			}
+		}
+		return d.Do(plan.Steps{Label: words.New("edit.circuit.add", "Add circuit"), Edits: edits})
+	})
+}
+
+// askDecision writes down a question that is open, about what is chosen.
+func (d *Desk) askDecision() {
+	d.form(d.say("decision.title", "An open decision"), d.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
+		d.say("decision.yes", "Write it down"), []asked{
+			{d.say("decision.question", "What is open"), "", d.say("decision.hint", "such as: how thick is the tile?")},
+		}, func(texts []string) error {
+			about := append([]plan.ID{}, d.doc.Selection()...)
+			return d.Do(plan.AddDecision{Decision: plan.Decision{ID: newID(plan.KindDecision), Question: texts[0], About: about}})
+		})
+}
+
+// askWaiver sets the finding in hand aside with a reason.
+func (d *Desk) askWaiver() {
+	f := d.findingInHand()
+	if f == nil {
+		return
+	}
+	d.form(d.say("waiver.title", "Set this finding aside"), d.voice.Say(f.Message)+"\n"+d.say("waiver.body", "It stays in the list and on the sheets, with your reason."),
+		d.say("waiver.yes", "Set it aside"), []asked{
+			{d.say("waiver.reason", "Reason"), "", ""},
+			{d.say("waiver.by", "Who decided"), "", ""},
+		}, func(texts []string) error {
+			return d.Do(plan.AddWaiver{Waiver: plan.Waiver{ID: newID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
+		})
+}
+
+// nextCircuit suggests the number after the greatest in use.
+func (d *Desk) nextCircuit() string {
+	most := 0
+	for c := range d.doc.Plan().Circuits.All() {
+		if n, err := strconv.Atoi(c.Number); err == nil {
+			most = max(most, n)
+		}
+	}
+	return strconv.Itoa(most + 1)
+}
+
+// askLevelName names the level shown.
+func (d *Desk) askLevelName() {
+	l := d.doc.Plan().Level(d.doc.Level())
+	if l == nil {
+		return
+	}
+	d.form(d.say("level-form.title", "Name of the level"), "", d.say("level-form.yes", "Rename it"), []asked{
+		{d.say("level-form.name", "Name"), l.Name, ""},
+	}, func(texts []string) error {
+		return d.Do(plan.ChangeLevel{ID: l.ID, Title: texts[0], Elevation: l.Elevation})
+	})
+}

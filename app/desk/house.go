@@ -1,0 +1,134 @@
+package desk
+
+import (
+	"os"
+	"path/filepath"
+	"strconv"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"github.com/adrg/xdg"
+
+	"studbay/app/look"
+	"studbay/plan/file"
+	"studbay/plan/words"
+)
+
+// House is the program while its windows are open: what they share.
+type House struct {
+	app      fyne.App
+	desks    []*Desk
+	recovery *file.Recovery // nil where its folder cannot be used
+	autosave *file.Autosave
+	left     []file.Unsaved // of killed runs, not yet offered
+	trouble  []error        // of the recovery, not yet told
+}
+
+// autosaveAfter is how long after an edit the plan is kept.
+const autosaveAfter = 2 * time.Second
+
+// Open makes ready the program's windows: one for each plan's file named, or one with
+// an empty plan. It shows them; the caller runs the application.
+func Open(app fyne.App, paths []string) *House {
+	h := &House{app: app}
+	h.openRecovery(filepath.Join(xdg.StateHome, "studbay", "recovery"))
+	h.applyTheme()
+	first := newDesk(h)
+	h.desks = append(h.desks, first)
+	first.window.Show()
+	for i, path := range paths {
+		if i == 0 {
+			first.OpenGuarded(path)
+			continue
+		}
+		h.NewWindow().OpenGuarded(path)
+	}
+	app.Settings().AddListener(func(fyne.Settings) { fyne.Do(h.restyled) })
+	first.offerRecovery()
+	return h
+}
+
+// openRecovery begins the keeping of unsaved plans; without it the program still works.
+func (h *House) openRecovery(folder string) {
+	recovery, err := file.OpenRecovery(folder)
+	if err != nil {
+		h.trouble = append(h.trouble, err)
+		return
+	}
+	h.recovery = recovery
+	h.autosave = file.NewAutosave(recovery, autosaveAfter, func(err error) { fyne.Do(func() { h.keepFailed(err) }) })
+	left, problems := recovery.List()
+	h.left, h.trouble = left, append(h.trouble, problems...)
+}
+
+func (h *House) keepFailed(err error) {
+	for _, d := range h.desks {
+		d.said = words.New("autosave.failed", "The safety copy could not be kept: {0}", d.errorText(err))
+		d.showHint()
+	}
+}
+
+// NewWindow opens another window with an empty plan.
+func (h *House) NewWindow() *Desk {
+	d := newDesk(h)
+	h.desks = append(h.desks, d)
+	d.window.Show()
+	return d
+}
+
+// applyTheme puts colours and scale in force as the user has chosen.
+func (h *House) applyTheme() {
+	p := prefs{h.app.Preferences()}
+	scale := float32(p.scale()) / 100
+	if percent, err := strconv.Atoi(os.Getenv("STUDBAY_SCALE")); err == nil && percent >= 50 && percent <= 400 {
+		scale = float32(percent) / 100
+	}
+	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale})
+}
+
+// restyled shows every window in the theme now in force.
+func (h *House) restyled() {
+	for _, d := range h.desks {
+		d.showPicture()
+		d.rail.refresh()
+	}
+}
+
+// rebuilt builds every window anew, in another language or at another scale.
+func (h *House) rebuilt() {
+	for _, d := range h.desks {
+		d.voice = d.newVoice()
+		d.build()
+		d.refreshAll()
+		d.board.Fit()
+	}
+}
+
+// gone is told that a window has closed.
+func (h *House) gone(d *Desk) {
+	for i, other := range h.desks {
+		if other == d {
+			h.desks = append(h.desks[:i], h.desks[i+1:]...)
+			break
+		}
+	}
+	if len(h.desks) == 0 && h.recovery != nil {
+		h.autosave.Flush()
+		h.recovery.Close()
+		h.recovery, h.autosave = nil, nil
+	}
+}
+
+// Close ends what the windows shared. It is for after the application has run, also
+// where it was quit with windows open: what they had not saved stays in the recovery.
+func (h *House) Close() {
+	if h.recovery == nil {
+		return
+	}
+	for _, d := range h.desks {
+		d.keep()
+	}
+	h.autosave.Flush()
+	h.recovery.Close()
+	h.recovery, h.autosave = nil, nil
+}

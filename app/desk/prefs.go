@@ -1,0 +1,101 @@
+package desk
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/plan/unit"
+)
+
+// prefs is what the program remembers of its user, on this machine.
+type prefs struct{ store fyne.Preferences }
+
+const mostRecent = 8
+
+func (p prefs) mode() look.Mode     { return look.Mode(p.store.String("mode")) }
+func (p prefs) setMode(m look.Mode) { p.store.SetString("mode", string(m)) }
+
+// scale is the interface scale in percent.
+func (p prefs) scale() int           { return p.store.IntWithFallback("scale", 100) }
+func (p prefs) setScale(percent int) { p.store.SetInt("scale", percent) }
+
+// language is the catalogue of messages, or nothing for the system's.
+func (p prefs) language() string        { return p.store.String("language") }
+func (p prefs) setLanguage(name string) { p.store.SetString("language", name) }
+
+// units are those a new plan begins with.
+func (p prefs) units() unit.System {
+	if p.store.String("units") == "metric" {
+		return unit.Metric
+	}
+	return unit.Imperial
+}
+
+func (p prefs) setUnits(s unit.System) {
+	name := "imperial"
+	if s == unit.Metric {
+		name = "metric"
+	}
+	p.store.SetString("units", name)
+}
+
+// recent lists plans opened lately that are still there, the latest first.
+func (p prefs) recent() (paths []string) {
+	for _, path := range p.store.StringList("recent") {
+		if _, err := os.Stat(path); err == nil {
+			paths = append(paths, path)
+		}
+	}
+	return paths
+}
+
+// addRecent puts a plan first.
+func (p prefs) addRecent(path string) {
+	if abs, err := filepath.Abs(path); err == nil {
+		path = abs
+	}
+	list := slices.DeleteFunc(p.store.StringList("recent"), func(old string) bool { return old == path })
+	list = append([]string{path}, list...)
+	p.store.SetStringList("recent", list[:min(len(list), mostRecent)])
+}
+
+// kinds lists the kinds of opening used lately.
+func (p prefs) kinds() []string { return p.store.StringList("kinds") }
+
+func (p prefs) addKind(id string) {
+	list := slices.DeleteFunc(p.kinds(), func(old string) bool { return old == id })
+	list = append([]string{id}, list...)
+	p.store.SetStringList("kinds", list[:min(len(list), 4)])
+}
+
+// window is the size the window had, and whether the unfolded room and the cards were
+// shown.
+func (p prefs) window() (size fyne.Size, hasSize bool) {
+	w, h := p.store.Float("width"), p.store.Float("height")
+	return fyne.NewSize(float32(w), float32(h)), w > 0 && h > 0
+}
+
+func (p prefs) setWindow(size fyne.Size) {
+	p.store.SetFloat("width", float64(size.Width))
+	p.store.SetFloat("height", float64(size.Height))
+}
+
+func (p prefs) unfold() bool        { return p.store.BoolWithFallback("unfold", true) }
+func (p prefs) setUnfold(on bool)   { p.store.SetBool("unfold", on) }
+func (p prefs) cards() bool         { return p.store.BoolWithFallback("cards", true) }
+func (p prefs) setCards(on bool)    { p.store.SetBool("cards", on) }
+func (p prefs) lastFolder() string  { return p.store.String("folder") }
+func (p prefs) setFolder(of string) { p.store.SetString("folder", filepath.Dir(of)) }
+
+// shortPath writes a path as people know it: the home folder as ~.
+func shortPath(path string) string {
+	if home, err := os.UserHomeDir(); err == nil && strings.HasPrefix(path, home+string(filepath.Separator)) {
+		return "~" + strings.TrimPrefix(path, home)
+	}
+	return path
+}

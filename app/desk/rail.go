@@ -1,0 +1,104 @@
+package desk
+
+import (
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/app/tool"
+	"studbay/plan/words"
+	"studbay/render/symbol"
+)
+
+// toolEntry is one tool of the rail.
+type toolEntry struct {
+	title words.Text
+	icon  symbol.Icon
+	key   string // that takes it in hand
+	tool  tool.Tool
+	// drawer says that the drawer of opening kinds is open while it is in hand.
+	drawer bool
+}
+
+// rail is the column of tools at the left, each with its name under its icon.
+type rail struct {
+	desk   *Desk
+	press  []*look.Press
+	names  []*look.Text
+	icons  []*look.Picture
+	object fyne.CanvasObject
+}
+
+func newRail(d *Desk) *rail {
+	r := &rail{desk: d}
+	column := []fyne.CanvasObject{look.Gap(1, look.Grid)}
+	for i, t := range d.tools {
+		tone := func() look.Tone {
+			if d.inHand == i {
+				return look.Accent
+			}
+			return look.Ink
+		}
+		icon := look.NewIcon(t.icon, 22, tone)
+		name := look.NewText(d.voice.Say(t.title), look.Style{Size: look.SecondSize, Align: fyne.TextAlignCenter})
+		press := look.NewPress(look.Column(look.Grid/2, centred(icon), name), look.Bare, 2, look.Grid-1, func() { d.TakeTool(i) })
+		r.icons, r.names, r.press = append(r.icons, icon), append(r.names, name), append(r.press, press)
+		column = append(column, look.Inset(look.Grid, 0, look.Grid, 0, press))
+	}
+	r.object = look.Back(look.OnSurface, 0, look.Column(look.Grid/2, column...))
+	r.refresh()
+	return r
+}
+
+// refresh marks the tool in hand.
+func (r *rail) refresh() {
+	for i, press := range r.press {
+		press.SetChosen(i == r.desk.inHand)
+		tone := look.Ink
+		if i == r.desk.inHand {
+			tone = look.Accent
+		}
+		r.names[i].SetTone(tone)
+		r.icons[i].Refresh()
+	}
+}
+
+// centred stands an object in the middle of its width.
+func centred(o fyne.CanvasObject) fyne.CanvasObject {
+	return &fyne.Container{Layout: middle{}, Objects: []fyne.CanvasObject{o}}
+}
+
+type middle struct{}
+
+func (middle) MinSize(o []fyne.CanvasObject) fyne.Size { return o[0].MinSize() }
+func (middle) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	least := o[0].MinSize()
+	o[0].Resize(least)
+	o[0].Move(fyne.NewPos((size.Width-least.Width)/2, (size.Height-least.Height)/2))
+}
+
+// TakeTool takes a tool in hand by its place on the rail; the one before drops what it
+// has not finished.
+func (d *Desk) TakeTool(i int) {
+	if i == d.inHand || i < 0 || i >= len(d.tools) {
+		return
+	}
+	d.tool().Leave(d.table)
+	d.inHand = i
+	d.preview = tool.Preview{}
+	d.rail.refresh()
+	d.showPanels()
+	d.showHint()
+	d.showPreview()
+}
+
+// tool returns the tool in hand.
+func (d *Desk) tool() tool.Tool { return d.tools[d.inHand].tool }
+
+// toolByID takes the tool of an ID in hand.
+func (d *Desk) takeByID(id string) {
+	for i, t := range d.tools {
+		if t.tool.ID() == id {
+			d.TakeTool(i)
+		}
+	}
+}

@@ -1,0 +1,339 @@
+package desk
+
+import (
+	"errors"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+
+	"studbay/plan"
+	"studbay/plan/file"
+)
+
+const extension = ".studbay"
+
+// guarded goes on with do once nothing can be lost by it: at once where all is saved,
+// else after the user has saved or let go.
+func (d *Desk) guarded(do func()) {
+	d.commitField()
+	if !d.doc.IsDirty() {
+		d.forget()
+		do()
+		return
+	}
+	d.ask(question{
+		title: d.say("guard.title", "Save “{0}” first?", d.doc.Title()),
+		body:  d.say("guard.body", "It has changes that its file has not. What is not saved is lost."),
+		answers: []answer{
+			{d.say("answer.stay", "Go back"), nil},
+			{d.say("answer.drop", "Do not save"), func() { d.forget(); do() }},
+			{d.say("answer.save", "Save"), func() { d.saveThen(do) }},
+		},
+	})
+}
+
+// commitField takes what is being typed in a field as done with, as moving the focus
+// away would.
+func (d *Desk) commitField() { d.window.Canvas().Unfocus() }
+
+// New begins an empty plan.
+func (d *Desk) New() {
+	d.guarded(func() { d.replace(d.emptyPlan(), "", file.Stamp{}) })
+}
+
+// OpenGuarded opens a plan's file in this window.
+func (d *Desk) OpenGuarded(path string) { d.guarded(func() { d.load(path) }) }
+
+// load reads a file beside the window and shows it.
+func (d *Desk) load(path string) {
+	d.status.hint.SetWords(d.say("open.reading", "Reading {0} …", filepath.Base(path)))
+	go func() {
+		p, stamp, err := file.Load(path)
+		fyne.Do(func() { d.loaded(path, p, stamp, err) })
+	}()
+}
+
+func (d *Desk) loaded(path string, p plan.Plan, stamp file.Stamp, err error) {
+	d.showHint()
+	if err != nil {
+		d.trouble(d.say("open.failed", "The plan could not be opened"), err)
+		return
+	}
+	d.prefs.addRecent(path)
+	d.prefs.setFolder(path)
+	d.replace(p, path, stamp)
+}
+
+// dropped opens the first plan's file dropped on the window.
+func (d *Desk) dropped(files []fyne.URI) {
+	if d.window.Canvas().Overlays().Top() != nil {
+		return
+	}
+	for _, f := range files {
+		if strings.EqualFold(filepath.Ext(f.Path()), extension) {
+			d.OpenGuarded(f.Path())
+			return
+		}
+	}
+	d.tell(d.say("drop.other", "That is not a plan's file"),
+		d.say("drop.other.body", "Drop a file that ends in .studbay here, or open one from the File menu."))
+}
+
+// chooseOpen asks for a file to open.
+func (d *Desk) chooseOpen() {
+	d.guarded(func() {
+		chooser := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
+			if r == nil || err != nil {
+				return
+			}
+			path := r.URI().Path()
+			_ = r.Close()
+			d.load(path)
+		}, d.window)
+		chooser.SetFilter(storage.NewExtensionFileFilter([]string{extension}))
+		d.startIn(chooser)
+		chooser.Resize(d.chooserSize())
+		chooser.Show()
+	})
+}
+
+// startIn begins a chooser in the folder used last.
+func (d *Desk) startIn(chooser *dialog.FileDialog) {
+	folder := d.prefs.lastFolder()
+	if folder == "" {
+		folder, _ = os.UserHomeDir()
+	}
+	if list, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
+		chooser.SetLocation(list)
+	}
+}
+
+func (d *Desk) chooserSize() fyne.Size {
+	size := d.window.Canvas().Size()
+	return fyne.NewSize(min(900, size.Width-64), min(640, size.Height-64))
+}
+
+// Save saves the plan to its file, or asks for one.
+func (d *Desk) Save() { d.saveThen(nil) }
+
+func (d *Desk) saveThen(then func()) {
+	d.commitField()
+	if d.doc.Path() == "" {
+		d.chooseSave(then)
+		return
+	}
+	d.saveTo(d.doc.Path(), d.doc.stamp, then)
+}
+
+// chooseSave asks for the file to save to.
+func (d *Desk) chooseSave(then func()) {
+	d.commitField()
+	d.choose(fileName(d.doc.Title())+extension, []string{extension}, func(path string) {
+		d.saveAs(withExtension(path, extension), then)
+	})
+}
+
+// choose asks for a file to write. The chooser itself asks before it takes a file that
+// is there.
+func (d *Desk) choose(name string, extensions []string, do func(path string)) {
+	chooser := dialog.NewFileSave(func(w fyne.URIWriteCloser, err error) {
+		if w == nil || err != nil {
+			return
+		}
+		path := w.URI().Path()
+		_ = w.Close()
+		removeEmpty(path)
+		d.prefs.setFolder(path)
+		do(path)
+	}, d.window)
+	chooser.SetFilter(storage.NewExtensionFileFilter(extensions))
+	chooser.SetFileName(name)
+	d.startIn(chooser)
+	chooser.Resize(d.chooserSize())
+	chooser.Show()
+}
+
+// removeEmpty takes away the empty file that the chooser makes, so that a save that
+// fails leaves nothing behind.
+func removeEmpty(path string) {
+	if info, err := os.Stat(path); err == nil && info.Size() == 0 {
+		_ = os.Remove(path)
+	}
+}
+
+// saveAs saves to a file that the user has chosen, whatever it holds.
+func (d *Desk) saveAs(path string, then func()) {
+	stamp, err := file.StampOf(path)
+	if err != nil {
+		d.saveFailed(path, err, then)
+		return
+	}
+	d.saveTo(path, stamp, then)
+}
+
+// saveTo writes the plan where the file is still what the stamp says.
+func (d *Desk) saveTo(path string, expect file.Stamp, then func()) {
+	p := d.doc.Plan()
+	stamp, err := file.Save(path, p, expect)
+	if err != nil && !errors.Is(err, file.ErrUnsynced) {
+		d.saveFailed(path, err, then)
+		return
+	}
+	d.doc.savedAs(path, stamp, p)
+	d.forget()
+	d.prefs.addRecent(path)
+	if err != nil {
+		d.trouble(d.say("save.unsynced", "Saved, but the disk has not confirmed it"), err)
+		return
+	}
+	if then != nil {
+		then()
+	}
+}
+
+// saveFailed says why, and offers what can be done.
+func (d *Desk) saveFailed(path string, err error, then func()) {
+	elsewhere := answer{d.say("answer.elsewhere", "Save elsewhere …"), func() { d.chooseSave(then) }}
+	if errors.Is(err, file.ErrChanged) || errors.Is(err, file.ErrExists) {
+		d.ask(question{
+			title: d.say("save.changed", "The file was changed by someone else"),
+			body:  d.say("save.changed.body", "{0} holds something else than when it was opened. Saving over it loses that.", path),
+			answers: []answer{
+				{d.say("answer.stay", "Go back"), nil},
+				{d.say("answer.over", "Save over it"), func() { d.saveAs(path, then) }},
+				elsewhere,
+			},
+		})
+		return
+	}
+	d.ask(question{
+		title: d.say("save.failed", "The plan could not be saved"),
+		body:  d.errorText(err) + "\n" + d.say("save.failed.body", "Nothing is lost: the plan is still open here."),
+		answers: []answer{
+			{d.say("answer.stay", "Go back"), nil},
+			elsewhere,
+		},
+	})
+}
+
+// noticeChange looks whether the plan's file was changed underneath, and offers to read
+// it again. It is asked when the window is come back to.
+func (d *Desk) noticeChange() {
+	if d.doc.Path() == "" || d.window.Canvas().Overlays().Top() != nil || time.Since(d.asked) < time.Second {
+		return
+	}
+	d.asked = time.Now()
+	changed, err := file.HasChanged(d.doc.Path(), d.doc.stamp)
+	if err != nil || !changed {
+		return
+	}
+	path := d.doc.Path()
+	now, err := file.StampOf(path)
+	if err != nil {
+		return
+	}
+	if now.IsZero() {
+		d.doc.stamp, d.doc.recovered = now, true
+		d.tell(d.say("underneath.gone", "The plan's file is gone"),
+			d.say("underneath.gone.body", "{0} was moved or deleted. The plan is still open here: save it to keep it.", path))
+		return
+	}
+	body := d.say("underneath.body", "{0} was changed by another program.", path)
+	if d.doc.IsDirty() {
+		body += " " + d.say("underneath.lose", "Reading it again gives up your changes here.")
+	}
+	d.ask(question{
+		title: d.say("underneath.title", "Read the plan again?"), body: body,
+		answers: []answer{
+			{d.say("answer.keep-mine", "Keep what is here"), func() { d.doc.stamp, d.doc.recovered = now, true; d.refreshAll() }},
+			{d.say("answer.read", "Read it again"), func() { d.forget(); d.load(path) }},
+		},
+	})
+}
+
+// Close closes the window once nothing can be lost by it.
+func (d *Desk) Close() {
+	if d.open != nil { // a question is in sight: it is to be answered first
+		return
+	}
+	d.guarded(d.shut)
+}
+
+func (d *Desk) shut() {
+	d.cancelExport()
+	d.closed = true
+	d.prefs.setWindow(d.window.Canvas().Size())
+	d.doc.close()
+	d.house.gone(d)
+	d.window.Close()
+}
+
+// offerRecovery offers what a killed run had not saved, one plan at a time.
+func (d *Desk) offerRecovery() {
+	h := d.house
+	if len(h.trouble) > 0 {
+		err := h.trouble[0]
+		h.trouble = h.trouble[1:]
+		d.ask(question{title: d.say("recovery.trouble", "A safety copy could not be used"), body: d.errorText(err),
+			answers: []answer{{d.say("answer.good", "Understood"), d.offerRecovery}}})
+		return
+	}
+	if len(h.left) == 0 {
+		return
+	}
+	u := h.left[0]
+	h.left = h.left[1:]
+	name := u.Path
+	if name == "" {
+		name = d.say("recovery.never-saved", "a plan never saved")
+	}
+	d.ask(question{
+		title: d.say("recovery.title", "Take up where you were?"),
+		body: d.say("recovery.body", "The program ended before this was saved: {0}, as it was on {1}.", name,
+			u.Time.Local().Format("2006-01-02 15:04")),
+		answers: []answer{
+			{d.say("answer.later", "Later"), d.offerRecovery},
+			{d.say("answer.give-up", "Give it up"), func() { _ = h.recovery.Drop(u.Doc); d.offerRecovery() }},
+			{d.say("answer.take-up", "Take it up"), func() { d.takeUp(u); d.offerRecovery() }},
+		},
+	})
+}
+
+// takeUp shows a recovered plan: in this window where nothing is in it, else in
+// another.
+func (d *Desk) takeUp(u file.Unsaved) {
+	if d.doc.Path() != "" || d.doc.IsDirty() {
+		d = d.house.NewWindow()
+	}
+	d.replace(u.Plan, u.Path, u.Stamp)
+	d.doc.name, d.doc.recovered = u.Doc, true
+	d.keep()
+	d.refreshAll()
+	d.board.Fit()
+}
+
+// fileName makes a title fit for the name of a file.
+func fileName(title string) string {
+	name := strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
+			return '-'
+		}
+		return r
+	}, strings.TrimSpace(title))
+	if name == "" {
+		return "plan"
+	}
+	return name
+}
+
+func withExtension(path, extension string) string {
+	if filepath.Ext(path) == "" {
+		return path + extension
+	}
+	return path
+}

@@ -1,0 +1,152 @@
+package desk
+
+import (
+	"fmt"
+	"io/fs"
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/demo"
+	"studbay/app/look"
+	"studbay/assets/notices"
+	"studbay/fill"
+	"studbay/fill/code"
+	"studbay/plan/file"
+)
+
+// scrolled shows long content in a dialog of a size.
+func (d *Desk) scrolled(title string, width, height float32, content fyne.CanvasObject) {
+	size := d.window.Canvas().Size()
+	width, height = min(look.Scaled(width), size.Width-96), min(look.Scaled(height), size.Height-160)
+	scroll := container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, content))
+	scroll.SetMinSize(fyne.NewSize(width, height))
+	d.ask(question{title: title, extra: scroll, width: width, answers: []answer{{d.say("answer.close", "Close"), nil}}})
+}
+
+// showShortcuts lists every command that has keys, menu by menu.
+func (d *Desk) showShortcuts() {
+	var rows []fyne.CanvasObject
+	for m := range menuTitles {
+		first := true
+		for i := range d.commands {
+			c := &d.commands[i]
+			if c.Menu != Menu(m) || len(c.Keys) == 0 {
+				continue
+			}
+			if first {
+				rows = append(rows, look.Gap(1, look.Grid/2), look.NewText(d.voice.Say(menuTitles[m]), look.Title))
+				first = false
+			}
+			spelled := make([]string, len(c.Keys))
+			for k, key := range c.Keys {
+				spelled[k] = key.String()
+			}
+			rows = append(rows, look.Row(look.Grid, 0,
+				look.NewFlexible(d.voice.Say(c.Title), look.Body),
+				look.NewText(strings.Join(spelled, ", "), look.Quiet)))
+		}
+	}
+	rows = append(rows, look.Gap(1, look.Grid/2),
+		look.NewParagraph(d.say("keys.bare", "A key without Ctrl works while no field is being written in. Esc steps back, then gives up the tool, then the choice. While drawing, figures type a length."), look.Quiet, look.Scaled(400)))
+	d.scrolled(d.say("keys.title", "Keys"), 430, 520, look.Column(look.Grid/2, rows...))
+}
+
+// showRules prints what each rule looks at, from the rules themselves.
+func (d *Desk) showRules() {
+	figures := d.doc.Result().Figures
+	if figures == nil {
+		figures = code.Latest()
+	}
+	const width = 520
+	var rows []fyne.CanvasObject
+	for _, r := range fill.Rules {
+		section := r.Section(figures)
+		rows = append(rows,
+			look.NewParagraph(d.voice.Say(r.Title), look.Title, look.Scaled(width)),
+			look.NewParagraph(d.voice.Say(r.Doc), look.Body, look.Scaled(width)))
+		if section != "" {
+			rows = append(rows, look.NewText(section, look.Second))
+		}
+		rows = append(rows, look.Gap(1, look.Grid/2))
+	}
+	d.scrolled(d.say("rules.title", "What is checked"), width+40, 520, look.Column(look.Grid/2, rows...))
+}
+
+func (d *Desk) cautions() string {
+	return d.say("caution.long", `Studbay is a planning aid. It says what it looked at and what it found; it never says that an installation meets a code.
+
+The local code as adopted, its amendments, the authority having jurisdiction and a licensed electrician decide. Read the volume marked on the box in your hand: it goes before any list.
+
+Work on wiring only with the power off and proven off. Where you are not sure, do not.`)
+}
+
+func (d *Desk) showCautions() { d.tell(d.say("caution.title", "Before you rely on it"), d.cautions()) }
+
+func (d *Desk) showAbout() {
+	d.tell(d.say("about.title", "Studbay"),
+		d.say("about.body", "Every opening settled before the drywall goes up: place, height, box, fill, sheets.")+"\n\n"+d.cautions())
+}
+
+// showNotices lists the notices of the libraries in the program.
+func (d *Desk) showNotices() {
+	text := &strings.Builder{}
+	names, err := fs.Glob(notices.Files, "*.txt")
+	if err != nil {
+		d.trouble(d.say("notices.title", "Notices"), err)
+		return
+	}
+	for _, name := range names {
+		data, err := fs.ReadFile(notices.Files, name)
+		if err != nil {
+			continue
+		}
+		fmt.Fprintf(text, "%s\n\n%s\n\n", strings.TrimSuffix(name, ".txt"), data)
+	}
+	label := widget.NewLabel(text.String())
+	label.Wrapping = fyne.TextWrapWord
+	d.scrolled(d.say("notices.title", "Notices"), 640, 520, label)
+}
+
+// openDemo shows the demo as a plan of its own, not saved anywhere.
+func (d *Desk) openDemo() {
+	d.guarded(func() {
+		p, err := demo.All[0].Build()
+		if err != nil {
+			d.trouble(d.say("demo.failed", "The demo could not be built"), err)
+			return
+		}
+		d.replace(p, "", file.Stamp{})
+	})
+}
+
+// countOf reads a whole number above zero.
+func countOf(text string) (int, error) {
+	n, err := strconv.Atoi(strings.TrimSpace(text))
+	if err != nil || n < 1 || n > 1000 {
+		return 0, fmt.Errorf("%q is no whole number from 1 to 1000", text)
+	}
+	return n, nil
+}
+
+// showLevels lets another level be shown, renamed or made.
+func (d *Desk) showLevels() {
+	var items []*fyne.MenuItem
+	for _, l := range d.doc.Plan().Levels {
+		item := fyne.NewMenuItem(l.Name, func() { d.doc.SetLevel(l.ID) })
+		item.Checked = l.ID == d.doc.Level()
+		items = append(items, item)
+	}
+	items = append(items, fyne.NewMenuItemSeparator(),
+		fyne.NewMenuItem(d.say("level.rename", "Rename this level …"), d.askLevelName),
+		fyne.NewMenuItem(d.say("command.add-level", "Another level"), func() { d.Run("add-level") }))
+	menu := widget.NewPopUpMenu(fyne.NewMenu("", items...), d.window.Canvas())
+	at := d.app.Driver().AbsolutePositionForObject(d.strip.object)
+	menu.ShowAtPosition(at.AddXY(look.Grid, -menu.MinSize().Height))
+}
+
+var _ dialog.Dialog = (*dialog.CustomDialog)(nil)

@@ -1,0 +1,82 @@
+package desk
+
+import (
+	"studbay/app/tool"
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+var _ tool.Table = (*table)(nil)
+
+// table is what tools see of the window.
+type table struct{ desk *Desk }
+
+func (t *table) Plan() plan.Plan       { return t.desk.doc.Plan() }
+func (t *table) Index() *plan.Index    { return t.desk.doc.Index() }
+func (t *table) Level() plan.ID        { return t.desk.doc.Level() }
+func (t *table) System() unit.System   { return t.desk.doc.System() }
+func (t *table) Do(e plan.Edit) error  { return t.desk.Do(e) }
+func (t *table) Begin(name words.Text) { t.desk.doc.Begin(name) }
+func (t *table) End()                  { t.desk.doc.End() }
+func (t *table) Selection() []plan.ID  { return t.desk.doc.Selection() }
+func (t *table) Select(ids ...plan.ID) { t.desk.Select(ids...) }
+func (t *table) Kind() string          { return t.desk.kind }
+
+// NewID implements tool.Table.
+func (t *table) NewID(kind byte) plan.ID { return newID(kind) }
+
+// Preview implements tool.Table.
+func (t *table) Preview(p tool.Preview) {
+	t.desk.preview = p
+	t.desk.showPreview()
+}
+
+// Say implements tool.Table.
+func (t *table) Say(text words.Text) {
+	t.desk.said = text
+	t.desk.showHint()
+}
+
+// Do makes an edit the next step; an error is shown in the status line too.
+func (d *Desk) Do(e plan.Edit) error {
+	err := d.doc.Do(e)
+	if err != nil {
+		d.said = words.New("plain", "{0}", d.errorText(err))
+	} else {
+		d.said = words.Text{}
+		if add, ok := e.(plan.AddOpening); ok {
+			d.prefs.addKind(add.Opening.Kind)
+		}
+	}
+	d.showHint()
+	return err
+}
+
+// Select chooses nouns.
+func (d *Desk) Select(ids ...plan.ID) { d.doc.Select(ids...) }
+
+// NewID implements card.Window.
+func (d *Desk) NewID(kind byte) plan.ID { return newID(kind) }
+
+// Go shows the place of a finding and chooses what it is of.
+func (d *Desk) Go(f fill.Finding) {
+	if f.Level != "" {
+		d.doc.SetLevel(f.Level)
+	}
+	ix := d.doc.Index()
+	for _, id := range []plan.ID{f.Opening, f.About, f.Room} {
+		if id != "" && d.doc.has(id) {
+			d.Select(id)
+			break
+		}
+	}
+	box, ok := boxOf(ix, f.Opening, f.About, f.Room)
+	if len(f.Stretches) > 0 {
+		box, ok = f.Stretches[0].Line.Box(), true
+	}
+	if ok {
+		d.board.CenterOn(box.Expand(2 * unit.Foot))
+	}
+}

@@ -1,0 +1,200 @@
+package look
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+)
+
+var (
+	_ fyne.Tappable      = (*Press)(nil)
+	_ fyne.Focusable     = (*Press)(nil)
+	_ desktop.Hoverable  = (*Press)(nil)
+	_ desktop.Cursorable = (*Press)(nil)
+)
+
+// Frame says what stands round the content of a Press.
+type Frame int
+
+// The frames.
+const (
+	Bare    Frame = iota // nothing until it is pointed at
+	Outline              // a line in the accent
+	Solid                // filled with the accent
+	Field                // as a field: on paper, in a hairline
+)
+
+// Press is content that can be pressed: by a click, or by Space or Enter when it has
+// the focus, which it shows.
+type Press struct {
+	widget.BaseWidget
+	Content  fyne.CanvasObject
+	OnPress  func()
+	OnSecond func(fyne.Position) // secondary button; nil does nothing
+	frame    Frame
+	padding  fyne.Size
+	radius   float32
+	chosen   bool
+	hovered  bool
+	focused  bool
+	disabled bool
+}
+
+// NewPress makes content pressable, with a gap all round it.
+func NewPress(content fyne.CanvasObject, frame Frame, gapX, gapY float32, do func()) *Press {
+	p := &Press{Content: content, OnPress: do, frame: frame, padding: fyne.NewSize(gapX, gapY), radius: Radius}
+	p.ExtendBaseWidget(p)
+	return p
+}
+
+// Rounded sets the radius of the corners.
+func (p *Press) Rounded(r float32) *Press {
+	p.radius = r
+	return p
+}
+
+// SetChosen marks it as the one in hand.
+func (p *Press) SetChosen(on bool) {
+	if p.chosen != on {
+		p.chosen = on
+		p.Refresh()
+	}
+}
+
+// Chosen reports whether it is the one in hand.
+func (p *Press) Chosen() bool { return p.chosen }
+
+// SetDisabled keeps it from being pressed.
+func (p *Press) SetDisabled(off bool) {
+	if p.disabled != off {
+		p.disabled = off
+		p.Refresh()
+	}
+}
+
+// Tapped implements fyne.Tappable.
+func (p *Press) Tapped(*fyne.PointEvent) {
+	if p.OnPress != nil && !p.disabled {
+		p.OnPress()
+	}
+}
+
+// TappedSecondary implements fyne.SecondaryTappable.
+func (p *Press) TappedSecondary(e *fyne.PointEvent) {
+	if p.OnSecond != nil {
+		p.OnSecond(e.AbsolutePosition)
+	}
+}
+
+// TypedKey implements fyne.Focusable.
+func (p *Press) TypedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
+		p.Tapped(nil)
+	}
+}
+
+// TypedRune implements fyne.Focusable.
+func (p *Press) TypedRune(rune) {}
+
+// FocusGained implements fyne.Focusable.
+func (p *Press) FocusGained() { p.focused = true; p.Refresh() }
+
+// FocusLost implements fyne.Focusable.
+func (p *Press) FocusLost() { p.focused = false; p.Refresh() }
+
+// MouseIn implements desktop.Hoverable.
+func (p *Press) MouseIn(*desktop.MouseEvent) { p.hovered = true; p.Refresh() }
+
+// MouseMoved implements desktop.Hoverable.
+func (p *Press) MouseMoved(*desktop.MouseEvent) {}
+
+// MouseOut implements desktop.Hoverable.
+func (p *Press) MouseOut() { p.hovered = false; p.Refresh() }
+
+// Cursor implements desktop.Cursorable.
+func (p *Press) Cursor() desktop.Cursor { return desktop.PointerCursor }
+
+// CreateRenderer implements fyne.Widget.
+func (p *Press) CreateRenderer() fyne.WidgetRenderer {
+	r := &pressRenderer{of: p, back: canvas.NewRectangle(color.Transparent)}
+	r.Refresh()
+	return r
+}
+
+type pressRenderer struct {
+	of   *Press
+	back *canvas.Rectangle
+}
+
+func (r *pressRenderer) gap() fyne.Size {
+	return fyne.NewSize(Scaled(r.of.padding.Width), Scaled(r.of.padding.Height))
+}
+
+func (r *pressRenderer) MinSize() fyne.Size {
+	gap := r.gap()
+	return r.of.Content.MinSize().Add(gap).Add(gap)
+}
+
+func (r *pressRenderer) Layout(size fyne.Size) {
+	r.back.Resize(size)
+	gap := r.gap()
+	inner := size.Subtract(gap).Subtract(gap)
+	// Content lower than its place stands in the middle of it.
+	height := min(inner.Height, max(r.of.Content.MinSize().Height, 1))
+	r.of.Content.Resize(fyne.NewSize(inner.Width, height))
+	r.of.Content.Move(fyne.NewPos(gap.Width, (size.Height-height)/2))
+}
+
+// fillAndLine returns the two colours of the frame; every state differs from every
+// other by more than one of them where it must be told apart.
+func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
+	fill, line = color.Transparent, color.Transparent
+	switch {
+	case p.frame == Solid:
+		fill = c.Accent
+	case p.chosen:
+		fill = c.Tint
+	case p.hovered && !p.disabled:
+		fill = c.Paper
+		if p.frame == Outline || p.frame == Field {
+			fill = c.Tint
+		}
+	case p.frame == Outline:
+		fill = c.Surface
+	case p.frame == Field:
+		fill = c.Paper
+	}
+	if p.frame == Outline && !p.disabled {
+		line = c.Accent
+	}
+	if p.frame == Field {
+		line = c.Line
+	}
+	if p.focused {
+		line = c.Accent
+		if p.frame == Solid {
+			line = c.Ink
+		}
+	}
+	return fill, line
+}
+
+func (r *pressRenderer) Refresh() {
+	r.back.FillColor, r.back.StrokeColor = r.of.fillAndLine(Current())
+	r.back.StrokeWidth = 1
+	if r.of.focused {
+		r.back.StrokeWidth = 2
+	}
+	r.back.CornerRadius = Scaled(r.of.radius)
+	r.back.Refresh()
+	r.of.Content.Refresh()
+}
+
+func (r *pressRenderer) Objects() []fyne.CanvasObject {
+	return []fyne.CanvasObject{r.back, r.of.Content}
+}
+func (r *pressRenderer) Destroy() {}
