@@ -19,8 +19,9 @@ func same(a, b plan.Plan) bool {
 }
 
 // edited applies one drawn edit and holds what every edit promises.
-func edited(t *rapid.T, p plan.Plan) plan.Plan {
-	e := plantest.Edit(t, p)
+func edited(t *rapid.T, p plan.Plan) plan.Plan { return applied(t, p, plantest.Edit(t, p)) }
+
+func applied(t interface{ Fatalf(string, ...any) }, p plan.Plan, e plan.Edit) plan.Plan {
 	before := frozen(p)
 	next, err := e.Apply(p)
 	if !reflect.DeepEqual(before, frozen(p)) {
@@ -80,17 +81,23 @@ func copies[T plan.Noun](set plan.Set[T]) (out []any) {
 }
 
 func TestEveryEditKeepsThePlanSound(t *testing.T) {
-	rapid.Check(t, soundThroughout)
+	rapid.Check(t, func(t *rapid.T) {
+		p := plantest.Start(t)
+		for range rapid.IntRange(1, 60).Draw(t, "edits") {
+			p = edited(t, p)
+		}
+	})
 }
 
-func soundThroughout(t *rapid.T) {
-	p := plantest.Start(t)
-	for range rapid.IntRange(1, 60).Draw(t, "edits") {
-		p = edited(t, p)
-	}
+func FuzzEdits(f *testing.F) {
+	f.Fuzz(func(t *testing.T, text []byte) {
+		s := plantest.NewScript(text[:min(len(text), 4000)])
+		p := s.Start()
+		for e, ok := s.Edit(p); ok; e, ok = s.Edit(p) {
+			p = applied(t, p, e)
+		}
+	})
 }
-
-func FuzzEdits(f *testing.F) { f.Fuzz(rapid.MakeFuzz(soundThroughout)) }
 
 func TestUndoAllThenRedoAll(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -15,7 +15,7 @@ import (
 // that were refused are left out.
 func Random(t *rapid.T) plan.Plan {
 	p := Start(t)
-	for range (draw{t, p}).n(0, 40) {
+	for range (draw{from(t), p}).n(0, 40) {
 		if next, err := Edit(t, p).Apply(p); err == nil {
 			p = next
 		}
@@ -24,8 +24,9 @@ func Random(t *rapid.T) plan.Plan {
 }
 
 // Start draws a plan to begin with: an empty one or a small house.
-func Start(t *rapid.T) plan.Plan {
-	g := draw{t: t}
+func Start(t *rapid.T) plan.Plan { return start(draw{next: from(t)}) }
+
+func start(g draw) plan.Plan {
 	if g.chance() {
 		return plan.New("Random", "v22222222")
 	}
@@ -33,10 +34,9 @@ func Start(t *rapid.T) plan.Plan {
 }
 
 // Edit draws an edit of any kind. About half of them fit the plan.
-func Edit(t *rapid.T, p plan.Plan) plan.Edit {
-	g := draw{t, p}
-	return pick(g, edits)(g)
-}
+func Edit(t *rapid.T, p plan.Plan) plan.Edit { return edit(draw{from(t), p}) }
+
+func edit(g draw) plan.Edit { return pick(g, edits)(g) }
 
 // edits makes each kind of edit; what builds a plan up stands more than once.
 var edits = []func(draw) plan.Edit{
@@ -50,23 +50,61 @@ var edits = []func(draw) plan.Edit{
 	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.steps,
 }
 
+// draw makes edits of numbers below a bound, wherever these come from.
 type draw struct {
-	t *rapid.T
-	p plan.Plan
+	next func(below uint64) uint64
+	p    plan.Plan
+}
+
+// from draws numbers from a property test, each as likely: the library's own draws are
+// mostly small, and no room would get far. A draw of zero is 0, so failures still
+// shrink.
+func from(t *rapid.T) func(below uint64) uint64 {
+	return func(below uint64) uint64 {
+		x := rapid.Uint64().Draw(t, "n")
+		x = (x ^ x>>33) * 0xff51afd7ed558ccd
+		x = (x ^ x>>33) * 0xc4ceb9fe1a85ec53
+		return (x ^ x>>33) % below
+	}
+}
+
+// Script is edits written as bytes, for fuzzing: any bytes are a script.
+type Script struct{ rest []byte }
+
+// NewScript begins to read a script.
+func NewScript(text []byte) *Script { return &Script{text} }
+
+// Start reads the plan to begin with, as the function Start draws one.
+func (s *Script) Start() plan.Plan { return start(draw{next: s.next}) }
+
+// Edit reads the next edit of a plan. It reports false where the script is at its end.
+func (s *Script) Edit(p plan.Plan) (plan.Edit, bool) {
+	if len(s.rest) == 0 {
+		return nil, false
+	}
+	return edit(draw{s.next, p}), true
+}
+
+// next reads a number of one byte, or of two where the bound asks for it; past the end
+// it is 0.
+func (s *Script) next(below uint64) (x uint64) {
+	for range 2 {
+		if len(s.rest) > 0 {
+			x, s.rest = x<<8|uint64(s.rest[0]), s.rest[1:]
+		}
+		if below <= 256 {
+			break
+		}
+	}
+	return x % below
 }
 
 func (g draw) id(kind byte) plan.ID {
-	return NewIDs(uint64(g.n(0, 1<<20))).New(kind)
+	return NewIDs(uint64(g.n(0, 1<<16-1))).New(kind)
 }
 
-// n draws a number from low to high, small ones no likelier: the library's draws mostly are
-// small, and no room would get far. A draw of zero is low, so failures still shrink.
-func (g draw) n(low, high int) int {
-	x := rapid.Uint64().Draw(g.t, "n")
-	x = (x ^ x>>33) * 0xff51afd7ed558ccd
-	x = (x ^ x>>33) * 0xc4ceb9fe1a85ec53
-	return low + int((x^x>>33)%uint64(high-low+1))
-}
+// n draws a number from low to high.
+func (g draw) n(low, high int) int { return low + int(g.next(uint64(high-low+1))) }
 
 func (g draw) chance() bool { return g.n(0, 1) == 1 }
 

@@ -1,7 +1,7 @@
 package plantest
 
 import (
-	"pgregory.net/rapid"
+	"strconv"
 
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -126,7 +126,10 @@ func (g draw) tag() string {
 	if g.n(0, 4) > 0 {
 		return ""
 	}
-	return rapid.StringMatching(`[A-D][0-9]{1,2}|K-7|two words`).Draw(g.t, "tag")
+	if g.seldom() {
+		return "two words"
+	}
+	return pick(g, []string{"A", "B", "K-"}) + strconv.Itoa(g.n(1, 30))
 }
 
 func (g draw) addOpening() plan.Edit {
