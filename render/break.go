@@ -66,11 +66,15 @@ func (b *breakDrawing) draw() {
 	}
 }
 
-// cut takes the whole body of the wall away, and a hair more, so that no edge of it
-// shows through.
+// cut takes the whole body of the wall away, on a sheet a hair more, so that no edge of
+// it shows through.
 func (b *breakDrawing) cut() {
-	hair := 0.6 * b.d.m.Pixel / b.d.m.Scale
-	b.under = append(b.under, scene.Fill{Path: b.f.box(b.from, hair, b.to(), -b.deep-hair), Color: b.d.theme.Paper})
+	hair := 0.0
+	if b.d.m.Kind == Sheet {
+		hair = 0.6 * b.d.m.Pixel / b.d.m.Scale
+	}
+	corners := b.d.snapped(b.f.at(b.from, hair), b.f.at(b.to(), hair), b.f.at(b.to(), -b.deep-hair), b.f.at(b.from, -b.deep-hair))
+	b.under = append(b.under, scene.Fill{Path: scene.Polygon(corners...), Color: b.d.theme.Paper})
 }
 
 // thresholds draws a hairline along both faces.

@@ -33,6 +33,20 @@ func (f face) box(from, near, to, far float64) scene.Path {
 	return scene.Polygon(f.at(from, near), f.at(to, near), f.at(to, far), f.at(from, far))
 }
 
+// snapped returns the nearest whole pixel on a board, so that bodies which lie side by
+// side or over one another show one crisp edge; on a sheet the point itself.
+func (d *drawing) snapped(points ...scene.Point) []scene.Point {
+	if d.m.Kind != Board {
+		return points
+	}
+	whole := make([]scene.Point, len(points))
+	for i, p := range points {
+		// A hair is added so that one point worked out in two ways is snapped to one place.
+		whole[i] = scene.Point{X: math.Floor(p.X + 0.5 + 1e-6), Y: math.Floor(p.Y + 0.5 + 1e-6)}
+	}
+	return whole
+}
+
 // unitVector returns a direction of the plan as a vector of length one.
 func unitVector(v geom.Point) scene.Point {
 	x, y := v.X.Millimetres(), v.Y.Millimetres()

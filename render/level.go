@@ -97,7 +97,7 @@ func (d *drawing) gather(clip geom.Box) {
 // ground paints the inside of a room over the wall bodies: its tint on a board, paper
 // on a sheet.
 func (d *drawing) ground(r *roomDrawing) {
-	d.piece(r.view.Room.ID, LayerRooms, scene.Fill{Path: scene.Polygon(r.outline...), Color: r.paper})
+	d.piece(r.view.Room.ID, LayerRooms, scene.Fill{Path: scene.Polygon(d.snapped(r.outline...)...), Color: r.paper})
 }
 
 // findings are those of the rooms in view, by what they are of.

@@ -6,11 +6,13 @@ import (
 	"studbay/render/symbol"
 )
 
-// ringRadius and badge are the ring round an opening with a finding and the sign on
-// it, in bodies.
+// ringRadius is that of the ring round an opening with a finding, badge the side of
+// the sign on it and badgeAway how far its middle lies out, so that its ground leaves
+// the body whole; in bodies.
 const (
 	ringRadius = 1.02
 	badge      = 0.78
+	badgeAway  = 1.22
 )
 
 // rings keeps texts off the rings before any is placed.
@@ -67,7 +69,7 @@ func (d *drawing) badgeAt(p *openingPlace, middle scene.Point) scene.Point {
 	side := badge * d.m.Symbol
 	var first scene.Point
 	for i, turn := range []float64{-50, 50, -90, 90, 0, -130, 130, 180} {
-		at := middle.Add(scene.Direction(heading(p.into) + turn).Mul(ringRadius * d.m.Symbol))
+		at := middle.Add(scene.Direction(heading(p.into) + turn).Mul(badgeAway * d.m.Symbol))
 		if i == 0 {
 			first = at
 		}

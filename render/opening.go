@@ -81,7 +81,6 @@ type group struct {
 	openings []*plan.Opening // the lowest first
 	places   []plan.Place
 	beside   []string // letters and heights that follow the tags
-	along    float64  // of the foot on its wall, in scene units
 	ref      SymbolRef
 	drawn    symbol.Drawn
 }

@@ -158,7 +158,7 @@ func (d *drawing) solid(r *roomDrawing, i int, path *scene.Path) {
 			outerFrom, outerTo = from, to
 		}
 		// Clockwise as seen, as every body is, so that overlaps do not cancel.
-		path.Append(scene.Polygon(f.at(outerFrom, -t), f.at(outerTo, -t), f.at(to, 0), f.at(from, 0)))
+		path.Append(scene.Polygon(d.snapped(f.at(outerFrom, -t), f.at(outerTo, -t), f.at(to, 0), f.at(from, 0))...))
 	}
 }
 
