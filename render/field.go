@@ -10,7 +10,6 @@ import (
 // field is what labels must keep clear of: boxes and lines, found by place.
 type field struct {
 	tree rtree.RTreeG[obstacle]
-	all  []obstacle
 }
 
 // obstacle is a box, or a straight line where isLine is set.
@@ -23,7 +22,6 @@ type obstacle struct {
 }
 
 func (f *field) insert(o obstacle) {
-	f.all = append(f.all, o)
 	f.tree.Insert([2]float64{o.box.Min.X, o.box.Min.Y}, [2]float64{o.box.Max.X, o.box.Max.Y}, o)
 }
 
