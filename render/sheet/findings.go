@@ -1,12 +1,15 @@
 package sheet
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"studbay/fill"
 	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/symbol"
+	"studbay/render/table"
 )
 
 // markIn is how far the text of a finding stands in, behind its mark.
@@ -21,16 +24,45 @@ func (f *flow) findings(all []fill.Finding) {
 		f.paragraph(style{size: body, muted: true}, 0, b.say("findings.none", "Nothing was found by what was looked at; see below what that is."))
 		return
 	}
-	for _, found := range all {
-		f.finding(found)
+	all = b.byKind(all)
+	for i, found := range all {
+		why := b.reason(found)
+		if i+1 < len(all) && b.reason(all[i+1]) == why {
+			why = "" // it follows the last that shares it
+		}
+		f.finding(found, why)
 	}
 }
 
-func (f *flow) finding(found fill.Finding) {
+// byKind sorts findings the worst first, those of one rule together and by their tags.
+func (b *book) byKind(all []fill.Finding) []fill.Finding {
+	weight := func(f fill.Finding) int {
+		switch {
+		case f.Waived != nil:
+			return 0
+		case f.IsOpen:
+			return 2*int(f.Severity) + 1
+		}
+		return 2*int(f.Severity) + 2
+	}
+	tag := func(f fill.Finding) string {
+		if o, _ := b.plan.Opening(f.Opening); o != nil {
+			return o.Tag
+		}
+		return ""
+	}
+	sorted := slices.Clone(all)
+	slices.SortStableFunc(sorted, func(x, y fill.Finding) int {
+		return cmp.Or(cmp.Compare(weight(y), weight(x)), cmp.Compare(x.Rule, y.Rule), table.CompareTags(tag(x), tag(y)))
+	})
+	return sorted
+}
+
+func (f *flow) finding(found fill.Finding, why string) {
 	b := f.page.b
-	say, fine := style{size: body}, style{size: small, muted: true}
+	say := plain
 	lines := say.wrap(b.o.Voice.Say(found.Message), f.width()-markIn)
-	second := fine.wrap(b.reason(found), f.width()-markIn)
+	second := fine.wrap(why, f.width()-markIn)
 	f.need(float64(len(lines))*say.line() + float64(min(len(second), 2))*fine.line() + 1.2)
 	f.page.add(markFor(found, scene.Point{X: f.left() + 1.4, Y: f.y + say.line()*0.55})...)
 	for _, line := range lines {

@@ -12,8 +12,12 @@ type flow struct {
 	onward  func() *page // begins a further page; its columns are then taken
 }
 
-// columnGap is the white between columns.
-const columnGap = 8.0
+// columnGap is the white between columns, and wideColumn the least width of those that
+// fill a page: enough for a schedule with what the side column leaves out.
+const (
+	columnGap  = 8.0
+	wideColumn = 184.0
+)
 
 // columnsOf divides a box into columns at least as wide as least.
 func columnsOf(box scene.Rect, least float64) (columns []scene.Rect) {
@@ -54,7 +58,7 @@ func (f *flow) need(height float64) {
 func (f *flow) next() {
 	if f.isLast() {
 		f.page = f.onward()
-		f.columns = columnsOf(f.page.main.Expanded(-gutter), sideWidth(f.page.b.o.Paper)-2*gutter)
+		f.columns = columnsOf(f.page.main.Expanded(-gutter), wideColumn)
 		f.at = -1
 	}
 	f.at++

@@ -2,9 +2,13 @@ package sheet
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
@@ -62,6 +66,9 @@ func (e *legendEntry) add(text words.Text) {
 	}
 }
 
+// mostKinds is how many kinds of one sign are named; more are called by their family.
+const mostKinds = 2
+
 // name says the kinds, and the status where it is not new.
 func (e legendEntry) name(v words.Voice) string {
 	var kinds []string
@@ -69,6 +76,12 @@ func (e legendEntry) name(v words.Voice) string {
 		kinds = append(kinds, v.Say(t))
 	}
 	name := strings.Join(kinds, "; ")
+	if len(kinds) > mostKinds {
+		name = v.Say(families[e.Spec.Family])
+		if e.Spec.Yokes > 1 {
+			name = v.Say(words.New("legend.yokes", "{0}, {1} yokes", name, e.Spec.Yokes))
+		}
+	}
 	switch e.Spec.Status {
 	case symbol.Existing:
 		return v.Say(words.New("legend.existing", "{0}, existing", name))
@@ -78,19 +91,32 @@ func (e legendEntry) name(v words.Voice) string {
 	return name
 }
 
+// families names what the body of a symbol stands for.
+var families = map[symbol.Family]words.Text{
+	symbol.Receptacle: words.New("family.receptacle", "Receptacle; letters say what for"),
+	symbol.Switch:     words.New("family.switch", "Switch; letters say what kind"),
+	symbol.LowVoltage: words.New("family.low-voltage", "Low voltage; letters say what"),
+	symbol.Light:      words.New("family.light", "Light; letters say what kind"),
+	symbol.Fan:        words.New("family.fan", "Fan; letters say what kind"),
+	symbol.Alarm:      words.New("family.alarm", "Alarm; letters say what kind"),
+	symbol.Junction:   words.New("family.junction", "Junction box; letters say what for"),
+}
+
 // swatch is one line of the legend.
 type swatch struct {
 	draw func(middle scene.Point) []scene.Item // about a middle, in a box swatchWide × swatchTall
 	name string
 }
 
+// The measures of the legend.
 const (
-	swatchWide = 11.0
-	swatchTall = 6.2
+	swatchWide  = 11.0
+	swatchTall  = 5.6
+	lettersTall = 3.9
 )
 
-// legend puts down two columns of symbols with their names, then what else the drawing
-// uses.
+// legend puts down the symbols with their names and what else the drawing uses, then the
+// trade letters that stand beside tags.
 func (f *flow) legend(entries []legendEntry, pieces []render.Piece) {
 	b := f.page.b
 	var all []swatch
@@ -102,33 +128,93 @@ func (f *flow) legend(entries []legendEntry, pieces []render.Piece) {
 		return
 	}
 	f.heading(b.say("legend.title", "Legend"), swatchTall)
+	f.swatches(all, swatchTall)
+	if letters := b.letters(pieces); len(letters) > 0 {
+		f.space(1.5)
+		f.need(lettersTall)
+		f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
+		f.space(1)
+		f.swatches(letters, lettersTall)
+	}
+}
+
+// swatches puts down two columns of pictures with their names, none less than so tall.
+func (f *flow) swatches(all []swatch, least float64) {
 	s := style{size: body}
 	wide := f.width() / 2
 	rows := (len(all) + 1) / 2
 	for row := range rows {
-		lines := [2][]string{}
-		tall := swatchTall
-		for k := range 2 {
-			if i := row + k*rows; i < len(all) {
-				lines[k] = s.wrap(all[i].name, wide-swatchWide-2)
-				tall = max(tall, float64(len(lines[k]))*s.line()+1.6)
-			}
+		pair := []int{row}
+		if row+rows < len(all) {
+			pair = append(pair, row+rows)
+		}
+		lines, tall := make([][]string, len(pair)), least
+		for k, i := range pair {
+			lines[k] = s.wrap(all[i].name, wide-swatchWide-2)
+			tall = max(tall, float64(len(lines[k]))*s.line()+least-3.6)
 		}
 		f.need(tall)
-		for k := range 2 {
-			i := row + k*rows
-			if i >= len(all) {
-				continue
-			}
+		for k, i := range pair {
 			x, middle := f.left()+float64(k)*wide, f.y+tall/2
-			f.page.add(all[i].draw(scene.Point{X: x + swatchWide/2, Y: middle})...)
+			f.page.add(all[i].draw(scene.Point{X: x + swatchWide/2 - 1, Y: middle})...)
 			y := middle - float64(len(lines[k])-1)*s.line()/2 + s.cap()/2
 			for n, line := range lines[k] {
-				f.page.add(s.at(x+swatchWide+0.5, y+float64(n)*s.line(), line))
+				f.page.add(s.at(x+swatchWide, y+float64(n)*s.line(), line))
 			}
 		}
 		f.y += tall
 	}
+}
+
+// letters lists the trade letters that stand outside of bodies, in their order.
+func (b *book) letters(pieces []render.Piece) (all []swatch) {
+	kinds := map[string][]*part.Kind{}
+	for _, p := range pieces {
+		if p.Symbol == nil {
+			continue
+		}
+		for i, spec := range p.Symbol.Specs {
+			o, _ := b.plan.Opening(p.Symbol.IDs[i])
+			if o == nil {
+				continue
+			}
+			k := part.All().Kind(o.Kind)
+			if k != nil && k.Letters != spec.Letters && !slices.Contains(kinds[k.Letters], k) {
+				kinds[k.Letters] = append(kinds[k.Letters], k)
+			}
+		}
+	}
+	for _, letters := range slices.Sorted(maps.Keys(kinds)) {
+		run := centred(style{size: body, bold: true})
+		all = append(all, swatch{
+			func(m scene.Point) []scene.Item {
+				return []scene.Item{run.at(m.X, m.Y+run.cap()/2, letters)}
+			},
+			lettersName(b.o.Voice, kinds[letters]),
+		})
+	}
+	return all
+}
+
+// lettersName names the one kind of some letters, or the device that several share.
+func lettersName(v words.Voice, kinds []*part.Kind) string {
+	var names []string
+	oneDevice := len(kinds) > 1
+	for _, k := range kinds {
+		names = append(names, v.Say(k.Text()))
+		oneDevice = oneDevice && k.Device == kinds[0].Device && k.Device != ""
+	}
+	if oneDevice {
+		return capital(v.Say(words.New("device."+strings.ReplaceAll(kinds[0].Device, " ", "-"), kinds[0].Device)))
+	}
+	slices.Sort(names)
+	return strings.Join(names, "; ")
+}
+
+// capital makes the first letter one.
+func capital(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(first)) + text[size:]
 }
 
 // draw draws the symbol standing on a wall at the foot of its box, or flat in the middle.

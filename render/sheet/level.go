@@ -80,7 +80,8 @@ type drawnLevel struct {
 	pieces []render.Piece
 	medium render.Medium
 	scale  Scale
-	extent geom.Box
+	extent geom.Box // of all there is
+	rooms  geom.Box // of the rooms alone
 }
 
 // drawLevel draws a level in an area, at the scale asked for or the largest that fits.
@@ -122,11 +123,24 @@ func mayFit(extent geom.Box, s Scale, area scene.Rect) bool {
 func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) drawnLevel {
 	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
 	m = m.Centred(extent.Center(), area.Middle())
-	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent}
+	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
 	off := area.Middle().Sub(d.bounds().Middle())
 	d.medium.At = m.At.Add(off)
 	d.pieces = render.Level(b.ix, l.ID, b.findings, d.medium, extent)
 	return d
+}
+
+// roomsBox is the box of the rooms of a level, or other where there is none.
+func roomsBox(l *plan.Level, other geom.Box) geom.Box {
+	first := true
+	for r := range l.Rooms.All() {
+		box := r.Outline().Box()
+		if !first {
+			box = box.Union(other)
+		}
+		other, first = box, false
+	}
+	return other
 }
 
 func (d drawnLevel) bounds() (all scene.Rect) {

@@ -32,7 +32,7 @@ func sideWidth(p Paper) float64 {
 	if p.Width < 15*unit.Inch {
 		return 104
 	}
-	return 142
+	return 148
 }
 
 // newPage begins a page, with or without a column at the side.

@@ -14,34 +14,75 @@ import (
 // column is one column of the schedule on a sheet. Its width is in millimetres; the
 // one with none takes what is left.
 type column struct {
+	id    string
 	title words.Text
 	width float64
-	bold  bool
-	muted bool
+	rank  int // 0: always shown; else the lower, the sooner it is shown where there is room
+	style style
 	right bool // set from the right
-	wide  bool // left out where the sheet's column is narrow
-	lines func(*book, table.Row) []string
+	lines func(*grid, table.Row) []string
 }
 
-// columns are those of the site schedule, short enough to hold a hammer beside.
+var (
+	plain  = style{size: body}
+	strong = style{size: body, bold: true}
+	fine   = style{size: small, muted: true}
+)
+
+// columns are those of the site schedule, short enough to hold a hammer beside; a wide
+// flow has more.
 var columns = []column{
-	{title: words.New("site.tag", "Tag"), width: 9.5, bold: true, lines: cellText("tag")},
-	{title: words.New("site.what", "What"), lines: whatLines},
-	{title: words.New("site.centre", "Centre"), width: 13.5, right: true, lines: centreLines},
-	{width: 15.5, right: true, lines: distanceLines},
-	{title: words.New("site.from", "From"), width: 17.5, lines: fromLines},
-	{title: words.New("site.box", "Box"), width: 9.5, lines: cellText("assembly")},
-	{title: words.New("site.fill", "Fill / volume"), width: 21, right: true, lines: fillLines},
-	{title: words.New("site.source", "Known by"), width: 13.5, muted: true, wide: true, lines: sourceLines},
-	{title: words.New("site.circuit", "Circuit"), width: 10.5, wide: true, lines: cellText("circuit")},
-	{width: 3.5},
+	{id: "tag", title: words.New("site.tag", "Tag"), width: 9.5, style: strong, lines: cellText("tag")},
+	{id: "what", title: words.New("site.what", "What"), style: plain, lines: cellText("what")},
+	{id: "on", title: words.New("site.on", "On"), width: 19, rank: 2, style: plain, lines: cellText("face")},
+	{id: "bottom", title: words.New("site.bottom", "Bottom"), width: 14, rank: 4, right: true, style: plain, lines: heightLines("bottom")},
+	{id: "centre", title: words.New("site.centre", "Centre"), width: 12.5, right: true, style: plain, lines: centreLines},
+	{id: "top", title: words.New("site.top", "Top"), width: 14, rank: 4, right: true, style: plain, lines: heightLines("top")},
+	{id: "distance", width: 19.5, right: true, style: plain, lines: distanceLines},
+	{id: "from", title: words.New("site.from", "From"), width: 17, style: plain, lines: fromLines},
+	{id: "box", title: words.New("site.box", "Box"), width: 9.5, style: plain, lines: boxLines},
+	{id: "fill", title: words.New("site.fill", "Fill / volume"), width: 20.5, right: true, style: plain, lines: fillLines},
+	{id: "source", title: words.New("site.source", "Known by"), width: 13.5, rank: 1, style: fine, lines: sourceLines},
+	{id: "circuit", title: words.New("site.circuit", "Circuit"), width: 10.5, rank: 1, style: plain, lines: cellText("circuit")},
+	{id: "controls", title: words.New("site.controls", "Controls"), width: 23, rank: 3, style: plain, lines: cellText("controls")},
+	{id: "mark", width: 3.2},
+}
+
+// leastWhat is how wide the column that takes the rest must stay.
+const leastWhat = 24.0
+
+// columnsFor returns the columns for a width: as many as leave room to say what it is.
+func columnsFor(width float64) (chosen []column) {
+	rest, rank := width-leastWhat, 0
+	for want := 0; want <= 4; want++ {
+		sum := 0.0
+		for _, c := range columns {
+			if c.rank == want {
+				sum += c.width
+			}
+		}
+		if sum > rest && want > 0 {
+			break
+		}
+		rest, rank = rest-sum, want
+	}
+	for _, c := range columns {
+		if c.rank > rank {
+			continue
+		}
+		if c.width == 0 {
+			c.width = leastWhat + rest
+		}
+		chosen = append(chosen, c)
+	}
+	return chosen
 }
 
 // cellPad is the white at the right of each column.
 const cellPad = 1.6
 
-func cellText(id string) func(*book, table.Row) []string {
-	return func(b *book, r table.Row) []string { return oneLine(b.schedule.Cell(r, id).Text) }
+func cellText(id string) func(*grid, table.Row) []string {
+	return func(g *grid, r table.Row) []string { return oneLine(g.book().schedule.Cell(r, id).Text) }
 }
 
 func oneLine(text string) []string {
@@ -51,17 +92,52 @@ func oneLine(text string) []string {
 	return []string{text}
 }
 
-// whatLines names the kind, and the status where it is not new.
-func whatLines(b *book, r table.Row) []string {
-	what := b.schedule.Cell(r, "what").Text
-	if o, _ := b.plan.Opening(r.Of); o != nil && o.Status != plan.StatusNew {
-		what = b.say("site.status", "{0}, {1}", what, o.Status.Text())
+// remarks are what follows under the kind: the status where it is not new, and the note.
+func (g *grid) remarks(r table.Row) string {
+	b := g.book()
+	note := b.schedule.Cell(r, "note").Text
+	o, _ := b.plan.Opening(r.Of)
+	if o == nil || o.Status == plan.StatusNew {
+		return note
 	}
-	return []string{what}
+	status := b.o.Voice.Say(o.Status.Text())
+	if o.Status == plan.StatusRemove {
+		status = b.say("site.remove", "to be removed")
+	}
+	if note == "" {
+		return status
+	}
+	return status + " · " + note
 }
 
-func centreLines(b *book, r table.Row) []string {
+// boxLines is the code of the assembly; a box put together by hand is called so, and
+// stands with its parts in the long schedule.
+func boxLines(g *grid, r table.Row) []string {
+	b := g.book()
+	o, _ := b.plan.Opening(r.Of)
+	if o == nil || o.Assembly.Code != "" || o.Assembly.Box == "" {
+		return oneLine(b.schedule.Cell(r, "assembly").Text)
+	}
+	return []string{b.say("site.own", "own")}
+}
+
+func heightLines(id string) func(*grid, table.Row) []string {
+	return func(g *grid, r table.Row) []string {
+		b := g.book()
+		c := b.schedule.Cell(r, id)
+		if c.Kind == table.Empty {
+			return nil
+		}
+		return []string{b.say("site.height", "{0}", words.Height(c.Length))}
+	}
+}
+
+func centreLines(g *grid, r table.Row) []string {
+	b := g.book()
 	c := b.schedule.Cell(r, "centre")
+	if c.Kind == table.Empty && g.shows("on") {
+		return nil
+	}
 	if c.Kind == table.Empty {
 		return oneLine(b.schedule.Cell(r, "face").Text)
 	}
@@ -74,14 +150,16 @@ func (b *book) froms(r table.Row) []table.From {
 	return table.Froms(b.ix, o)
 }
 
-func distanceLines(b *book, r table.Row) (lines []string) {
+func distanceLines(g *grid, r table.Row) (lines []string) {
+	b := g.book()
 	for _, f := range b.froms(r) {
 		lines = append(lines, b.say("site.distance", "{0}", f.Centre))
 	}
 	return lines
 }
 
-func fromLines(b *book, r table.Row) (lines []string) {
+func fromLines(g *grid, r table.Row) (lines []string) {
+	b := g.book()
 	for _, f := range b.froms(r) {
 		lines = append(lines, b.o.Voice.Say(f.Brief))
 	}
@@ -90,7 +168,8 @@ func fromLines(b *book, r table.Row) (lines []string) {
 
 // fillLines is what enters the box over what it holds, in cubic inches, in which it is
 // decided.
-func fillLines(b *book, r table.Row) []string {
+func fillLines(g *grid, r table.Row) []string {
+	b := g.book()
 	need, volume := b.schedule.Cell(r, "fill"), b.schedule.Cell(r, "volume")
 	switch {
 	case need.Kind == table.Empty && volume.Kind == table.Empty:
@@ -110,7 +189,12 @@ func places(c table.Cell) string {
 	return whole + "." + decimals + strings.Repeat("0", max(0, 2-len(decimals)))
 }
 
-func sourceLines(b *book, r table.Row) []string {
+// sourceLines says who told what is in the box, where something is that counts.
+func sourceLines(g *grid, r table.Row) []string {
+	b := g.book()
+	if b.schedule.Cell(r, "fill").Kind == table.Empty && b.schedule.Cell(r, "volume").Kind == table.Empty {
+		return nil
+	}
 	return oneLine(b.schedule.Cell(r, "source").Text)
 }
 
@@ -142,8 +226,7 @@ func (f *flow) schedule(rows []table.Row) {
 	g.header()
 	for i, r := range rows {
 		isNew := i == 0 || rows[i-1].Group != r.Group
-		row := g.row(r)
-		want := row.tall
+		want := g.row(r).tall
 		if isNew {
 			want += roomTall
 		}
@@ -159,9 +242,9 @@ func (f *flow) schedule(rows []table.Row) {
 		if isNew {
 			g.room(r, false)
 		}
-		g.draw(row)
+		g.draw(g.row(r))
 	}
-	f.y += 1
+	f.y++
 }
 
 const (
@@ -169,27 +252,16 @@ const (
 	noteTall = 5.0
 )
 
-// layout gives each column its width in the flow's column.
-func (g *grid) layout() {
-	g.columns = nil
-	rest := g.f.width()
-	for _, c := range columns {
-		if c.wide && g.f.width() < 120 {
-			continue
-		}
-		g.columns = append(g.columns, c)
-		rest -= c.width
-	}
-	for i := range g.columns {
-		if g.columns[i].width == 0 {
-			g.columns[i].width = rest
-		}
-	}
+func (g *grid) book() *book { return g.f.page.b }
+
+// shows reports whether a column is among those chosen.
+func (g *grid) shows(id string) bool {
+	return slices.ContainsFunc(g.columns, func(c column) bool { return c.id == id })
 }
 
 // header puts down the titles over a rule.
 func (g *grid) header() {
-	g.layout()
+	g.columns = columnsFor(g.f.width())
 	f, s := g.f, style{size: small, bold: true}
 	y := f.y + s.line()
 	x := f.left()
@@ -248,38 +320,51 @@ func (g *grid) room(r table.Row, again bool) {
 // gridRow is a row with its text broken to the columns.
 type gridRow struct {
 	of    plan.ID
-	cells [][]string
-	note  []string
+	cells [][]scene.Run // each at its place from the row's upper left corner
 	tall  float64
 }
 
 const rowPad = 1.2
 
 func (g *grid) row(r table.Row) gridRow {
-	b := g.f.page.b
-	s := style{size: body}
-	row := gridRow{of: r.Of}
-	most := 1
+	row := gridRow{of: r.Of, tall: plain.line() + rowPad}
+	x := 0.0
 	for _, c := range g.columns {
-		var lines []string
+		y := 0.0
+		var runs []scene.Run
+		put := func(s style, text string) {
+			y += plain.line()
+			if c.right {
+				runs = append(runs, s.right().at(x+c.width-cellPad, y-0.3, text))
+				return
+			}
+			runs = append(runs, s.at(x, y-0.3, text))
+		}
 		if c.lines != nil {
-			for _, text := range c.lines(b, r) {
-				if !c.right {
-					lines = append(lines, s.wrap(text, c.width-cellPad)...)
-				} else {
-					lines = append(lines, text)
+			for _, text := range c.lines(g, r) {
+				for _, line := range g.broken(c, text) {
+					put(c.style, line)
 				}
 			}
 		}
-		row.cells = append(row.cells, lines)
-		most = max(most, len(lines))
+		if c.id == "what" {
+			for _, line := range fine.wrap(g.remarks(r), c.width-cellPad) {
+				put(fine, line)
+			}
+		}
+		row.cells = append(row.cells, runs)
+		row.tall = max(row.tall, y+rowPad)
+		x += c.width
 	}
-	fine := style{size: small, muted: true}
-	if note := b.schedule.Cell(r, "note").Text; note != "" {
-		row.note = fine.wrap(note, g.f.width()-g.columns[0].width-cellPad)
-	}
-	row.tall = float64(most)*s.line() + float64(len(row.note))*fine.line() + rowPad
 	return row
+}
+
+// broken breaks text to a column; figures stay whole.
+func (g *grid) broken(c column, text string) []string {
+	if c.right {
+		return []string{text}
+	}
+	return c.style.wrap(text, c.width-cellPad)
 }
 
 // draw puts a row down, every other one on a faint ground.
@@ -290,31 +375,15 @@ func (g *grid) draw(row gridRow) {
 		f.page.add(scene.Fill{Path: ground.Path(), Color: faint})
 	}
 	g.shade = !g.shade
-	x, most := f.left(), 1
-	for i, c := range g.columns {
-		s := style{size: body, bold: c.bold, muted: c.muted}
-		if c.muted {
-			s.size = small
+	for _, runs := range row.cells {
+		for _, run := range runs {
+			run.At = run.At.Add(scene.Point{X: f.left(), Y: f.y})
+			f.page.add(run)
 		}
-		for k, line := range row.cells[i] {
-			y := f.y + float64(k+1)*style{size: body}.line() - 0.3
-			if c.right {
-				f.page.add(s.right().at(x+c.width-cellPad, y, line))
-			} else {
-				f.page.add(s.at(x, y, line))
-			}
-		}
-		most = max(most, len(row.cells[i]))
-		x += c.width
 	}
 	if worst := f.page.b.worst(row.of); worst != nil {
-		f.page.add(markFor(*worst, scene.Point{X: f.right() - 1.2, Y: f.y + row.tall/2})...)
-	}
-	y := f.y + float64(most)*style{size: body}.line()
-	fine := style{size: small, muted: true}
-	for _, line := range row.note {
-		y += fine.line()
-		f.page.add(fine.at(f.left()+g.columns[0].width, y-0.4, line))
+		first := plain.line()
+		f.page.add(markFor(*worst, scene.Point{X: f.right() - 1.2, Y: f.y + (first+rowPad)/2})...)
 	}
 	f.y += row.tall
 }

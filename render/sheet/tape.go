@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"math"
 	"strconv"
 
 	"studbay/plan/unit"
@@ -40,31 +39,30 @@ func (t tape) mark(n int) float64 {
 	return 1.1
 }
 
-// each calls f for every mark between two places of the building.
-func (t tape) each(from, to unit.Length, f func(n int, at unit.Length)) {
-	step := t.step.Millimetres()
-	for n := int(math.Ceil(from.Millimetres() / step)); n <= int(math.Floor(to.Millimetres()/step)); n++ {
+// each calls f for every mark from 0 up to a length.
+func (t tape) each(upTo unit.Length, f func(n int, at unit.Length)) {
+	for n := range int(upTo/t.step) + 1 {
 		f(n, unit.Length(n)*t.step)
 	}
 }
 
-// tape draws the marks of a level's drawing.
+// tape draws the marks along a level's drawing, from the upper left corner of its rooms
+// to the last mark short of the lower right one.
 func (p *page) tape(d drawnLevel) {
 	t, edge := tapeFor(d.scale), p.main
-	from, to := d.medium.FromScene(edge.Min).Sub(d.extent.Min), d.medium.FromScene(edge.Max).Sub(d.extent.Min)
-	origin := d.medium.ToScene(d.extent.Min)
+	origin := d.medium.ToScene(d.rooms.Min)
 	s := style{size: small, muted: true}
-	t.each(from.X, to.X, func(n int, at unit.Length) {
+	t.each(d.rooms.Width(), func(n int, at unit.Length) {
 		x := origin.X + d.medium.Length(at)
 		p.add(vline(x, edge.Min.Y, edge.Min.Y+t.mark(n), pen(hairline)))
-		if n%t.major == 0 && x > edge.Min.X+7 && x < edge.Max.X-4 {
+		if n%t.major == 0 {
 			p.add(centred(s).at(x, edge.Min.Y+4.9, t.figure(n)))
 		}
 	})
-	t.each(from.Y, to.Y, func(n int, at unit.Length) {
+	t.each(d.rooms.Height(), func(n int, at unit.Length) {
 		y := origin.Y + d.medium.Length(at)
 		p.add(hline(edge.Min.X, edge.Min.X+t.mark(n), y, pen(hairline)))
-		if n%t.major == 0 && y > edge.Min.Y+7 && y < edge.Max.Y-4 {
+		if n%t.major == 0 {
 			p.add(s.at(edge.Min.X+2.8, y+s.cap()/2, t.figure(n)))
 		}
 	})

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"studbay/plan/unit"
@@ -33,7 +34,6 @@ func (p *page) titles(box scene.Rect) {
 	name := style{size: 8.5}
 	y += name.line() + 0.6
 	p.add(name.at(x, y, glyph.Fit(glyph.Regular, name.mm(), width, p.fullName())))
-	fine := style{size: small, muted: true}
 	lines := fine.wrap(p.b.caution(), width)
 	y = max(y+fine.line()+0.4, box.Max.Y-2.6-float64(len(lines)-1)*fine.line())
 	for _, line := range lines {
@@ -80,50 +80,55 @@ func (b *book) amended() words.Text {
 // field is a value under its name.
 type field struct{ name, value string }
 
-// fields draws the fields from the right, as many as there is room for beside the title,
-// and returns where they begin.
+// fields draws the fields from the right, two a column, leaving out the empty ones, and
+// returns where they begin.
 func (p *page) fields(box scene.Rect, right float64, number, of int) float64 {
 	h := p.b.plan.Header
-	rows := [][]field{
-		{
-			{p.b.say("sheet.site", "Site"), h.Site},
-			{p.b.say("sheet.drawn", "Drawn"), h.Date},
-			{p.b.say("sheet.scale", "Scale"), p.scale},
-		},
-		{
-			{p.b.say("sheet.author", "By"), h.Author},
-			{p.b.say("sheet.revision", "Revision"), h.Revision},
-			{p.b.say("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
-		},
-	}
-	label, value := style{size: small, muted: true}, style{size: 8}
-	widths := make([]float64, len(rows[0]))
-	for i := range widths {
-		for _, row := range rows {
-			if row[i].value != "" {
-				widths[i] = max(widths[i], label.width(row[i].name), min(value.width(row[i].value), 45))
-			}
+	var all []field
+	for _, f := range []field{
+		{p.b.say("sheet.scale", "Scale"), p.scale},
+		{p.b.say("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
+		{p.b.say("sheet.drawn", "Drawn"), h.Date},
+		{p.b.say("sheet.revision", "Revision"), h.Revision},
+		{p.b.say("sheet.author", "By"), h.Author},
+		{p.b.say("sheet.site", "Site"), h.Site},
+		{p.b.say("sheet.client", "For"), h.Client},
+	} {
+		if f.value != "" {
+			all = append(all, f)
 		}
 	}
 	x := right
-	for i := len(widths) - 1; i >= 0; i-- {
-		if widths[i] == 0 {
-			continue
-		}
-		x -= widths[i] + 2*gutter - 2
-		for k, row := range rows {
-			if row[i].value == "" {
-				continue
-			}
-			y := box.Min.Y + 4.6 + float64(k)*box.Height()/2
-			p.add(label.at(x+gutter-1, y, row[i].name))
-			p.add(value.at(x+gutter-1, y+value.line()+0.7, glyph.Fit(glyph.Regular, value.mm(), widths[i]+0.1, row[i].value)))
-		}
-		p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	for pair := range slices.Chunk(all, 2) {
+		x = p.fieldColumn(box, x, pair)
 	}
-	if x < right {
-		p.add(hline(x, right, box.Min.Y+box.Height()/2, pen(hairline)))
+	return x
+}
+
+// mostField is how wide a value may be before it is cut.
+const mostField = 42
+
+// fieldColumn draws one or two fields left of a place and returns where they begin.
+func (p *page) fieldColumn(box scene.Rect, right float64, pair []field) float64 {
+	label, value := style{size: small, muted: true}, style{size: 8}
+	wide := 0.0
+	for _, f := range pair {
+		wide = max(wide, label.width(f.name), min(value.width(f.value), mostField))
 	}
+	x := right - wide - 8
+	half := box.Height() / 2
+	for k, f := range pair {
+		y := box.Min.Y + float64(k)*half + 4.4
+		if len(pair) == 1 {
+			y += half / 2
+		}
+		p.add(label.at(x+4, y, f.name))
+		p.add(value.at(x+4, y+value.line()+0.6, glyph.Fit(glyph.Regular, value.mm(), wide+0.1, f.value)))
+	}
+	if len(pair) == 2 {
+		p.add(hline(x, right, box.Min.Y+half, pen(hairline)))
+	}
+	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
 	return x
 }
 

@@ -155,6 +155,9 @@ func (e *entry) measure(ix *plan.Index, result fill.Result) {
 		e.volume = VolumeOf(built.Volume())
 	}
 	switch {
+	case e.o.Status == plan.StatusRemove:
+		e.source = words.Text{}
+		return
 	case source == fill.NotKnown && e.o.Contents == nil:
 		e.source = words.New("source.not-counted", "not counted")
 		return
