@@ -65,6 +65,7 @@ type Finding struct {
 	Remedies []Remedy
 	// Stretches are the parts of faces, or lines on the floor, that the finding is of.
 	Stretches []Stretch
+	Label     words.Text   // what a drawing writes beside them; may be empty
 	IsOpen    bool         // an open decision or something not looked at, not a fault
 	Waived    *plan.Waiver // set where the user has set it aside
 }

@@ -52,6 +52,7 @@ func missed(v plan.RoomView, r run, g gap, fig *code.Figures) Finding {
 	f := Finding{
 		Severity: Stop, Room: v.Room.ID, Limit: LengthOf(reach),
 		Stretches: r.stretches(g.from, g.to),
+		Label:     words.New("stretch.missed", "{0} not served", g.to-g.from),
 		Remedies:  reachRemedies(v, r, g, fig),
 	}
 	f.About = f.Stretches[0].Side // a waiver is of one wall, not of the whole room
@@ -74,6 +75,7 @@ func leftToCounters(v plan.RoomView, counters []Stretch, fig *code.Figures) Find
 	return Finding{
 		Severity: Note, IsOpen: true, Room: v.Room.ID, About: v.Room.ID, Stretches: counters,
 		Measured: LengthOf(sum),
+		Label:    words.New("stretch.left", "{0} not looked at", sum),
 		Message:  words.New("rule.wall-reach.counters", "{0} along counters in {1} was not looked at", sum, v.Room.Name),
 		Why:      words.New("rule.wall-reach.counters.why", "Counters have their own spacing rule, {0}, which is not checked yet.", fig.Section("counter-reach")),
 	}

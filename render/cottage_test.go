@@ -218,6 +218,7 @@ func (c cottage) found() []fill.Finding {
 		{
 			Rule: "wall-reach", Severity: fill.Stop, Level: c.level, Room: c.sitting.ID, About: c.sitting.Sides[0].ID,
 			Stretches: []fill.Stretch{stretch(c.sitting, 0, 202, 216), stretch(c.sitting, 1, 0, 15)},
+			Label:     words.New("stretch.missed", "{0} not served", in(29)),
 		},
 	}
 }

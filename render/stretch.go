@@ -3,8 +3,6 @@ package render
 import (
 	"studbay/fill"
 	"studbay/plan"
-	"studbay/plan/unit"
-	"studbay/plan/words"
 	"studbay/render/glyph"
 	"studbay/render/scene"
 )
@@ -16,16 +14,14 @@ func (d *drawing) stretches() {
 		if f.Waived != nil || d.m.isFar() {
 			continue
 		}
-		var total unit.Length
 		var items []scene.Item
 		for _, s := range f.Stretches {
-			total += s.Length()
 			mark := d.stretchMark(s, d.theme.severityColor(f.Severity))
 			items = append(items, mark)
 			d.field.block(mark.Bounds(), f.About)
 		}
-		if d.piece(f.About, LayerStretches, items...); len(items) > 0 {
-			d.stretchLabel(f, total)
+		if d.piece(f.About, LayerStretches, items...); len(items) > 0 && !f.Label.IsZero() {
+			d.stretchLabel(f)
 		}
 	}
 }
@@ -39,8 +35,9 @@ func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
 	return scene.Fill{Path: f.box(0, 0, s.Line.Length().Millimetres(), thick), Color: color}
 }
 
-// stretchLabel writes the length beside the longest part, in the room.
-func (d *drawing) stretchLabel(f *fill.Finding, total unit.Length) {
+// stretchLabel writes what is said of a finding's stretches beside the longest part,
+// in the room.
+func (d *drawing) stretchLabel(f *fill.Finding) {
 	longest := f.Stretches[0]
 	for _, s := range f.Stretches[1:] {
 		if s.Length() > longest.Length() {
@@ -52,7 +49,7 @@ func (d *drawing) stretchLabel(f *fill.Finding, total unit.Length) {
 		return
 	}
 	run := scene.Run{
-		Text: d.m.Voice.Say(words.New("stretch.missed", "{0} not served", total)),
+		Text: d.m.Voice.Say(f.Label),
 		Size: d.m.Text, Weight: glyph.Bold, Color: d.theme.severityColor(f.Severity),
 	}
 	face := d.face(plan.FrameOf(longest.Line))
