@@ -1,6 +1,8 @@
 package card
 
 import (
+	"cmp"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
@@ -11,6 +13,7 @@ import (
 // Option is one of several to choose from.
 type Option struct {
 	Label string
+	Short string // shown in the field in place of the label, where that is long
 	Do    func()
 	Now   bool // it is what the plan says
 }
@@ -44,7 +47,7 @@ func NewChoice(label, other string, options func() []Option) *Choice {
 func (c *Choice) Update() {
 	for _, o := range c.options() {
 		if o.Now {
-			c.value.SetWords(o.Label)
+			c.value.SetWords(cmp.Or(o.Short, o.Label))
 			return
 		}
 	}

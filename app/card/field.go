@@ -7,7 +7,7 @@ import (
 	"studbay/app/look"
 )
 
-const labelWidth = 120 // of the names of fields
+const labelWidth = 112 // of the names of fields
 
 // Spec is what a field shows and does.
 type Spec struct {
@@ -31,6 +31,7 @@ type Field struct {
 	label *look.Text
 	entry *Entry
 	note  *look.Paragraph
+	under *fyne.Container // of the note
 	box   *fyne.Container
 	shown string // what the plan says; a text equal to it is not an edit
 	wrong bool
@@ -40,7 +41,8 @@ type Field struct {
 func NewField(c Context, spec Spec) *Field {
 	f := &Field{spec: spec, entry: newEntry()}
 	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-labelWidth)
-	f.note.Hide()
+	f.under = look.Inset(labelWidth, 0, 0, 0, f.note)
+	f.under.Hide()
 	f.entry.done, f.entry.giveUp = f.commit, f.restore
 	f.entry.dirty = func() bool { return f.entry.Text != f.shown }
 	if c.Window != nil {
@@ -57,11 +59,19 @@ func NewField(c Context, spec Spec) *Field {
 	}
 	f.label = look.NewFlexible(spec.Label, look.Quiet)
 	f.box = look.Column(look.Grid/2,
-		look.Row(0, 1, look.Sized(labelWidth, 0, f.label), f.entry),
-		look.Inset(labelWidth, 0, 0, 0, f.note))
+		look.Row(0, 1, look.Sized(labelWidth, 0, f.label), f.line(spec)),
+		f.under)
 	f.ExtendBaseWidget(f)
 	f.Update()
 	return f
+}
+
+// line is the entry at its height: what is pressed is never lower than a hit target.
+func (f *Field) line(spec Spec) fyne.CanvasObject {
+	if spec.Lines > 1 {
+		return f.entry
+	}
+	return look.Sized(0, look.HitTarget, f.entry)
 }
 
 // Update shows what the plan says now, unless something is being typed.
@@ -115,11 +125,11 @@ func (f *Field) restore() {
 }
 
 func (f *Field) say(wrong string) {
-	if f.wrong = wrong != ""; !f.wrong && f.note.Hidden {
+	if f.wrong = wrong != ""; !f.wrong && f.under.Hidden {
 		return
 	}
 	f.note.SetWords(wrong)
-	f.note.Hidden = !f.wrong
+	f.under.Hidden = !f.wrong
 	f.box.Refresh()
 	f.Refresh()
 }

@@ -115,21 +115,25 @@ func (d *gaugeDrawing) spill(body scene.Rect) {
 
 const gaugeText = 10.5
 
-// name writes what a layer is where there is room for it, on a plate of its own colour
-// so that the hatching does not run through it.
+// name writes what a layer is where there is room for it: in the part of the layer that
+// is under the brim, else in the part over it, so that the brim does not cross it.
 func (d *gaugeDrawing) name(l layer, body scene.Rect) {
-	text := d.gauge.voice.Say(classNames[l.class])
-	if l.class == ofConductors {
-		text = d.gauge.voice.Say(words.New("gauge.count", "{0} {1}", int(l.count), classNames[l.class]))
+	text := d.gauge.voice.Say(l.label())
+	place := body
+	if brim := d.inside.Min.Y; body.Min.Y < brim && body.Max.Y > brim {
+		if place.Min.Y = brim + 1; place.Height() < body.Height()/2 && place.Height() < gaugeText+2 {
+			place = body
+			place.Max.Y = brim - 1
+		}
 	}
-	if body.Height() < gaugeText+2 || glyph.Width(glyph.Bold, gaugeText, text) > body.Width()-8 {
+	if place.Height() < gaugeText+1 || glyph.Width(glyph.Bold, gaugeText, text) > place.Width()-8 {
 		return
 	}
-	plate := scene.RectAround(body.Middle(), glyph.Width(glyph.Bold, gaugeText, text)+8, gaugeText+1)
+	plate := scene.RectAround(place.Middle(), glyph.Width(glyph.Bold, gaugeText, text)+8, gaugeText+1)
 	d.items = append(d.items,
 		scene.Fill{Path: plate.Path(), Color: l.class.color(d.theme)},
 		scene.Run{
-			At: body.Middle(), Text: text, Size: gaugeText, Weight: glyph.Bold,
+			At: place.Middle(), Text: text, Size: gaugeText, Weight: glyph.Bold,
 			Align: scene.Center, VAlign: scene.Middle, Color: d.theme.Contents.On,
 		})
 }

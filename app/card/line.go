@@ -35,6 +35,17 @@ var classNames = [...]words.Text{
 	ofDevices:    words.New("gauge.devices", "yokes"),
 }
 
+// label says what a layer is in the picture: how many where a count tells something.
+func (l layer) label() words.Text {
+	switch {
+	case l.class == ofDevices && l.count == 1:
+		return words.New("gauge.yoke", "1 yoke")
+	case l.class == ofConductors, l.class == ofDevices:
+		return words.New("gauge.count", "{0} {1}", int(l.count), classNames[l.class])
+	}
+	return classNames[l.class]
+}
+
 // phrase is how a line of the working is said in a few words, by the text it is said
 // with in full.
 type phrase struct {
@@ -51,9 +62,9 @@ var phrases = map[string]phrase{
 	"fill.line.canopy-wire":         {ofOther, sized("sum.canopy-wire", "{0} × {1} AWG, canopy")},
 	"fill.line.terminal-block":      {ofOther, sized("sum.terminal-block", "{0} × terminal block")},
 	"fill.line.terminal-block-free": {ofOther, sized("sum.terminal-block", "{0} × terminal block")},
-	"fill.line.grounds-all":         {ofGrounds, plain("sum.grounds", "grounds, once")},
+	"fill.line.grounds":             {ofGrounds, plain("sum.grounds", "grounds, once")},
 	"fill.line.grounds-first":       {ofGrounds, plain("sum.grounds", "grounds, once")},
-	"fill.line.grounds-further":     {ofGrounds, sized("sum.grounds-further", "{0} × ground more")},
+	"fill.line.grounds-further":     {ofGrounds, sized("sum.grounds-further", "{0} grounds more")},
 	"fill.line.device":              {ofDevices, yokes},
 	"fill.line.device-wide":         {ofDevices, yokes},
 	"fill.what.clamps":              {ofClamps, plain("sum.clamps", "clamps, once")},
@@ -77,12 +88,7 @@ func plain(id, english string) func(box.Line) words.Text {
 
 // yokes says devices by how many there are: each takes some allowances.
 func yokes(l box.Line) words.Text {
-	each := int64(1)
-	if len(l.What.Args) > 1 {
-		if n, ok := l.What.Args[1].(int); ok && n > 0 {
-			each = int64(n)
-		}
-	}
+	each := eachOf(l)
 	switch n := l.Count / each; {
 	case each == 2 && n == 1:
 		return words.New("sum.yoke", "yoke, twice")
@@ -91,6 +97,16 @@ func yokes(l box.Line) words.Text {
 	default:
 		return words.New("sum.yokes-each", "{0} yokes × {1}", int(n), int(each))
 	}
+}
+
+// eachOf returns how many allowances one thing of a line takes.
+func eachOf(l box.Line) int64 {
+	if len(l.What.Args) > 1 {
+		if n, ok := l.What.Args[1].(int); ok && n > 0 {
+			return int64(n)
+		}
+	}
+	return 1
 }
 
 // phraseOf returns how a line is said in few words.
@@ -127,7 +143,7 @@ func layersOf(lines []box.Line) (layers []layer) {
 		for _, l := range lines {
 			if phraseOf(l).class == k {
 				sum.volume += l.Volume
-				sum.count += l.Count
+				sum.count += l.Count / eachOf(l)
 			}
 		}
 		if sum.volume > 0 {

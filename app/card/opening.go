@@ -182,7 +182,7 @@ func (o *openingCard) boxOptions() (options []Option) {
 		}
 		label := o.say("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.Volume())
 		options = append(options, Option{
-			Label: label, Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
+			Label: label, Short: o.say("opening.box.short", "{0}, {1}", a.Code, a.Volume()), Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
 			Do: func() {
 				o.do(plan.SetAssembly{ID: o.id, Assembly: plan.Assembly{Code: a.Code, Barriers: now.Assembly.Barriers}})
 			},

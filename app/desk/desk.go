@@ -64,7 +64,7 @@ func newDesk(h *House) *Desk {
 	d.table = &table{desk: d}
 	d.tools = toolTable()
 	d.commands = append(toolCommands(d.tools), commandTable()...)
-	d.doc = newDocument(d.emptyPlan(), fyne.Do, d.changed)
+	d.doc = newDocument(d.emptyPlan(), h.post, d.changed)
 	d.build()
 	d.listen()
 	d.window.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { d.dropped(files) })
@@ -247,7 +247,7 @@ func (d *Desk) replace(p plan.Plan, path string, stamp file.Stamp) {
 	d.tool().Leave(d.table)
 	d.doc.close()
 	d.preview, d.said, d.lastRoom = tool.Preview{}, words.Text{}, ""
-	d.doc = newDocument(p, fyne.Do, d.changed)
+	d.doc = newDocument(p, d.house.post, d.changed)
 	d.doc.opened(path, stamp)
 	d.refreshAll()
 	d.board.Fit()

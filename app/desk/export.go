@@ -5,7 +5,6 @@ import (
 	"errors"
 	"path/filepath"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
@@ -48,13 +47,13 @@ func (d *Desk) export(path string) {
 	shown.Show()
 	d.busy = cancel
 	job := exporting{index: d.doc.Index(), desk: d, path: path, progress: func(share float64) {
-		fyne.Do(func() { bar.SetValue(share) })
+		d.house.post(func() { bar.SetValue(share) })
 	}}
 	result := d.doc.Result()
 	voice := d.voice
 	go func() {
 		files, err := writeSheets(ctx, job, result, voice)
-		fyne.Do(func() {
+		d.house.post(func() {
 			shown.Hide()
 			d.busy = nil
 			d.exported(files, err)

@@ -3,6 +3,7 @@ package desk
 import (
 	"os"
 	"path/filepath"
+	"runtime"
 	"strconv"
 	"time"
 
@@ -16,7 +17,9 @@ import (
 
 // House is the program while its windows are open: what they share.
 type House struct {
-	app      fyne.App
+	app fyne.App
+	// post brings a function to the goroutine of the windows, from any other.
+	post     func(func())
 	desks    []*Desk
 	recovery *file.Recovery // nil where its folder cannot be used
 	autosave *file.Autosave
@@ -30,7 +33,7 @@ const autosaveAfter = 2 * time.Second
 // Open makes ready the program's windows: one for each plan's file named, or one with
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
-	h := &House{app: app}
+	h := &House{app: app, post: fyne.Do}
 	h.openRecovery(filepath.Join(xdg.StateHome, "studbay", "recovery"))
 	h.applyTheme()
 	first := newDesk(h)
@@ -43,7 +46,7 @@ func Open(app fyne.App, paths []string) *House {
 		}
 		h.NewWindow().OpenGuarded(path)
 	}
-	app.Settings().AddListener(func(fyne.Settings) { fyne.Do(h.restyled) })
+	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
 	first.offerRecovery()
 	return h
 }
@@ -56,7 +59,7 @@ func (h *House) openRecovery(folder string) {
 		return
 	}
 	h.recovery = recovery
-	h.autosave = file.NewAutosave(recovery, autosaveAfter, func(err error) { fyne.Do(func() { h.keepFailed(err) }) })
+	h.autosave = file.NewAutosave(recovery, autosaveAfter, func(err error) { h.post(func() { h.keepFailed(err) }) })
 	left, problems := recovery.List()
 	h.left, h.trouble = left, append(h.trouble, problems...)
 }
@@ -83,7 +86,13 @@ func (h *House) applyTheme() {
 	if percent, err := strconv.Atoi(os.Getenv("STUDBAY_SCALE")); err == nil && percent >= 50 && percent <= 400 {
 		scale = float32(percent) / 100
 	}
-	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale})
+	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: desktopIsMute()})
+}
+
+// desktopIsMute reports whether there is no desktop service that says light or dark: on
+// Linux it would be asked over the session's bus.
+func desktopIsMute() bool {
+	return runtime.GOOS == "linux" && os.Getenv("DBUS_SESSION_BUS_ADDRESS") == "" && os.Getenv("FYNE_THEME") == ""
 }
 
 // restyled shows every window in the theme now in force.

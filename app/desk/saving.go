@@ -54,7 +54,7 @@ func (d *Desk) load(path string) {
 	d.status.hint.SetWords(d.say("open.reading", "Reading {0} …", filepath.Base(path)))
 	go func() {
 		p, stamp, err := file.Load(path)
-		fyne.Do(func() { d.loaded(path, p, stamp, err) })
+		d.house.post(func() { d.loaded(path, p, stamp, err) })
 	}()
 }
 

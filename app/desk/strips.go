@@ -98,13 +98,13 @@ const unitsPerMetre = 96 / 0.0254
 
 // unfoldPane is the unfolded room with its heading.
 type unfoldPane struct {
-	desk   *Desk
-	title  *look.Text
-	second *look.Text
-	sub    *look.Press
-	fin    *look.Press
-	empty  *look.Text
-	object fyne.CanvasObject
+	desk    *Desk
+	title   *look.Text
+	second  *look.Text
+	sub     *look.Press
+	fin     *look.Press
+	heading *fyne.Container
+	object  fyne.CanvasObject
 }
 
 func newUnfoldPane(d *Desk) *unfoldPane {
@@ -113,13 +113,14 @@ func newUnfoldPane(d *Desk) *unfoldPane {
 	second := look.Style{Size: look.SecondSize}
 	u.sub = look.NewPress(look.NewText(d.say("datum.short.subfloor", "subfloor"), second), look.Bare, look.Grid, 5, func() { d.setDatum(plan.Subfloor) })
 	u.fin = look.NewPress(look.NewText(d.say("datum.short.finished", "finished floor"), second), look.Bare, look.Grid, 5, func() { d.setDatum(plan.FinishedFloor) })
-	heading := look.Inset(2*look.Grid, look.Grid/2, look.Grid, 0, look.Row(look.Grid, 1, u.title, u.second, u.sub, u.fin))
-	u.object = look.Back(look.OnSurface, 0, container.NewBorder(heading, nil, nil, nil, d.unfold))
+	u.heading = look.Inset(2*look.Grid, look.Grid/2, look.Grid, 0, look.Row(look.Grid, 1, u.title, u.second, u.sub, u.fin))
+	u.object = look.Back(look.OnSurface, 0, container.NewBorder(u.heading, nil, nil, nil, d.unfold))
 	return u
 }
 
 // refresh names the room shown and the face in hand.
 func (u *unfoldPane) refresh() {
+	defer u.heading.Refresh() // its texts have other widths
 	d := u.desk
 	room, side := d.roomInHand()
 	u.sub.SetChosen(d.datum == plan.Subfloor)

@@ -185,9 +185,13 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 
 func (r *pressRenderer) Refresh() {
 	r.back.FillColor, r.back.StrokeColor = r.of.fillAndLine(Current())
-	r.back.StrokeWidth = 1
-	if r.of.focused {
+	switch {
+	case r.back.StrokeColor == color.Transparent:
+		r.back.StrokeWidth = 0 // a line without colour would still leave an edge
+	case r.of.focused:
 		r.back.StrokeWidth = 2
+	default:
+		r.back.StrokeWidth = 1
 	}
 	r.back.CornerRadius = Scaled(r.of.radius)
 	r.back.Refresh()

@@ -34,7 +34,7 @@ const (
 )
 
 const (
-	inputPadding  = 7
+	inputPadding  = 8.5
 	scrollBarWide = 10
 	scrollBarThin = 4
 )
@@ -44,6 +44,9 @@ const (
 type Theme struct {
 	Mode  Mode
 	Scale float32
+	// Mute says that the desktop tells nobody whether it is light or dark: then it is
+	// taken to be light.
+	Mute bool
 }
 
 var _ fyne.Theme = (*Theme)(nil)
@@ -52,7 +55,7 @@ func (t *Theme) palette(variant fyne.ThemeVariant) *Palette {
 	switch {
 	case t.Mode == ContrastMode:
 		return &render.HighContrast
-	case t.Mode == DarkMode, t.Mode == FollowSystem && variant == theme.VariantDark:
+	case t.Mode == DarkMode, t.Mode == FollowSystem && variant == theme.VariantDark && !t.Mute:
 		return &render.Dark
 	}
 	return &render.Light

@@ -1,0 +1,50 @@
+package desk
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+)
+
+// TestPanelsNeverOverlap lays out windows of many sizes. Only the drawer may lie over
+// the board, and only in a narrow window.
+func TestPanelsNeverOverlap(t *testing.T) {
+	for _, size := range []fyne.Size{{Width: 1024, Height: 640}, {Width: 1366, Height: 768}, {Width: 1440, Height: 900}, {Width: 1920, Height: 1080}, {Width: 2560, Height: 1440}} {
+		for _, s := range []shown{{}, {Drawer: true}, {Unfold: true}, {Card: true}, {true, true, true}} {
+			p := placesIn(size, s)
+			parts := map[string]panel{
+				"menu": p.Menu, "rail": p.Rail, "drawer": p.Drawer, "board": p.Board,
+				"strip": p.Strip, "unfold": p.Unfold, "card": p.Card, "status": p.Status,
+			}
+			for a, pa := range parts {
+				if pa.Size.Width < 0 || pa.Size.Height < 0 || pa.At.X+pa.Size.Width > size.Width || pa.At.Y+pa.Size.Height > size.Height {
+					t.Errorf("%v %+v: %s at %v %v reaches out of the window", size, s, a, pa.At, pa.Size)
+				}
+				for b, pb := range parts {
+					if a < b && overlap(pa, pb) && !(p.Overlaid && (a == "drawer" || b == "drawer")) {
+						t.Errorf("%v %+v: %s and %s overlap", size, s, a, b)
+					}
+				}
+			}
+			if p.Overlaid && !isNarrow(size.Width) {
+				t.Errorf("%v: the drawer lies over the board in a wide window", size)
+			}
+		}
+	}
+}
+
+func overlap(a, b panel) bool {
+	return a.At.X < b.At.X+b.Size.Width && b.At.X < a.At.X+a.Size.Width &&
+		a.At.Y < b.At.Y+b.Size.Height && b.At.Y < a.At.Y+a.Size.Height
+}
+
+func TestWidthBeyondThePanelsIsTheBoards(t *testing.T) {
+	all := shown{true, true, true}
+	narrow, wide := placesIn(fyne.NewSize(1920, 1080), all), placesIn(fyne.NewSize(2560, 1080), all)
+	if got, want := wide.Board.Size.Width-narrow.Board.Size.Width, float32(640); got != want {
+		t.Errorf("a window 640 wider gives the board %v, want all of it", got)
+	}
+	if got := placesIn(fyne.NewSize(1280, 800), all).Card.Size.Width; got != narrowCard {
+		t.Errorf("card in a narrow window is %v wide, want %v", got, narrowCard)
+	}
+}
