@@ -21,6 +21,10 @@ func TestRemovingWhatThingsHangOn(t *testing.T) {
 	refused(t, p, plan.RemoveFixture{ID: panel}, plan.ErrInUse, circuit, feed)
 	refused(t, p, plan.RemoveCircuit{ID: circuit}, plan.ErrInUse, feed, run)
 
+	// A tap on the sink on the bench, whose ID comes before both.
+	tap := plan.Fixture{ID: "faaaaaaaa", Kind: "tap", At: plan.Anchor{Host: sink, Part: plan.PartTop}, Width: in}
+	refused(t, after(t, p, plan.AddFixture{Fixture: tap}), plan.RemoveFixture{ID: bench}, plan.ErrInUse, sink, front, tap.ID)
+
 	_, err := plan.RemoveRoom{ID: shedRoom}.Apply(p)
 	if got := err.Error(); !strings.Contains(got, "opening S1, opening S2") || !strings.Contains(got, "and 5 more") {
 		t.Errorf("the refusal reads %q", got)

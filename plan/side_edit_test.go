@@ -25,6 +25,7 @@ func TestOutlineEdits(t *testing.T) {
 		{"a length from the left", []plan.Edit{plan.SetSideLength{Side: north, Length: 150 * in}}, []int{0, 0, 150, 0, 150, 120, 0, 120}, plan.OnFace(north, 108*in)},
 		{"a length from the right", []plan.Edit{plan.SetSideLength{Side: north, Length: 150 * in, FromRight: true}}, []int{-6, 0, 144, 0, 144, 120, -6, 120}, plan.OnFace(north, 114*in)},
 		{"a corner", []plan.Edit{plan.MoveCorner{Side: north, To: at(-12*in, 0)}}, []int{-12, 0, 144, 0, 144, 120, 0, 120}, plan.OnFace(north, 120*in)},
+		{"a corner that turns the side: 108, 144, 180", []plan.Edit{plan.MoveCorner{Side: north, To: at(0, -108*in)}}, []int{0, -108, 144, 0, 144, 120, 0, 120}, plan.OnFace(north, 144*in)},
 		{"a split, the right part longer", []plan.Edit{plan.SplitSide{Side: north, At: 48 * in, NewID: "saaaaaaaa"}}, []int{0, 0, 48, 0, 144, 0, 144, 120, 0, 120}, plan.OnFace(north, 60*in)},
 		{"a split, the left part longer", []plan.Edit{plan.SplitSide{Side: north, At: 96 * in, NewID: "saaaaaaaa"}}, []int{0, 0, 96, 0, 144, 0, 144, 120, 0, 120}, plan.OnFace("saaaaaaaa", 12*in)},
 		{"a split in the middle keeps the ID on the left", []plan.Edit{plan.SplitSide{Side: north, At: 72 * in, NewID: "saaaaaaaa"}}, []int{0, 0, 72, 0, 144, 0, 144, 120, 0, 120}, plan.OnFace("saaaaaaaa", 36*in)},
