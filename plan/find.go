@@ -89,7 +89,7 @@ func (p Plan) fresh(id ID, kind byte) error {
 
 func wellFormed(id ID, kind byte) error {
 	if err := id.Check(kind); err != nil {
-		return refuse(nil, "id", "“{0}” is no ID: it must be {1} and eight of {2}", string(id), string(rune(kind)), idLetters).at("/id")
+		return refuse(nil, "id", "“{0}” is no ID: it must be {1} and eight characters", string(id), string(rune(kind))).at("/id")
 	}
 	return nil
 }
