@@ -9,5 +9,9 @@ import "github.com/spf13/cobra"
 
 // verbs are the verbs in the order help lists them.
 var verbs = []func() *cobra.Command{
+	newCommand,
+	checkCommand,
+	exportCommand,
+	scheduleCommand,
 	fillCommand,
 }

@@ -1,0 +1,140 @@
+package verb
+
+import (
+	"fmt"
+
+	"studbay/fill"
+	"studbay/fill/code"
+
+	"github.com/spf13/cobra"
+)
+
+// checkRequest is what was asked for on the command line.
+type checkRequest struct {
+	edition  string
+	severity string
+	json     bool
+	rules    bool
+}
+
+// severities are the words of --severity, the lightest first.
+var severities = []string{fill.Note.String(), fill.Warn.String(), fill.Stop.String()}
+
+func checkCommand() *cobra.Command {
+	r := &checkRequest{}
+	c := &cobra.Command{
+		Use:   "check FILE",
+		Short: "Check a plan and list what was found, room by room",
+		Long: `Check measures every opening and room of a plan against the edition the plan names,
+with its local amendments, and lists what it found, room by room, the worst first.
+Findings that the plan sets aside with a reason are told but never counted.
+
+Exit status: 0 nothing found at or above the severity asked for, 1 something found,
+2 the plan could not be read.
+
+` + caution,
+		Example: `  studbay check cottage.studbay
+  studbay check cottage.studbay --severity note --edition 2020
+  studbay check cottage.studbay --json
+  studbay check --rules`,
+		Args: func(c *cobra.Command, args []string) error {
+			if r.rules {
+				return noArguments(c, args)
+			}
+			return onePlan(c, args)
+		},
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.edition, "edition", "", "code edition `E` in place of the plan's")
+	f.StringVar(&r.severity, "severity", fill.Warn.String(), "list findings of this weight and above, `note|warn|stop`")
+	f.BoolVar(&r.json, "json", false, "write JSON")
+	f.BoolVar(&r.rules, "rules", false, "explain each rule and what it does not look at")
+	offer(c, "edition", code.Editions()...)
+	offer(c, "severity", severities...)
+	return c
+}
+
+func (r *checkRequest) run(c *cobra.Command, args []string) error {
+	least, err := parseSeverity(r.severity)
+	if err != nil {
+		return err
+	}
+	if r.edition != "" {
+		if _, err := code.Edition(r.edition); err != nil {
+			return usagef("--edition %s: %w", r.edition, err)
+		}
+	}
+	if r.rules {
+		return writeRules(c.OutOrStdout(), r.edition)
+	}
+	p, err := readPlan(args[0], r.edition)
+	if err != nil {
+		return err
+	}
+	listed := p.listed(least)
+	if r.json {
+		err = writeJSON(c.OutOrStdout(), p.asJSON(listed))
+	} else {
+		err = p.writeCheck(c.OutOrStdout(), least, listed)
+	}
+	if err == nil && len(listed) > 0 {
+		err = errFound
+	}
+	return err
+}
+
+func parseSeverity(text string) (fill.Severity, error) {
+	for i, name := range severities {
+		if text == name {
+			return fill.Severity(i), nil
+		}
+	}
+	return 0, usagef("--severity %s: want note, warn or stop", text)
+}
+
+// listed returns the findings at or above a severity that are not set aside, the worst
+// first.
+func (c *checked) listed(least fill.Severity) (found []fill.Finding) {
+	for _, f := range c.result.All() {
+		if f.Severity >= least && f.Waived == nil {
+			found = append(found, f)
+		}
+	}
+	return found
+}
+
+// where names what a finding is of: the tag of an opening, the name of a room, else the
+// level or the plan.
+func (c *checked) where(f fill.Finding) string {
+	if o, _ := c.plan.Opening(f.Opening); o != nil && o.Tag != "" {
+		return o.Tag
+	}
+	if r, _ := c.plan.Room(f.Room); r != nil {
+		return r.Name
+	}
+	if l := c.plan.Level(f.Level); l != nil {
+		return l.Name
+	}
+	return c.title()
+}
+
+// openings counts them.
+func (c *checked) openings() (n int) {
+	for _, l := range c.plan.Levels {
+		n += l.Openings.Len()
+	}
+	return n
+}
+
+func (c *checked) rooms() (n int) {
+	for _, l := range c.plan.Levels {
+		n += l.Rooms.Len()
+	}
+	return n
+}
+
+// unknownUnit is a broken invariant of ours: Quantity has no other unit.
+func unknownUnit(q fill.Quantity) string { return fmt.Sprintf("verb: a quantity of unit %q", q.Unit) }

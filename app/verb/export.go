@@ -1,0 +1,158 @@
+package verb
+
+import (
+	"context"
+	"errors"
+	"os"
+	"os/signal"
+	"time"
+
+	"studbay/plan/words"
+	"studbay/render/paint"
+	"studbay/render/paint/png"
+	"studbay/render/scene"
+	"studbay/render/sheet"
+
+	"github.com/spf13/cobra"
+)
+
+// The least and most resolution of a picture: under the first no text can be read, over
+// the second no printer gains.
+const (
+	leastDPI = 36
+	mostDPI  = 1200
+)
+
+// exportRequest is what was asked for on the command line.
+type exportRequest struct {
+	to    string
+	dpi   int
+	paper string
+	scale string
+	json  bool
+}
+
+func exportCommand() *cobra.Command {
+	r := &exportRequest{}
+	c := &cobra.Command{
+		Use:   "export FILE --to out.pdf|out.png",
+		Short: "Draw the sheets of a plan, true to scale, as PDF or PNG",
+		Long: `Export draws the sheets of a plan: each level with its legend, findings and opening
+schedule, and what goes on over further sheets. A PDF holds them all; of a PNG the
+further sheets are out-2.png, out-3.png and so on, beside the first. Files appear whole
+or not at all, and replace those of the same name.
+
+` + caution,
+		Example: `  studbay export cottage.studbay --to cottage.pdf
+  studbay export cottage.studbay --to cottage.png --dpi 200 --paper archd
+  studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50`,
+		Args:              onePlan,
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.to, "to", "", "the `FILE` to write; its ending says what it becomes")
+	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, "pixels an inch of a picture, `N` from 36 to 1200")
+	f.StringVar(&r.paper, "paper", "", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan")
+	f.StringVar(&r.scale, "scale", "fit", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits")
+	f.BoolVar(&r.json, "json", false, "write what was made as JSON")
+	offer(c, "paper", sheet.PaperNames()...)
+	offer(c, "scale", scaleNames()...)
+	offer(c, "dpi", "100", "150", "300", "600")
+	return c
+}
+
+func scaleNames() []string {
+	names := []string{"fit"}
+	for _, s := range sheet.Scales {
+		names = append(names, s.String())
+	}
+	return names
+}
+
+func (r *exportRequest) run(c *cobra.Command, path string) error {
+	options, err := r.options()
+	if err != nil {
+		return err
+	}
+	p, err := readPlan(path, "")
+	if err != nil {
+		return err
+	}
+	if options.Paper.Width == 0 {
+		options.Paper = sheet.UsualPaper(p.voice.System)
+	}
+	options.Voice = p.voice
+	pages, err := sheet.Build(p.index, p.result, options)
+	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
+		return usagef("%s: %w", path, err)
+	}
+	if err != nil {
+		return err
+	}
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	files, err := paint.Save(ctx, r.to, pages, paint.Options{Title: p.title(), Date: p.date(), DPI: r.dpi})
+	if err != nil {
+		return notWritten(r.to, err)
+	}
+	return r.tell(c, files, pages, options.Paper)
+}
+
+// options reads the flags that need no plan.
+func (r *exportRequest) options() (o sheet.Options, err error) {
+	if r.to == "" {
+		return o, usagef("no file to write: name it by --to")
+	}
+	if _, err := paint.FormatOf(r.to); err != nil {
+		return o, usagef("--to %w", err)
+	}
+	if r.dpi < leastDPI || r.dpi > mostDPI {
+		return o, usagef("--dpi %d: want from %d to %d", r.dpi, leastDPI, mostDPI)
+	}
+	if r.paper != "" {
+		if o.Paper, err = sheet.PaperNamed(r.paper); err != nil {
+			return o, usagef("--paper: %w", err)
+		}
+	}
+	if o.Scale, err = sheet.ParseScale(r.scale); err != nil {
+		return o, usagef("--scale: %w", err)
+	}
+	return o, nil
+}
+
+// date is the plan's own, so that one plan gives the same file each time.
+func (c *checked) date() time.Time {
+	if c.plan.Header == nil {
+		return time.Time{}
+	}
+	date, _ := time.Parse(time.DateOnly, c.plan.Header.Date)
+	return date
+}
+
+// exportJSON says what was made.
+type exportJSON struct {
+	Files  []string `json:"files"`
+	Paper  string   `json:"paper"`
+	Sheets []string `json:"sheets"` // their titles, in order
+}
+
+func (r *exportRequest) tell(c *cobra.Command, files []string, pages []*scene.Scene, paper sheet.Paper) error {
+	out := exportJSON{files, paper.Name, []string{}}
+	for _, p := range pages {
+		out.Sheets = append(out.Sheets, p.Meta.Title)
+	}
+	if r.json {
+		return writeJSON(c.OutOrStdout(), out)
+	}
+	var t table
+	for i, file := range files {
+		if len(files) == 1 && len(pages) > 1 {
+			t.line(words.New("export.all", "{0}: {1} sheets, {2}", file, len(pages), paper.Size()))
+			continue
+		}
+		t.line(words.New("export.one", "{0}: {1}, {2}", file, out.Sheets[i], paper.Size()))
+	}
+	return t.write(c.OutOrStdout())
+}

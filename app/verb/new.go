@@ -1,0 +1,128 @@
+package verb
+
+import (
+	"errors"
+	"strings"
+
+	"studbay/app/demo"
+	"studbay/plan/file"
+	"studbay/plan/words"
+
+	"github.com/spf13/cobra"
+)
+
+// newRequest is what was asked for on the command line.
+type newRequest struct {
+	demo  string
+	to    string
+	force bool
+	list  bool
+	json  bool
+}
+
+func newCommand() *cobra.Command {
+	r := &newRequest{}
+	c := &cobra.Command{
+		Use:   "new --demo NAME --to FILE",
+		Short: "Make the plan of a demo, to look at and to change",
+		Long: `New makes the file of a demo: an invented house with its openings, to look at and to
+change. Some findings are left in on purpose. A file that is there already is kept,
+unless --force is given.`,
+		Example: `  studbay new --list
+  studbay new --demo cottage --to cottage.studbay`,
+		Args: noArguments,
+		RunE: func(c *cobra.Command, _ []string) error { return r.run(c) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.demo, "demo", "", "the demo of this `NAME`")
+	f.StringVar(&r.to, "to", "", "the `FILE` to make, ending in "+file.Suffix)
+	f.BoolVar(&r.force, "force", false, "replace the file where there is one")
+	f.BoolVar(&r.list, "list", false, "list the demos, a name first on each line")
+	f.BoolVar(&r.json, "json", false, "write JSON")
+	offer(c, "demo", demoNames()...)
+	return c
+}
+
+func demoNames() (names []string) {
+	for _, d := range demo.All {
+		names = append(names, d.Name)
+	}
+	return names
+}
+
+func (r *newRequest) run(c *cobra.Command) error {
+	if r.list {
+		return r.writeList(c)
+	}
+	switch {
+	case r.demo == "":
+		return usagef("no demo: name it by --demo; there are %s", strings.Join(demoNames(), ", "))
+	case r.to == "":
+		return usagef("no file to make: name it by --to")
+	case !strings.HasSuffix(strings.ToLower(r.to), file.Suffix):
+		return usagef("--to %s: the name of a plan ends in %s", r.to, file.Suffix)
+	}
+	d := demo.Find(r.demo)
+	if d == nil {
+		return usagef("--demo %s: no such demo; there are %s", r.demo, strings.Join(demoNames(), ", "))
+	}
+	return r.make(c, d)
+}
+
+func (r *newRequest) make(c *cobra.Command, d *demo.Demo) error {
+	p, err := d.Build()
+	if err != nil {
+		return err
+	}
+	var there file.Stamp
+	if r.force {
+		if there, err = file.StampOf(r.to); err != nil {
+			return err
+		}
+	}
+	_, err = file.Save(r.to, p, there)
+	if errors.Is(err, file.ErrExists) {
+		return usagef("%s: there is a file of this name already; choose another, or replace it by --force", r.to)
+	}
+	if err != nil {
+		return err
+	}
+	n := 0
+	for range p.Openings() {
+		n++
+	}
+	if r.json {
+		return writeJSON(c.OutOrStdout(), madeJSON{r.to, d.Name, n})
+	}
+	var t table
+	t.line(words.New("new.made", "{0}: {1}, {2} openings", r.to, d.Title, n))
+	return t.write(c.OutOrStdout())
+}
+
+// madeJSON says what was made.
+type madeJSON struct {
+	File     string `json:"file"`
+	Demo     string `json:"demo"`
+	Openings int    `json:"openings"`
+}
+
+// demoJSON is one demo of the list.
+type demoJSON struct {
+	Name  string `json:"name"`
+	Title string `json:"title"`
+}
+
+func (r *newRequest) writeList(c *cobra.Command) error {
+	all := []demoJSON{}
+	lines := [][]string{}
+	for _, d := range demo.All {
+		all = append(all, demoJSON{d.Name, d.Title.String()})
+		lines = append(lines, []string{d.Name, d.Title.String()})
+	}
+	if r.json {
+		return writeJSON(c.OutOrStdout(), all)
+	}
+	_, err := c.OutOrStdout().Write([]byte(aligned(lines, []bool{false, false})))
+	return err
+}

@@ -1,0 +1,143 @@
+package verb
+
+import (
+	"errors"
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"studbay/plan/words"
+	schedule "studbay/render/table"
+
+	"github.com/spf13/cobra"
+)
+
+// scheduleRequest is what was asked for on the command line.
+type scheduleRequest struct {
+	to   string
+	json bool
+}
+
+func scheduleCommand() *cobra.Command {
+	r := &scheduleRequest{}
+	c := &cobra.Command{
+		Use:   "schedule FILE",
+		Short: "List the openings of a plan, a row each",
+		Long: `Schedule lists the openings of a plan, a row each, room by room: what it is, where and
+how high it stands, what is built in, how full the box is and who says so. By itself it
+shows the short list of the site; --to and --json have every column. In a file lengths
+are plain numbers, in inches or, of a metric plan, millimetres.
+
+` + caution,
+		Example: `  studbay schedule cottage.studbay
+  studbay schedule cottage.studbay --to openings.csv
+  studbay schedule cottage.studbay --json`,
+		Args:              onePlan,
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.to, "to", "", "the `FILE` to write, ending in .csv or .json")
+	f.BoolVar(&r.json, "json", false, "write JSON")
+	return c
+}
+
+func (r *scheduleRequest) run(c *cobra.Command, path string) error {
+	if r.to != "" {
+		if _, err := schedule.FormOf(r.to); err != nil {
+			return usagef("--to %w", err)
+		}
+	}
+	p, err := readPlan(path, "")
+	if err != nil {
+		return err
+	}
+	t := schedule.Schedule(p.index, p.result, p.voice)
+	if r.to != "" {
+		if err := schedule.Save(r.to, t); err != nil {
+			return notWritten(r.to, err)
+		}
+		var said table
+		said.line(words.New("schedule.wrote", "{0}: {1} openings", r.to, len(t.Rows)))
+		if !r.json {
+			return said.write(c.OutOrStdout())
+		}
+	}
+	if r.json {
+		return schedule.WriteJSON(c.OutOrStdout(), t)
+	}
+	return writeColumns(c.OutOrStdout(), t, siteColumns)
+}
+
+// siteColumns are those shown on a terminal.
+var siteColumns = []string{"tag", "room", "what", "centre", "from_centre", "from", "assembly", "fill", "volume", "source", "circuit"}
+
+// siteTitles are shorter than those of the table where that one is wide.
+var siteTitles = map[string]words.Text{
+	"centre":      words.New("site.centre", "Centre"),
+	"from_centre": words.New("site.distance-title", "Distance"),
+	"assembly":    words.New("site.box", "Box"),
+}
+
+var errNoColumn = errors.New("verb: the schedule has no such column")
+
+// writeColumns writes some columns of a table aligned, figures from the right.
+func writeColumns(w io.Writer, t schedule.Table, ids []string) error {
+	lines := make([][]string, len(t.Rows)+1)
+	right := make([]bool, len(ids))
+	for k, id := range ids {
+		at := t.At(id)
+		if at < 0 {
+			return errNoColumn
+		}
+		title, short := siteTitles[id]
+		if !short {
+			title = t.Columns[at].Title
+		}
+		right[k] = t.Columns[at].Kind != schedule.Text
+		lines[0] = append(lines[0], t.Voice.Say(title))
+		for i, row := range t.Rows {
+			lines[i+1] = append(lines[i+1], shown(t, id, row.Cells[at]))
+		}
+	}
+	_, err := io.WriteString(w, aligned(lines, right))
+	return err
+}
+
+func shown(t schedule.Table, id string, c schedule.Cell) string {
+	switch c.Kind {
+	case schedule.Length:
+		if id == "centre" {
+			return t.Voice.Say(words.New("site.height", "{0}", words.Height(c.Length)))
+		}
+		return t.Voice.Say(words.New("site.distance", "{0}", c.Length))
+	case schedule.Volume:
+		return twoPlaces(c.Volume)
+	case schedule.Text:
+		return c.Text
+	}
+	return ""
+}
+
+func aligned(lines [][]string, right []bool) string {
+	widths := make([]int, len(right))
+	for _, line := range lines {
+		for k, cell := range line {
+			widths[k] = max(widths[k], utf8.RuneCountInString(cell))
+		}
+	}
+	var b strings.Builder
+	for _, line := range lines {
+		text := ""
+		for k, cell := range line {
+			if right[k] {
+				text += padLeft(cell, widths[k]) + "  "
+				continue
+			}
+			text += padRight(cell, widths[k]) + "  "
+		}
+		b.WriteString(strings.TrimRight(text, " ") + "\n")
+	}
+	return b.String()
+}
