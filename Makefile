@@ -7,7 +7,11 @@ export PATH := $(PATH):/usr/local/go/bin
 # What the program is started with, such as: make run ARGS='cottage.studbay'
 ARGS ?=
 
-.PHONY: help run build test bench fuzz audit demo notices clean
+# A program to install as it is, in place of a new build. PREFIX and DESTDIR say where
+# to: see .ci/places.
+BIN ?=
+
+.PHONY: help run build install uninstall test bench fuzz audit demo icons notices clean
 
 help: ## list the targets
 	@sed -n 's/^\([a-z]*\):.*## \(.*\)/\1\t\2/p' Makefile | expand -t 10
@@ -20,6 +24,13 @@ run: ## build the program and start it (ARGS='...' is passed on)
 build: ## build bin/studbay
 	@.ci/setup run
 	go build -ldflags '-s -w' -o bin/studbay ./app
+
+install: ## put the program into your menu and folders, or below PREFIX
+	@$(if $(BIN),true,$(MAKE) --no-print-directory build)
+	@BIN='$(BIN)' .ci/install
+
+uninstall: ## take back what install did
+	@.ci/uninstall
 
 test: ## format, lint, builds, race tests and the window end to end
 	@.ci/setup test
@@ -36,6 +47,9 @@ audit: ## look for known vulnerabilities in what the program calls
 
 demo: ## build the demo plans anew
 	go run ./app/demo/gen
+
+icons: ## draw the icons anew
+	go run ./app/icon/gen
 
 notices: ## collect the notices of all modules in the binary anew
 	go test ./assets/notices -run TestNotices -update
