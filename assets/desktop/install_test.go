@@ -1,7 +1,5 @@
 //go:build linux
 
-// Package desktop has no code: its files are what a desktop is told of the program.
-// .ci/install puts them in place, and the tests run it.
 package desktop
 
 import (
