@@ -16,6 +16,7 @@ type Form struct {
 // Forms lists the forms, in the order menus show.
 var Forms = []Form{
 	{".csv", WriteCSV},
+	{".xlsx", WriteXLSX},
 	{".json", WriteJSON},
 }
 
