@@ -3,6 +3,8 @@
 package main
 
 import (
+	"os"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
@@ -21,6 +23,8 @@ func openWindow(paths []string) int {
 		// All that runs beside the window comes back by fyne.Do.
 		Migrations: map[string]bool{"fyneDo": true},
 	})
+	// X11 takes the window's class from here; the desktop entry names the same.
+	os.Setenv("RESOURCE_NAME", appID)
 	program := app.NewWithID(appID)
 	program.SetIcon(desk.Icon())
 	house := desk.Open(program, paths)
