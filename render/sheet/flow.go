@@ -30,8 +30,11 @@ func columnsOf(box scene.Rect, least float64) (columns []scene.Rect) {
 	return columns
 }
 
-func newFlow(p *page, columns []scene.Rect, onward func() *page) *flow {
-	return &flow{page: p, columns: columns, y: columns[0].Min.Y, onward: onward}
+// newFlow begins a flow on a page that it fills.
+func newFlow(p *page, onward func() *page) *flow {
+	f := &flow{page: p, columns: columnsOf(p.main.Expanded(-gutter), wideColumn), onward: onward}
+	f.y = f.column().Min.Y
+	return f
 }
 
 func (f *flow) column() scene.Rect { return f.columns[f.at] }

@@ -36,12 +36,18 @@ func (b *book) level(l *plan.Level, isFirst bool) error {
 	} else {
 		p.nothing()
 	}
-	side := p.side.Expanded(-gutter)
-	f := newFlow(p, []scene.Rect{side}, func() *page {
+	onward := func() *page {
 		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), false)
 		q.name, q.part = name, b.say("sheet.continued", "continued")
 		return q
-	})
+	}
+	var f *flow
+	if p.side.IsEmpty() {
+		f = newFlow(onward(), onward)
+	} else {
+		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), onward: onward}
+		f.y = f.column().Min.Y
+	}
 	f.legend(legendOf(drawn.pieces, b.ix), drawn.pieces)
 	f.findings(b.findingsOn(l, isFirst))
 	f.schedule(b.rowsOn(l))
@@ -143,6 +149,7 @@ func roomsBox(l *plan.Level, other geom.Box) geom.Box {
 	return other
 }
 
+// bounds is the box of all that is drawn.
 func (d drawnLevel) bounds() (all scene.Rect) {
 	for _, p := range d.pieces {
 		all = all.Union(p.Bounds)

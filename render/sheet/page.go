@@ -23,27 +23,33 @@ type page struct {
 
 	frame scene.Rect // all within the border
 	main  scene.Rect // free, left of the side column and above the title block
-	side  scene.Rect // free column at the right; empty where there is none
+	side  scene.Rect // free columns at the right; empty where there are none
 }
 
-// sideWidth is how wide the side column is: enough for the schedule, and no more than
-// the plan beside it can spare.
-func sideWidth(p Paper) float64 {
-	if p.Width < 15*unit.Inch {
-		return 104
+// sideColumn is how wide a column beside the plan is: enough for the schedule.
+const sideColumn = 140.0
+
+// sideColumns is how many columns stand beside the plan: none on a small sheet, which the
+// plan needs for itself, and two on a large one.
+func sideColumns(p Paper) int {
+	switch {
+	case p.Width < 15*unit.Inch:
+		return 0
+	case p.Width < 32*unit.Inch:
+		return 1
 	}
-	return 148
+	return 2
 }
 
-// newPage begins a page, with or without a column at the side.
+// newPage begins a page, with or without columns at the side.
 func (b *book) newPage(name string, withSide bool) *page {
 	p := &page{b: b, name: name, scene: &scene.Scene{Width: b.o.Paper.Width, Height: b.o.Paper.Height}}
 	p.scene.Meta.Title = name
 	p.frame = b.frame()
 	p.main = p.frame
 	p.main.Max.Y -= strip
-	if withSide {
-		p.main.Max.X -= sideWidth(b.o.Paper)
+	if n := sideColumns(b.o.Paper); withSide && n > 0 {
+		p.main.Max.X -= (sideColumn+columnGap)*float64(n) - columnGap + 2*gutter
 		p.side = scene.Rect{Min: scene.Point{X: p.main.Max.X, Y: p.frame.Min.Y}, Max: p.frame.Max}
 	}
 	b.pages = append(b.pages, p)

@@ -31,6 +31,7 @@ var kinds = []struct {
 	build func(*book) error
 }{
 	{"plan of each level", (*book).levels},
+	{"rooms unfolded", (*book).unfolded},
 }
 
 // ErrNoLevel is returned for a plan without a level.

@@ -10,15 +10,17 @@ import (
 
 // known is what the plan tells of openings from elsewhere, by opening.
 type known struct {
+	index    *plan.Index
 	plan     plan.Plan
 	serves   map[plan.ID][]*plan.Control // as a switch
 	served   map[plan.ID][]*plan.Control // as a load
 	findings map[plan.ID][]fill.Finding
 }
 
-func gather(p plan.Plan, result fill.Result) *known {
+func gather(ix *plan.Index, result fill.Result) *known {
+	p := ix.Plan()
 	k := &known{
-		plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},
+		index: ix, plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},
 		findings: map[plan.ID][]fill.Finding{},
 	}
 	for c := range p.Controls.All() {
@@ -64,7 +66,7 @@ func (e *entry) face() words.Text {
 		if e.room == nil || e.view.Side == nil {
 			return words.Text{}
 		}
-		return Wall(e.known.plan, e.room, e.view.Side.ID)
+		return Wall(e.known.index, e.room, e.view.Side.ID)
 	}
 	if e.view.On == nil {
 		return words.Text{}

@@ -54,7 +54,7 @@ func Schedule(ix *plan.Index, result fill.Result, voice words.Voice) Table {
 	for _, c := range scheduleColumns {
 		t.Columns = append(t.Columns, c.Column)
 	}
-	known := gather(ix.Plan(), result)
+	known := gather(ix, result)
 	for _, e := range entries(ix) {
 		e.known, e.voice = known, voice
 		e.measure(ix, result)

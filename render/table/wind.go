@@ -6,14 +6,15 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/words"
+	"studbay/render"
 )
 
 // wind is a direction of the compass, counted clockwise from north by eighths.
 type wind int
 
 var windNames = [8]words.Text{
-	words.New("wind.n", "north"), words.New("wind.ne", "northeast"), words.New("wind.e", "east"), words.New("wind.se", "southeast"),
-	words.New("wind.s", "south"), words.New("wind.sw", "southwest"), words.New("wind.w", "west"), words.New("wind.nw", "northwest"),
+	words.New("wind.n", "north"), words.New("wind.ne", "north-east"), words.New("wind.e", "east"), words.New("wind.se", "south-east"),
+	words.New("wind.s", "south"), words.New("wind.sw", "south-west"), words.New("wind.w", "west"), words.New("wind.nw", "north-west"),
 }
 
 var windLetters = [8]words.Text{
@@ -34,29 +35,18 @@ func windOf(v geom.Point, north int) wind {
 
 func minus(v geom.Point) geom.Point { return geom.Point{X: -v.X, Y: -v.Y} }
 
-// Wall names one side of a room by the way it lies: "north wall", and with a number
-// where the room has several that way, counted clockwise.
-func Wall(p plan.Plan, room *plan.Room, side plan.ID) words.Text {
+// Wall names one side of a room by the wind it stands in, as its unfolded face is named:
+// "north wall". It is zero where the side is not the room's.
+func Wall(ix *plan.Index, room *plan.Room, side plan.ID) words.Text {
 	at := room.SideAt(side)
 	if at < 0 {
 		return words.Text{}
 	}
-	north := northOf(p)
-	way := func(i int) wind { return windOf(minus(plan.FrameOf(room.Segment(i)).Out()), north) }
-	count, number := 0, 0
-	for i, s := range room.Sides {
-		if s.Kind == plan.SideOpen || way(i) != way(at) {
-			continue
-		}
-		count++
-		if i == at {
-			number = count
-		}
+	name := render.FaceNames(ix, room)[at]
+	if name.ID == "face.letter" {
+		return name
 	}
-	if count < 2 || number == 0 {
-		return words.New("wall.named", "{0} wall", way(at).name())
-	}
-	return words.New("wall.numbered", "{0} wall {1}", way(at).name(), number)
+	return words.New("wall.named", "{0} wall", name)
 }
 
 func northOf(p plan.Plan) int {
