@@ -87,7 +87,7 @@ const mostListed = 120
 // counts.
 func FindingsList(c Context) fyne.CanvasObject {
 	heading := look.Row(look.Grid, 1,
-		look.NewText(c.say("findings.title", "Findings"), look.Title),
+		look.NewText(c.say("list.title", "Findings"), look.Title),
 		look.NewFlexible(c.Counts(), look.Second))
 	rows := []fyne.CanvasObject{heading}
 	all := c.Result.All()
@@ -103,7 +103,7 @@ func FindingsList(c Context) fyne.CanvasObject {
 		left -= len(group.findings)
 	}
 	if more := len(all) - mostListed; more > 0 {
-		rows = append(rows, look.NewText(c.say("findings.more", "{0} more", more), look.Second))
+		rows = append(rows, look.NewText(c.say("list.further", "{0} more", more), look.Second))
 	}
 	return look.Column(look.Grid, rows...)
 }
@@ -111,9 +111,9 @@ func FindingsList(c Context) fyne.CanvasObject {
 // nothingFound says what an empty list means, and what it does not.
 func (c Context) nothingFound() string {
 	if c.Result.Figures == nil {
-		return c.say("findings.none-yet", "Nothing is checked yet.")
+		return c.say("list.none-yet", "Nothing is checked yet.")
 	}
-	return c.say("findings.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not looked at.", c.Result.Figures.Title)
+	return c.say("list.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not looked at.", c.Result.Figures.Title)
 }
 
 // Counts says how many findings there are of each kind.
@@ -181,7 +181,7 @@ func (c Context) nameOf(room plan.ID) string {
 	if r := c.Index.RoomOf(room); r != nil {
 		return c.roomName(r)
 	}
-	return c.say("findings.plan", "The whole plan")
+	return c.say("list.plan", "The whole plan")
 }
 
 func (c Context) group(g roomFindings, most int) fyne.CanvasObject {

@@ -86,7 +86,7 @@ func commandTable() []Command {
 func toolCommands(tools []toolEntry) (all []Command) {
 	for i, t := range tools {
 		all = append(all, Command{
-			ID: "tool-" + t.tool.ID(), Title: t.title, Menu: MenuPlace, Keys: keys(0, fyne.KeyName(t.key)),
+			ID: "tool-" + t.tool.ID(), Title: t.Title, Menu: MenuPlace, Keys: keys(0, fyne.KeyName(t.Key)),
 			On:  func(d *Desk) bool { return d.inHand == i },
 			Run: func(d *Desk) { d.TakeTool(i) },
 		})

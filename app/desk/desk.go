@@ -99,7 +99,7 @@ func (d *Desk) build() {
 
 // panels says which parts of the window are shown now.
 func (d *Desk) panels() shown {
-	return shown{Drawer: d.tools[d.inHand].drawer, Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
+	return shown{Drawer: d.tools[d.inHand].PlacesOpenings, Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
 }
 
 func (d *Desk) showPanels() { d.shell.show(d.panels()) }

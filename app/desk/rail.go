@@ -5,19 +5,7 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/tool"
-	"studbay/plan/words"
-	"studbay/render/symbol"
 )
-
-// toolEntry is one tool of the rail.
-type toolEntry struct {
-	title words.Text
-	icon  symbol.Icon
-	key   string // that takes it in hand
-	tool  tool.Tool
-	// drawer says that the drawer of opening kinds is open while it is in hand.
-	drawer bool
-}
 
 // rail is the column of tools at the left, each with its name under its icon.
 type rail struct {
@@ -38,8 +26,8 @@ func newRail(d *Desk) *rail {
 			}
 			return look.Ink
 		}
-		icon := look.NewIcon(t.icon, 22, tone)
-		name := look.NewText(d.voice.Say(t.title), look.Style{Size: look.SecondSize, Align: fyne.TextAlignCenter})
+		icon := look.NewIcon(t.Icon, 22, tone)
+		name := look.NewText(d.voice.Say(t.Title), look.Style{Size: look.SecondSize, Align: fyne.TextAlignCenter})
 		press := look.NewPress(look.Column(look.Grid/2, centred(icon), name), look.Bare, 2, look.Grid-1, func() { d.TakeTool(i) })
 		r.icons, r.names, r.press = append(r.icons, icon), append(r.names, name), append(r.press, press)
 		column = append(column, look.Inset(look.Grid, 0, look.Grid, 0, press))

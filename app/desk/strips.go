@@ -126,15 +126,15 @@ func (u *unfoldPane) refresh() {
 	u.sub.SetChosen(d.datum == plan.Subfloor)
 	u.fin.SetChosen(d.datum != plan.Subfloor)
 	if room == nil {
-		u.title.SetWords(d.say("unfold.none", "No room in hand"))
-		u.second.SetWords(d.say("unfold.none.hint", "Choose a room or something in it, and its faces stand here in a row."))
+		u.title.SetWords(d.say("pane.none", "No room in hand"))
+		u.second.SetWords(d.say("pane.none.hint", "Choose a room or something in it, and its faces stand here in a row."))
 		return
 	}
 	name := room.Name
 	if name == "" {
 		name = d.voice.Say(room.Use.Text())
 	}
-	u.title.SetWords(d.say("unfold.title", "{0} unfolded", name))
+	u.title.SetWords(d.say("pane.title", "{0} unfolded", name))
 	u.second.SetWords(d.faceText(side))
 }
 
@@ -144,12 +144,12 @@ func (d *Desk) faceText(side plan.ID) string {
 	if !ok {
 		return ""
 	}
-	said := words.New("unfold.face", "{0} face in hand", d.context().Facing(side))
+	said := words.New("pane.face", "{0} face in hand", d.context().Facing(side))
 	if studs := ref.Side().Studs; studs.Spacing > 0 {
-		said = words.New("unfold.studs", "{0}: studs at {1}", said, words.Height(studs.Spacing))
+		said = words.New("pane.studs", "{0}: studs at {1}", said, words.Height(studs.Spacing))
 	}
 	if finish := plan.Thickness(ref.Side().Finish); finish > 0 {
-		said = words.New("unfold.finish", "{0}, {1} finish", said, words.Height(finish))
+		said = words.New("pane.finish", "{0}, {1} finish", said, words.Height(finish))
 	}
 	return d.voice.Say(said)
 }
@@ -166,15 +166,20 @@ func (d *Desk) roomInHand() (*plan.Room, plan.ID) {
 	if room := ix.RoomOf(d.lastRoom); room != nil {
 		return room, ""
 	}
-	for _, l := range ix.Plan().Levels {
-		if l.ID != d.doc.Level() {
-			continue
-		}
-		for r := range l.Rooms.All() {
-			return r, ""
+	return largestRoom(ix.Plan().Level(d.doc.Level())), ""
+}
+
+// largestRoom returns the largest room inside of a level, or nil.
+func largestRoom(l *plan.Level) (largest *plan.Room) {
+	if l == nil {
+		return nil
+	}
+	for r := range l.Rooms.All() {
+		if r.Use != plan.UseOutdoors && (largest == nil || r.Outline().Area().Cmp(largest.Outline().Area()) > 0) {
+			largest = r
 		}
 	}
-	return nil, ""
+	return largest
 }
 
 // roomOf returns the room a noun is in, and the face it is on.

@@ -34,7 +34,7 @@ const (
 )
 
 const (
-	inputPadding  = 8.5
+	inputPadding  = 8
 	scrollBarWide = 10
 	scrollBarThin = 4
 )

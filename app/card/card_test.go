@@ -1,0 +1,333 @@
+package card
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+
+	"studbay/app/look"
+	_ "studbay/app/quiet"
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// desktop is a window of a few lines for cards under test.
+type desktop struct {
+	t       *testing.T
+	history *plan.History
+	edits   int
+	went    fill.Finding
+	chosen  []plan.ID
+}
+
+func (d *desktop) Do(e plan.Edit) error        { d.edits++; return d.history.Do(e) }
+func (d *desktop) Select(ids ...plan.ID)       { d.chosen = ids }
+func (d *desktop) Go(f fill.Finding)           { d.went = f }
+func (d *desktop) Shortcut(fyne.Shortcut) bool { return false }
+func (d *desktop) NewID(byte) plan.ID          { return "" }
+
+func (d *desktop) context() Context {
+	d.t.Helper()
+	ix := plan.NewIndex(d.history.Plan())
+	result, err := fill.Check(ix)
+	if err != nil {
+		d.t.Fatal(err)
+	}
+	return Context{Window: d, Index: ix, Result: result, Width: 320}
+}
+
+const (
+	den   = plan.ID("rdenaaaaa")
+	north = plan.ID("snaaaaaaa")
+	plug  = plan.ID("opaaaaaaa")
+)
+
+// newDesktop begins with a den of 14 by 12 feet and a receptacle in its north face.
+func newDesktop(t *testing.T) *desktop {
+	t.Helper()
+	app := test.NewApp()
+	t.Cleanup(app.Quit)
+	app.Settings().SetTheme(&look.Theme{Mode: look.LightMode})
+	p := plan.New("Den", "vaaaaaaaa")
+	d := &desktop{t: t, history: plan.NewHistory(p, 0)}
+	w, h := 14*unit.Foot, 12*unit.Foot
+	room := plan.NewRoom(den, "Den", plan.UseDen, geom.Polygon{{}, {X: w}, {X: w, Y: h}, {Y: h}},
+		[]plan.ID{north, "seaaaaaaa", "ssaaaaaaa", "swaaaaaaa"})
+	room.Ceiling = 8 * unit.Foot
+	opening := fill.NewOpening("duplex", plan.OnFace(north, 6*unit.Foot))
+	opening.ID = plug
+	for _, e := range []plan.Edit{plan.AddRoom{Level: "vaaaaaaaa", Room: room}, plan.AddOpening{Opening: opening}} {
+		if err := d.history.Do(e); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return d
+}
+
+func (d *desktop) plug() *plan.Opening {
+	o, _ := d.history.Plan().Opening(plug)
+	return o
+}
+
+// fieldNamed finds a field in a card by its name.
+func fieldNamed(t *testing.T, c Card, name string) *Field {
+	t.Helper()
+	var found *Field
+	walk(c.Object(), func(o fyne.CanvasObject) {
+		if f, ok := o.(*Field); ok && f.label.Words() == name {
+			found = f
+		}
+	})
+	if found == nil {
+		t.Fatalf("no field %q", name)
+	}
+	return found
+}
+
+func choiceNamed(t *testing.T, c Card, name string) *Choice {
+	t.Helper()
+	var found *Choice
+	walk(c.Object(), func(o fyne.CanvasObject) {
+		if f, ok := o.(*Choice); ok && f.label == name {
+			found = f
+		}
+	})
+	if found == nil {
+		t.Fatalf("no choice %q", name)
+	}
+	return found
+}
+
+// walk visits everything, also what is folded away.
+func walk(o fyne.CanvasObject, visit func(fyne.CanvasObject)) {
+	visit(o)
+	switch w := o.(type) {
+	case *fyne.Container:
+		for _, child := range w.Objects {
+			walk(child, visit)
+		}
+	case fyne.Widget:
+		for _, child := range test.WidgetRenderer(w).Objects() {
+			walk(child, visit)
+		}
+	}
+}
+
+func textOf(o fyne.CanvasObject) string {
+	var all []string
+	walk(o, func(o fyne.CanvasObject) {
+		switch w := o.(type) {
+		case *look.Text:
+			all = append(all, w.Words())
+		case *look.Paragraph:
+			all = append(all, w.Words())
+		}
+	})
+	return strings.Join(all, "\n")
+}
+
+func typed(f *Field, text string) {
+	f.Entry().SetText(text)
+	f.Entry().OnSubmitted(text)
+}
+
+func TestAFieldNotEditedWritesNothing(t *testing.T) {
+	d := newDesktop(t)
+	// A third of an inch cannot be shown to a sixteenth: the field must not round it.
+	at := plan.OnFace(north, 6*unit.Foot+unit.Inch/3)
+	if err := d.history.Do(plan.MoveOpening{ID: plug, To: at}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{plug})
+	f := fieldNamed(t, c, "From left corner")
+	if !strings.HasPrefix(f.Entry().Text, "≈") {
+		t.Errorf("a rounded distance shows %q, want it marked", f.Entry().Text)
+	}
+	f.Entry().FocusGained()
+	f.Entry().FocusLost()
+	typed(f, f.Entry().Text)
+	if d.edits != 0 || d.plug().At != at {
+		t.Errorf("%d edits, place %v; want none and %v", d.edits, d.plug().At, at)
+	}
+}
+
+func TestAnEditedFieldWritesOnce(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	typed(fieldNamed(t, c, "Height to centre"), "1.1 m")
+	c.Show(d.context())
+	if got, want := d.plug().Height.Value, 1100*unit.Millimetre; got != want || d.edits != 1 {
+		t.Errorf("height %v after %d edits, want %v after 1", got, d.edits, want)
+	}
+	typed(fieldNamed(t, c, "From right corner"), "2' 6")
+	if got, want := d.plug().At.Along, 14*unit.Foot-30*unit.Inch; got != want {
+		t.Errorf("along %v, want %v: 2 ft 6 in from the right end of 14 ft", got, want)
+	}
+}
+
+func TestWhatIsWrongStandsBesideItsField(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	f := fieldNamed(t, c, "Height to centre")
+	for _, text := range []string{"abc", "99'"} { // no length; above the ceiling
+		typed(f, text)
+		if f.Wrong() == "" || f.Entry().Text != text {
+			t.Errorf("%q: wrong %q, text %q; want a reason, and what was typed kept", text, f.Wrong(), f.Entry().Text)
+		}
+	}
+	if got := d.plug().Height.Value; got != 16*unit.Inch {
+		t.Errorf("height is %v after refused texts, want it as it was", got)
+	}
+	f.Entry().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if f.Wrong() != "" || f.Entry().Text != `16"` {
+		t.Errorf("Escape leaves %q with %q, want the plan's text and nothing wrong", f.Entry().Text, f.Wrong())
+	}
+}
+
+func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	room, _ := d.history.Plan().Room(den)
+	before := fill.CentreHeight(d.plug(), room)
+	for _, o := range choiceNamed(t, c, "Height goes to").Options() {
+		o.Do()
+		c.Show(d.context())
+		if got := fill.CentreHeight(d.plug(), room); got != before {
+			t.Errorf("told to %s, the centre is at %v, want %v", o.Label, got, before)
+		}
+	}
+}
+
+func TestContentsAreTypedInTheWordsOfTheCalculator(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	f := fieldNamed(t, c, "In the box")
+	typed(f, "cable 12/2 x3; device 12")
+	if got := d.plug().Contents; got == nil || got.Source != plan.ContentsStated || len(got.Items) != 2 {
+		t.Fatalf("contents are %+v, want two items as stated", got)
+	}
+	c.Show(d.context())
+	// Six conductors, a yoke and the grounds: 9 allowances of 2.25 in³, NEC 2023 Table 314.16(B)(1).
+	if said := textOf(c.Object()); !strings.Contains(said, "20.25") || !strings.Contains(said, "in³ over") {
+		t.Errorf("the card does not show what is over:\n%s", said)
+	}
+	typed(f, "cable twelve")
+	if f.Wrong() == "" {
+		t.Error("contents that cannot be read are not refused")
+	}
+}
+
+func TestUnknownContentsGetNoVerdict(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	for _, o := range choiceNamed(t, c, "Known from").Options() {
+		if o.Label == "Not known" {
+			o.Do()
+		}
+	}
+	c.Show(d.context())
+	said := textOf(c.Object())
+	if !strings.Contains(said, "no verdict") || strings.Contains(said, "to spare") {
+		t.Errorf("a box of unknown contents says:\n%s", said)
+	}
+}
+
+func TestACardOfWhatIsGoneAsksForAnother(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	if err := d.history.Do(plan.RemoveOpening{ID: plug}); err != nil {
+		t.Fatal(err)
+	}
+	if c.Show(d.context()) {
+		t.Error("a card goes on showing an opening that is gone")
+	}
+	if For(d.context(), []plan.ID{plug}) == nil {
+		t.Error("no card in place of that of what is gone")
+	}
+}
+
+func TestRoomCardMovesAFace(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{den})
+	typed(fieldNamed(t, c, "North face"), "15'")
+	ref, _ := plan.NewIndex(d.history.Plan()).Side(north)
+	if got := ref.Line().Length(); got != 15*unit.Foot {
+		t.Errorf("the north face is %v, want 15 ft", got)
+	}
+}
+
+func TestFindingsAreListedByRoomWorstFirst(t *testing.T) {
+	d := newDesktop(t)
+	c := d.context()
+	list := FindingsList(c)
+	said := textOf(list)
+	all := c.Result.All()
+	if len(all) == 0 {
+		t.Fatal("the den with one receptacle has no finding")
+	}
+	if !strings.Contains(said, c.Counts()) || !strings.Contains(said, "Den") {
+		t.Errorf("the list lacks counts or room:\n%s", said)
+	}
+	var row *look.Press
+	walk(list, func(o fyne.CanvasObject) {
+		if p, ok := o.(*look.Press); ok && row == nil {
+			row = p
+		}
+	})
+	test.Tap(row)
+	if d.went.Rule != all[0].Rule {
+		t.Errorf("the first row goes to %q, want %q", d.went.Rule, all[0].Rule)
+	}
+}
+
+// TestEveryLineOfTheWorkingHasItsPhrase holds the short words of the sum to all lines
+// that box fill can write, in every edition.
+func TestEveryLineOfTheWorkingHasItsPhrase(t *testing.T) {
+	contents, err := box.ParseContents("cable 12/2 x5; conductor 14; through 12; loop 12; ground 12; isolated-ground 12; fixture-wire 18 x2; canopy; device 12; device 10:2; clamps; fitting stud; fitting hickey; terminal-block 12")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range code.Editions() {
+		figures, err := code.Edition(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range []box.Contents{contents, {{What: box.Clamps}}} {
+			lines, _, err := box.Need(figures, c)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, l := range lines {
+				short := words.Voice{}.Say(phraseOf(l).short(l))
+				if short == l.What.String() || len(short) > 28 {
+					t.Errorf("%s: %q (%s) has no short form: %q", name, l.What, l.What.ID, short)
+				}
+			}
+		}
+	}
+}
+
+func TestVolumesAlignAtTheirPoint(t *testing.T) {
+	for _, tt := range []struct {
+		volume   unit.Volume
+		decimals int
+		want     string
+	}{
+		{13*unit.CubicInch + unit.CubicInch/2, 2, "13.50"},
+		{unit.CubicInch * 9 / 16, 2, "0.5625"},
+		{18 * unit.CubicInch, 1, "18.0"},
+		{18 * unit.CubicInch, 0, "18"},
+		{-9 * unit.CubicInch / 4, 2, "−2.25"},
+	} {
+		if got := withDecimals(tt.volume, tt.decimals); got != tt.want {
+			t.Errorf("withDecimals(%v, %d) = %q, want %q", tt.volume, tt.decimals, got, tt.want)
+		}
+	}
+}
