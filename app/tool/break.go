@@ -1,0 +1,232 @@
+package tool
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Choice is one of several sorts of thing that a tool makes.
+type Choice struct {
+	ID   string
+	Name words.Text
+}
+
+// Chooser is a tool that makes one of several sorts of thing. The keys [ and ] take the
+// one before and the one after.
+type Chooser interface {
+	Choices() []Choice
+	Choice() string
+	Choose(id string)
+}
+
+// step returns the sort before or after one.
+func step(all []Choice, id string, by int) string {
+	i := slices.IndexFunc(all, func(c Choice) bool { return c.ID == id })
+	return all[(i+by+len(all))%len(all)].ID
+}
+
+// brk puts doors, sliders, passages, windows and fireplaces into faces.
+type brk struct {
+	kind    plan.BreakKind
+	flipped bool // hung at the other end
+	typed   typing
+	last    Pointer
+	known   bool
+}
+
+var (
+	_ Tool    = (*brk)(nil)
+	_ Chooser = (*brk)(nil)
+)
+
+func (*brk) ID() string { return "break" }
+
+func (b *brk) Hint() words.Text {
+	return words.New("tool.break.hint", "{0}: click a face, or type a distance from the corner; R turns the hand round, [ ] takes another sort", b.kind.Text())
+}
+
+// Choices implements Chooser.
+func (*brk) Choices() (all []Choice) {
+	for _, k := range plan.BreakKinds {
+		all = append(all, Choice{string(k), k.Text()})
+	}
+	return all
+}
+
+// Choice implements Chooser.
+func (b *brk) Choice() string { return string(b.kind) }
+
+// Choose implements Chooser.
+func (b *brk) Choose(id string) { b.kind = plan.BreakKind(id) }
+
+func (b *brk) Down(t Table, p Pointer) {
+	b.last, b.known = p, true
+	b.put(t)
+}
+
+func (b *brk) Move(t Table, p Pointer) {
+	b.last, b.known = p, true
+	b.show(t)
+}
+
+func (*brk) Up(Table, Pointer) {}
+
+func (b *brk) Type(t Table, k Key) bool {
+	switch {
+	case k.Name == "Enter" && !b.typed.isEmpty():
+		if _, err := b.typed.length(t.System()); err != nil {
+			t.Say(unread(b.typed.text, err))
+			return true
+		}
+		b.put(t)
+		return true
+	case k.Rune == 'r' || k.Rune == 'R':
+		b.flipped = !b.flipped
+	case k.Rune == '[' || k.Rune == ']':
+		b.Choose(step(b.Choices(), b.Choice(), int(k.Rune-'\\')))
+	case !b.typed.take(k):
+		return false
+	}
+	b.show(t)
+	return true
+}
+
+func (b *brk) Cancel(t Table) bool {
+	if b.typed.isEmpty() {
+		return false
+	}
+	b.typed.clear()
+	b.show(t)
+	return true
+}
+
+func (b *brk) Leave(t Table) {
+	*b = brk{kind: b.kind}
+	t.Preview(Preview{})
+}
+
+// usualBreaks are the sizes a new break begins with, common practice for houses.
+var usualBreaks = map[plan.BreakKind]plan.Break{
+	plan.BreakDoor:      {Width: 32 * unit.Inch, Head: 80 * unit.Inch, Casing: 9 * unit.Inch / 4},
+	plan.BreakSlider:    {Width: 72 * unit.Inch, Head: 80 * unit.Inch, Panels: []plan.Panel{plan.PanelFixed, plan.PanelMoving}},
+	plan.BreakPassage:   {Width: 36 * unit.Inch, Head: 80 * unit.Inch, Casing: 9 * unit.Inch / 4},
+	plan.BreakWindow:    {Width: 36 * unit.Inch, Head: 80 * unit.Inch, Sill: 32 * unit.Inch, Casing: 9 * unit.Inch / 4},
+	plan.BreakFireplace: {Width: 48 * unit.Inch, Head: 36 * unit.Inch},
+}
+
+// find works out the break that a click would make.
+func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok bool) {
+	if !b.known {
+		return made, side, name, false
+	}
+	side, ok = faceAt(t, b.last, func(s *plan.Side) bool { return s.Kind == plan.SideWall || s.Kind == plan.SideGlass })
+	if !ok {
+		return made, side, name, false
+	}
+	made = usualBreaks[b.kind]
+	made.Kind = b.kind
+	made.Width = min(made.Width, side.length())
+	made.Head = min(made.Head, side.ref.Room.Ceiling)
+	at := side.along - made.Width/2
+	if l, err := b.typed.length(t.System()); !b.typed.isEmpty() && err == nil {
+		if at, name = fromCorner(side, l); side.along > side.length()/2 {
+			at -= made.Width
+		}
+	} else if !b.last.Shift {
+		at, name = rest(breakStops(side, made.Width), at, b.last.Reach, grid(t.System()))
+	}
+	made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
+	if b.kind == plan.BreakDoor {
+		made.Hand, made.Swing = b.hand(side, made), plan.SwingIn
+		if side.off < 0 || b.last.Alt {
+			made.Swing = plan.SwingOut
+		}
+	}
+	return made, side, name, true
+}
+
+// hand hangs a door at the end nearer to its corner, so that it opens against the side
+// wall.
+func (b *brk) hand(side onSide, made plan.Break) plan.Hand {
+	nearLeft := made.At.Along+made.Width/2 < side.length()/2
+	if nearLeft != b.flipped {
+		return plan.HandLeft
+	}
+	return plan.HandRight
+}
+
+// doorToCorner is how far a door's edge stands from a corner: room for the casing and a
+// stud, common practice.
+const doorToCorner = 4 * unit.Inch
+
+// breakStops lists where the left end of something of a width may come to rest.
+func breakStops(side onSide, width unit.Length) []stop {
+	long := side.length()
+	return []stop{
+		{(long - width) / 2, words.New("snap.middle", "middle of the wall"), rankMiddle},
+		{doorToCorner, words.New("snap.by-left", "by the left corner"), rankBreak},
+		{long - width - doorToCorner, words.New("snap.by-right", "by the right corner"), rankBreak},
+	}
+}
+
+func (b *brk) put(t Table) {
+	made, _, _, ok := b.find(t)
+	if !ok {
+		t.Say(words.New("tool.break.nowhere", "There is no wall here: point at a face of a room"))
+		return
+	}
+	made.ID = t.NewID(plan.KindBreak)
+	b.typed.clear()
+	if t.Do(plan.AddBreak{Break: made}) == nil {
+		t.Select(made.ID)
+	}
+	b.show(t)
+}
+
+func (b *brk) show(t Table) {
+	p := Preview{Cursor: CursorCross, Typed: b.typed.text}
+	made, side, name, ok := b.find(t)
+	if !ok {
+		p.Cursor = CursorNo
+		t.Preview(p)
+		return
+	}
+	p.Snap = name
+	p.Lines, p.Dims = breakLines(t, side, made)
+	t.Preview(p)
+}
+
+// breakLines draws a break that is not in the plan: its ends through the wall, its
+// faces, a door's leaf, and how far it is from the corners.
+func breakLines(t Table, side onSide, b plan.Break) (l []geom.Segment, dims []Dim) {
+	f := plan.FrameOf(side.ref.Line())
+	deep := wallDepth(t.Index(), side.id())
+	from, to := b.At.Along, b.At.Along+b.Width
+	line := func(a, out, c, out2 unit.Length) {
+		l = append(l, geom.Segment{A: f.Point(a, out), B: f.Point(c, out2)})
+	}
+	line(from, 0, from, -deep)
+	line(to, 0, to, -deep)
+	line(from, 0, to, 0)
+	line(from, -deep, to, -deep)
+	if b.Kind == plan.BreakDoor {
+		hinge, out := from, b.Width
+		if b.Hand == plan.HandRight {
+			hinge = to
+		}
+		if b.Swing == plan.SwingOut {
+			out = -b.Width - deep
+		}
+		line(hinge, 0, hinge, out)
+	}
+	for _, d := range [][2]unit.Length{{0, from}, {to, side.length()}} {
+		if d[1] > d[0] {
+			dims = append(dims, Dim{From: f.Point(d[0], 0), To: f.Point(d[1], 0), Text: t.System().Format(d[1] - d[0]), Aside: f.Out()})
+		}
+	}
+	return l, dims
+}

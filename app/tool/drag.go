@@ -1,0 +1,205 @@
+package tool
+
+import (
+	"slices"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// drag is one thing, or several, on the way to another place. Its edits are each from
+// the plan as it was when the drag began.
+type drag interface {
+	name() words.Text
+	// to returns the edit that brings it to the pointer, or nil where it cannot go
+	// there, with what is shown meanwhile.
+	to(Table, Pointer, *typing) (plan.Edit, Preview)
+	// back returns the edit that puts it where it was.
+	back() plan.Edit
+}
+
+// dragOf returns the drag of what was pressed, or nil for a rubber band.
+func dragOf(t Table, p Pointer, under plan.ID) drag {
+	if side, ok := chosenCorner(t, p); ok {
+		ref, _ := t.Index().Side(side)
+		return &dragCorner{side, ref.Side().Start}
+	}
+	if chosen := t.Selection(); len(chosen) > 1 && slices.Contains(chosen, under) {
+		return dragSeveral(t, p, chosen)
+	}
+	switch under.Kind() {
+	case plan.KindOpening:
+		if o, _ := t.Plan().Opening(under); o != nil {
+			return &dragOpening{o}
+		}
+	case plan.KindBreak:
+		if b, _ := t.Plan().Break(under); b != nil {
+			s, _ := faceOf(t.Index(), b.At.Host, p.At)
+			return &dragBreak{b, s.along - b.At.Along}
+		}
+	case plan.KindFixture:
+		if f, _ := t.Plan().Fixture(under); f != nil {
+			return newDragFixture(t, p, f)
+		}
+	case plan.KindSide:
+		if ref, ok := t.Index().Side(under); ok {
+			return &dragSide{under, ref.Line(), [2]plan.ID{t.NewID(plan.KindSide), t.NewID(plan.KindSide)}}
+		}
+	}
+	return nil
+}
+
+// chosenCorner returns the side at whose left end a corner of a chosen room, or of the
+// room of a chosen side, is pointed at.
+func chosenCorner(t Table, p Pointer) (plan.ID, bool) {
+	if p.OnUnfold || p.Symbol != "" {
+		return "", false
+	}
+	for _, id := range t.Selection() {
+		room := id
+		if ref, ok := t.Index().Side(id); ok && id.Kind() == plan.KindSide {
+			room = ref.Room.ID
+		}
+		if room.Kind() != plan.KindRoom {
+			continue
+		}
+		if side, ok := cornerAt(t.Index(), room, p); ok {
+			return side, true
+		}
+	}
+	return "", false
+}
+
+// dragOpening moves one opening, on its face, to another, or up and down in the
+// unfolded room.
+type dragOpening struct{ was *plan.Opening }
+
+func (d *dragOpening) name() words.Text { return plan.MoveOpening{}.Name() }
+
+func (d *dragOpening) back() plan.Edit { return plan.ChangeOpening{Opening: *d.was} }
+
+func (d *dragOpening) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+	s, ok := spotFor(t, p, typed, d.was.Kind, d.was.ID)
+	preview := Preview{Moving: []plan.ID{d.was.ID}, Snap: s.snap}
+	if !ok {
+		return nil, preview
+	}
+	place, _ := t.Index().Place(s.anchor)
+	if !s.snap.IsZero() {
+		preview.SnapAt = &place.Foot
+	}
+	if s.anchor.Part == plan.PartFace {
+		preview.Dims = distances(t, s.side, s.anchor.Along, d.was.ID)
+	}
+	move := plan.MoveOpening{ID: d.was.ID, To: s.anchor}
+	if !p.OnUnfold || place.Room == nil {
+		return move, preview
+	}
+	_, high := fill.BoxSize(d.was)
+	h := plan.CentreAt(s.height).Restated(line(d.was.Height.To), datum(d.was.Height.From), high, place.Room.FloorThickness())
+	return plan.Steps{Label: d.name(), Edits: []plan.Edit{move, plan.SetHeight{ID: d.was.ID, Height: h}}}, preview
+}
+
+// line and datum read what a height leaves out as what it means.
+func line(l plan.BoxLine) plan.BoxLine {
+	if l == "" {
+		return plan.BoxCentre
+	}
+	return l
+}
+
+func datum(d plan.Datum) plan.Datum {
+	if d == "" {
+		return plan.FinishedFloor
+	}
+	return d
+}
+
+// dragBreak moves one break; grip is how far from its left end it was taken.
+type dragBreak struct {
+	was  *plan.Break
+	grip unit.Length
+}
+
+func (d *dragBreak) name() words.Text { return plan.MoveBreak{}.Name() }
+
+func (d *dragBreak) back() plan.Edit { return plan.MoveBreak{ID: d.was.ID, To: d.was.At} }
+
+func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+	var preview Preview
+	side, ok := faceAt(t, p, func(s *plan.Side) bool { return s.Kind == plan.SideWall || s.Kind == plan.SideGlass })
+	if !ok {
+		return nil, preview
+	}
+	at := side.along - d.grip
+	if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+		if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
+			at -= d.was.Width
+		}
+	} else if !p.Shift {
+		at, preview.Snap = rest(breakStops(side, d.was.Width), at, p.Reach, grid(t.System()))
+	}
+	moved := *d.was
+	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
+	preview.Lines, preview.Dims = breakLines(t, side, moved)
+	return plan.MoveBreak{ID: d.was.ID, To: moved.At}, preview
+}
+
+// dragFixture moves one fixture; grip is from its corner, or its centre on a floor, to
+// where it was taken.
+type dragFixture struct {
+	was  *plan.Fixture
+	grip geom.Point
+}
+
+func newDragFixture(t Table, p Pointer, f *plan.Fixture) *dragFixture {
+	if f.At.Part == plan.PartFace {
+		s, _ := faceOf(t.Index(), f.At.Host, p.At)
+		return &dragFixture{f, geom.Point{X: s.along - f.At.Along}}
+	}
+	return &dragFixture{f, p.At.Sub(f.At.At)}
+}
+
+func (d *dragFixture) name() words.Text { return plan.MoveFixture{}.Name() }
+
+func (d *dragFixture) back() plan.Edit { return plan.MoveFixture{ID: d.was.ID, To: d.was.At} }
+
+func (d *dragFixture) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+	var preview Preview
+	moved := *d.was
+	switch d.was.At.Part {
+	case plan.PartFace:
+		side, ok := faceAt(t, p, nil)
+		if !ok {
+			return nil, preview
+		}
+		at := side.along - d.grip.X
+		if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+			if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
+				at -= d.was.Width
+			}
+		} else if !p.Shift {
+			at, preview.Snap = rest(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, grid(t.System()))
+		}
+		moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
+	case plan.PartFloor, plan.PartCeiling:
+		at := p.At.Sub(d.grip)
+		room := roomAt(t.Index(), t.Level(), at)
+		if room == nil {
+			return nil, preview
+		}
+		if !p.Shift {
+			p.At = at
+			at, preview.Snap = flatRest(t, p, room, "")
+		}
+		moved.At.Host, moved.At.At = room.ID, at
+	default:
+		return nil, preview // what stands on another fixture is moved by its card
+	}
+	outline, _ := t.Index().Footprint(&moved)
+	preview.Lines = append(preview.Lines, outline.Edges()...)
+	return plan.MoveFixture{ID: d.was.ID, To: moved.At}, preview
+}

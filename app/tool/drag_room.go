@@ -1,0 +1,131 @@
+package tool
+
+import (
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// dragCorner moves the corner at the left end of a side.
+type dragCorner struct {
+	side plan.ID
+	was  geom.Point
+}
+
+func (d *dragCorner) name() words.Text { return plan.MoveCorner{}.Name() }
+
+func (d *dragCorner) back() plan.Edit { return plan.MoveCorner{Side: d.side, To: d.was, Clamp: true} }
+
+func (d *dragCorner) to(t Table, p Pointer, _ *typing) (plan.Edit, Preview) {
+	ref, ok := t.Index().Side(d.side)
+	if !ok {
+		return nil, Preview{}
+	}
+	n := len(ref.Room.Sides)
+	before, after := ref.Room.Sides[(ref.At+n-1)%n].Start, ref.Room.Sides[(ref.At+1)%n].Start
+	at, name := p.At, words.Text{}
+	if !p.Shift {
+		l := linesNear(t, p.At, ref.Room.ID)
+		square := words.New("snap.square", "square")
+		for _, c := range []geom.Point{before, after} {
+			l.add(true, stop{c.X, square, rankLevel})
+			l.add(false, stop{c.Y, square, rankLevel})
+		}
+		x, nameX := rest(l.xs, p.At.X, p.Reach, grid(t.System()))
+		y, nameY := rest(l.ys, p.At.Y, p.Reach, grid(t.System()))
+		at, name = geom.Point{X: x, Y: y}, both(nameX, nameY)
+	}
+	preview := Preview{Snap: name, Lines: []geom.Segment{{A: before, B: at}, {A: at, B: after}}}
+	if !name.IsZero() {
+		preview.SnapAt = &at
+	}
+	for _, c := range []geom.Point{before, after} {
+		preview.Dims = append(preview.Dims, Dim{From: c, To: at, Text: t.System().Format(c.Distance(at))})
+	}
+	return plan.MoveCorner{Side: d.side, To: at, Clamp: true}, preview
+}
+
+// dragSide moves a side square to itself.
+type dragSide struct {
+	side   plan.ID
+	was    geom.Segment
+	joints [2]plan.ID
+}
+
+func (d *dragSide) name() words.Text { return plan.MoveSide{}.Name() }
+
+func (d *dragSide) back() plan.Edit { return d.by(0) }
+
+func (d *dragSide) by(l unit.Length) plan.Edit {
+	return plan.MoveSide{Side: d.side, By: l, Joints: d.joints, Clamp: true}
+}
+
+func (d *dragSide) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+	_, off := d.was.Project(p.At)
+	by, name := -off, words.Text{}
+	if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+		if by < 0 {
+			l = -l
+		}
+		by, name = l, words.New("snap.typed", "{0}", l.Abs())
+	} else if !p.Shift {
+		by, name = d.rest(t, p, by)
+	}
+	f := plan.FrameOf(d.was)
+	moved := geom.Segment{A: f.Point(0, -by), B: f.Point(d.was.Length(), -by)}
+	preview := Preview{Lines: []geom.Segment{moved}, Snap: name}
+	middle := d.was.Length() / 2
+	if by != 0 {
+		preview.Dims = []Dim{{From: f.Point(middle, 0), To: f.Point(middle, -by), Text: t.System().Format(by.Abs())}}
+	}
+	if room := depthOf(t, d.side); room > 0 {
+		preview.Dims = append(preview.Dims, Dim{From: f.Point(middle/2, -by), To: f.Point(middle/2, -by+room), Text: t.System().Format(room)})
+	}
+	return d.by(by), preview
+}
+
+// rest snaps an upright or level side to faces of other rooms and partitions from them.
+func (d *dragSide) rest(t Table, p Pointer, by unit.Length) (unit.Length, words.Text) {
+	v := d.was.Vector()
+	ref, ok := t.Index().Side(d.side)
+	if !ok {
+		return by, words.Text{}
+	}
+	l := linesNear(t, p.At, ref.Room.ID)
+	out := plan.FrameOf(d.was).Point(0, -unit.Metre).Sub(d.was.A) // a metre outward
+	switch {
+	case v.X == 0 && out.X > 0:
+		return d.along(t, l.xs, d.was.A.X, 1, by, p.Reach)
+	case v.X == 0:
+		return d.along(t, l.xs, d.was.A.X, -1, by, p.Reach)
+	case v.Y == 0 && out.Y > 0:
+		return d.along(t, l.ys, d.was.A.Y, 1, by, p.Reach)
+	case v.Y == 0:
+		return d.along(t, l.ys, d.was.A.Y, -1, by, p.Reach)
+	}
+	return toGrid(by, grid(t.System())), words.Text{}
+}
+
+func (d *dragSide) along(t Table, stops []stop, from, sign, by, reach unit.Length) (unit.Length, words.Text) {
+	at, name := restFrom(stops, from+sign*by, from, reach, grid(t.System()))
+	return (at - from) * sign, name
+}
+
+// depthOf returns how far the facing side of its room is from a side as it stands now, or
+// 0 where none faces it.
+func depthOf(t Table, side plan.ID) unit.Length {
+	ref, ok := t.Index().Side(side)
+	if !ok {
+		return 0
+	}
+	line := ref.Line()
+	least := unit.Length(0)
+	for i := range ref.Room.Sides {
+		_, gap, ok := line.Overlap(ref.Room.Segment(i), unit.Inch)
+		if i != ref.At && ok && gap < 0 && (least == 0 || -gap < least) {
+			least = -gap
+		}
+	}
+	return least
+}

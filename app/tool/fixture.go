@@ -1,0 +1,209 @@
+package tool
+
+import (
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// fixture stands fixtures against a face or free on the floor.
+type fixture struct {
+	kind  plan.FixtureKind
+	turn  int
+	typed typing
+	last  Pointer
+	known bool
+}
+
+var (
+	_ Tool    = (*fixture)(nil)
+	_ Chooser = (*fixture)(nil)
+)
+
+func (*fixture) ID() string { return "fixture" }
+
+func (f *fixture) Hint() words.Text {
+	return words.New("tool.fixture.hint", "{0}: click near a face to stand it there, or on the floor; R turns, [ ] takes another sort", f.kind.Text())
+}
+
+// Choices implements Chooser.
+func (*fixture) Choices() (all []Choice) {
+	for _, k := range plan.FixtureKinds {
+		all = append(all, Choice{string(k), k.Text()})
+	}
+	return all
+}
+
+// Choice implements Chooser.
+func (f *fixture) Choice() string { return string(f.kind) }
+
+// Choose implements Chooser.
+func (f *fixture) Choose(id string) { f.kind = plan.FixtureKind(id) }
+
+func (f *fixture) Down(t Table, p Pointer) {
+	f.last, f.known = p, true
+	f.put(t)
+}
+
+func (f *fixture) Move(t Table, p Pointer) {
+	f.last, f.known = p, true
+	f.show(t)
+}
+
+func (*fixture) Up(Table, Pointer) {}
+
+func (f *fixture) Type(t Table, k Key) bool {
+	switch {
+	case k.Name == "Enter" && !f.typed.isEmpty():
+		if _, err := f.typed.length(t.System()); err != nil {
+			t.Say(unread(f.typed.text, err))
+			return true
+		}
+		f.put(t)
+		return true
+	case k.Rune == 'r' || k.Rune == 'R':
+		f.turn = (f.turn + 1) % 4
+	case k.Rune == '[' || k.Rune == ']':
+		f.Choose(step(f.Choices(), f.Choice(), int(k.Rune-'\\')))
+	case !f.typed.take(k):
+		return false
+	}
+	f.show(t)
+	return true
+}
+
+func (f *fixture) Cancel(t Table) bool {
+	if f.typed.isEmpty() {
+		return false
+	}
+	f.typed.clear()
+	f.show(t)
+	return true
+}
+
+func (f *fixture) Leave(t Table) {
+	*f = fixture{kind: f.kind}
+	t.Preview(Preview{})
+}
+
+// size is the width, depth, height and height above the floor a fixture begins with.
+type size struct{ width, depth, height, bottom unit.Length }
+
+func inches(width, depth, height, bottom unit.Length) size {
+	return size{width * unit.Inch, depth * unit.Inch, height * unit.Inch, bottom * unit.Inch}
+}
+
+// usualSizes are common practice in houses; all is the user's to change.
+var usualSizes = map[plan.FixtureKind]size{
+	plan.FixtureCounter: inches(72, 25, 36, 0), plan.FixtureUpper: inches(36, 12, 30, 54),
+	plan.FixtureCabinet: inches(24, 24, 84, 0), plan.FixtureIsland: inches(72, 36, 36, 0),
+	plan.FixturePeninsula: inches(60, 25, 36, 0), plan.FixtureSink: inches(33, 22, 36, 0),
+	plan.FixtureRange: inches(30, 26, 36, 0), plan.FixtureRefrigerator: inches(36, 30, 70, 0),
+	plan.FixtureDishwasher: inches(24, 24, 34, 0), plan.FixtureBasin: inches(24, 20, 34, 0),
+	plan.FixtureToilet: inches(20, 28, 30, 0), plan.FixtureTub: inches(60, 30, 20, 0),
+	plan.FixtureShower: inches(36, 36, 80, 0), plan.FixtureWasher: inches(27, 30, 38, 0),
+	plan.FixtureDryer: inches(27, 30, 38, 0), plan.FixtureWaterHeater: inches(22, 22, 60, 0),
+	plan.FixturePanel: inches(15, 4, 30, 42), plan.FixtureMirror: inches(30, 1, 36, 42),
+	plan.FixtureBed: inches(60, 80, 24, 0), plan.FixtureDesk: inches(48, 24, 30, 0),
+	plan.FixtureRod: inches(48, 24, 3, 66), plan.FixtureStairs: inches(36, 120, 96, 0),
+}
+
+// byFace is how near a face a fixture is taken to stand at it.
+const byFace = 30 * unit.Inch
+
+// standsFree reports whether a kind is meant for the middle of a room.
+func standsFree(k plan.FixtureKind) bool { return k == plan.FixtureIsland || k == plan.FixtureStairs }
+
+// find works out the fixture that a click would stand.
+func (f *fixture) find(t Table) (made plan.Fixture, side onSide, name words.Text, ok bool) {
+	if !f.known {
+		return made, side, name, false
+	}
+	s := usualSizes[f.kind]
+	made = plan.Fixture{Kind: f.kind, Width: s.width, Depth: s.depth, Height: s.height, Bottom: s.bottom}
+	side, onFace := faceAt(t, f.last, nil)
+	if onFace && (f.last.OnUnfold || !standsFree(f.kind) && side.off < byFace && !f.last.Alt) {
+		made.Width = min(made.Width, side.length())
+		at := side.along - made.Width/2
+		if l, err := f.typed.length(t.System()); !f.typed.isEmpty() && err == nil {
+			if at, name = fromCorner(side, l); side.along > side.length()/2 {
+				at -= made.Width
+			}
+		} else if !f.last.Shift {
+			at, name = rest(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, grid(t.System()))
+		}
+		made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
+		return made, side, name, true
+	}
+	room := roomAt(t.Index(), t.Level(), f.last.At)
+	if room == nil {
+		return made, side, name, false
+	}
+	at := f.last.At
+	if !f.last.Shift {
+		at, name = flatRest(t, f.last, room, "")
+	}
+	made.At, made.Turn = plan.OnFloor(room.ID, at), f.turn
+	return made, onSide{}, name, true
+}
+
+// fixtureStops lists where the left end of a fixture may come to rest: the corners, the
+// middle, and beside others than itself.
+func fixtureStops(ix *plan.Index, side onSide, width unit.Length, self plan.ID) []stop {
+	long := side.length()
+	stops := []stop{
+		{0, words.New("snap.in-left", "in the left corner"), rankBreak},
+		{long - width, words.New("snap.in-right", "in the right corner"), rankBreak},
+		{(long - width) / 2, words.New("snap.middle", "middle of the wall"), rankMiddle},
+	}
+	for _, o := range ix.FixturesOn(side.id()) {
+		if o.ID == self {
+			continue
+		}
+		name := words.New("snap.beside", "beside the {0}", o.Kind.Text())
+		stops = append(stops, stop{o.At.Along + o.Width, name, rankLevel}, stop{o.At.Along - width, name, rankLevel})
+		stops = append(stops, stop{o.At.Along + (o.Width-width)/2, words.New("snap.fixture", "middle of the {0}", o.Kind.Text()), rankEqual})
+	}
+	for _, c := range ix.Cuts(side.id()) {
+		stops = append(stops, stop{(c.From + c.To - width) / 2, words.New("snap.break", "middle of the {0}", c.Break.Kind.Text()), rankEqual})
+	}
+	return stops
+}
+
+func (f *fixture) put(t Table) {
+	made, _, _, ok := f.find(t)
+	if !ok {
+		t.Say(words.New("tool.fixture.nowhere", "There is no room here to stand it in"))
+		return
+	}
+	made.ID = t.NewID(plan.KindFixture)
+	f.typed.clear()
+	if t.Do(plan.AddFixture{Fixture: made}) == nil {
+		t.Select(made.ID)
+	}
+	f.show(t)
+}
+
+func (f *fixture) show(t Table) {
+	p := Preview{Cursor: CursorCross, Typed: f.typed.text}
+	made, side, name, ok := f.find(t)
+	if !ok {
+		p.Cursor = CursorNo
+		t.Preview(p)
+		return
+	}
+	p.Snap = name
+	outline, _ := t.Index().Footprint(&made)
+	for _, e := range outline.Edges() {
+		p.Lines = append(p.Lines, e)
+	}
+	if made.At.Part == plan.PartFace {
+		frame := plan.FrameOf(side.ref.Line())
+		for _, d := range [][2]unit.Length{{0, made.At.Along}, {made.At.Along + made.Width, side.length()}} {
+			if d[1] > d[0] {
+				p.Dims = append(p.Dims, Dim{From: frame.Point(d[0], 0), To: frame.Point(d[1], 0), Text: t.System().Format(d[1] - d[0]), Aside: frame.Out()})
+			}
+		}
+	}
+	t.Preview(p)
+}

@@ -1,0 +1,157 @@
+package tool
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// pick returns what is pointed at, the smallest thing first: an opening, a break, a
+// fixture, a side, a room; or nothing.
+func pick(t Table, p Pointer) plan.ID {
+	if p.Symbol != "" {
+		return p.Symbol
+	}
+	ix := t.Index()
+	type found struct {
+		id             plan.ID
+		rank           int
+		distance, size unit.Length
+	}
+	var all []found
+	for _, id := range ix.Search(t.Level(), geom.BoxOf(p.At).Expand(p.Reach)) {
+		if d, size, ok := distanceTo(ix, id, p); ok {
+			all = append(all, found{id, rankOf(id), d, size})
+		}
+	}
+	if len(all) == 0 {
+		return ""
+	}
+	return slices.MinFunc(all, func(a, b found) int {
+		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(a.distance, b.distance),
+			cmp.Compare(a.size, b.size), cmp.Compare(a.id, b.id))
+	}).id
+}
+
+func rankOf(id plan.ID) int {
+	switch id.Kind() {
+	case plan.KindOpening:
+		return 0
+	case plan.KindBreak:
+		return 1
+	case plan.KindFixture:
+		return 2
+	case plan.KindSide:
+		return 3
+	}
+	return 4
+}
+
+// distanceTo returns how far a thing is from the pointer, and how large it is, or false
+// beyond reach.
+func distanceTo(ix *plan.Index, id plan.ID, p Pointer) (d, size unit.Length, ok bool) {
+	switch id.Kind() {
+	case plan.KindOpening:
+		o, _ := ix.Plan().Opening(id)
+		place, there := ix.Place(o.At)
+		d = place.Foot.Distance(p.At)
+		return d, 0, there && d <= p.Reach
+	case plan.KindBreak:
+		b, _ := ix.Plan().Break(id)
+		line, there := ix.BreakLine(b)
+		if !there {
+			return 0, 0, false
+		}
+		along, off := line.Project(p.At)
+		// A break is as deep as its wall, which lies behind the face.
+		if along < -p.Reach/2 || along > b.Width+p.Reach/2 || off > p.Reach/2 || off < -wallDepth(ix, b.At.Host)-p.Reach/2 {
+			return 0, 0, false
+		}
+		return 0, b.Width, true
+	case plan.KindFixture:
+		f, _ := ix.Plan().Fixture(id)
+		outline, there := ix.Footprint(f)
+		if !there || !outline.Contains(p.At) {
+			return 0, 0, false
+		}
+		return 0, f.Width + f.Depth, true
+	case plan.KindSide:
+		ref, there := ix.Side(id)
+		if !there {
+			return 0, 0, false
+		}
+		_, d = ref.Line().Nearest(p.At)
+		return d, 0, d <= p.Reach*2/3
+	case plan.KindRoom:
+		r := ix.RoomOf(id)
+		return 0, r.Outline().Perimeter(), r != nil && r.Outline().Contains(p.At)
+	}
+	return 0, 0, false
+}
+
+// wallDepth returns how thick the wall behind a side is: to the face behind it, or that
+// of a usual framed wall.
+func wallDepth(ix *plan.Index, side plan.ID) unit.Length {
+	deepest := unit.Length(0)
+	for _, b := range ix.Behind(side) {
+		deepest = max(deepest, b.Gap)
+	}
+	if deepest == 0 {
+		return usualPartition
+	}
+	return deepest
+}
+
+// usualPartition is a 2×4 wall with 1/2 in board on both faces.
+const usualPartition = 9 * unit.Inch / 2
+
+// cornerAt returns the side whose left end is pointed at, or nothing.
+func cornerAt(ix *plan.Index, room plan.ID, p Pointer) (plan.ID, bool) {
+	r := ix.RoomOf(room)
+	if r == nil {
+		return "", false
+	}
+	for _, s := range r.Sides {
+		if s.Start.Distance(p.At) <= p.Reach {
+			return s.ID, true
+		}
+	}
+	return "", false
+}
+
+// within lists the openings, breaks and fixtures that lie in a box, or the rooms where
+// there are none of these.
+func within(t Table, box geom.Box) (ids []plan.ID) {
+	ix := t.Index()
+	var rooms []plan.ID
+	for _, id := range ix.Search(t.Level(), box) {
+		switch id.Kind() {
+		case plan.KindOpening:
+			o, _ := ix.Plan().Opening(id)
+			if place, ok := ix.Place(o.At); ok && box.Contains(place.Foot) {
+				ids = append(ids, id)
+			}
+		case plan.KindBreak:
+			b, _ := ix.Plan().Break(id)
+			if line, ok := ix.BreakLine(b); ok && box.ContainsBox(line.Box()) {
+				ids = append(ids, id)
+			}
+		case plan.KindFixture:
+			f, _ := ix.Plan().Fixture(id)
+			if outline, ok := ix.Footprint(f); ok && box.ContainsBox(outline.Box()) {
+				ids = append(ids, id)
+			}
+		case plan.KindRoom:
+			if r := ix.RoomOf(id); box.ContainsBox(r.Outline().Box()) {
+				rooms = append(rooms, id)
+			}
+		}
+	}
+	if len(ids) == 0 {
+		return rooms
+	}
+	return ids
+}

@@ -1,0 +1,260 @@
+package tool
+
+import (
+	"fmt"
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// room traces rooms corner by corner, or as a rectangle by dragging or by typing its
+// width × depth.
+type room struct {
+	corners []geom.Point
+	typed   typing
+	last    Pointer
+	known   bool
+	pressed *geom.Point // where the button went down, while it is held
+}
+
+var _ Tool = (*room)(nil)
+
+func (*room) ID() string { return "room" }
+
+func (r *room) Hint() words.Text {
+	switch {
+	case len(r.corners) == 0:
+		return words.New("tool.room.hint", "Click the first corner, or drag a rectangle")
+	case len(r.corners) < 3:
+		return words.New("tool.room.hint-next", "Click the next corner, or type a length and Enter; Shift frees the angle, Esc steps back")
+	}
+	return words.New("tool.room.hint-close", "Enter or the first corner closes the room; Esc steps back")
+}
+
+func (r *room) Down(t Table, p Pointer) {
+	r.last, r.known = p, true
+	c := r.next(t)
+	r.pressed = &c.at
+	if c.closes || p.Double && len(r.corners) >= 3 {
+		r.close(t)
+		return
+	}
+	r.put(t, c.at)
+}
+
+func (r *room) Move(t Table, p Pointer) {
+	r.last, r.known = p, true
+	r.show(t)
+}
+
+// Up ends a dragged rectangle; a click leaves its corner.
+func (r *room) Up(t Table, p Pointer) {
+	r.last = p
+	if box, ok := r.dragged(t); ok {
+		r.make(t, box.Corners())
+	}
+	r.pressed = nil
+	r.show(t)
+}
+
+// dragged returns the rectangle from where the button went down, if it has gone far
+// enough to be meant.
+func (r *room) dragged(t Table) (geom.Box, bool) {
+	if r.pressed == nil || len(r.corners) != 1 {
+		return geom.Box{}, false
+	}
+	from, far := *r.pressed, 2*r.last.Reach
+	box := geom.BoxOf(from, r.opposite(t, from))
+	return box, box.Width() > far && box.Height() > far
+}
+
+// opposite returns the corner of a rectangle that lies across from one.
+func (r *room) opposite(t Table, from geom.Point) geom.Point {
+	l := linesNear(t, r.last.At, "")
+	x, _ := restFrom(l.xs, r.last.At.X, from.X, r.last.Reach, grid(t.System()))
+	y, _ := restFrom(l.ys, r.last.At.Y, from.Y, r.last.Reach, grid(t.System()))
+	return geom.Point{X: x, Y: y}
+}
+
+func (r *room) put(t Table, at geom.Point) {
+	if n := len(r.corners); n == 0 || r.corners[n-1] != at {
+		r.corners = append(r.corners, at)
+	}
+	r.typed.clear()
+	r.show(t)
+}
+
+func (r *room) Type(t Table, k Key) bool {
+	if k.Name == "Enter" {
+		return r.enter(t)
+	}
+	used := len(r.corners) > 0 && (r.typed.take(k) || r.cross(k))
+	if used {
+		r.show(t)
+	}
+	return used
+}
+
+// cross takes the x between a width and a depth.
+func (r *room) cross(k Key) bool {
+	if len(r.corners) != 1 || r.typed.isEmpty() || k.Rune != 'x' && k.Rune != 'X' && k.Rune != '×' && k.Rune != '*' {
+		return false
+	}
+	r.typed.text += "×"
+	return true
+}
+
+func (r *room) enter(t Table) bool {
+	switch {
+	case r.typed.isEmpty() && len(r.corners) >= 3:
+		r.close(t)
+		return true
+	case r.typed.isEmpty():
+		return false
+	}
+	if w, h, ok, err := r.typed.two(t.System()); ok {
+		return r.rectangle(t, w, h, err)
+	}
+	l, err := r.typed.length(t.System())
+	switch {
+	case err != nil:
+		t.Say(unread(r.typed.text, err))
+	case l <= 0:
+		t.Say(words.New("tool.positive", "The length must be more than nothing"))
+	default:
+		r.put(t, r.next(t).at)
+	}
+	return true
+}
+
+// rectangle makes a room by its width and depth from the first corner, towards the
+// pointer.
+func (r *room) rectangle(t Table, w, h unit.Length, err error) bool {
+	if err != nil {
+		t.Say(unread(r.typed.text, err))
+		return true
+	}
+	from := r.corners[0]
+	if r.last.At.X < from.X {
+		w = -w
+	}
+	if r.last.At.Y < from.Y {
+		h = -h
+	}
+	r.make(t, geom.BoxOf(from, from.Add(geom.Point{X: w, Y: h})).Corners())
+	return true
+}
+
+// Cancel takes back what was typed, else the last corner.
+func (r *room) Cancel(t Table) bool {
+	switch {
+	case !r.typed.isEmpty():
+		r.typed.clear()
+	case len(r.corners) > 0:
+		r.corners = r.corners[:len(r.corners)-1]
+	default:
+		return false
+	}
+	r.pressed = nil
+	r.show(t)
+	return true
+}
+
+func (r *room) Leave(t Table) {
+	*r = room{}
+	t.Preview(Preview{})
+}
+
+func (r *room) close(t Table) { r.make(t, tidy(r.corners)) }
+
+// tidy leaves out corners in the middle of a straight side.
+func tidy(corners []geom.Point) (p geom.Polygon) {
+	n := len(corners)
+	for i, c := range corners {
+		if geom.Orientation(corners[(i+n-1)%n], c, corners[(i+1)%n]) != 0 {
+			p = append(p, c)
+		}
+	}
+	return p
+}
+
+// The build-up a new room begins with, common practice: 1/2 in board on 2×4 studs at 16
+// in, an 8 ft ceiling. All is the user's to change.
+const (
+	usualCeiling = 8 * unit.Foot
+	usualSpacing = 16 * unit.Inch
+	usualStud    = 7 * unit.Inch / 2
+	usualBoard   = unit.Inch / 2
+)
+
+func (r *room) make(t Table, corners geom.Polygon) {
+	sides := make([]plan.ID, len(corners))
+	for i := range sides {
+		sides[i] = t.NewID(plan.KindSide)
+	}
+	made := plan.NewRoom(t.NewID(plan.KindRoom), freeName(t.Plan()), plan.UseLiving, corners, sides)
+	made.Ceiling = usualCeiling
+	for _, s := range made.Sides {
+		s.Studs = plan.Studs{Spacing: usualSpacing, Depth: usualStud}
+		s.Finish = []plan.Layer{{Name: "gypsum board", Thickness: usualBoard}}
+	}
+	err := t.Do(plan.AddRoom{Level: t.Level(), Room: made})
+	if err != nil {
+		r.show(t)
+		return // what was traced stays, to be mended
+	}
+	r.corners, r.pressed = nil, nil
+	r.typed.clear()
+	t.Select(made.ID)
+	r.show(t)
+}
+
+// freeName returns a name that no room has yet.
+func freeName(p plan.Plan) string {
+	var names []string
+	for _, l := range p.Levels {
+		for room := range l.Rooms.All() {
+			names = append(names, room.Name)
+		}
+	}
+	for n := len(names) + 1; ; n++ {
+		if name := fmt.Sprintf("Room %d", n); !slices.Contains(names, name) {
+			return name
+		}
+	}
+}
+
+// show previews the outline as it would go on.
+func (r *room) show(t Table) {
+	p := Preview{Cursor: CursorCross, Typed: r.typed.text}
+	if !r.known {
+		t.Preview(p)
+		return
+	}
+	c := r.next(t)
+	p.Snap = c.snap
+	if !c.snap.IsZero() {
+		p.SnapAt = &c.at
+	}
+	p.Area = append(slices.Clone(geom.Polygon(r.corners)), c.at)
+	if c.closes {
+		p.Area = p.Area[:len(r.corners)]
+	}
+	if box, ok := r.dragged(t); ok {
+		p.Area, p.Snap, p.SnapAt = box.Corners(), words.Text{}, nil
+		p.Dims = []Dim{r.dim(t, box.Min, geom.Point{X: box.Max.X, Y: box.Min.Y}), r.dim(t, geom.Point{X: box.Max.X, Y: box.Min.Y}, box.Max)}
+	} else if n := len(r.corners); n > 0 && r.corners[n-1] != c.at {
+		p.Dims = []Dim{r.dim(t, r.corners[n-1], c.at)}
+	}
+	t.Preview(p)
+}
+
+// dim is a dimension that stands to the left of its direction, outside of a room that
+// is traced with the clock.
+func (r *room) dim(t Table, a, b geom.Point) Dim {
+	v := b.Sub(a)
+	return Dim{From: a, To: b, Text: t.System().Format(a.Distance(b)), Aside: geom.Point{X: v.Y, Y: -v.X}}
+}

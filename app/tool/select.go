@@ -1,0 +1,212 @@
+package tool
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/words"
+)
+
+// choose is the tool that selects, moves, nudges and removes.
+type choose struct {
+	last    Pointer
+	pressed *Pointer // where the button went down, while it is held
+	under   plan.ID  // what was there
+	band    bool     // a rubber band is drawn
+	drag    drag     // what is dragged, or nil
+	typed   typing
+}
+
+var _ Tool = (*choose)(nil)
+
+func (*choose) ID() string { return "select" }
+
+func (c *choose) Hint() words.Text {
+	if c.drag != nil {
+		return words.New("tool.select.hint-drag", "Type a distance for an exact place; Shift places freely, Esc puts it back")
+	}
+	return words.New("tool.select.hint", "Click to choose, drag to move, arrows nudge; Shift adds to the choice")
+}
+
+func (c *choose) Down(t Table, p Pointer) {
+	c.last, c.pressed, c.band = p, &p, false
+	c.typed.clear()
+	c.under = pick(t, p)
+	if c.under == "" || c.under.Kind() == plan.KindRoom {
+		return // a room is chosen by a click; a drag across it is a rubber band
+	}
+	switch {
+	case p.Shift:
+		c.toggle(t, c.under)
+	case !slices.Contains(t.Selection(), c.under):
+		t.Select(c.under)
+	}
+}
+
+func (c *choose) toggle(t Table, id plan.ID) {
+	chosen := slices.Clone(t.Selection())
+	if i := slices.Index(chosen, id); i >= 0 {
+		chosen = slices.Delete(chosen, i, i+1)
+	} else {
+		chosen = append(chosen, id)
+	}
+	t.Select(chosen...)
+}
+
+func (c *choose) Move(t Table, p Pointer) {
+	c.last = p
+	if c.pressed == nil {
+		t.Preview(Preview{Cursor: c.cursor(t)})
+		return
+	}
+	if c.drag == nil && !c.band && !c.begin(t) {
+		return
+	}
+	c.follow(t)
+}
+
+// begin starts a drag once the pointer has gone far enough to mean one.
+func (c *choose) begin(t Table) bool {
+	if c.pressed.At.Distance(c.last.At) < c.last.Reach/2 && (c.last.Height-c.pressed.Height).Abs() < c.last.Reach/2 {
+		return false
+	}
+	c.drag = dragOf(t, *c.pressed, c.under)
+	if c.drag == nil {
+		c.band = !c.last.OnUnfold
+		return c.band
+	}
+	t.Begin(c.drag.name())
+	return true
+}
+
+// follow moves what is dragged to the pointer, or draws the rubber band.
+func (c *choose) follow(t Table) {
+	if c.band {
+		box := geom.BoxOf(c.pressed.At, c.last.At)
+		t.Preview(Preview{Box: &box, Cursor: CursorCross})
+		return
+	}
+	edit, preview := c.drag.to(t, c.last, &c.typed)
+	if edit != nil {
+		t.Do(edit)
+	}
+	preview.Typed, preview.Cursor = c.typed.text, CursorMove
+	t.Preview(preview)
+}
+
+func (c *choose) Up(t Table, p Pointer) {
+	c.last = p
+	pressed := c.pressed
+	c.pressed = nil
+	switch {
+	case pressed == nil:
+	case c.drag != nil:
+		c.end(t)
+	case c.band:
+		c.catch(t, geom.BoxOf(pressed.At, p.At), p.Shift)
+	case c.under == "" && !p.Shift:
+		t.Select()
+	case c.under.Kind() == plan.KindRoom && p.Shift:
+		c.toggle(t, c.under)
+	case c.under.Kind() == plan.KindRoom:
+		t.Select(c.under)
+	}
+	c.band = false
+	t.Preview(Preview{Cursor: c.cursor(t)})
+}
+
+func (c *choose) end(t Table) {
+	t.End()
+	c.drag = nil
+	c.typed.clear()
+}
+
+// catch chooses what the rubber band holds.
+func (c *choose) catch(t Table, box geom.Box, adds bool) {
+	ids := within(t, box)
+	if adds {
+		for _, id := range t.Selection() {
+			if !slices.Contains(ids, id) {
+				ids = append(ids, id)
+			}
+		}
+	}
+	t.Select(ids...)
+}
+
+// cursor tells what a press would do.
+func (c *choose) cursor(t Table) Cursor {
+	if _, ok := chosenCorner(t, c.last); ok {
+		return CursorMove
+	}
+	id := pick(t, c.last)
+	switch {
+	case id == "" || id.Kind() == plan.KindRoom:
+		return CursorArrow
+	case slices.Contains(t.Selection(), id):
+		return CursorMove
+	}
+	return CursorHand
+}
+
+func (c *choose) Type(t Table, k Key) bool {
+	if c.drag != nil {
+		return c.typeInDrag(t, k)
+	}
+	switch k.Name {
+	case "Left", "Right", "Up", "Down":
+		return nudge(t, k)
+	case "Delete", "Backspace":
+		return remove(t)
+	}
+	return false
+}
+
+// typeInDrag reads an exact distance for what is dragged. Enter lays it down.
+func (c *choose) typeInDrag(t Table, k Key) bool {
+	if k.Name == "Enter" {
+		if _, err := c.typed.length(t.System()); err != nil && !c.typed.isEmpty() {
+			t.Say(unread(c.typed.text, err))
+			return true
+		}
+		c.follow(t)
+		c.end(t)
+		c.pressed = nil
+		t.Preview(Preview{})
+		return true
+	}
+	if !c.typed.take(k) {
+		return false
+	}
+	c.follow(t)
+	return true
+}
+
+// Cancel puts back what is being dragged.
+func (c *choose) Cancel(t Table) bool {
+	switch {
+	case c.drag != nil && !c.typed.isEmpty():
+		c.typed.clear()
+		c.follow(t)
+		return true
+	case c.drag != nil:
+		if back := c.drag.back(); back != nil {
+			t.Do(back)
+		}
+		c.end(t)
+	case !c.band:
+		return false
+	}
+	c.pressed, c.band = nil, false
+	t.Preview(Preview{})
+	return true
+}
+
+func (c *choose) Leave(t Table) {
+	if c.drag != nil {
+		c.Cancel(t)
+	}
+	*c = choose{}
+	t.Preview(Preview{})
+}

@@ -1,0 +1,206 @@
+package tool
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// stop is a place along a face that a thing would come to rest at, with the reason.
+type stop struct {
+	at   unit.Length
+	name words.Text
+	rank int // of two as near the lower is taken
+}
+
+// The ranks of stops, the one most meant first.
+const (
+	rankLevel = iota
+	rankMiddle
+	rankEqual
+	rankBreak
+	rankStud
+	rankRound
+)
+
+// nearest returns the stop nearest to a place and within reach of it. Studs and round
+// distances are everywhere, so they hold only where nothing better does and only within
+// a third of the reach. Equally near ones are told apart by rank and then by place, so
+// that the answer is always the same.
+func nearest(stops []stop, at, reach unit.Length) (best stop, ok bool) {
+	near := slices.DeleteFunc(slices.Clone(stops), func(s stop) bool {
+		return (s.at-at).Abs() > reach || s.isCommon() && (s.at-at).Abs() > reach/3
+	})
+	if len(near) == 0 {
+		return stop{}, false
+	}
+	return slices.MinFunc(near, func(a, b stop) int {
+		if a.isCommon() != b.isCommon() {
+			return cmp.Compare(a.rank, b.rank)
+		}
+		return cmp.Or(cmp.Compare((a.at-at).Abs(), (b.at-at).Abs()), cmp.Compare(a.rank, b.rank), cmp.Compare(a.at, b.at))
+	}), true
+}
+
+func (s stop) isCommon() bool { return s.rank >= rankStud }
+
+// grid is what lengths fall on where nothing else holds them.
+func grid(s unit.System) unit.Length {
+	if s == unit.Metric {
+		return unit.Centimetre
+	}
+	return unit.Inch
+}
+
+// coarse is the step of round distances from a corner.
+func coarse(s unit.System) unit.Length {
+	if s == unit.Metric {
+		return 250 * unit.Millimetre
+	}
+	return unit.Foot
+}
+
+// toGrid returns the multiple of a step nearest to l.
+func toGrid(l, step unit.Length) unit.Length {
+	half := step / 2
+	if l < 0 {
+		half = -half
+	}
+	return (l + half) / step * step
+}
+
+// studThick is the face of a stud: 1-1/2 in, the dressed thickness of 2× lumber
+// (American Softwood Lumber Standard, PS 20).
+const studThick = 3 * unit.Inch / 2
+
+// onFace lists where an opening may come to rest along a side: self is left out.
+// Width is the outer width of its box.
+func onFace(ix *plan.Index, side plan.ID, self plan.ID, width unit.Length, s unit.System, near unit.Length) []stop {
+	ref, ok := ix.Side(side)
+	if !ok {
+		return nil
+	}
+	long := ref.Line().Length()
+	stops := []stop{{long / 2, words.New("snap.middle", "middle of the wall"), rankMiddle}}
+	stops = append(stops, across(ix, ref, self)...)
+	stops = append(stops, evenly(ix, side, self, long)...)
+	for _, c := range ix.Cuts(side) {
+		stops = append(stops, stop{(c.From + c.To) / 2, words.New("snap.break", "middle of the {0}", c.Break.Kind.Text()), rankBreak})
+	}
+	for _, f := range ix.FixturesOn(side) {
+		stops = append(stops, stop{f.At.Along + f.Width/2, words.New("snap.fixture", "middle of the {0}", f.Kind.Text()), rankBreak})
+	}
+	stops = append(stops, atStuds(ref.Side().Studs, width, long, near)...)
+	return append(stops, rounds(long, s, near)...)
+}
+
+// across lists the places level with openings on the other sides of the room, and with
+// those in the same partition's other face.
+func across(ix *plan.Index, ref *plan.SideRef, self plan.ID) (stops []stop) {
+	line := ref.Line()
+	add := func(side plan.ID) {
+		for _, o := range ix.OpeningsOn(side) {
+			place, ok := ix.Place(o.At)
+			if o.ID == self || !ok {
+				continue
+			}
+			along, _ := line.Project(place.Foot)
+			if along > 0 && along < line.Length() {
+				stops = append(stops, stop{along, words.New("snap.level", "in line with {0}", o.Tag), rankLevel})
+			}
+		}
+	}
+	for i, other := range ref.Room.Sides {
+		if i != ref.At && facing(line, ref.Room.Segment(i)) {
+			add(other.ID)
+		}
+	}
+	for _, b := range ix.Behind(ref.Key()) {
+		add(b.Side.ID)
+	}
+	return stops
+}
+
+// facing reports whether two sides of a room run against each other.
+func facing(a, b geom.Segment) bool {
+	_, _, ok := a.Overlap(b, unit.Inch)
+	return ok
+}
+
+// evenly lists the middles between neighbours on a side, and the places as far beyond
+// the last as it is from the one before.
+func evenly(ix *plan.Index, side, self plan.ID, long unit.Length) (stops []stop) {
+	type mark struct {
+		at  unit.Length
+		tag string
+	}
+	var marks []mark
+	for _, o := range ix.OpeningsOn(side) {
+		if o.ID != self {
+			marks = append(marks, mark{o.At.Along, o.Tag})
+		}
+	}
+	slices.SortFunc(marks, func(a, b mark) int { return cmp.Or(cmp.Compare(a.at, b.at), cmp.Compare(a.tag, b.tag)) })
+	for i := 1; i < len(marks); i++ {
+		a, b := marks[i-1], marks[i]
+		gap := b.at - a.at
+		if gap < unit.Inch {
+			continue
+		}
+		stops = append(stops, stop{(a.at + b.at) / 2, words.New("snap.between", "halfway from {0} to {1}", a.tag, b.tag), rankEqual})
+		for _, at := range []unit.Length{a.at - gap, b.at + gap} {
+			if at > 0 && at < long {
+				stops = append(stops, stop{at, words.New("snap.equal", "as far as from {0} to {1}", a.tag, b.tag), rankEqual})
+			}
+		}
+	}
+	return stops
+}
+
+// atStuds lists the places where a box stands against the flank of a stud, about a
+// place.
+func atStuds(studs plan.Studs, width, long, near unit.Length) (stops []stop) {
+	if studs.Spacing <= 0 {
+		return nil
+	}
+	off := (studThick + width) / 2
+	n := (near - studs.First) / studs.Spacing
+	for i := n - 1; i <= n+2; i++ {
+		for _, at := range []unit.Length{studs.First + i*studs.Spacing - off, studs.First + i*studs.Spacing + off} {
+			if at > 0 && at < long {
+				stops = append(stops, stop{at, words.New("snap.stud", "against a stud"), rankStud})
+			}
+		}
+	}
+	return stops
+}
+
+// rounds lists the round distances from either corner, about a place.
+func rounds(long unit.Length, s unit.System, near unit.Length) (stops []stop) {
+	step := coarse(s)
+	if left := toGrid(near, step); left > 0 && left < long {
+		stops = append(stops, stop{left, words.New("snap.left", "{0} from the left corner", left), rankRound})
+	}
+	if right := toGrid(long-near, step); right > 0 && right < long {
+		stops = append(stops, stop{long - right, words.New("snap.right", "{0} from the right corner", right), rankRound})
+	}
+	return stops
+}
+
+// upTo lists the heights an opening may come to rest at on a side.
+func upTo(ix *plan.Index, side, self plan.ID, kind string) (stops []stop) {
+	if k := part.All().Kind(kind); k != nil && k.Height > 0 {
+		stops = append(stops, stop{k.Height, words.New("snap.usual", "usual height, {0}", words.Height(k.Height)), rankMiddle})
+	}
+	for _, o := range ix.OpeningsOn(side) {
+		if o.ID != self && o.At.Part == plan.PartFace {
+			stops = append(stops, stop{heightOf(ix, o), words.New("snap.height", "as high as {0}, {1}", o.Tag, words.Height(heightOf(ix, o))), rankLevel})
+		}
+	}
+	return stops
+}
