@@ -10,6 +10,7 @@ type flow struct {
 	at      int          // the column in hand
 	y       float64      // how far down it is taken
 	onward  func() *page // begins a further page; its columns are then taken
+	least   float64      // the least width of columns on further pages; a page wide at most
 }
 
 // columnGap is the white between columns, and wideColumn the least width of those that
@@ -30,9 +31,9 @@ func columnsOf(box scene.Rect, least float64) (columns []scene.Rect) {
 	return columns
 }
 
-// newFlow begins a flow on a page that it fills.
-func newFlow(p *page, onward func() *page) *flow {
-	f := &flow{page: p, columns: columnsOf(p.main.Expanded(-gutter), wideColumn), onward: onward}
+// newFlow begins a flow on a page that it fills, in columns of a least width.
+func newFlow(p *page, least float64, onward func() *page) *flow {
+	f := &flow{page: p, columns: columnsOf(p.main.Expanded(-gutter), least), least: least, onward: onward}
 	f.y = f.column().Min.Y
 	return f
 }
@@ -61,7 +62,7 @@ func (f *flow) need(height float64) {
 func (f *flow) next() {
 	if f.isLast() {
 		f.page = f.onward()
-		f.columns = columnsOf(f.page.main.Expanded(-gutter), wideColumn)
+		f.columns = columnsOf(f.page.main.Expanded(-gutter), f.least)
 		f.at = -1
 	}
 	f.at++

@@ -43,9 +43,9 @@ func (b *book) level(l *plan.Level, isFirst bool) error {
 	}
 	var f *flow
 	if p.side.IsEmpty() {
-		f = newFlow(onward(), onward)
+		f = newFlow(onward(), wideColumn, onward)
 	} else {
-		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), onward: onward}
+		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), least: wideColumn, onward: onward}
 		f.y = f.column().Min.Y
 	}
 	f.legend(legendOf(drawn.pieces, b.ix), drawn.pieces)

@@ -19,6 +19,10 @@ const (
 	unfoldGap   = 4.0
 )
 
+// unfoldText is the size of tags, in points: second text is nine tenths of it there, and
+// that is not to be under small.
+const unfoldText = 7.25
+
 // largestUnfold is the largest scale rooms are unfolded at: more shows nothing more.
 var largestUnfold = map[unit.System]Scale{unit.Imperial: imperial(8), unit.Metric: metric(25)}
 
@@ -41,8 +45,7 @@ func (b *book) unfolded() error {
 				continue
 			}
 			if f == nil {
-				f = newFlow(onward(), onward)
-				f.columns = []scene.Rect{f.page.main.Expanded(-gutter)}
+				f = newFlow(onward(), scene.MM(b.o.Paper.Width), onward)
 				f.paragraph(fine, 0, b.say("unfold.how",
 					"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its centre stands from the left corner of its face, then how high its centre stands above the finished floor."))
 				f.space(2)
@@ -71,6 +74,7 @@ func (f *flow) unfold(s render.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
 	m := render.UnfoldMedium{Medium: render.SheetMedium(scale.Paper, scale.Building, *theme, b.o.Voice)}
+	m.Text = unfoldText * scene.PointSize
 	tall := unfoldHead + m.Length(s.Ceiling+s.Floor) + unfoldNames + f.page.b.figuresTall(s)
 	f.need(tall)
 	head := style{size: heading, bold: true}

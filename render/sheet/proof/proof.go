@@ -1,0 +1,173 @@
+// Package proof reads a page as a proofreader does, for tests: what lies on what, what
+// leaves the frame, what is too small or too faint to print. It decides nothing of how
+// a page should look.
+package proof
+
+import (
+	"fmt"
+	"math"
+	"sort"
+
+	"studbay/render/scene"
+)
+
+// Rules are what a page is held to.
+type Rules struct {
+	Frame     scene.Rect // all ink lies within
+	LeastText float64    // em height, in millimetres
+	LeastLine float64    // width of a line, in millimetres
+}
+
+// Read returns what is wrong with a page, a line each.
+func Read(s *scene.Scene, r Rules) (faults []string) {
+	c := &collector{}
+	s.Paint(c)
+	faults = append(faults, c.outside(r.Frame.Expanded(0.2))...)
+	for _, run := range c.runs {
+		if run.Size < r.LeastText-1e-6 {
+			faults = append(faults, fmt.Sprintf("%q is %.2f pt high", run.Text, run.Size/scene.PointSize))
+		}
+	}
+	for _, pen := range c.pens {
+		if pen.Width < r.LeastLine-1e-6 {
+			faults = append(faults, fmt.Sprintf("a line is %.3f pt wide", pen.Width/scene.PointSize))
+		}
+	}
+	return append(append(faults, c.overlaps()...), c.crossed()...)
+}
+
+// Texts returns every text of a page, in the order painted.
+func Texts(s *scene.Scene) (texts []string) {
+	c := &collector{}
+	s.Paint(c)
+	for _, run := range c.runs {
+		texts = append(texts, run.Text)
+	}
+	return texts
+}
+
+// Colors returns every colour of a page once.
+func Colors(s *scene.Scene) map[scene.Color]bool {
+	c := &collector{colors: map[scene.Color]bool{}}
+	s.Paint(c)
+	return c.colors
+}
+
+// collector is a painter that keeps what it is given.
+type collector struct {
+	runs   []scene.Run
+	boxes  []scene.Rect // of the ink of each run
+	pens   []scene.Pen
+	lines  []line // straight ones of the page itself, outside of groups
+	ink    []scene.Rect
+	depth  int
+	within []int // the depth of each run
+	colors map[scene.Color]bool
+}
+
+type line struct{ a, b scene.Point }
+
+func (c *collector) color(k scene.Color) {
+	if c.colors != nil {
+		c.colors[k] = true
+	}
+}
+
+// Stroke implements scene.Painter.
+func (c *collector) Stroke(p scene.Path, pen scene.Pen) {
+	c.pens = append(c.pens, pen)
+	c.ink = append(c.ink, scene.Stroke{Path: p, Pen: pen}.Bounds())
+	c.color(pen.Color)
+	if c.depth > 0 {
+		return
+	}
+	var at scene.Point
+	p.Each(func(op scene.Op, points []scene.Point) {
+		switch op {
+		case scene.MoveOp:
+			at = points[0]
+		case scene.LineOp:
+			c.lines = append(c.lines, line{at, points[0]})
+			at = points[0]
+		}
+	})
+}
+
+// Fill implements scene.Painter.
+func (c *collector) Fill(p scene.Path, k scene.Color) {
+	c.ink = append(c.ink, p.Bounds())
+	c.color(k)
+}
+
+// Text implements scene.Painter.
+func (c *collector) Text(r scene.Run) {
+	c.color(r.Color)
+	box := r.Outline().Bounds()
+	if box.IsEmpty() {
+		return
+	}
+	c.runs, c.boxes, c.within = append(c.runs, r), append(c.boxes, box), append(c.within, c.depth)
+	c.ink = append(c.ink, box)
+}
+
+// Begin implements scene.Painter.
+func (c *collector) Begin(scene.Layer) { c.depth++ }
+
+// End implements scene.Painter.
+func (c *collector) End() { c.depth-- }
+
+// Close implements scene.Painter.
+func (c *collector) Close() error { return nil }
+
+func (c *collector) outside(frame scene.Rect) (faults []string) {
+	for _, box := range c.ink {
+		if !frame.Contains(box.Min) || !frame.Contains(box.Max) {
+			faults = append(faults, fmt.Sprintf("ink leaves the frame at %.1f, %.1f to %.1f, %.1f", box.Min.X, box.Min.Y, box.Max.X, box.Max.Y))
+		}
+	}
+	return faults
+}
+
+// touch is how far two inks may reach into each other's box: letters have air about them.
+const touch = 0.08
+
+// overlaps sweeps over the runs from the left.
+func (c *collector) overlaps() (faults []string) {
+	order := make([]int, len(c.boxes))
+	for i := range order {
+		order[i] = i
+	}
+	sort.Slice(order, func(i, k int) bool { return c.boxes[order[i]].Min.X < c.boxes[order[k]].Min.X })
+	for i, a := range order {
+		for _, b := range order[i+1:] {
+			if c.boxes[b].Min.X > c.boxes[a].Max.X {
+				break
+			}
+			if c.boxes[a].Expanded(-touch).Overlaps(c.boxes[b].Expanded(-touch)) {
+				faults = append(faults, fmt.Sprintf("%q lies on %q", c.runs[a].Text, c.runs[b].Text))
+			}
+		}
+	}
+	return faults
+}
+
+// crossed finds texts of the page itself that an upright or level line of it runs through.
+func (c *collector) crossed() (faults []string) {
+	for i, box := range c.boxes {
+		if c.within[i] > 0 {
+			continue
+		}
+		box = box.Expanded(-touch)
+		for _, l := range c.lines {
+			ink := scene.Rect{
+				Min: scene.Point{X: math.Min(l.a.X, l.b.X) - 0.01, Y: math.Min(l.a.Y, l.b.Y) - 0.01},
+				Max: scene.Point{X: math.Max(l.a.X, l.b.X) + 0.01, Y: math.Max(l.a.Y, l.b.Y) + 0.01},
+			}
+			isUpright := l.a.X == l.b.X || l.a.Y == l.b.Y
+			if isUpright && ink.Overlaps(box) {
+				faults = append(faults, fmt.Sprintf("a line runs through %q", c.runs[i].Text))
+			}
+		}
+	}
+	return faults
+}

@@ -1,0 +1,266 @@
+package sheet
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/plantest"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render"
+	"studbay/render/scene"
+	"studbay/render/sheet/proof"
+	"studbay/render/symbol"
+	"studbay/render/table"
+)
+
+func build(t testing.TB, p plan.Plan, o Options) []*scene.Scene {
+	t.Helper()
+	ix := plan.NewIndex(p)
+	result, err := fill.Check(ix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pages, err := Build(ix, result, o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return pages
+}
+
+func rules(p Paper) proof.Rules {
+	return proof.Rules{
+		Frame:     (&book{o: Options{Paper: p}}).frame(),
+		LeastText: small * scene.PointSize,
+		LeastLine: hairline * scene.PointSize,
+	}
+}
+
+// TestPagesReadClean proofreads every page on every paper.
+func TestPagesReadClean(t *testing.T) {
+	for _, paper := range Papers {
+		for _, openings := range []int{0, 9, 45, 120} {
+			t.Run(fmt.Sprintf("%s with %d openings", paper.Name, openings), func(t *testing.T) {
+				voice := words.Voice{System: paper.System}
+				for i, page := range build(t, plantest.House(uint64(openings), openings), Options{Paper: paper, Voice: voice}) {
+					for _, fault := range proof.Read(page, rules(paper)) {
+						t.Errorf("page %d: %s", i+1, fault)
+					}
+				}
+			})
+		}
+	}
+}
+
+// TestProofreaderSees holds that the proofreader is not blind.
+func TestProofreaderSees(t *testing.T) {
+	s := &scene.Scene{Width: 11 * unit.Inch, Height: 17 * unit.Inch / 2}
+	s.Add(plain.at(50, 50, "over"), plain.at(51, 50.5, "under"), plain.at(2, 50, "out"), style{size: 5}.at(90, 90, "tiny"),
+		hline(100, 140, 119, pen(0.1)), plain.at(110, 120, "struck"))
+	got := strings.Join(proof.Read(s, rules(Papers[0])), "\n")
+	for _, want := range []string{`"over" lies on "under"`, "ink leaves the frame", `"tiny" is 5.00 pt`, "0.100 pt wide", `runs through "struck"`} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not among the faults:\n%s", want, got)
+		}
+	}
+}
+
+func TestOnlyInkAndTheRedOfAStop(t *testing.T) {
+	for _, page := range build(t, plantest.House(5, 60), Options{}) {
+		for c := range proof.Colors(page) {
+			if c.R != c.G || c.G != c.B {
+				if c != theme.Stop {
+					t.Errorf("a page has the colour %v", c)
+				}
+			}
+		}
+	}
+}
+
+// TestEveryTagStandsInTheSchedule looks for each opening's tag, and once more on the
+// plan.
+func TestEveryTagStandsInTheSchedule(t *testing.T) {
+	p := plantest.House(11, 80)
+	var texts []string
+	for _, page := range build(t, p, Options{}) {
+		texts = append(texts, proof.Texts(page)...)
+	}
+	for _, o := range p.Openings() {
+		count := 0
+		for _, text := range texts {
+			if text == o.Tag || strings.HasPrefix(text, o.Tag+" ") {
+				count++
+			}
+		}
+		if count < 2 {
+			t.Errorf("%s stands %d times, want it on the plan and in the schedule", o.Tag, count)
+		}
+	}
+}
+
+// TestScheduleHasARowForEachOpening reads the rows that are laid out, not the table.
+func TestScheduleHasARowForEachOpening(t *testing.T) {
+	p := plantest.House(4, 100)
+	ix := plan.NewIndex(p)
+	b := &book{ix: ix, plan: p, schedule: table.Schedule(ix, fill.Result{}, words.Voice{})}
+	var seen []plan.ID
+	for _, l := range p.Levels {
+		for _, r := range b.rowsOn(l) {
+			seen = append(seen, r.Of)
+		}
+	}
+	var want []plan.ID
+	for _, o := range p.Openings() {
+		want = append(want, o.ID)
+	}
+	slices.Sort(seen)
+	slices.Sort(want)
+	if !slices.Equal(seen, want) {
+		t.Errorf("the rows are of %d openings, the plan has %d", len(seen), len(want))
+	}
+}
+
+// TestLegendIsJustTheSymbolsUsed compares the legend with the openings of the plan.
+func TestLegendIsJustTheSymbolsUsed(t *testing.T) {
+	p := plantest.House(8, 60)
+	ix := plan.NewIndex(p)
+	level := p.Levels[0].ID
+	extent, _ := ix.Extent(level)
+	m := render.SheetMedium(unit.Inch/4, unit.Foot, *theme, words.Voice{})
+	pieces := render.Level(ix, level, nil, m, extent)
+	want := map[Sign]map[string]bool{}
+	drawn := 0
+	for _, piece := range pieces {
+		if piece.Symbol == nil {
+			continue
+		}
+		for i, id := range piece.Symbol.IDs {
+			drawn++
+			o, _ := p.Opening(id)
+			spec := piece.Symbol.Specs[i]
+			spec.Note = ""
+			sign := Sign{spec, o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor || o.At.Part == plan.PartTop}
+			if want[sign] == nil {
+				want[sign] = map[string]bool{}
+			}
+			want[sign][table.What(o).String()] = true
+		}
+	}
+	if n := p.Levels[0].Openings.Len(); drawn != n {
+		t.Errorf("%d openings are drawn, the plan has %d", drawn, n)
+	}
+	got := legendOf(pieces, ix)
+	if len(got) != len(want) {
+		t.Errorf("%d entries, want %d", len(got), len(want))
+	}
+	for _, e := range got {
+		kinds := want[e.Sign]
+		if len(kinds) != len(e.texts) {
+			t.Errorf("%+v names %v, want %v", e.Sign, e.texts, kinds)
+		}
+		for _, text := range e.texts {
+			if !kinds[text.String()] {
+				t.Errorf("%+v names %s, which no opening is", e.Sign, text)
+			}
+		}
+		delete(want, e.Sign)
+	}
+	for sign := range want {
+		t.Errorf("%+v is drawn and has no entry", sign)
+	}
+}
+
+func TestLegendTellsStatusesApart(t *testing.T) {
+	e := legendEntry{Sign: Sign{Spec: symbol.Spec{Status: symbol.Remove}}, texts: []words.Text{words.New("kind.duplex", "Duplex receptacle")}}
+	if got := e.name(words.Voice{}); got != "Duplex receptacle, to be removed" {
+		t.Errorf("got %q", got)
+	}
+}
+
+// square is a plan of one room, so wide either way.
+func square(t testing.TB, side unit.Length) plan.Plan {
+	t.Helper()
+	ids := plantest.NewIDs(1)
+	p := plan.New("Square", ids.New(plan.KindLevel))
+	room := plan.NewRoom(ids.New(plan.KindRoom), "", plan.UseLiving,
+		geom.Box{Max: geom.Point{X: side, Y: side}}.Corners(), ids.Row(plan.KindSide, 4))
+	room.Ceiling = 8 * unit.Foot
+	p, err := plan.AddRoom{Level: p.Levels[0].ID, Room: room}.Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+func TestTooLargeSaysWhatFits(t *testing.T) {
+	ix := plan.NewIndex(square(t, 30*unit.Foot))
+	paper, _ := PaperNamed("letter")
+	scale, _ := ParseScale("1/2in=1ft")
+	_, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})
+	var e *FitError
+	if !errors.As(err, &e) {
+		t.Fatalf("got %v, want a FitError", err)
+	}
+	// 30 ft and its walls, 31 ft in all, at 1/8 in is 3.9 in, at 3/16 in 5.8 in and at
+	// 1/4 in 7.8 in; a letter sheet has 6 in of height for it, ARCH C has 15 in.
+	if got := e.Scales[0].String(); got != "3/16in=1ft" {
+		t.Errorf("it says scale %s fits, want 3/16in=1ft", got)
+	}
+	if got := e.Papers[0].Name; got != "archd" && got != "archc" {
+		t.Errorf("it says paper %s holds it", got)
+	}
+	for _, o := range []Options{{Paper: paper, Scale: e.Scales[0]}, {Paper: e.Papers[0], Scale: scale}} {
+		if _, err := Build(ix, fill.Result{}, o); err != nil {
+			t.Errorf("it said %s and %s would do: %v", o.Paper.Name, o.Scale, err)
+		}
+	}
+}
+
+func TestFitTakesTheLargestScale(t *testing.T) {
+	for _, tt := range []struct {
+		side  unit.Length
+		paper string
+		want  string
+	}{
+		{10 * unit.Foot, "tabloid", "3/4 in = 1 ft"}, // 11 ft with its walls: 8.3 in of the 8.6 in there are
+		{30 * unit.Foot, "tabloid", "1/4 in = 1 ft"}, // 31 ft: 7.8 in; at 3/8 in 11.6 in
+		{200 * unit.Foot, "archd", "1/16 in = 1 ft"},
+		{4 * unit.Metre, "a3", "1:20"},
+		{30 * unit.Metre, "a1", "1:75"},
+	} {
+		paper, err := PaperNamed(tt.paper)
+		if err != nil {
+			t.Fatal(err)
+		}
+		page := build(t, square(t, tt.side), Options{Paper: paper, Voice: words.Voice{System: paper.System}})[0]
+		if texts := proof.Texts(page); !slices.Contains(texts, tt.want) {
+			t.Errorf("%s square on %s: %q is not on the sheet", tt.side, tt.paper, tt.want)
+		}
+	}
+}
+
+func TestEmptyPlans(t *testing.T) {
+	if _, err := Build(plan.NewIndex(plan.Plan{}), fill.Result{}, Options{}); !errors.Is(err, ErrNoLevel) {
+		t.Errorf("got %v, want ErrNoLevel", err)
+	}
+	pages := build(t, plan.New("Empty", plantest.NewIDs(1).New(plan.KindLevel)), Options{})
+	if len(pages) != 1 || !slices.Contains(proof.Texts(pages[0]), "Nothing is drawn on this level yet.") {
+		t.Errorf("%d pages of an empty plan", len(pages))
+	}
+}
+
+func TestSameInputSamePages(t *testing.T) {
+	p := plantest.House(6, 40)
+	a, b := build(t, p, Options{}), build(t, p, Options{})
+	for i := range a {
+		if x, y := fmt.Sprint(a[i].Items), fmt.Sprint(b[i].Items); x != y {
+			t.Errorf("page %d differs from one build to the next", i+1)
+		}
+	}
+}
