@@ -38,7 +38,7 @@ func newBreakCard(c Context, id plan.ID) Card {
 	side := func() unit.Length { return f.lengthOf(now().At.Host) }
 	kind := NewChoice(f.say("break.kind", "Kind"), "", func() (options []Option) {
 		for _, k := range plan.BreakKinds {
-			options = append(options, Option{Label: f.Voice.Say(k.Text()), Now: now().Kind == k, Do: func() {
+			options = append(options, Option{Label: capital(f.Voice.Say(k.Text())), Now: now().Kind == k, Do: func() {
 				f.shown(change(func(b *plan.Break) { b.Kind = k }))
 			}})
 		}
@@ -78,7 +78,7 @@ var hands = []struct {
 func (f *form) hand(now func() plan.Break, change func(func(*plan.Break)) error) line {
 	return NewChoice(f.say("break.hand", "Hand"), "", func() (options []Option) {
 		for _, h := range hands {
-			options = append(options, Option{Label: f.Voice.Say(h.name), Now: now().Hand == h.hand, Do: func() {
+			options = append(options, Option{Label: capital(f.Voice.Say(h.name)), Now: now().Hand == h.hand, Do: func() {
 				f.shown(change(func(b *plan.Break) { b.Hand = h.hand }))
 			}})
 		}
@@ -98,7 +98,7 @@ var swings = []struct {
 func (f *form) swing(now func() plan.Break, change func(func(*plan.Break)) error) line {
 	return NewChoice(f.say("break.swing", "Swings"), "", func() (options []Option) {
 		for _, s := range swings {
-			options = append(options, Option{Label: f.Voice.Say(s.name), Now: now().Swing == s.swing, Do: func() {
+			options = append(options, Option{Label: capital(f.Voice.Say(s.name)), Now: now().Swing == s.swing, Do: func() {
 				f.shown(change(func(b *plan.Break) { b.Swing = s.swing }))
 			}})
 		}

@@ -110,8 +110,12 @@ func FindingsList(c Context) fyne.CanvasObject {
 
 // nothingFound says what an empty list means, and what it does not.
 func (c Context) nothingFound() string {
-	if c.Result.Figures == nil {
-		return c.say("list.none-yet", "Nothing is checked yet.")
+	empty := true
+	for _, l := range c.Index.Plan().Levels {
+		empty = empty && l.Rooms.Len() == 0
+	}
+	if c.Result.Figures == nil || empty {
+		return c.say("list.none-yet", "Nothing is drawn yet. What the checks find is listed here as you work.")
 	}
 	return c.say("list.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not looked at.", c.Result.Figures.Title)
 }

@@ -40,7 +40,7 @@ func newFixtureCard(c Context, id plan.ID) Card {
 	}
 	kind := NewChoice(f.say("fixture.kind", "Kind"), string(now().Kind), func() (options []Option) {
 		for _, k := range plan.FixtureKinds {
-			options = append(options, Option{Label: f.Voice.Say(k.Text()), Now: now().Kind == k, Do: func() {
+			options = append(options, Option{Label: capital(f.Voice.Say(k.Text())), Now: now().Kind == k, Do: func() {
 				f.shown(change(func(x *plan.Fixture) { x.Kind = k }))
 			}})
 		}

@@ -234,7 +234,7 @@ func (o *openingCard) sourceOptions() []Option {
 
 func (o *openingCard) kindOptions() (options []Option) {
 	for _, k := range part.All().Kinds {
-		options = append(options, Option{Label: o.Voice.Say(k.Text()), Now: k.ID == o.now().Kind, Do: func() {
+		options = append(options, Option{Label: capital(o.Voice.Say(k.Text())), Now: k.ID == o.now().Kind, Do: func() {
 			_ = o.change(func(n *plan.Opening) {
 				fresh := fill.NewOpening(k.ID, n.At)
 				n.Kind, n.Gangs, n.Assembly, n.Devices = k.ID, fresh.Gangs, fresh.Assembly, nil
@@ -267,7 +267,7 @@ func (o *openingCard) restate(to plan.BoxLine, from plan.Datum) {
 func (o *openingCard) lineOptions() (options []Option) {
 	h := o.now().Height
 	for _, l := range lineNames {
-		options = append(options, Option{Label: o.Voice.Say(l.name), Now: h.To == l.line, Do: func() { o.restate(l.line, h.From) }})
+		options = append(options, Option{Label: capital(o.Voice.Say(l.name)), Now: h.To == l.line, Do: func() { o.restate(l.line, h.From) }})
 	}
 	return options
 }
@@ -282,7 +282,7 @@ func (o *openingCard) datumOptions() []Option {
 
 func (o *openingCard) statusOptions() (options []Option) {
 	for _, s := range []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove} {
-		options = append(options, Option{Label: o.Voice.Say(statusText(s)), Now: o.now().Status == s, Do: func() {
+		options = append(options, Option{Label: capital(o.Voice.Say(statusText(s))), Now: o.now().Status == s, Do: func() {
 			o.do(plan.SetStatus{ID: o.id, Status: s})
 		}})
 	}

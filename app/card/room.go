@@ -40,7 +40,7 @@ func newRoomCard(c Context, id plan.ID) Card {
 	})
 	use := NewChoice(f.say("room.use", "Use"), string(now().Use), func() (options []Option) {
 		for _, u := range plan.Uses {
-			options = append(options, Option{Label: f.Voice.Say(u.Text()), Now: now().Use == u, Do: func() {
+			options = append(options, Option{Label: capital(f.Voice.Say(u.Text())), Now: now().Use == u, Do: func() {
 				f.shown(change(func(r *plan.Room) { r.Use = u }))
 			}})
 		}
@@ -130,7 +130,7 @@ func newSideCard(c Context, id plan.ID) Card {
 	}
 	kind := NewChoice(f.say("side.kind", "Made of"), "", func() (options []Option) {
 		for _, k := range []plan.SideKind{plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen} {
-			options = append(options, Option{Label: f.Voice.Say(k.Text()), Now: now().Kind == k, Do: func() {
+			options = append(options, Option{Label: capital(f.Voice.Say(k.Text())), Now: now().Kind == k, Do: func() {
 				f.shown(change(func(s *plan.Side) { s.Kind = k }))
 			}})
 		}

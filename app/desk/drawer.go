@@ -3,6 +3,8 @@ package desk
 import (
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -30,13 +32,15 @@ type drawer struct {
 type shelf struct {
 	title    words.Text
 	families []part.Family
+	// said is the word that the names of its kinds need not repeat.
+	said words.Text
 }
 
 var shelves = []shelf{
-	{words.New("shelf.receptacles", "Receptacles"), []part.Family{part.Receptacle}},
-	{words.New("shelf.switches", "Switches"), []part.Family{part.Switch}},
-	{words.New("shelf.lights", "Lights and fans"), []part.Family{part.Light, part.Fan}},
-	{words.New("shelf.others", "Alarms, data, junctions"), []part.Family{part.Alarm, part.LowVoltage, part.Junction}},
+	{words.New("shelf.receptacles", "Receptacles"), []part.Family{part.Receptacle}, words.New("shelf.receptacle", "receptacle")},
+	{words.New("shelf.switches", "Switches"), []part.Family{part.Switch}, words.New("shelf.switch", "switch")},
+	{words.New("shelf.lights", "Lights and fans"), []part.Family{part.Light, part.Fan}, words.Text{}},
+	{words.New("shelf.others", "Alarms, data, junctions"), []part.Family{part.Alarm, part.LowVoltage, part.Junction}, words.Text{}},
 }
 
 func newDrawer(d *Desk) *drawer {
@@ -58,10 +62,10 @@ func (w *drawer) fill() {
 	w.list.Objects = nil
 	find := strings.ToLower(strings.TrimSpace(w.search.Text))
 	if recent := w.recent(); find == "" && len(recent) > 0 {
-		w.shelf(words.New("shelf.recent", "Lately used"), recent)
+		w.shelf(shelf{title: words.New("shelf.recent", "Lately used")}, recent)
 	}
 	for _, s := range shelves {
-		w.shelf(s.title, w.kindsOf(s, find))
+		w.shelf(s, w.kindsOf(s, find))
 	}
 	if len(w.list.Objects) == 0 {
 		w.list.Add(look.Inset(look.Grid/2, look.Grid, 0, 0,
@@ -94,18 +98,40 @@ func (w *drawer) kindsOf(s shelf, find string) (kinds []*part.Kind) {
 	return kinds
 }
 
-func (w *drawer) shelf(title words.Text, kinds []*part.Kind) {
+func (w *drawer) shelf(s shelf, kinds []*part.Kind) {
 	if len(kinds) == 0 {
 		return
 	}
-	heading := look.NewFlexible(w.desk.voice.Say(title), look.Style{Size: look.SecondSize, Bold: true, Tone: look.Muted})
+	heading := look.NewFlexible(w.desk.voice.Say(s.title), look.Style{Size: look.SecondSize, Bold: true, Tone: look.Muted})
 	w.list.Objects = append(w.list.Objects, look.Inset(look.Grid/2, look.Grid, 0, look.Grid/2, heading))
 	for _, k := range kinds {
-		w.list.Objects = append(w.list.Objects, w.row(k))
+		w.list.Objects = append(w.list.Objects, w.row(k, w.desk.voice.Say(s.said)))
 	}
 }
 
-func (w *drawer) row(k *part.Kind) fyne.CanvasObject {
+// shortName returns a name without the word that its shelf says already.
+func shortName(name, said string) string {
+	if said == "" {
+		return name
+	}
+	lower := strings.ToLower(name)
+	at := strings.Index(lower, said)
+	if at < 0 || len(lower) != len(name) {
+		return name
+	}
+	if after, _ := utf8.DecodeRuneInString(lower[at+len(said):]); unicode.IsLetter(after) {
+		return name // part of a longer word
+	}
+	rest := strings.TrimSpace(name[:at]) + name[at+len(said):]
+	rest = strings.Trim(rest, " ,")
+	first, size := utf8.DecodeRuneInString(rest)
+	if size == 0 {
+		return name
+	}
+	return string(unicode.ToUpper(first)) + rest[size:]
+}
+
+func (w *drawer) row(k *part.Kind, said string) fyne.CanvasObject {
 	pic := look.NewPicture(28, 28, func(width, height float64, p *look.Palette) []scene.Item {
 		return kindPicture(k, width, height, p)
 	})
@@ -113,8 +139,8 @@ func (w *drawer) row(k *part.Kind) fyne.CanvasObject {
 	if k.Height > 0 {
 		height = w.desk.say("plain", "{0}", words.Height(k.Height))
 	}
-	row := look.Row(look.Grid, 1, pic,
-		look.NewFlexible(w.desk.voice.Say(k.Text()), look.Body),
+	row := look.Row(look.Grid/2, 1, pic,
+		look.NewFlexible(shortName(w.desk.voice.Say(k.Text()), said), look.Body),
 		look.NewText(height, look.Second))
 	press := look.NewPress(row, look.Bare, 4, 2, func() { w.desk.takeKind(k.ID) })
 	press.SetChosen(k.ID == w.desk.kind)

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
@@ -116,10 +117,8 @@ func (d *Desk) menuItem(c *Command) *fyne.MenuItem {
 	item := fyne.NewMenuItem(d.voice.Say(c.title(d)), func() { d.Run(c.ID) })
 	item.Disabled = !c.can(d)
 	item.Checked = c.On != nil && c.On(d)
-	if len(c.Keys) > 0 && c.Keys[0].Mod != 0 {
-		item.Shortcut = c.Keys[0].shortcut()
-	} else if len(c.Keys) > 0 {
-		item.Label += "   (" + c.Keys[0].String() + ")"
+	if len(c.Keys) > 0 { // only shown: the menu is not the toolkit's, and fires nothing
+		item.Shortcut = &desktop.CustomShortcut{KeyName: c.Keys[0].Key, Modifier: c.Keys[0].Mod}
 	}
 	return item
 }

@@ -48,3 +48,19 @@ func TestWidthBeyondThePanelsIsTheBoards(t *testing.T) {
 		t.Errorf("card in a narrow window is %v wide, want %v", got, narrowCard)
 	}
 }
+
+func TestNamesInTheDrawerLeaveOutWhatTheShelfSays(t *testing.T) {
+	for _, tt := range []struct{ name, said, want string }{
+		{"Duplex receptacle", "receptacle", "Duplex"},
+		{"Receptacle at a basin", "receptacle", "At a basin"},
+		{"Range receptacle, 50 A", "receptacle", "Range, 50 A"},
+		{"Two switches", "switch", "Two switches"},
+		{"Toma de encimera", "toma", "De encimera"},
+		{"Dimmer", "switch", "Dimmer"},
+		{"Junction box", "", "Junction box"},
+	} {
+		if got := shortName(tt.name, tt.said); got != tt.want {
+			t.Errorf("shortName(%q, %q) = %q, want %q", tt.name, tt.said, got, tt.want)
+		}
+	}
+}

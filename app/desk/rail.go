@@ -75,6 +75,7 @@ func (d *Desk) TakeTool(i int) {
 	d.preview = tool.Preview{}
 	d.rail.refresh()
 	d.showPanels()
+	d.blank.refresh()
 	d.showHint()
 	d.showPreview()
 }

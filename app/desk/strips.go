@@ -224,14 +224,14 @@ func newStatus(d *Desk) *status {
 	s := &status{desk: d}
 	s.hint = look.NewFlexible("", look.Style{Size: look.SecondSize})
 	s.place = look.NewText("", look.Second)
-	s.snap = look.NewText("", look.Style{Size: look.SecondSize, Bold: true, Tone: look.Accent})
+	s.snap = look.NewFlexible("", look.Style{Size: look.SecondSize, Bold: true, Tone: look.Accent})
 	s.caution = look.NewText(d.say("caution.short", "A planning aid: local code and a licensed electrician decide"), look.Second)
 	s.object = look.Back(look.OnSurface, 0, &fyne.Container{Layout: statusRow{}, Objects: []fyne.CanvasObject{s.hint, s.place, s.snap, s.caution}})
 	return s
 }
 
-// statusRow lays out the status line: the hint takes what is left, and the caution
-// gives way in a narrow window only to none of it.
+// statusRow lays out the status line: place and snap begin at places of their own, so
+// that what changes shifts nothing; the hint ends before them, the caution at the right.
 type statusRow struct{}
 
 func (statusRow) MinSize(o []fyne.CanvasObject) fyne.Size {
@@ -240,21 +240,19 @@ func (statusRow) MinSize(o []fyne.CanvasObject) fyne.Size {
 
 func (statusRow) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	gap := look.Scaled(2 * look.Grid)
-	right := size.Width - gap
-	for _, i := range []int{3, 2, 1} {
-		least := o[i].MinSize()
-		width := least.Width
-		if i == 1 {
-			width = max(width, look.Scaled(130)) // so that a moving place shifts nothing
-		}
-		right -= width
-		o[i].Move(fyne.NewPos(right, (size.Height-least.Height)/2))
-		o[i].Resize(fyne.NewSize(width, least.Height))
-		right -= gap
+	least := o[0].MinSize()
+	put := func(o fyne.CanvasObject, from, to float32) {
+		o.Move(fyne.NewPos(from, (size.Height-least.Height)/2))
+		o.Resize(fyne.NewSize(max(0, to-from), least.Height))
 	}
-	height := o[0].MinSize().Height
-	o[0].Move(fyne.NewPos(gap, (size.Height-height)/2))
-	o[0].Resize(fyne.NewSize(max(0, right-gap), height))
+	right := size.Width - gap
+	caution := right - o[3].MinSize().Width
+	snap := caution - look.Scaled(240)
+	place := snap - look.Scaled(130)
+	put(o[0], gap, place-gap)
+	put(o[1], place, snap)
+	put(o[2], snap, caution-gap)
+	put(o[3], caution, right)
 }
 
 func (s *status) showPlace(p geom.Point, known bool) {

@@ -172,7 +172,7 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 		line = c.Accent
 	}
 	if p.frame == Field {
-		line = c.Line
+		line = mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
 	}
 	if p.focused {
 		line = c.Accent
@@ -181,6 +181,12 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 		}
 	}
 	return fill, line
+}
+
+// mixed returns a with a share of b in it.
+func mixed(a, b color.NRGBA, share float64) color.NRGBA {
+	part := func(x, y uint8) uint8 { return uint8(float64(x)*(1-share) + float64(y)*share + .5) }
+	return color.NRGBA{R: part(a.R, b.R), G: part(a.G, b.G), B: part(a.B, b.B), A: 0xff}
 }
 
 func (r *pressRenderer) Refresh() {

@@ -66,6 +66,10 @@ func faded(c color.NRGBA, alpha uint8) color.NRGBA {
 	return c
 }
 
+// foregroundAlpha keeps the keys in menus legible: the toolkit takes 95 % of the alpha
+// in 16 bits and keeps the low 8, which is 0x32 for an opaque ink and 0xE4 for this.
+const foregroundAlpha = 0xF0
+
 // Color implements fyne.Theme.
 func (t *Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Color {
 	p := t.palette(variant)
@@ -78,7 +82,7 @@ func (t *Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color
 	case theme.ColorNameInputBackground, theme.ColorNameButton, theme.ColorNameDisabledButton, theme.ColorNameHeaderBackground:
 		return p.Paper
 	case theme.ColorNameForeground:
-		return p.Ink
+		return faded(p.Ink, foregroundAlpha)
 	case theme.ColorNamePlaceHolder, theme.ColorNameDisabled:
 		return p.Muted
 	case theme.ColorNameScrollBar:
