@@ -26,7 +26,7 @@ type findingJSON struct {
 	Rule     string        `json:"rule"`
 	Severity string        `json:"severity"`
 	Section  string        `json:"section"` // empty where a rule rests on none
-	Where    string        `json:"where"` // the tag of the opening, else the name of the room
+	Where    string        `json:"where"`   // the tag of the opening, else the name of the room
 	Room     *plan.ID      `json:"room"`
 	Opening  *plan.ID      `json:"opening"`
 	Measured *quantityJSON `json:"measured"`
@@ -110,7 +110,7 @@ func (p *paragraphs) put(mark string, t words.Text) {
 // writeCheck writes what was found as people read it.
 func (c *checked) writeCheck(w io.Writer, least fill.Severity, listed []fill.Finding) error {
 	p := &paragraphs{voice: c.voice}
-	p.put("", words.New("check.title", "{0}: {1} openings in {2} rooms, looked at by {3}", c.title(), c.openings(), c.rooms(), c.result.Figures.Title))
+	p.put("", words.New("check.title", "{0}: {1} in {2}, checked against {3}", c.title(), openingCount(c.openings()), roomCount(c.rooms()), c.result.Figures.Title))
 	for _, group := range byRoom(listed) {
 		p.blank()
 		p.put("", c.roomName(group[0].Room))
@@ -125,6 +125,20 @@ func (c *checked) writeCheck(w io.Writer, least fill.Severity, listed []fill.Fin
 	p.b.WriteString(caution + "\n")
 	_, err := io.WriteString(w, p.b.String())
 	return err
+}
+
+func openingCount(n int) words.Text {
+	if n == 1 {
+		return words.New("count.opening", "1 opening")
+	}
+	return words.New("count.openings", "{0} openings", n)
+}
+
+func roomCount(n int) words.Text {
+	if n == 1 {
+		return words.New("count.room", "1 room")
+	}
+	return words.New("count.rooms", "{0} rooms", n)
 }
 
 // byRoom groups findings by their rooms, the room with the worst first.

@@ -96,7 +96,7 @@ func (r *newRequest) make(c *cobra.Command, d *demo.Demo) error {
 		return writeJSON(c.OutOrStdout(), madeJSON{r.to, d.Name, n})
 	}
 	var t table
-	t.line(words.New("new.made", "{0}: {1}, {2} openings", r.to, d.Title, n))
+	t.line(words.New("new.made", "{0}: {1}, {2}", r.to, d.Title, openingCount(n)))
 	return t.write(c.OutOrStdout())
 }
 

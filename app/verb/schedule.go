@@ -59,7 +59,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 			return notWritten(r.to, err)
 		}
 		var said table
-		said.line(words.New("schedule.wrote", "{0}: {1} openings", r.to, len(t.Rows)))
+		said.line(words.New("schedule.wrote", "{0}: {1}", r.to, openingCount(len(t.Rows))))
 		if !r.json {
 			return said.write(c.OutOrStdout())
 		}

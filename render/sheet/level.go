@@ -128,6 +128,7 @@ func mayFit(extent geom.Box, s Scale, area scene.Rect) bool {
 // all sides by other amounts, so it is set in the middle by what it came to.
 func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) drawnLevel {
 	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
+	m.Text = tagText * scene.PointSize
 	m = m.Centred(extent.Center(), area.Middle())
 	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
 	off := area.Middle().Sub(d.bounds().Middle())

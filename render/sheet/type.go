@@ -14,6 +14,10 @@ const (
 	title   = 16
 )
 
+// tagText is the size of tags in drawings, in points: second text is nine tenths of it
+// there, and that is not to be under small.
+const tagText = 7.25
+
 // hairline and rule are the widths of lines, in points.
 const (
 	hairline = 0.25

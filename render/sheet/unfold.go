@@ -19,10 +19,6 @@ const (
 	unfoldGap   = 4.0
 )
 
-// unfoldText is the size of tags, in points: second text is nine tenths of it there, and
-// that is not to be under small.
-const unfoldText = 7.25
-
 // largestUnfold is the largest scale rooms are unfolded at: more shows nothing more.
 var largestUnfold = map[unit.System]Scale{unit.Imperial: imperial(8), unit.Metric: metric(25)}
 
@@ -74,7 +70,7 @@ func (f *flow) unfold(s render.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
 	m := render.UnfoldMedium{Medium: render.SheetMedium(scale.Paper, scale.Building, *theme, b.o.Voice)}
-	m.Text = unfoldText * scene.PointSize
+	m.Text = tagText * scene.PointSize
 	tall := unfoldHead + m.Length(s.Ceiling+s.Floor) + unfoldNames + f.page.b.figuresTall(s)
 	f.need(tall)
 	head := style{size: heading, bold: true}

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"math"
 	"sort"
+	"unicode/utf8"
 
 	"studbay/render/scene"
 )
@@ -14,7 +15,7 @@ import (
 // Rules are what a page is held to.
 type Rules struct {
 	Frame     scene.Rect // all ink lies within
-	LeastText float64    // em height, in millimetres
+	LeastText float64    // em height, in millimetres; a lone letter is part of a symbol
 	LeastLine float64    // width of a line, in millimetres
 }
 
@@ -24,7 +25,7 @@ func Read(s *scene.Scene, r Rules) (faults []string) {
 	s.Paint(c)
 	faults = append(faults, c.outside(r.Frame.Expanded(0.2))...)
 	for _, run := range c.runs {
-		if run.Size < r.LeastText-1e-6 {
+		if run.Size < r.LeastText-1e-6 && utf8.RuneCountInString(run.Text) > 1 {
 			faults = append(faults, fmt.Sprintf("%q is %.2f pt high", run.Text, run.Size/scene.PointSize))
 		}
 	}
