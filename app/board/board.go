@@ -20,7 +20,7 @@ type Board struct {
 	host    Host
 	pic     Picture
 	view    View
-	hand    hand
+	mouse   mouse
 	easel   easel
 	parts   *parts
 	symbols map[ghostKey]ghostImage
@@ -30,7 +30,7 @@ type Board struct {
 // New returns an empty board.
 func New(host Host) *Board {
 	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(60, 60)}, symbols: map[ghostKey]ghostImage{}}
-	b.hand.now = time.Now
+	b.mouse = mouse{host: host, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
 	b.easel.later = fyne.Do
 	b.easel.done = b.adopt
 	b.easel.wanted = func(r request) bool {

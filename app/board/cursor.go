@@ -76,14 +76,3 @@ var cursors = map[tool.Cursor]desktop.Cursor{
 	tool.CursorMove:  moveCursor,
 	tool.CursorNo:    noCursor,
 }
-
-// Cursor implements desktop.Cursorable.
-func (b *Board) Cursor() desktop.Cursor {
-	if b.hand.panning || b.hand.space {
-		return moveCursor
-	}
-	if c := b.pic.Preview.Cursor; c != tool.CursorArrow {
-		return cursors[c]
-	}
-	return cursors[b.pic.Cursor]
-}

@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"studbay/app/board/bitmap"
+	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
@@ -29,14 +30,26 @@ type request struct {
 func (r request) sameLooks(s request) bool {
 	a, b := r.pic, s.pic
 	return r.zoom == s.zoom && r.density == s.density && a.Index == b.Index && a.Level == b.Level &&
-		a.Theme == b.Theme && sameSlice(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
+		a.Theme == b.Theme && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
 		a.Voice.System == b.Voice.System && a.Voice.DecimalComma == b.Voice.DecimalComma &&
 		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
 }
 
-// sameSlice reports whether two slices are one.
-func sameSlice[T any](a, b []T) bool {
-	return len(a) == len(b) && (len(a) == 0 || &a[0] == &b[0])
+// sameFindings reports whether two lists look the same on a drawing. A host may list
+// the same findings anew each time.
+func sameFindings(a, b []fill.Finding) bool {
+	if len(a) != len(b) || len(a) == 0 || &a[0] == &b[0] {
+		return len(a) == len(b)
+	}
+	for i := range a {
+		f, g := &a[i], &b[i]
+		if f.Rule != g.Rule || f.Severity != g.Severity || f.Level != g.Level || f.Room != g.Room || f.Opening != g.Opening ||
+			f.About != g.About || f.IsOpen != g.IsOpen || f.Waived != g.Waived || f.Measured != g.Measured ||
+			!slices.Equal(f.Stretches, g.Stretches) {
+			return false
+		}
+	}
+	return true
 }
 
 // medium returns how the request is drawn: pixel (0, 0) is the frame's corner.

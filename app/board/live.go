@@ -16,16 +16,15 @@ import (
 
 // shape is one live thing above the picture, in pixels of the board.
 type shape struct {
-	kind   shapeKind
-	a, b   scene.Point // ends of a line, corners of a box, corner of a text or picture
-	width  float64
-	color  scene.Color
-	fill   scene.Color
-	text   string
-	bold   bool
-	size   float64
-	middle bool // the text stands about a
-	image  *image.RGBA
+	kind  shapeKind
+	a, b  scene.Point // ends of a line, corners of a box, corner of a text or picture
+	width float64
+	color scene.Color
+	fill  scene.Color
+	text  string
+	bold  bool
+	size  float64
+	image *image.RGBA
 }
 
 type shapeKind int

@@ -1,11 +1,34 @@
 package board
 
 import (
+	"image"
+	"math"
+	"runtime"
+	"slices"
+	"time"
+
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
+	"studbay/app/board/bitmap"
+	"studbay/app/tool"
+	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+var (
+	_ fyne.Widget        = (*Unfold)(nil)
+	_ desktop.Mouseable  = (*Unfold)(nil)
+	_ desktop.Hoverable  = (*Unfold)(nil)
+	_ desktop.Cursorable = (*Unfold)(nil)
+	_ fyne.Draggable     = (*Unfold)(nil)
+	_ fyne.Focusable     = (*Unfold)(nil)
 )
 
 // UnfoldPicture is what the unfolded room shows.
@@ -20,25 +43,240 @@ type UnfoldPicture struct {
 // NewUnfold.
 type Unfold struct {
 	widget.BaseWidget
-	host Host
-	pic  UnfoldPicture
+	host  Host
+	pic   UnfoldPicture
+	mouse mouse
+
+	strip   render.Strip
+	isThere bool // the room is in the plan
+	medium  render.UnfoldMedium
+	pieces  []render.Piece
+	sprites bitmap.Cache
+	drawn   unfoldKey
+	pointer *fyne.Position
+
+	picture *picture
+	live    *overlay
+	field   *container.Clip
+}
+
+// unfoldKey is all that the picture of an unfolded room depends on.
+type unfoldKey struct {
+	index   *plan.Index
+	room    plan.ID
+	side    plan.ID
+	opening plan.ID
+	datum   plan.Datum
+	theme   render.Theme
+	size    image.Point
+	density float64
+	metric  int
 }
 
 // NewUnfold returns an empty one. The host is told of pointers with OnUnfold, Side and
 // Height set, At being the place on the face; it is told of no view.
 func NewUnfold(host Host) *Unfold {
-	u := &Unfold{host: host}
+	u := &Unfold{host: host, picture: newPicture(), live: newOverlay()}
+	u.mouse = mouse{host: host, pointer: u.pointTo, hover: u.hover, now: time.Now}
+	u.picture.Hide()
+	u.field = container.NewClip(container.NewWithoutLayout(u.picture.Raster, u.live))
 	u.ExtendBaseWidget(u)
 	return u
 }
 
 // SetPicture shows a room.
 func (u *Unfold) SetPicture(p UnfoldPicture) {
+	same := sameFindings(u.pic.Findings, p.Findings)
 	u.pic = p
-	u.Refresh()
+	if !same {
+		u.drawn = unfoldKey{}
+	}
+	u.update()
 }
 
+// opening returns the one opening that is chosen, or nothing.
+func (u *Unfold) opening() plan.ID {
+	if len(u.pic.Selected) == 1 && u.pic.Selected[0].Kind() == plan.KindOpening {
+		return u.pic.Selected[0]
+	}
+	return ""
+}
+
+func (u *Unfold) density() float64 {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(u); c != nil {
+		return float64(c.Scale())
+	}
+	return 1
+}
+
+// update paints the room anew where it differs, and shows what is live above it.
+func (u *Unfold) update() {
+	d, size := u.density(), u.Size()
+	px := image.Pt(int(math.Round(float64(size.Width)*d)), int(math.Round(float64(size.Height)*d)))
+	if px.X < 1 || px.Y < 1 {
+		return
+	}
+	key := unfoldKey{
+		u.pic.Index, u.pic.Room, u.pic.Side, u.opening(), u.pic.Datum, u.pic.Theme, px, d, int(u.pic.Voice.System),
+	}
+	if key != u.drawn {
+		u.drawn = key
+		u.paint(px, d)
+	}
+	u.live.set(u.liveShapes(d), d)
+}
+
+func (u *Unfold) paint(size image.Point, d float64) {
+	u.isThere, u.pieces = false, nil
+	if u.pic.Index != nil {
+		u.strip, u.isThere = render.StripOf(u.pic.Index, u.pic.Room)
+	}
+	if u.isThere {
+		u.medium = render.UnfoldMedium{
+			Medium: render.BoardMedium(1, d, u.pic.Theme, u.pic.Voice), Side: u.pic.Side, Opening: u.opening(), Datum: u.pic.Datum,
+		}.Fitted(u.strip, scene.Rect{Max: scene.Point{X: float64(size.X), Y: float64(size.Y)}})
+		u.pieces = render.Unfold(u.pic.Index, u.pic.Room, u.pic.Findings, u.medium)
+	}
+	im := image.NewRGBA(image.Rectangle{Max: size})
+	bitmap.NewList(u.pieces, u.pic.Theme.Surface, &u.sprites).Paint(im, im.Rect, runtime.NumCPU())
+	u.picture.set(im)
+	u.picture.Resize(fyne.NewSize(float32(float64(size.X)/d), float32(float64(size.Y)/d)))
+}
+
+// pointTo returns what tools are told of a place.
+func (u *Unfold) pointTo(at fyne.Position, mod fyne.KeyModifier) (tool.Pointer, bool) {
+	if !u.isThere {
+		return tool.Pointer{}, false
+	}
+	d := u.density()
+	px := scene.Point{X: math.Round(float64(at.X) * d), Y: math.Round(float64(at.Y) * d)}
+	x, high := u.medium.FromStrip(px)
+	face, along := u.strip.FaceAt(x)
+	return tool.Pointer{
+		At:       plan.FrameOf(face.Line).Point(along, 0),
+		Reach:    unit.FromMillimetres(reach * d / u.medium.Scale),
+		Shift:    mod&fyne.KeyModifierShift != 0,
+		Control:  mod&fyne.KeyModifierShortcutDefault != 0,
+		Alt:      mod&fyne.KeyModifierAlt != 0,
+		OnUnfold: true, Side: face.Side.ID, Height: max(0, min(u.strip.Ceiling, high)),
+		Symbol: u.boxAt(px, d),
+	}, true
+}
+
+// boxAt returns the opening whose box or tag is drawn at a place.
+func (u *Unfold) boxAt(at scene.Point, d float64) plan.ID {
+	for i := range slices.Backward(u.pieces) {
+		p := &u.pieces[i]
+		if (p.Layer == render.LayerOpenings || p.Layer == render.LayerLabels) && p.ID.Kind() == plan.KindOpening &&
+			p.Bounds.Expanded(3*d).Contains(at) {
+			return p.ID
+		}
+	}
+	return ""
+}
+
+// liveShapes lists what is live: rings round what is chosen, the box that would be
+// placed, the snap in force.
+func (u *Unfold) liveShapes(d float64) []shape {
+	if !u.isThere {
+		return nil
+	}
+	s := scribe{pic: u.pic.Picture, density: d}
+	t := u.pic.Theme
+	for i := range u.pieces {
+		p := &u.pieces[i]
+		if p.Layer == render.LayerOpenings && slices.Contains(u.pic.Selected, p.ID) {
+			box := p.Bounds.Expanded(3 * d)
+			s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 2 * d, color: t.Accent})
+		}
+	}
+	if g := u.pic.Preview.Ghost; g != nil && g.At.Part == plan.PartFace {
+		if f, ok := u.strip.Face(g.At.Host); ok {
+			u.ghost(&s, f, g)
+		}
+	}
+	if u.pointer != nil {
+		at := scene.Point{X: float64(u.pointer.X) * d, Y: float64(u.pointer.Y) * d}
+		p := u.pic.Preview
+		p.SnapAt = nil
+		s.pointer = &at
+		s.snap(p)
+	}
+	return s.shapes
+}
+
+// ghost draws the box of an opening that would be placed.
+func (u *Unfold) ghost(s *scribe, f render.StripFace, g *tool.Ghost) {
+	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
+	made := fill.NewOpening(g.Kind, g.At)
+	w, h := render.BoxFront(part.All(), &made)
+	wide, high := max(7*s.density, u.medium.Length(w)), max(11*s.density, u.medium.Length(h))
+	wash := s.pic.Theme.Accent
+	wash.A = 0x44
+	box := scene.RectAround(middle, wide, high)
+	s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 1.5 * s.density, color: s.pic.Theme.Accent, fill: wash})
+	foot := u.medium.ToStrip(f.Left+g.At.Along, 0)
+	s.add(shape{kind: lineShape, a: scene.Point{X: middle.X, Y: box.Max.Y}, b: foot, width: s.density, color: s.pic.Theme.Muted})
+	s.note(s.pic.Voice.System.Short(g.Height), middle.Add(scene.Point{X: 0, Y: -high/2 - 12*s.density}), s.pic.Theme.Ink, true)
+}
+
+func (u *Unfold) hover(at *fyne.Position) {
+	u.pointer = at
+	u.live.set(u.liveShapes(u.density()), u.density())
+}
+
+// MouseDown implements desktop.Mouseable.
+func (u *Unfold) MouseDown(e *desktop.MouseEvent) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(u); c != nil {
+		c.Focus(u)
+	}
+	u.mouse.down(e)
+}
+
+// MouseUp implements desktop.Mouseable.
+func (u *Unfold) MouseUp(e *desktop.MouseEvent) { u.mouse.up(e) }
+
+// Dragged implements fyne.Draggable.
+func (u *Unfold) Dragged(e *fyne.DragEvent) { u.mouse.dragged(e) }
+
+// DragEnd implements fyne.Draggable.
+func (u *Unfold) DragEnd() { u.mouse.dragEnd() }
+
+// MouseIn implements desktop.Hoverable.
+func (u *Unfold) MouseIn(e *desktop.MouseEvent) { u.mouse.moved(e.Position, modifiers()) }
+
+// MouseMoved implements desktop.Hoverable.
+func (u *Unfold) MouseMoved(e *desktop.MouseEvent) { u.mouse.moved(e.Position, modifiers()) }
+
+// MouseOut implements desktop.Hoverable.
+func (u *Unfold) MouseOut() { u.mouse.out() }
+
+// Cursor implements desktop.Cursorable.
+func (u *Unfold) Cursor() desktop.Cursor { return u.mouse.cursor(u.pic.Picture) }
+
+// FocusGained implements fyne.Focusable.
+func (u *Unfold) FocusGained() {}
+
+// FocusLost implements fyne.Focusable.
+func (u *Unfold) FocusLost() {}
+
+// TypedKey implements fyne.Focusable.
+func (u *Unfold) TypedKey(e *fyne.KeyEvent) { u.mouse.key(e.Name) }
+
+// TypedRune implements fyne.Focusable.
+func (u *Unfold) TypedRune(r rune) { u.host.Key(tool.Key{Rune: r}) }
+
 // CreateRenderer implements fyne.Widget.
-func (u *Unfold) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(canvas.NewRectangle(u.pic.Theme.Surface))
+func (u *Unfold) CreateRenderer() fyne.WidgetRenderer { return unfoldRenderer{u} }
+
+type unfoldRenderer struct{ u *Unfold }
+
+func (r unfoldRenderer) Destroy()                     {}
+func (r unfoldRenderer) MinSize() fyne.Size           { return fyne.NewSize(120, 80) }
+func (r unfoldRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.u.field} }
+func (r unfoldRenderer) Refresh()                     { r.u.update() }
+func (r unfoldRenderer) Layout(size fyne.Size) {
+	r.u.field.Resize(size)
+	r.u.live.Resize(size)
+	r.u.update()
 }

@@ -194,9 +194,7 @@ func (f *fixture) show(t Table) {
 	}
 	p.Snap = name
 	outline, _ := t.Index().Footprint(&made)
-	for _, e := range outline.Edges() {
-		p.Lines = append(p.Lines, e)
-	}
+	p.Lines = append(p.Lines, outline.Edges()...)
 	if made.At.Part == plan.PartFace {
 		frame := plan.FrameOf(side.ref.Line())
 		for _, d := range [][2]unit.Length{{0, made.At.Along}, {made.At.Along + made.Width, side.length()}} {

@@ -1,0 +1,98 @@
+package board
+
+import (
+	"fmt"
+	"image"
+	"testing"
+
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// The plans compared: the same rooms are in view of both.
+var sizes = []int{200, 10_000}
+
+// bench shows the corner of a plan at 1/2 in to the foot, which either plan fills.
+func bench(b *testing.B, openings int) *stage {
+	s := newStage(b, openings)
+	s.board.view = View{Zoom: zoomOf(1.0/24, 1), At: image.Pt(60, 60)}
+	s.board.update()
+	return s
+}
+
+// BenchmarkPanFrame is our part of a frame of a pan within the margin.
+func BenchmarkPanFrame(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			s := bench(b, n)
+			s.board.MouseDown(mouseAt(300, 200, desktop.MouseButtonTertiary))
+			x := 0
+			for b.Loop() {
+				x = (x + 7) % 90
+				s.board.Dragged(drag(float32(300+x), 200))
+			}
+		})
+	}
+}
+
+// BenchmarkDragFrame is a frame of an opening dragged: an edit, the index, the picture.
+func BenchmarkDragFrame(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			s := bench(b, n)
+			pic := s.board.pic
+			o := nearCorner(b, pic)
+			pic.Preview.Moving = []plan.ID{o.ID}
+			i := unit.Length(0)
+			for b.Loop() {
+				i = (i + 1) % 12
+				pic.Index = movedBy(b, pic.Index, o, i*unit.Inch/2)
+				s.board.SetPicture(pic)
+			}
+		})
+	}
+}
+
+// BenchmarkAfterEdit is the painting after one edit.
+func BenchmarkAfterEdit(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			s := bench(b, n)
+			pic := s.board.pic
+			o := nearCorner(b, pic)
+			var ix [2]*plan.Index
+			for i := range ix {
+				ix[i] = movedBy(b, pic.Index, o, unit.Length(i)*3*unit.Inch)
+			}
+			i := 0
+			for b.Loop() {
+				i = 1 - i
+				pic.Index = ix[i]
+				s.board.SetPicture(pic)
+			}
+		})
+	}
+}
+
+func nearCorner(b *testing.B, pic Picture) *plan.Opening {
+	for _, id := range pic.Index.Search(pic.Level, geom.BoxOf(geom.Point{}, geom.Point{X: 12 * unit.Foot, Y: 8 * unit.Foot})) {
+		if o, _ := pic.Index.Plan().Opening(id); o != nil && o.At.Part == plan.PartFace {
+			return o
+		}
+	}
+	b.Fatal("there is no opening near the corner")
+	return nil
+}
+
+func movedBy(b *testing.B, ix *plan.Index, o *plan.Opening, by unit.Length) *plan.Index {
+	to := o.At
+	to.Along += by
+	now, err := plan.MoveOpening{ID: o.ID, To: to}.Apply(ix.Plan())
+	if err != nil {
+		b.Fatal(err)
+	}
+	return ix.Updated(now)
+}
