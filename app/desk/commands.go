@@ -49,7 +49,7 @@ func commandTable() []Command {
 		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: MenuEdit, Line: true, Keys: keys(ctrl, fyne.KeyA), Run: (*Desk).selectAll},
 		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: MenuEdit, Keys: keys(ctrl|shift, fyne.KeyA), Can: (*Desk).hasSelection, Run: func(d *Desk) { d.Select() }},
 
-		{ID: "fit", Title: title("fit", "Fit the level"), Menu: MenuView, Keys: append(keys(0, fyne.KeyHome), keys(ctrl, fyne.Key0)...), Run: func(d *Desk) { d.board.Fit() }},
+		{ID: "fit", Title: title("fit", "Fit the level"), Menu: MenuView, Keys: append(keys(0, fyne.KeyHome), keys(ctrl, fyne.Key0)...), Run: func(d *Desk) { d.fit() }},
 		{ID: "zoom-in", Title: title("zoom-in", "Nearer"), Menu: MenuView, Keys: append(keys(ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func(d *Desk) { d.board.ZoomIn() }},
 		{ID: "zoom-out", Title: title("zoom-out", "Farther"), Menu: MenuView, Keys: append(keys(ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func(d *Desk) { d.board.ZoomOut() }},
 		{ID: "zoom-selected", Title: title("zoom-selected", "Go to what is chosen"), Menu: MenuView, Keys: keys(0, fyne.KeyG), Can: (*Desk).hasSelection, Run: (*Desk).goToSelected},

@@ -36,6 +36,8 @@ type Desk struct {
 	datum    plan.Datum
 	lastRoom plan.ID // the pointer was in last
 	said     words.Text
+	fitted   bool // the board shows the whole level
+	fitting  bool // the view changes because of that
 
 	shell  *shell
 	menus  *menuStrip
@@ -92,9 +94,17 @@ func (d *Desk) build() {
 		menu: d.menus.object, rail: d.rail.object, drawer: d.drawer.object,
 		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
 		card: d.column.object, status: d.status.object,
-		shown: d.panels(), onWidth: d.column.setWindowWidth,
+		shown: d.panels(), onWidth: d.column.setWindowWidth, isFit: func() bool { return d.fitted }, refit: d.fit,
 	}
 	d.window.SetContent(d.shell.build())
+}
+
+// fit shows the whole level, and goes on doing so while the board changes its size,
+// until the view is moved by hand.
+func (d *Desk) fit() {
+	d.fitting = true
+	d.board.Fit()
+	d.fitting, d.fitted = false, true
 }
 
 // panels says which parts of the window are shown now.
@@ -140,7 +150,7 @@ func (d *Desk) changed(what Changed) {
 		d.blank.refresh()
 	}
 	if what&LevelChanged != 0 {
-		d.board.Fit()
+		d.fit()
 	}
 	d.refreshMenus()
 	d.window.SetTitle(d.windowTitle())
@@ -250,7 +260,7 @@ func (d *Desk) replace(p plan.Plan, path string, stamp file.Stamp) {
 	d.doc = newDocument(p, d.house.post, d.changed)
 	d.doc.opened(path, stamp)
 	d.refreshAll()
-	d.board.Fit()
+	d.fit()
 }
 
 // boxOf returns where a finding is: its stretches, its opening or its room.

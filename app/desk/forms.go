@@ -117,7 +117,7 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 		return err
 	}
 	d.Select(id)
-	d.board.Fit()
+	d.fit()
 	return nil
 }
 

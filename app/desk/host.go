@@ -55,7 +55,12 @@ func keyOf(name string) fyne.KeyName {
 }
 
 // ViewChanged implements board.Host.
-func (h *host) ViewChanged(string) { h.desk.strip.refresh() }
+func (h *host) ViewChanged(string) {
+	if !h.desk.fitting {
+		h.desk.fitted = false
+	}
+	h.desk.strip.refresh()
+}
 
 // PointerAt implements board.Host.
 func (h *host) PointerAt(at geom.Point, inside bool) {

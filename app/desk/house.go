@@ -109,7 +109,7 @@ func (h *House) rebuilt() {
 		d.voice = d.newVoice()
 		d.build()
 		d.refreshAll()
-		d.board.Fit()
+		d.fit()
 	}
 }
 

@@ -314,7 +314,7 @@ func (d *Desk) takeUp(u file.Unsaved) {
 	d.doc.name, d.doc.recovered = u.Doc, true
 	d.keep()
 	d.refreshAll()
-	d.board.Fit()
+	d.fit()
 }
 
 // fileName makes a title fit for the name of a file.

@@ -9,20 +9,37 @@ import (
 // shell is the parts of the window and how they are laid out. It knows no plan.
 type shell struct {
 	menu, rail, drawer, board, strip, unfold, card, status fyne.CanvasObject
-	lines                                                  [7]fyne.CanvasObject // hairlines between the parts
+	lines                                                  [lineCount]fyne.CanvasObject // hairlines between the parts
 	shown                                                  shown
 	onWidth                                                func(float32) // told when the width of the window changes
+	isFit                                                  func() bool   // the board shows the whole level
+	refit                                                  func()        // makes it do so at another size
 	width                                                  float32
 	root                                                   *fyne.Container
 }
+
+// The hairlines, by what they run along.
+const (
+	lineMenu = iota
+	lineRail
+	lineDrawer
+	lineCard
+	lineStrip
+	lineUnfold
+	lineStatus
+	lineCount
+)
 
 // build puts the parts into one container; the drawer lies above the board.
 func (s *shell) build() *fyne.Container {
 	for i := range s.lines {
 		s.lines[i] = look.HairLine()
 	}
-	objects := []fyne.CanvasObject{s.board, s.strip, s.unfold, s.rail, s.card, s.drawer, s.status, s.menu}
-	s.root = &fyne.Container{Layout: s, Objects: append(objects, s.lines[:]...)}
+	s.root = &fyne.Container{Layout: s, Objects: []fyne.CanvasObject{
+		s.board, s.strip, s.unfold, s.lines[lineStrip], s.lines[lineUnfold],
+		s.rail, s.card, s.drawer, s.status, s.menu,
+		s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
+	}}
 	return s.root
 }
 
@@ -48,6 +65,7 @@ func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		}
 	}
 	p := placesIn(size, s.shown)
+	refit := s.isFit != nil && s.isFit() && s.board.Size() != p.Board.Size
 	put(s.menu, p.Menu)
 	put(s.rail, p.Rail)
 	put(s.drawer, p.Drawer)
@@ -56,10 +74,14 @@ func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	put(s.unfold, p.Unfold)
 	put(s.card, p.Card)
 	put(s.status, p.Status)
-	for i, line := range []panel{
-		under(p.Menu), rightOf(p.Rail), rightOf(p.Drawer), leftOf(p.Card), above(p.Strip), above(p.Unfold), above(p.Status),
+	for i, line := range [lineCount]panel{
+		lineMenu: under(p.Menu), lineRail: rightOf(p.Rail), lineDrawer: rightOf(p.Drawer), lineCard: leftOf(p.Card),
+		lineStrip: above(p.Strip), lineUnfold: above(p.Unfold), lineStatus: above(p.Status),
 	} {
 		put(s.lines[i], line)
+	}
+	if refit {
+		s.refit()
 	}
 }
 

@@ -172,7 +172,9 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 		line = c.Accent
 	}
 	if p.frame == Field {
-		line = mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
+		if line = c.Line; !c.IsDark {
+			line = mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
+		}
 	}
 	if p.focused {
 		line = c.Accent
