@@ -275,8 +275,8 @@ func (o *openingCard) lineOptions() (options []Option) {
 func (o *openingCard) datumOptions() []Option {
 	h := o.now().Height
 	return []Option{
-		{Label: o.say("datum.finished", "the finished floor"), Now: h.From != plan.Subfloor, Do: func() { o.restate(h.To, plan.FinishedFloor) }},
-		{Label: o.say("datum.subfloor", "the subfloor"), Now: h.From == plan.Subfloor, Do: func() { o.restate(h.To, plan.Subfloor) }},
+		{Label: capital(o.say("datum.finished", "the finished floor")), Now: h.From != plan.Subfloor, Do: func() { o.restate(h.To, plan.FinishedFloor) }},
+		{Label: capital(o.say("datum.subfloor", "the subfloor")), Now: h.From == plan.Subfloor, Do: func() { o.restate(h.To, plan.Subfloor) }},
 	}
 }
 

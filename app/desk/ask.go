@@ -1,10 +1,11 @@
 package desk
 
 import (
+	"cmp"
 	"errors"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
 	"studbay/plan"
@@ -16,7 +17,7 @@ type question struct {
 	title   string
 	body    string
 	extra   fyne.CanvasObject // under the body; nil: nothing
-	answers []answer          // the last is what Enter means; Escape means the first
+	answers []answer          // the last is what Enter means, the first what Escape does
 	width   float32           // of the text; 0 is a usual one
 }
 
@@ -28,46 +29,70 @@ type answer struct {
 
 const dialogWidth = 420
 
-// ask shows a question above the window. It returns the dialog, which its answers
-// close.
-func (d *Desk) ask(q question) dialog.Dialog {
-	width := q.width
-	if width == 0 {
-		width = dialogWidth
+// raised is something that stands above the window until it is answered.
+type raised struct {
+	desk *Desk
+	pop  *widget.PopUp
+}
+
+// raise stands content above the window.
+func (d *Desk) raise(content fyne.CanvasObject) *raised {
+	s := &raised{d, widget.NewModalPopUp(look.Inset(16, 12, 16, 12, content), d.window.Canvas())}
+	d.open = s
+	s.pop.Show()
+	return s
+}
+
+// lower takes it away.
+func (s *raised) lower() {
+	s.pop.Hide()
+	if s.desk.open == s {
+		s.desk.open = nil
 	}
-	var shown dialog.Dialog
-	var buttons []fyne.CanvasObject
-	buttons = append(buttons, look.Gap(1, 1))
-	for i, a := range q.answers {
-		frame, tone := look.Outline, look.Accent
-		if i == len(q.answers)-1 {
-			frame, tone = look.Solid, look.OnAccent
-		}
-		label := look.NewText(a.label, look.Style{Bold: true, Tone: tone})
-		buttons = append(buttons, look.Sized(0, look.HitTarget, look.NewPress(label, frame, look.Grid*2, look.Grid, func() {
-			shown.Hide()
-			if a.do != nil {
-				a.do()
-			}
-		})))
-	}
-	rows := []fyne.CanvasObject{
-		look.NewParagraph(q.title, look.Title, look.Scaled(width)),
-		look.NewParagraph(q.body, look.Body, look.Scaled(width)),
-	}
-	if q.body == "" {
-		rows = rows[:1]
+}
+
+// ask shows a question above the window; its answers take it away.
+func (d *Desk) ask(q question) {
+	width := look.Scaled(cmp.Or(q.width, dialogWidth))
+	rows := []fyne.CanvasObject{look.NewParagraph(q.title, look.Title, width)}
+	if q.body != "" {
+		rows = append(rows, look.NewParagraph(q.body, look.Body, width))
 	}
 	if q.extra != nil {
 		rows = append(rows, q.extra)
 	}
-	rows = append(rows, look.Gap(1, look.Grid), look.Row(look.Grid, 0, buttons...))
-	content := look.Inset(look.Grid, 0, look.Grid, look.Grid, look.Column(look.Grid, rows...))
-	shown = dialog.NewCustomWithoutButtons("", content, d.window)
-	d.open = shown
-	shown.SetOnClosed(func() { d.open = nil })
-	shown.Show()
-	return shown
+	var shown *raised
+	var buttons []*look.Press
+	for i, a := range q.answers {
+		buttons = append(buttons, button(a.label, i == len(q.answers)-1, func() {
+			shown.lower()
+			if a.do != nil {
+				a.do()
+			}
+		}))
+	}
+	rows = append(rows, look.Gap(1, look.Grid/2), buttonRow(buttons))
+	shown = d.raise(look.Column(look.Grid, rows...))
+	d.window.Canvas().Focus(buttons[len(buttons)-1])
+}
+
+// button makes one button; the one that Enter means is filled.
+func button(label string, main bool, do func()) *look.Press {
+	frame, tone := look.Outline, look.Accent
+	if main {
+		frame, tone = look.Solid, look.OnAccent
+	}
+	return look.NewPress(look.NewText(label, look.Style{Bold: true, Tone: tone}), frame, look.Grid*2, look.Grid, do)
+}
+
+// buttonRow stands buttons at the right; Escape on any of them is the first.
+func buttonRow(buttons []*look.Press) fyne.CanvasObject {
+	row := []fyne.CanvasObject{look.Gap(1, 1)}
+	for _, b := range buttons {
+		b.OnEscape = func() { buttons[0].Tapped(nil) }
+		row = append(row, look.Sized(0, look.HitTarget, b))
+	}
+	return look.Row(look.Grid, 0, row...)
 }
 
 // tell shows something to know, with one button.

@@ -5,7 +5,6 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 
 	"studbay/app/board"
 	"studbay/app/look"
@@ -51,9 +50,9 @@ type Desk struct {
 	status *status
 	blank  *blank
 
-	open   dialog.Dialog // the dialog of ours in sight, or nil
-	busy   func()        // cancels the export under way, or nil
-	asked  time.Time     // when the file on disk was looked at last
+	open   *raised    // what stands above the window, or nil
+	busy   func()    // cancels the export under way, or nil
+	asked  time.Time // when the file on disk was looked at last
 	closed bool
 }
 

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"path/filepath"
 
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
@@ -34,17 +33,15 @@ func (d *Desk) export(path string) {
 	ctx, cancel := context.WithCancel(context.Background())
 	bar := widget.NewProgressBar()
 	width := look.Scaled(dialogWidth)
-	var shown dialog.Dialog
-	stop := look.NewPress(look.NewText(d.say("answer.cancel", "Cancel"), look.Style{Bold: true, Tone: look.Accent}), look.Outline, 2*look.Grid, look.Grid, func() {
+	var shown *raised
+	stop := button(d.say("answer.cancel", "Cancel"), false, func() {
 		cancel()
-		shown.Hide()
+		shown.lower()
 	})
-	content := look.Column(look.Grid,
+	shown = d.raise(look.Column(look.Grid,
 		look.NewParagraph(d.say("export.title", "Drawing the sheets"), look.Title, width),
-		look.NewParagraph(shortPath(path), look.Second, width), bar,
-		look.Row(0, 0, look.Gap(1, 1), stop))
-	shown = dialog.NewCustomWithoutButtons("", look.Inset(look.Grid, 0, look.Grid, look.Grid, content), d.window)
-	shown.Show()
+		look.NewParagraph(shortPath(path), look.Second, width), bar, buttonRow([]*look.Press{stop})))
+	d.window.Canvas().Focus(stop)
 	d.busy = cancel
 	job := exporting{index: d.doc.Index(), desk: d, path: path, progress: func(share float64) {
 		d.house.post(func() { bar.SetValue(share) })
@@ -54,7 +51,7 @@ func (d *Desk) export(path string) {
 	go func() {
 		files, err := writeSheets(ctx, job, result, voice)
 		d.house.post(func() {
-			shown.Hide()
+			shown.lower()
 			d.busy = nil
 			d.exported(files, err)
 		})

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
@@ -22,19 +21,34 @@ type asked struct {
 	hint  string // how it may be written
 }
 
+// formEntry is a line of a form: Escape gives the form up.
+type formEntry struct {
+	widget.Entry
+	giveUp func()
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *formEntry) TypedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyEscape {
+		e.giveUp()
+		return
+	}
+	e.Entry.TypedKey(key)
+}
+
 // form asks for a few texts. Do gets them and returns what is wrong, which keeps the
 // form open.
 func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) error) {
 	width := look.Scaled(dialogWidth)
-	var entries []*widget.Entry
 	wrong := look.NewParagraph("", look.Style{Tone: look.Stop}, width)
 	wrong.Hide()
-	var rows []fyne.CanvasObject
-	rows = append(rows, look.NewParagraph(title, look.Title, width))
+	rows := []fyne.CanvasObject{look.NewParagraph(title, look.Title, width)}
 	if body != "" {
 		rows = append(rows, look.NewParagraph(body, look.Quiet, width))
 	}
-	var shown dialog.Dialog
+	var shown *raised
+	var entries []*formEntry
+	var column *fyne.Container
 	submit := func() {
 		texts := make([]string, len(entries))
 		for i, e := range entries {
@@ -43,31 +57,29 @@ func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) er
 		if err := do(texts); err != nil {
 			wrong.SetWords(d.errorText(err))
 			wrong.Show()
+			column.Refresh()
 			return
 		}
-		shown.Hide()
+		shown.lower()
 	}
 	for _, l := range lines {
-		e := widget.NewEntry()
+		e := &formEntry{giveUp: func() { shown.lower() }}
+		e.ExtendBaseWidget(e)
 		e.SetText(l.text)
 		e.SetPlaceHolder(l.hint)
 		e.OnSubmitted = func(string) { submit() }
 		entries = append(entries, e)
-		rows = append(rows, look.Row(0, 1, look.Sized(140, 0, look.NewFlexible(l.label, look.Quiet)), e))
+		name := look.Sized(140, 0, look.NewFlexible(l.label, look.Quiet))
+		rows = append(rows, look.Row(0, 1, name, look.Sized(0, look.HitTarget, e)))
 	}
-	button := func(label string, frame look.Frame, tone look.Tone, do func()) fyne.CanvasObject {
-		return look.Sized(0, look.HitTarget, look.NewPress(look.NewText(label, look.Style{Bold: true, Tone: tone}), frame, 2*look.Grid, look.Grid, do))
+	buttons := []*look.Press{
+		button(d.say("answer.stay", "Go back"), false, func() { shown.lower() }),
+		button(yes, true, submit),
 	}
-	rows = append(rows, wrong, look.Gap(1, look.Grid/2), look.Row(look.Grid, 0, look.Gap(1, 1),
-		button(d.say("answer.stay", "Go back"), look.Outline, look.Accent, func() { shown.Hide() }),
-		button(yes, look.Solid, look.OnAccent, submit)))
-	shown = dialog.NewCustomWithoutButtons("", look.Inset(look.Grid, 0, look.Grid, look.Grid, look.Column(look.Grid, rows...)), d.window)
-	d.open = shown
-	shown.SetOnClosed(func() { d.open = nil })
-	shown.Show()
-	if len(entries) > 0 {
-		d.window.Canvas().Focus(entries[0])
-	}
+	column = look.Column(look.Grid, append(rows, wrong, look.Gap(1, look.Grid/2), buttonRow(buttons))...)
+	shown = d.raise(column)
+	d.window.Canvas().Focus(entries[0])
+	entries[0].TypedShortcut(&fyne.ShortcutSelectAll{})
 }
 
 // usualCeiling is the height a new room begins with: common practice.

@@ -47,6 +47,7 @@ func Open(app fyne.App, paths []string) *House {
 		h.NewWindow().OpenGuarded(path)
 	}
 	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
+	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.cameBack) })
 	first.offerRecovery()
 	return h
 }
@@ -93,6 +94,13 @@ func (h *House) applyTheme() {
 // Linux it would be asked over the session's bus.
 func desktopIsMute() bool {
 	return runtime.GOOS == "linux" && os.Getenv("DBUS_SESSION_BUS_ADDRESS") == "" && os.Getenv("FYNE_THEME") == ""
+}
+
+// cameBack is told that the user has come back to one of the windows.
+func (h *House) cameBack() {
+	for _, d := range h.desks {
+		d.noticeChange()
+	}
 }
 
 // restyled shows every window in the theme now in force.

@@ -8,7 +8,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/demo"
@@ -148,5 +147,3 @@ func (d *Desk) showLevels() {
 	at := d.app.Driver().AbsolutePositionForObject(d.strip.object)
 	menu.ShowAtPosition(at.AddXY(look.Grid, -menu.MinSize().Height))
 }
-
-var _ dialog.Dialog = (*dialog.CustomDialog)(nil)

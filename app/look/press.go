@@ -33,7 +33,7 @@ type Press struct {
 	widget.BaseWidget
 	Content  fyne.CanvasObject
 	OnPress  func()
-	OnSecond func(fyne.Position) // secondary button; nil does nothing
+	OnEscape func() // Escape while it has the focus; nil does nothing
 	frame    Frame
 	padding  fyne.Size
 	radius   float32
@@ -82,18 +82,15 @@ func (p *Press) Tapped(*fyne.PointEvent) {
 	}
 }
 
-// TappedSecondary implements fyne.SecondaryTappable.
-func (p *Press) TappedSecondary(e *fyne.PointEvent) {
-	if p.OnSecond != nil {
-		p.OnSecond(e.AbsolutePosition)
-	}
-}
-
 // TypedKey implements fyne.Focusable.
 func (p *Press) TypedKey(e *fyne.KeyEvent) {
 	switch e.Name {
 	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
 		p.Tapped(nil)
+	case fyne.KeyEscape:
+		if p.OnEscape != nil {
+			p.OnEscape()
+		}
 	}
 }
 
