@@ -251,7 +251,7 @@ func TestWheelZoomsAboutThePointer(t *testing.T) {
 	s := newStage(t, 60)
 	under := s.board.view.Plan(420, 310)
 	zoom := s.board.view.Zoom
-	s.board.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(420, 310)}, Scrolled: fyne.NewDelta(0, 10)})
+	s.board.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(420, 310)}, Scrolled: fyne.NewDelta(0, float32(notch))})
 	if s.board.view.Zoom <= zoom {
 		t.Fatal("a notch up does not zoom in")
 	}

@@ -3,6 +3,7 @@ package board
 import (
 	"image"
 	"math"
+	"runtime"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -73,13 +74,22 @@ func (b *Board) pan(from, to fyne.Position) {
 	b.setView(b.view.Panned(b.pixel(to).Sub(b.pixel(from))))
 }
 
-// wheelZoom is what one notch of a wheel zooms by, and notch how far the toolkit says
-// it turned.
+// wheelZoom is what one notch of a wheel zooms by, and mostNotch how many count at
+// once, whatever the toolkit makes of a fast wheel.
 const (
 	wheelZoom = 1.18
-	notch     = 10
-	mostNotch = 3 // at once, whatever the toolkit makes of a fast wheel
+	mostNotch = 3
 )
+
+// notch is how far the toolkit says a wheel turned at one notch.
+var notch = notchOn(runtime.GOOS)
+
+func notchOn(system string) float64 {
+	if system == "darwin" {
+		return 10
+	}
+	return 25
+}
 
 // Scrolled implements fyne.Scrollable. A wheel turns by whole notches and zooms about
 // the pointer; what moves otherwise is a touchpad and pans, zooming with the control
@@ -101,8 +111,14 @@ func (b *Board) Scrolled(e *fyne.ScrollEvent) {
 	}
 }
 
-// panBy moves the plan thrice as far as the toolkit says, which speaks of lines of text.
-func (b *Board) panBy(dx, dy float32) { b.setView(b.view.Panned(b.pixel(fyne.NewPos(3*dx, 3*dy)))) }
+// notchWay is how far the plan moves for a notch, in units.
+const notchWay = 60
+
+// panBy moves the plan as the toolkit says something scrolled.
+func (b *Board) panBy(dx, dy float32) {
+	k := float32(notchWay / notch)
+	b.setView(b.view.Panned(b.pixel(fyne.NewPos(k*dx, k*dy))))
+}
 
 // FocusGained implements fyne.Focusable.
 func (b *Board) FocusGained() { b.setFocused(true) }
@@ -127,9 +143,11 @@ func (b *Board) KeyUp(e *fyne.KeyEvent) {
 	}
 }
 
-// arrows pan by some 100 units.
-var arrows = map[fyne.KeyName]fyne.Delta{
-	fyne.KeyLeft: {DX: 32}, fyne.KeyRight: {DX: -32}, fyne.KeyUp: {DY: 32}, fyne.KeyDown: {DY: -32},
+// arrowWay is how far an arrow key pans, in units.
+const arrowWay = 96
+
+var arrows = map[fyne.KeyName]fyne.Position{
+	fyne.KeyLeft: {X: arrowWay}, fyne.KeyRight: {X: -arrowWay}, fyne.KeyUp: {Y: arrowWay}, fyne.KeyDown: {Y: -arrowWay},
 }
 
 // TypedKey implements fyne.Focusable.
@@ -138,7 +156,7 @@ func (b *Board) TypedKey(e *fyne.KeyEvent) {
 		return
 	}
 	if by, ok := arrows[e.Name]; ok {
-		b.panBy(by.DX, by.DY)
+		b.setView(b.view.Panned(b.pixel(by)))
 	}
 }
 

@@ -95,7 +95,7 @@ func (s *scribe) draw() []shape {
 		}
 		s.knob(corner)
 	}
-	if n := len(p.Area); n > 2 {
+	if n := len(p.Area); n > 3 {
 		s.line(p.Area[n-1], p.Area[0], 1, s.pic.Theme.Muted)
 	}
 	for _, l := range p.Lines {
@@ -329,13 +329,13 @@ func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool)
 		return
 	}
 	run := scene.Run{Text: text, Size: 10.5 * s.density, Weight: 1}
-	w, h := run.Width()+8*s.density, 16*s.density
+	w, h := run.Width()+12*s.density, 16*s.density
 	corner := scene.Point{X: at.X, Y: at.Y - h/2}
 	if middle {
 		corner.X -= w / 2
 	}
 	s.add(shape{kind: boxShape, a: corner, b: corner.Add(scene.Point{X: w, Y: h}), fill: s.pic.Theme.Paper, color: s.pic.Theme.Line, width: s.density},
-		shape{kind: textShape, a: corner.Add(scene.Point{X: 4 * s.density, Y: 1 * s.density}), text: text, bold: true, size: 10.5, color: ink})
+		shape{kind: textShape, a: corner.Add(scene.Point{X: 5 * s.density, Y: 1 * s.density}), text: text, bold: true, size: 10.5, color: ink})
 }
 
 // snap marks the snap in force with its name, and what has been typed.
@@ -354,6 +354,9 @@ func (s *scribe) snap(p tool.Preview) {
 		return
 	}
 	beside := by.Add(scene.Point{X: 16 * s.density, Y: 22 * s.density})
+	if len(p.Dims) > 0 {
+		beside.Y = by.Y + (asideUnits+20)*s.density // clear of the dimensions
+	}
 	if p.Typed != "" {
 		s.note(p.Typed+" |", beside, t.Ink, false)
 		beside.Y += 20 * s.density

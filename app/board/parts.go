@@ -63,7 +63,7 @@ func (p *parts) colour(t render.Theme) {
 	p.back.Refresh()
 	p.corner.FillColor, p.corner.StrokeColor, p.corner.StrokeWidth = t.Paper, t.Line, 1
 	if p.focused {
-		p.corner.FillColor = t.Accent
+		p.corner.FillColor = t.Tint
 	}
 	p.corner.Refresh()
 }

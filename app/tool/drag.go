@@ -36,7 +36,7 @@ func dragOf(t Table, p Pointer, under plan.ID) drag {
 			return &dragOpening{o}
 		}
 	case plan.KindBreak:
-		if b, _ := t.Plan().Break(under); b != nil {
+		if b, _ := t.Plan().Break(under); b != nil && (!p.OnUnfold || b.At.Host == p.Side) {
 			s, _ := faceOf(t.Index(), b.At.Host, p.At)
 			return &dragBreak{b, s.along - b.At.Along}
 		}
@@ -45,7 +45,7 @@ func dragOf(t Table, p Pointer, under plan.ID) drag {
 			return newDragFixture(t, p, f)
 		}
 	case plan.KindSide:
-		if ref, ok := t.Index().Side(under); ok {
+		if ref, ok := t.Index().Side(under); ok && !p.OnUnfold {
 			return &dragSide{under, ref.Line(), [2]plan.ID{t.NewID(plan.KindSide), t.NewID(plan.KindSide)}}
 		}
 	}

@@ -15,6 +15,9 @@ func pick(t Table, p Pointer) plan.ID {
 	if p.Symbol != "" {
 		return p.Symbol
 	}
+	if p.OnUnfold {
+		return pickOnFace(t.Index(), p)
+	}
 	ix := t.Index()
 	type found struct {
 		id             plan.ID
@@ -34,6 +37,26 @@ func pick(t Table, p Pointer) plan.ID {
 		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(a.distance, b.distance),
 			cmp.Compare(a.size, b.size), cmp.Compare(a.id, b.id))
 	}).id
+}
+
+// pickOnFace returns the break or fixture that stands where the pointer is in the
+// unfolded room, else the face itself.
+func pickOnFace(ix *plan.Index, p Pointer) plan.ID {
+	s, ok := faceOf(ix, p.Side, p.At)
+	if !ok {
+		return ""
+	}
+	for _, f := range ix.FixturesOn(p.Side) {
+		if s.along >= f.At.Along && s.along <= f.At.Along+f.Width && p.Height >= f.Bottom && p.Height <= f.Top() {
+			return f.ID
+		}
+	}
+	for _, c := range ix.Cuts(p.Side) {
+		if s.along >= c.From && s.along <= c.To && p.Height >= c.Break.Sill && p.Height <= c.Break.Head {
+			return c.Break.ID
+		}
+	}
+	return p.Side
 }
 
 func rankOf(id plan.ID) int {
