@@ -66,6 +66,7 @@ func (f *flow) finding(found fill.Finding, why string) {
 	f.need(float64(len(lines))*say.line() + float64(min(len(second), 2))*fine.line() + 1.2)
 	f.page.add(markFor(found, scene.Point{X: f.left() + 1.4, Y: f.y + say.line()*0.55})...)
 	for _, line := range lines {
+		f.need(say.line())
 		f.y += say.line()
 		f.page.add(say.at(f.left()+markIn, f.y-say.line()*0.24, line))
 	}

@@ -91,32 +91,29 @@ type drawnLevel struct {
 }
 
 // drawLevel draws a level in an area, at the scale asked for or the largest that fits.
+// What the outline alone is too large for is not drawn to find that out.
 func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 	extent, ok := b.ix.Extent(l.ID)
 	if !ok {
 		return drawnLevel{}, nil
 	}
-	if !b.o.Scale.IsFit() {
-		d := b.draw(l, extent, area, b.o.Scale)
+	scales := []Scale{b.o.Scale}
+	if b.o.Scale.IsFit() {
+		scales = scalesOf(b.o.Voice.System)
+	}
+	var box scene.Rect
+	for _, s := range scales {
+		if !mayFit(extent, s, area) {
+			box = scene.Rect{Max: scene.Point{X: extent.Width().Millimetres() * s.times(), Y: extent.Height().Millimetres() * s.times()}}
+			continue
+		}
+		d := b.draw(l, extent, area, s)
 		if d.fits(area) {
 			return d, nil
 		}
-		return d, b.tooLarge(l, d, area)
+		box = d.bounds()
 	}
-	var last drawnLevel
-	for _, s := range scalesOf(b.o.Voice.System) {
-		if !mayFit(extent, s, area) {
-			last.scale = s
-			continue
-		}
-		if last = b.draw(l, extent, area, s); last.fits(area) {
-			return last, nil
-		}
-	}
-	if len(last.pieces) == 0 {
-		last = b.draw(l, extent, area, last.scale)
-	}
-	return last, b.tooLarge(l, last, area)
+	return drawnLevel{}, b.tooLarge(l, scales[len(scales)-1], box, extent, area)
 }
 
 // mayFit reports whether the outline of a level alone fits, which is cheap to tell.
@@ -163,26 +160,27 @@ func (d drawnLevel) fits(area scene.Rect) bool {
 	return box.Width() <= area.Width() && box.Height() <= area.Height()
 }
 
-// tooLarge says what would hold a level that a page does not.
-func (b *book) tooLarge(l *plan.Level, d drawnLevel, area scene.Rect) error {
-	box := d.bounds()
+// tooLarge says what would hold a level that comes to a box at a scale.
+func (b *book) tooLarge(l *plan.Level, scale Scale, box scene.Rect, extent geom.Box, area scene.Rect) error {
 	e := &FitError{
-		Level: l.Name, Scale: d.scale, Paper: b.o.Paper,
+		Level: l.Name, Scale: scale, Paper: b.o.Paper,
 		Width: unit.FromMillimetres(box.Width()), Height: unit.FromMillimetres(box.Height()),
 		Free: [2]unit.Length{unit.FromMillimetres(area.Width()), unit.FromMillimetres(area.Height())},
 	}
-	for _, s := range scalesOf(d.scale.System) {
-		if s.times() < d.scale.times() && b.draw(l, d.extent, area, s).fits(area) {
+	for _, s := range scalesOf(scale.System) {
+		if s.times() < scale.times() && mayFit(extent, s, area) && b.draw(l, extent, area, s).fits(area) {
 			e.Scales = append(e.Scales, s)
 			break
 		}
 	}
 	for _, paper := range Papers {
 		other := *b
-		other.o.Paper = paper
-		other.pages = nil
-		if paper.System == b.o.Paper.System && d.fits(other.newPage("", true).planArea()) {
+		other.o.Paper, other.pages = paper, nil
+		free := other.newPage("", true).planArea()
+		if paper.System == b.o.Paper.System && box.Width() <= free.Width() && box.Height() <= free.Height() &&
+			b.draw(l, extent, free, scale).fits(free) {
 			e.Papers = append(e.Papers, paper)
+			break
 		}
 	}
 	return e

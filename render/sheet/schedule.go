@@ -311,7 +311,7 @@ func (g *grid) room(r table.Row, again bool) {
 		name = b.say("site.room-again", "{0}, continued", name)
 	}
 	s := style{size: body, bold: true}
-	f.page.add(s.at(f.left(), f.y+roomTall-1.6, name))
+	f.page.add(s.at(f.left(), f.y+roomTall-1.6, s.fit(name, f.width())))
 	f.y += roomTall
 	f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
 	g.shade = false
@@ -325,6 +325,13 @@ type gridRow struct {
 }
 
 const rowPad = 1.2
+
+// The most lines of a cell and of what follows under the kind: the table as a file has
+// the whole.
+const (
+	mostLines   = 6
+	mostRemarks = 4
+)
 
 func (g *grid) row(r table.Row) gridRow {
 	row := gridRow{of: r.Of, tall: plain.line() + rowPad}
@@ -348,7 +355,7 @@ func (g *grid) row(r table.Row) gridRow {
 			}
 		}
 		if c.id == "what" {
-			for _, line := range fine.wrap(g.remarks(r), c.width-cellPad) {
+			for _, line := range atMost(fine.wrap(g.remarks(r), c.width-cellPad-1.5), mostRemarks) {
 				put(fine, line)
 			}
 		}
@@ -362,9 +369,9 @@ func (g *grid) row(r table.Row) gridRow {
 // broken breaks text to a column; figures stay whole.
 func (g *grid) broken(c column, text string) []string {
 	if c.right {
-		return []string{text}
+		return []string{c.style.fit(text, c.width-0.4)}
 	}
-	return c.style.wrap(text, c.width-cellPad)
+	return atMost(c.style.wrap(text, c.width-cellPad), mostLines)
 }
 
 // draw puts a row down, every other one on a faint ground.

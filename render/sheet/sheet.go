@@ -32,6 +32,7 @@ var kinds = []struct {
 }{
 	{"plan of each level", (*book).levels},
 	{"rooms unfolded", (*book).unfolded},
+	{"assemblies with their fill", (*book).assemblies},
 }
 
 // ErrNoLevel is returned for a plan without a level.
@@ -86,8 +87,8 @@ type FitError struct {
 	Paper         Paper
 	Width, Height unit.Length // of the drawing on paper
 	Free          [2]unit.Length
-	Scales        []Scale // that fit on this paper, the largest first
-	Papers        []Paper // that hold it at this scale, the smallest first
+	Scales        []Scale // the largest that fits on this paper, or none
+	Papers        []Paper // the smallest that holds it at this scale, or none
 }
 
 // Error says it in English, with the names a user types.

@@ -245,6 +245,41 @@ func TestFitTakesTheLargestScale(t *testing.T) {
 	}
 }
 
+// TestLongTextsStayInTheirPlace: whatever a user writes, nothing leaves the frame or
+// lies on something else.
+func TestLongTextsStayInTheirPlace(t *testing.T) {
+	p := plantest.House(3, 24)
+	long := strings.Repeat("a long remark on what is wanted here ", 60)
+	h := *p.Header
+	h.Title, h.Author, h.Client, h.Site = long, long, strings.ReplaceAll(long, " ", ""), long
+	h.Revision, h.Date = long, "2026-11-25"
+	p.Header = &h
+	do := func(e plan.Edit) {
+		t.Helper()
+		next, err := e.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p = next
+	}
+	for _, o := range p.Openings() {
+		changed := *o
+		changed.Note, changed.Kind = long, "kindwithoutend"+strings.Repeat("x", 80)
+		do(plan.ChangeOpening{Opening: changed})
+		break
+	}
+	do(plan.AddDecision{Decision: plan.Decision{ID: "d22222222", Question: long}})
+	do(plan.AddDecision{Decision: plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
+	do(plan.AddAmendment{Amendment: plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
+	for _, paper := range Papers {
+		for i, page := range build(t, p, Options{Paper: paper}) {
+			for _, fault := range proof.Read(page, rules(paper)) {
+				t.Errorf("%s, page %d: %.200s", paper.Name, i+1, fault)
+			}
+		}
+	}
+}
+
 func TestEmptyPlans(t *testing.T) {
 	if _, err := Build(plan.NewIndex(plan.Plan{}), fill.Result{}, Options{}); !errors.Is(err, ErrNoLevel) {
 		t.Errorf("got %v, want ErrNoLevel", err)

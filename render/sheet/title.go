@@ -6,7 +6,6 @@ import (
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
-	"studbay/render/glyph"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 )
@@ -30,10 +29,10 @@ func (p *page) titles(box scene.Rect) {
 		big.size--
 	}
 	y := box.Min.Y + 3.2 + big.cap()
-	p.add(big.at(x, y, glyph.Fit(glyph.Bold, big.mm(), width, p.b.plan.Header.Title)))
+	p.add(big.at(x, y, big.fit(p.b.plan.Header.Title, width)))
 	name := style{size: 8.5}
 	y += name.line() + 0.6
-	p.add(name.at(x, y, glyph.Fit(glyph.Regular, name.mm(), width, p.fullName())))
+	p.add(name.at(x, y, name.fit(p.fullName(), width)))
 	lines := fine.wrap(p.b.caution(), width)
 	y = max(y+fine.line()+0.4, box.Max.Y-2.6-float64(len(lines)-1)*fine.line())
 	for _, line := range lines {
@@ -123,7 +122,7 @@ func (p *page) fieldColumn(box scene.Rect, right float64, pair []field) float64 
 			y += half / 2
 		}
 		p.add(label.at(x+4, y, f.name))
-		p.add(value.at(x+4, y+value.line()+0.6, glyph.Fit(glyph.Regular, value.mm(), wide+0.1, f.value)))
+		p.add(value.at(x+4, y+value.line()+0.6, value.fit(f.value, wide+0.1)))
 	}
 	if len(pair) == 2 {
 		p.add(hline(x, right, box.Min.Y+half, pen(hairline)))

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"studbay/render"
 	"studbay/render/glyph"
 	"studbay/render/scene"
@@ -53,8 +55,28 @@ func (s style) cap() float64 { return glyph.MetricsOf(s.weight(), s.mm()).CapHei
 
 func (s style) width(text string) float64 { return glyph.Width(s.weight(), s.mm(), text) }
 
+// wrap breaks text to a width; a word that is wider is cut.
 func (s style) wrap(text string, width float64) []string {
-	return glyph.Wrap(s.weight(), s.mm(), width, text)
+	lines := glyph.Wrap(s.weight(), s.mm(), width, text)
+	for i, line := range lines {
+		lines[i] = s.fit(line, width)
+	}
+	return lines
+}
+
+// fit cuts text to a width.
+func (s style) fit(text string, width float64) string {
+	return glyph.Fit(s.weight(), s.mm(), width, text)
+}
+
+// atMost keeps the first lines of text, the last with a sign that more was there.
+func atMost(lines []string, n int) []string {
+	if len(lines) <= n {
+		return lines
+	}
+	lines = slices.Clone(lines[:n])
+	lines[n-1] += " …"
+	return lines
 }
 
 // at returns the text with its baseline at a place.
@@ -74,10 +96,6 @@ func (s style) right() style {
 
 func pen(points float64) scene.Pen {
 	return scene.Pen{Width: points * scene.PointSize, Color: theme.Ink}
-}
-
-func greyPen(points float64) scene.Pen {
-	return scene.Pen{Width: points * scene.PointSize, Color: theme.Line}
 }
 
 func hline(x, to, y float64, p scene.Pen) scene.Item {

@@ -74,8 +74,9 @@ func (f *flow) unfold(s render.Strip) {
 	tall := unfoldHead + m.Length(s.Ceiling+s.Floor) + unfoldNames + f.page.b.figuresTall(s)
 	f.need(tall)
 	head := style{size: heading, bold: true}
-	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, s.Room.Name))
-	f.page.add(fine.at(f.left()+head.width(s.Room.Name)+3, f.y+head.cap()+0.6,
+	name := head.fit(s.Room.Name, f.width()*0.7)
+	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, name))
+	f.page.add(fine.at(f.left()+head.width(name)+3, f.y+head.cap()+0.6,
 		b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)))
 	m.At = scene.Point{X: f.left() + 2, Y: f.y + unfoldHead + m.Length(s.Ceiling)}
 	pieces := render.Unfold(b.ix, s.Room.ID, b.findings, m)

@@ -1,0 +1,203 @@
+package sheet
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+	"studbay/render/table"
+)
+
+// built is one assembly of the plan with the openings it serves.
+type built struct {
+	code     string
+	name     words.Text
+	count    int
+	workings []working
+}
+
+// working is what the openings of one assembly that hold the same need of it.
+type working struct {
+	key    string
+	tags   []string
+	source fill.Source
+	result box.Result
+	err    error
+}
+
+// assemblies lays out what is built in: each assembly with its volume, and how full it
+// is by what it holds, worked out line by line.
+func (b *book) assemblies() error {
+	all := b.builtIn()
+	if len(all) == 0 {
+		return nil
+	}
+	name := b.say("assembly.title", "Assemblies and their fill")
+	first := true
+	onward := func() *page {
+		p := b.newPage(name, false)
+		if !first {
+			p.part = b.say("sheet.continued", "continued")
+			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+		}
+		first = false
+		return p
+	}
+	f := newFlow(onward(), assemblyColumn, onward)
+	for _, a := range all {
+		f.assembly(a)
+	}
+	return nil
+}
+
+// assemblyColumn is the least width of a column of workings.
+const assemblyColumn = 118.0
+
+// builtIn gathers the assemblies of the plan by their codes, and of each what it holds.
+// What is to be removed has no part in it.
+func (b *book) builtIn() (all []*built) {
+	byCode := map[string]*built{}
+	for _, r := range b.schedule.Rows {
+		o, _ := b.plan.Opening(r.Of)
+		if o == nil || o.Status == plan.StatusRemove {
+			continue
+		}
+		made, chosen, err := fill.BuiltOf(o.Assembly)
+		if !chosen || err != nil {
+			continue
+		}
+		code := table.AssemblyCode(o.Assembly) + strings.Join(o.Assembly.Barriers, "")
+		a := byCode[code]
+		if a == nil {
+			a = &built{code: table.AssemblyCode(o.Assembly), name: made.Text()}
+			byCode[code] = a
+			all = append(all, a)
+		}
+		a.count++
+		b.work(a, o, made)
+	}
+	slices.SortStableFunc(all, func(x, y *built) int { return cmp.Compare(x.code, y.code) })
+	return all
+}
+
+// work adds an opening to the working of what holds the same.
+func (b *book) work(a *built, o *plan.Opening, made fill.Built) {
+	view, _ := b.ix.OpeningView(o.ID)
+	contents, source := fill.ContentsOf(view)
+	if b.result.Figures == nil || source == fill.NotKnown && o.Contents == nil {
+		return // nothing in it is counted
+	}
+	key := fmt.Sprint(source, contents, made.Volume())
+	i := slices.IndexFunc(a.workings, func(w working) bool { return w.key == key })
+	if i < 0 {
+		w := working{key: key, source: source}
+		if source != fill.NotKnown {
+			w.result, w.err = box.Fill(b.result.Figures, made.Space(), contents)
+		}
+		i, a.workings = len(a.workings), append(a.workings, w)
+	}
+	a.workings[i].tags = append(a.workings[i].tags, o.Tag)
+}
+
+// assembly puts down one assembly and its workings.
+func (f *flow) assembly(a *built) {
+	b := f.page.b
+	head := style{size: 8.5, bold: true}
+	f.space(3.5)
+	f.need(22)
+	f.y += head.line()
+	f.page.add(head.at(f.left(), f.y, a.code))
+	x := f.left() + head.width(a.code) + 2.5
+	count := b.say("assembly.count", "× {0}", a.count)
+	f.page.add(plain.at(x, f.y, plain.fit(b.o.Voice.Say(a.name), f.right()-x-plain.width(count)-3)))
+	f.page.add(plain.right().at(f.right(), f.y, count))
+	f.y += 1.5
+	f.page.add(hline(f.left(), f.right(), f.y, pen(rule)))
+	if len(a.workings) == 0 {
+		f.paragraph(fine, 0, b.say("assembly.uncounted", "Nothing that is counted is in it."))
+	}
+	for _, w := range a.workings {
+		f.working(w)
+	}
+}
+
+func (f *flow) working(w working) {
+	b := f.page.b
+	f.space(1.2)
+	addends := len(w.result.VolumeLines) + len(w.result.Lines)
+	f.need(float64(addends+3)*plain.line() + 1) // seldom more: it stays together
+	for _, line := range strong.wrap(strings.Join(w.tags, ", "), f.width()-22) {
+		f.need(strong.line())
+		f.y += strong.line()
+		f.page.add(strong.at(f.left(), f.y-0.6, line))
+	}
+	f.page.add(fine.right().at(f.right(), f.y-0.6, b.o.Voice.Say(w.source.Text())))
+	switch {
+	case w.source == fill.NotKnown:
+		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been looked into with the power off and proven off."))
+		return
+	case w.err != nil:
+		f.paragraph(fine, 0, b.say("assembly.not-counted", "Not worked out: {0}", w.err.Error()))
+		return
+	}
+	for _, l := range w.result.VolumeLines {
+		f.sumLine(plain, l.Section, b.o.Voice.Say(l.What), "", l.Volume)
+	}
+	for _, l := range w.result.Lines {
+		f.sumLine(plain, l.Section, b.o.Voice.Say(l.What), strconv.FormatInt(l.Count, 10)+" × "+twoPlaces(l.Allowance), -l.Volume)
+	}
+	f.verdict(w.result)
+}
+
+// The columns of a working, in millimetres from the right.
+const (
+	sumWide    = 16.0
+	countWide  = 21.0
+	sectionsIn = 21.0
+)
+
+// sumLine puts down one addend: what the box gives, or takes away what is in it.
+func (f *flow) sumLine(s style, section, what, work string, v unit.Volume) {
+	width := f.width() - sectionsIn - sumWide
+	if work != "" {
+		width -= countWide
+	}
+	lines := s.wrap(what, width)
+	f.need(float64(len(lines)) * s.line())
+	f.page.add(fine.at(f.left(), f.y+s.line()-0.6, section))
+	f.page.add(s.right().at(f.right()-sumWide, f.y+s.line()-0.6, work))
+	f.page.add(s.right().at(f.right(), f.y+s.line()-0.6, twoPlaces(v)))
+	for i, line := range lines {
+		f.page.add(s.at(f.left()+sectionsIn, f.y+float64(i+1)*s.line()-0.6, line))
+	}
+	f.y += float64(len(lines)) * s.line()
+}
+
+// verdict puts down what is left over, or by how much it is too little.
+func (f *flow) verdict(r box.Result) {
+	b := f.page.b
+	f.need(plain.line() + 1)
+	f.page.add(hline(f.right()-sumWide+2, f.right(), f.y+0.5, pen(hairline)))
+	f.y += 0.8
+	text := b.say("assembly.spare", "to spare, in³")
+	if !r.Fits {
+		text = b.say("assembly.over", "too little, in³")
+		f.page.add(symbol.DrawMark(symbol.Stop, scene.Point{X: f.left() + sectionsIn - 2.4, Y: f.y + plain.line()*0.55}, 2.5, theme.Stop, theme.Paper)...)
+	}
+	f.sumLine(strong, "", text, "", r.Spare)
+}
+
+// twoPlaces writes a volume with two decimals, or more where it has more, below zero with
+// a true minus.
+func twoPlaces(v unit.Volume) string {
+	return strings.Replace(places(table.VolumeOf(v)), "-", "−", 1)
+}
