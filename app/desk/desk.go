@@ -50,7 +50,7 @@ type Desk struct {
 	status *status
 	blank  *blank
 
-	open   *raised    // what stands above the window, or nil
+	open   *raised   // what stands above the window, or nil
 	busy   func()    // cancels the export under way, or nil
 	asked  time.Time // when the file on disk was looked at last
 	closed bool

@@ -12,7 +12,6 @@ import (
 
 	"studbay/app/look"
 	"studbay/fill/part"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/symbol"
@@ -196,12 +195,4 @@ func kindPicture(k *part.Kind, w, h float64, p *look.Palette) []scene.Item {
 		place.Foot.Y, place.Into = h-5, scene.Point{Y: -1}
 	}
 	return symbol.Draw(place, style, spec).Items
-}
-
-// kindHeight is the usual height of a kind, for the status line.
-func kindHeight(id string) unit.Length {
-	if k := part.All().Kind(id); k != nil {
-		return k.Height
-	}
-	return 0
 }
