@@ -27,7 +27,7 @@ type page struct {
 }
 
 // sideColumn is how wide a column beside the plan is: enough for the schedule.
-const sideColumn = 140.0
+const sideColumn = 142.0
 
 // sideColumns is how many columns stand beside the plan: none on a small sheet, which the
 // plan needs for itself, and two on a large one.

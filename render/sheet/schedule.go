@@ -32,18 +32,18 @@ var (
 // columns are those of the site schedule, short enough to hold a hammer beside; a wide
 // flow has more.
 var columns = []column{
-	{id: "tag", title: words.New("site.tag", "Tag"), width: 9.5, style: strong, lines: cellText("tag")},
+	{id: "tag", title: words.New("site.tag", "Tag"), width: 11, style: strong, lines: cellText("tag")},
 	{id: "what", title: words.New("site.what", "What"), style: plain, lines: cellText("what")},
-	{id: "on", title: words.New("site.on", "On"), width: 19, rank: 2, style: plain, lines: cellText("face")},
-	{id: "bottom", title: words.New("site.bottom", "Bottom"), width: 14, rank: 4, right: true, style: plain, lines: heightLines("bottom")},
-	{id: "centre", title: words.New("site.centre", "Centre"), width: 12.5, right: true, style: plain, lines: centreLines},
-	{id: "top", title: words.New("site.top", "Top"), width: 14, rank: 4, right: true, style: plain, lines: heightLines("top")},
-	{id: "distance", width: 19.5, right: true, style: plain, lines: distanceLines},
-	{id: "from", title: words.New("site.from", "From"), width: 17, style: plain, lines: fromLines},
+	{id: "on", title: words.New("site.on", "On"), width: 18.5, rank: 2, style: plain, lines: cellText("face")},
+	{id: "bottom", title: words.New("site.bottom", "Bottom"), width: 16, rank: 4, right: true, style: plain, lines: heightLines("bottom")},
+	{id: "centre", title: words.New("site.centre", "Centre"), width: 16, right: true, style: plain, lines: centreLines},
+	{id: "top", title: words.New("site.top", "Top"), width: 16, rank: 4, right: true, style: plain, lines: heightLines("top")},
+	{id: "distance", width: 18.5, right: true, style: plain, lines: distanceLines},
+	{id: "from", title: words.New("site.from", "From"), width: 16.5, style: plain, lines: fromLines},
 	{id: "box", title: words.New("site.box", "Box"), width: 9.5, style: plain, lines: boxLines},
-	{id: "fill", title: words.New("site.fill", "Fill / volume"), width: 20.5, right: true, style: plain, lines: fillLines},
-	{id: "source", title: words.New("site.source", "Known by"), width: 13.5, rank: 1, style: fine, lines: sourceLines},
-	{id: "circuit", title: words.New("site.circuit", "Circuit"), width: 10.5, rank: 1, style: plain, lines: cellText("circuit")},
+	{id: "fill", title: words.New("site.fill", "Fill / volume"), width: 19.5, right: true, style: plain, lines: fillLines},
+	{id: "source", title: words.New("site.source", "Known by"), width: 12.5, rank: 1, style: fine, lines: sourceLines},
+	{id: "circuit", title: words.New("site.circuit", "Circuit"), width: 9.5, rank: 1, style: plain, lines: cellText("circuit")},
 	{id: "controls", title: words.New("site.controls", "Controls"), width: 23, rank: 3, style: plain, lines: cellText("controls")},
 	{id: "mark", width: 3.2},
 }
@@ -342,6 +342,9 @@ func (g *grid) row(r table.Row) gridRow {
 		put := func(s style, text string) {
 			y += plain.line()
 			if c.right {
+				if s.width(text) > c.width-1 {
+					s.size = small
+				}
 				runs = append(runs, s.right().at(x+c.width-cellPad, y-0.3, text))
 				return
 			}
@@ -366,10 +369,10 @@ func (g *grid) row(r table.Row) gridRow {
 	return row
 }
 
-// broken breaks text to a column; figures stay whole.
+// broken breaks text to a column; figures stay whole, for a figure cut short misleads.
 func (g *grid) broken(c column, text string) []string {
 	if c.right {
-		return []string{c.style.fit(text, c.width-0.4)}
+		return []string{text}
 	}
 	return atMost(c.style.wrap(text, c.width-cellPad), mostLines)
 }

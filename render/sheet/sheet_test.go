@@ -71,6 +71,51 @@ func TestProofreaderSees(t *testing.T) {
 	}
 }
 
+// TestFiguresStayWhole: the widest figures of either system fit their columns, and no
+// tag or figure is cut.
+func TestFiguresStayWhole(t *testing.T) {
+	wide := map[string][]string{
+		"tag":      {"WWW10"},
+		"centre":   {`≈ 88-13/16"`, "≈ 2188 mm"},
+		"distance": {`≈ 28' 10-13/16"`, "≈ 18.888 m"},
+		"fill":     {"188.75 / 188.00"},
+	}
+	for _, c := range columnsFor(sideColumn) {
+		for _, text := range wide[c.id] {
+			if w := c.style.width(text); w > c.width-0.8 {
+				t.Errorf("%s is %.1f mm wide, its column %.1f", text, w, c.width)
+			}
+		}
+	}
+	for _, system := range []unit.System{unit.Imperial, unit.Metric} {
+		for _, page := range build(t, plantest.House(14, 90), Options{Voice: words.Voice{System: system}}) {
+			for _, text := range proof.Texts(page) {
+				if strings.Contains(text, "…") {
+					t.Errorf("%q is cut", text)
+				}
+			}
+		}
+	}
+}
+
+func TestColumnsFollowTheWidth(t *testing.T) {
+	for _, tt := range []struct {
+		width float64
+		want  int // columns
+		why   string
+	}{
+		{110, 8, "the least"}, {sideColumn, 10, "with source and circuit"}, {wideColumn, 12, "with wall and controls"}, {249, 14, "with bottom and top"},
+	} {
+		got, sum := columnsFor(tt.width), 0.0
+		for _, c := range got {
+			sum += c.width
+		}
+		if len(got) != tt.want || tt.width >= 118.2 && (sum < tt.width-1e-9 || sum > tt.width+1e-9) {
+			t.Errorf("%d columns of %.1f in %.1f, want %d: %s", len(got), sum, tt.width, tt.want, tt.why)
+		}
+	}
+}
+
 func TestOnlyInkAndTheRedOfAStop(t *testing.T) {
 	for _, page := range build(t, plantest.House(5, 60), Options{}) {
 		for c := range proof.Colors(page) {

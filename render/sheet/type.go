@@ -55,13 +55,27 @@ func (s style) cap() float64 { return glyph.MetricsOf(s.weight(), s.mm()).CapHei
 
 func (s style) width(text string) float64 { return glyph.Width(s.weight(), s.mm(), text) }
 
-// wrap breaks text to a width; a word that is wider is cut.
-func (s style) wrap(text string, width float64) []string {
-	lines := glyph.Wrap(s.weight(), s.mm(), width, text)
-	for i, line := range lines {
-		lines[i] = s.fit(line, width)
+// wrap breaks text to a width; a word that is wider goes on in the next line.
+func (s style) wrap(text string, width float64) (lines []string) {
+	for _, line := range glyph.Wrap(s.weight(), s.mm(), width, text) {
+		for s.width(line) > width {
+			n := s.letters(line, width)
+			lines, line = append(lines, line[:n]), line[n:]
+		}
+		lines = append(lines, line)
 	}
 	return lines
+}
+
+// letters returns how many bytes of text go into a width: those of one letter at least.
+func (s style) letters(text string, width float64) int {
+	reach := 0.0
+	for i, letter := range text {
+		if reach += s.width(string(letter)); reach > width && i > 0 {
+			return i
+		}
+	}
+	return len(text)
 }
 
 // fit cuts text to a width.

@@ -43,8 +43,11 @@ func Wall(ix *plan.Index, room *plan.Room, side plan.ID) words.Text {
 		return words.Text{}
 	}
 	name := render.FaceNames(ix, room)[at]
-	if name.ID == "face.letter" {
+	switch name.ID {
+	case "face.letter":
 		return name
+	case "face.numbered":
+		return words.New("wall.numbered", "{0} wall {1}", name.Args...)
 	}
 	return words.New("wall.named", "{0} wall", name)
 }
