@@ -32,7 +32,7 @@ func New(host Host) *Board {
 	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(60, 60)}, symbols: map[ghostKey]ghostImage{}}
 	b.mouse = mouse{host: host, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
 	b.easel.later = fyne.Do
-	b.easel.done = b.adopt
+	b.easel.done, b.easel.settle = b.adopt, b.ask
 	b.easel.wanted = func(r request) bool {
 		now := b.request()
 		return r.zoom == now.zoom && r.density == now.density && r.pic.Level == now.pic.Level && r.pic.Theme == now.pic.Theme
@@ -137,6 +137,13 @@ const edgeNear = 64
 
 // update brings all that is seen up to the picture and the view.
 func (b *Board) update() {
+	b.ask()
+	b.place()
+	b.refreshLive()
+}
+
+// ask has painted what is not painted yet.
+func (b *Board) ask() {
 	if b.Size().Width < 1 || b.Size().Height < 1 {
 		return
 	}
@@ -149,8 +156,6 @@ func (b *Board) update() {
 	} else if !b.holds(shown) {
 		b.easel.ask(want)
 	}
-	b.place()
-	b.refreshLive()
 }
 
 // holds reports whether what is painted reaches well beyond the board.

@@ -104,31 +104,28 @@ func paint(r request, before *painted, spare *image.RGBA, sprites *bitmap.Cache)
 }
 
 // easel paints one request at a time beside the window. All fields are of the
-// window's goroutine but what is handed to the one that paints.
+// window's goroutine but the sprites while something is being painted.
 type easel struct {
 	shown   *painted    // what the board shows
 	spare   *image.RGBA // what it showed before
 	sprites bitmap.Cache
 	busy    bool
-	begun   request  // what is being painted while busy
-	next    *request // asked for meanwhile
 	// later runs a function on the window's goroutine.
 	later func(func())
 	// inPlace makes painting part of asking.
 	inPlace bool
-	// done is told when something new is shown.
-	done func()
 	// wanted reports whether what was painted is still of use.
 	wanted func(request) bool
+	// done is told when something new is shown.
+	done func()
+	// settle is told when nothing is being painted any more: what was asked for
+	// meanwhile is asked for again by whoever still wants it.
+	settle func()
 }
 
-// ask has a request painted; one asked before and not begun is forgotten.
+// ask has a request painted, unless another is being painted.
 func (e *easel) ask(r request) {
 	if e.busy {
-		e.next = &r
-		if r.sameLooks(e.begun) && r.frame == e.begun.frame {
-			e.next = nil
-		}
 		return
 	}
 	before, spare := e.shown, e.spare
@@ -136,16 +133,14 @@ func (e *easel) ask(r request) {
 		e.show(paint(r, before, spare, &e.sprites))
 		return
 	}
-	e.busy, e.begun = true, r
-	e.spare = nil
+	e.busy, e.spare = true, nil
 	go func() {
 		p := paint(r, before, spare, &e.sprites)
 		e.later(func() { e.finish(p) })
 	}()
 }
 
-// finish takes what was painted, unless the board has moved on, and begins what was
-// asked for meanwhile.
+// finish takes what was painted, unless the board has moved on.
 func (e *easel) finish(p *painted) {
 	e.busy = false
 	if e.wanted(p.request) {
@@ -153,10 +148,7 @@ func (e *easel) finish(p *painted) {
 	} else {
 		e.spare = p.image
 	}
-	if next := e.next; next != nil {
-		e.next = nil
-		e.ask(*next)
-	}
+	e.settle()
 }
 
 func (e *easel) show(p *painted) {

@@ -4,13 +4,9 @@ import (
 	"image"
 	"math"
 
-	"studbay/app/tool"
 	"studbay/fill"
-	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
-	"studbay/render"
-	"studbay/render/paint/raster"
 	"studbay/render/scene"
 )
 
@@ -49,22 +45,6 @@ type scribe struct {
 	pointer *scene.Point // in pixels, or nil
 	symbols map[ghostKey]ghostImage
 	shapes  []shape
-}
-
-// ghostKey is what a live symbol's looks depend on.
-type ghostKey struct {
-	kind   string
-	status plan.Status
-	into   geom.Point
-	body   float64
-	theme  string
-	isStop bool
-}
-
-// ghostImage is a live symbol and where its corner stands from its foot.
-type ghostImage struct {
-	image *image.RGBA
-	at    image.Point
 }
 
 func (s *scribe) at(p geom.Point) scene.Point {
@@ -258,120 +238,4 @@ func (s *scribe) isStopped(id plan.ID) bool {
 		}
 	}
 	return false
-}
-
-func (s *scribe) ghost(g *tool.Ghost) { s.symbol(ghostKey{kind: g.Kind, into: g.Into}, g.Foot) }
-
-// symbol puts a live symbol at a foot of the plan.
-func (s *scribe) symbol(key ghostKey, foot geom.Point) {
-	m := render.BoardMedium(s.view.Zoom, s.density, s.pic.Theme, s.pic.Voice)
-	key.body, key.theme = m.Symbol, m.Theme.Name
-	g, ok := s.symbols[key]
-	if !ok {
-		g = drawGhost(m, key)
-		s.symbols[key] = g
-	}
-	at := s.at(foot)
-	corner := image.Pt(int(math.Floor(at.X+0.5)), int(math.Floor(at.Y+0.5))).Add(g.at)
-	s.add(shape{kind: imageShape, a: scene.Point{X: float64(corner.X), Y: float64(corner.Y)}, image: g.image})
-}
-
-func drawGhost(m render.Medium, key ghostKey) ghostImage {
-	o := plan.Opening{Kind: key.kind, Status: key.status}
-	var into scene.Point
-	if x, y := key.into.X.Millimetres(), key.into.Y.Millimetres(); x != 0 || y != 0 {
-		n := math.Hypot(x, y)
-		into = scene.Point{X: x / n, Y: y / n}
-	}
-	ink := m.Theme.Accent
-	if key.isStop {
-		ink = m.Theme.Stop
-	}
-	drawn := render.OpeningSymbol(m, render.SpecOf(part.All(), &o), scene.Point{}, into, ink)
-	b := drawn.Bounds().Expanded(2)
-	at := image.Pt(int(math.Floor(b.Min.X)), int(math.Floor(b.Min.Y)))
-	size := image.Pt(int(math.Ceil(b.Max.X)), int(math.Ceil(b.Max.Y))).Sub(at)
-	im := image.NewRGBA(image.Rectangle{Max: size})
-	raster.Items(im, 1, scene.Point{X: float64(-at.X), Y: float64(-at.Y)}, drawn.Items...)
-	return ghostImage{im, at}
-}
-
-// asideUnits is how far a live dimension stands off what it measures.
-const asideUnits = 30
-
-// dim draws a live dimension: its line with a stroke at each end, and its text on a
-// ground of paper in the middle.
-func (s *scribe) dim(d tool.Dim) {
-	a, b := s.at(d.From), s.at(d.To)
-	ink, k := s.pic.Theme.Ink, s.density
-	if off := direction(d.Aside); off != (scene.Point{}) {
-		footA, footB := a, b
-		a, b = a.Add(off.Mul(asideUnits*k)), b.Add(off.Mul(asideUnits*k))
-		s.add(shape{kind: lineShape, a: footA, b: a.Add(off.Mul(4 * k)), width: k, color: s.pic.Theme.Muted},
-			shape{kind: lineShape, a: footB, b: b.Add(off.Mul(4 * k)), width: k, color: s.pic.Theme.Muted})
-	}
-	v := b.Sub(a)
-	n := math.Hypot(v.X, v.Y)
-	if n < 1 {
-		return
-	}
-	across := v.Turned().Mul(4 * k / n)
-	s.add(shape{kind: lineShape, a: a, b: b, width: k, color: ink},
-		shape{kind: lineShape, a: a.Sub(across), b: a.Add(across), width: 1.5 * k, color: ink},
-		shape{kind: lineShape, a: b.Sub(across), b: b.Add(across), width: 1.5 * k, color: ink})
-	middle := a.Add(b).Mul(0.5)
-	s.note(d.Text, middle, ink, true)
-}
-
-// note writes a text on a ground of its own, about its middle or from its left.
-func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool) {
-	if text == "" {
-		return
-	}
-	run := scene.Run{Text: text, Size: 10.5 * s.density, Weight: 1}
-	w, h := run.Width()+12*s.density, 16*s.density
-	corner := scene.Point{X: at.X, Y: at.Y - h/2}
-	if middle {
-		corner.X -= w / 2
-	}
-	s.add(shape{kind: boxShape, a: corner, b: corner.Add(scene.Point{X: w, Y: h}), fill: s.pic.Theme.Paper, color: s.pic.Theme.Line, width: s.density},
-		shape{kind: textShape, a: corner.Add(scene.Point{X: 5 * s.density, Y: 1 * s.density}), text: text, bold: true, size: 10.5, color: ink})
-}
-
-// snap marks the snap in force with its name, and what has been typed.
-func (s *scribe) snap(p tool.Preview) {
-	t := s.pic.Theme
-	var by *scene.Point
-	if p.SnapAt != nil {
-		at, half := s.at(*p.SnapAt), 5*s.density
-		s.add(shape{kind: ringShape, a: scene.Point{X: at.X - half, Y: at.Y - half}, b: scene.Point{X: at.X + half, Y: at.Y + half},
-			width: 1.5 * s.density, color: t.Accent})
-		by = &at
-	} else if s.pointer != nil {
-		by = s.pointer
-	}
-	if by == nil {
-		return
-	}
-	beside := by.Add(scene.Point{X: 16 * s.density, Y: 22 * s.density})
-	if len(p.Dims) > 0 {
-		beside.Y = by.Y + (asideUnits+20)*s.density // clear of the dimensions
-	}
-	if p.Typed != "" {
-		s.note(p.Typed+" |", beside, t.Ink, false)
-		beside.Y += 20 * s.density
-	}
-	if !p.Snap.IsZero() {
-		s.note(s.pic.Voice.Say(p.Snap), beside, t.Accent, false)
-	}
-}
-
-// direction returns a vector of the plan at length one.
-func direction(v geom.Point) scene.Point {
-	x, y := v.X.Millimetres(), v.Y.Millimetres()
-	if x == 0 && y == 0 {
-		return scene.Point{}
-	}
-	n := math.Hypot(x, y)
-	return scene.Point{X: x / n, Y: y / n}
 }

@@ -192,14 +192,22 @@ func rounds(long unit.Length, s unit.System, near unit.Length) (stops []stop) {
 	return stops
 }
 
-// upTo lists the heights an opening may come to rest at on a side.
+// upTo lists the heights an opening may come to rest at on a side: the usual one of its
+// kind, and those of the openings in its room.
 func upTo(ix *plan.Index, side, self plan.ID, kind string) (stops []stop) {
 	if k := part.All().Kind(kind); k != nil && k.Height > 0 {
 		stops = append(stops, stop{k.Height, words.New("snap.usual", "usual height, {0}", words.Height(k.Height)), rankMiddle})
 	}
-	for _, o := range ix.OpeningsOn(side) {
-		if o.ID != self && o.At.Part == plan.PartFace {
-			stops = append(stops, stop{heightOf(ix, o), words.New("snap.height", "as high as {0}, {1}", o.Tag, words.Height(heightOf(ix, o))), rankLevel})
+	ref, ok := ix.Side(side)
+	if !ok {
+		return stops
+	}
+	for _, s := range ref.Room.Sides {
+		for _, o := range ix.OpeningsOn(s.ID) {
+			if o.ID != self {
+				high := heightOf(ix, o)
+				stops = append(stops, stop{high, words.New("snap.height", "as high as {0}, {1}", o.Tag, words.Height(high)), rankLevel})
+			}
 		}
 	}
 	return stops

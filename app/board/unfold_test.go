@@ -1,0 +1,58 @@
+package board
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+
+	"studbay/app/tool"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+func TestUnfoldedRoom(t *testing.T) {
+	test.NewTempApp(t)
+	told := &listener{}
+	u := NewUnfold(told)
+	w := test.NewWindow(u)
+	defer w.Close()
+	w.SetPadded(false)
+	w.Resize(fyne.NewSize(800, 214))
+	pic := houseOf(t, 60)
+	o := firstOnFace(pic)
+	place, _ := pic.Index.Place(o.At)
+	pic.Selected = []plan.ID{o.ID}
+	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID, Side: place.Side.ID, Datum: plan.FinishedFloor})
+	face, ok := u.strip.Face(place.Side.ID)
+	if !ok {
+		t.Fatal("the face is not in the strip")
+	}
+	at := u.medium.ToStrip(face.Left+o.At.Along, o.Height.Value)
+	u.MouseDown(mouseAt(float32(at.X), float32(at.Y), desktop.MouseButtonPrimary))
+	got := told.last()
+	if !got.OnUnfold || got.Side != place.Side.ID || got.Symbol != o.ID || (got.Height-o.Height.Value).Abs() > 3*unit.Inch {
+		t.Errorf("told %+v, want opening %s on side %s", got, o.ID, place.Side.ID)
+	}
+	if d := got.At.Distance(place.Foot); d > 3*unit.Inch {
+		t.Errorf("the place on the face is off by %v", d)
+	}
+	u.Dragged(drag(float32(at.X)+20, float32(at.Y)-10))
+	u.DragEnd()
+	if told.count(Move) != 1 || told.count(Up) != 1 {
+		t.Errorf("told %v", told.kinds)
+	}
+	if len(u.live.objects) == 0 {
+		t.Error("what is chosen is not marked")
+	}
+	pic.Preview.Ghost = &tool.Ghost{Kind: "duplex", At: plan.OnFace(place.Side.ID, 20*unit.Inch), Height: 40 * unit.Inch}
+	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID, Side: place.Side.ID})
+	(&stage{window: w}).picture(t, "unfold")
+	u.SetPicture(UnfoldPicture{Picture: pic})
+	told.forget()
+	u.MouseMoved(mouseAt(10, 10, 0))
+	if len(told.kinds) != 0 {
+		t.Error("an empty strip tells of pointers")
+	}
+}

@@ -1,0 +1,196 @@
+package tool
+
+import (
+	"studbay/fill"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// spot is where a thing would go.
+type spot struct {
+	anchor plan.Anchor
+	side   onSide      // where it is on a side
+	height unit.Length // of its centre; 0 in a ceiling or floor
+	snap   words.Text
+}
+
+// spotFor returns where an opening of a kind goes; self is the opening itself where it
+// is there already.
+func spotFor(t Table, p Pointer, typed *typing, kind string, self plan.ID) (spot, bool) {
+	host := part.Wall
+	if k := part.All().Kind(kind); k != nil {
+		host = k.Host
+	}
+	if !p.OnUnfold {
+		if host == part.Wall && p.Alt {
+			host = part.Floor
+		}
+		if host != part.Wall {
+			return flatSpot(t, p, host, self)
+		}
+		if s, ok := fixtureSpot(t, p, kind); ok {
+			return s, true
+		}
+	}
+	side, ok := faceAt(t, p, takesOpening)
+	if !ok || !takesOpening(side.ref.Side()) {
+		return spot{}, false
+	}
+	return faceSpot(t, p, side, typed, kind, self), true
+}
+
+// faceSpot puts an opening on a side: at what was typed, at a stop within reach, else
+// on the grid.
+func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self plan.ID) spot {
+	made := fill.NewOpening(kind, plan.OnFace(side.id(), 0))
+	if self != "" {
+		if o, _ := t.Plan().Opening(self); o != nil {
+			made = *o
+		}
+	}
+	s := spot{side: side, height: made.Height.Value}
+	if room := side.ref.Room; self != "" {
+		s.height = fill.CentreHeight(&made, room)
+	}
+	at := side.along
+	width, _ := fill.BoxSize(&made)
+	if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+		at, s.snap = fromCorner(side, l)
+	} else if !p.Shift {
+		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, grid(t.System()))
+	}
+	at = between(at, 0, side.length())
+	s.anchor = plan.OnFace(side.id(), at)
+	if p.OnUnfold {
+		high, name := rest(upTo(t.Index(), side.id(), self, kind), p.Height, p.Reach, grid(t.System())/2)
+		if p.Shift {
+			high, name = p.Height, words.Text{}
+		}
+		s.height = between(high, 0, side.ref.Room.Ceiling)
+		if s.snap.IsZero() {
+			s.snap = name
+		} else if !name.IsZero() {
+			s.snap = words.New("snap.and", "{0}; {1}", s.snap, name)
+		}
+	}
+	return s
+}
+
+// fromCorner returns the place a length from the corner that is nearer.
+func fromCorner(side onSide, l unit.Length) (unit.Length, words.Text) {
+	if side.along > side.length()/2 {
+		return side.length() - l, words.New("snap.right", "{0} from the right corner", l)
+	}
+	return l, words.New("snap.left", "{0} from the left corner", l)
+}
+
+// rest returns the stop within reach, or else the place on the grid.
+func rest(stops []stop, at, reach, step unit.Length) (unit.Length, words.Text) {
+	if s, ok := nearest(stops, at, reach); ok {
+		return s.at, s.name
+	}
+	return toGrid(at, step), words.Text{}
+}
+
+// fixtureSpot puts an opening on a face of an island or peninsula that is pointed at.
+func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
+	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(p.At)) {
+		f, _ := t.Plan().Fixture(id)
+		if f == nil || f.Kind != plan.FixtureIsland && f.Kind != plan.FixturePeninsula {
+			continue
+		}
+		frame, _, ok := t.Index().FixtureFrame(f)
+		outline, _ := t.Index().Footprint(f)
+		if !ok || !outline.Contains(p.At) {
+			continue
+		}
+		along, out := frame.Project(p.At)
+		face, at, long := nearestFace(f, along, out)
+		s := spot{snap: words.New("snap.on", "on the {0}", f.Kind.Text())}
+		if (at-long/2).Abs() <= p.Reach && !p.Shift {
+			at = long / 2
+			s.snap = words.New("snap.fixture-face", "middle of the {0}'s face", f.Kind.Text())
+		} else if !p.Shift {
+			at = between(toGrid(at, grid(t.System())), 0, long)
+		}
+		s.anchor = plan.Anchor{Host: f.ID, Part: face, Along: at}
+		s.height = fill.NewOpening(kind, s.anchor).Height.Value
+		if s.height >= f.Top() || s.height <= f.Bottom {
+			s.height = f.Bottom + f.Height*3/4
+		}
+		return s, true
+	}
+	return spot{}, false
+}
+
+// nearestFace returns the face of a fixture nearest to a place within it, how far along
+// that face it is, and the length of the face. The back of one at a wall is no face.
+func nearestFace(f *plan.Fixture, along, out unit.Length) (face plan.Part, at, long unit.Length) {
+	best := plan.Reach
+	try := func(p plan.Part, distance, along, length unit.Length) {
+		if distance < best {
+			best, face, at, long = distance, p, along, length
+		}
+	}
+	try(plan.PartFront, f.Depth-out, along, f.Width)
+	try(plan.PartLeft, along, out, f.Depth)
+	try(plan.PartRight, f.Width-along, f.Depth-out, f.Depth)
+	if f.At.Part == plan.PartFloor {
+		try(plan.PartBack, out, f.Width-along, f.Width)
+	}
+	return face, at, long
+}
+
+// flatSpot puts an opening in a ceiling or a floor.
+func flatSpot(t Table, p Pointer, host part.Host, self plan.ID) (spot, bool) {
+	room := roomAt(t.Index(), t.Level(), p.At)
+	if room == nil {
+		return spot{}, false
+	}
+	face := plan.PartCeiling
+	if host == part.Floor {
+		face = plan.PartFloor
+	}
+	at, name := p.At, words.Text{}
+	if !p.Shift {
+		at, name = flatRest(t, p, room, self)
+	}
+	if !room.Outline().Contains(at) {
+		at, name = p.At, words.Text{}
+	}
+	return spot{anchor: plan.Anchor{Host: room.ID, Part: face, At: at}, snap: name}, true
+}
+
+// flatRest snaps a place to the middle lines of a room, and in line with its other
+// openings.
+func flatRest(t Table, p Pointer, room *plan.Room, self plan.ID) (geom.Point, words.Text) {
+	box := room.Outline().Box()
+	middle := words.New("snap.room-middle", "middle of the room")
+	xs := []stop{{box.Center().X, middle, rankMiddle}}
+	ys := []stop{{box.Center().Y, middle, rankMiddle}}
+	for _, o := range t.Index().OpeningsOn(room.ID) {
+		if o.ID == self {
+			continue
+		}
+		name := words.New("snap.level", "in line with {0}", o.Tag)
+		xs = append(xs, stop{o.At.At.X, name, rankLevel})
+		ys = append(ys, stop{o.At.At.Y, name, rankLevel})
+	}
+	x, nameX := rest(xs, p.At.X, p.Reach, grid(t.System()))
+	y, nameY := rest(ys, p.At.Y, p.Reach, grid(t.System()))
+	return geom.Point{X: x, Y: y}, both(nameX, nameY)
+}
+
+// both says two snaps at once.
+func both(a, b words.Text) words.Text {
+	switch {
+	case a.IsZero():
+		return b
+	case b.IsZero() || a.String() == b.String():
+		return a
+	}
+	return words.New("snap.and", "{0}; {1}", a, b)
+}
