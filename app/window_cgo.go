@@ -3,13 +3,17 @@
 package main
 
 import (
+	"errors"
+	"fmt"
 	"os"
+	"runtime"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
 	"studbay/app/desk"
 	_ "studbay/app/quiet" // before the toolkit looks for a language
+	"studbay/app/verb"
 )
 
 // appID names the program's settings on a machine.
@@ -27,8 +31,29 @@ func openWindow(paths []string) int {
 	os.Setenv("RESOURCE_NAME", appID)
 	program := app.NewWithID(appID)
 	program.SetIcon(desk.Icon())
-	house := desk.Open(program, paths)
+	house, err := opened(program, paths)
+	if err != nil {
+		fmt.Fprintln(os.Stderr, "studbay: no window can be opened:", err)
+		fmt.Fprintln(os.Stderr, "It needs a display with OpenGL. The verbs need none: studbay --help lists them.")
+		return verb.StatusWrong
+	}
 	program.Run()
 	house.Close()
 	return 0
+}
+
+// opened opens the windows. Without a display the toolkit's driver panics: that is no
+// fault of ours and is told as an error.
+func opened(program fyne.App, paths []string) (house *desk.House, err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			var fault runtime.Error
+			if cause, ok := r.(error); ok && !errors.As(cause, &fault) {
+				err = cause
+				return
+			}
+			panic(r)
+		}
+	}()
+	return desk.Open(program, paths), nil
 }
