@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -18,7 +19,8 @@ const MaxPartition = 16 * unit.Inch
 const straightness = 0.01
 
 // Backing is a side that stands back to back with another: two faces of one
-// partition, from From to To along the side that was asked about.
+// partition, from From to To along the side that was asked about. Room may be the
+// side's own: a stub wall stands into it.
 type Backing struct {
 	Room     *Room
 	Side     *Side
@@ -35,35 +37,73 @@ func (f Frame) Project(p geom.Point) (along, out unit.Length) {
 }
 
 // Behind returns the sides that stand back to back with a side, from left to right
-// as seen in the side's room. Sides of kind open or railing have nothing behind.
-func (ix *Index) Behind(id ID) (found []Backing) {
+// as seen in the side's room: at each place the nearest one. A side of kind open or
+// railing has nothing behind and is behind nothing.
+func (ix *Index) Behind(id ID) []Backing {
 	ref, ok := ix.Side(id)
-	if !ok {
+	if !ok || !hasFace(ref.Side()) {
 		return nil
 	}
 	line := ref.Line()
 	frame := FrameOf(line)
 	length := line.Length()
-	near := boxAround(MaxPartition, line.A, line.B)
-	for _, other := range ix.Search(ref.Level, near) {
+	var found []Backing
+	ix.within(ref.Level, boxAround(MaxPartition, line.A, line.B), func(other ID) {
 		if other.Kind() != KindSide || other == id {
-			continue
+			return
 		}
 		back, ok := ix.Side(other)
-		if !ok || back.Room == ref.Room {
-			continue
+		if !ok || !hasFace(back.Side()) {
+			return
 		}
 		if b, ok := backing(frame, length, back); ok {
 			found = append(found, b)
 		}
-	}
-	slices.SortFunc(found, func(a, b Backing) int {
-		if a.From != b.From {
-			return int(min(max(a.From-b.From, -1), 1))
-		}
-		return compareIDs(a.Side.ID, b.Side.ID)
 	})
+	return nearestOf(found)
+}
+
+// hasFace reports whether a side is a wall or glass, which a partition has two of.
+func hasFace(s *Side) bool { return s.Kind != SideOpen && s.Kind != SideRailing }
+
+// nearestOf leaves of each backing what no nearer one hides, from left to right.
+func nearestOf(found []Backing) []Backing {
+	if len(found) > 1 {
+		slices.SortFunc(found, func(a, b Backing) int {
+			return cmp.Or(cmp.Compare(a.Gap, b.Gap), cmp.Compare(a.From, b.From), compareIDs(a.Side.ID, b.Side.ID))
+		})
+	}
+	for i := 1; i < len(found); i++ {
+		rest := seenPast(found[:i], found[i])
+		found = slices.Replace(found, i, i+1, rest...)
+		i += len(rest) - 1
+	}
+	if len(found) > 1 {
+		slices.SortFunc(found, func(a, b Backing) int {
+			return cmp.Or(cmp.Compare(a.From, b.From), compareIDs(a.Side.ID, b.Side.ID))
+		})
+	}
 	return found
+}
+
+// seenPast returns what of one backing the nearer ones leave in sight.
+func seenPast(nearer []Backing, b Backing) []Backing {
+	rest := []Backing{b}
+	for _, n := range nearer {
+		var left []Backing
+		for _, r := range rest {
+			before, after := r, r
+			before.To, after.From = min(r.To, n.From), max(r.From, n.To)
+			if before.From+slack < before.To {
+				left = append(left, before)
+			}
+			if after.From+slack < after.To {
+				left = append(left, after)
+			}
+		}
+		rest = left
+	}
+	return rest
 }
 
 // backing reports where a side of another room backs a face of the given length.
@@ -78,18 +118,22 @@ func backing(face Frame, length unit.Length, other *SideRef) (Backing, bool) {
 	from, outA := face.Project(line.B)
 	gap := -(outA + outB) / 2
 	from, to = max(from, 0), min(to, length)
-	if gap < 0 || gap > MaxPartition || from >= to {
+	if gap < -slack || gap > MaxPartition || from >= to {
 		return Backing{}, false
 	}
-	return Backing{Room: other.Room, Side: other.Side(), From: from, To: to, Gap: gap}, true
+	// Faces on one slanted line lie off it by what rounding adds.
+	return Backing{Room: other.Room, Side: other.Side(), From: from, To: to, Gap: max(gap, 0)}, true
 }
 
 // Cut is what a break takes out of a side, along that side; From and To lie within
-// it. A break stored on a side of the room behind cuts this one too.
+// it. A break stored on the face behind cuts this one too.
 type Cut struct {
 	Break    *Break
 	From, To unit.Length
 	IsOwn    bool // stored on this side
+	// Start is where the whole break begins along this side: below From where a part of
+	// it lies past the side's left end, as it can where the side behind is longer.
+	Start unit.Length
 }
 
 // Cuts returns what interrupts a side, from left to right. Its cost follows what
@@ -107,7 +151,9 @@ func (ix *Index) cuts(ref *SideRef, behind []Backing) (cuts []Cut) {
 	length := line.Length()
 	for _, b := range ix.BreaksOn(ref.Key()) {
 		from, to := max(b.At.Along, 0), min(b.At.Along+b.Width, length)
-		cuts = append(cuts, Cut{b, from, to, true})
+		if from < to {
+			cuts = append(cuts, Cut{b, from, to, true, b.At.Along})
+		}
 	}
 	frame := FrameOf(line)
 	for _, back := range behind {
@@ -116,13 +162,13 @@ func (ix *Index) cuts(ref *SideRef, behind []Backing) (cuts []Cut) {
 				continue // it opens into its own room alone
 			}
 			edge, _ := ix.BreakLine(b)
-			to, _ := frame.Project(edge.A)
-			from, _ := frame.Project(edge.B)
-			if from, to = max(from, 0), min(to, length); from < to {
-				cuts = append(cuts, Cut{b, from, to, false})
+			end, _ := frame.Project(edge.A)
+			start, _ := frame.Project(edge.B)
+			if from, to := max(start, back.From), min(end, back.To); from < to {
+				cuts = append(cuts, Cut{b, from, to, false, start})
 			}
 		}
 	}
-	slices.SortStableFunc(cuts, func(a, b Cut) int { return int(min(max(a.From-b.From, -1), 1)) })
+	slices.SortStableFunc(cuts, func(a, b Cut) int { return cmp.Compare(a.From, b.From) })
 	return cuts
 }

@@ -1,5 +1,7 @@
 package plan
 
+import "slices"
+
 // Changes is what differs between two plans, noun by noun. A noun that went to
 // another level is removed from one and added to the other.
 type Changes struct {
@@ -80,11 +82,14 @@ func (c *Changes) diffLevel(old, now *Level) {
 }
 
 func sameOwnFields(a, b *Level) bool {
-	return a.Name == b.Name && a.Elevation == b.Elevation && len(a.Extra) == len(b.Extra)
+	return a.Name == b.Name && a.Elevation == b.Elevation && slices.Equal(a.Extra, b.Extra)
 }
 
 func onLevel[T Noun](level ID, changes []Change[T]) []OnLevel[T] {
-	var out []OnLevel[T]
+	if len(changes) == 0 {
+		return nil
+	}
+	out := make([]OnLevel[T], 0, len(changes))
 	for _, c := range changes {
 		out = append(out, OnLevel[T]{level, c})
 	}

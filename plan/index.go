@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"iter"
 	"slices"
 	"sync"
 
@@ -20,6 +21,7 @@ type Index struct {
 	fixtures Set[*fixtureRef]
 	hosted   Set[*hosted]
 	cables   Set[*cablesAt]
+	circuits Set[*onCircuit]
 	placed   Set[*placed]
 	trees    map[ID]*tree // by level; each is replaced, never written to
 }
@@ -71,6 +73,14 @@ type cablesAt struct {
 
 func (c *cablesAt) Key() ID { return c.end }
 
+// onCircuit is the openings on one circuit.
+type onCircuit struct {
+	circuit  ID
+	openings Set[*Opening]
+}
+
+func (c *onCircuit) Key() ID { return c.circuit }
+
 // placed is where a noun stands in the tree of its level.
 type placed struct {
 	id    ID
@@ -81,9 +91,12 @@ type placed struct {
 func (p *placed) Key() ID { return p.id }
 
 // tree is the R-tree of one level. Copying a tree marks it, so copies are guarded.
+// Its coordinates are nanometres as floats: a plan's are far below 2^53, so each is
+// exact, while areas, which the tree takes to choose among its branches, would not fit
+// in an int64.
 type tree struct {
 	mu sync.Mutex
-	rt rtree.RTreeGN[int64, ID]
+	rt rtree.RTreeGN[float64, ID]
 }
 
 func (t *tree) copy() *tree {
@@ -139,24 +152,38 @@ func (ix *Index) CablesAt(end ID) []*Cable {
 	return nil
 }
 
+// OnCircuit yields the openings on a circuit in the order of IDs.
+func (ix *Index) OnCircuit(circuit ID) iter.Seq[*Opening] {
+	c, ok := ix.circuits.Get(circuit)
+	if !ok {
+		return func(func(*Opening) bool) {}
+	}
+	return c.openings.All()
+}
+
 // Search returns the IDs of rooms, sides, breaks, fixtures and openings on a level
 // whose boxes meet the given one, in the order of IDs.
 func (ix *Index) Search(level ID, box geom.Box) (ids []ID) {
-	t := ix.trees[level]
-	if t == nil {
-		return nil
-	}
-	lo, hi := corners(box)
-	t.rt.Search(lo, hi, func(_, _ [2]int64, id ID) bool {
-		ids = append(ids, id)
-		return true
-	})
+	ix.within(level, box, func(id ID) { ids = append(ids, id) })
 	slices.Sort(ids)
 	return ids
 }
 
-func corners(b geom.Box) (lo, hi [2]int64) {
-	return [2]int64{int64(b.Min.X), int64(b.Min.Y)}, [2]int64{int64(b.Max.X), int64(b.Max.Y)}
+// within does something with each noun that Search returns, in no order.
+func (ix *Index) within(level ID, box geom.Box, do func(ID)) {
+	t := ix.trees[level]
+	if t == nil {
+		return
+	}
+	lo, hi := corners(box)
+	t.rt.Search(lo, hi, func(_, _ [2]float64, id ID) bool {
+		do(id)
+		return true
+	})
+}
+
+func corners(b geom.Box) (lo, hi [2]float64) {
+	return [2]float64{float64(b.Min.X), float64(b.Min.Y)}, [2]float64{float64(b.Max.X), float64(b.Max.Y)}
 }
 
 // BoxOf returns the box that a noun is indexed by.

@@ -40,84 +40,101 @@ func (u *updating) levels(changes []Change[*Level]) {
 	}
 }
 
-// refs brings the look-ups by ID up to the changes.
+// refs brings the look-ups by ID up to the changes. All that left is taken out before
+// anything is put in: the same noun may leave one level and join another.
 func (u *updating) refs(c Changes) {
-	for _, r := range c.Rooms {
-		u.room(r)
-	}
-	for _, f := range c.Fixtures {
-		u.fixture(f)
-	}
-	for _, b := range c.Breaks {
-		u.breakOf(b)
-	}
-	for _, o := range c.Openings {
-		u.opening(o)
-	}
+	both(c.Rooms, u.withoutRoom, u.withRoom)
+	both(c.Fixtures, u.withoutFixture, u.withFixture)
+	both(c.Breaks, u.withoutBreak, u.withBreak)
+	both(c.Openings, u.withoutOpening, u.withOpening)
 }
 
-func (u *updating) room(c OnLevel[*Room]) {
-	if c.Old != nil {
-		if ref, ok := u.rooms.Get(c.Old.ID); ok && ref.room == c.Old {
-			u.rooms = u.rooms.Without(c.Old.ID)
-		}
-		u.stale[c.Old.ID] = true
-		for _, s := range c.Old.Sides {
-			if ref, ok := u.sides.Get(s.ID); ok && ref.Room == c.Old {
-				u.sides = u.sides.Without(s.ID)
-			}
-			u.stale[s.ID] = true
+func both[T Noun](changes []OnLevel[T], without func(T), with func(ID, T)) {
+	var none T
+	for _, c := range changes {
+		if c.Old != none {
+			without(c.Old)
 		}
 	}
-	if c.New != nil {
-		u.rooms = u.rooms.With(&roomRef{c.Level, c.New})
-		u.stale[c.New.ID] = true
-		for i, s := range c.New.Sides {
-			u.sides = u.sides.With(&SideRef{c.Level, c.New, i})
-			u.stale[s.ID] = true
+	for _, c := range changes {
+		if c.New != none {
+			with(c.Level, c.New)
 		}
 	}
 }
 
-func (u *updating) fixture(c OnLevel[*Fixture]) {
-	if c.Old != nil {
-		if ref, ok := u.fixtures.Get(c.Old.ID); ok && ref.fixture == c.Old {
-			u.fixtures = u.fixtures.Without(c.Old.ID)
+func (u *updating) withoutRoom(r *Room) {
+	u.rooms = u.rooms.Without(r.ID)
+	u.stale[r.ID] = true
+	for _, s := range r.Sides {
+		if ref, ok := u.sides.Get(s.ID); ok && ref.Room == r {
+			u.sides = u.sides.Without(s.ID)
 		}
-		u.unhost(c.Old.At.Host, func(h *hosted) { h.fixtures = dropped(h.fixtures, c.Old) })
-		u.stale[c.Old.ID] = true
-	}
-	if c.New != nil {
-		u.fixtures = u.fixtures.With(&fixtureRef{c.Level, c.New})
-		u.unhost(c.New.At.Host, func(h *hosted) { h.fixtures = added(h.fixtures, c.New) })
-		u.stale[c.New.ID] = true
+		u.stale[s.ID] = true
 	}
 }
 
-func (u *updating) breakOf(c OnLevel[*Break]) {
-	if c.Old != nil {
-		u.unhost(c.Old.At.Host, func(h *hosted) { h.breaks = dropped(h.breaks, c.Old) })
-		u.stale[c.Old.ID] = true
-	}
-	if c.New != nil {
-		u.unhost(c.New.At.Host, func(h *hosted) { h.breaks = added(h.breaks, c.New) })
-		u.stale[c.New.ID] = true
+func (u *updating) withRoom(level ID, r *Room) {
+	u.rooms = u.rooms.With(&roomRef{level, r})
+	u.stale[r.ID] = true
+	for i, s := range r.Sides {
+		u.sides = u.sides.With(&SideRef{level, r, i})
+		u.stale[s.ID] = true
 	}
 }
 
-func (u *updating) opening(c OnLevel[*Opening]) {
-	if c.Old != nil {
-		u.unhost(c.Old.At.Host, func(h *hosted) { h.openings = dropped(h.openings, c.Old) })
-		u.stale[c.Old.ID] = true
-	}
-	if c.New != nil {
-		u.unhost(c.New.At.Host, func(h *hosted) { h.openings = added(h.openings, c.New) })
-		u.stale[c.New.ID] = true
-	}
+func (u *updating) withoutFixture(f *Fixture) {
+	u.fixtures = u.fixtures.Without(f.ID)
+	u.rehost(f.At.Host, func(h *hosted) { h.fixtures = dropped(h.fixtures, f) })
+	u.stale[f.ID] = true
 }
 
-// unhost changes a copy of what hangs on a host, and forgets a host of nothing.
-func (u *updating) unhost(host ID, change func(*hosted)) {
+func (u *updating) withFixture(level ID, f *Fixture) {
+	u.fixtures = u.fixtures.With(&fixtureRef{level, f})
+	u.rehost(f.At.Host, func(h *hosted) { h.fixtures = added(h.fixtures, f) })
+	u.stale[f.ID] = true
+}
+
+func (u *updating) withoutBreak(b *Break) {
+	u.rehost(b.At.Host, func(h *hosted) { h.breaks = dropped(h.breaks, b) })
+	u.stale[b.ID] = true
+}
+
+func (u *updating) withBreak(_ ID, b *Break) {
+	u.rehost(b.At.Host, func(h *hosted) { h.breaks = added(h.breaks, b) })
+	u.stale[b.ID] = true
+}
+
+func (u *updating) withoutOpening(o *Opening) {
+	u.rehost(o.At.Host, func(h *hosted) { h.openings = dropped(h.openings, o) })
+	u.recircuit(o.Circuit, func(s Set[*Opening]) Set[*Opening] { return s.Without(o.ID) })
+	u.stale[o.ID] = true
+}
+
+func (u *updating) withOpening(_ ID, o *Opening) {
+	u.rehost(o.At.Host, func(h *hosted) { h.openings = added(h.openings, o) })
+	u.recircuit(o.Circuit, func(s Set[*Opening]) Set[*Opening] { return s.With(o) })
+	u.stale[o.ID] = true
+}
+
+// recircuit changes what is on a circuit, and forgets a circuit with nothing on it.
+func (u *updating) recircuit(circuit ID, change func(Set[*Opening]) Set[*Opening]) {
+	if circuit == "" {
+		return
+	}
+	c := onCircuit{circuit: circuit}
+	if was, ok := u.circuits.Get(circuit); ok {
+		c = *was
+	}
+	if c.openings = change(c.openings); c.openings.Len() == 0 {
+		u.circuits = u.circuits.Without(circuit)
+		return
+	}
+	u.circuits = u.circuits.With(&c)
+}
+
+// rehost changes a copy of what hangs on a host, and forgets a host of nothing.
+func (u *updating) rehost(host ID, change func(*hosted)) {
 	h := *u.on(host)
 	h.host = host
 	change(&h)
@@ -204,14 +221,18 @@ func (u *updating) spread() {
 
 // replace puts a noun where it belongs in the tree of its level.
 func (u *updating) replace(id ID) {
-	if old, ok := u.placed.Get(id); ok {
+	box, level, ok := u.boxOf(id)
+	old, was := u.placed.Get(id)
+	if was && ok && old.box == box && old.level == level && u.trees[level] != nil {
+		return
+	}
+	if was {
 		if t := u.tree(old.level, false); t != nil {
 			lo, hi := corners(old.box)
 			t.rt.Delete(lo, hi, id)
 		}
 		u.placed = u.placed.Without(id)
 	}
-	box, level, ok := u.boxOf(id)
 	if !ok {
 		return
 	}

@@ -103,27 +103,31 @@ func (t touching) wiring(c Changes) {
 	for _, cable := range c.Cables {
 		for _, noun := range []*Cable{cable.Old, cable.New} {
 			if noun != nil {
-				t.openings[noun.From] = true
-				t.openings[noun.To] = true
+				t.end(noun.From)
+				t.end(noun.To)
 			}
 		}
 	}
-	if len(c.Circuits) == 0 {
-		return
-	}
-	changed := map[ID]bool{}
 	for _, k := range c.Circuits {
 		for _, noun := range []*Circuit{k.Old, k.New} {
 			if noun != nil {
-				changed[noun.ID] = true
+				t.circuit(noun.ID)
 			}
 		}
 	}
+}
+
+// end marks an opening that a cable ends at; a panel is none.
+func (t touching) end(id ID) {
+	if id.Kind() == KindOpening {
+		t.openings[id] = true
+	}
+}
+
+func (t touching) circuit(id ID) {
 	for _, ix := range []*Index{t.old, t.now} {
-		for _, o := range ix.plan.Openings() {
-			if changed[o.Circuit] {
-				t.openings[o.ID] = true
-			}
+		for o := range ix.OnCircuit(id) {
+			t.openings[o.ID] = true
 		}
 	}
 }

@@ -26,11 +26,13 @@ type Set[T Noun] struct {
 	n    int
 }
 
-// chunk is a leaf (items) or a spine (kids); low is the least key below it.
+// chunk is a leaf (items) or a spine (kids); low is the least key below it and height
+// the number of chunks from it down to a leaf: 0 for a leaf, the same for all kids.
 type chunk[T Noun] struct {
-	low   ID
-	items []T
-	kids  []*chunk[T]
+	low    ID
+	height int
+	items  []T
+	kids   []*chunk[T]
 }
 
 func (c *chunk[T]) isLeaf() bool { return c.kids == nil }
@@ -68,7 +70,9 @@ func NewSet[T Noun](nouns ...T) (Set[T], error) {
 
 func leaf[T Noun](items []T) *chunk[T] { return &chunk[T]{low: items[0].Key(), items: items} }
 
-func spine[T Noun](kids []*chunk[T]) *chunk[T] { return &chunk[T]{low: kids[0].low, kids: kids} }
+func spine[T Noun](kids []*chunk[T]) *chunk[T] {
+	return &chunk[T]{low: kids[0].low, height: kids[0].height + 1, kids: kids}
+}
 
 // Len returns how many nouns the set holds.
 func (s Set[T]) Len() int { return s.n }
@@ -217,86 +221,4 @@ func (s *Set[T]) UnmarshalJSON(data []byte) error {
 	set, err := NewSet(nouns...)
 	*s = set
 	return err
-}
-
-// Change is one noun before and after: Old is nil where it was added, New where it
-// was removed.
-type Change[T Noun] struct{ Old, New T }
-
-// Diff returns what differs between two sets in the order of IDs. Chunks that both
-// share are skipped.
-func (s Set[T]) Diff(after Set[T]) (changes []Change[T]) {
-	if s.root == after.root {
-		return nil
-	}
-	var none T
-	a, b := newCursor(s), newCursor(after)
-	for {
-		for a.skipShared(b) {
-		}
-		left, okA := a.peek()
-		right, okB := b.peek()
-		switch {
-		case !okA && !okB:
-			return changes
-		case !okB || okA && left.Key() < right.Key():
-			changes = append(changes, Change[T]{left, none})
-			a.next()
-		case !okA || right.Key() < left.Key():
-			changes = append(changes, Change[T]{none, right})
-			b.next()
-		default:
-			if left != right {
-				changes = append(changes, Change[T]{left, right})
-			}
-			a.next()
-			b.next()
-		}
-	}
-}
-
-// cursor walks the leaves of a set.
-type cursor[T Noun] struct {
-	leaves []*chunk[T]
-	pos    int // in the first leaf
-}
-
-func newCursor[T Noun](s Set[T]) *cursor[T] {
-	c := &cursor[T]{}
-	c.collect(s.root)
-	return c
-}
-
-func (c *cursor[T]) collect(from *chunk[T]) {
-	switch {
-	case from == nil:
-	case from.isLeaf():
-		c.leaves = append(c.leaves, from)
-	default:
-		for _, kid := range from.kids {
-			c.collect(kid)
-		}
-	}
-}
-
-func (c *cursor[T]) peek() (noun T, ok bool) {
-	if len(c.leaves) == 0 {
-		return noun, false
-	}
-	return c.leaves[0].items[c.pos], true
-}
-
-func (c *cursor[T]) next() {
-	if c.pos++; c.pos == len(c.leaves[0].items) {
-		c.leaves, c.pos = c.leaves[1:], 0
-	}
-}
-
-// skipShared passes one leaf that both cursors stand at the start of.
-func (c *cursor[T]) skipShared(o *cursor[T]) bool {
-	if len(c.leaves) == 0 || len(o.leaves) == 0 || c.pos != 0 || o.pos != 0 || c.leaves[0] != o.leaves[0] {
-		return false
-	}
-	c.leaves, o.leaves = c.leaves[1:], o.leaves[1:]
-	return true
 }

@@ -1,0 +1,116 @@
+package plan
+
+// Change is one noun before and after: Old is nil where it was added, New where it
+// was removed.
+type Change[T Noun] struct{ Old, New T }
+
+// Diff returns what differs between two sets in the order of IDs. Chunks that both
+// share are passed whole, so the cost follows what differs.
+func (s Set[T]) Diff(after Set[T]) (changes []Change[T]) {
+	if s.root == after.root {
+		return nil
+	}
+	var none T
+	a, b := cursorAt(s.root), cursorAt(after.root)
+	for {
+		a.align(b)
+		left, okA := a.key()
+		right, okB := b.key()
+		switch {
+		case !okA && !okB:
+			return changes
+		case !okB || okA && left < right:
+			changes = append(changes, Change[T]{a.take(), none})
+		case !okA || right < left:
+			changes = append(changes, Change[T]{none, b.take()})
+		default:
+			if x, y := a.take(), b.take(); x != y {
+				changes = append(changes, Change[T]{x, y})
+			}
+		}
+	}
+}
+
+// cursor walks a set from left to right. It stands before a chunk, or before an item of
+// the leaf at the end of its path, and goes down into a chunk only when asked.
+type cursor[T Noun] struct {
+	path []rung[T] // from the root down
+	next *chunk[T] // the chunk it stands before; nil within a leaf and at the end
+}
+
+// rung is a chunk the cursor is in: at is the place of the next kid or item.
+type rung[T Noun] struct {
+	in *chunk[T]
+	at int
+}
+
+func cursorAt[T Noun](root *chunk[T]) *cursor[T] { return &cursor[T]{next: root} }
+
+// align passes what both share and goes down until both stand before chunks of one
+// height that differ in an item, or one stands within a leaf.
+func (c *cursor[T]) align(o *cursor[T]) {
+	for c.next != nil && o.next != nil {
+		switch {
+		case c.next == o.next:
+			c.pass()
+			o.pass()
+		case c.next.height == 0 && o.next.height == 0:
+			return
+		case c.next.height > o.next.height:
+			c.down()
+		case c.next.height < o.next.height:
+			o.down()
+		default:
+			c.down()
+			o.down()
+		}
+	}
+}
+
+// key returns the key of the next noun; it reports false at the end.
+func (c *cursor[T]) key() (ID, bool) {
+	if c.next != nil {
+		return c.next.low, true
+	}
+	if len(c.path) == 0 {
+		return "", false
+	}
+	top := c.path[len(c.path)-1]
+	return top.in.items[top.at].Key(), true
+}
+
+// take returns the next noun and passes it.
+func (c *cursor[T]) take() T {
+	for c.next != nil {
+		c.down()
+	}
+	top := &c.path[len(c.path)-1]
+	item := top.in.items[top.at]
+	if top.at++; top.at == len(top.in.items) {
+		c.path = c.path[:len(c.path)-1]
+		c.pass()
+	}
+	return item
+}
+
+// down goes into the chunk that the cursor stands before.
+func (c *cursor[T]) down() {
+	into := c.next
+	c.path, c.next = append(c.path, rung[T]{into, 0}), nil
+	if !into.isLeaf() {
+		c.next = into.kids[0]
+	}
+}
+
+// pass goes past the chunk that the cursor stood before.
+func (c *cursor[T]) pass() {
+	c.next = nil
+	for len(c.path) > 0 {
+		top := &c.path[len(c.path)-1]
+		if top.at++; top.at < len(top.in.kids) {
+			c.next = top.in.kids[top.at]
+			return
+		}
+		c.path = c.path[:len(c.path)-1]
+	}
+}
