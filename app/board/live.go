@@ -69,6 +69,9 @@ func (s *scribe) draw() []shape {
 	for _, id := range p.Moving {
 		s.moving(id)
 	}
+	for _, l := range p.Faint {
+		s.line(l.A, l.B, 1, s.pic.Theme.Muted)
+	}
 	for i, corner := range p.Area {
 		if i > 0 {
 			s.line(p.Area[i-1], corner, 2, s.pic.Theme.Accent)

@@ -198,7 +198,7 @@ func (u *Unfold) liveShapes(d float64) []shape {
 	if u.pointer != nil {
 		at := scene.Point{X: float64(u.pointer.X) * d, Y: float64(u.pointer.Y) * d}
 		p := u.pic.Preview
-		p.SnapAt = nil
+		p.SnapAt, p.Dims = nil, nil
 		s.pointer = &at
 		s.snap(p)
 	}

@@ -38,17 +38,36 @@ func (c *cable) end(t Table) (plan.ID, geom.Point, bool) {
 	return "", geom.Point{}, false
 }
 
-// foot returns where the cable in hand begins.
-func (c *cable) foot(t Table) (geom.Point, bool) {
-	if o, _ := t.Plan().Opening(c.from); o != nil {
+// footOf returns where a cable begins or ends: at an opening or panel of the level.
+func footOf(t Table, id plan.ID) (geom.Point, bool) {
+	if o, level := t.Plan().Opening(id); o != nil && level.ID == t.Level() {
 		place, ok := t.Index().Place(o.At)
 		return place.Foot, ok
 	}
-	if f, _ := t.Plan().Fixture(c.from); f != nil {
+	if f, level := t.Plan().Fixture(id); f != nil && level.ID == t.Level() {
 		outline, ok := t.Index().Footprint(f)
 		return outline.Centroid(), ok
 	}
 	return geom.Point{}, false
+}
+
+// mostRuns bounds how many cables are shown at once.
+const mostRuns = 60
+
+// runs lists the cables about the pointer as straight lines from end to end.
+func (c *cable) runs(t Table) (lines []geom.Segment) {
+	seen := map[plan.ID]bool{}
+	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(c.last.At).Expand(lookAround)) {
+		for _, k := range t.Index().CablesAt(id) {
+			a, okA := footOf(t, k.From)
+			b, okB := footOf(t, k.To)
+			if !seen[k.ID] && okA && okB && len(lines) < mostRuns {
+				lines = append(lines, geom.Segment{A: a, B: b})
+			}
+			seen[k.ID] = true
+		}
+	}
+	return lines
 }
 
 func (c *cable) Down(t Table, p Pointer) {
@@ -116,7 +135,7 @@ func (c *cable) Leave(t Table) {
 }
 
 func (c *cable) show(t Table) {
-	p := Preview{Cursor: CursorCross}
+	p := Preview{Cursor: CursorCross, Faint: c.runs(t)}
 	at := c.last.At
 	if id, foot, ok := c.end(t); ok {
 		at, p.SnapAt, p.Cursor = foot, &foot, CursorHand
@@ -124,7 +143,7 @@ func (c *cable) show(t Table) {
 			p.Snap = words.New("plain", "{0}", o.Tag)
 		}
 	}
-	if from, ok := c.foot(t); ok && c.known {
+	if from, ok := footOf(t, c.from); ok && c.known {
 		p.Lines = []geom.Segment{{A: from, B: at}}
 	}
 	t.Preview(p)

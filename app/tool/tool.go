@@ -76,7 +76,8 @@ type Table interface {
 // Preview is what a tool shows live: nothing of it is in the plan.
 type Preview struct {
 	Lines  []geom.Segment
-	Area   geom.Polygon // outline being traced
+	Faint  []geom.Segment // what is there already and else not drawn, such as cables
+	Area   geom.Polygon   // outline being traced
 	Ghost  *Ghost
 	Dims   []Dim
 	Snap   words.Text // name of the snap in force
