@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"path/filepath"
+	"strings"
 
 	"fyne.io/fyne/v2/widget"
 
@@ -64,11 +65,11 @@ func (d *Desk) exported(files []string, err error) {
 	case err != nil:
 		d.trouble(d.say("export.failed", "The sheets could not be exported"), err)
 	default:
-		body := ""
+		var lines []string
 		for _, f := range files {
-			body += shortPath(f) + "\n"
+			lines = append(lines, shortPath(f))
 		}
-		d.tell(d.say("export.done", "{0} written", filepath.Base(files[0])), body)
+		d.tell(d.say("export.done", "{0} written", filepath.Base(files[0])), strings.Join(lines, "\n"))
 	}
 }
 

@@ -66,9 +66,15 @@ func faded(c color.NRGBA, alpha uint8) color.NRGBA {
 	return c
 }
 
-// foregroundAlpha keeps the keys in menus legible: the toolkit takes 95 % of the alpha
-// in 16 bits and keeps the low 8, which is 0x32 for an opaque ink and 0xE4 for this.
-const foregroundAlpha = 0xF0
+// ink is an opaque colour that keeps the keys in menus legible: the toolkit takes 95 %
+// of the alpha in 16 bits and keeps the low 8 of that, which are 0x32 of full opacity
+// and 0xFF of this. Nothing else can tell the two apart.
+type ink color.NRGBA
+
+// RGBA implements color.Color.
+func (c ink) RGBA() (r, g, b, a uint32) {
+	return uint32(c.R) * 0x101, uint32(c.G) * 0x101, uint32(c.B) * 0x101, 0xFFCA
+}
 
 // Color implements fyne.Theme.
 func (t *Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Color {
@@ -82,7 +88,7 @@ func (t *Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color
 	case theme.ColorNameInputBackground, theme.ColorNameButton, theme.ColorNameDisabledButton, theme.ColorNameHeaderBackground:
 		return p.Paper
 	case theme.ColorNameForeground:
-		return faded(p.Ink, foregroundAlpha)
+		return ink(p.Ink)
 	case theme.ColorNamePlaceHolder, theme.ColorNameDisabled:
 		return p.Muted
 	case theme.ColorNameScrollBar:
