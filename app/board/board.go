@@ -2,6 +2,7 @@ package board
 
 import (
 	"image"
+	"math"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -24,12 +25,14 @@ type Board struct {
 	easel   easel
 	parts   *parts
 	symbols map[ghostKey]ghostImage
-	toFit   bool // Fit was asked before there was room or a plan
+	toFit   bool    // Fit was asked before there was room or a plan
+	made    float64 // the density the view is made for
 }
 
 // New returns an empty board.
 func New(host Host) *Board {
 	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(60, 60)}, symbols: map[ghostKey]ghostImage{}}
+	b.made = 1
 	b.mouse = mouse{host: host, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
 	b.easel.later = fyne.Do
 	b.easel.done, b.easel.settle = b.adopt, b.ask
@@ -137,9 +140,21 @@ const edgeNear = 64
 
 // update brings all that is seen up to the picture and the view.
 func (b *Board) update() {
+	b.follow(b.density())
 	b.ask()
 	b.place()
 	b.refreshLive()
+}
+
+// follow keeps the scale where the window has come to a screen of another density.
+func (b *Board) follow(density float64) {
+	k := density / b.made
+	if k == 1 {
+		return
+	}
+	b.made = density
+	b.view.Zoom *= k
+	b.view.At = image.Pt(int(math.Round(float64(b.view.At.X)*k)), int(math.Round(float64(b.view.At.Y)*k)))
 }
 
 // ask has painted what is not painted yet.

@@ -149,3 +149,20 @@ func firstOnFace(p Picture) *plan.Opening {
 	}
 	return nil
 }
+
+func TestScaleStaysOnAnotherScreen(t *testing.T) {
+	s := newStage(t, 60)
+	scale, under := s.board.Scale(), s.board.view.Plan(400, 300)
+	s.window.Canvas().(interface{ SetScale(float32) }).SetScale(2)
+	s.board.update()
+	if d := s.board.Scale()/scale - 1; d > 1e-9 || d < -1e-9 {
+		t.Errorf("the scale went from %v to %v", scale, s.board.Scale())
+	}
+	if d := s.board.view.Plan(800, 600).Distance(under); d > s.board.view.Length(2) {
+		t.Errorf("what was at one place is off by %v", d)
+	}
+	shown := s.board.easel.shown
+	if got := s.board.parts.picture.Size(); got.Width != float32(shown.frame.Dx())/2 {
+		t.Errorf("the bitmap of %v pixels is %v wide at density 2", shown.frame.Dx(), got.Width)
+	}
+}
