@@ -1,6 +1,7 @@
 package verb
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -57,6 +58,9 @@ func (c *checked) title() string {
 // notWritten says that a file could not be written, without the name of the draft that
 // was to become it.
 func notWritten(name string, err error) error {
+	if errors.Is(err, context.Canceled) {
+		return fmt.Errorf("%s: stopped; nothing was written", name)
+	}
 	if where := new(fs.PathError); errors.As(err, &where) {
 		return fmt.Errorf("%s: cannot be written here: %w", name, where.Err)
 	}

@@ -335,6 +335,50 @@ func TestEmptyPlans(t *testing.T) {
 	}
 }
 
+// TestEachLevelHasItsPage: a level's page tells of its own openings and findings alone.
+func TestEachLevelHasItsPage(t *testing.T) {
+	p := plantest.House(2, 12)
+	ids := plantest.NewIDs(99)
+	upper := ids.New(plan.KindLevel)
+	outline := geom.Box{Max: geom.Point{X: 14 * unit.Foot, Y: 10 * unit.Foot}}.Corners()
+	room := plan.NewRoom(ids.New(plan.KindRoom), "Attic", plan.UseBedroom, outline, ids.Row(plan.KindSide, 4))
+	room.Ceiling, room.Prefix = 7*unit.Foot, "Z"
+	only := fill.NewOpening("duplex", plan.OnFace(room.Sides[0].ID, 5*unit.Foot))
+	only.ID = ids.New(plan.KindOpening)
+	for _, e := range []plan.Edit{
+		plan.AddLevel{ID: upper, Title: "Upper floor", Elevation: 9 * unit.Foot},
+		plan.AddRoom{Level: upper, Room: room}, plan.AddOpening{Opening: only},
+	} {
+		next, err := e.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p = next
+	}
+	var titles []string
+	for _, page := range build(t, p, Options{}) {
+		titles = append(titles, page.Meta.Title)
+		texts := strings.Join(proof.Texts(page), "\n")
+		hasUpper, hasLower := strings.Contains(texts, "Z1"), strings.Contains(texts, "A5")
+		switch page.Meta.Title {
+		case "Upper floor, openings":
+			if !hasUpper || hasLower || !strings.Contains(texts, "of wall in Attic is not served") {
+				t.Error("the page of the upper floor does not tell of it alone")
+			}
+		case "Ground floor, openings":
+			if hasUpper || !hasLower || strings.Contains(texts, "Attic") {
+				t.Error("the page of the ground floor does not tell of it alone")
+			}
+		}
+	}
+	want := []string{"Ground floor, openings", "Upper floor, openings", "Rooms unfolded", "Assemblies and their fill"}
+	for _, title := range want {
+		if !slices.Contains(titles, title) {
+			t.Errorf("the sheets are %q, want %q among them", titles, title)
+		}
+	}
+}
+
 func TestSameInputSamePages(t *testing.T) {
 	p := plantest.House(6, 40)
 	a, b := build(t, p, Options{}), build(t, p, Options{})
