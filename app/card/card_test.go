@@ -331,3 +331,25 @@ func TestVolumesAlignAtTheirPoint(t *testing.T) {
 		}
 	}
 }
+
+func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
+	d := newDesktop(t)
+	circuit := plan.Circuit{ID: "kaaaaaaaa", Number: "7", Amps: 15, Volts: 120, Poles: 1}
+	if err := d.history.Do(plan.AddCircuit{Circuit: circuit}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{circuit.ID})
+	f := fieldNamed(t, c, "Amperes")
+	typed(f, "many")
+	if f.Wrong() == "" {
+		t.Error("amperes that are no number are not refused")
+	}
+	typed(f, "20")
+	if now, _ := d.history.Plan().Circuits.Get(circuit.ID); now.Amps != 20 {
+		t.Errorf("the breaker has %d A, want 20", now.Amps)
+	}
+	plain := For(d.context(), nil)
+	if said := textOf(plain.Object()); !strings.Contains(said, "7") || !strings.Contains(said, "Circuits") {
+		t.Errorf("the plan's card does not list the circuit:\n%s", said)
+	}
+}

@@ -9,6 +9,8 @@ var kinds = map[byte]func(Context, plan.ID) Card{
 	plan.KindSide:    newSideCard,
 	plan.KindBreak:   newBreakCard,
 	plan.KindFixture: newFixtureCard,
+	plan.KindCable:   newCableCard,
+	plan.KindCircuit: newCircuitCard,
 }
 
 // For returns the card of what is chosen: of the one thing, of several together, or

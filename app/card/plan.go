@@ -1,6 +1,12 @@
 package card
 
 import (
+	"cmp"
+	"slices"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
 	"studbay/fill/code"
 	"studbay/plan"
 )
@@ -51,6 +57,8 @@ func newPlanCard(c Context) Card {
 		}
 		return options
 	})
+	circuits := &circuitList{Container: look.Column(0), form: f}
+	f.fields = append(f.fields, circuits)
 	f.lay([]line{
 		text(f.say("plan.title", "Title"), func(h plan.Header) string { return h.Title }, func(h *plan.Header, t string) { h.Title = t }),
 		edition,
@@ -60,6 +68,42 @@ func newPlanCard(c Context) Card {
 		text(f.say("plan.author", "Drawn by"), func(h plan.Header) string { return h.Author }, func(h *plan.Header, t string) { h.Author = t }),
 		text(f.say("plan.revision", "Revision"), func(h plan.Header) string { return h.Revision }, func(h *plan.Header, t string) { h.Revision = t }),
 		text(f.say("plan.date", "Date"), func(h plan.Header) string { return h.Date }, func(h *plan.Header, t string) { h.Date = t }),
-	})
+	}, NewFold(f.say("circuit.all", "Circuits"), circuits.Container))
 	return f.ready()
+}
+
+// circuitList is the circuits by number; pressing one shows its card.
+type circuitList struct {
+	*fyne.Container
+	form  *form
+	shown plan.Set[*plan.Circuit]
+	built bool
+}
+
+// Update lists the circuits anew where they are others.
+func (l *circuitList) Update() {
+	now := l.form.Index.Plan().Circuits
+	if l.built && now == l.shown {
+		return
+	}
+	l.shown, l.built = now, true
+	l.Objects = nil
+	all := slices.SortedFunc(now.All(), func(a, b *plan.Circuit) int {
+		return cmp.Or(cmp.Compare(len(a.Number), len(b.Number)), cmp.Compare(a.Number, b.Number))
+	})
+	for _, x := range all {
+		l.Objects = append(l.Objects, l.row(x))
+	}
+	if len(all) == 0 {
+		l.Objects = append(l.Objects, look.NewParagraph(l.form.say("circuit.none", "None is drawn yet: Place, Another circuit."), look.Quiet, l.form.Width))
+	}
+	l.Refresh()
+}
+
+func (l *circuitList) row(x *plan.Circuit) fyne.CanvasObject {
+	number := look.Sized(32, 0, look.NewText(x.Number, look.Strong))
+	name := look.NewFlexible(x.Name, look.Body)
+	amps := look.NewText(l.form.say("circuit.row.amps", "{0} A", x.Amps), look.Second)
+	row := look.Row(look.Grid/2, 1, number, name, amps)
+	return look.NewPress(row, look.Bare, look.Grid/2, look.Grid, func() { l.form.Window.Select(x.ID) })
 }

@@ -2,6 +2,7 @@ package card
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 
 	"studbay/plan"
@@ -27,7 +28,16 @@ func (c Context) long(l unit.Length) string { return c.say("plain", "{0}", l) }
 // parse reads a length as a field shows it or as people write it.
 func (c Context) parse(text string) (unit.Length, error) {
 	text = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(text), "≈"))
-	return unit.Parse(text, c.Voice.System.Bare())
+	l, err := unit.Parse(text, c.Voice.System.Bare())
+	if err != nil {
+		return 0, fmt.Errorf("%w. %s", err, c.say("field.length", "Write it such as 6' 4-1/2\", 76.5 or 1.94 m."))
+	}
+	return l, nil
+}
+
+// wanted is an error that says what to write.
+func (c Context) wanted(id, english string) error {
+	return errors.New(c.Voice.Say(words.New(id, english)))
 }
 
 // lengthField is a field of one length.

@@ -125,6 +125,9 @@ func (d *Document) has(id plan.ID) bool {
 	case plan.KindCable:
 		_, ok := p.Cables.Get(id)
 		return ok
+	case plan.KindCircuit:
+		_, ok := p.Circuits.Get(id)
+		return ok
 	}
 	return false
 }

@@ -47,6 +47,7 @@ var removeEdits = map[byte]func(id plan.ID, all bool) plan.Edit{
 	plan.KindFixture: func(id plan.ID, all bool) plan.Edit { return plan.RemoveFixture{ID: id, Cascade: all} },
 	plan.KindRoom:    func(id plan.ID, all bool) plan.Edit { return plan.RemoveRoom{ID: id, Cascade: all} },
 	plan.KindCable:   func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCable{ID: id} },
+	plan.KindCircuit: func(id plan.ID, all bool) plan.Edit { return plan.RemoveCircuit{ID: id, Cascade: all} },
 	plan.KindSide:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCorner{Side: id} },
 }
 
