@@ -3,6 +3,7 @@ package verb
 import (
 	"errors"
 	"io"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -14,8 +15,9 @@ import (
 
 // scheduleRequest is what was asked for on the command line.
 type scheduleRequest struct {
-	to   string
-	json bool
+	to      string
+	columns []string
+	json    bool
 }
 
 func scheduleCommand() *cobra.Command {
@@ -31,6 +33,7 @@ are plain numbers, in inches or, of a metric plan, millimetres.
 ` + caution,
 		Example: `  studbay schedule cottage.studbay
   studbay schedule cottage.studbay --to openings.csv
+  studbay schedule cottage.studbay --columns tag,what,centre,from,from_centre
   studbay schedule cottage.studbay --json`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
@@ -38,9 +41,17 @@ are plain numbers, in inches or, of a metric plan, millimetres.
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", "the `FILE` to write, ending in .csv or .json")
+	f.StringVar(&r.to, "to", "", "the `FILE` to write, ending in "+strings.Join(formNames(), " or "))
+	f.StringSliceVar(&r.columns, "columns", nil, "these columns in this order, `ID,ID...`; the keys of --json are the IDs")
 	f.BoolVar(&r.json, "json", false, "write JSON")
 	return c
+}
+
+func formNames() (names []string) {
+	for _, f := range schedule.Forms {
+		names = append(names, f.Ext)
+	}
+	return names
 }
 
 func (r *scheduleRequest) run(c *cobra.Command, path string) error {
@@ -54,6 +65,13 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 		return err
 	}
 	t := schedule.Schedule(p.index, p.result, p.voice)
+	ids := siteColumns
+	if len(r.columns) > 0 {
+		if t, err = t.With(r.columns); err != nil {
+			return usagef("--columns: %w", err)
+		}
+		ids = r.columns
+	}
 	if r.to != "" {
 		if err := schedule.Save(r.to, t); err != nil {
 			return notWritten(r.to, err)
@@ -67,7 +85,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 	if r.json {
 		return schedule.WriteJSON(c.OutOrStdout(), t)
 	}
-	return writeColumns(c.OutOrStdout(), t, siteColumns)
+	return writeColumns(c.OutOrStdout(), t, ids)
 }
 
 // siteColumns are those shown on a terminal.
@@ -116,6 +134,8 @@ func shown(t schedule.Table, id string, c schedule.Cell) string {
 		return twoPlaces(c.Volume)
 	case schedule.Text:
 		return c.Text
+	case schedule.Number:
+		return strconv.Itoa(c.Number)
 	}
 	return ""
 }

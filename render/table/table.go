@@ -6,7 +6,9 @@
 package table
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -84,6 +86,39 @@ func (t Table) Cell(row Row, column string) Cell {
 		return row.Cells[i]
 	}
 	return Cell{}
+}
+
+// With returns the table with just the columns of these IDs, in their order. It fails for
+// an ID it has not, and for one that comes twice.
+func (t Table) With(ids []string) (Table, error) {
+	out := Table{Title: t.Title, Voice: t.Voice}
+	var from []int
+	for _, id := range ids {
+		i := t.At(id)
+		switch {
+		case i < 0:
+			return Table{}, fmt.Errorf("no column %q; there are %s", id, strings.Join(t.IDs(), ", "))
+		case slices.Contains(from, i):
+			return Table{}, fmt.Errorf("column %q comes twice", id)
+		}
+		from, out.Columns = append(from, i), append(out.Columns, t.Columns[i])
+	}
+	for _, row := range t.Rows {
+		cells := make([]Cell, len(from))
+		for k, i := range from {
+			cells[k] = row.Cells[i]
+		}
+		out.Rows = append(out.Rows, Row{row.Of, row.Group, cells})
+	}
+	return out, nil
+}
+
+// IDs lists the IDs of the columns in their order.
+func (t Table) IDs() (ids []string) {
+	for _, c := range t.Columns {
+		ids = append(ids, c.ID)
+	}
+	return ids
 }
 
 // Decimal returns a length as a decimal number of inches or millimetres. Inches that
