@@ -47,8 +47,8 @@ func newBreakCard(c Context, id plan.ID) Card {
 	lines := []line{
 		kind,
 		length(f.say("break.width", "Width"), func(b plan.Break) unit.Length { return b.Width }, func(b *plan.Break, l unit.Length) { b.Width = l }),
-		length(f.say("break.from-left", "From left corner"), func(b plan.Break) unit.Length { return b.At.Along }, func(b *plan.Break, l unit.Length) { b.At.Along = l }),
-		length(f.say("break.from-right", "From right corner"), func(b plan.Break) unit.Length { return side() - b.At.Along - b.Width }, func(b *plan.Break, l unit.Length) { b.At.Along = side() - b.Width - l }),
+		length(f.cornerLabel(now().At.Host, false), func(b plan.Break) unit.Length { return b.At.Along }, func(b *plan.Break, l unit.Length) { b.At.Along = l }),
+		length(f.cornerLabel(now().At.Host, true), func(b plan.Break) unit.Length { return side() - b.At.Along - b.Width }, func(b *plan.Break, l unit.Length) { b.At.Along = side() - b.Width - l }),
 		length(f.say("break.head", "Head height"), func(b plan.Break) unit.Length { return b.Head }, func(b *plan.Break, l unit.Length) { b.Head = l }),
 	}
 	if now().Kind == plan.BreakWindow {

@@ -146,7 +146,7 @@ func TestAFieldNotEditedWritesNothing(t *testing.T) {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{plug})
-	f := fieldNamed(t, c, "From left corner")
+	f := fieldNamed(t, c, "From west corner")
 	if !strings.HasPrefix(f.Entry().Text, "≈") {
 		t.Errorf("a rounded distance shows %q, want it marked", f.Entry().Text)
 	}
@@ -166,7 +166,7 @@ func TestAnEditedFieldWritesOnce(t *testing.T) {
 	if got, want := d.plug().Height.Value, 1100*unit.Millimetre; got != want || d.edits != 1 {
 		t.Errorf("height %v after %d edits, want %v after 1", got, d.edits, want)
 	}
-	typed(fieldNamed(t, c, "From right corner"), "2' 6")
+	typed(fieldNamed(t, c, "From east corner"), "2' 6")
 	if got, want := d.plug().At.Along, 14*unit.Foot-30*unit.Inch; got != want {
 		t.Errorf("along %v, want %v: 2 ft 6 in from the right end of 14 ft", got, want)
 	}

@@ -55,8 +55,8 @@ func newFixtureCard(c Context, id plan.ID) Card {
 	}
 	if now().At.Part == plan.PartFace {
 		lines = append(lines,
-			length(f.say("fixture.from-left", "From left corner"), func(x plan.Fixture) unit.Length { return x.At.Along }, func(x *plan.Fixture, l unit.Length) { x.At.Along = l }),
-			length(f.say("fixture.from-right", "From right corner"), func(x plan.Fixture) unit.Length { return f.lengthOf(x.At.Host) - x.At.Along - x.Width }, func(x *plan.Fixture, l unit.Length) { x.At.Along = f.lengthOf(x.At.Host) - x.Width - l }))
+			length(f.cornerLabel(now().At.Host, false), func(x plan.Fixture) unit.Length { return x.At.Along }, func(x *plan.Fixture, l unit.Length) { x.At.Along = l }),
+			length(f.cornerLabel(now().At.Host, true), func(x plan.Fixture) unit.Length { return f.lengthOf(x.At.Host) - x.At.Along - x.Width }, func(x *plan.Fixture, l unit.Length) { x.At.Along = f.lengthOf(x.At.Host) - x.Width - l }))
 	}
 	name := f.textField(f.say("fixture.name", "Name"), func() string { return now().Name }, func(text string) error {
 		return change(func(x *plan.Fixture) { x.Name = text })

@@ -145,10 +145,7 @@ func (o *openingCard) change(change func(*plan.Opening)) error {
 
 // alongField is the distance from one end of what the opening sits in.
 func (o *openingCard) alongField(fromRight bool) *Field {
-	label := o.say("opening.from-left", "From left corner")
-	if fromRight {
-		label = o.say("opening.from-right", "From right corner")
-	}
+	label := o.cornerLabel(o.now().At.Host, fromRight)
 	length := func() unit.Length {
 		if ref, ok := o.Index.Side(o.now().At.Host); ok {
 			return ref.Line().Length()
@@ -331,7 +328,8 @@ func (o *openingCard) Show(c Context) bool {
 	isFlat := now.At.Part == plan.PartCeiling || now.At.Part == plan.PartFloor || now.At.Part == plan.PartTop
 	o.height.SetLabel(o.heightLabel())
 	showIf(o.height, !isFlat)
-	for _, f := range o.onFace {
+	for i, f := range o.onFace {
+		f.SetLabel(c.cornerLabel(now.At.Host, i == 1))
 		showIf(f, now.At.Part == plan.PartFace)
 	}
 	o.showBox(now)

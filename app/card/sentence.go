@@ -1,6 +1,8 @@
 package card
 
 import (
+	"strings"
+
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -96,4 +98,25 @@ func (c Context) Facing(side plan.ID) words.Text {
 		return words.Text{}
 	}
 	return render.FaceNames(c.Index, ref.Room)[ref.At]
+}
+
+// cornerLabel names the distance from one end of a face by the face that meets it
+// there, as the unfolded room does: "From west corner". Where it has no plain name, or
+// the thing is on no face, left and right are as seen standing in the room.
+func (c Context) cornerLabel(side plan.ID, fromRight bool) string {
+	ref, ok := c.Index.Side(side)
+	if ok {
+		n := len(ref.Room.Sides)
+		next := ref.At + n - 1
+		if fromRight {
+			next = ref.At + 1
+		}
+		if name := render.FaceNames(c.Index, ref.Room)[next%n]; strings.HasPrefix(name.ID, "wind.") {
+			return c.say("from-corner", "From {0} corner", name)
+		}
+	}
+	if fromRight {
+		return c.say("opening.from-right", "From right corner")
+	}
+	return c.say("opening.from-left", "From left corner")
 }
