@@ -50,9 +50,10 @@ type Desk struct {
 	status *status
 	blank  *blank
 
-	open   *raised   // what stands above the window, or nil
-	busy   func()    // cancels the export under way, or nil
-	asked  time.Time // when the file on disk was looked at last
+	open   *raised     // what stands above the window, or nil
+	claim  *file.Claim // of the document's file, or nil
+	busy   func()      // cancels the export under way, or nil
+	asked  time.Time   // when the file on disk was looked at last
 	closed bool
 }
 

@@ -32,7 +32,7 @@ func newBench(t *testing.T) *bench {
 	app := test.NewApp()
 	t.Cleanup(app.Quit)
 	b := &bench{t: t, queue: make(chan func(), 1000)}
-	h := &House{app: app, post: func(f func()) { b.queue <- f }}
+	h := &House{app: app, claims: t.TempDir(), post: func(f func()) { b.queue <- f }}
 	h.openRecovery(t.TempDir())
 	h.applyTheme()
 	b.Desk = newDesk(h)
@@ -418,5 +418,24 @@ func TestStaleFindingsAreDropped(t *testing.T) {
 	c.deliver(checkResult{of: now, result: fill.Result{}})
 	if len(taken) != 1 || taken[0] != now {
 		t.Errorf("taken %d results, want only those of the plan asked for last", len(taken))
+	}
+}
+
+func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+
+	other := newBench(t)
+	other.house.claims = b.house.claims
+	other.OpenGuarded(path)
+	other.until("the question", func() bool { return other.window.Canvas().Overlays().Top() != nil })
+	if said := textOf(other.dialog()); !strings.Contains(said, "another window has this plan open") {
+		t.Errorf("opening a plan a second time says:\n%s", said)
+	}
+	other.press(other.dialog(), "Open it all the same")
+	if other.doc.Path() != path {
+		t.Error("the plan is not opened all the same")
 	}
 }

@@ -21,6 +21,7 @@ type House struct {
 	// post brings a function to the goroutine of the windows, from any other.
 	post     func(func())
 	desks    []*Desk
+	claims   string         // the folder of what is open
 	recovery *file.Recovery // nil where its folder cannot be used
 	autosave *file.Autosave
 	left     []file.Unsaved // of killed runs, not yet offered
@@ -33,8 +34,9 @@ const autosaveAfter = 2 * time.Second
 // Open makes ready the program's windows: one for each plan's file named, or one with
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
-	h := &House{app: app, post: fyne.Do}
-	h.openRecovery(filepath.Join(xdg.StateHome, "studbay", "recovery"))
+	home := filepath.Join(xdg.StateHome, "studbay")
+	h := &House{app: app, post: fyne.Do, claims: filepath.Join(home, "open")}
+	h.openRecovery(filepath.Join(home, "recovery"))
 	h.applyTheme()
 	first := newDesk(h)
 	h.desks = append(h.desks, first)

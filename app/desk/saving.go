@@ -43,7 +43,10 @@ func (d *Desk) commitField() { d.window.Canvas().Unfocus() }
 
 // New begins an empty plan.
 func (d *Desk) New() {
-	d.guarded(func() { d.replace(d.emptyPlan(), "", file.Stamp{}) })
+	d.guarded(func() {
+		d.release()
+		d.replace(d.emptyPlan(), "", file.Stamp{})
+	})
 }
 
 // OpenGuarded opens a plan's file in this window.
@@ -64,9 +67,42 @@ func (d *Desk) loaded(path string, p plan.Plan, stamp file.Stamp, err error) {
 		d.trouble(d.say("open.failed", "The plan could not be opened"), err)
 		return
 	}
-	d.prefs.addRecent(path)
-	d.prefs.setFolder(path)
-	d.replace(p, path, stamp)
+	d.claimed(path, func() {
+		d.prefs.addRecent(path)
+		d.prefs.setFolder(path)
+		d.replace(p, path, stamp)
+	})
+}
+
+// claimed claims a file for this window and goes on; where another window has it open,
+// it asks first.
+func (d *Desk) claimed(path string, do func()) {
+	if d.claim != nil && d.doc.Path() == path {
+		do()
+		return
+	}
+	claim, err := file.ClaimFile(d.house.claims, path)
+	if !errors.Is(err, file.ErrClaimed) { // a claim only tells: without one all goes on
+		d.release()
+		d.claim = claim
+		do()
+		return
+	}
+	d.ask(question{
+		title: d.say("claim.title", "Open it a second time?"), body: d.errorText(err),
+		answers: []answer{
+			{d.say("answer.stay", "Go back"), nil},
+			{d.say("answer.second", "Open it all the same"), func() { d.release(); do() }},
+		},
+	})
+}
+
+// release gives the file claimed free.
+func (d *Desk) release() {
+	if d.claim != nil {
+		d.claim.Release()
+		d.claim = nil
+	}
 }
 
 // dropped opens the first plan's file dropped on the window.
@@ -184,6 +220,10 @@ func (d *Desk) saveTo(path string, expect file.Stamp, then func()) {
 		d.saveFailed(path, err, then)
 		return
 	}
+	if path != d.doc.Path() {
+		d.release()
+		d.claim, _ = file.ClaimFile(d.house.claims, path)
+	}
 	d.doc.savedAs(path, stamp, p)
 	d.forget()
 	d.prefs.addRecent(path)
@@ -269,6 +309,7 @@ func (d *Desk) shut() {
 	d.closed = true
 	d.prefs.setWindow(d.window.Canvas().Size())
 	d.doc.close()
+	d.release()
 	d.house.gone(d)
 	d.window.Close()
 }

@@ -119,6 +119,7 @@ func (d *Desk) openDemo() {
 			d.trouble(d.say("demo.failed", "The demo could not be built"), err)
 			return
 		}
+		d.release()
 		d.replace(p, "", file.Stamp{})
 	})
 }
