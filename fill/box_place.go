@@ -21,6 +21,10 @@ func (r rect) meets(s rect) bool {
 	return r.left < s.right && s.left < r.right && r.bottom < s.top && s.bottom < r.top
 }
 
+func (r rect) moved(by unit.Length) rect {
+	return rect{r.left + by, r.right + by, r.bottom, r.top}
+}
+
 func boxRect(o *plan.Opening, room *plan.Room) rect {
 	w, h := BoxSize(o)
 	centre := CentreHeight(o, room)

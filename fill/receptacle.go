@@ -2,8 +2,10 @@ package fill
 
 import (
 	"slices"
+	"sync"
 
 	"studbay/fill/code"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -17,11 +19,12 @@ type outlet struct {
 }
 
 // receptacles returns the receptacle outlets of a room that a wall space may count:
-// not those to be removed, too high, or lit and put out as a whole by a switch.
+// not those to be removed, too high, within a cabinet, or lit and put out as a whole by
+// a switch.
 func receptacles(v plan.RoomView, fig *code.Figures) (out []outlet) {
 	for _, s := range v.Sides {
 		for _, o := range s.Openings {
-			if countsForWalls(o, v.Room, fig) {
+			if countsForWalls(o, v.Room, fig) && !isInCabinet(o, v.Room, s.Fixtures) {
 				out = append(out, outlet{side: s.Side.ID, along: o.At.Along})
 			}
 		}
@@ -41,35 +44,95 @@ func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
 	return o.At.Part != plan.PartFace || CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
 }
 
+// isInCabinet reports whether an opening on a side is within a cabinet at that side.
+func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
+	for _, f := range at {
+		if f.Fixture.Kind != plan.FixtureUpper && f.Fixture.Kind != plan.FixtureCabinet {
+			continue
+		}
+		left, height := f.Fixture.At.Along, CentreHeight(o, room)
+		if left <= o.At.Along && o.At.Along <= left+f.Fixture.Width &&
+			f.Fixture.Bottom <= height && height <= f.Fixture.Top() {
+			return true
+		}
+	}
+	return false
+}
+
 // isWhollySwitched reports whether every receptacle in the opening is controlled as
-// a whole by a wall switch.
+// a whole by a wall switch. What else shares the box does not matter.
 func isWhollySwitched(o *plan.Opening) bool {
-	if len(o.Devices) == 0 {
+	isOther := func(d plan.Device) bool { return !receptacleDevices()[d.Kind] }
+	devices := slices.DeleteFunc(slices.Clone(o.Devices), isOther)
+	if len(devices) == 0 {
+		devices = o.Devices // named by the user's own words
+	}
+	if len(devices) == 0 {
 		return kindWhollySwitched(o.Kind)
 	}
-	return !slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Switched != plan.WhollySwitched })
+	return !slices.ContainsFunc(devices, func(d plan.Device) bool { return d.Switched != plan.WhollySwitched })
 }
+
+// receptacleDevices are the devices that the catalogue's receptacles have.
+var receptacleDevices = sync.OnceValue(func() map[string]bool {
+	names := map[string]bool{}
+	for _, k := range part.All().Kinds {
+		if k.Family == part.Receptacle {
+			names[k.Device] = true
+		}
+	}
+	return names
+})
 
 // places returns where along a run its receptacles are, in order. One in the floor
 // counts for each wall line it is near enough to.
-func (r run) places(outlets []outlet, floorReach unit.Length) (places []unit.Length) {
-	for _, p := range r.pieces {
-		for _, o := range outlets {
-			along := o.along
-			if o.side == "" {
-				var out unit.Length
-				along, out = p.side.Frame.Project(o.at)
-				if out < 0 || out > floorReach {
-					continue
-				}
-			} else if o.side != p.side.Side.ID {
-				continue
-			}
-			if along >= p.from && along <= p.to {
-				places = append(places, p.start+along-p.from)
+func (r run) places(outlets []outlet, v *plan.RoomView, floorReach unit.Length) (places []unit.Length) {
+	for _, o := range outlets {
+		if o.side == "" {
+			places = append(places, r.placesOfFloor(o.at, v, floorReach)...)
+			continue
+		}
+		for _, p := range r.pieces {
+			if p.side.Side.ID == o.side && p.holds(o.along) {
+				places = append(places, p.start+o.along-p.from)
 			}
 		}
 	}
 	slices.Sort(places)
 	return slices.Compact(places)
+}
+
+// holds reports whether a place along the piece's side is in the piece.
+func (p piece) holds(along unit.Length) bool { return p.from-grain <= along && along <= p.to+grain }
+
+// placesOfFloor returns where a point of the floor stands before a run, near enough and
+// with no wall between: straight off a piece, or else off an outside corner.
+func (r run) placesOfFloor(at geom.Point, v *plan.RoomView, reach unit.Length) (places []unit.Length) {
+	for _, p := range r.pieces {
+		along, out := p.side.Frame.Project(at)
+		if p.holds(along) && -grain <= out && out <= reach+grain && isClear(v, p.side, at, p.side.Frame.Point(along, 0)) {
+			places = append(places, p.start+along-p.from)
+		}
+	}
+	if len(places) > 0 {
+		return places
+	}
+	for i, p := range r.pieces {
+		if i == 0 && !r.isClosed || p.from > 0 {
+			continue // a run's own end is at a break
+		}
+		if corner := p.side.Line.A; at.Distance(corner) <= reach+grain && isClear(v, p.side, at, corner) {
+			places = append(places, p.start)
+		}
+	}
+	return places
+}
+
+// isClear reports whether no other side of the room lies between a point and one of a
+// face, which is rounded and may lie a nanometre behind its own.
+func isClear(v *plan.RoomView, face *plan.SideView, at, foot geom.Point) bool {
+	way := geom.Segment{A: at, B: foot}
+	return !slices.ContainsFunc(v.Sides, func(s plan.SideView) bool {
+		return s.Side != face.Side && s.Line.Crosses(way)
+	})
 }

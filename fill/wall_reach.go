@@ -13,7 +13,7 @@ var wallReach = Rule{
 	ID:     "wall-reach",
 	Title:  words.New("rule.wall-reach.title", "Receptacle within reach along a wall"),
 	Figure: "wall-reach",
-	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased passages, fireplaces, moving panels, open sides and cabinets without a counter do, and so do appliances from 2023 on. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high, unless a switch controls all of it; one in the floor counts near the wall. A stretch along a counter is left to the counter rule and told as not looked at. Not looked at: whether a wall goes on in the next room past an open side, stairs, and built-in furniture.`),
+	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased passages, fireplaces, moving panels, open sides and cabinets without a counter do, and so do appliances from 2023 on. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high, unless a switch controls all of it or it is within a cabinet; one in the floor counts near the wall. A stretch along a counter is left to the counter rule and told as not looked at. Not looked at: whether a wall goes on in the next room past an open side, stairs, built-in furniture, and free-standing counters that part a room.`),
 	Room:   checkWallReach,
 }
 
@@ -33,10 +33,10 @@ func checkWallReach(v plan.RoomView, fig *code.Figures) (found []Finding) {
 	runs, counters := wallSpaces(v, fig)
 	outlets := receptacles(v, fig)
 	for _, r := range runs {
-		if r.length < fig.Spacing.WallSpaceMin {
+		if r.length+grain < fig.Spacing.WallSpaceMin {
 			continue
 		}
-		for _, g := range r.gaps(r.places(outlets, fig.Spacing.FloorReach), fig.Spacing.WallReach) {
+		for _, g := range r.gaps(r.places(outlets, &v, fig.Spacing.FloorReach), fig.Spacing.WallReach) {
 			found = append(found, missed(v, r, g, fig))
 		}
 	}
@@ -98,15 +98,15 @@ func (r run) gaps(places []unit.Length, reach unit.Length) (gaps []gap) {
 	first, last := places[0], places[len(places)-1]
 	if r.isClosed {
 		places = append(slices.Clone(places), first+r.length)
-	} else if first > reach {
+	} else if first > reach+grain {
 		gaps = append(gaps, gap{0, first - reach, first})
 	}
 	for i := 1; i < len(places); i++ {
-		if apart := places[i] - places[i-1]; apart > 2*reach {
+		if apart := places[i] - places[i-1]; apart > 2*reach+grain {
 			gaps = append(gaps, gap{places[i-1] + reach, places[i] - reach, apart / 2})
 		}
 	}
-	if rest := r.length - last; !r.isClosed && rest > reach {
+	if rest := r.length - last; !r.isClosed && rest > reach+grain {
 		gaps = append(gaps, gap{last + reach, r.length, rest})
 	}
 	return gaps

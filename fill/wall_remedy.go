@@ -3,6 +3,7 @@ package fill
 import (
 	"crypto/sha256"
 	"encoding/binary"
+	"slices"
 
 	"studbay/fill/code"
 	"studbay/plan"
@@ -10,25 +11,37 @@ import (
 	"studbay/plan/words"
 )
 
+// mostAdded bounds how many receptacles a remedy adds: more is no remedy but a figure
+// that somebody mistyped.
+const mostAdded = 64
+
 // reachRemedies offers the fewest receptacles that would serve a gap: in the wall
-// where a box can be set there, else in the floor.
+// where a box can be set there, else in the floor. It offers nothing where one of them
+// has no place.
 func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []Remedy {
 	span := 2 * fig.Spacing.WallReach
 	n := (g.to - g.from + span - 1) / span
+	if n > mostAdded {
+		return nil
+	}
 	each := (g.to - g.from) / n
 	var edits []plan.Edit
 	inFloor := 0
-	ids := newIDs(v, g.from)
+	ids := newIDs(v, r, g.from)
 	for i := range n {
 		from := g.from + each*i
-		o, isFloor := reachOpening(v, r, gap{from: from, to: min(from+each+1, g.to)}, fig)
+		o, ok := reachOpening(v, r, gap{from: from, to: min(from+each+1, g.to)}, fig)
+		if !ok {
+			return nil
+		}
 		o.ID = ids.next()
-		edits = append(edits, plan.AddOpening{Opening: o})
-		if isFloor {
+		edits = append(edits, addFresh{plan.AddOpening{Opening: o}})
+		if o.At.Part == plan.PartFloor {
 			inFloor++
 		}
 	}
-	return []Remedy{{Label: reachLabel(int(n), inFloor), Edit: asOne(reachLabel(int(n), inFloor), edits)}}
+	label := reachLabel(int(n), inFloor)
+	return []Remedy{{Label: label, Edit: asOne(label, edits)}}
 }
 
 func reachLabel(n, inFloor int) words.Text {
@@ -51,44 +64,115 @@ func asOne(label words.Text, edits []plan.Edit) plan.Edit {
 }
 
 // reachOpening returns a receptacle that serves a gap no longer than twice the reach:
-// as near its middle as a box can be set, else in the floor at its middle.
-func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, isFloor bool) {
+// as near its middle as a box can be set, else in the floor. It reports false where
+// there is no floor before the wall either.
+func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
-	middle := (g.from + g.to) / 2
-	if at, ok := r.mountable(middle, g.to-reach, g.from+reach); ok {
-		p, along := r.at(at)
-		return NewOpening(kindWallReceptacle, plan.OnFace(p.side.Side.ID, along)), false
+	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach}
+	o = NewOpening(kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
+	if o.Height.Value > fig.Spacing.ReceptacleMaxHeight {
+		o.Height = plan.CentreAt(fig.Spacing.ReceptacleMaxHeight)
 	}
-	p, along := r.at(middle)
-	return NewOpening(kindFloorReceptacle, plan.OnFloor(v.Room.ID, p.side.Frame.Point(along, floorSetOut))), true
+	if p, along, ok := r.mountable(wish, &o, v.Room); ok {
+		o.At = plan.OnFace(p.side.Side.ID, along)
+		return o, true
+	}
+	setOut := min(floorSetOut, fig.Spacing.FloorReach)
+	p, along := r.standing(wish, setOut)
+	outline := v.Room.Outline()
+	for ; setOut >= leastSetOut; setOut /= 2 {
+		if at := p.side.Frame.Point(along, setOut); outline.Contains(at) {
+			return NewOpening(kindFloorReceptacle, plan.OnFloor(v.Room.ID, at)), true
+		}
+	}
+	return o, false
 }
 
 // floorSetOut is how far from the wall line a floor receptacle is offered: within
-// the 18 in of 210.52(A)(3) and clear of the bottom plate (common practice).
-const floorSetOut = 9 * unit.Inch
+// the 18 in of 210.52(A)(3) and clear of the bottom plate (common practice). In a
+// narrow corner it is less, down to leastSetOut.
+const (
+	floorSetOut = 9 * unit.Inch
+	leastSetOut = unit.Inch / 4
+)
 
 // boxMargin is how far from the end of a piece a box is offered, so that casing and
 // corner framing stay clear (common practice).
 const boxMargin = 6 * unit.Inch
 
-// mountable returns the place nearest to a wish, between two bounds, where the run
-// can take a box.
-func (r run) mountable(wish, low, high unit.Length) (best unit.Length, found bool) {
+// spot is a place along a run that is wished for, and the bounds it must keep.
+type spot struct{ wish, low, high unit.Length }
+
+// within returns the spot's bounds along a piece, less a margin at either end.
+func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
+	margin = min(margin, p.length()/2)
+	return max(s.low, turn+p.start+margin), min(s.high, turn+p.start+p.length()-margin)
+}
+
+// mountable returns the place nearest to a wish where the run can take a box and no
+// other box is in its way.
+func (r run) mountable(s spot, o *plan.Opening, room *plan.Room) (best piece, along unit.Length, found bool) {
+	var off unit.Length
+	width, _ := BoxSize(o)
 	for _, turn := range r.turns() {
 		for _, p := range r.pieces {
-			margin := min(boxMargin, p.length()/2)
-			lo := max(low, turn+p.start+margin)
-			hi := min(high, turn+p.start+p.length()-margin)
-			if !p.canMount || lo > hi {
+			if !p.canMount || p.length() < width {
 				continue
 			}
-			at := min(max(wish, lo), hi)
-			if !found || (at-wish).Abs() < (best-wish).Abs() {
-				best, found = at, true
+			lo, hi := s.within(p, turn, boxMargin)
+			shift := p.from - p.start - turn // from the run to the side
+			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift})
+			if away := (at - shift - s.wish).Abs(); ok && (!found || away < off) {
+				best, along, off, found = p, at, away, true
 			}
 		}
 	}
-	return best, found
+	return best, along, found
+}
+
+// free returns the place along the piece's side nearest to a wish where a box like o is
+// clear of those that are there.
+func (p piece) free(o *plan.Opening, room *plan.Room, s spot) (at unit.Length, found bool) {
+	if s.low > s.high {
+		return 0, false
+	}
+	var others []rect
+	tries := []unit.Length{min(max(s.wish, s.low), s.high)}
+	mine := boxRect(o, room)
+	half := mine.right - o.At.Along + 1 // no less than either half of the box
+	for _, other := range p.side.Openings {
+		if at := boxRect(other, room); other.Status != plan.StatusRemove && at.bottom < mine.top && mine.bottom < at.top {
+			others = append(others, at)
+			tries = append(tries, at.left-half, at.right+half)
+		}
+	}
+	for _, try := range tries {
+		moved := mine.moved(try - o.At.Along)
+		if try < s.low || try > s.high || slices.ContainsFunc(others, moved.meets) {
+			continue
+		}
+		if !found || (try-s.wish).Abs() < (at-s.wish).Abs() {
+			at, found = try, true
+		}
+	}
+	return at, found
+}
+
+// standing returns the place nearest to a wish that is clear of corners and breaks by a
+// margin, or the wish itself where nothing is.
+func (r run) standing(s spot, margin unit.Length) (best piece, along unit.Length) {
+	best, along = r.at(s.wish)
+	off := unit.Length(-1)
+	for _, turn := range r.turns() {
+		for _, p := range r.pieces {
+			lo, hi := s.within(p, turn, margin)
+			at := min(max(s.wish, lo), hi)
+			if away := (at - s.wish).Abs(); lo <= hi && (off < 0 || away < off) {
+				best, along, off = p, p.from+at-p.start-turn, away
+			}
+		}
+	}
+	return best, along
 }
 
 // turns returns by how much a run is shifted so that places before its start and past
@@ -107,10 +191,15 @@ type idSource struct {
 	count uint64
 }
 
-func newIDs(v plan.RoomView, from unit.Length) *idSource {
+func newIDs(v plan.RoomView, r run, from unit.Length) *idSource {
 	h := sha256.New()
-	h.Write([]byte(v.Room.ID))
-	h.Write(binary.BigEndian.AppendUint64(nil, uint64(from)))
+	first := r.pieces[0]
+	for _, id := range []plan.ID{v.Room.ID, first.side.Side.ID} {
+		h.Write([]byte(id))
+	}
+	for _, l := range []unit.Length{first.from, from} {
+		h.Write(binary.BigEndian.AppendUint64(nil, uint64(l)))
+	}
 	for _, part := range v.Parts() {
 		if o, ok := part.(*plan.Opening); ok {
 			h.Write([]byte(o.ID))
@@ -119,6 +208,21 @@ func newIDs(v plan.RoomView, from unit.Length) *idSource {
 	s := &idSource{}
 	h.Sum(s.seed[:0])
 	return s
+}
+
+// addFresh adds an opening. A check sees one room and cannot know the IDs of the others:
+// where the opening's is taken, one that follows from it is given, the same each time.
+type addFresh struct{ plan.AddOpening }
+
+// Apply fails as AddOpening does, but not for the ID.
+func (e addFresh) Apply(p plan.Plan) (plan.Plan, error) {
+	for {
+		if taken, _ := p.Opening(e.Opening.ID); taken == nil {
+			return e.AddOpening.Apply(p)
+		}
+		next := &idSource{seed: sha256.Sum256([]byte(e.Opening.ID))}
+		e.Opening.ID = next.next()
+	}
 }
 
 // Read gives eight bytes of the source at a time.

@@ -1,0 +1,189 @@
+package fill
+
+import (
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+// looks says what the floor line along a stretch of a side is.
+type looks int
+
+const (
+	isWall looks = iota
+	isMountless
+	isAppliance // where an edition does not let appliances end a wall space
+	isFixedEnd  // a cabinet, or an appliance where it ends a wall space
+	isCounter   // also what stands under it
+	isBreak
+)
+
+// stretch is a part of a side of one look.
+type stretch struct {
+	from, to unit.Length
+	looks    looks
+}
+
+// floorLine divides a side by what stands on its floor line.
+func floorLine(v *plan.RoomView, i int, fig *code.Figures) []stretch {
+	s := &v.Sides[i]
+	base := isWall
+	switch s.Side.Kind {
+	case plan.SideOpen:
+		return []stretch{{0, s.Length, isBreak}}
+	case plan.SideRailing:
+		if !fig.Spacing.RoomDividerCounts {
+			return []stretch{{0, s.Length, isBreak}}
+		}
+		base = isMountless
+	case plan.SideGlass:
+		if !fig.Spacing.FixedPanelCounts {
+			return []stretch{{0, s.Length, isBreak}}
+		}
+		base = isMountless
+	}
+	line := floorMarks{stretches: []stretch{{0, s.Length, base}}}
+	line.layFixtures(s, v.Standing, fig)
+	for _, other := range v.Sides {
+		line.layFixtures(s, other.Fixtures, fig)
+	}
+	for _, c := range s.Cuts {
+		line.layCut(c, fig)
+	}
+	return settled(line.stretches)
+}
+
+// settled gives an appliance that stands in a row of counters to the counters, whose
+// rule says what is behind it; any other leaves the wall as it is.
+func settled(line []stretch) (out []stretch) {
+	isCounterAt := func(i int) bool { return i >= 0 && i < len(line) && line[i].looks == isCounter }
+	for i, s := range line {
+		if s.looks == isAppliance {
+			s.looks = isWall
+			if isCounterAt(i-1) || isCounterAt(i+1) {
+				s.looks = isCounter
+			}
+		}
+		out = grow(out, s)
+	}
+	return out
+}
+
+// fixtureLooks says what a fixture at a side makes of the floor line. Furniture and
+// what hangs above the floor changes nothing.
+func fixtureLooks(f *plan.Fixture, fig *code.Figures) looks {
+	if f.Bottom > 0 {
+		return isWall
+	}
+	switch f.Kind {
+	case plan.FixtureCounter, plan.FixturePeninsula, plan.FixtureSink:
+		return isCounter
+	case plan.FixtureCabinet:
+		if fig.Spacing.FixedCabinetBreaks {
+			return isFixedEnd
+		}
+	case plan.FixtureRange, plan.FixtureRefrigerator, plan.FixtureDishwasher,
+		plan.FixtureWasher, plan.FixtureDryer, plan.FixtureWaterHeater:
+		if fig.Spacing.StationaryApplianceBreaks {
+			return isFixedEnd
+		}
+		return isAppliance
+	}
+	return isWall
+}
+
+// floorMarks is a side's floor line while breaks are laid on it. A worse look wins.
+type floorMarks struct{ stretches []stretch }
+
+// touches is how near a fixture's edge is to a face that it stands against: less than
+// a scribe or filler strip (common practice).
+const touches = unit.Inch
+
+// layFixtures lays what stands against a side, with its back or with an end: the end
+// of a counter on the next wall takes its floor line as well.
+func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, fig *code.Figures) {
+	for _, f := range fixtures {
+		kind := fixtureLooks(f.Fixture, fig)
+		if kind == isWall {
+			continue
+		}
+		for i, corner := range f.Footprint {
+			from, out := s.Frame.Project(corner)
+			to, outTo := s.Frame.Project(f.Footprint[(i+1)%len(f.Footprint)])
+			if max(out.Abs(), outTo.Abs()) <= touches {
+				m.lay(min(from, to), max(from, to), kind)
+			}
+		}
+	}
+}
+
+func (m *floorMarks) layCut(c plan.Cut, fig *code.Figures) {
+	switch c.Break.Kind {
+	case plan.BreakDoor, plan.BreakFireplace:
+		m.lay(c.From, c.To, isBreak)
+	case plan.BreakPassage:
+		switch {
+		case c.Break.Sill == 0:
+			m.lay(c.From, c.To, isBreak)
+		case c.Break.Sill < lowestBox:
+			m.lay(c.From, c.To, isMountless)
+		}
+	case plan.BreakSlider:
+		m.layPanels(c, fig)
+	case plan.BreakWindow:
+		if c.Break.Sill < lowestBox {
+			m.lay(c.From, c.To, isMountless) // glass to the floor is wall space all the same
+		}
+	}
+}
+
+// lowestBox is how high glass must begin to leave wall for a box below it: a
+// receptacle at 16 in to the centre in a box 4 in high, and a sill (common practice).
+const lowestBox = 20 * unit.Inch
+
+// layPanels lays a slider: its moving panels are an opening, its fixed ones wall.
+// A break seen from its other face has its panels in the other order.
+func (m *floorMarks) layPanels(c plan.Cut, fig *code.Figures) {
+	for i, panel := range c.Break.Panels {
+		from, to := c.Break.PanelAt(i)
+		if !c.IsOwn {
+			from, to = c.Break.Width-to, c.Break.Width-from
+		}
+		kind := isBreak
+		if panel == plan.PanelFixed && fig.Spacing.FixedPanelCounts {
+			kind = isMountless
+		}
+		m.lay(max(c.Start+from, c.From), min(c.Start+to, c.To), kind)
+	}
+	if len(c.Break.Panels) == 0 {
+		m.lay(c.From, c.To, isBreak)
+	}
+}
+
+// lay gives the line from one place to another a look, where what it has is not worse.
+func (m *floorMarks) lay(from, to unit.Length, kind looks) {
+	var out []stretch
+	for _, s := range m.stretches {
+		lo, hi := max(s.from, from), min(s.to, to)
+		if lo >= hi || s.looks >= kind {
+			out = grow(out, s)
+			continue
+		}
+		out = grow(out, stretch{s.from, lo, s.looks})
+		out = grow(out, stretch{lo, hi, kind})
+		out = grow(out, stretch{hi, s.to, s.looks})
+	}
+	m.stretches = out
+}
+
+// grow appends a stretch, or lengthens the last one of the same look.
+func grow(list []stretch, s stretch) []stretch {
+	if s.from >= s.to {
+		return list
+	}
+	if n := len(list); n > 0 && list[n-1].looks == s.looks {
+		list[n-1].to = s.to
+		return list
+	}
+	return append(list, s)
+}
