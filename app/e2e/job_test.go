@@ -24,7 +24,7 @@ var (
 	firstCorner = image.Pt(160, 130)
 	toTheRight  = image.Pt(500, 131)
 	below       = image.Pt(500, 300)
-	lastCorner  = image.Pt(170, 430)
+	lastCorner  = image.Pt(161, 430)
 )
 
 // saved reads the plan that the window has saved.
@@ -186,6 +186,8 @@ func exportSheet(d *Display, home string) {
 	})
 	d.WaitStill()
 	d.Shot("8-exported")
+	d.Key("Return")
+	d.WaitStill()
 }
 
 // findButton returns a point in the lowest button-like frame of the accent colour in a
