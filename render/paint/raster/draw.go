@@ -5,8 +5,7 @@ import (
 	"image/color"
 	"math"
 
-	"github.com/golang/freetype/raster"
-	"golang.org/x/image/math/fixed"
+	"github.com/fogleman/gg"
 
 	"studbay/render/glyph"
 	"studbay/render/scene"
@@ -24,8 +23,7 @@ func Items(dst *image.RGBA, scale float64, at scene.Point, items ...scene.Item) 
 // their own. It asks stop now and then, if there is one, and leaves off where that
 // is true.
 func (d *Drawing) Draw(dst *image.RGBA, from image.Point, stop func() bool) {
-	size := dst.Rect.Size()
-	c := canvas{dst: dst, window: image.Rectangle{Min: from, Max: from.Add(size)}}
+	c := newCanvas(dst, from, d.margin())
 	for i := range d.ops {
 		o := &d.ops[i]
 		if !o.box.Overlaps(c.window) {
@@ -39,147 +37,119 @@ func (d *Drawing) Draw(dst *image.RGBA, from image.Point, stop func() bool) {
 	}
 }
 
-// canvas is a window of the drawing with the rasteriser on the part of it that the
-// clip in force leaves.
+// canvas is a window of the drawing with gg on the part of it that the clip in force
+// leaves.
 type canvas struct {
 	dst    *image.RGBA
 	window image.Rectangle // in pixels of the drawing
 	part   image.Rectangle // of it that is drawn on now
-	lines  *raster.Rasterizer
-	paint  *raster.RGBAPainter
-	path   raster.Path // scratch
+	margin int
+	origin scene.Point // of gg, in pixels of the drawing
+	view   *image.RGBA // of dst, that gg paints on
+	gg     *gg.Context
 }
 
-// guard is the rows above and columns to the left that are drawn and thrown away.
-// The rasteriser divides toward zero, so it puts what lies up to a pixel outside into
-// the first row and column, and rounds a curve of negative coordinates otherwise
-// than one of positive. No curve it sees (the round ends and corners of pens) should
-// reach over more rows than this.
-const guard = 16
+// leastMargin is the rows above and columns to the left that gg works out and does
+// not paint. It divides toward zero, so it puts what lies up to a pixel outside into
+// its first row and column, and rounds a curve of negative coordinates otherwise than
+// one of positive. The curves it sees are the round joins of pens: a wider pen wants
+// a wider margin.
+const leastMargin = 16
 
-// fineWidth is a width from which on the rasteriser cuts curves as finely as it ever
-// does: it cuts them more coarsely for narrow pictures, and all pieces must agree.
+// mostMargin bounds what an absurdly wide pen may ask for.
+const mostMargin = 1024
+
+// fineWidth is a width from which on gg cuts curves as finely as it ever does: it
+// cuts them more coarsely for narrow pictures, and all pieces must agree.
 const fineWidth = 128
+
+// margin returns the margin that the widest pen wants.
+func (d *Drawing) margin() int {
+	return leastMargin + int(min(math.Ceil(d.widest/2), mostMargin))
+}
+
+// newCanvas sets gg up for a window. gg takes the size to work on from the picture
+// when it is given it, and asks for the picture's bounds anew whenever it paints. So
+// it is first given one as large as window and margin, without pixels, that then
+// becomes a view of dst: nothing is copied, and a clip costs nothing.
+func newCanvas(dst *image.RGBA, from image.Point, margin int) *canvas {
+	size := dst.Rect.Size()
+	view := &image.RGBA{Rect: image.Rect(0, 0, max(size.X+margin, fineWidth), size.Y+margin)}
+	return &canvas{
+		dst:    dst,
+		window: image.Rectangle{Min: from, Max: from.Add(size)},
+		margin: margin,
+		origin: scene.Point{X: float64(from.X - margin), Y: float64(from.Y - margin)},
+		view:   view,
+		gg:     gg.NewContextForRGBA(view),
+	}
+}
 
 // clipTo makes ready for a clip. A clip is a rectangle, so a view of the image does
 // what a mask would, for nothing.
 func (c *canvas) clipTo(clip image.Rectangle) {
 	part := c.window.Intersect(clip)
-	if c.lines != nil && part == c.part {
+	if part == c.part {
 		return
 	}
-	at := part.Min.Sub(c.window.Min).Add(c.dst.Rect.Min)
-	view := &image.RGBA{
-		Pix:    c.dst.Pix[c.dst.PixOffset(at.X, at.Y):],
+	c.part = part
+	at := part.Sub(c.window.Min)
+	*c.view = image.RGBA{
+		Pix:    c.dst.Pix[c.dst.PixOffset(c.dst.Rect.Min.X+at.Min.X, c.dst.Rect.Min.Y+at.Min.Y):],
 		Stride: c.dst.Stride,
-		Rect:   image.Rectangle{Max: part.Size()},
+		Rect:   at.Add(image.Pt(c.margin, c.margin)),
 	}
-	c.part, c.paint = part, raster.NewRGBAPainter(view)
-	c.lines = raster.NewRasterizer(max(part.Dx()+guard, fineWidth), part.Dy()+guard)
-	c.lines.Dx, c.lines.Dy = -guard, -guard
-	c.lines.UseNonZeroWinding = true
 }
 
 func (c *canvas) draw(o *op) {
-	c.paint.SetColor(color.NRGBA(o.color))
+	c.gg.SetColor(color.NRGBA(o.color))
 	switch {
 	case o.run != nil:
 		c.text(o.run)
 	case o.pen != nil:
 		c.stroke(o.lines, o.pen)
 	default:
-		c.fill(o.lines)
+		c.trace(o.lines)
+		c.gg.Fill()
 	}
-}
-
-// local returns where a point of the drawing lies for the rasteriser, to the nearest
-// 1/64 pixel.
-func (c *canvas) local(p scene.Point) fixed.Point26_6 {
-	return fixed.Point26_6{
-		X: fixed.Int26_6(math.Floor(p.X*64+0.5)) - fixed.I(c.part.Min.X-guard),
-		Y: fixed.Int26_6(math.Floor(p.Y*64+0.5)) - fixed.I(c.part.Min.Y-guard),
-	}
-}
-
-func (c *canvas) fill(lines []line) {
-	c.lines.Clear()
-	for _, l := range lines {
-		for i, p := range l.points {
-			if i == 0 {
-				c.lines.Start(c.local(p))
-				continue
-			}
-			c.lines.Add1(c.local(p))
-		}
-		c.lines.Add1(c.local(l.points[0]))
-	}
-	c.lines.Rasterize(c.paint)
 }
 
 var (
-	cappers = [...]raster.Capper{
-		scene.ButtCap: raster.ButtCapper, scene.RoundCap: raster.CapperFunc(roundCap), scene.SquareCap: raster.SquareCapper,
-	}
-	joiners = [...]raster.Joiner{scene.RoundJoin: raster.RoundJoiner, scene.BevelJoin: raster.BevelJoiner}
+	caps  = [...]gg.LineCap{scene.ButtCap: gg.LineCapButt, scene.SquareCap: gg.LineCapSquare} // round ones are lines
+	joins = [...]gg.LineJoin{scene.RoundJoin: gg.LineJoinRound, scene.BevelJoin: gg.LineJoinBevel}
 )
-
-// roundCap ends a line with half a disc, as four quadratic curves. The rasteriser's
-// own takes cubic ones, which it cuts more or less finely by where they lie on the
-// picture. along is square to the line and half a pen long.
-func roundCap(p raster.Adder, _ fixed.Int26_6, pivot, along fixed.Point26_6) {
-	x, y := float64(along.X), float64(along.Y)
-	at := func(degrees, reach float64) fixed.Point26_6 {
-		d := scene.Direction(degrees).Mul(reach)
-		return pivot.Add(fixed.Point26_6{
-			X: fixed.Int26_6(math.Round(-x*d.X + y*d.Y)),
-			Y: fixed.Int26_6(math.Round(-y*d.X - x*d.Y)),
-		})
-	}
-	for _, begin := range []float64{0, 45, 90, 135} {
-		p.Add2(at(begin+22.5, 1/math.Cos(math.Pi/8)), at(begin+45, 1))
-	}
-}
 
 // stroke inks all lines as one shape, so that a half transparent pen does not show
 // where they cross.
 func (c *canvas) stroke(lines []line, pen *scene.Pen) {
-	c.lines.Clear()
-	for _, l := range lines {
-		if len(l.points) < 2 {
-			continue
-		}
-		c.path.Clear()
-		for i, p := range l.points {
-			if i == 0 {
-				c.path.Start(c.local(p))
-				continue
-			}
-			c.path.Add1(c.local(p))
-		}
-		if l.closed {
-			c.overlap(l.points)
-		}
-		c.lines.AddStroke(c.path, fixed.Int26_6(pen.Width*64+0.5), cappers[pen.Cap], joiners[pen.Join])
-	}
-	c.lines.Rasterize(c.paint)
+	c.trace(lines)
+	c.gg.SetLineWidth(toGrid(pen.Width))
+	c.gg.SetLineCap(caps[pen.Cap])
+	c.gg.SetLineJoin(joins[pen.Join])
+	c.gg.Stroke()
 }
 
-// overlap closes the path and runs on a little along its first piece. The rasteriser
-// caps both ends of a closed line and would leave a notch in the corner between.
-func (c *canvas) overlap(points []scene.Point) {
-	a, b := points[0], points[1]
-	if points[len(points)-1] != a {
-		c.path.Add1(c.local(a))
+// trace puts lines into gg's path. Ending each subpath closes it for a fill, which
+// spares gg a copy of the path.
+func (c *canvas) trace(lines []line) {
+	for _, l := range lines {
+		for _, p := range l.points {
+			c.lineTo(p)
+		}
+		c.gg.NewSubPath()
 	}
-	on := min(1, 0.5/math.Hypot(b.X-a.X, b.Y-a.Y))
-	c.path.Add1(c.local(a.Add(b.Sub(a).Mul(on))))
+}
+
+// lineTo goes on to a point of the drawing, put on the grid, or begins a subpath there.
+func (c *canvas) lineTo(p scene.Point) {
+	p = onGrid(p).Sub(c.origin)
+	c.gg.LineTo(p.X, p.Y)
 }
 
 // text fills the letters that reach into the part in hand.
 func (c *canvas) text(r *scene.Run) {
 	pen := scene.Turning(r.Angle, r.Origin())
 	pen.X, pen.Y = pen.X.Mul(r.Size), pen.Y.Mul(r.Size)
-	c.lines.Clear()
 	for _, letter := range r.Text {
 		g := glyph.Of(r.Weight, letter)
 		if c.sees(g, pen) {
@@ -187,7 +157,7 @@ func (c *canvas) text(r *scene.Run) {
 		}
 		pen.At = pen.At.Add(pen.X.Mul(g.Advance))
 	}
-	c.lines.Rasterize(c.paint)
+	c.gg.Fill()
 }
 
 func (c *canvas) sees(g *glyph.Glyph, t scene.Transform) bool {
@@ -199,19 +169,17 @@ func (c *canvas) sees(g *glyph.Glyph, t scene.Transform) bool {
 }
 
 func (c *canvas) letter(g *glyph.Glyph, t scene.Transform) {
-	var start, last scene.Point
-	for i, s := range g.Outline {
+	var last scene.Point
+	for _, s := range g.Outline {
 		at := func(i int) scene.Point { return t.Apply(scene.Point(s.Points[i])) }
 		switch s.Op {
 		case glyph.Move:
-			if i > 0 {
-				c.lines.Add1(c.local(start))
-			}
-			start, last = at(0), at(0)
-			c.lines.Start(c.local(start))
+			c.gg.NewSubPath()
+			last = at(0)
+			c.lineTo(last)
 		case glyph.Line:
 			last = at(0)
-			c.lines.Add1(c.local(last))
+			c.lineTo(last)
 		case glyph.Quad:
 			c.quad(last, at(0), at(1))
 			last = at(1)
@@ -219,12 +187,12 @@ func (c *canvas) letter(g *glyph.Glyph, t scene.Transform) {
 			l := line{}
 			l.curve(last, at(0), at(1), at(2))
 			for _, p := range l.points {
-				c.lines.Add1(c.local(p))
+				c.lineTo(p)
 			}
 			last = at(2)
 		}
 	}
-	c.lines.Add1(c.local(start))
+	c.gg.NewSubPath()
 }
 
 // quad adds a quadratic curve as straight pieces: in n of them it is off by at most
@@ -234,7 +202,7 @@ func (c *canvas) quad(a, b, to scene.Point) {
 	for i := 1; i < n; i++ {
 		t := float64(i) / float64(n)
 		u := 1 - t
-		c.lines.Add1(c.local(a.Mul(u * u).Add(b.Mul(2 * u * t)).Add(to.Mul(t * t))))
+		c.lineTo(a.Mul(u * u).Add(b.Mul(2 * u * t)).Add(to.Mul(t * t)))
 	}
-	c.lines.Add1(c.local(to))
+	c.lineTo(to)
 }

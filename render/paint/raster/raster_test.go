@@ -29,10 +29,15 @@ func TestPieceByPieceIsTheSameAsWhole(t *testing.T) {
 	pen := scene.Pen{Width: 4, Color: scene.Color{A: 0x80}}
 	dashes := pen
 	dashes.Dash, dashes.Cap = []float64{7.7, 3}, scene.RoundCap
+	bevel, wide := dashes, pen
+	bevel.Join, wide.Width = scene.BevelJoin, 70
+	zigzag := scene.Polyline(scene.Point{X: 5.1, Y: 9.9}, scene.Point{X: 50, Y: 12}, scene.Point{X: 20.3, Y: 55.5})
 	items := map[string]scene.Item{
 		"disc":      scene.Fill{Path: scene.Circle(middle, 11.7), Color: black},
 		"ring":      scene.Stroke{Path: scene.Circle(middle, 11.7), Pen: pen},
 		"dashes":    scene.Stroke{Path: scene.Circle(middle, 11.7), Pen: dashes},
+		"bevels":    scene.Stroke{Path: zigzag, Pen: bevel},
+		"wide pen":  scene.Stroke{Path: zigzag, Pen: wide},
 		"square":    scene.Stroke{Path: box(9.1, 8.2, 33.3, 40.4).Path(), Pen: pen},
 		"text":      scene.Run{At: scene.Point{X: 10, Y: 25}, Text: "S1⅓½5", Size: 14, Color: black},
 		"text up":   scene.Run{At: scene.Point{X: 10, Y: 25}, Text: "S1⅓½5", Size: 14, Color: black, Angle: 30},
@@ -44,24 +49,45 @@ func TestPieceByPieceIsTheSameAsWhole(t *testing.T) {
 			scene.Paint(d, item)
 			whole := blank(64, 64)
 			d.Draw(whole, image.Point{}, nil)
-			rapid.Check(t, func(t *rapid.T) {
-				part := image.Rect(
-					rapid.IntRange(0, 63).Draw(t, "x0"), rapid.IntRange(0, 63).Draw(t, "y0"),
-					rapid.IntRange(0, 64).Draw(t, "x1"), rapid.IntRange(0, 64).Draw(t, "y1"))
-				if part.Empty() {
-					return
-				}
-				got := blank(part.Dx(), part.Dy())
-				d.Draw(got, part.Min, nil)
-				for y := part.Min.Y; y < part.Max.Y; y++ {
-					for x := part.Min.X; x < part.Max.X; x++ {
-						if g, w := got.RGBAAt(x-part.Min.X, y-part.Min.Y), whole.RGBAAt(x, y); g != w {
-							t.Fatalf("pixel %d, %d of part %v is %v, of the whole %v", x, y, part, g, w)
-						}
-					}
-				}
-			})
+			rapid.Check(t, func(t *rapid.T) { samePiece(t, d, whole) })
 		})
+	}
+}
+
+// TestWidePensPieceByPiece has joins whose curves reach far out of a piece.
+func TestWidePensPieceByPiece(t *testing.T) {
+	place := rapid.Custom(func(t *rapid.T) scene.Point {
+		return scene.Point{X: rapid.Float64Range(-60, 260).Draw(t, "x"), Y: rapid.Float64Range(-60, 260).Draw(t, "y")}
+	})
+	rapid.Check(t, func(t *rapid.T) {
+		pen := scene.Pen{Width: rapid.Float64Range(60, 240).Draw(t, "width"), Color: black}
+		d := New(1, scene.Point{})
+		scene.Paint(d, scene.Stroke{Path: scene.Polyline(rapid.SliceOfN(place, 3, 5).Draw(t, "points")...), Pen: pen})
+		whole := blank(200, 200)
+		d.Draw(whole, image.Point{}, nil)
+		for range 4 {
+			samePiece(t, d, whole)
+		}
+	})
+}
+
+// samePiece draws any piece of a drawing and compares it with that of the whole.
+func samePiece(t *rapid.T, d *Drawing, whole *image.RGBA) {
+	w, h := whole.Rect.Dx(), whole.Rect.Dy()
+	part := image.Rect(
+		rapid.IntRange(0, w-1).Draw(t, "x0"), rapid.IntRange(0, h-1).Draw(t, "y0"),
+		rapid.IntRange(0, w).Draw(t, "x1"), rapid.IntRange(0, h).Draw(t, "y1"))
+	if part.Empty() {
+		return
+	}
+	got := blank(part.Dx(), part.Dy())
+	d.Draw(got, part.Min, nil)
+	for y := part.Min.Y; y < part.Max.Y; y++ {
+		for x := part.Min.X; x < part.Max.X; x++ {
+			if g, w := got.RGBAAt(x-part.Min.X, y-part.Min.Y), whole.RGBAAt(x, y); g != w {
+				t.Fatalf("pixel %d, %d of part %v is %v, of the whole %v", x, y, part, g, w)
+			}
+		}
 	}
 }
 

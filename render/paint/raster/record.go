@@ -3,8 +3,8 @@
 //
 // A drawing is recorded once, in pixels, and may then be drawn piece by piece from
 // several goroutines. A pixel comes out the same in whatever piece it is drawn:
-// every coordinate is first put on the grid of 1/64 pixel that the rasteriser works
-// on, so nothing depends on where a piece begins.
+// every coordinate is first put on the grid of 1/64 pixel that gg works on, so nothing
+// depends on where a piece begins.
 package raster
 
 import (
@@ -23,14 +23,15 @@ type Drawing struct {
 	scale    float64
 	ops      []op
 	clips    []image.Rectangle // of the layers begun; the first is everything
+	widest   float64           // pen, in pixels
 }
 
 // op is one thing to draw, in pixels.
 type op struct {
 	box   image.Rectangle // of its ink, clip applied
 	clip  image.Rectangle
-	lines []line // on the 1/64 grid; of a run, none
-	pen   *scene.Pen
+	lines []line     // on the 1/64 grid; of a run, none
+	pen   *scene.Pen // none for a fill
 	color scene.Color
 	run   *scene.Run // placed in pixels
 }
@@ -64,7 +65,10 @@ func (d *Drawing) Stroke(p scene.Path, pen scene.Pen) {
 	if len(pen.Dash) > 0 {
 		lines = dashed(lines, scaled(pen.Dash, d.scale))
 	}
-	d.add(op{lines: lines, pen: &pen, color: pen.Color}, bounds.Path().Placed(d.toPixels).Bounds())
+	d.widest = max(d.widest, pen.Width)
+	for _, s := range strokes(lines, pen) {
+		d.add(op{lines: s.lines, pen: s.pen, color: pen.Color}, bounds.Path().Placed(d.toPixels).Bounds())
+	}
 }
 
 // Text implements scene.Painter.
@@ -79,7 +83,7 @@ func (d *Drawing) Text(r scene.Run) {
 func (d *Drawing) add(o op, bounds scene.Rect) {
 	o.clip = d.clips[len(d.clips)-1]
 	o.box = pixelsOver(bounds).Intersect(o.clip)
-	if !o.box.Empty() && o.color.A > 0 {
+	if !o.box.Empty() && o.color.A > 0 && (len(o.lines) > 0 || o.run != nil) {
 		d.ops = append(d.ops, o)
 	}
 }
