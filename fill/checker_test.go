@@ -199,11 +199,15 @@ func BenchmarkCheckAfterOneMove(b *testing.B) {
 }
 
 func BenchmarkCheckCold(b *testing.B) {
-	ix := plan.NewIndex(plantest.House(1, 10000))
-	for b.Loop() {
-		if _, err := fill.Check(ix); err != nil {
-			b.Fatal(err)
-		}
+	for _, n := range []int{200, 10000} {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ix := plan.NewIndex(plantest.House(1, n))
+			for b.Loop() {
+				if _, err := fill.Check(ix); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
 	}
 }
 
