@@ -15,6 +15,7 @@ type Checker struct {
 	index  *plan.Index
 	fig    *code.Figures
 	seen   map[plan.ID]seen
+	waived waived
 	result Result
 	ran    int
 	from   amendedFrom
@@ -84,13 +85,18 @@ func (c *Checker) Update(ix *plan.Index) (Result, error) {
 	if err != nil {
 		return c.result, err
 	}
-	if c.index == nil || fig != c.fig {
+	was := c.index
+	isCold := was == nil || fig != c.fig
+	c.waived = c.waived.of(ix.Plan().Waivers)
+	if isCold {
 		c.all(ix, fig)
 	} else {
 		c.touched(ix)
 	}
 	c.index, c.fig, c.from = ix, fig, from
-	c.planWide(ix.Plan())
+	if isCold || planWideMayDiffer(was.Plan(), ix.Plan()) {
+		c.planWide(ix.Plan())
+	}
 	c.result.Figures = fig
 	return c.result, nil
 }
@@ -162,36 +168,35 @@ func (c *Checker) waiverScopes(ix *plan.Index) (ids []plan.ID) {
 // judge runs the rules of one scope. It returns nil where the scope shows what it
 // showed, or is gone.
 func (c *Checker) judge(ix *plan.Index, id plan.ID) *scoped {
-	waivers := ix.Plan().Waivers
-	var parts []any
-	var run func(*Rule) []Finding
-	switch id.Kind() {
-	case plan.KindRoom:
-		v, ok := ix.RoomView(id)
-		if !ok {
-			delete(c.seen, id)
-			return nil
-		}
-		parts = v.Parts()
-		run = func(r *Rule) []Finding { return onRoom(r, v, c.fig) }
-	case plan.KindOpening:
-		v, ok := ix.OpeningView(id)
-		if !ok {
-			delete(c.seen, id)
-			return nil
-		}
-		parts = v.Parts()
-		run = func(r *Rule) []Finding { return onOpening(r, v, c.fig) }
-	default:
+	parts, run := c.view(ix, id)
+	if run == nil {
+		delete(c.seen, id)
 		return nil
 	}
+	waivers := ix.Plan().Waivers
 	before, ok := c.seen[id]
 	if ok && before.waivers == waivers && slices.Equal(before.parts, parts) {
 		return nil
 	}
 	c.seen[id] = seen{parts, waivers}
 	c.ran++
-	return &scoped{id, judged(run, waivers, c.fig)}
+	return &scoped{id, judged(run, c.waived, c.fig)}
+}
+
+// view returns what a scope shows and what runs a rule on it, or nil where the scope is
+// gone. The level is shown too: a noun may stand on another in a later plan.
+func (c *Checker) view(ix *plan.Index, id plan.ID) (parts []any, run func(*Rule) []Finding) {
+	switch id.Kind() {
+	case plan.KindRoom:
+		if v, ok := ix.RoomView(id); ok {
+			return append(v.Parts(), v.Level), func(r *Rule) []Finding { return onRoom(r, v, c.fig) }
+		}
+	case plan.KindOpening:
+		if v, ok := ix.OpeningView(id); ok {
+			return append(v.Parts(), v.Level), func(r *Rule) []Finding { return onOpening(r, v, c.fig) }
+		}
+	}
+	return nil, nil
 }
 
 func onRoom(r *Rule, v plan.RoomView, fig *code.Figures) []Finding {
@@ -221,7 +226,7 @@ func onOpening(r *Rule, v plan.OpeningView, fig *code.Figures) []Finding {
 }
 
 // judged runs every rule that is not switched off and marks what is waived.
-func judged(run func(*Rule) []Finding, waivers plan.Set[*plan.Waiver], fig *code.Figures) (all []Finding) {
+func judged(run func(*Rule) []Finding, w waived, fig *code.Figures) (all []Finding) {
 	for _, r := range Rules {
 		if _, off := fig.Off(r.ID); off {
 			continue
@@ -231,34 +236,40 @@ func judged(run func(*Rule) []Finding, waivers plan.Set[*plan.Waiver], fig *code
 			if f.Section == "" {
 				f.Section = r.Section(fig)
 			}
-			f.Waived = waiverOf(f, waivers)
+			f.Waived = w.by[waiverKey{f.Rule, f.About}]
 			all = append(all, f)
 		}
 	}
 	return all
 }
 
-func waiverOf(f Finding, waivers plan.Set[*plan.Waiver]) *plan.Waiver {
-	for w := range waivers.All() {
-		if w.Rule == f.Rule && w.About == f.About {
-			return w
-		}
-	}
-	return nil
-}
-
-// planWide runs the rules on the plan as a whole when what they read differs.
+// planWide runs the rules on the plan as a whole.
 func (c *Checker) planWide(p plan.Plan) {
-	parts := []any{p.Decisions, c.fig}
-	if slices.Equal(c.seen[planScope].parts, parts) {
-		return
-	}
-	c.seen[planScope] = seen{parts: parts}
 	run := func(r *Rule) []Finding {
 		if r.Plan == nil {
 			return nil
 		}
 		return r.Plan(p, c.fig)
 	}
-	c.result.scopes = c.result.scopes.With(&scoped{planScope, judged(run, p.Waivers, c.fig)})
+	c.result.scopes = c.result.scopes.With(&scoped{planScope, judged(run, c.waived, c.fig)})
+}
+
+// planWideMayDiffer reports whether rules on the plan as a whole may find other things:
+// they read the decisions, and where the things are that these are about. An edit that
+// moves something about its own level differs in neither.
+func planWideMayDiffer(old, now plan.Plan) bool {
+	if old.Decisions != now.Decisions || old.Waivers != now.Waivers {
+		return true
+	}
+	if now.Decisions.Len() == 0 {
+		return false
+	}
+	c := plan.Diff(old, now)
+	return c.Order || len(c.Levels) > 0 || len(c.Rooms) > 0 ||
+		anyCameOrWent(c.Openings) || anyCameOrWent(c.Breaks) || anyCameOrWent(c.Fixtures)
+}
+
+func anyCameOrWent[T plan.Noun](changes []plan.OnLevel[T]) bool {
+	var none T
+	return slices.ContainsFunc(changes, func(c plan.OnLevel[T]) bool { return c.Old == none || c.New == none })
 }

@@ -27,14 +27,49 @@ func listDecisions(p plan.Plan, _ *code.Figures) (found []Finding) {
 			f.Why = words.New("rule.open-decision.many", "{0} things in the plan hang on it.", len(d.About))
 		}
 		for _, id := range d.About {
-			if r, l := p.Room(id); r != nil {
-				f.Room, f.Level = r.ID, l.ID
-			}
-			if o, l := p.Opening(id); o != nil && f.Opening == "" {
-				f.Opening, f.Level = o.ID, l.ID
-			}
+			f.locate(p, id)
 		}
 		found = append(found, f)
 	}
 	return found
+}
+
+// locate says where a thing is that the finding is about. The first says on which level,
+// and of each kind the first on that level is named.
+func (f *Finding) locate(p plan.Plan, id plan.ID) {
+	var room *plan.Room
+	var level *plan.Level
+	switch id.Kind() {
+	case plan.KindRoom:
+		room, level = p.Room(id)
+	case plan.KindSide:
+		room, level = roomOfSide(p, id)
+	case plan.KindBreak:
+		_, level = p.Break(id)
+	case plan.KindFixture:
+		_, level = p.Fixture(id)
+	case plan.KindOpening:
+		_, level = p.Opening(id)
+	}
+	if level == nil || f.Level != "" && f.Level != level.ID {
+		return
+	}
+	f.Level = level.ID
+	if room != nil && f.Room == "" {
+		f.Room = room.ID
+	}
+	if id.Kind() == plan.KindOpening && f.Opening == "" {
+		f.Opening = id
+	}
+}
+
+func roomOfSide(p plan.Plan, side plan.ID) (*plan.Room, *plan.Level) {
+	for _, l := range p.Levels {
+		for r := range l.Rooms.All() {
+			if r.SideAt(side) >= 0 {
+				return r, l
+			}
+		}
+	}
+	return nil, nil
 }

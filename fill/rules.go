@@ -14,7 +14,8 @@ import (
 
 // Rule is one check and all that is said of it anywhere. Exactly one of the judging
 // functions is set: it names the scope. A judging function may read its view and
-// the figures, nothing else.
+// the figures, nothing else; one on the plan as a whole only what planWideMayDiffer
+// looks at, so that an edit elsewhere costs nothing.
 type Rule struct {
 	ID     string // stable: waivers and amendments name it
 	Title  words.Text
