@@ -26,13 +26,31 @@ type bench struct {
 	queue chan func()
 }
 
+// queuedApp is the test application with a driver that keeps to one goroutine: the
+// toolkit's own test driver runs what comes back on the goroutine it comes from.
+type queuedApp struct {
+	fyne.App
+	driver queuedDriver
+}
+
+func (a queuedApp) Driver() fyne.Driver { return a.driver }
+
+type queuedDriver struct {
+	fyne.Driver
+	queue chan func()
+}
+
+func (d queuedDriver) DoFromGoroutine(f func(), _ bool) { d.queue <- f }
+
 // newBench opens a window on the toolkit's test driver.
 func newBench(t *testing.T) *bench {
 	t.Helper()
 	app := test.NewApp()
 	t.Cleanup(app.Quit)
-	b := &bench{t: t, queue: make(chan func(), 1000)}
-	h := &House{app: app, claims: t.TempDir(), post: func(f func()) { b.queue <- f }}
+	b := &bench{t: t, queue: make(chan func(), 10_000)}
+	queued := queuedApp{app, queuedDriver{app.Driver(), b.queue}}
+	fyne.SetCurrentApp(queued)
+	h := &House{app: queued, claims: t.TempDir(), post: fyne.Do}
 	h.openRecovery(t.TempDir())
 	h.applyTheme()
 	b.Desk = newDesk(h)

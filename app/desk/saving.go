@@ -5,7 +5,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
@@ -72,37 +71,6 @@ func (d *Desk) loaded(path string, p plan.Plan, stamp file.Stamp, err error) {
 		d.prefs.setFolder(path)
 		d.replace(p, path, stamp)
 	})
-}
-
-// claimed claims a file for this window and goes on; where another window has it open,
-// it asks first.
-func (d *Desk) claimed(path string, do func()) {
-	if d.claim != nil && d.doc.Path() == path {
-		do()
-		return
-	}
-	claim, err := file.ClaimFile(d.house.claims, path)
-	if !errors.Is(err, file.ErrClaimed) { // a claim only tells: without one all goes on
-		d.release()
-		d.claim = claim
-		do()
-		return
-	}
-	d.ask(question{
-		title: d.say("claim.title", "Open it a second time?"), body: d.errorText(err),
-		answers: []answer{
-			{d.say("answer.stay", "Go back"), nil},
-			{d.say("answer.second", "Open it all the same"), func() { d.release(); do() }},
-		},
-	})
-}
-
-// release gives the file claimed free.
-func (d *Desk) release() {
-	if d.claim != nil {
-		d.claim.Release()
-		d.claim = nil
-	}
 }
 
 // dropped opens the first plan's file dropped on the window.
@@ -261,41 +229,6 @@ func (d *Desk) saveFailed(path string, err error, then func()) {
 	})
 }
 
-// noticeChange looks whether the plan's file was changed underneath, and offers to read
-// it again. It is asked when the window is come back to.
-func (d *Desk) noticeChange() {
-	if d.doc.Path() == "" || d.window.Canvas().Overlays().Top() != nil || time.Since(d.asked) < time.Second {
-		return
-	}
-	d.asked = time.Now()
-	changed, err := file.HasChanged(d.doc.Path(), d.doc.stamp)
-	if err != nil || !changed {
-		return
-	}
-	path := d.doc.Path()
-	now, err := file.StampOf(path)
-	if err != nil {
-		return
-	}
-	if now.IsZero() {
-		d.doc.stamp, d.doc.recovered = now, true
-		d.tell(d.say("underneath.gone", "The plan's file is gone"),
-			d.say("underneath.gone.body", "{0} was moved or deleted. The plan is still open here: save it to keep it.", path))
-		return
-	}
-	body := d.say("underneath.body", "{0} was changed by another program.", path)
-	if d.doc.IsDirty() {
-		body += " " + d.say("underneath.lose", "Reading it again gives up your changes here.")
-	}
-	d.ask(question{
-		title: d.say("underneath.title", "Read the plan again?"), body: body,
-		answers: []answer{
-			{d.say("answer.keep-mine", "Keep what is here"), func() { d.doc.stamp, d.doc.recovered = now, true; d.refreshAll() }},
-			{d.say("answer.read", "Read it again"), func() { d.forget(); d.load(path) }},
-		},
-	})
-}
-
 // Close closes the window once nothing can be lost by it.
 func (d *Desk) Close() {
 	if d.open != nil { // a question is in sight: it is to be answered first
@@ -312,50 +245,6 @@ func (d *Desk) shut() {
 	d.release()
 	d.house.gone(d)
 	d.window.Close()
-}
-
-// offerRecovery offers what a killed run had not saved, one plan at a time.
-func (d *Desk) offerRecovery() {
-	h := d.house
-	if len(h.trouble) > 0 {
-		err := h.trouble[0]
-		h.trouble = h.trouble[1:]
-		d.ask(question{title: d.say("recovery.trouble", "A safety copy could not be used"), body: d.errorText(err),
-			answers: []answer{{d.say("answer.good", "Understood"), d.offerRecovery}}})
-		return
-	}
-	if len(h.left) == 0 {
-		return
-	}
-	u := h.left[0]
-	h.left = h.left[1:]
-	name := u.Path
-	if name == "" {
-		name = d.say("recovery.never-saved", "a plan never saved")
-	}
-	d.ask(question{
-		title: d.say("recovery.title", "Take up where you were?"),
-		body: d.say("recovery.body", "The program ended before this was saved: {0}, as it was on {1}.", name,
-			u.Time.Local().Format("2006-01-02 15:04")),
-		answers: []answer{
-			{d.say("answer.later", "Later"), d.offerRecovery},
-			{d.say("answer.give-up", "Give it up"), func() { _ = h.recovery.Drop(u.Doc); d.offerRecovery() }},
-			{d.say("answer.take-up", "Take it up"), func() { d.takeUp(u); d.offerRecovery() }},
-		},
-	})
-}
-
-// takeUp shows a recovered plan: in this window where nothing is in it, else in
-// another.
-func (d *Desk) takeUp(u file.Unsaved) {
-	if d.doc.Path() != "" || d.doc.IsDirty() {
-		d = d.house.NewWindow()
-	}
-	d.replace(u.Plan, u.Path, u.Stamp)
-	d.doc.name, d.doc.recovered = u.Doc, true
-	d.keep()
-	d.refreshAll()
-	d.fit()
 }
 
 // fileName makes a title fit for the name of a file.
