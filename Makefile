@@ -36,8 +36,9 @@ test: ## format, lint, builds, race tests and the window end to end
 	@.ci/setup test
 	@.ci/test
 
-bench: ## run every benchmark
-	go test -run '^$$' -bench . -benchmem ./...
+bench: ## measure size and speed beside their limits (ARGS='-rounds 3')
+	@.ci/setup run
+	@go run ./app/bench $(ARGS)
 
 fuzz: ## run every fuzz test for FUZZTIME each (30s unless told)
 	@.ci/fuzz
