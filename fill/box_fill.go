@@ -21,23 +21,23 @@ var boxFill = Rule{
 
 func checkBoxFill(v plan.OpeningView, fig *code.Figures) []Finding {
 	o := v.Opening
-	contents, source := ContentsOf(v)
-	switch {
-	case o.Status == plan.StatusRemove:
+	if o.Status == plan.StatusRemove {
 		return nil
-	case source == NotKnown && o.Contents != nil:
-		return []Finding{{
-			Severity: Note, IsOpen: true,
-			Message: words.New("rule.box-fill.not-known", "{0}: what is in the box is not known", o.Tag),
-			Why:     words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then."),
-		}}
-	case source == NotKnown:
-		return nil // nothing that 314.16 counts: low voltage, or a box of the luminaire's own
 	}
 	b, chosen, err := BuiltOf(o.Assembly)
+	contents, source := contentsIn(v, chosen && b.Box.Clamps)
+	kind := part.All().Kind(o.Kind)
 	switch {
+	case source == NotKnown && o.Contents != nil:
+		return []Finding{notKnown(o, words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then."))}
+	case source == NotKnown && kind == nil:
+		return []Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which the catalogue has not; draw its cables or state what is there.", o.Kind))}
+	case source == NotKnown:
+		return nil // nothing that 314.16 counts: low voltage, or a box of the luminaire's own
 	case err != nil:
-		return []Finding{unreadable(o, words.New("plain", "{0}", err.Error()))}
+		return []Finding{unreadable(o, whyUnresolved(err))}
+	case !chosen && kind != nil && kind.Assembly == nil:
+		return nil // it comes with a box of its own
 	case !chosen:
 		return []Finding{{
 			Severity: Note, IsOpen: true,
@@ -53,6 +53,22 @@ func checkBoxFill(v plan.OpeningView, fig *code.Figures) []Finding {
 		return nil
 	}
 	return []Finding{overFull(v, fig, b, contents, source, result)}
+}
+
+func notKnown(o *plan.Opening, why words.Text) Finding {
+	return Finding{
+		Severity: Note, IsOpen: true,
+		Message: words.New("rule.box-fill.not-known", "{0}: what is in the box is not known", o.Tag),
+		Why:     why,
+	}
+}
+
+func whyUnresolved(err error) words.Text {
+	var unresolved *UnresolvedError
+	if errors.As(err, &unresolved) {
+		return unresolved.Why
+	}
+	return words.New("plain", "{0}", err.Error())
 }
 
 func unreadable(o *plan.Opening, why words.Text) Finding {
@@ -97,15 +113,23 @@ func roomier(o *plan.Opening, fig *code.Figures, b Built, c box.Contents, need u
 		if !fitsIn(a, b, fig, c) {
 			continue
 		}
-		more := a.Price()
-		more.Cents -= b.Price().Cents
 		offers = append(offers, Remedy{
 			Label: words.New("rule.box-fill.remedy", "Take {0}: {1}", a.Text(), a.Volume()),
 			Edit:  plan.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
-			Price: &more,
+			Price: dearer(a, b.Assembly),
 		})
 	}
 	return offers
+}
+
+// dearer returns what one assembly costs more than another, nil where either has no price.
+func dearer(a, than *part.Assembly) *unit.Money {
+	price, was := a.Price(), than.Price()
+	if price.Cents == 0 || was.Cents == 0 || price.Currency != was.Currency {
+		return nil
+	}
+	price.Cents -= was.Cents
+	return &price
 }
 
 // fitsIn reports whether the contents fit another assembly, with its own clamps and

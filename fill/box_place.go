@@ -1,6 +1,9 @@
 package fill
 
 import (
+	"cmp"
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -33,25 +36,44 @@ func boxRect(o *plan.Opening, room *plan.Room) rect {
 }
 
 func checkBoxPlace(v plan.RoomView, _ *code.Figures) (found []Finding) {
-	for _, s := range v.Sides {
-		for i, o := range s.Openings {
-			if o.Status == plan.StatusRemove {
-				continue
+	for i := range v.Sides {
+		found = append(found, placesOn(v, &v.Sides[i])...)
+	}
+	return found
+}
+
+// placesOn looks at the boxes of one side. They come from left to right, so that each is
+// compared only with those that begin before it ends.
+func placesOn(v plan.RoomView, s *plan.SideView) (found []Finding) {
+	boxes := make([]placedBox, 0, len(s.Openings))
+	for _, o := range s.Openings {
+		if o.Status != plan.StatusRemove {
+			boxes = append(boxes, placedBox{boxRect(o, v.Room), o})
+		}
+	}
+	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.left, b.left) })
+	for i, at := range boxes {
+		for _, c := range s.Cuts {
+			if at.meets(rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
+				found = append(found, inBreak(v, s, at.o, c))
 			}
-			at := boxRect(o, v.Room)
-			for _, c := range s.Cuts {
-				if at.meets(rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
-					found = append(found, inBreak(v, &s, o, c))
-				}
+		}
+		for _, other := range boxes[i+1:] {
+			if other.left >= at.right {
+				break
 			}
-			for _, other := range s.Openings[i+1:] {
-				if other.Status != plan.StatusRemove && at.meets(boxRect(other, v.Room)) {
-					found = append(found, onTop(v, &s, o, other))
-				}
+			if at.meets(other.rect) {
+				found = append(found, onTop(v, s, at.o, other.o))
 			}
 		}
 	}
 	return found
+}
+
+// placedBox is the box of an opening where it is on its face.
+type placedBox struct {
+	rect
+	o *plan.Opening
 }
 
 func inBreak(v plan.RoomView, s *plan.SideView, o *plan.Opening, c plan.Cut) Finding {

@@ -1,12 +1,11 @@
 package fill
 
 import (
-	"fmt"
-
 	"studbay/fill/box"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // Built is an opening's assembly resolved against the catalogue: the recipe with the
@@ -18,8 +17,18 @@ type Built struct {
 	Barriers []box.Barrier
 }
 
-// BuiltOf resolves an assembly. It reports false where none is chosen, and fails where
-// it names a box or part that the catalogue has not.
+// UnresolvedError says why an assembly is not understood.
+type UnresolvedError struct{ Why words.Text }
+
+func (e *UnresolvedError) Error() string { return e.Why.String() }
+
+func unresolved(id, english string, args ...any) error {
+	return &UnresolvedError{words.New("assembly."+id, english, args...)}
+}
+
+// BuiltOf resolves an assembly. It reports false where none is chosen, and fails with
+// an *UnresolvedError where it names a box or part that the catalogue has not, or one
+// that does not fit.
 func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 	all := part.All()
 	switch {
@@ -28,7 +37,7 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 	case a.Code != "":
 		b.Code = a.Code
 		if b.Assembly = all.Assembly(a.Code); b.Assembly == nil {
-			err = fmt.Errorf("assembly %q is not in the catalogue", a.Code)
+			err = unresolved("no-code", "assembly \"{0}\" is not in the catalogue", a.Code)
 		}
 	default:
 		return Built{}, false, nil
@@ -39,18 +48,19 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 	for _, text := range a.Barriers {
 		barrier, err := box.ParseBarrier(text)
 		if err != nil {
-			return Built{}, false, err
+			return Built{}, false, unresolved("no-barrier", "\"{0}\" is no barrier: it is metal or nonmetallic", text)
 		}
 		b.Barriers = append(b.Barriers, barrier)
 	}
 	return b, true, nil
 }
 
-// byHand puts a recipe together from the parts that an assembly names.
+// byHand puts a recipe together from the parts that an assembly names. What does not go
+// on the box is refused: its volume would be counted for a box it cannot be part of.
 func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 	found := all.Box(a.Box)
 	if found == nil {
-		return nil, fmt.Errorf("box %q is not in the catalogue", a.Box)
+		return nil, unresolved("no-box", "box \"{0}\" is not in the catalogue", a.Box)
 	}
 	recipe := &part.Assembly{Code: a.Code, Name: found.Name, Box: found}
 	if a.Marked != nil {
@@ -61,7 +71,10 @@ func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 	for _, p := range a.Parts {
 		add := all.Add(p.Part)
 		if add == nil {
-			return nil, fmt.Errorf("part %q is not in the catalogue", p.Part)
+			return nil, unresolved("no-part", "part \"{0}\" is not in the catalogue", p.Part)
+		}
+		if !add.FitsOn(found.Shape) {
+			return nil, unresolved("no-fit", "{0} does not go on {1}", add.Text(), found.Text())
 		}
 		added := part.Added{Add: add}
 		if p.Marked != nil {
@@ -71,7 +84,7 @@ func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 	}
 	if a.Cover != "" {
 		if recipe.Cover = all.Add(a.Cover); recipe.Cover == nil {
-			return nil, fmt.Errorf("cover %q is not in the catalogue", a.Cover)
+			return nil, unresolved("no-cover", "cover \"{0}\" is not in the catalogue", a.Cover)
 		}
 	}
 	return recipe, nil
@@ -87,12 +100,22 @@ func (b Built) Space() box.Space {
 // BoxSize returns the outer width and height of an opening's box as one looks at it,
 // those of a usual nail-on box where it is not known (common practice).
 func BoxSize(o *plan.Opening) (width, height unit.Length) {
-	b, ok, err := BuiltOf(o.Assembly)
-	if !ok || err != nil || b.Box.Width == 0 {
-		gangs := unit.Length(max(o.Gangs, 1))
-		return oneGangWidth + (gangs-1)*gangStep, nailOnHeight
+	if b := boxOf(o.Assembly); b != nil && b.Width != 0 {
+		return b.Width, b.Height
 	}
-	return b.Box.Width, b.Box.Height
+	gangs := unit.Length(max(o.Gangs, 1))
+	return oneGangWidth + (gangs-1)*gangStep, nailOnHeight
+}
+
+// boxOf returns the box of an assembly, or nil.
+func boxOf(a plan.Assembly) *part.Box {
+	if a.Box != "" {
+		return part.All().Box(a.Box)
+	}
+	if listed := part.All().Assembly(a.Code); listed != nil {
+		return listed.Box
+	}
+	return nil
 }
 
 // The outside of a usual nail-on box and the step from one device to the next

@@ -2,6 +2,7 @@ package fill
 
 import (
 	"slices"
+	"sync"
 
 	"studbay/fill/box"
 	"studbay/fill/part"
@@ -35,24 +36,56 @@ func (s Source) Text() words.Text {
 
 // ContentsOf returns what is in an opening's box and who told it. Cables that are
 // drawn go before what the user stated, and that before what the kind assumes; the
-// devices and what is not cable come from the opening or its kind.
+// devices and what is not cable come from the opening or its kind, and internal clamps
+// from the box. Callers must not write to what they get.
 func ContentsOf(v plan.OpeningView) (box.Contents, Source) {
+	b, ok, err := BuiltOf(v.Opening.Assembly)
+	return contentsIn(v, ok && err == nil && b.Box.Clamps)
+}
+
+// contentsIn is ContentsOf for a box that comes with internal clamps or does not.
+func contentsIn(v plan.OpeningView, clamps bool) (items box.Contents, source Source) {
 	o := v.Opening
+	usual := usualOf()[o.Kind]
 	switch {
 	case len(v.Cables) > 0:
-		return withClamps(o, append(cableItems(o, v.Cables), deviceItems(o)...)), Drawn
+		items, source = cableItems(o, v.Cables), Drawn
+		items = append(items, deviceItems(o, usual.devices)...)
 	case o.Contents != nil && o.Contents.Source == plan.ContentsStated:
-		return statedItems(o.Contents.Items), Stated
-	case o.Contents != nil:
+		items, source = statedItems(o.Contents.Items), Stated
+	case o.Contents != nil || len(usual.wires)+len(usual.devices) == 0:
 		return nil, NotKnown
+	default:
+		items, source = slices.Clone(usual.wires), Assumed
+		items = append(items, deviceItems(o, usual.devices)...)
 	}
-	k := part.All().Kind(o.Kind)
-	if k == nil || len(k.Wiring) == 0 {
-		return nil, NotKnown
+	isClamps := func(i box.Item) bool { return i.What == box.Clamps }
+	if clamps && !slices.ContainsFunc(items, isClamps) {
+		items = append(items, box.Item{What: box.Clamps})
 	}
-	wires := slices.DeleteFunc(slices.Clone(k.Wiring), isOnDevice)
-	return withClamps(o, append(wires, deviceItems(o)...)), Assumed
+	return items, source
 }
+
+// usual is what a kind of opening assumes: what brings the current, and what belongs to
+// the device or luminaire.
+type usual struct{ wires, devices box.Contents }
+
+// usualOf parts the wiring of each kind of the catalogue, once.
+var usualOf = sync.OnceValue(func() map[string]usual {
+	all := map[string]usual{}
+	for _, k := range part.All().Kinds {
+		var u usual
+		for _, i := range k.Wiring {
+			if isOnDevice(i) {
+				u.devices = append(u.devices, i)
+			} else {
+				u.wires = append(u.wires, i)
+			}
+		}
+		all[k.ID] = u
+	}
+	return all
+})
 
 // cableItems returns the cables that end in an opening; one that begins and ends there
 // is counted at both ends.
@@ -66,7 +99,9 @@ func cableItems(o *plan.Opening, cables []*plan.Cable) (items box.Contents) {
 			items = append(items, box.Item{What: box.Cable, Size: c.Size, Wires: c.Wires, Times: ends})
 			continue
 		}
-		items = append(items, box.Item{What: box.Conductor, Size: c.Size, Times: c.Wires * ends})
+		if c.Wires > 0 {
+			items = append(items, box.Item{What: box.Conductor, Size: c.Size, Times: c.Wires * ends})
+		}
 		if c.Ground {
 			items = append(items, box.Item{What: box.Ground, Size: c.GroundSize, Times: ends})
 		}
@@ -85,26 +120,17 @@ func isOnDevice(i box.Item) bool {
 }
 
 // deviceItems returns what is mounted: as the opening says, else as its kind does.
-func deviceItems(o *plan.Opening) (items box.Contents) {
-	var usual box.Contents
-	if k := part.All().Kind(o.Kind); k != nil {
-		usual = slices.DeleteFunc(slices.Clone(k.Wiring), func(i box.Item) bool { return !isOnDevice(i) })
-	}
+func deviceItems(o *plan.Opening, usual box.Contents) (items box.Contents) {
 	if len(o.Devices) == 0 {
 		return usual
 	}
-	items = slices.DeleteFunc(usual, func(i box.Item) bool { return i.What == box.Device })
+	for _, i := range usual {
+		if i.What != box.Device {
+			items = append(items, i)
+		}
+	}
 	for _, d := range o.Devices {
 		items = append(items, box.Item{What: box.Device, Size: d.Size, Gangs: d.Gangs})
-	}
-	return items
-}
-
-// withClamps counts the internal clamps that a box comes with.
-func withClamps(o *plan.Opening, items box.Contents) box.Contents {
-	b, ok, err := BuiltOf(o.Assembly)
-	if ok && err == nil && b.Box.Clamps {
-		items = append(items, box.Item{What: box.Clamps})
 	}
 	return items
 }

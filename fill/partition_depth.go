@@ -37,22 +37,28 @@ func depthMismatch(v plan.RoomView, s plan.SideView, b plan.Backing) (Finding, b
 		return Finding{}, false
 	}
 	drawn := b.Gap - plan.Thickness(s.Side.Finish) - plan.Thickness(b.Side.Finish)
+	stated := s.Side.Studs.Depth
 	f := Finding{
 		Severity: Note, Room: v.Room.ID, About: s.Side.ID,
-		Measured: LengthOf(drawn), Limit: LengthOf(s.Side.Studs.Depth),
+		Measured: LengthOf(drawn), Limit: LengthOf(stated),
 		Stretches: []Stretch{stretchOn(&s, b.From, b.To)},
 	}
 	if drawn <= 0 {
-		f.Severity = Warn
+		f.Severity, f.Limit = Warn, Quantity{}
 		f.Message = words.New("rule.partition-depth.none", "No framing is left between {0} and {1}", v.Room.Name, b.Room.Name)
+		if b.Room == v.Room {
+			f.Message = words.New("rule.partition-depth.none-within", "No framing is left in a wall within {0}", v.Room.Name)
+		}
 		f.Why = words.New("rule.partition-depth.none.why", "The faces are {0} apart and their finishes take all of it.", b.Gap)
 		return f, true
 	}
-	stated := s.Side.Studs.Depth
 	if stated == 0 || (drawn-stated).Abs() <= depthTolerance {
 		return Finding{}, false
 	}
 	f.Message = words.New("rule.partition-depth.differs", "The wall between {0} and {1} is drawn {2} deep but stated as {3}", v.Room.Name, b.Room.Name, drawn, stated)
+	if b.Room == v.Room {
+		f.Message = words.New("rule.partition-depth.differs-within", "A wall within {0} is drawn {1} deep but stated as {2}", v.Room.Name, drawn, stated)
+	}
 	f.Why = words.New("rule.partition-depth.why", "The faces are {0} apart; less both finishes {1} is left for framing, and that is what counts.", b.Gap, drawn)
 	return f, true
 }

@@ -26,6 +26,11 @@ type Catalogue struct {
 	Adds       []*Add
 	Assemblies []*Assembly
 	Kinds      []*Kind
+
+	boxes      map[string]*Box
+	adds       map[string]*Add
+	assemblies map[string]*Assembly
+	kinds      map[string]*Kind
 }
 
 // All returns the catalogue that travels in the program. Its tables are ours and
@@ -42,69 +47,55 @@ var All = sync.OnceValue(func() *Catalogue {
 func Read(from fs.FS) (*Catalogue, error) {
 	c := &Catalogue{}
 	var err error
-	if c.Boxes, err = readAll(from, "catalogue/boxes.csv", boxColumns, readBox, func(b *Box) string { return b.ID }); err != nil {
+	if c.Boxes, c.boxes, err = readAll(from, "catalogue/boxes.csv", boxColumns, readBox, func(b *Box) string { return b.ID }); err != nil {
 		return nil, err
 	}
-	if c.Adds, err = readAll(from, "catalogue/adds.csv", addColumns, readAdd, func(a *Add) string { return a.ID }); err != nil {
+	if c.Adds, c.adds, err = readAll(from, "catalogue/adds.csv", addColumns, readAdd, func(a *Add) string { return a.ID }); err != nil {
 		return nil, err
 	}
-	if c.Assemblies, err = readAll(from, "catalogue/assemblies.csv", assemblyColumns, c.readAssembly, func(a *Assembly) string { return a.Code }); err != nil {
+	if c.Assemblies, c.assemblies, err = readAll(from, "catalogue/assemblies.csv", assemblyColumns, c.readAssembly, func(a *Assembly) string { return a.Code }); err != nil {
 		return nil, err
 	}
-	c.Kinds, err = readAll(from, "kinds.csv", kindColumns, c.readKind, func(k *Kind) string { return k.ID })
+	c.Kinds, c.kinds, err = readAll(from, "kinds.csv", kindColumns, c.readKind, func(k *Kind) string { return k.ID })
 	if err != nil {
 		return nil, err
 	}
 	return c, nil
 }
 
-func readAll[T any](from fs.FS, file string, columns []string, read func(rows.Row) (*T, error), id func(*T) string) ([]*T, error) {
+// readAll reads a table: its rows in order, and by their IDs.
+func readAll[T any](from fs.FS, file string, columns []string, read func(rows.Row) (*T, error), id func(*T) string) ([]*T, map[string]*T, error) {
 	table, err := rows.Read(from, file, columns...)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	seen := map[string]int{}
+	seen, byID := map[string]int{}, map[string]*T{}
 	var all []*T
 	for _, row := range table {
 		one, err := read(row)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		if line, twice := seen[id(one)]; twice {
-			return nil, row.Wrong(columns[0], fmt.Errorf("%s stands on line %d already", id(one), line))
+			return nil, nil, row.Wrong(columns[0], fmt.Errorf("%s stands on line %d already", id(one), line))
 		}
-		seen[id(one)] = row.Line
+		seen[id(one)], byID[id(one)] = row.Line, one
 		all = append(all, one)
 	}
-	return all, nil
+	return all, byID, nil
 }
 
 // Box returns the box of an ID, or nil.
-func (c *Catalogue) Box(id string) *Box {
-	return find(c.Boxes, func(b *Box) bool { return b.ID == id })
-}
+func (c *Catalogue) Box(id string) *Box { return c.boxes[id] }
 
 // Add returns the ring, extension or cover of an ID, or nil.
-func (c *Catalogue) Add(id string) *Add {
-	return find(c.Adds, func(a *Add) bool { return a.ID == id })
-}
+func (c *Catalogue) Add(id string) *Add { return c.adds[id] }
 
 // Assembly returns the assembly of a code, or nil.
-func (c *Catalogue) Assembly(code string) *Assembly {
-	return find(c.Assemblies, func(a *Assembly) bool { return a.Code == code })
-}
+func (c *Catalogue) Assembly(code string) *Assembly { return c.assemblies[code] }
 
 // Kind returns the kind of opening of an ID, or nil.
-func (c *Catalogue) Kind(id string) *Kind {
-	return find(c.Kinds, func(k *Kind) bool { return k.ID == id })
-}
-
-func find[T any](all []*T, is func(*T) bool) *T {
-	if i := slices.IndexFunc(all, is); i >= 0 {
-		return all[i]
-	}
-	return nil
-}
+func (c *Catalogue) Kind(id string) *Kind { return c.kinds[id] }
 
 // Roomier lists the assemblies that could stand in for one and have at least the volume
 // needed: as many gangs, the same front and listing. Those of the same material come
