@@ -1,15 +1,32 @@
 package render
 
 import (
-	"github.com/tidwall/rtree"
+	"math"
 
 	"studbay/plan"
 	"studbay/render/scene"
 )
 
-// field is what labels must keep clear of: boxes and lines, found by place.
+// field is what labels must keep clear of: boxes and lines, found by the cells of a grid
+// they lie in. A cell is about as large as a tag, so that few are looked at for one.
 type field struct {
-	tree rtree.RTreeG[obstacle]
+	cell  float64 // the side of a cell; unset before the first obstacle
+	cells map[cell][]int32
+	all   []obstacle
+	large []int32 // those over too many cells, looked at each time
+}
+
+// cell is a place in the grid.
+type cell struct{ x, y int32 }
+
+// mostCells is how many cells an obstacle may be entered in.
+const mostCells = 256
+
+// cellText is the side of a cell in em heights of tags.
+const cellText = 3.5
+
+func newField(text float64) field {
+	return field{cell: cellText * text, cells: map[cell][]int32{}}
 }
 
 // obstacle is a box, or a straight line where isLine is set.
@@ -22,7 +39,55 @@ type obstacle struct {
 }
 
 func (f *field) insert(o obstacle) {
-	f.tree.Insert([2]float64{o.box.Min.X, o.box.Min.Y}, [2]float64{o.box.Max.X, o.box.Max.Y}, o)
+	at := int32(len(f.all))
+	f.all = append(f.all, o)
+	if from, to := f.span(o.box); !o.isLine && int(to.x-from.x+1)*int(to.y-from.y+1) > mostCells {
+		f.large = append(f.large, at)
+		return
+	}
+	f.over(o, func(c cell) bool {
+		f.cells[c] = append(f.cells[c], at)
+		return true
+	})
+}
+
+// span returns the first and last cell that a box reaches into.
+func (f *field) span(box scene.Rect) (from, to cell) {
+	return cell{f.index(box.Min.X), f.index(box.Min.Y)}, cell{f.index(box.Max.X), f.index(box.Max.Y)}
+}
+
+func (f *field) index(v float64) int32 { return int32(math.Floor(v / f.cell)) }
+
+// over calls do for each cell that an obstacle reaches into, from the left, until it
+// returns false. Of a line these are the cells along it.
+func (f *field) over(o obstacle, do func(cell) bool) {
+	from, to := f.span(o.box)
+	for x := from.x; x <= to.x; x++ {
+		low, high := from.y, to.y
+		if o.isLine && from.x != to.x {
+			low, high = f.rows(o, x)
+		}
+		for y := low; y <= high; y++ {
+			if !do(cell{x, y}) {
+				return
+			}
+		}
+	}
+}
+
+// rows returns the first and last row that a line reaches into in a column.
+func (f *field) rows(o obstacle, x int32) (low, high int32) {
+	a, b := o.a, o.b
+	if b.X < a.X {
+		a, b = b, a
+	}
+	at := func(x float64) float64 {
+		share := max(0, min(1, (x-a.X)/(b.X-a.X)))
+		return a.Y + share*(b.Y-a.Y)
+	}
+	p, q := at(float64(x)*f.cell), at(float64(x+1)*f.cell)
+	hair := f.cell * 1e-6
+	return f.index(min(p, q) - hair), f.index(max(p, q) + hair)
 }
 
 // block keeps labels off a box.
@@ -40,47 +105,74 @@ func (f *field) text(box scene.Rect, of plan.ID) {
 }
 
 // line keeps labels off a straight line.
-func (f *field) line(a, b scene.Point, of plan.ID) {
-	box := scene.Rect{
+func (f *field) line(a, b scene.Point, of plan.ID) { f.insert(lineObstacle(a, b, of)) }
+
+func lineObstacle(a, b scene.Point, of plan.ID) obstacle {
+	return obstacle{of: of, isLine: true, a: a, b: b, box: scene.Rect{
 		Min: scene.Point{X: min(a.X, b.X), Y: min(a.Y, b.Y)},
 		Max: scene.Point{X: max(a.X, b.X), Y: max(a.Y, b.Y)},
-	}
-	f.insert(obstacle{of: of, isLine: true, box: box, a: a, b: b})
+	}}
 }
 
 // isFree reports whether nothing lies in a box.
-func (f *field) isFree(box scene.Rect) bool { return !f.hits(box, func(obstacle) bool { return true }) }
+func (f *field) isFree(box scene.Rect) bool {
+	return !f.hits(box, func(*obstacle) bool { return true })
+}
 
 // hits reports whether an obstacle that counts lies in a box.
-func (f *field) hits(box scene.Rect, counts func(obstacle) bool) (hit bool) {
-	f.tree.Search([2]float64{box.Min.X, box.Min.Y}, [2]float64{box.Max.X, box.Max.Y},
-		func(_, _ [2]float64, o obstacle) bool {
-			hit = o.meets(box) && counts(o)
-			return !hit
-		})
-	return hit
+func (f *field) hits(box scene.Rect, counts func(*obstacle) bool) bool {
+	return f.any(obstacle{box: box}, func(o *obstacle) bool { return o.meets(box) && counts(o) })
 }
 
 // crosses reports whether a line meets a text, or a body of another noun unless only
 // texts count.
-func (f *field) crosses(a, b scene.Point, of plan.ID, onlyTexts bool) (hit bool) {
-	line := obstacle{isLine: true, a: a, b: b}
-	f.tree.Search(
-		[2]float64{min(a.X, b.X), min(a.Y, b.Y)}, [2]float64{max(a.X, b.X), max(a.Y, b.Y)},
-		func(_, _ [2]float64, o obstacle) bool {
-			counts := o.isText || !onlyTexts && !o.isLine && o.of != of
-			hit = counts && line.meets(o.box)
-			return !hit
-		})
-	return hit
+func (f *field) crosses(a, b scene.Point, of plan.ID, onlyTexts bool) bool {
+	line := lineObstacle(a, b, of)
+	return f.any(line, func(o *obstacle) bool {
+		counts := o.isText || !onlyTexts && !o.isLine && o.of != of
+		return counts && line.meets(o.box)
+	})
+}
+
+// any reports whether an obstacle near another one meets a test.
+func (f *field) any(near obstacle, is func(*obstacle) bool) (found bool) {
+	for _, i := range f.large {
+		if is(&f.all[i]) {
+			return true
+		}
+	}
+	f.over(near, func(c cell) bool {
+		for _, i := range f.cells[c] {
+			if is(&f.all[i]) {
+				found = true
+				return false
+			}
+		}
+		return true
+	})
+	return found
 }
 
 // meets reports whether the obstacle has a point inside the box.
-func (o obstacle) meets(box scene.Rect) bool {
+func (o *obstacle) meets(box scene.Rect) bool {
 	if !o.isLine {
 		return o.box.Overlaps(box)
 	}
 	return clips(o.a, o.b, box)
+}
+
+// isNear reports whether the obstacle has a point inside a circle.
+func (o *obstacle) isNear(middle scene.Point, radius float64) bool {
+	near := scene.Point{
+		X: max(o.box.Min.X, min(middle.X, o.box.Max.X)),
+		Y: max(o.box.Min.Y, min(middle.Y, o.box.Max.Y)),
+	}
+	if d := o.b.Sub(o.a); o.isLine && d != (scene.Point{}) {
+		away := middle.Sub(o.a)
+		share := (away.X*d.X + away.Y*d.Y) / (d.X*d.X + d.Y*d.Y)
+		near = o.a.Add(d.Mul(max(0, min(1, share))))
+	}
+	return math.Hypot(near.X-middle.X, near.Y-middle.Y) < radius
 }
 
 // clips reports whether a line has a point inside a box, by cutting it at the box's

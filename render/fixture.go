@@ -3,7 +3,6 @@ package render
 import (
 	"studbay/plan"
 	"studbay/plan/words"
-	"studbay/render/glyph"
 	"studbay/render/scene"
 )
 
@@ -21,8 +20,9 @@ func (d *drawing) fixtureViews(views []plan.FixtureView) {
 		if d.m.hides(v.Fixture.ID) {
 			continue
 		}
-		x := fixtureDrawing{d: d, of: v.Fixture, f: d.face(v.Frame), w: v.Fixture.Width.Millimetres(), h: v.Fixture.Depth.Millimetres()}
+		x := &fixtureDrawing{d: d, of: v.Fixture, f: d.face(v.Frame), w: v.Fixture.Width.Millimetres(), h: v.Fixture.Depth.Millimetres()}
 		x.draw()
+		d.named = append(d.named, x)
 		d.piece(v.Fixture.ID, LayerFixtures, x.items...)
 		d.avoid(v.Fixture.ID, x.items...)
 		d.standing.block(scene.Bounds(x.items...), v.Fixture.ID)
@@ -101,24 +101,6 @@ func (x *fixtureDrawing) draw() {
 	if inside := insides[x.of.Kind]; inside != nil {
 		inside(x)
 	}
-	x.name()
-}
-
-// name writes the fixture's name, or its letter, where it fits inside.
-func (x *fixtureDrawing) name() {
-	text := x.of.Name
-	if t, ok := letters[x.of.Kind]; ok && text == "" {
-		text = x.d.m.Voice.Say(t)
-	}
-	size := x.d.m.secondSize() * 0.95
-	space := scene.Bounds(scene.Fill{Path: x.f.box(0, 0, x.w, x.h)})
-	if text == "" || x.d.m.isFar() || glyph.Width(glyph.Regular, size, text)+size > space.Width() || 2*size > space.Height() {
-		return
-	}
-	x.items = append(x.items, scene.Run{
-		At: x.f.at(x.w/2, x.h*0.5), Text: text, Size: size, Color: x.d.theme.Muted,
-		Align: scene.Center, VAlign: scene.Middle,
-	})
 }
 
 // mirror draws a thin double line along its back.

@@ -26,6 +26,7 @@ func (d *drawing) letter() {
 	}
 	d.keepOffWalls()
 	d.rings()
+	d.fixtureNames()
 	d.stretches()
 	for _, r := range d.rooms {
 		d.roomName(r)
@@ -168,26 +169,24 @@ func (d *drawing) write(l *label, box scene.Rect, more ...scene.Item) {
 	d.piece(l.id, LayerLabels, append(more, run)...)
 }
 
-// The reach of leader lines in bodies: on a board a tag farther off is left out; on
-// a sheet it may stand beside the drawing.
+// The reach of leader lines in bodies. A tag farther off is left out: a longer line
+// is one nobody follows with the eye.
 const (
 	boardReach = 5.0
-	sheetReach = 160.0
+	sheetReach = 12.0
+	farReach   = 40.0
 )
 
 // lead places a label with a leader line: on rings round its body, in its room and
-// crossing no body or text; on a sheet, failing that, wherever there is room.
+// crossing no body or text; on a sheet, failing that, wherever there is room in reach.
 func (d *drawing) lead(l *label) {
-	reach := boardReach
-	if d.m.Kind == Sheet {
-		reach = 12
-	}
-	if d.ringSearch(l, reach, true, false) || d.m.Kind == Board {
+	if d.m.Kind == Board {
+		d.ringSearch(l, boardReach, true, false)
 		return
 	}
-	if !d.ringSearch(l, sheetReach/4, false, false) {
-		d.ringSearch(l, sheetReach, false, true)
-	}
+	_ = d.ringSearch(l, sheetReach, true, false) ||
+		d.ringSearch(l, sheetReach, false, false) ||
+		d.ringSearch(l, farReach, false, true)
 }
 
 // bearings is how many ways each ring is tried.
@@ -198,14 +197,9 @@ const bearings = 24
 func (d *drawing) ringSearch(l *label, reach float64, inRoom, overBodies bool) bool {
 	w, h := labelSize(l.run)
 	middle := l.from.Middle()
+	ways := bearingsOf(l.into)
 	for r := 1.3; r <= reach; r += 0.6 + r*0.04 {
-		for i := range bearings {
-			// By turns to either side of the way into the room.
-			turn := float64((i+1)/2) * 360 / bearings
-			if i%2 == 1 {
-				turn = -turn
-			}
-			way := scene.Direction(heading(l.into) + turn)
+		for _, way := range ways {
 			at := middle.Add(way.Mul(r * d.m.Symbol)).Add(scene.Point{X: way.X * w / 2, Y: way.Y * h / 2})
 			box := scene.RectAround(at, w, h)
 			if inRoom && !l.room.holds(box) || !d.field.isFree(d.padded(box)) {
@@ -221,6 +215,19 @@ func (d *drawing) ringSearch(l *label, reach float64, inRoom, overBodies bool) b
 		}
 	}
 	return false
+}
+
+// bearingsOf returns the ways a ring is tried: by turns to either side of the way into
+// the room.
+func bearingsOf(into scene.Point) (ways [bearings]scene.Point) {
+	for i := range ways {
+		turn := float64((i+1)/2) * 360 / bearings
+		if i%2 == 1 {
+			turn = -turn
+		}
+		ways[i] = scene.Direction(heading(into) + turn)
+	}
+	return ways
 }
 
 func (d *drawing) leaderPen() scene.Pen {

@@ -24,11 +24,12 @@ type text struct {
 	words string
 }
 
-// textsOf returns the names, tags and lengths of a drawing, each with the box from
+// textsOf returns the names, tags and lengths of a drawing, those of fixtures among
+// them, each with the box from
 // the top of its capitals to the bottom of its descenders.
 func textsOf(pieces []Piece) (texts []text) {
 	for i, p := range pieces {
-		if p.Layer != LayerLabels && p.Layer != LayerRoomNames {
+		if p.Layer != LayerLabels && p.Layer != LayerRoomNames && p.Layer != LayerFixtures {
 			continue
 		}
 		for _, it := range p.Items {
@@ -54,6 +55,7 @@ func collisions(ix *plan.Index, level plan.ID, pieces []Piece, m Medium) (found 
 			}
 		}
 	}
+	found = append(found, badgeCollisions(pieces, texts, m)...)
 	step := m.Text / 6
 	for i, p := range pieces {
 		if p.Symbol != nil {
@@ -91,6 +93,65 @@ func collisions(ix *plan.Index, level plan.ID, pieces []Piece, m Medium) (found 
 		}
 	}
 	return found
+}
+
+// badgesOf returns the grounds of the signs of findings.
+func badgesOf(pieces []Piece, m Medium) map[plan.ID]scene.Rect {
+	grounds := map[plan.ID]scene.Rect{}
+	for _, p := range pieces {
+		for _, it := range p.Items {
+			disc, ok := it.(scene.Fill)
+			wide := 2 * badgeGround * badge * m.Symbol
+			if ok && p.Layer == LayerMarks && math.Abs(disc.Bounds().Width()-wide) < 1e-6 {
+				grounds[p.ID] = disc.Bounds()
+			}
+		}
+	}
+	return grounds
+}
+
+// badgeCollisions tells what the signs of findings lie over: texts, symbols, each other.
+func badgeCollisions(pieces []Piece, texts []text, m Medium) (found []string) {
+	grounds := badgesOf(pieces, m)
+	for id, ground := range grounds {
+		middle, radius := ground.Middle(), ground.Width()/2-1e-6
+		covers := func(box scene.Rect) bool {
+			x, y := max(box.Min.X, min(middle.X, box.Max.X)), max(box.Min.Y, min(middle.Y, box.Max.Y))
+			return math.Hypot(x-middle.X, y-middle.Y) < radius
+		}
+		for _, x := range texts {
+			if covers(x.box) {
+				found = append(found, "the sign of "+string(id)+" lies over "+x.words)
+			}
+		}
+		for other, b := range grounds {
+			if other != id && covers(b.Expanded(-ground.Width()*0.15)) {
+				found = append(found, "the sign of "+string(id)+" lies over that of "+string(other))
+			}
+		}
+		for _, p := range pieces {
+			if p.Symbol == nil {
+				continue
+			}
+			for _, box := range symbol.Draw(p.Symbol.Place, p.Symbol.Style, p.Symbol.Specs...).Boxes() {
+				if covers(box) {
+					found = append(found, "the sign of "+string(id)+" lies over the symbol of "+string(p.ID))
+				}
+			}
+		}
+	}
+	return found
+}
+
+// TestFindingsHaveTheirSign: where there is room, a sign stands at every ring.
+func TestFindingsHaveTheirSign(t *testing.T) {
+	p := plantest.House(1, 150)
+	ix := plan.NewIndex(p)
+	m, level := media(p.Levels[0].ID, ix)["sheet at 1/4 in to the foot"], p.Levels[0].ID
+	want := someFindings(p)
+	if got := badgesOf(Level(ix, level, want, m, everything), m); len(got) != len(want) {
+		t.Errorf("%d signs for %d findings", len(got), len(want))
+	}
 }
 
 // walks reports whether a path passes through a box.

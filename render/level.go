@@ -41,8 +41,9 @@ type drawing struct {
 	places   map[plan.ID]*openingPlace // openings in view
 	found    findings
 	field    field
-	standing field    // boxes of fixtures: names rather stand beside them
-	wanting  []*label // that found no place beside their body
+	standing field             // boxes of fixtures: names rather stand beside them
+	named    []*fixtureDrawing // whose names are to be written
+	wanting  []*label          // that found no place beside their body
 	pieces   []Piece
 }
 
@@ -60,6 +61,7 @@ func newDrawing(ix *plan.Index, level plan.ID, m Medium) *drawing {
 	return &drawing{
 		ix: ix, level: level, m: m, theme: &m.Theme,
 		in: map[plan.ID]*roomDrawing{}, drawn: map[plan.ID]bool{}, places: map[plan.ID]*openingPlace{},
+		field: newField(m.Text), standing: newField(m.Text),
 	}
 }
 

@@ -13,12 +13,23 @@ const (
 	ringRadius = 1.02
 	badge      = 0.78
 	badgeAway  = 1.22
+	// badgeGround is the radius of the ground under a sign, in its sides.
+	badgeGround = 0.62
 )
 
-// rings keeps texts off the rings before any is placed.
+// rings keeps texts off the rings and their signs before any is placed.
 func (d *drawing) rings() {
-	d.eachMarked(func(p *openingPlace, _ *fill.Finding) {
+	d.eachMarked(func(p *openingPlace, f *fill.Finding) {
 		d.avoidPath(p.opening.ID, scene.Circle(p.box.Middle(), ringRadius*d.m.Symbol))
+	})
+	d.eachMarked(func(p *openingPlace, f *fill.Finding) {
+		if f.Waived != nil {
+			return
+		}
+		if at, ok := d.badgeAt(p); ok {
+			p.badge, p.isBadged = at, true
+			d.field.text(d.badgeBox(at), p.opening.ID)
+		}
 	})
 }
 
@@ -43,7 +54,7 @@ func (d *drawing) eachMarked(f func(*openingPlace, *fill.Finding)) {
 }
 
 // marks draws a ring round each opening with a finding and on it the sign of its
-// severity, where that hides nothing. One set aside has a dashed ring and no sign.
+// severity; where every place for that hides something, the ring alone. One set aside has a dashed ring and no sign.
 func (d *drawing) marks() {
 	d.eachMarked(func(p *openingPlace, f *fill.Finding) {
 		middle := p.box.Middle()
@@ -54,32 +65,46 @@ func (d *drawing) marks() {
 			d.piece(p.opening.ID, LayerMarks, ring)
 			return
 		}
-		at := d.badgeAt(p, middle)
-		side := badge * d.m.Symbol
-		items := []scene.Item{ring, scene.Fill{Path: scene.Circle(at, 0.62*side), Color: p.room.paper}}
-		items = append(items, symbol.DrawMark(markOf(f), at, side, color, d.onSeverity(f))...)
-		d.field.block(scene.RectAround(at, side, side), p.opening.ID)
+		items := []scene.Item{ring}
+		if p.isBadged {
+			side := badge * d.m.Symbol
+			items = append(items, scene.Fill{Path: scene.Circle(p.badge, badgeGround*side), Color: p.room.paper})
+			items = append(items, symbol.DrawMark(markOf(f), p.badge, side, color, d.onSeverity(f))...)
+		}
 		d.piece(p.opening.ID, LayerMarks, items...)
 	})
 }
 
-// badgeAt returns a place on the ring that is free, looking first away from the wall
-// and to the left.
-func (d *drawing) badgeAt(p *openingPlace, middle scene.Point) scene.Point {
-	side := badge * d.m.Symbol
-	var first scene.Point
-	for i, turn := range []float64{-50, 50, -90, 90, 0, -130, 130, 180} {
-		at := middle.Add(scene.Direction(heading(p.into) + turn).Mul(badgeAway * d.m.Symbol))
-		if i == 0 {
-			first = at
-		}
-		box := scene.RectAround(at, side, side)
-		free := !d.field.hits(box, func(o obstacle) bool { return o.of != p.opening.ID })
-		if free && p.room.holds(box) {
-			return at
+// badgeBox is what a sign with its ground takes.
+func (d *drawing) badgeBox(at scene.Point) scene.Rect {
+	side := 2 * badgeGround * badge * d.m.Symbol
+	return scene.RectAround(at, side, side)
+}
+
+// badgeTurns are the ways a sign may lie from its body: first away from the wall and to
+// the left, then all round.
+var badgeTurns = []float64{-50, 50, -90, 90, 0, -130, 130, 180, -70, 70, -25, 25, -110, 110, -155, 155}
+
+// badgeAt returns a place on the ring, or a little outside it, where a sign hides no
+// symbol and no text; if it can, no line either.
+func (d *drawing) badgeAt(p *openingPlace) (scene.Point, bool) {
+	middle, radius := p.box.Middle(), badgeGround*badge*d.m.Symbol
+	for _, overLines := range []bool{false, true} {
+		for _, away := range []float64{1, 1.2, 1.45} {
+			for _, turn := range badgeTurns {
+				at := middle.Add(scene.Direction(heading(p.into) + turn).Mul(away * badgeAway * d.m.Symbol))
+				box := d.badgeBox(at)
+				hides := d.field.hits(box, func(o *obstacle) bool {
+					isOwnRing := o.isLine && o.of == p.opening.ID
+					return !isOwnRing && !(overLines && o.isLine) && o.isNear(at, radius)
+				})
+				if !hides && p.room.holds(box) {
+					return at, true
+				}
+			}
 		}
 	}
-	return first
+	return scene.Point{}, false
 }
 
 func markOf(f *fill.Finding) symbol.Mark {

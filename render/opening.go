@@ -92,6 +92,9 @@ type openingPlace struct {
 	group   *group
 	box     scene.Rect
 	into    scene.Point // zero where it is flat
+
+	badge    scene.Point // the middle of the sign on its ring
+	isBadged bool
 }
 
 // faceKey names one face that openings stand on.
@@ -235,7 +238,7 @@ func (d *drawing) symbol(r *roomDrawing, g *group) {
 		ID: g.openings[0].ID, Layer: LayerOpenings, Bounds: scene.Bounds(g.drawn.Items...), Items: g.drawn.Items, Symbol: &ref,
 	})
 	for i, o := range g.openings {
-		d.places[o.ID] = &openingPlace{o, r, g, g.drawn.Bodies[i], g.ref.Place.Into}
+		d.places[o.ID] = &openingPlace{opening: o, room: r, group: g, box: g.drawn.Bodies[i], into: g.ref.Place.Into}
 	}
 	for _, box := range g.drawn.Boxes() {
 		d.field.block(box, g.openings[0].ID)
@@ -250,7 +253,7 @@ func (d *drawing) dot(r *roomDrawing, g *group) {
 	box := scene.RectAround(middle, side, side)
 	d.piece(g.openings[0].ID, LayerOpenings, scene.Fill{Path: box.Path(), Color: g.ref.Style.Ink})
 	for _, o := range g.openings {
-		d.places[o.ID] = &openingPlace{o, r, g, box, g.ref.Place.Into}
+		d.places[o.ID] = &openingPlace{opening: o, room: r, group: g, box: box, into: g.ref.Place.Into}
 	}
 }
 

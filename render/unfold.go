@@ -27,7 +27,9 @@ func Unfold(ix *plan.Index, room plan.ID, findings []fill.Finding, m UnfoldMediu
 	for _, f := range s.Faces {
 		u.faceOpenings(f, &view.Sides[f.At])
 	}
+	u.badges()
 	u.dimensions(view)
+	u.faceNames()
 	for _, l := range u.tags {
 		if !u.beside(l) {
 			u.wanting = append(u.wanting, l)
@@ -43,9 +45,11 @@ func Unfold(ix *plan.Index, room plan.ID, findings []fill.Finding, m UnfoldMediu
 // unfolding is a strip in the making.
 type unfolding struct {
 	*drawing
-	strip Strip
-	m     UnfoldMedium
-	tags  []*label
+	strip   Strip
+	m       UnfoldMedium
+	tags    []*label
+	onFaces []faceNamed
+	badge   []faceBadge
 }
 
 // box returns the box between two distances along a face and two heights.

@@ -4,7 +4,6 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
-	"studbay/render/glyph"
 	"studbay/render/scene"
 )
 
@@ -54,13 +53,27 @@ func (u *unfolding) faceFixture(f StripFace, x *plan.Fixture, from, to unit.Leng
 	} else if t, ok := letters[x.Kind]; ok && text == "" {
 		text = u.m.Voice.Say(t)
 	}
-	size := 0.9 * u.m.Text
-	if text != "" && glyph.Width(glyph.Regular, size, text)+size < box.Width() && 1.8*size < box.Height() {
-		items = append(items, scene.Run{
-			At: scene.Point{X: box.Middle().X, Y: box.Max.Y - 0.8*size}, Text: text, Size: size,
-			Color: u.theme.Muted, Align: scene.Center,
-		})
-	}
 	u.piece(x.ID, LayerFixtures, items...)
 	u.avoid(x.ID, items...)
+	if text != "" {
+		u.onFaces = append(u.onFaces, faceNamed{x.ID, text, box})
+	}
+}
+
+// faceNamed is a fixture outlined on a face whose name is to be written in its box.
+type faceNamed struct {
+	of   plan.ID
+	text string
+	box  scene.Rect
+}
+
+// faceNames writes the names of fixtures low in their outlines, clear of what is drawn
+// there.
+func (u *unfolding) faceNames() {
+	for _, n := range u.onFaces {
+		run := scene.Run{Text: n.text, Size: 0.9 * u.m.Text, Color: u.theme.Muted}
+		if at, ok := u.nameSpot(run, n.box, scene.Point{X: n.box.Middle().X, Y: n.box.Max.Y - run.Size}); ok {
+			u.writeFixtureName(n.of, run, at)
+		}
+	}
 }

@@ -88,15 +88,36 @@ func (u *unfolding) opening(f StripFace, o *plan.Opening) {
 			scene.Point{X: box.Max.X + 2*u.m.Pixel, Y: box.Min.Y - 2*u.m.Pixel}), Pen: pen})
 	}
 	if worst != nil {
-		side := 0.9 * u.m.Text
-		at := scene.Point{X: box.Middle().X, Y: box.Min.Y - 0.72*side}
-		mark := symbol.DrawMark(markOf(worst), at, side, u.theme.severityColor(worst.Severity), u.onSeverity(worst))
-		u.piece(o.ID, LayerMarks, mark...)
-		u.field.block(scene.RectAround(at, side, side), o.ID)
+		u.badge = append(u.badge, faceBadge{o.ID, box, worst})
 	}
 	u.piece(o.ID, LayerOpenings, items...)
 	u.field.block(box, o.ID)
 	u.tagBox(f, o, box, ink)
+}
+
+// faceBadge is a box on a face whose sign of a finding is to be drawn.
+type faceBadge struct {
+	of  plan.ID
+	box scene.Rect
+	f   *fill.Finding
+}
+
+// badges draws the signs of findings beside their boxes: above, or at another side where
+// that would hide a box; where every side would, none is drawn.
+func (u *unfolding) badges() {
+	side := 0.9 * u.m.Text
+	for _, b := range u.badge {
+		around, m := b.box.Expanded(0.72*side), b.box.Middle()
+		for _, at := range []scene.Point{{X: m.X, Y: around.Min.Y}, {X: around.Max.X, Y: m.Y}, {X: around.Min.X, Y: m.Y}, {X: m.X, Y: around.Max.Y}} {
+			box := scene.RectAround(at, side, side)
+			if u.field.hits(box, func(o *obstacle) bool { return !o.isLine }) {
+				continue
+			}
+			u.piece(b.of, LayerMarks, symbol.DrawMark(markOf(b.f), at, side, u.theme.severityColor(b.f.Severity), u.onSeverity(b.f))...)
+			u.field.text(box, b.of)
+			break
+		}
+	}
 }
 
 // front draws what tells a kind in the small: two marks for a receptacle, a toggle
