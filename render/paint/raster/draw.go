@@ -109,9 +109,17 @@ func (c *canvas) draw(o *op) {
 	case o.pen != nil:
 		c.stroke(o.lines, o.pen)
 	default:
-		c.trace(o.lines)
-		c.gg.Fill()
+		c.fill(o)
 	}
+}
+
+func (c *canvas) fill(o *op) {
+	if r, is := o.rectangle(); is {
+		c.rectangle(r, o.color)
+		return
+	}
+	c.trace(o.lines)
+	c.gg.Fill()
 }
 
 var (
@@ -146,7 +154,8 @@ func (c *canvas) lineTo(p scene.Point) {
 	c.gg.LineTo(p.X, p.Y)
 }
 
-// text fills the letters that reach into the part in hand.
+// text fills the letters that reach into the part in hand, one by one: gg looks for the
+// place of each edge from the beginning of its row of pixels, past all before it.
 func (c *canvas) text(r *scene.Run) {
 	pen := scene.Turning(r.Angle, r.Origin())
 	pen.X, pen.Y = pen.X.Mul(r.Size), pen.Y.Mul(r.Size)
@@ -154,10 +163,10 @@ func (c *canvas) text(r *scene.Run) {
 		g := glyph.Of(r.Weight, letter)
 		if c.sees(g, pen) {
 			c.letter(g, pen)
+			c.gg.Fill()
 		}
 		pen.At = pen.At.Add(pen.X.Mul(g.Advance))
 	}
-	c.gg.Fill()
 }
 
 func (c *canvas) sees(g *glyph.Glyph, t scene.Transform) bool {
