@@ -110,7 +110,7 @@ func roomier(o *plan.Opening, fig *code.Figures, b Built, c box.Contents, need u
 		if len(offers) == mostOffers {
 			break
 		}
-		if !fitsIn(a, b, fig, c) {
+		if a.IsBlank() && c.Yokes() > 0 || !fitsIn(a, b, fig, c) {
 			continue
 		}
 		offers = append(offers, Remedy{

@@ -14,7 +14,11 @@ type ids int
 
 func (n *ids) next(kind byte) plan.ID {
 	*n++
-	return plan.ID(fmt.Sprintf("%c%s", kind, fmt.Sprintf("%08d", *n)))
+	letters := []byte(fmt.Sprintf("%c%08d", kind, *n))
+	for i := range letters[1:] {
+		letters[i+1] += 'a' - '0' // 0 and 1 stand in no ID
+	}
+	return plan.ID(letters)
 }
 
 // room is a room under test: sides in order, what is on them, and the edition.

@@ -120,11 +120,12 @@ func (c *Catalogue) Roomier(than *Assembly, need unit.Volume) []*Assembly {
 }
 
 // standsInFor reports whether a does the work of b: as many gangs, the same listing and
-// kind of cover, a front as far out, and no old-work box in place of a built-in one.
+// kind of cover where b has one, a front as far out, and no old-work box in place of a
+// built-in one.
 func (a *Assembly) standsInFor(b *Assembly) bool {
 	return a.Gangs() == b.Gangs() && a.Box.Listed == b.Box.Listed &&
 		(a.Box.Mounting == OldWork) == (b.Box.Mounting == OldWork) &&
-		a.cover() == b.cover() && a.raise() == b.raise()
+		(b.Cover == nil || a.cover() == b.cover()) && a.raise() == b.raise()
 }
 
 // raise returns how far the last ring stands out. A box without one is set as far out
@@ -137,6 +138,9 @@ func (a *Assembly) raise() unit.Length {
 	}
 	return usualBoard
 }
+
+// IsBlank reports whether the front leaves no way to a device.
+func (a *Assembly) IsBlank() bool { return a.cover() == "blank" }
 
 // usualBoard is 1/2 in of gypsum board: common practice.
 const usualBoard = unit.Inch / 2

@@ -1,0 +1,262 @@
+package fill
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"studbay/fill/box"
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+func fillOf(fig *code.Figures, b Built) (unit.Volume, error) {
+	r, err := box.Fill(fig, b.Space(), nil)
+	return r.Volume, err
+}
+
+// found returns what a check says by a rule, of the room and all openings.
+func (r *room) found(rule string) (out []Finding) {
+	r.t.Helper()
+	result, err := Check(plan.NewIndex(r.plan()))
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	for f := range result.Each() {
+		if f.Rule == rule {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+func said(found []Finding) (out []string) {
+	for _, f := range found {
+		out = append(out, f.Severity.String()+": "+f.Message.String())
+	}
+	slices.Sort(out)
+	return out
+}
+
+func TestBoxFillOfAnOpening(t *testing.T) {
+	three := StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
+	for _, tt := range []struct {
+		name   string
+		o      plan.Opening
+		want   []string
+		why    string // what the working begins with, where it matters
+		source string
+	}{
+		{"exactly full", plan.Opening{Kind: "duplex", Contents: three, Assembly: plan.Assembly{Box: "pn1-18"}}, nil, "", "diychatroom.com 102858: 18.00 in 18.0"},
+		{"a smaller mark", plan.Opening{Kind: "duplex", Contents: three, Assembly: plan.Assembly{Box: "pn1-18", Marked: marked("17.9999")}},
+			[]string{"stop: A: the box is too small by 0.0001 in³"}, "", "no rounding before the comparison"},
+		{"a 14/3 in place of a 14/2", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Box: "pn1-18"},
+			Contents: StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 2}, {What: box.Cable, Size: 14, Wires: 3}, {What: box.Device, Size: 14}})},
+			[]string{"stop: A: the box is too small by 2 in³"}, "", "diychatroom.com 102858: 20.00 in 18.0"},
+		{"to be removed", plan.Opening{Kind: "duplex", Contents: three, Assembly: plan.Assembly{Box: "dev3-2.5-c"}, Status: plan.StatusRemove}, nil, "", "it will not be there"},
+		{"not known", plan.Opening{Kind: "duplex", Contents: &plan.Contents{Source: plan.ContentsNotKnown}},
+			[]string{"note: A: what is in the box is not known"}, "Open it", "no verdict without contents"},
+		{"a kind nobody knows", plan.Opening{Kind: "whatnot", Assembly: plan.Assembly{Box: "pn1-18"}},
+			[]string{"note: A: what is in the box is not known"}, "Nothing is assumed", "nothing is assumed in silence"},
+		{"no box", plan.Opening{Kind: "duplex"}, []string{"note: A: no box is chosen"}, "", "an open question"},
+		{"a luminaire with its own box", plan.Opening{Kind: "recessed"}, nil, "", "314.16 does not count it"},
+		{"the same with a cable stated", plan.Opening{Kind: "recessed", Contents: three}, nil, "", "its box is not ours to choose"},
+		{"no volume", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Code: "LV1"}},
+			[]string{"warn: A: the fill of its box was not worked out"}, "The box has neither", "314.16(A)(2): without a mark no volume"},
+		{"4 AWG", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Code: "SQ4"}, Contents: StatedContents(box.Contents{{What: box.Conductor, Size: 4}})},
+			[]string{"warn: A: the fill of its box was not worked out"}, "It holds a conductor of 4 AWG", "the table runs from 18 to 6"},
+		{"a box nobody knows", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Box: "tin"}},
+			[]string{"warn: A: the fill of its box was not worked out"}, `box "tin" is not`, "an unknown ID is kept and told"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			r := oneWall(t, 60)
+			r.room.Use = plan.UseHall
+			tt.o.At, tt.o.Height = plan.OnFace(r.room.Sides[0].ID, in(30)), plan.CentreAt(in(16))
+			r.opening(tt.o)
+			id := plan.ID("")
+			for o := range r.level.Openings.All() {
+				named := *o
+				named.Tag, id = "A", o.ID
+				put(&r.level.Openings, &named)
+			}
+			found := r.found(boxFill.ID)
+			if got := said(found); !slices.Equal(got, tt.want) {
+				t.Fatalf("%q, want %q (%s)", got, tt.want, tt.source)
+			}
+			for _, f := range found {
+				if f.About != id || f.Opening != id || f.Room != r.room.ID || f.IsOpen != (f.Severity == Note) || f.Section != "NEC 2023 314.16(B)(1)" {
+					t.Errorf("%+v", f)
+				}
+				if !strings.HasPrefix(f.Why.String(), tt.why) {
+					t.Errorf("the working is %q", f.Why)
+				}
+				if f.Severity == Stop && (f.Measured.Unit != OfVolume || f.Measured.Value <= f.Limit.Value || len(f.Remedies) == 0) {
+					t.Errorf("measured %v, limit %v, %d remedies", f.Measured, f.Limit, len(f.Remedies))
+				}
+			}
+		})
+	}
+}
+
+// A remedy keeps the barriers, and its price is told only where both prices are known.
+func TestRoomierBoxes(t *testing.T) {
+	r := oneWall(t, 60)
+	o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(30)))
+	o.Assembly = plan.Assembly{Box: "pn1-18", Barriers: []string{"metal"}}
+	o.Contents = StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
+	r.opening(o)
+	found := r.found(boxFill.ID)
+	if len(found) != 1 || len(found[0].Remedies) == 0 {
+		t.Fatalf("%+v", found)
+	}
+	for _, remedy := range found[0].Remedies {
+		e := remedy.Edit.(plan.SetAssembly)
+		if !slices.Equal(e.Assembly.Barriers, o.Assembly.Barriers) || e.Assembly.Code == "" {
+			t.Errorf("%s: %+v", remedy.Label, e)
+		}
+		p, err := e.Apply(r.plan())
+		if err != nil {
+			t.Fatal(err)
+		}
+		result, err := Check(plan.NewIndex(p))
+		if err != nil || len(result.Of(e.ID)) != 0 {
+			t.Errorf("%s: %v, %v", remedy.Label, said(result.Of(e.ID)), err)
+		}
+		if remedy.Price == nil || remedy.Price.Cents == 0 {
+			t.Errorf("%s: price %v", remedy.Label, remedy.Price)
+		}
+	}
+}
+
+func TestBoxPlace(t *testing.T) {
+	plug := func(r *room, along, height float64) *plan.Opening {
+		o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(along)))
+		o.Height, o.Assembly = plan.CentreAt(in(height)), plan.Assembly{Box: "sq4-1.5"} // 4 × 4 in
+		return r.opening(o)
+	}
+	const one, two = "oaaaaaaag", "oaaaaaaah"
+	for _, tt := range []struct {
+		name string
+		put  func(r *room)
+		want []string
+	}{
+		{"clear", func(r *room) { plug(r, 20, 16); plug(r, 60, 16) }, nil},
+		{"side by side, touching", func(r *room) { plug(r, 20, 16); plug(r, 24, 16) }, nil},
+		{"an eighth into each other", func(r *room) { plug(r, 20, 16); plug(r, 23.875, 16) }, []string{"warn: " + one + " and " + two + " are in one place"}},
+		{"one above the other, touching", func(r *room) { plug(r, 20, 16); plug(r, 20, 20) }, nil},
+		{"one above the other, overlapping", func(r *room) { plug(r, 20, 16); plug(r, 21, 19) }, []string{"warn: " + one + " and " + two + " are in one place"}},
+		{"one of them to be removed", func(r *room) {
+			plug(r, 20, 16)
+			o := *plug(r, 21, 16)
+			o.Status = plan.StatusRemove
+			put(&r.level.Openings, &o)
+		}, nil},
+		{"three in one place", func(r *room) { plug(r, 20, 16); plug(r, 21, 16); plug(r, 22, 16) }, []string{
+			"warn: " + one + " and " + two + " are in one place", "warn: " + one + " and oaaaaaaai are in one place", "warn: " + two + " and oaaaaaaai are in one place"}},
+		{"a wide box over two that are clear of each other", func(r *room) {
+			o := plug(r, 20, 16)
+			w := *o
+			w.Assembly = plan.Assembly{Box: "pn4-60"}
+			put(&r.level.Openings, &w)
+			plug(r, 18, 16)
+			plug(r, 23, 16)
+		}, []string{"warn: " + one + " and oaaaaaaai are in one place", "warn: " + two + " and " + one + " are in one place"}},
+		{"in a door", func(r *room) { plug(r, 40, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " stands in a door"}},
+		{"touching its edge", func(r *room) { plug(r, 28, 16); r.door(0, 30, 30) }, nil},
+		{"an eighth past its edge", func(r *room) { plug(r, 28.125, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " stands in a door"}},
+		{"above it", func(r *room) { plug(r, 40, 82); r.door(0, 30, 30) }, nil},
+		{"below a window", func(r *room) {
+			plug(r, 40, 16)
+			b := r.door(0, 30, 30)
+			b.Kind, b.Sill = plan.BreakWindow, in(18)
+		}, nil},
+		{"in its sill", func(r *room) {
+			plug(r, 40, 16.125)
+			b := r.door(0, 30, 30)
+			b.Kind, b.Sill = plan.BreakWindow, in(18)
+		}, []string{"stop: " + one + " stands in a window"}},
+		{"in a door of the room behind", func(r *room) {
+			plug(r, 40, 16)
+			next := r.neighbour([2]float64{0, -104}, [2]float64{100, -104}, [2]float64{100, -4}, [2]float64{0, -4})
+			r.on(next.Sides[2].ID, plan.BreakDoor, 45, 30) // x 25 to 55
+		}, []string{"stop: " + one + " stands in a door"}},
+		{"beside a fireplace of the room behind", func(r *room) {
+			plug(r, 40, 16)
+			next := r.neighbour([2]float64{0, -104}, [2]float64{100, -104}, [2]float64{100, -4}, [2]float64{0, -4})
+			r.on(next.Sides[2].ID, plan.BreakFireplace, 45, 30)
+		}, nil},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			r := oneWall(t, 100)
+			r.room.Use = plan.UseHall
+			tt.put(r)
+			if got := said(r.found(boxPlace.ID)); !slices.Equal(got, tt.want) {
+				t.Errorf("%q, want %q", got, tt.want)
+			}
+		})
+	}
+}
+
+// behind stands a bath behind the north wall of a room, so far away.
+func behind(t *testing.T, gap float64, depth float64) (r *room, north, south *plan.Side) {
+	r = oneWall(t, 100)
+	r.room.Use = plan.UseHall
+	next := r.neighbour([2]float64{0, -100}, [2]float64{100, -100}, [2]float64{100, -gap}, [2]float64{0, -gap})
+	north, south = r.room.Sides[0], next.Sides[2]
+	for _, s := range []*plan.Side{north, south} {
+		s.Finish = []plan.Layer{{Name: "board", Thickness: in(0.5)}}
+	}
+	north.Studs.Depth = in(depth)
+	return r, north, south
+}
+
+func TestPartitionDepth(t *testing.T) {
+	for _, tt := range []struct {
+		name       string
+		gap, depth float64
+		change     func(north, south *plan.Side)
+		want       []string
+		source     string
+	}{
+		{"as stated", 4.5, 3.5, nil, nil, "4-1/2 less twice 1/2 is a 2×4"},
+		{"nothing stated", 6.5, 0, nil, nil, "the geometry tells"},
+		{"an eighth more", 4.625, 3.5, nil, nil, "common practice: lumber varies by that much"},
+		{"a quarter more", 4.75, 3.5, nil, []string{`note: The wall between Bedroom and Next is drawn 3-3/4" deep but stated as 3-1/2"`}, "beyond it"},
+		{"a 2×6 drawn", 6.5, 3.5, nil, []string{`note: The wall between Bedroom and Next is drawn 5-1/2" deep but stated as 3-1/2"`}, "6-1/2 less twice 1/2"},
+		{"tile on one face", 4.5, 3.5, func(north, _ *plan.Side) {
+			north.Finish = append(north.Finish, plan.Layer{Name: "tile", Thickness: in(0.5)})
+		}, []string{`note: The wall between Bedroom and Next is drawn 3" deep but stated as 3-1/2"`}, "every layer counts"},
+		{"no gap", 0, 3.5, nil, []string{"warn: No framing is left between Bedroom and Next", "warn: No framing is left between Next and Bedroom"}, "rooms drawn face on face"},
+		{"only finishes", 1, 0, nil, []string{"warn: No framing is left between Bedroom and Next", "warn: No framing is left between Next and Bedroom"}, "1 less twice 1/2"},
+		{"a railing", 1, 3.5, func(north, _ *plan.Side) { north.Kind = plan.SideRailing }, nil, "no wall"},
+		{"glass behind", 2, 3.5, func(_, south *plan.Side) { south.Kind = plan.SideGlass }, nil, "no wall"},
+		{"farther than a partition", 16.125, 3.5, nil, nil, "two walls with something between"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			r, north, south := behind(t, tt.gap, tt.depth)
+			if tt.change != nil {
+				tt.change(north, south)
+			}
+			found := r.found(partitionDepth.ID)
+			if got := said(found); !slices.Equal(got, tt.want) {
+				t.Fatalf("%q, want %q (%s)", got, tt.want, tt.source)
+			}
+			for _, f := range found {
+				if f.Room == r.room.ID && (f.About != north.ID || len(f.Stretches) != 1 || f.Stretches[0].Length() != in(100)) {
+					t.Errorf("%+v", f)
+				}
+			}
+		})
+	}
+}
+
+func TestPartitionWithinARoom(t *testing.T) {
+	r := roomOf(t, [2]float64{0, 0}, [2]float64{100, 0}, [2]float64{100, 60}, [2]float64{105, 60}, [2]float64{105, 0}, [2]float64{200, 0}, [2]float64{200, 144}, [2]float64{0, 144})
+	r.room.Use = plan.UseHall
+	r.room.Sides[1].Studs.Depth = in(3.5)
+	want := []string{`note: A wall within Bedroom is drawn 5" deep but stated as 3-1/2"`}
+	if got := said(r.found(partitionDepth.ID)); !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
