@@ -179,51 +179,6 @@ func TestBadAmendmentKeepsTheLastResult(t *testing.T) {
 	}
 }
 
-func BenchmarkCheckAfterOneMove(b *testing.B) {
-	for _, n := range []int{200, 2000, 10000} {
-		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			p := plantest.House(1, n)
-			q := moveOne(b, p)
-			ix := plan.NewIndex(p)
-			var c fill.Checker
-			if _, err := c.Update(ix); err != nil {
-				b.Fatal(err)
-			}
-			moved := ix.Updated(q)
-			for b.Loop() {
-				c.Update(moved)
-				c.Update(ix)
-			}
-		})
-	}
-}
-
-func BenchmarkCheckCold(b *testing.B) {
-	for _, n := range []int{200, 10000} {
-		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			ix := plan.NewIndex(plantest.House(1, n))
-			for b.Loop() {
-				if _, err := fill.Check(ix); err != nil {
-					b.Fatal(err)
-				}
-			}
-		})
-	}
-}
-
-func BenchmarkIndexAfterOneMove(b *testing.B) {
-	for _, n := range []int{200, 2000, 10000} {
-		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			p := plantest.House(1, n)
-			q := moveOne(b, p)
-			ix := plan.NewIndex(p)
-			for b.Loop() {
-				ix.Updated(q)
-			}
-		})
-	}
-}
-
 // The index that followed the edits answers as one made from nothing.
 func TestIndexFollowsEdits(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

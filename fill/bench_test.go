@@ -1,0 +1,99 @@
+package fill_test
+
+import (
+	"fmt"
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/plantest"
+	"studbay/plan/unit"
+)
+
+// sizes are a house of common size, a large one and one beyond all use.
+var sizes = []int{200, 2000, 10000}
+
+func BenchmarkCheckCold(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ix := plan.NewIndex(plantest.House(1, n))
+			for b.Loop() {
+				if _, err := fill.Check(ix); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// BenchmarkCheckAfterOneMove judges an opening that was moved, and that it is back.
+func BenchmarkCheckAfterOneMove(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ix := plan.NewIndex(plantest.House(1, n))
+			var moved []*plan.Index
+			for _, q := range moves(b, ix) {
+				moved = append(moved, ix.Updated(q))
+			}
+			var c fill.Checker
+			if _, err := c.Update(ix); err != nil {
+				b.Fatal(err)
+			}
+			for i := 0; b.Loop(); i++ {
+				c.Update(moved[i%len(moved)])
+				c.Update(ix)
+			}
+		})
+	}
+}
+
+func BenchmarkIndexAfterOneMove(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ix := plan.NewIndex(plantest.House(1, n))
+			moved := moves(b, ix)
+			for i := 0; b.Loop(); i++ {
+				ix.Updated(moved[i%len(moved)])
+			}
+		})
+	}
+}
+
+// moves returns plans in each of which another receptacle of one bedroom is slid by an
+// inch. The room has rooms on all sides: a small house has few of those, and less to look
+// at in its others.
+func moves(b *testing.B, ix *plan.Index) (moved []plan.Plan) {
+	p := ix.Plan()
+	room := bedroom(b, ix)
+	for _, o := range p.Openings() {
+		place, ok := ix.Place(o.At)
+		if !ok || place.Room != room || o.At.Part != plan.PartFace || o.Kind != "duplex" {
+			continue
+		}
+		to := o.At
+		to.Along += unit.Inch
+		q, err := plan.MoveOpening{ID: o.ID, To: to}.Apply(p)
+		if err != nil {
+			b.Fatal(err)
+		}
+		moved = append(moved, q)
+	}
+	if len(moved) < 4 {
+		b.Fatalf("only %d receptacles to move", len(moved))
+	}
+	return moved
+}
+
+// bedroom returns one that is not at the edge of the house.
+func bedroom(b *testing.B, ix *plan.Index) *plan.Room {
+	level := ix.Plan().Levels[0]
+	extent, _ := ix.Extent(level.ID)
+	inside := extent.Expand(-3 * unit.Foot)
+	for r := range level.Rooms.All() {
+		if r.Use == plan.UseBedroom && inside.ContainsBox(r.Outline().Box()) {
+			return r
+		}
+	}
+	b.Fatal("there is no bedroom inside the house")
+	return nil
+}
