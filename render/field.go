@@ -209,8 +209,16 @@ func (d *drawing) avoid(of plan.ID, items ...scene.Item) {
 	}
 }
 
-// chords is how many straight lines stand for one curve.
-const chords = 8
+// chordsOf returns how many straight lines stand for a cubic Bézier curve so that none
+// is farther from it than a length: its second derivative, at most six times the
+// greater second difference of its points, over eight times the square of their number.
+func chordsOf(a, b, c, e scene.Point, off float64) int {
+	bend := func(p, q, r scene.Point) float64 { return math.Hypot(p.X-2*q.X+r.X, p.Y-2*q.Y+r.Y) }
+	most := 6 * max(bend(a, b, c), bend(b, c, e))
+	return max(4, min(mostChords, int(math.Ceil(math.Sqrt(most/(8*off))))))
+}
+
+const mostChords = 200
 
 func (d *drawing) avoidPath(of plan.ID, p scene.Path) {
 	var first, at scene.Point
@@ -223,8 +231,9 @@ func (d *drawing) avoidPath(of plan.ID, p scene.Path) {
 			at = points[0]
 		case scene.CubicOp:
 			from := at
+			chords := chordsOf(from, points[0], points[1], points[2], 0.06*d.m.Text)
 			for i := 1; i <= chords; i++ {
-				next := cubicAt(from, points[0], points[1], points[2], float64(i)/chords)
+				next := cubicAt(from, points[0], points[1], points[2], float64(i)/float64(chords))
 				d.field.line(at, next, of)
 				at = next
 			}
@@ -241,9 +250,10 @@ func cubicAt(a, b, c, e scene.Point, t float64) scene.Point {
 	return a.Mul(u * u * u).Add(b.Mul(3 * u * u * t)).Add(c.Mul(3 * u * t * t)).Add(e.Mul(t * t * t))
 }
 
-// holds reports whether the middle of a box lies in the room and no wall cuts it.
+// holds reports whether the middle of a box lies in the room, no wall cuts it and the
+// window shows it.
 func (r *roomDrawing) holds(box scene.Rect) bool {
-	if !r.contains(box.Middle()) {
+	if !r.contains(box.Middle()) || !(Medium{Window: r.window}).shows(box) {
 		return false
 	}
 	for i, a := range r.outline {

@@ -32,7 +32,7 @@ const spots = 7
 // nameSpot returns the free middle of a line of text in a box nearest the one wished for.
 func (d *drawing) nameSpot(run scene.Run, inside scene.Rect, wish scene.Point) (best scene.Point, ok bool) {
 	w, h := labelSize(run)
-	free := inside.Expanded(-0.25 * run.Size)
+	free := d.m.visible(inside).Expanded(-0.25 * run.Size)
 	if w > free.Width() || h > free.Height() {
 		return best, false
 	}

@@ -36,7 +36,7 @@ func (d *drawing) letter() {
 		for _, g := range r.groups {
 			for i, o := range g.openings {
 				text := joinedText(o.Tag, g.beside[i], letters[o.ID])
-				if p := d.places[o.ID]; p != nil && text != "" {
+				if p := d.places[o.ID]; p != nil && !p.isOff && text != "" {
 					d.tag(p, text)
 				}
 			}
@@ -202,7 +202,7 @@ func (d *drawing) ringSearch(l *label, reach float64, inRoom, overBodies bool) b
 		for _, way := range ways {
 			at := middle.Add(way.Mul(r * d.m.Symbol)).Add(scene.Point{X: way.X * w / 2, Y: way.Y * h / 2})
 			box := scene.RectAround(at, w, h)
-			if inRoom && !l.room.holds(box) || !d.field.isFree(d.padded(box)) {
+			if inRoom && !l.room.holds(box) || !d.m.shows(box) || !d.field.isFree(d.padded(box)) {
 				continue
 			}
 			from, to := leader(l.from, box, d.m.Pixel)

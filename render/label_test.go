@@ -174,8 +174,8 @@ func walks(p scene.Path, box scene.Rect, step float64) (hit bool) {
 			line(points[0])
 		case scene.CubicOp:
 			from := at
-			for i := 1; i <= 24; i++ {
-				line(cubicAt(from, points[0], points[1], points[2], float64(i)/24))
+			for i := 1; i <= 240; i++ {
+				line(cubicAt(from, points[0], points[1], points[2], float64(i)/240))
 			}
 		case scene.CloseOp:
 			line(first)

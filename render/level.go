@@ -52,7 +52,8 @@ type roomDrawing struct {
 	view    plan.RoomView
 	outline []scene.Point
 	bounds  scene.Rect
-	walls   []wall // one a side
+	window  scene.Rect // that of the medium
+	walls   []wall     // one a side
 	groups  []*group
 	paper   scene.Color
 }
@@ -91,6 +92,7 @@ func (d *drawing) gather(clip geom.Box) {
 				Max: scene.Point{X: max(r.bounds.Max.X, p.X), Y: max(r.bounds.Max.Y, p.Y)},
 			}
 		}
+		r.window = d.m.Window
 		d.rooms = append(d.rooms, r)
 		d.in[id] = r
 	}

@@ -40,7 +40,7 @@ func (d *drawing) eachMarked(f func(*openingPlace, *fill.Finding)) {
 		for _, g := range r.groups {
 			for _, o := range g.openings {
 				p, all := d.places[o.ID], d.found.byOpening[o.ID]
-				if p == nil || len(all) == 0 {
+				if p == nil || p.isOff || len(all) == 0 {
 					continue
 				}
 				worst := d.found.worst(o.ID)

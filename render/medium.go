@@ -33,6 +33,10 @@ type Medium struct {
 	// Parts says how openings look by kind and how large boxes are; nil is the
 	// catalogue that travels in the program.
 	Parts *part.Catalogue
+	// Window is the part of the scene to letter, all of it where it is empty: symbols
+	// and texts stand whole inside of it or not at all. What else reaches out of it is
+	// for the caller to clip.
+	Window scene.Rect
 	// Hidden are nouns to leave out, such as what is drawn live above the board.
 	Hidden map[plan.ID]bool
 }
@@ -107,5 +111,18 @@ func (m Medium) isFar() bool { return m.Kind == Board && m.Scale/m.Pixel < farSc
 
 // farScale is under 5 pixels a foot.
 const farScale = 5 / 304.8
+
+// shows reports whether a box lies in the window.
+func (m Medium) shows(box scene.Rect) bool {
+	return m.Window.IsEmpty() || m.Window.Contains(box.Min) && m.Window.Contains(box.Max)
+}
+
+// visible returns the part of a box that the window shows.
+func (m Medium) visible(box scene.Rect) scene.Rect {
+	if m.Window.IsEmpty() {
+		return box
+	}
+	return box.Intersect(m.Window)
+}
 
 func (m Medium) hides(id plan.ID) bool { return m.Hidden[id] }

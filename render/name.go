@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/words"
 	"studbay/render/glyph"
 	"studbay/render/scene"
@@ -21,7 +22,15 @@ func (d *drawing) roomName(r *roomDrawing) {
 	if room.Name == "" || d.m.hides(room.ID) {
 		return
 	}
-	at := d.m.ToScene(room.Outline().LabelPoint())
+	space := d.m.visible(r.bounds)
+	if space.IsEmpty() {
+		return
+	}
+	at := d.m.ToScene(labelPoint(room.Outline()))
+	isWhole := space == r.bounds
+	if !isWhole && !space.Contains(at) {
+		at = space.Middle()
+	}
 	for _, lines := range d.nameLines(room) {
 		w, h := nameExtent(lines)
 		if middle, ok := d.namePlace(r, at, w, h); ok {
@@ -29,12 +38,22 @@ func (d *drawing) roomName(r *roomDrawing) {
 			return
 		}
 	}
-	if d.m.Kind == Sheet {
+	if d.m.Kind == Sheet && isWhole {
 		lines := d.nameLines(room)
 		run := lines[len(lines)-1][0]
 		run.Align, run.VAlign = scene.Start, scene.Baseline
 		d.wanting = append(d.wanting, &label{id: room.ID, room: r, run: run, from: scene.RectAround(at, run.Size/2, run.Size/2)})
 	}
+}
+
+// labelPoint is the roomiest place of an outline: of a rectangle its middle.
+func labelPoint(outline geom.Polygon) geom.Point {
+	box := outline.Box()
+	if len(outline) == 4 && outline.Contains(box.Min) && outline.Contains(box.Max) &&
+		outline.Contains(geom.Point{X: box.Min.X, Y: box.Max.Y}) && outline.Contains(geom.Point{X: box.Max.X, Y: box.Min.Y}) {
+		return box.Center()
+	}
+	return outline.LabelPoint()
 }
 
 // nameLines returns what may be written, the fullest first.
@@ -73,23 +92,23 @@ func (d *drawing) namePlace(r *roomDrawing, wish scene.Point, w, h float64) (bes
 		box := scene.RectAround(p, w+2.2*d.m.Text, h+0.8*d.m.Text)
 		return r.holds(box) && d.field.isFree(box) && d.standing.isFree(box)
 	}
-	if best, ok = nearestFit(r, wish, besideAll); ok {
+	space := d.m.visible(r.bounds)
+	if best, ok = nearestFit(space, wish, besideAll); ok {
 		return best, true
 	}
-	return nearestFit(r, wish, func(p scene.Point) bool {
+	return nearestFit(space, wish, func(p scene.Point) bool {
 		box := scene.RectAround(p, w, h).Expanded(0.35 * d.m.Text)
 		return r.holds(box) && d.field.isFree(box)
 	})
 }
 
-// nearestFit returns the fitting point of a grid over the room nearest the one wished
+// nearestFit returns the fitting point of a grid over a space nearest the one wished
 // for.
-func nearestFit(r *roomDrawing, wish scene.Point, fits func(scene.Point) bool) (best scene.Point, ok bool) {
+func nearestFit(space scene.Rect, wish scene.Point, fits func(scene.Point) bool) (best scene.Point, ok bool) {
 	if fits(wish) {
 		return wish, true
 	}
 	least := math.Inf(1)
-	space := r.bounds
 	for row := range nameGrid {
 		for column := range nameGrid {
 			p := scene.Point{

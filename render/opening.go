@@ -95,6 +95,7 @@ type openingPlace struct {
 
 	badge    scene.Point // the middle of the sign on its ring
 	isBadged bool
+	isOff    bool // the window does not show it
 }
 
 // faceKey names one face that openings stand on.
@@ -233,13 +234,17 @@ func (d *drawing) symbol(r *roomDrawing, g *group) {
 		return
 	}
 	g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)
+	isOff := !d.m.shows(g.drawn.Bounds())
+	for i, o := range g.openings {
+		d.places[o.ID] = &openingPlace{opening: o, room: r, group: g, box: g.drawn.Bodies[i], into: g.ref.Place.Into, isOff: isOff}
+	}
+	if isOff {
+		return
+	}
 	ref := g.ref
 	d.pieces = append(d.pieces, Piece{
 		ID: g.openings[0].ID, Layer: LayerOpenings, Bounds: scene.Bounds(g.drawn.Items...), Items: g.drawn.Items, Symbol: &ref,
 	})
-	for i, o := range g.openings {
-		d.places[o.ID] = &openingPlace{opening: o, room: r, group: g, box: g.drawn.Bodies[i], into: g.ref.Place.Into}
-	}
 	for _, box := range g.drawn.Boxes() {
 		d.field.block(box, g.openings[0].ID)
 	}

@@ -38,12 +38,7 @@ func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
 // stretchLabel writes what is said of a finding's stretches beside the longest part,
 // in the room.
 func (d *drawing) stretchLabel(f *fill.Finding) {
-	longest := f.Stretches[0]
-	for _, s := range f.Stretches[1:] {
-		if s.Length() > longest.Length() {
-			longest = s
-		}
-	}
+	longest := d.longestShown(f.Stretches)
 	r := d.roomOfSide(longest.Side)
 	if r == nil {
 		return
@@ -67,6 +62,17 @@ func (d *drawing) stretchLabel(f *fill.Finding) {
 		}
 	}
 	d.wanting = append(d.wanting, &label{id: f.About, room: r, run: run, from: scene.RectAround(face.at(long/2, perMM/2), d.m.Text/2, d.m.Text/2)})
+}
+
+// longestShown returns the longest stretch whose middle the window shows, or none.
+func (d *drawing) longestShown(all []fill.Stretch) (longest fill.Stretch) {
+	for _, s := range all {
+		middle := d.m.ToScene(s.Line.A).Add(d.m.ToScene(s.Line.B)).Mul(0.5)
+		if s.Length() > longest.Length() && d.m.shows(scene.Rect{Min: middle, Max: middle}) {
+			longest = s
+		}
+	}
+	return longest
 }
 
 // tryBeside returns the box of a line of text whose nearest edge stands at a point
