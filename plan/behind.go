@@ -63,6 +63,25 @@ func (ix *Index) Behind(id ID) []Backing {
 	return nearestOf(found)
 }
 
+// backedBy does something with each room that has a side which a given one may stand
+// behind, whether or not a nearer one hides it from there.
+func (ix *Index) backedBy(ref *SideRef, do func(*Room)) {
+	line := ref.Line()
+	ix.within(ref.Level, boxAround(MaxPartition, line.A, line.B), func(id ID) {
+		if id.Kind() != KindSide || id == ref.Key() {
+			return
+		}
+		front, ok := ix.Side(id)
+		if !ok {
+			return
+		}
+		face := front.Line()
+		if _, ok := backing(FrameOf(face), face.Length(), ref); ok {
+			do(front.Room)
+		}
+	})
+}
+
 // hasFace reports whether a side is a wall or glass, which a partition has two of.
 func hasFace(s *Side) bool { return s.Kind != SideOpen && s.Kind != SideRailing }
 

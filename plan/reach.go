@@ -60,14 +60,12 @@ func (t touching) room(r *Room) {
 	}
 }
 
-// side marks the side's room and those behind it, before and after.
+// side marks the side's room and those it may stand behind, before and after.
 func (t touching) side(id ID) {
 	for _, ix := range []*Index{t.old, t.now} {
 		if ref, ok := ix.Side(id); ok {
 			t.rooms[ref.Room.ID] = true
-		}
-		for _, b := range ix.Behind(id) {
-			t.rooms[b.Room.ID] = true
+			ix.backedBy(ref, func(r *Room) { t.rooms[r.ID] = true })
 		}
 	}
 }
