@@ -49,7 +49,6 @@ var (
 
 	oldWall   = wall{plan.SideWall, oldStuds, []plan.Layer{plaster}}
 	partyWall = wall{plan.SideWall, brick, []plan.Layer{onBrick}}
-	newWall   = wall{plan.SideWall, framing4, []plan.Layer{board}}
 	bareBrick = wall{plan.SideWall, brick, nil}
 )
 
