@@ -48,8 +48,11 @@ func (d *drawing) letter() {
 	d.marks()
 }
 
-// keepOffWalls keeps texts off both faces of every wall.
+// keepOffWalls keeps texts off both faces of every wall, and off what is ruled over.
 func (d *drawing) keepOffWalls() {
+	for _, l := range d.m.Ruled {
+		d.field.line(l[0], l[1], "")
+	}
 	for _, r := range d.rooms {
 		for i, w := range r.walls {
 			d.field.line(r.outline[i], r.outline[(i+1)%len(r.outline)], w.side.Side.ID)

@@ -37,6 +37,8 @@ type Medium struct {
 	// and texts stand whole inside of it or not at all. What else reaches out of it is
 	// for the caller to clip.
 	Window scene.Rect
+	// Ruled are lines that the caller draws over the drawing; no text lies on one.
+	Ruled [][2]scene.Point
 	// Hidden are nouns to leave out, such as what is drawn live above the board.
 	Hidden map[plan.ID]bool
 }

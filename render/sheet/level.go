@@ -1,12 +1,15 @@
 package sheet
 
 import (
+	"slices"
+	"strings"
+
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
-	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
+	"studbay/render/table"
 )
 
 // levels lays out the plan of each level, with the legend, findings and schedule of
@@ -22,37 +25,88 @@ func (b *book) levels() error {
 
 func (b *book) level(l *plan.Level, isFirst bool) error {
 	name := b.say("sheet.plan", "{0}, openings", l.Name)
-	p := b.newPage(name, true)
-	p.north = true
-	drawn, err := b.drawLevel(l, p.planArea())
-	if err != nil {
-		return err
-	}
-	if len(drawn.pieces) > 0 {
-		p.scale = drawn.scale.Words()
-		p.add(scene.Group{Layer: scene.Layer{Name: l.Name}, Items: render.Items(drawn.pieces)})
-		p.tape(drawn)
-		p.scaleBar(scene.Point{X: p.main.Min.X + 2*gutter, Y: p.main.Max.Y - 7.5}, drawn.scale)
-	} else {
-		p.nothing()
-	}
 	onward := func() *page {
 		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), false)
 		q.name, q.part = name, b.say("sheet.continued", "continued")
 		return q
 	}
+	p := b.newPage(name, true)
+	drawn, err := b.drawLevel(l, p.planArea())
+	if err != nil {
+		return err
+	}
 	var f *flow
-	if p.side.IsEmpty() {
+	var pieces []render.Piece
+	switch {
+	case drawn.tiles != nil:
+		b.pages = b.pages[:len(b.pages)-1]
+		pieces = b.tiled(l, name, drawn)
 		f = newFlow(onward(), wideColumn, onward)
-	} else {
+	case p.side.IsEmpty():
+		pieces = drawn.pieces
+		p.plan(l, drawn)
+		f = newFlow(onward(), wideColumn, onward)
+	default:
+		pieces = drawn.pieces
+		p.plan(l, drawn)
 		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), least: wideColumn, onward: onward}
 		f.y = f.column().Min.Y
 	}
-	f.legend(legendOf(drawn.pieces, b.ix), drawn.pieces)
+	f.legend(legendOf(pieces, b.ix), pieces)
 	f.findings(b.findingsOn(l, isFirst))
 	f.schedule(b.rowsOn(l))
 	f.looked()
 	return nil
+}
+
+// plan puts down a level that fits the page.
+func (p *page) plan(l *plan.Level, d drawnLevel) {
+	p.north = true
+	if len(d.pieces) == 0 {
+		p.nothing()
+		return
+	}
+	p.scale = d.scale.Words()
+	p.add(scene.Group{Layer: scene.Layer{Name: l.Name}, Items: render.Items(d.pieces)})
+	p.tape(d, p.main)
+	p.under(d)
+}
+
+// under puts down what stands under a plan: the scale bar, and what found no room.
+func (p *page) under(d drawnLevel) {
+	end := p.scaleBar(scene.Point{X: p.main.Min.X + 2*gutter, Y: p.main.Max.Y - 7.5}, d.scale)
+	left := p.b.untagged(d.pieces)
+	if len(left) == 0 {
+		return
+	}
+	text := p.b.say("sheet.untagged", "No room at this scale for the tags of {0}.", strings.Join(left, ", "))
+	room := p.main.Max.X - gutter - end - gutter
+	if fine.width(text) > room {
+		text = p.b.say("sheet.untagged-many", "No room at this scale for {0} tags.", len(left))
+	}
+	p.add(fine.right().at(p.main.Max.X-gutter, p.main.Max.Y-5.9, fine.fit(text, room)))
+}
+
+// untagged lists the tags of openings that are drawn without one, in their order.
+func (b *book) untagged(pieces []render.Piece) (tags []string) {
+	written := map[plan.ID]bool{}
+	for _, p := range pieces {
+		if p.Layer == render.LayerLabels {
+			written[p.ID] = true
+		}
+	}
+	for _, p := range pieces {
+		if p.Symbol == nil {
+			continue
+		}
+		for _, id := range p.Symbol.IDs {
+			if o, _ := b.plan.Opening(id); o != nil && o.Tag != "" && !written[id] {
+				tags = append(tags, o.Tag)
+			}
+		}
+	}
+	slices.SortFunc(tags, table.CompareTags)
+	return tags
 }
 
 // planArea is where the drawing goes: clear of the tape along two edges and of the
@@ -88,10 +142,15 @@ type drawnLevel struct {
 	scale  Scale
 	extent geom.Box // of all there is
 	rooms  geom.Box // of the rooms alone
+	// outlines are those of the rooms, for a key plan.
+	outlines []geom.Polygon
+	tiles    *tiling // where it is too large for one page
 }
 
-// drawLevel draws a level in an area, at the scale asked for or the largest that fits.
-// What the outline alone is too large for is not drawn to find that out.
+// drawLevel draws a level in an area: at the scale asked for, in tiles where it is too
+// large; else at the largest standard scale that it fits at with every tag, and where
+// there is none, in tiles. What the outline alone is too large for is not drawn to find
+// that out.
 func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 	extent, ok := b.ix.Extent(l.ID)
 	if !ok {
@@ -101,19 +160,20 @@ func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 	if b.o.Scale.IsFit() {
 		scales = scalesOf(b.o.Voice.System)
 	}
-	var box scene.Rect
 	for _, s := range scales {
 		if !mayFit(extent, s, area) {
-			box = scene.Rect{Max: scene.Point{X: extent.Width().Millimetres() * s.times(), Y: extent.Height().Millimetres() * s.times()}}
 			continue
 		}
 		d := b.draw(l, extent, area, s)
-		if d.fits(area) {
-			return d, nil
+		if !d.fits(area) {
+			continue
 		}
-		box = d.bounds()
+		if b.o.Scale.IsFit() && len(b.untagged(d.pieces)) > 0 {
+			break // no smaller scale has more room
+		}
+		return d, nil
 	}
-	return drawnLevel{}, b.tooLarge(l, scales[len(scales)-1], box, extent, area)
+	return b.drawTiles(l, extent)
 }
 
 // mayFit reports whether the outline of a level alone fits, which is cheap to tell.
@@ -124,13 +184,26 @@ func mayFit(extent geom.Box, s Scale, area scene.Rect) bool {
 // draw draws a level in the middle of an area. What is drawn reaches past the outline on
 // all sides by other amounts, so it is set in the middle by what it came to.
 func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) drawnLevel {
-	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
-	m.Text = tagText * scene.PointSize
-	m = m.Centred(extent.Center(), area.Middle())
-	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
+	m := b.medium(s).Centred(extent.Center(), area.Middle())
+	d := b.drawAt(l, extent, m, s)
 	off := area.Middle().Sub(d.bounds().Middle())
 	d.medium.At = m.At.Add(off)
 	d.pieces = render.Level(b.ix, l.ID, b.findings, d.medium, extent)
+	return d
+}
+
+func (b *book) medium(s Scale) render.Medium {
+	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
+	m.Text = tagText * scene.PointSize
+	return m
+}
+
+// drawAt draws a level where a medium puts it.
+func (b *book) drawAt(l *plan.Level, extent geom.Box, m render.Medium, s Scale) drawnLevel {
+	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
+	for r := range l.Rooms.All() {
+		d.outlines = append(d.outlines, r.Outline())
+	}
 	return d
 }
 
@@ -158,30 +231,4 @@ func (d drawnLevel) bounds() (all scene.Rect) {
 func (d drawnLevel) fits(area scene.Rect) bool {
 	box := d.bounds()
 	return box.Width() <= area.Width() && box.Height() <= area.Height()
-}
-
-// tooLarge says what would hold a level that comes to a box at a scale.
-func (b *book) tooLarge(l *plan.Level, scale Scale, box scene.Rect, extent geom.Box, area scene.Rect) error {
-	e := &FitError{
-		Level: l.Name, Scale: scale, Paper: b.o.Paper,
-		Width: unit.FromMillimetres(box.Width()), Height: unit.FromMillimetres(box.Height()),
-		Free: [2]unit.Length{unit.FromMillimetres(area.Width()), unit.FromMillimetres(area.Height())},
-	}
-	for _, s := range scalesOf(scale.System) {
-		if s.times() < scale.times() && mayFit(extent, s, area) && b.draw(l, extent, area, s).fits(area) {
-			e.Scales = append(e.Scales, s)
-			break
-		}
-	}
-	for _, paper := range Papers {
-		other := *b
-		other.o.Paper, other.pages = paper, nil
-		free := other.newPage("", true).planArea()
-		if paper.System == b.o.Paper.System && box.Width() <= free.Width() && box.Height() <= free.Height() &&
-			b.draw(l, extent, free, scale).fits(free) {
-			e.Papers = append(e.Papers, paper)
-			break
-		}
-	}
-	return e
 }

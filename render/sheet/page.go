@@ -20,6 +20,7 @@ type page struct {
 	part  string // of a set that goes on: "continued"
 	scale string // in words, or empty
 	north bool   // an arrow is wanted
+	key   *keyPlan
 
 	frame scene.Rect // all within the border
 	main  scene.Rect // free, left of the side column and above the title block

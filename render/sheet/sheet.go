@@ -11,14 +11,14 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
 
 // Options say how to lay out. The zero value takes the paper usual for the plan's units
-// and fits the plan on it.
+// and fits the plan on it. A plan too large for one page goes on over several, joined
+// at match lines.
 type Options struct {
 	Paper Paper
 	Scale Scale // of plans; the zero value is the largest standard scale that fits
@@ -39,7 +39,7 @@ var kinds = []struct {
 var ErrNoLevel = errors.New("the plan has no level to draw")
 
 // Build returns the pages of a plan and its findings, in order. It fails with ErrNoLevel
-// and, where a level is too large for the scale or paper, with a *FitError.
+// and, where a level takes too many pages at the scale, with a *FitError.
 func Build(ix *plan.Index, result fill.Result, o Options) ([]*scene.Scene, error) {
 	if o.Paper.Width == 0 {
 		o.Paper = UsualPaper(o.Voice.System)
@@ -80,36 +80,27 @@ func (b *book) say(id, english string, args ...any) string {
 	return b.o.Voice.Say(words.New(id, english, args...))
 }
 
-// FitError says that a level is too large for its page, and what would do.
+// FitError says that a level takes more pages than anyone wants, and what would do.
 type FitError struct {
-	Level         string
-	Scale         Scale
-	Paper         Paper
-	Width, Height unit.Length // of the drawing on paper
-	Free          [2]unit.Length
-	Scales        []Scale // the largest that fits on this paper, or none
-	Papers        []Paper // the smallest that holds it at this scale, or none
+	Level  string
+	Scale  Scale
+	Paper  Paper
+	Pages  int     // about so many for this level alone
+	Scales []Scale // the largest that takes few enough on this paper, or none
+	Papers []Paper // the smallest that takes few enough at this scale, or none
 }
 
 // Error says it in English, with the names a user types.
 func (e *FitError) Error() string {
-	text := fmt.Sprintf("%s is too large for %s at %s: it needs %s × %s of paper, and %s × %s is free",
-		e.Level, e.Paper.Name, e.Scale, short(e.Width, e.Paper), short(e.Height, e.Paper), short(e.Free[0], e.Paper), short(e.Free[1], e.Paper))
+	text := fmt.Sprintf("%s at %s takes some %d sheets of %s, and %d are the most", e.Level, e.Scale, e.Pages, e.Paper.Name, mostTiles)
 	if len(e.Scales) > 0 {
-		text += fmt.Sprintf("; scale %s fits", e.Scales[0])
+		text += fmt.Sprintf("; scale %s takes fewer", e.Scales[0])
 	}
 	if len(e.Papers) > 0 {
 		text += fmt.Sprintf("; paper %s holds it at this scale", e.Papers[0].Name)
 	}
 	if len(e.Scales) == 0 && len(e.Papers) == 0 {
-		text += "; no paper and no standard scale holds it in one piece"
+		text += "; no paper and no standard scale does with fewer"
 	}
 	return text
-}
-
-func short(l unit.Length, p Paper) string {
-	if p.System == unit.Metric {
-		return l.Rounded(unit.Millimetre).String()
-	}
-	return fmt.Sprintf("%.1f in", l.Millimetres()/unit.Inch.Millimetres())
 }

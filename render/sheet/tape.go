@@ -47,13 +47,16 @@ func (t tape) each(upTo unit.Length, f func(n int, at unit.Length)) {
 }
 
 // tape draws the marks along a level's drawing, from the upper left corner of its rooms
-// to the last mark short of the lower right one.
-func (p *page) tape(d drawnLevel) {
+// to the last mark short of the lower right one, as far as a window shows it.
+func (p *page) tape(d drawnLevel, window scene.Rect) {
 	t, edge := tapeFor(d.scale), p.main
 	origin := d.medium.ToScene(d.rooms.Min)
 	s := style{size: small, muted: true}
 	t.each(d.rooms.Width(), func(n int, at unit.Length) {
 		x := origin.X + d.medium.Length(at)
+		if x < window.Min.X || x > window.Max.X {
+			return
+		}
 		p.add(vline(x, edge.Min.Y, edge.Min.Y+t.mark(n), pen(hairline)))
 		if n%t.major == 0 {
 			p.add(centred(s).at(x, edge.Min.Y+4.9, t.figure(n)))
@@ -61,6 +64,9 @@ func (p *page) tape(d drawnLevel) {
 	})
 	t.each(d.rooms.Height(), func(n int, at unit.Length) {
 		y := origin.Y + d.medium.Length(at)
+		if y < window.Min.Y || y > window.Max.Y {
+			return
+		}
 		p.add(hline(edge.Min.X, edge.Min.X+t.mark(n), y, pen(hairline)))
 		if n%t.major == 0 {
 			p.add(s.at(edge.Min.X+2.8, y+s.cap()/2, t.figure(n)))

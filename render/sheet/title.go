@@ -18,6 +18,9 @@ func (p *page) titleBlock(number, of int) {
 	if p.north {
 		right = p.northField(box)
 	}
+	if p.key != nil {
+		right = p.keyField(box, right)
+	}
 	left := p.fields(box, right, number, of)
 	p.titles(scene.Rect{Min: box.Min, Max: scene.Point{X: left, Y: box.Max.Y}})
 }
@@ -142,8 +145,9 @@ func (p *page) northField(box scene.Rect) float64 {
 	return x
 }
 
-// scaleBar draws a ruler of the plan's scale with what it counts and the scale in words.
-func (p *page) scaleBar(at scene.Point, s Scale) {
+// scaleBar draws a ruler of the plan's scale with what it counts and the scale in words,
+// and returns where that ends.
+func (p *page) scaleBar(at scene.Point, s Scale) float64 {
 	step, labels, counts := unit.Length(0), []string{}, words.New("sheet.feet", "feet")
 	if s.System == unit.Metric {
 		counts = words.New("sheet.metres", "metres")
@@ -161,7 +165,10 @@ func (p *page) scaleBar(at scene.Point, s Scale) {
 	}
 	p.add(bar.Items()...)
 	text := p.b.say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(), p.b.o.Paper.Size())
-	p.add(style{size: small}.at(at.X+bar.Step*float64(len(labels)-1)+gutter, at.Y+1.6, text))
+	words := style{size: small}
+	x := at.X + bar.Step*float64(len(labels)-1) + gutter
+	p.add(words.at(x, at.Y+1.6, text))
+	return x + words.width(text)
 }
 
 // times is how long a millimetre of building is on paper, for drawing only.

@@ -34,6 +34,9 @@ func Read(s *scene.Scene, r Rules) (faults []string) {
 			faults = append(faults, fmt.Sprintf("a line is %.3f pt wide", pen.Width/scene.PointSize))
 		}
 	}
+	for _, text := range c.cut {
+		faults = append(faults, fmt.Sprintf("%q is cut", text))
+	}
 	return append(append(faults, c.overlaps()...), c.crossed()...)
 }
 
@@ -61,6 +64,8 @@ type collector struct {
 	pens   []scene.Pen
 	lines  []line // straight ones of the page itself, outside of groups
 	ink    []scene.Rect
+	cut    []string // texts that a clip cuts
+	clips  []*scene.Rect
 	depth  int
 	within []int // the depth of each run
 	colors map[scene.Color]bool
@@ -77,7 +82,7 @@ func (c *collector) color(k scene.Color) {
 // Stroke implements scene.Painter.
 func (c *collector) Stroke(p scene.Path, pen scene.Pen) {
 	c.pens = append(c.pens, pen)
-	c.ink = append(c.ink, scene.Stroke{Path: p, Pen: pen}.Bounds())
+	c.mark(scene.Stroke{Path: p, Pen: pen}.Bounds())
 	c.color(pen.Color)
 	if c.depth > 0 {
 		return
@@ -96,7 +101,7 @@ func (c *collector) Stroke(p scene.Path, pen scene.Pen) {
 
 // Fill implements scene.Painter.
 func (c *collector) Fill(p scene.Path, k scene.Color) {
-	c.ink = append(c.ink, p.Bounds())
+	c.mark(p.Bounds())
 	c.color(k)
 }
 
@@ -108,14 +113,43 @@ func (c *collector) Text(r scene.Run) {
 		return
 	}
 	c.runs, c.boxes, c.within = append(c.runs, r), append(c.boxes, box), append(c.within, c.depth)
-	c.ink = append(c.ink, box)
+	if c.seen(box) != box {
+		c.cut = append(c.cut, r.Text)
+	}
+	c.mark(box)
 }
 
 // Begin implements scene.Painter.
-func (c *collector) Begin(scene.Layer) { c.depth++ }
+func (c *collector) Begin(l scene.Layer) {
+	c.depth++
+	c.clips = append(c.clips, l.Clip)
+}
 
 // End implements scene.Painter.
-func (c *collector) End() { c.depth-- }
+func (c *collector) End() {
+	c.depth--
+	c.clips = c.clips[:len(c.clips)-1]
+}
+
+// seen returns what of a box the clips in force let be seen.
+func (c *collector) seen(box scene.Rect) scene.Rect {
+	for _, clip := range c.clips {
+		if clip != nil {
+			box = scene.Rect{
+				Min: scene.Point{X: max(box.Min.X, clip.Min.X), Y: max(box.Min.Y, clip.Min.Y)},
+				Max: scene.Point{X: min(box.Max.X, clip.Max.X), Y: min(box.Max.Y, clip.Max.Y)},
+			}
+		}
+	}
+	return box
+}
+
+// mark notes ink, where there is any to be seen.
+func (c *collector) mark(box scene.Rect) {
+	if box = c.seen(box); box.Min.X <= box.Max.X && box.Min.Y <= box.Max.Y {
+		c.ink = append(c.ink, box)
+	}
+}
 
 // Close implements scene.Painter.
 func (c *collector) Close() error { return nil }

@@ -1,0 +1,68 @@
+package sheet
+
+import (
+	"strconv"
+
+	"studbay/render/scene"
+)
+
+// keyPlan shows in the small which part of a level a page holds.
+type keyPlan struct {
+	drawn drawnLevel
+	at    tileAt
+}
+
+// keyWide is the width of the field of the key plan, in millimetres.
+const keyWide = 44.0
+
+// keyField draws the key plan in a field of its own left of a place, and returns where
+// that begins: the outlines of rooms, the parts with their sheets, the one of this page
+// on grey.
+func (p *page) keyField(box scene.Rect, right float64) float64 {
+	x := right - keyWide
+	field := scene.Rect{Min: scene.Point{X: x, Y: box.Min.Y}, Max: scene.Point{X: right, Y: box.Max.Y}}.Expanded(-2)
+	t, m := p.key.drawn.tiles, p.key.drawn.medium
+	k := min(field.Width()/t.whole.Width(), field.Height()/t.whole.Height())
+	toKey := func(q scene.Point) scene.Point { return field.Middle().Add(q.Sub(t.whole.Middle()).Mul(k)) }
+	rect := func(r scene.Rect) scene.Rect { return scene.Rect{Min: toKey(r.Min), Max: toKey(r.Max)} }
+	p.add(scene.Fill{Path: rect(t.seam(p.key.at)).Path(), Color: keyGround})
+	rooms := scene.Group{Layer: scene.Layer{Name: "key"}} // the numbers stand on patches over them
+	for _, room := range p.key.drawn.outlines {
+		var points []scene.Point
+		for _, q := range room {
+			points = append(points, toKey(m.ToScene(q)))
+		}
+		line := pen(hairline)
+		line.Color = theme.Muted
+		rooms.Items = append(rooms.Items, scene.Stroke{Path: scene.Polygon(points...), Pen: line})
+	}
+	p.add(rooms)
+	for _, at := range t.all() {
+		part := rect(t.seam(at))
+		if t.sheets[at] == 0 {
+			continue
+		}
+		p.add(scene.Stroke{Path: part.Path(), Pen: pen(hairline)})
+		s := centred(style{size: small, bold: at == p.key.at})
+		if text := strconv.Itoa(t.sheets[at]); s.width(text)+1 < part.Width() && s.cap()+1 < part.Height() {
+			p.keyNumber(s, text, part.Middle())
+		}
+	}
+	p.add(scene.Stroke{Path: rect(t.seam(p.key.at)).Path(), Pen: pen(border)})
+	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	return x
+}
+
+// keyNumber writes the number of a sheet on a patch of ground.
+func (p *page) keyNumber(s style, text string, at scene.Point) {
+	run := s.at(at.X, at.Y+s.cap()/2, text)
+	ground := theme.Paper
+	if s.bold {
+		ground = keyGround
+	}
+	patch := scene.RectAround(at, s.width(text)+0.8, s.cap()+0.8)
+	p.add(scene.Fill{Path: patch.Path(), Color: ground}, run)
+}
+
+// keyGround is the ground of the part that a page holds.
+var keyGround = scene.Color{R: 0xd4, G: 0xd4, B: 0xd4, A: 0xff}
