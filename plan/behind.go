@@ -47,8 +47,13 @@ func (ix *Index) Behind(id ID) []Backing {
 	line := ref.Line()
 	frame := FrameOf(line)
 	length := line.Length()
+	if length <= 2*slack {
+		return nil
+	}
+	strip := boxAround(0, frame.Point(slack, slack), frame.Point(length-slack, slack),
+		frame.Point(slack, -MaxPartition-slack), frame.Point(length-slack, -MaxPartition-slack))
 	var found []Backing
-	ix.within(ref.Level, boxAround(MaxPartition, line.A, line.B), func(other ID) {
+	ix.within(ref.Level, strip, func(other ID) {
 		if other.Kind() != KindSide || other == id {
 			return
 		}
@@ -67,7 +72,7 @@ func (ix *Index) Behind(id ID) []Backing {
 // behind, whether or not a nearer one hides it from there.
 func (ix *Index) backedBy(ref *SideRef, do func(*Room)) {
 	line := ref.Line()
-	ix.within(ref.Level, boxAround(MaxPartition, line.A, line.B), func(id ID) {
+	ix.within(ref.Level, boxAround(MaxPartition+slack, line.A, line.B), func(id ID) {
 		if id.Kind() != KindSide || id == ref.Key() {
 			return
 		}
@@ -137,7 +142,7 @@ func backing(face Frame, length unit.Length, other *SideRef) (Backing, bool) {
 	from, outA := face.Project(line.B)
 	gap := -(outA + outB) / 2
 	from, to = max(from, 0), min(to, length)
-	if gap < -slack || gap > MaxPartition || from >= to {
+	if gap < -slack || gap > MaxPartition || from+slack >= to {
 		return Backing{}, false
 	}
 	// Faces on one slanted line lie off it by what rounding adds.

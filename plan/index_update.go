@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 
@@ -19,9 +20,7 @@ func (ix *Index) Updated(now Plan) *Index {
 	u.refs(c)
 	u.cablesOf(c.Cables)
 	u.spread()
-	for id := range u.stale {
-		u.replace(id)
-	}
+	u.replace()
 	return u.Index
 }
 
@@ -219,26 +218,49 @@ func (u *updating) spread() {
 	}
 }
 
-// replace puts a noun where it belongs in the tree of its level.
-func (u *updating) replace(id ID) {
-	box, level, ok := u.boxOf(id)
-	old, was := u.placed.Get(id)
-	if was && ok && old.box == box && old.level == level && u.trees[level] != nil {
-		return
-	}
-	if was {
-		if t := u.tree(old.level, false); t != nil {
-			lo, hi := corners(old.box)
-			t.rt.Delete(lo, hi, id)
+// replace puts the stale nouns where they belong in the trees of their levels. They go
+// in from left to right, so that the same plans give the same trees, and good ones.
+func (u *updating) replace() {
+	var fresh []*placed
+	for id := range u.stale {
+		now := u.placeOf(id)
+		old, was := u.placed.Get(id)
+		if was && now != nil && *old == *now && u.trees[now.level] != nil {
+			continue
 		}
-		u.placed = u.placed.Without(id)
+		if was {
+			u.displace(old)
+		}
+		if now != nil {
+			fresh = append(fresh, now)
+		}
 	}
-	if !ok {
-		return
+	slices.SortFunc(fresh, func(a, b *placed) int {
+		p, q := a.box.Min, b.box.Min
+		return cmp.Or(cmp.Compare(p.X, q.X), cmp.Compare(p.Y, q.Y), compareIDs(a.id, b.id))
+	})
+	for _, p := range fresh {
+		lo, hi := corners(p.box)
+		u.tree(p.level, true).rt.Insert(lo, hi, p.id)
+		u.placed = u.placed.With(p)
 	}
-	lo, hi := corners(box)
-	u.tree(level, true).rt.Insert(lo, hi, id)
-	u.placed = u.placed.With(&placed{id, level, box})
+}
+
+// displace takes a noun out of the tree it stood in.
+func (u *updating) displace(p *placed) {
+	if t := u.tree(p.level, false); t != nil {
+		lo, hi := corners(p.box)
+		t.rt.Delete(lo, hi, p.id)
+	}
+	u.placed = u.placed.Without(p.id)
+}
+
+// placeOf returns where a noun stands in the plan as it is now, or nil.
+func (u *updating) placeOf(id ID) *placed {
+	if box, level, ok := u.boxOf(id); ok {
+		return &placed{id, level, box}
+	}
+	return nil
 }
 
 // tree returns the tree of a level for writing, made when asked.

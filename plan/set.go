@@ -92,15 +92,34 @@ func (s Set[T]) Get(id ID) (T, bool) {
 	return none, false
 }
 
-// kidFor returns which kid may hold the ID.
+// kidFor returns which kid may hold the ID: the last that does not begin after it.
 func (c *chunk[T]) kidFor(id ID) int {
-	i := sort.Search(len(c.kids), func(i int) bool { return c.kids[i].low > id })
-	return max(i-1, 0)
+	low, high := 0, len(c.kids)
+	for low < high {
+		if mid := (low + high) / 2; c.kids[mid].low > id {
+			high = mid
+		} else {
+			low = mid + 1
+		}
+	}
+	return max(low-1, 0)
 }
 
+// find returns where the ID stands or would stand in a leaf, and whether it is there.
 func (c *chunk[T]) find(id ID) (int, bool) {
-	i := sort.Search(len(c.items), func(i int) bool { return c.items[i].Key() >= id })
-	return i, i < len(c.items) && c.items[i].Key() == id
+	low, high := 0, len(c.items)
+	for low < high {
+		mid := (low + high) / 2
+		switch key := c.items[mid].Key(); {
+		case key == id:
+			return mid, true
+		case key < id:
+			low = mid + 1
+		default:
+			high = mid
+		}
+	}
+	return low, false
 }
 
 // All yields the nouns in the order of their IDs.
