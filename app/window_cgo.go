@@ -37,9 +37,40 @@ func openWindow(paths []string) int {
 		fmt.Fprintln(os.Stderr, "It needs a display with OpenGL. The verbs need none: studbay --help lists them.")
 		return verb.StatusWrong
 	}
-	program.Run()
+	runWindows(program)
 	house.Close()
 	return 0
+}
+
+// runWindows shows them until the last has closed.
+//
+// The toolkit hands its last work, the writing of the settings, to its main loop just
+// as that ends. Where the loop drains what waits before that work has come, nobody does
+// it, and the program waits for it forever. So it is taken out of the loop's hands and
+// done here, once the loop has ended.
+func runWindows(program fyne.App) {
+	last := takeLastWork(program)
+	program.Run()
+	last()
+}
+
+// takeLastWork returns what the toolkit would do as its loop ends, and takes it away
+// from there. The toolkit has both methods, though its interface does not say so; a
+// test holds that it does.
+func takeLastWork(program fyne.App) func() {
+	cycle, ok := program.Lifecycle().(interface {
+		OnStopped() func()
+		SetOnStoppedHookExecuted(func())
+	})
+	if !ok {
+		return func() {}
+	}
+	last := cycle.OnStopped()
+	if last == nil {
+		return func() {}
+	}
+	cycle.SetOnStoppedHookExecuted(nil)
+	return last
 }
 
 // opened opens the windows. Without a display the toolkit's driver panics: that is no

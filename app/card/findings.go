@@ -131,7 +131,7 @@ func (c Context) Counts() string {
 		{t.Stop, words.New("count.stop", "{0} stop", t.Stop)},
 		{t.Warn, words.New("count.warn", "{0} warn", t.Warn)},
 		{t.Note, words.New("count.note", "{0} note", t.Note)},
-		{t.Open, words.New("count.open", "{0} open decisions", t.Open)},
+		{t.Open, openText(t.Open)},
 		{t.Waived, words.New("count.waived", "{0} set aside", t.Waived)},
 	} {
 		switch {

@@ -37,7 +37,7 @@ func newPlanCard(c Context) Card {
 			}
 			openings += l.Openings.Len()
 		}
-		second := f.say("plan.second", "{0} rooms, {1} · {2} openings", len(rooms), areaOf(rooms), openings)
+		second := f.say("plan.second", "{0}, {1} · {2}", roomsText(len(rooms)), areaOf(rooms), openingsText(openings))
 		return now().Title, second, true
 	}
 	text := func(label string, read func(plan.Header) string, write func(*plan.Header, string)) line {

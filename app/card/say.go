@@ -73,3 +73,25 @@ func capital(text string) string {
 	}
 	return text
 }
+
+// roomsText, openingsText and openText say how many there are.
+func roomsText(n int) words.Text {
+	if n == 1 {
+		return words.New("count.room", "1 room")
+	}
+	return words.New("count.rooms", "{0} rooms", n)
+}
+
+func openingsText(n int) words.Text {
+	if n == 1 {
+		return words.New("count.opening", "1 opening")
+	}
+	return words.New("count.openings", "{0} openings", n)
+}
+
+func openText(n int) words.Text {
+	if n == 1 {
+		return words.New("count.open-one", "1 open decision")
+	}
+	return words.New("count.open", "{0} open decisions", n)
+}

@@ -33,9 +33,9 @@ func newColumn(d *Desk) *column {
 	return c
 }
 
-// setWindowWidth makes the cards anew where the column becomes another width.
-func (c *column) setWindowWidth(width float32) {
-	if w := cardWidthIn(width); w != c.width {
+// setWidth makes the cards anew where the column becomes another width.
+func (c *column) setWidth(w float32) {
+	if w != c.width {
 		c.width, c.seen = w, false
 		c.refresh()
 	}

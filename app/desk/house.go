@@ -25,7 +25,8 @@ type House struct {
 	recovery *file.Recovery // nil where its folder cannot be used
 	autosave *file.Autosave
 	left     []file.Unsaved // of killed runs, not yet offered
-	trouble  []error        // of the recovery, not yet told
+	loop     loop
+	trouble  []error // of the recovery, not yet told
 }
 
 // autosaveAfter is how long after an edit the plan is kept.
@@ -35,7 +36,8 @@ const autosaveAfter = 2 * time.Second
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
 	home := filepath.Join(xdg.StateHome, "studbay")
-	h := &House{app: app, post: fyne.Do, claims: filepath.Join(home, "open")}
+	h := &House{app: app, claims: filepath.Join(home, "open")}
+	h.post = h.loop.post
 	h.openRecovery(filepath.Join(home, "recovery"))
 	h.applyTheme()
 	first := newDesk(h)
@@ -131,7 +133,11 @@ func (h *House) gone(d *Desk) {
 			break
 		}
 	}
-	if len(h.desks) == 0 && h.recovery != nil {
+	if len(h.desks) > 0 {
+		return
+	}
+	h.loop.end()
+	if h.recovery != nil {
 		h.autosave.Flush()
 		h.recovery.Close()
 		h.recovery, h.autosave = nil, nil

@@ -14,11 +14,34 @@ const (
 	cardWidth    = 352
 	narrowCard   = 304 // in a window too narrow for a wide one
 	narrowWindow = 1366
+	// overlayWindow is where the drawer begins to lie over the board: a window that
+	// fills a screen 1366 wide is a few units narrower than that inside.
+	overlayWindow = 1340
 	stripHeight  = 30
 	statusHeight = 27
 	unfoldHeight = 214
 	leastBoard   = 160 // of the board's height, before the unfolded room gives way
+	leastWidth   = 360 // of the board, before the panels the user has widened give way
 )
+
+// How far the user may drag what stands beside the board.
+const (
+	leastDrawer, mostDrawer = 160, 320
+	leastCard, mostCard     = 288, 560
+	leastUnfold, mostUnfold = 120, 480
+)
+
+// sizes are what the user has dragged the panels to, in units before the interface
+// scale; 0 is the usual size.
+type sizes struct{ Drawer, Card, Unfold float32 }
+
+// or returns a size within bounds, or the usual one for 0.
+func or(size, usual, least, most float32) float32 {
+	if size == 0 {
+		size = usual
+	}
+	return look.Scaled(max(least, min(most, size)))
+}
 
 // panel is where one part of the window stands.
 type panel struct {
@@ -36,47 +59,49 @@ type places struct {
 // shown says which parts of the window there are.
 type shown struct{ Drawer, Unfold, Card bool }
 
-// isNarrow reports whether a window is too narrow for all panels side by side.
-func isNarrow(width float32) bool { return width < look.Scaled(narrowWindow) }
-
 // cardWidthIn returns the width of the right column in a window.
-func cardWidthIn(width float32) float32 {
-	if isNarrow(width) {
-		return look.Scaled(narrowCard)
+func cardWidthIn(width, chosen float32) float32 {
+	usual := float32(cardWidth)
+	if width < look.Scaled(narrowWindow) {
+		usual = narrowCard
 	}
-	return look.Scaled(cardWidth)
+	return or(chosen, usual, leastCard, mostCard)
 }
 
+// isOverlaid reports whether a window is too narrow for the drawer beside the board.
+func isOverlaid(width float32) bool { return width < look.Scaled(overlayWindow) }
+
 // placesIn lays out a window of a size. All width beyond the panels is the board's.
-func placesIn(size fyne.Size, s shown) (p places) {
+func placesIn(size fyne.Size, s shown, z sizes) (p places) {
 	menu, status := look.Scaled(menuHeight), look.Scaled(statusHeight)
 	middle := max(0, size.Height-menu-status)
 	p.Menu = panel{fyne.NewPos(0, 0), fyne.NewSize(size.Width, menu)}
 	p.Status = panel{fyne.NewPos(0, size.Height-status), fyne.NewSize(size.Width, status)}
 	left, right := look.Scaled(railWidth), size.Width
 	p.Rail = panel{fyne.NewPos(0, menu), fyne.NewSize(left, middle)}
+	drawer := or(z.Drawer, drawerWidth, leastDrawer, mostDrawer)
+	p.Overlaid = s.Drawer && isOverlaid(size.Width)
+	if s.Drawer {
+		p.Drawer = panel{fyne.NewPos(left, menu), fyne.NewSize(drawer, middle)}
+		if !p.Overlaid {
+			left += drawer
+		}
+	}
 	if s.Card {
-		w := cardWidthIn(size.Width)
+		w := min(cardWidthIn(size.Width, z.Card), max(look.Scaled(leastCard), right-left-look.Scaled(leastWidth)))
 		right -= w
 		p.Card = panel{fyne.NewPos(right, menu), fyne.NewSize(w, middle)}
 	}
-	if s.Drawer {
-		w := look.Scaled(drawerWidth)
-		p.Drawer = panel{fyne.NewPos(left, menu), fyne.NewSize(w, middle)}
-		if p.Overlaid = isNarrow(size.Width); !p.Overlaid {
-			left += w
-		}
-	}
-	p.middle(left, max(left, right), menu, middle, s.Unfold)
+	p.middle(left, max(left, right), menu, middle, s.Unfold, z.Unfold)
 	return p
 }
 
 // middle stacks the board, its strip and the unfolded room.
-func (p *places) middle(left, right, top, height float32, unfold bool) {
+func (p *places) middle(left, right, top, height float32, unfold bool, chosen float32) {
 	width, strip := right-left, look.Scaled(stripHeight)
 	below := float32(0)
 	if unfold {
-		below = min(look.Scaled(unfoldHeight), max(0, height-strip-look.Scaled(leastBoard)))
+		below = min(or(chosen, unfoldHeight, leastUnfold, mostUnfold), max(0, height-strip-look.Scaled(leastBoard)))
 	}
 	board := max(0, height-strip-below)
 	p.Board = panel{fyne.NewPos(left, top), fyne.NewSize(width, board)}

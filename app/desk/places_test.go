@@ -9,9 +9,9 @@ import (
 // TestPanelsNeverOverlap lays out windows of many sizes. Only the drawer may lie over
 // the board, and only in a narrow window.
 func TestPanelsNeverOverlap(t *testing.T) {
-	for _, size := range []fyne.Size{{Width: 1024, Height: 640}, {Width: 1366, Height: 768}, {Width: 1440, Height: 900}, {Width: 1920, Height: 1080}, {Width: 2560, Height: 1440}} {
+	for _, size := range []fyne.Size{{Width: 1024, Height: 640}, {Width: 1364, Height: 740}, {Width: 1366, Height: 768}, {Width: 1440, Height: 900}, {Width: 1920, Height: 1080}, {Width: 2560, Height: 1440}} {
 		for _, s := range []shown{{}, {Drawer: true}, {Unfold: true}, {Card: true}, {true, true, true}} {
-			p := placesIn(size, s)
+			p := placesIn(size, s, sizes{})
 			parts := map[string]panel{
 				"menu": p.Menu, "rail": p.Rail, "drawer": p.Drawer, "board": p.Board,
 				"strip": p.Strip, "unfold": p.Unfold, "card": p.Card, "status": p.Status,
@@ -26,7 +26,7 @@ func TestPanelsNeverOverlap(t *testing.T) {
 					}
 				}
 			}
-			if p.Overlaid && !isNarrow(size.Width) {
+			if p.Overlaid && !isOverlaid(size.Width) {
 				t.Errorf("%v: the drawer lies over the board in a wide window", size)
 			}
 		}
@@ -40,11 +40,11 @@ func overlap(a, b panel) bool {
 
 func TestWidthBeyondThePanelsIsTheBoards(t *testing.T) {
 	all := shown{true, true, true}
-	narrow, wide := placesIn(fyne.NewSize(1920, 1080), all), placesIn(fyne.NewSize(2560, 1080), all)
+	narrow, wide := placesIn(fyne.NewSize(1920, 1080), all, sizes{}), placesIn(fyne.NewSize(2560, 1080), all, sizes{})
 	if got, want := wide.Board.Size.Width-narrow.Board.Size.Width, float32(640); got != want {
 		t.Errorf("a window 640 wider gives the board %v, want all of it", got)
 	}
-	if got := placesIn(fyne.NewSize(1280, 800), all).Card.Size.Width; got != narrowCard {
+	if got := placesIn(fyne.NewSize(1280, 800), all, sizes{}).Card.Size.Width; got != narrowCard {
 		t.Errorf("card in a narrow window is %v wide, want %v", got, narrowCard)
 	}
 }
@@ -62,5 +62,31 @@ func TestNamesInTheDrawerLeaveOutWhatTheShelfSays(t *testing.T) {
 		if got := shortName(tt.name, tt.said); got != tt.want {
 			t.Errorf("shortName(%q, %q) = %q, want %q", tt.name, tt.said, got, tt.want)
 		}
+	}
+}
+
+// TestADrawerCoversNothingOnASmallScreen: a window that fills a screen 1366 wide is 1364
+// wide inside.
+func TestADrawerCoversNothingOnASmallScreen(t *testing.T) {
+	for _, width := range []float32{1364, 1340} {
+		p := placesIn(fyne.NewSize(width, 740), shown{true, true, true}, sizes{})
+		if p.Overlaid || overlap(p.Drawer, p.Board) {
+			t.Errorf("a window %v wide: the drawer covers the board", width)
+		}
+	}
+	if p := placesIn(fyne.NewSize(1320, 740), shown{true, true, true}, sizes{}); !p.Overlaid {
+		t.Error("a window 1320 wide leaves too little board beside the drawer")
+	}
+}
+
+func TestDraggedSizesKeepTheirBounds(t *testing.T) {
+	all := shown{true, true, true}
+	wide := placesIn(fyne.NewSize(1920, 1080), all, sizes{Card: 440, Drawer: 240, Unfold: 300})
+	if wide.Card.Size.Width != 440 || wide.Drawer.Size.Width != 240 || wide.Unfold.Size.Height != 300 {
+		t.Errorf("panels are %v, %v, %v, want what they were dragged to", wide.Card.Size, wide.Drawer.Size, wide.Unfold.Size)
+	}
+	far := placesIn(fyne.NewSize(1366, 768), all, sizes{Card: 9000, Drawer: 9000, Unfold: 9000})
+	if far.Board.Size.Width < leastWidth || far.Board.Size.Height < leastBoard {
+		t.Errorf("the board is left %v, want at least %v by %v", far.Board.Size, leastWidth, leastBoard)
 	}
 }

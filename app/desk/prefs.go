@@ -85,6 +85,18 @@ func (p prefs) setWindow(size fyne.Size) {
 	p.store.SetFloat("height", float64(size.Height))
 }
 
+// sizes are what the user has dragged the panels to.
+func (p prefs) sizes() sizes {
+	size := func(name string) float32 { return float32(p.store.Float(name)) }
+	return sizes{Drawer: size("drawer-width"), Card: size("card-width"), Unfold: size("unfold-height")}
+}
+
+func (p prefs) setSizes(s sizes) {
+	p.store.SetFloat("drawer-width", float64(s.Drawer))
+	p.store.SetFloat("card-width", float64(s.Card))
+	p.store.SetFloat("unfold-height", float64(s.Unfold))
+}
+
 func (p prefs) unfold() bool        { return p.store.BoolWithFallback("unfold", true) }
 func (p prefs) setUnfold(on bool)   { p.store.SetBool("unfold", on) }
 func (p prefs) cards() bool         { return p.store.BoolWithFallback("cards", true) }

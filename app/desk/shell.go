@@ -11,7 +11,10 @@ type shell struct {
 	menu, rail, drawer, board, strip, unfold, card, status fyne.CanvasObject
 	lines                                                  [lineCount]fyne.CanvasObject // hairlines between the parts
 	shown                                                  shown
-	onWidth                                                func(float32) // told when the width of the window changes
+	sizes                                                  sizes
+	dividers                                               [dividerCount]*look.Divider
+	onSizes                                                func(sizes)   // told when the user has dragged a divider
+	onWidth                                                func(float32) // told when the width of the card changes
 	isFit                                                  func() bool   // the board shows the whole level
 	refit                                                  func()        // makes it do so at another size
 	width                                                  float32
@@ -30,15 +33,30 @@ const (
 	lineCount
 )
 
+// The dividers, by what they change.
+const (
+	divideDrawer = iota
+	divideCard
+	divideUnfold
+	dividerCount
+)
+
 // build puts the parts into one container; the drawer lies above the board.
 func (s *shell) build() *fyne.Container {
 	for i := range s.lines {
 		s.lines[i] = look.HairLine()
 	}
+	for i := range s.dividers {
+		d := look.NewDivider(i == divideUnfold)
+		d.OnMoved = func(by float32) { s.drag(i, by) }
+		d.OnReset = func() { s.setSize(i, 0) }
+		s.dividers[i] = d
+	}
 	s.root = &fyne.Container{Layout: s, Objects: []fyne.CanvasObject{
 		s.board, s.strip, s.unfold, s.lines[lineStrip], s.lines[lineUnfold],
 		s.rail, s.card, s.drawer, s.status, s.menu,
 		s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
+		s.dividers[divideUnfold], s.dividers[divideDrawer], s.dividers[divideCard],
 	}}
 	return s.root
 }
@@ -51,6 +69,22 @@ func (s *shell) show(v shown) {
 	}
 }
 
+// drag changes the size of what a divider bounds.
+func (s *shell) drag(which int, by float32) {
+	p := placesIn(s.root.Size(), s.shown, s.sizes)
+	now := [...]float32{divideDrawer: p.Drawer.Size.Width + by, divideCard: p.Card.Size.Width - by, divideUnfold: p.Unfold.Size.Height - by}
+	s.setSize(which, max(1, now[which])/look.Scaled(1))
+}
+
+// setSize gives a panel a size, 0 for the usual one.
+func (s *shell) setSize(which int, size float32) {
+	*[...]*float32{divideDrawer: &s.sizes.Drawer, divideCard: &s.sizes.Card, divideUnfold: &s.sizes.Unfold}[which] = size
+	s.Layout(nil, s.root.Size())
+	if s.onSizes != nil {
+		s.onSizes(s.sizes)
+	}
+}
+
 // MinSize implements fyne.Layout: the least window that is of use.
 func (s *shell) MinSize([]fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(look.Scaled(960), look.Scaled(600))
@@ -58,13 +92,13 @@ func (s *shell) MinSize([]fyne.CanvasObject) fyne.Size {
 
 // Layout implements fyne.Layout.
 func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
-	if size.Width != s.width {
-		s.width = size.Width
+	p := placesIn(size, s.shown, s.sizes)
+	if w := p.Card.Size.Width; w > 0 && w != s.width {
+		s.width = w
 		if s.onWidth != nil {
-			s.onWidth(size.Width)
+			s.onWidth(w)
 		}
 	}
-	p := placesIn(size, s.shown)
 	refit := s.isFit != nil && s.isFit() && s.board.Size() != p.Board.Size
 	put(s.menu, p.Menu)
 	put(s.rail, p.Rail)
@@ -80,9 +114,30 @@ func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	} {
 		put(s.lines[i], line)
 	}
+	put(s.dividers[divideDrawer], across(p.Drawer.At.X+p.Drawer.Size.Width, p.Drawer))
+	put(s.dividers[divideCard], across(p.Card.At.X, p.Card))
+	put(s.dividers[divideUnfold], along(p.Unfold))
 	if refit {
 		s.refit()
 	}
+}
+
+// across is the strip of a divider down a side of a panel, or none.
+func across(x float32, p panel) panel {
+	if p.Size.Width <= 0 {
+		return panel{}
+	}
+	w := look.Scaled(look.DividerWidth)
+	return panel{fyne.NewPos(x-w/2, p.At.Y), fyne.NewSize(w, p.Size.Height)}
+}
+
+// along is the strip of a divider on the top of a panel, or none.
+func along(p panel) panel {
+	if p.Size.Height <= 0 {
+		return panel{}
+	}
+	h := look.Scaled(look.DividerWidth)
+	return panel{p.At.AddXY(0, -h/2), fyne.NewSize(p.Size.Width, h)}
 }
 
 func put(o fyne.CanvasObject, at panel) {

@@ -46,7 +46,7 @@ func (s *strip) refresh() {
 	for i, l := range p.Levels {
 		if l.ID == d.doc.Level() {
 			s.level.SetWords(l.Name)
-			s.count.SetWords(d.say("strip.level", "{0} of {1} levels", i+1, len(p.Levels)))
+			s.count.SetWords(d.levelCount(i+1, len(p.Levels)))
 		}
 	}
 	step, _ := s.barStep()
@@ -54,6 +54,14 @@ func (s *strip) refresh() {
 	s.scale.SetWords(d.board.ScaleText())
 	s.bar.Refresh()
 	s.object.Refresh()
+}
+
+// levelCount says which of how many levels is shown.
+func (d *Desk) levelCount(at, of int) string {
+	if of == 1 {
+		return d.say("strip.level-one", "1 of 1 level")
+	}
+	return d.say("strip.level", "{0} of {1} levels", at, of)
 }
 
 // barFields is how many fields the scale bar has.
