@@ -172,7 +172,7 @@ func (d drawer) draw(t testing.TB, format string, dpi int, files []string) strin
 // A sheet drawn by librsvg is a sheet drawn by us, to what two ways of smoothing edges
 // differ by.
 func TestSheetIsWhatAnotherProgramDraws(t *testing.T) {
-	const dpi = 100
+	const dpi = 50
 	d := newDrawer(t)
 	page := sheets(t, common)[0]
 	theirs := decode(t, d.draw(t, "png", dpi, d.pages(t, []*scene.Scene{page})))
