@@ -43,7 +43,7 @@ func (p Plan) checkCircuit(c *Circuit) error {
 		return err
 	}
 	if c.Panel != "" && !p.isPanel(c.Panel) {
-		return refuse(ErrGone, "panel", "{0} names a panel that is not in the plan", c.called()).at("/panel")
+		return refuse(ErrGone, "panel-gone", "{0} names a panel that is not in the plan", c.called()).at("/panel")
 	}
 	if c.Amps < 0 || c.Amps > 10_000 || c.Volts < 0 || c.Volts > 1000 || c.Poles < 0 || c.Poles > 3 {
 		return refuse(nil, "breaker", "{0} has a breaker out of bounds: to 10 000 A, 1000 V and 3 poles", c.called())

@@ -51,10 +51,11 @@ func TestSuggestPrefix(t *testing.T) {
 	p := plan.New("House", ground)
 	add := func(n int, name string) string {
 		prefix := plan.SuggestPrefix(p, name)
+		letter := string("abcdefghjkmnpq"[n])
 		corner := geom.Point{X: unit.Length(n) * 20 * ft}
-		r := plan.NewRoom(plan.ID("raaaaaaa"+string(rune('a'+n))), name, plan.UseBedroom,
+		r := plan.NewRoom(plan.ID("raaaaaaa"+letter), name, plan.UseBedroom,
 			geom.Polygon{corner, corner.Add(at(ft, 0)), corner.Add(at(ft, ft))},
-			[]plan.ID{plan.ID("saaaaaaa" + string(rune('a'+n))), plan.ID("sbaaaaaa" + string(rune('a'+n))), plan.ID("scaaaaaa" + string(rune('a'+n)))})
+			[]plan.ID{plan.ID("saaaaaaa" + letter), plan.ID("sbaaaaaa" + letter), plan.ID("scaaaaaa" + letter)})
 		r.Ceiling = ft
 		p = after(t, p, plan.AddRoom{Level: ground, Room: r})
 		return prefix
@@ -62,6 +63,7 @@ func TestSuggestPrefix(t *testing.T) {
 	for i, tt := range []struct{ name, want string }{
 		{"Kitchen", "K"}, {"Bedroom", "B"}, {"Bath", "BAT"}, {"Bath", "BAA"}, {"Office", "OFF"},
 		{"Île", "Î"}, {"", "X"}, {"2nd bath", "N"}, {"Ba", "BAX"},
+		{"Room", "R"}, {"Room 2", "R2-"}, {"Bedroom 3", "B3-"}, {"Room 2026", "ROO"},
 	} {
 		if got := add(i, tt.name); got != tt.want {
 			t.Errorf("prefix of %q is %q, want %q", tt.name, got, tt.want)

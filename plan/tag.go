@@ -80,9 +80,10 @@ func (p Plan) freeTag(tag string, opening ID) error {
 }
 
 // SuggestPrefix returns a tag prefix that no room has, from the letters of a room's
-// name: its initial, else its first three letters, else its initial and two others. I
-// and O never stand alone, since they read as figures. Two letters and a number look
-// like the code of an assembly, so there are never two.
+// name: its initial, else the initial and the number at the end of the name, such as
+// R2- for Room 2, else its first three letters, else its initial and two others. I and
+// O never stand alone, since they read as figures. Two letters and a number look like
+// the code of an assembly, so there are never two.
 func SuggestPrefix(p Plan, name string) string {
 	used := make(map[string]bool)
 	for _, l := range p.Levels {
@@ -99,10 +100,25 @@ func SuggestPrefix(p Plan, name string) string {
 	if first != "I" && first != "O" && !used[first] {
 		return first
 	}
+	if n := endNumber(name); n != "" {
+		if numbered := first + n + "-"; !used[numbered] {
+			return numbered
+		}
+	}
 	if three := string(letters[:3]); !used[three] {
 		return three
 	}
 	return unusedThree(first, letters[1:], used)
+}
+
+// endNumber returns the number that a name ends in, as far as it is a short one.
+func endNumber(name string) string {
+	name = strings.TrimSpace(name)
+	n := name[len(strings.TrimRight(name, "0123456789")):]
+	if len(n) > 3 || strings.HasPrefix(n, "0") {
+		return ""
+	}
+	return n
 }
 
 func lettersOnly(r rune) rune {
