@@ -11,7 +11,8 @@ import (
 // Unfold returns the faces of a room in a row at true scale, as seen standing in it:
 // the face in hand tinted, studs behind, breaks and fixtures outlined, openings at
 // their true heights and sizes with their tags, and the dimensions of the one in
-// hand. It is nil where the room is not in the plan.
+// hand. It is nil where the room is not in the plan. Where the medium has a window, only
+// what stands whole in it is lettered.
 func Unfold(ix *plan.Index, room plan.ID, findings []fill.Finding, m UnfoldMedium) []Piece {
 	s, ok := StripOf(ix, room)
 	view, found := ix.RoomView(room)
@@ -30,6 +31,13 @@ func Unfold(ix *plan.Index, room plan.ID, findings []fill.Finding, m UnfoldMediu
 	u.badges()
 	u.dimensions(view)
 	u.faceNames()
+	u.letterTags()
+	sortPieces(u.pieces)
+	return u.pieces
+}
+
+// letterTags writes the tags of the boxes drawn.
+func (u *unfolding) letterTags() {
 	for _, l := range u.tags {
 		if !u.beside(l) {
 			u.wanting = append(u.wanting, l)
@@ -38,8 +46,6 @@ func Unfold(ix *plan.Index, room plan.ID, findings []fill.Finding, m UnfoldMediu
 	for _, l := range u.wanting {
 		u.lead(l)
 	}
-	sortPieces(u.pieces)
-	return u.pieces
 }
 
 // unfolding is a strip in the making.
@@ -135,6 +141,9 @@ func (u *unfolding) dashedPen(p scene.Pen, line, gap float64) scene.Pen {
 
 // faceName writes a face's name above it on a board and below it on a sheet.
 func (u *unfolding) faceName(f StripFace, whole scene.Rect, isChosen bool) {
+	if whole = u.m.visible(whole); whole.IsEmpty() {
+		return
+	}
 	run := scene.Run{
 		At:   scene.Point{X: whole.Middle().X, Y: whole.Min.Y - 0.7*u.m.Text},
 		Text: u.m.Voice.Say(f.Name), Size: u.m.Text, Color: u.theme.Muted, Align: scene.Center,

@@ -65,6 +65,9 @@ func (u *unfolding) boxOf(f StripFace, o *plan.Opening) scene.Rect {
 
 func (u *unfolding) opening(f StripFace, o *plan.Opening) {
 	box := u.boxOf(f, o)
+	if !u.m.shows(box) {
+		return
+	}
 	ink := u.theme.Accent
 	worst := u.found.worst(o.ID)
 	if worst != nil && u.m.Kind == Board && worst.Severity >= fill.Warn {
@@ -152,6 +155,7 @@ func (u *unfolding) tagBox(f StripFace, o *plan.Opening, box scene.Rect, ink sce
 		room: &roomDrawing{
 			outline: []scene.Point{face.Min, {X: face.Max.X, Y: face.Min.Y}, face.Max, {X: face.Min.X, Y: face.Max.Y}},
 			bounds:  face,
+			window:  u.m.Window,
 		},
 		run: scene.Run{Text: o.Tag, Size: u.m.Text, Weight: glyph.Bold, Color: ink},
 	})

@@ -37,7 +37,7 @@ func (b *book) unfolded() error {
 	for _, l := range b.plan.Levels {
 		for _, r := range b.roomsInOrder(l) {
 			strip, ok := render.StripOf(b.ix, r.ID)
-			if !ok || !b.hasFaceOpening(r) {
+			if !ok || !b.hasFaceOpening(r) && len(render.FixtureFaces(b.ix, r.ID)) == 0 {
 				continue
 			}
 			if f == nil {
@@ -65,68 +65,244 @@ func (b *book) hasFaceOpening(r *plan.Room) bool {
 	return slices.ContainsFunc(r.Sides, func(s *plan.Side) bool { return len(b.ix.OpeningsOn(s.ID)) > 0 })
 }
 
-// unfold puts down one room at the largest scale that its strip fits the column at.
+// unfold puts down one room at the largest scale that its strip fits the column at. A
+// strip too long for the smallest scale of use goes on in further rows. The faces of
+// fixtures with openings follow.
 func (f *flow) unfold(s render.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
-	m := render.UnfoldMedium{Medium: render.SheetMedium(scale.Paper, scale.Building, *theme, b.o.Voice)}
-	m.Text = tagText * scene.PointSize
-	tall := unfoldHead + m.Length(s.Ceiling+s.Floor) + unfoldNames + f.page.b.figuresTall(s)
+	rows := b.stripRows(s, unit.FromMillimetres((f.width()-2*stripAside)/scale.times()))
+	for i, row := range rows {
+		f.stripRow(s, scale, row, i > 0, i+1 < len(rows))
+	}
+	f.fixtureFaces(s, scale)
+}
+
+// stripAside is the white at either end of a strip.
+const stripAside = 4.0
+
+// span is a part of a strip from its left end.
+type span struct{ from, to unit.Length }
+
+func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
+
+// stripRow puts down a part of a strip: all of it, or what one row holds.
+func (f *flow) stripRow(s render.Strip, scale Scale, row span, again, goesOn bool) {
+	b := f.page.b
+	m := render.UnfoldMedium{Medium: b.medium(scale)}
+	tall := unfoldHead + m.Length(s.Ceiling+s.Floor) + unfoldNames + b.figuresTall(s)
 	f.need(tall)
-	head := style{size: heading, bold: true}
-	name := head.fit(s.Room.Name, f.width()*0.7)
-	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, name))
-	f.page.add(fine.at(f.left()+head.width(name)+3, f.y+head.cap()+0.6,
-		b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)))
-	m.At = scene.Point{X: f.left() + 2, Y: f.y + unfoldHead + m.Length(s.Ceiling)}
-	pieces := render.Unfold(b.ix, s.Room.ID, b.findings, m)
-	f.page.add(scene.Group{Layer: scene.Layer{Name: s.Room.Name}, Items: render.Items(pieces)})
+	name := s.Room.Name
+	if again {
+		name = b.say("site.room-again", "{0}, continued", name)
+	}
+	f.roomHead(name, b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling))
+	top, bottom := f.y+unfoldHead, f.y+unfoldHead+m.Length(s.Ceiling+s.Floor)
+	left := f.left() + stripAside/2
+	m.At = scene.Point{X: left - m.Length(row.from), Y: top + m.Length(s.Ceiling)}
+	m.Window = scene.Rect{
+		Min: scene.Point{X: left - stripAside/2, Y: top - 0.5},
+		Max: scene.Point{X: left + m.Length(row.to-row.from) + stripAside/2, Y: bottom + unfoldNames},
+	}
+	const hair = 0.2
+	if again {
+		m.Window.Min.X = left - hair
+	}
+	if goesOn {
+		m.Window.Max.X = left + m.Length(row.to-row.from) + hair
+	}
+	f.page.add(scene.Group{
+		Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
+		Items: render.Items(inWindow(render.Unfold(b.ix, s.Room.ID, b.findings, m), m.Window)),
+	})
+	if again {
+		f.page.breakMark(m.Window.Min.X-1, top, bottom)
+	}
+	if goesOn {
+		f.page.breakMark(m.Window.Max.X+1, top, bottom)
+	}
 	for _, face := range s.Faces {
-		f.figures(m, s, face)
+		from, to := max(face.Left, row.from), min(face.Left+face.Length, row.to)
+		if from < to {
+			f.figures(m, m.ToStrip(from, 0).X, m.ToStrip(to, 0).X, m.ToStrip(0, -s.Floor).Y, b.stations(s, face, row))
+		}
 	}
 	f.y += tall
 	f.space(unfoldGap)
 }
 
-// scaleFor returns the largest standard scale for a strip, the smallest where none fits.
+// roomHead puts down the name of a room with what is said of it.
+func (f *flow) roomHead(name, more string) {
+	head := style{size: heading, bold: true}
+	name = head.fit(name, f.width()*0.7)
+	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, name), fine.at(f.left()+head.width(name)+3, f.y+head.cap()+0.6, more))
+}
+
+// inWindow drops what a clip would hide whole.
+func inWindow(pieces []render.Piece, window scene.Rect) (kept []render.Piece) {
+	for _, p := range pieces {
+		if p.Bounds.Expanded(0.01).Overlaps(window) {
+			kept = append(kept, p)
+		}
+	}
+	return kept
+}
+
+// breakMark draws the line with a kink at which a strip is broken off.
+func (p *page) breakMark(x, top, bottom float64) {
+	middle := (top + bottom) / 2
+	line := pen(rule)
+	p.add(scene.Stroke{Pen: line, Path: scene.Polyline(
+		scene.Point{X: x, Y: top - 1}, scene.Point{X: x, Y: middle - 2}, scene.Point{X: x - 1.2, Y: middle - 0.8},
+		scene.Point{X: x + 1.2, Y: middle + 0.8}, scene.Point{X: x, Y: middle + 2}, scene.Point{X: x, Y: bottom + 1})})
+}
+
+// stripRows divides a strip into rows no longer than a length: at corners where a row
+// is then not left half empty, else clear of boxes and breaks.
+func (b *book) stripRows(s render.Strip, most unit.Length) (rows []span) {
+	from := unit.Length(0)
+	for s.Width-from > most {
+		to := b.cutStrip(s, from, from+most)
+		rows = append(rows, span{from, to})
+		from = to
+	}
+	return append(rows, span{from, s.Width})
+}
+
+// cutStrip returns the best place to break a strip off in its part up to a limit.
+func (b *book) cutStrip(s render.Strip, from, limit unit.Length) unit.Length {
+	least := from + (limit-from)/2
+	for _, face := range slices.Backward(s.Faces) {
+		if face.Left <= limit && face.Left >= least {
+			return face.Left
+		}
+	}
+	for at := limit; at >= least; {
+		hit, ok := b.struckBy(s, at)
+		if !ok {
+			return at
+		}
+		at = hit.from - 1
+	}
+	return limit
+}
+
+// struckBy returns the box or break that a cut of a strip would run through.
+func (b *book) struckBy(s render.Strip, at unit.Length) (span, bool) {
+	const air = 4 * unit.Inch
+	face, _ := s.FaceAt(at)
+	for _, c := range b.ix.Cuts(face.Side.ID) {
+		if r := (span{face.Left + c.From - air, face.Left + c.To + air}); r.has(at) {
+			return r, true
+		}
+	}
+	for _, o := range b.ix.OpeningsOn(face.Side.ID) {
+		wide, _ := fill.BoxSize(o)
+		middle, half := face.Left+o.At.Along, wide/2+air
+		if r := (span{middle - half, middle + half}); r.has(at) {
+			return r, true
+		}
+	}
+	return span{}, false
+}
+
+// leastUnfold is the smallest scale rooms are unfolded at as long as they are low enough
+// for it: under it a box is a dot.
+var leastUnfold = map[unit.System]Scale{unit.Imperial: imperial(3), unit.Metric: metric(75)}
+
+// scaleFor returns the largest standard scale for a strip; the smallest of use where it
+// is too long for all, and a smaller one only where it is too high.
 func (f *flow) scaleFor(s render.Strip) (scale Scale) {
 	system := f.page.b.o.Voice.System
-	free := scene.Rect{Max: scene.Point{X: f.width() - 4, Y: f.column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
+	free := scene.Rect{Max: scene.Point{X: f.width() - 2*stripAside, Y: f.column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
 	for _, scale = range scalesOf(system) {
-		if scale.times() > largestUnfold[system].times() {
+		if scale.times() > largestUnfold[system].times() || scene.MM(s.Ceiling+s.Floor)*scale.times() > free.Height() {
 			continue
 		}
-		if scene.MM(s.Width)*scale.times() <= free.Width() && scene.MM(s.Ceiling+s.Floor)*scale.times() <= free.Height() {
+		if scene.MM(s.Width)*scale.times() <= free.Width() || scale.times() <= leastUnfold[system].times() {
 			return scale
 		}
 	}
 	return scale
 }
 
-// station is a place along a face with what is to be said of it.
+// fixtureFaces puts down the faces of fixtures in a room that carry openings.
+func (f *flow) fixtureFaces(s render.Strip, scale Scale) {
+	b := f.page.b
+	faces := render.FixtureFaces(b.ix, s.Room.ID)
+	for len(faces) > 0 {
+		m := render.UnfoldMedium{Medium: b.medium(scale)}
+		n := 1
+		for n < len(faces) && m.Length(faces[n].Left+faces[n].Length-faces[0].Left) <= f.width()-2*stripAside {
+			n++
+		}
+		f.fixtureRow(s, m, faces[:n])
+		faces = faces[n:]
+	}
+}
+
+// fixtureRow puts down as many of them as a row holds.
+func (f *flow) fixtureRow(s render.Strip, m render.UnfoldMedium, faces []render.FixtureFace) {
+	b := f.page.b
+	high, low := unit.Length(0), 0.0
+	for _, face := range faces {
+		high = max(high, face.Fixture.Top())
+		for _, o := range face.Openings {
+			high = max(high, fill.CentreHeight(o, s.Room)+6*unit.Inch)
+		}
+		for _, st := range b.stationsOf(s, 0, face.Openings) {
+			low = max(low, style{size: small}.width(st.text))
+		}
+	}
+	tall := unfoldHead + m.Length(high) + unfoldNames + low + 2
+	f.need(tall)
+	head := style{size: body, bold: true}
+	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, b.say("unfold.fixtures", "{0}: faces of what stands in it", s.Room.Name)))
+	left := f.left() + stripAside/2 + 2
+	m.At = scene.Point{X: left - m.Length(faces[0].Left), Y: f.y + unfoldHead + m.Length(high)}
+	last := faces[len(faces)-1]
+	m.Window = scene.Rect{
+		Min: scene.Point{X: f.left() - 1, Y: f.y + unfoldHead - 2},
+		Max: scene.Point{X: m.ToStrip(last.Left+last.Length+render.FixtureFaceGap/2, 0).X, Y: m.At.Y + unfoldNames},
+	}
+	var items []scene.Item
+	for _, p := range render.UnfoldFixtures(b.ix, s.Room.ID, b.findings, m) {
+		if m.Window.Contains(p.Bounds.Min) && m.Window.Contains(p.Bounds.Max) {
+			items = append(items, p.Items...)
+		}
+	}
+	f.page.add(scene.Group{Layer: scene.Layer{Name: s.Room.Name}, Items: items})
+	half := m.Length(render.FixtureFaceGap) / 2
+	for _, face := range faces {
+		from, to := m.ToStrip(face.Left, 0).X, m.ToStrip(face.Left+face.Length, 0).X
+		f.figures(m, from-half, to+half, m.At.Y, b.stationsOf(s, face.Left, face.Openings))
+	}
+	f.y += tall
+	f.space(unfoldGap)
+}
+
+// station is a place along a strip with what is to be said of it.
 type station struct {
-	along unit.Length
+	at    unit.Length
+	along unit.Length // from the left end of its face
 	text  string
 }
 
-// figures writes under each box of a face where it stands, turned to be read from the
-// right, so that figures stand as near each other as boxes do.
-func (f *flow) figures(m render.UnfoldMedium, s render.Strip, face render.StripFace) {
-	stations := f.page.b.stations(s, face)
+// figures stands the stations of a face under it where they are, turned to be read from
+// the right, so that figures stand as near each other as boxes do; between two ends.
+func (f *flow) figures(m render.UnfoldMedium, left, right, floor float64, stations []station) {
 	if len(stations) == 0 {
 		return
 	}
 	small := style{size: small, align: scene.End}
 	wide := small.line()
-	floor := m.ToStrip(face.Left, -s.Floor)
-	left, right := m.ToStrip(face.Left, 0).X, m.ToStrip(face.Left+face.Length, 0).X
 	at := make([]float64, len(stations))
 	for i, st := range stations {
-		at[i] = left + m.Length(st.along)
+		at[i] = m.ToStrip(st.at, 0).X
 	}
-	top := floor.Y + unfoldNames
+	top := floor + unfoldNames
 	for i, x := range spread(at, wide, left+wide/2, right-wide/2) {
-		foot := scene.Point{X: at[i], Y: floor.Y}
+		foot := scene.Point{X: at[i], Y: floor}
 		f.page.add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: pen(hairline)})
 		f.page.add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: pen(hairline)})
 		run := small.at(x, top+1.5, stations[i].text)
@@ -139,18 +315,25 @@ func (f *flow) figures(m render.UnfoldMedium, s render.Strip, face render.StripF
 func (b *book) figuresTall(s render.Strip) float64 {
 	most := 0.0
 	for _, face := range s.Faces {
-		for _, st := range b.stations(s, face) {
+		for _, st := range b.stations(s, face, span{0, s.Width + 1}) {
 			most = max(most, style{size: small}.width(st.text))
 		}
 	}
 	return most + 2
 }
 
-// stations lists what stands on a face from its left corner; what stands over one
-// another shares a station, the lowest first.
-func (b *book) stations(s render.Strip, face render.StripFace) (all []station) {
+// stations lists what stands on a face, in a part of its strip, from its left corner.
+func (b *book) stations(s render.Strip, face render.StripFace, in span) []station {
 	openings := slices.Clone(b.ix.OpeningsOn(face.Side.ID))
+	openings = slices.DeleteFunc(openings, func(o *plan.Opening) bool { return !in.has(face.Left + o.At.Along) })
+	return b.stationsOf(s, face.Left, openings)
+}
+
+// stationsOf lists where openings stand on a face that begins so far along its strip;
+// what stands over one another shares a station, the lowest first.
+func (b *book) stationsOf(s render.Strip, left unit.Length, openings []*plan.Opening) (all []station) {
 	height := func(o *plan.Opening) unit.Length { return fill.CentreHeight(o, s.Room) }
+	openings = slices.Clone(openings)
 	slices.SortStableFunc(openings, func(x, y *plan.Opening) int {
 		return cmp.Or(cmp.Compare(x.At.Along, y.At.Along), cmp.Compare(height(x), height(y)))
 	})
@@ -160,7 +343,7 @@ func (b *book) stations(s render.Strip, face render.StripFace) (all []station) {
 			all[n-1].text = b.say("unfold.and", "{0}, {1}", all[n-1].text, up)
 			continue
 		}
-		all = append(all, station{o.At.Along, b.say("unfold.station", "{0} · {1}", o.At.Along, up)})
+		all = append(all, station{left + o.At.Along, o.At.Along, b.say("unfold.station", "{0} · {1}", o.At.Along, up)})
 	}
 	return all
 }

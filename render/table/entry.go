@@ -6,6 +6,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/words"
+	"studbay/render"
 )
 
 // known is what the plan tells of openings from elsewhere, by opening.
@@ -71,11 +72,7 @@ func (e *entry) face() words.Text {
 	if e.view.On == nil {
 		return words.Text{}
 	}
-	name := e.view.On.Kind.Text()
-	if e.view.On.Name != "" {
-		name = words.New("plain", "{0}", e.view.On.Name)
-	}
-	return words.New("face.fixture."+string(e.o.At.Part), "{0}, "+string(e.o.At.Part), name)
+	return render.FixtureFaceName(e.view.On, e.o.At.Part)
 }
 
 func (e *entry) gangs() Cell {
