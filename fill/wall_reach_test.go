@@ -366,3 +366,11 @@ func TestACounterTakesTheCornerToo(t *testing.T) {
 		t.Errorf("10 in beside one counter, nothing beside the other: not served %q", got)
 	}
 }
+
+func TestRemedyStandsAtAWholeInch(t *testing.T) {
+	r := oneWall(t, 142.125)
+	add, ok := r.reach()[0].Remedies[0].Edit.(plan.AddOpening)
+	if !ok || add.Opening.At.Along != in(71) {
+		t.Errorf("the middle of 142-1/8 in: %+v, want 71 in along", add.Opening.At)
+	}
+}

@@ -131,7 +131,8 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room) (best piece, al
 }
 
 // free returns the place along the piece's side nearest to a wish where a box like o is
-// clear of those that are there.
+// clear of those that are there, at a whole inch where that serves as well: it reads
+// better on a tape.
 func (p piece) free(o *plan.Opening, room *plan.Room, s spot) (at unit.Length, found bool) {
 	if s.low > s.high {
 		return 0, false
@@ -154,6 +155,10 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot) (at unit.Length, f
 		if !found || (try-s.wish).Abs() < (at-s.wish).Abs() {
 			at, found = try, true
 		}
+	}
+	if round := at.Rounded(unit.Inch); found && round >= s.low && round <= s.high &&
+		!slices.ContainsFunc(others, mine.moved(round-o.At.Along).meets) {
+		at = round
 	}
 	return at, found
 }
