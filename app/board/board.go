@@ -131,7 +131,11 @@ func (b *Board) request() request {
 	d := b.density()
 	on := b.screen()
 	on.Min = image.Point{}
-	return request{pic: b.pic, zoom: b.view.Zoom, density: d, frame: on.Inset(-int(margin * d)).Sub(b.view.At)}
+	return request{pic: b.pic, zoom: b.view.Zoom, density: d, frame: on.Inset(-int(margin * d)).Sub(b.view.At), wires: wiresOf(b.pic)}
+}
+
+func rectOf(r image.Rectangle) scene.Rect {
+	return scene.Rect{Min: scene.Point{X: float64(r.Min.X), Y: float64(r.Min.Y)}, Max: scene.Point{X: float64(r.Max.X), Y: float64(r.Max.Y)}}
 }
 
 // edgeNear is how near the edge of the bitmap may come before it is painted anew about
@@ -198,7 +202,7 @@ func (b *Board) place() {
 // refreshLive shows what is live above the picture.
 func (b *Board) refreshLive() {
 	d := b.density()
-	s := scribe{pic: b.pic, view: b.view, density: d, shown: b.easel.shown, symbols: b.symbols}
+	s := scribe{pic: b.pic, view: b.view, density: d, shown: b.easel.shown, symbols: b.symbols, screen: rectOf(b.screen())}
 	if at := b.parts.pointer; at != nil {
 		s.pointer = &scene.Point{X: float64(at.X) * d, Y: float64(at.Y) * d}
 	}
@@ -210,6 +214,16 @@ func (b *Board) pointAt(at *fyne.Position) {
 	b.parts.pointer = at
 	b.parts.placeMarks()
 	b.refreshLive()
+}
+
+// lineAt returns the control or cable whose line is drawn at a pixel.
+func (b *Board) lineAt(px image.Point) plan.ID {
+	shown := b.easel.shown
+	if shown == nil || shown.zoom != b.view.Zoom {
+		return ""
+	}
+	at := px.Sub(b.view.At).Sub(shown.frame.Min)
+	return shown.lineAt(scene.Point{X: float64(at.X), Y: float64(at.Y)}, reach*b.density()/2)
 }
 
 // symbolAt returns the opening whose symbol or tag is drawn at a pixel.

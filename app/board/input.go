@@ -37,6 +37,7 @@ func (b *Board) pointer(at fyne.Position, mod fyne.KeyModifier) (tool.Pointer, b
 		Control: mod&fyne.KeyModifierShortcutDefault != 0,
 		Alt:     mod&fyne.KeyModifierAlt != 0,
 		Symbol:  b.symbolAt(px),
+		Line:    b.lineAt(px),
 	}, true
 }
 

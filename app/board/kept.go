@@ -24,13 +24,14 @@ type request struct {
 	zoom    float64
 	density float64
 	frame   image.Rectangle
+	wires   wires
 }
 
 // sameLooks reports whether two requests differ in nothing but their frame.
 func (r request) sameLooks(s request) bool {
 	a, b := r.pic, s.pic
 	return r.zoom == s.zoom && r.density == s.density && a.Index == b.Index && a.Level == b.Level &&
-		a.Theme == b.Theme && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
+		a.Theme == b.Theme && r.wires.same(s.wires) && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
 		a.Voice.System == b.Voice.System && a.Voice.DecimalComma == b.Voice.DecimalComma &&
 		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
 }
@@ -79,7 +80,7 @@ type painted struct {
 func paint(r request, before *painted, spare *image.RGBA, sprites *bitmap.Cache) *painted {
 	p := &painted{request: r}
 	if r.pic.Index != nil {
-		p.pieces = render.Level(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box())
+		p.pieces = r.wired(render.Level(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box()))
 	}
 	p.list = bitmap.NewList(p.pieces, r.pic.Theme.Paper, sprites)
 	frame := image.Rectangle{Max: r.frame.Size()}

@@ -44,7 +44,9 @@ type scribe struct {
 	shown   *painted
 	pointer *scene.Point // in pixels, or nil
 	symbols map[ghostKey]ghostImage
+	screen  scene.Rect // in which notes stay; empty: they need not
 	shapes  []shape
+	notes   []scene.Rect // where notes stand already
 }
 
 func (s *scribe) at(p geom.Point) scene.Point {
@@ -69,9 +71,6 @@ func (s *scribe) draw() []shape {
 	for _, id := range p.Moving {
 		s.moving(id)
 	}
-	for _, l := range p.Faint {
-		s.line(l.A, l.B, 1, s.pic.Theme.Muted)
-	}
 	for i, corner := range p.Area {
 		if i > 0 {
 			s.line(p.Area[i-1], corner, 2, s.pic.Theme.Accent)
@@ -89,6 +88,9 @@ func (s *scribe) draw() []shape {
 	}
 	for _, d := range p.Dims {
 		s.dim(d)
+	}
+	for _, n := range p.Notes {
+		s.note(n.Text, s.at(n.At), s.pic.Theme.Ink, true)
 	}
 	if p.Box != nil {
 		accent := s.pic.Theme.Accent
@@ -148,28 +150,22 @@ func (s *scribe) selected(id plan.ID) {
 				s.knob(line.B)
 			}
 		}
-	case plan.KindCable:
-		if c, ok := ix.Plan().Cables.Get(id); ok {
-			a, okA := s.footOf(c.From)
-			b, okB := s.footOf(c.To)
-			if okA && okB {
-				s.line(a, b, 2.5, accent)
-			}
-		}
+	case plan.KindCable, plan.KindControl:
+		s.wire(id)
 	}
 }
 
-func (s *scribe) footOf(id plan.ID) (geom.Point, bool) {
-	if o, _ := s.pic.Index.Plan().Opening(id); o != nil {
-		place, ok := s.pic.Index.Place(o.At)
-		return place.Foot, ok
+// wire draws the line of a chosen cable or control over the one painted.
+func (s *scribe) wire(id plan.ID) {
+	if s.shown == nil || s.shown.zoom != s.view.Zoom {
+		return
 	}
-	if f, _ := s.pic.Index.Plan().Fixture(id); f != nil {
-		if outline, ok := s.pic.Index.Footprint(f); ok {
-			return outline.Centroid(), true
+	by := scene.Point{X: float64(s.shown.frame.Min.X + s.view.At.X), Y: float64(s.shown.frame.Min.Y + s.view.At.Y)}
+	for _, line := range s.shown.linesOf(id) {
+		for i := 1; i < len(line); i++ {
+			s.add(shape{kind: lineShape, a: line[i-1].Add(by), b: line[i].Add(by), width: 2.5 * s.density, color: s.pic.Theme.Accent})
 		}
 	}
-	return geom.Point{}, false
 }
 
 // outline draws the edges of an area with a knob at each corner.

@@ -32,6 +32,11 @@ func (s *scribe) dim(d tool.Dim) {
 	s.add(shape{kind: lineShape, a: a, b: b, width: k, color: ink},
 		shape{kind: lineShape, a: a.Sub(across), b: a.Add(across), width: 1.5 * k, color: ink},
 		shape{kind: lineShape, a: b.Sub(across), b: b.Add(across), width: 1.5 * k, color: ink})
+	if min(math.Abs(v.X), math.Abs(v.Y)) < 1 { // a slanting one is not kept clear of
+		s.notes = append(s.notes, scene.Rect{
+			Min: scene.Point{X: min(a.X, b.X), Y: min(a.Y, b.Y)}, Max: scene.Point{X: max(a.X, b.X), Y: max(a.Y, b.Y)},
+		}.Expanded(4*k))
+	}
 	middle := a.Add(b).Mul(0.5)
 	s.note(d.Text, middle, ink, true)
 }
@@ -41,12 +46,13 @@ func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool)
 	if text == "" {
 		return
 	}
-	run := scene.Run{Text: text, Size: 10.5 * s.density, Weight: glyph.Bold}
-	w, h := run.Width()+12*s.density, 16*s.density
+	w, h := noteSize(text, s.density)
 	corner := scene.Point{X: at.X, Y: at.Y - h/2}
 	if middle {
 		corner.X -= w / 2
 	}
+	corner = s.kept(corner, w, h)
+	s.notes = append(s.notes, scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})})
 	s.add(shape{kind: boxShape, a: corner, b: corner.Add(scene.Point{X: w, Y: h}), fill: s.pic.Theme.Paper, color: s.pic.Theme.Line, width: s.density},
 		shape{kind: textShape, a: corner.Add(scene.Point{X: 5 * s.density, Y: 1 * s.density}), text: text, bold: true, size: 10.5, color: ink})
 }
@@ -66,17 +72,66 @@ func (s *scribe) snap(p tool.Preview) {
 	if by == nil {
 		return
 	}
-	beside := by.Add(scene.Point{X: 16 * s.density, Y: 22 * s.density})
-	if len(p.Dims) > 0 {
-		beside.Y = by.Y + (asideUnits+20)*s.density // clear of the dimensions
-	}
-	if p.Typed != "" {
-		s.note(p.Typed+" |", beside, t.Ink, false)
-		beside.Y += 20 * s.density
+	if !p.Typed.IsZero() {
+		s.beside(*by, s.pic.Voice.Say(p.Typed), t.Ink)
 	}
 	if !p.Snap.IsZero() {
-		s.note(s.pic.Voice.Say(p.Snap), beside, t.Accent, false)
+		s.beside(*by, s.pic.Voice.Say(p.Snap), t.Accent)
 	}
+}
+
+// kept moves a note of a size into the screen.
+func (s *scribe) kept(corner scene.Point, w, h float64) scene.Point {
+	if s.screen.IsEmpty() {
+		return corner
+	}
+	edge := 4 * s.density
+	return scene.Point{
+		X: max(s.screen.Min.X+edge, min(s.screen.Max.X-edge-w, corner.X)),
+		Y: max(s.screen.Min.Y+edge, min(s.screen.Max.Y-edge-h, corner.Y)),
+	}
+}
+
+// asideRows is how many rows of notes are tried to either side of a place.
+const asideRows = 5
+
+// beside writes a note near a place where no other stands: below to the right if it can,
+// else lower, above, or to the left.
+func (s *scribe) beside(by scene.Point, text string, ink scene.Color) {
+	w, h := noteSize(text, s.density)
+	free := func(corner scene.Point) bool {
+		box := scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})}
+		if s.kept(corner, w, h) != corner {
+			return false
+		}
+		for _, n := range s.notes {
+			if n.Overlaps(box) {
+				return false
+			}
+		}
+		return true
+	}
+	gap := 14 * s.density
+	best := by.Add(scene.Point{X: gap, Y: gap})
+	for row := range asideRows {
+		down := gap + float64(row)*(h+2*s.density)
+		for _, corner := range []scene.Point{
+			{X: by.X + gap, Y: by.Y + down}, {X: by.X - gap - w, Y: by.Y + down},
+			{X: by.X + gap, Y: by.Y - down - h}, {X: by.X - gap - w, Y: by.Y - down - h},
+		} {
+			if free(corner) {
+				s.note(text, corner.Add(scene.Point{Y: h / 2}), ink, false)
+				return
+			}
+		}
+	}
+	s.note(text, best.Add(scene.Point{Y: h / 2}), ink, false)
+}
+
+// noteSize returns how large a note is, with its ground.
+func noteSize(text string, density float64) (w, h float64) {
+	run := scene.Run{Text: text, Size: 10.5 * density, Weight: glyph.Bold}
+	return run.Width() + 12*density, 16 * density
 }
 
 // direction returns a vector of the plan at length one.

@@ -14,8 +14,6 @@ import (
 
 	"studbay/app/board/bitmap"
 	"studbay/app/tool"
-	"studbay/fill"
-	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
@@ -173,51 +171,6 @@ func (u *Unfold) boxAt(at scene.Point, d float64) plan.ID {
 		}
 	}
 	return ""
-}
-
-// liveShapes lists what is live: rings round what is chosen, the box that would be
-// placed, the snap in force.
-func (u *Unfold) liveShapes(d float64) []shape {
-	if !u.isThere {
-		return nil
-	}
-	s := scribe{pic: u.pic.Picture, density: d}
-	t := u.pic.Theme
-	for i := range u.pieces {
-		p := &u.pieces[i]
-		if p.Layer == render.LayerOpenings && slices.Contains(u.pic.Selected, p.ID) {
-			box := p.Bounds.Expanded(3 * d)
-			s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 2 * d, color: t.Accent})
-		}
-	}
-	if g := u.pic.Preview.Ghost; g != nil && g.At.Part == plan.PartFace {
-		if f, ok := u.strip.Face(g.At.Host); ok {
-			u.ghost(&s, f, g)
-		}
-	}
-	if u.pointer != nil {
-		at := scene.Point{X: float64(u.pointer.X) * d, Y: float64(u.pointer.Y) * d}
-		p := u.pic.Preview
-		p.SnapAt, p.Dims = nil, nil
-		s.pointer = &at
-		s.snap(p)
-	}
-	return s.shapes
-}
-
-// ghost draws the box of an opening that would be placed.
-func (u *Unfold) ghost(s *scribe, f render.StripFace, g *tool.Ghost) {
-	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
-	made := fill.NewOpening(g.Kind, g.At)
-	w, h := render.BoxFront(part.All(), &made)
-	wide, high := max(7*s.density, u.medium.Length(w)), max(11*s.density, u.medium.Length(h))
-	wash := s.pic.Theme.Accent
-	wash.A = 0x44
-	box := scene.RectAround(middle, wide, high)
-	s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 1.5 * s.density, color: s.pic.Theme.Accent, fill: wash})
-	foot := u.medium.ToStrip(f.Left+g.At.Along, 0)
-	s.add(shape{kind: lineShape, a: scene.Point{X: middle.X, Y: box.Max.Y}, b: foot, width: s.density, color: s.pic.Theme.Muted})
-	s.note(s.pic.Voice.System.Short(g.Height), middle.Add(scene.Point{X: 0, Y: -high/2 - 12*s.density}), s.pic.Theme.Ink, true)
 }
 
 func (u *Unfold) hover(at *fyne.Position) {

@@ -38,17 +38,18 @@ type Desk struct {
 	fitted   bool // the board shows the whole level
 	fitting  bool // the view changes because of that
 
-	shell  *shell
-	menus  *menuStrip
-	rail   *rail
-	drawer *drawer
-	board  *board.Board
-	unfold *board.Unfold
-	strip  *strip
-	pane   *unfoldPane
-	column *column
-	status *status
-	blank  *blank
+	shell   *shell
+	menus   *menuStrip
+	rail    *rail
+	drawer  *drawer
+	choices *choices
+	board   *board.Board
+	unfold  *board.Unfold
+	strip   *strip
+	pane    *unfoldPane
+	column  *column
+	status  *status
+	blank   *blank
 
 	open   *raised     // what stands above the window, or nil
 	claim  *file.Claim // of the document's file, or nil
@@ -87,14 +88,16 @@ const appName = "Studbay"
 func (d *Desk) build() {
 	d.board, d.unfold = board.New(&host{d}), board.NewUnfold(&host{d})
 	d.menus, d.rail, d.drawer = newMenuStrip(d), newRail(d), newDrawer(d)
+	d.choices = newChoices(d, d.drawer.object)
 	d.strip, d.pane, d.status = newStrip(d), newUnfoldPane(d), newStatus(d)
 	d.column = newColumn(d)
 	d.blank = newBlank(d)
 	d.shell = &shell{
-		menu: d.menus.object, rail: d.rail.object, drawer: d.drawer.object,
+		menu: d.menus.object, rail: d.rail.object, drawer: d.choices.over(),
 		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
 		card: d.column.object, status: d.status.object,
-		shown: d.panels(), onWidth: d.column.setWindowWidth, isFit: func() bool { return d.fitted }, refit: d.fit,
+		shown: d.panels(), sizes: d.prefs.sizes(), onSizes: d.prefs.setSizes,
+		onWidth: d.column.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit,
 	}
 	d.window.SetContent(d.shell.build())
 }
@@ -109,10 +112,13 @@ func (d *Desk) fit() {
 
 // panels says which parts of the window are shown now.
 func (d *Desk) panels() shown {
-	return shown{Drawer: d.tools[d.inHand].PlacesOpenings, Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
+	return shown{Drawer: d.choices.isWanted(), Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
 }
 
-func (d *Desk) showPanels() { d.shell.show(d.panels()) }
+func (d *Desk) showPanels() {
+	d.choices.refresh()
+	d.shell.show(d.panels())
+}
 
 // emptyPlan is what a new document begins with.
 func (d *Desk) emptyPlan() plan.Plan {
@@ -191,6 +197,7 @@ func (d *Desk) showHint() {
 		hint = d.said
 	}
 	d.status.hint.SetWords(d.voice.Say(hint))
+	d.choices.refresh()
 }
 
 // setDatum says from which floor the unfolded room tells heights.

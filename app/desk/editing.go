@@ -48,6 +48,7 @@ var removeEdits = map[byte]func(id plan.ID, all bool) plan.Edit{
 	plan.KindRoom:    func(id plan.ID, all bool) plan.Edit { return plan.RemoveRoom{ID: id, Cascade: all} },
 	plan.KindCable:   func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCable{ID: id} },
 	plan.KindCircuit: func(id plan.ID, all bool) plan.Edit { return plan.RemoveCircuit{ID: id, Cascade: all} },
+	plan.KindControl: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveControl{ID: id} },
 	plan.KindSide:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCorner{Side: id} },
 }
 

@@ -1,38 +1,17 @@
 package tool
 
 import (
-	"slices"
-
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-// Choice is one of several sorts of thing that a tool makes.
-type Choice struct {
-	ID   string
-	Name words.Text
-}
-
-// Chooser is a tool that makes one of several sorts of thing. The keys [ and ] take the
-// one before and the one after.
-type Chooser interface {
-	Choices() []Choice
-	Choice() string
-	Choose(id string)
-}
-
-// step returns the sort before or after one.
-func step(all []Choice, id string, by int) string {
-	i := slices.IndexFunc(all, func(c Choice) bool { return c.ID == id })
-	return all[(i+by+len(all))%len(all)].ID
-}
-
 // brk puts doors, sliders, passages, windows and fireplaces into faces.
 type brk struct {
 	kind    plan.BreakKind
-	flipped bool // hung at the other end
+	widths  map[plan.BreakKind]unit.Length // typed, in place of the usual ones
+	flipped bool                           // hung at the other end
 	typed   typing
 	last    Pointer
 	known   bool
@@ -46,7 +25,13 @@ var (
 func (*brk) ID() string { return "break" }
 
 func (b *brk) Hint() words.Text {
-	return words.New("tool.break.hint", "{0}: click a face, or type a distance from the corner; R turns the hand round, [ ] takes another sort", b.kind.Text())
+	if b.typed.of != 0 {
+		return sizeHint
+	}
+	if b.kind == plan.BreakDoor {
+		return words.New("tool.break.hint-door", "Click a face for the {0}, or type a distance from the corner; W its width, R its hand, Alt swings it out", b.kind.Text())
+	}
+	return words.New("tool.break.hint", "Click a face for the {0}, or type a distance from the corner; W sets its width, Shift places freely", b.kind.Text())
 }
 
 // Choices implements Chooser.
@@ -78,21 +63,32 @@ func (*brk) Up(Table, Pointer) {}
 func (b *brk) Type(t Table, k Key) bool {
 	switch {
 	case k.Name == "Enter" && !b.typed.isEmpty():
-		if _, err := b.typed.length(t.System()); err != nil {
-			t.Say(unread(b.typed.text, err))
-			return true
-		}
-		b.put(t)
+		b.enter(t)
 		return true
 	case k.Rune == 'r' || k.Rune == 'R':
 		b.flipped = !b.flipped
 	case k.Rune == '[' || k.Rune == ']':
 		b.Choose(step(b.Choices(), b.Choice(), int(k.Rune-'\\')))
-	case !b.typed.take(k):
+	case !b.typed.takeSize(k, "w"):
 		return false
 	}
 	b.show(t)
 	return true
+}
+
+// enter places the break where the typed distance says, or takes the typed width.
+func (b *brk) enter(t Table) {
+	of := b.typed.of
+	l, ok := b.typed.read(t)
+	switch {
+	case !ok:
+	case of == 0:
+		b.put(t)
+	default:
+		b.widths = with(b.widths, b.kind, l)
+		b.typed.clear()
+		b.show(t)
+	}
 }
 
 func (b *brk) Cancel(t Table) bool {
@@ -105,7 +101,7 @@ func (b *brk) Cancel(t Table) bool {
 }
 
 func (b *brk) Leave(t Table) {
-	*b = brk{kind: b.kind}
+	*b = brk{kind: b.kind, widths: b.widths}
 	t.Preview(Preview{})
 }
 
@@ -129,10 +125,16 @@ func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok b
 	}
 	made = usualBreaks[b.kind]
 	made.Kind = b.kind
+	if l, ok := b.widths[b.kind]; ok {
+		made.Width = l
+	}
+	if l, ok := b.typed.size(t.System(), 'w'); ok && l > 0 {
+		made.Width = l
+	}
 	made.Width = min(made.Width, side.length())
 	made.Head = min(made.Head, side.ref.Room.Ceiling)
 	at := side.along - made.Width/2
-	if l, err := b.typed.length(t.System()); !b.typed.isEmpty() && err == nil {
+	if l, ok := b.typed.place(t.System()); ok {
 		if at, name = fromCorner(side, l); side.along > side.length()/2 {
 			at -= made.Width
 		}
@@ -188,7 +190,7 @@ func (b *brk) put(t Table) {
 }
 
 func (b *brk) show(t Table) {
-	p := Preview{Cursor: CursorCross, Typed: b.typed.text}
+	p := Preview{Cursor: CursorCross, Typed: b.typed.shown(t.System())}
 	made, side, name, ok := b.find(t)
 	if !ok {
 		p.Cursor = CursorNo
@@ -223,10 +225,5 @@ func breakLines(t Table, side onSide, b plan.Break) (l []geom.Segment, dims []Di
 		}
 		line(hinge, 0, hinge, out)
 	}
-	for _, d := range [][2]unit.Length{{0, from}, {to, side.length()}} {
-		if d[1] > d[0] {
-			dims = append(dims, Dim{From: f.Point(d[0], 0), To: f.Point(d[1], 0), Text: t.System().Format(d[1] - d[0]), Aside: f.Out()})
-		}
-	}
-	return l, dims
+	return l, besides(t, side, from, to)
 }

@@ -6,23 +6,38 @@ import (
 	"studbay/plan/words"
 )
 
-// cable draws cables from opening to opening, on from each to the next.
+// cable draws what is wired: cables from opening to opening, on from each to the next,
+// and which switches serve which lights.
 type cable struct {
-	from  plan.ID
+	sort  string  // of cable, or controlSort
+	from  plan.ID // a cable comes from it
+	lead  plan.ID // the switch whose loads are clicked
+	made  plan.ID // their control, once there is one
 	last  Pointer
 	known bool
 }
 
-var _ Tool = (*cable)(nil)
+var (
+	_ Tool    = (*cable)(nil)
+	_ Chooser = (*cable)(nil)
+)
 
 func (*cable) ID() string { return "cable" }
 
 func (c *cable) Hint() words.Text {
-	if c.from == "" {
-		return words.New("tool.cable.hint", "Click the opening or the panel a cable comes from")
+	switch {
+	case c.sort == controlSort && c.lead == "":
+		return words.New("tool.control.hint", "Click a switch; then the lights, fans or receptacles it serves")
+	case c.sort == controlSort:
+		return words.New("tool.control.hint-to", "Click what the switch serves, or a second switch for the same; a second click takes it out, Esc ends")
+	case c.from == "":
+		return words.New("tool.cable.hint", "Click where a cable comes from: a panel or an opening; or a cable, which Del takes out and [ ] resizes")
 	}
-	return words.New("tool.cable.hint-to", "Click the opening it goes to; Esc ends the run")
+	return words.New("tool.cable.hint-to", "Click the opening the cable goes to; [ ] takes another size, Esc ends the run")
 }
+
+// Choose implements Chooser. What is unfinished is dropped.
+func (c *cable) Choose(id string) { *c = cable{sort: id, last: c.last, known: c.known} }
 
 // end returns the opening or panel that is pointed at.
 func (c *cable) end(t Table) (plan.ID, geom.Point, bool) {
@@ -51,32 +66,25 @@ func footOf(t Table, id plan.ID) (geom.Point, bool) {
 	return geom.Point{}, false
 }
 
-// mostRuns bounds how many cables are shown at once.
-const mostRuns = 60
-
-// runs lists the cables about the pointer as straight lines from end to end.
-func (c *cable) runs(t Table) (lines []geom.Segment) {
-	seen := map[plan.ID]bool{}
-	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(c.last.At).Expand(lookAround)) {
-		for _, k := range t.Index().CablesAt(id) {
-			a, okA := footOf(t, k.From)
-			b, okB := footOf(t, k.To)
-			if !seen[k.ID] && okA && okB && len(lines) < mostRuns {
-				lines = append(lines, geom.Segment{A: a, B: b})
-			}
-			seen[k.ID] = true
-		}
-	}
-	return lines
-}
-
 func (c *cable) Down(t Table, p Pointer) {
 	c.last, c.known = p, true
 	id, _, ok := c.end(t)
 	switch {
+	case !ok && c.from == "" && c.lead == "" && p.Line != "":
+		t.Select(p.Line)
 	case !ok:
 		t.Say(words.New("tool.cable.nothing", "There is no opening here: click on a symbol"))
-		return
+	case c.sort == controlSort:
+		c.control(t, id)
+	default:
+		c.goOn(t, id)
+	}
+	c.show(t)
+}
+
+// goOn begins a cable at what was clicked, or ends one there and begins the next.
+func (c *cable) goOn(t Table, id plan.ID) {
+	switch {
 	case c.from == "":
 		c.from = id
 	case id == c.from:
@@ -88,11 +96,10 @@ func (c *cable) Down(t Table, p Pointer) {
 		c.run(t, id)
 	}
 	t.Select(id)
-	c.show(t)
 }
 
-// run adds the cable: like the one that comes in, else as the kind of its end is
-// usually wired.
+// run adds the cable: of the size chosen, else like the one that comes in, else as the
+// kind of its end is usually wired.
 func (c *cable) run(t Table, to plan.ID) {
 	made := plan.Cable{ID: t.NewID(plan.KindCable), From: c.from, To: to, Size: 12, Wires: 2, Ground: true}
 	end, _ := t.Plan().Opening(to)
@@ -102,6 +109,9 @@ func (c *cable) run(t Table, to plan.ID) {
 	if before := t.Index().CablesAt(c.from); len(before) > 0 && c.from.Kind() == plan.KindOpening {
 		b := before[0]
 		made.Size, made.Wires, made.Ground, made.Circuit = b.Size, b.Wires, b.Ground, b.Circuit
+	}
+	if s, ok := sortOf(c.sort); ok {
+		made.Size, made.Wires, made.Ground = s.size, s.wires, true
 	}
 	if end != nil && made.Circuit == "" {
 		made.Circuit = end.Circuit
@@ -118,33 +128,84 @@ func (c *cable) Move(t Table, p Pointer) {
 
 func (*cable) Up(Table, Pointer) {}
 
-func (*cable) Type(Table, Key) bool { return false }
-
-func (c *cable) Cancel(t Table) bool {
-	if c.from == "" {
+func (c *cable) Type(t Table, k Key) bool {
+	switch {
+	case k.Name == "Enter" && (c.from != "" || c.lead != ""):
+		return c.Cancel(t)
+	case k.Name == "Delete" || k.Name == "Backspace":
+		return remove(t)
+	case k.Rune == '[' || k.Rune == ']':
+		c.step(t, int(k.Rune-'\\'))
+	default:
 		return false
 	}
-	c.from = ""
+	c.show(t)
+	return true
+}
+
+// step takes the sort before or after; the chosen cable becomes one of it.
+func (c *cable) step(t Table, by int) {
+	if chosen := t.Selection(); len(chosen) == 1 && c.from == "" {
+		if k, ok := t.Plan().Cables.Get(chosen[0]); ok {
+			s := cableSorts[(sortAt(k)+by+len(cableSorts))%len(cableSorts)]
+			now := *k
+			now.Size, now.Wires = s.size, s.wires
+			t.Do(plan.ChangeCable{Cable: now})
+			return
+		}
+	}
+	from := c.from
+	c.Choose(step(c.Choices(), c.Choice(), by))
+	if c.sort != controlSort {
+		c.from = from
+	}
+}
+
+func (c *cable) Cancel(t Table) bool {
+	if c.from == "" && c.lead == "" {
+		return false
+	}
+	c.from, c.lead, c.made = "", "", ""
 	c.show(t)
 	return true
 }
 
 func (c *cable) Leave(t Table) {
-	*c = cable{}
+	*c = cable{sort: c.sort}
 	t.Preview(Preview{})
 }
 
 func (c *cable) show(t Table) {
-	p := Preview{Cursor: CursorCross, Faint: c.runs(t)}
+	p := Preview{Cursor: CursorCross, Cables: c.sort != controlSort}
 	at := c.last.At
 	if id, foot, ok := c.end(t); ok {
 		at, p.SnapAt, p.Cursor = foot, &foot, CursorHand
 		if o, _ := t.Plan().Opening(id); o != nil {
 			p.Snap = words.New("plain", "{0}", o.Tag)
 		}
+	} else if c.last.Line != "" {
+		p.Cursor = CursorHand
 	}
-	if from, ok := footOf(t, c.from); ok && c.known {
+	from := c.from
+	if c.sort == controlSort {
+		from = c.lead
+	}
+	if from, ok := footOf(t, from); ok && c.known {
 		p.Lines = []geom.Segment{{A: from, B: at}}
 	}
+	if name, ok := c.name(t); ok {
+		p.Snap = both(p.Snap, name)
+	}
 	t.Preview(p)
+}
+
+// name says what is drawn, such as cable 12/2 or control b.
+func (c *cable) name(t Table) (words.Text, bool) {
+	if k, ok := t.Plan().Controls.Get(c.made); ok {
+		return words.New("snap.control", "control {0}", k.Letter), true
+	}
+	if s, ok := sortOf(c.sort); ok && c.from != "" {
+		return s.text(), true
+	}
+	return words.Text{}, false
 }

@@ -33,7 +33,7 @@ func dragOf(t Table, p Pointer, under plan.ID) drag {
 	switch under.Kind() {
 	case plan.KindOpening:
 		if o, _ := t.Plan().Opening(under); o != nil {
-			return &dragOpening{o}
+			return &dragOpening{o, p}
 		}
 	case plan.KindBreak:
 		if b, _ := t.Plan().Break(under); b != nil && (!p.OnUnfold || b.At.Host == p.Side) {
@@ -47,6 +47,10 @@ func dragOf(t Table, p Pointer, under plan.ID) drag {
 	case plan.KindSide:
 		if ref, ok := t.Index().Side(under); ok && !p.OnUnfold {
 			return &dragSide{under, ref.Line(), [2]plan.ID{t.NewID(plan.KindSide), t.NewID(plan.KindSide)}}
+		}
+	case plan.KindRoom:
+		if r := t.Index().RoomOf(under); r != nil && slices.Contains(t.Selection(), under) {
+			return &dragRoom{t.Index(), r, p.At}
 		}
 	}
 	return nil
@@ -75,13 +79,24 @@ func chosenCorner(t Table, p Pointer) (plan.ID, bool) {
 
 // dragOpening moves one opening, on its face, to another, or up and down in the
 // unfolded room.
-type dragOpening struct{ was *plan.Opening }
+type dragOpening struct {
+	was  *plan.Opening
+	from Pointer
+}
+
+// isUp reports whether a drag in the unfolded room goes up or down more than along.
+func (d *dragOpening) isUp(p Pointer) bool {
+	return p.OnUnfold && (p.Side != d.from.Side || (p.Height-d.from.Height).Abs() > p.At.Distance(d.from.At))
+}
 
 func (d *dragOpening) name() words.Text { return plan.MoveOpening{}.Name() }
 
 func (d *dragOpening) back() plan.Edit { return plan.ChangeOpening{Opening: *d.was} }
 
 func (d *dragOpening) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+	if typed.text != "" && typed.of == 0 && d.isUp(p) {
+		typed.of = 'h' // the length typed is as the drag goes
+	}
 	s, ok := spotFor(t, p, typed, d.was.Kind, d.was.ID)
 	preview := Preview{Moving: []plan.ID{d.was.ID}, Snap: s.snap}
 	if !ok {
@@ -100,6 +115,9 @@ func (d *dragOpening) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview)
 	}
 	_, high := fill.BoxSize(d.was)
 	h := plan.CentreAt(s.height).Restated(line(d.was.Height.To), datum(d.was.Height.From), high, place.Room.FloorThickness())
+	if l, ok := typed.size(t.System(), 'h'); ok {
+		h.Value = l
+	}
 	return plan.Steps{Label: d.name(), Edits: []plan.Edit{move, plan.SetHeight{ID: d.was.ID, Height: h}}}, preview
 }
 
@@ -135,7 +153,7 @@ func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 		return nil, preview
 	}
 	at := side.along - d.grip
-	if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+	if l, ok := typed.place(t.System()); ok {
 		if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
 			at -= d.was.Width
 		}
@@ -177,7 +195,7 @@ func (d *dragFixture) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview)
 			return nil, preview
 		}
 		at := side.along - d.grip.X
-		if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+		if l, ok := typed.place(t.System()); ok {
 			if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
 				at -= d.was.Width
 			}
@@ -185,6 +203,7 @@ func (d *dragFixture) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview)
 			at, preview.Snap = rest(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, grid(t.System()))
 		}
 		moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
+		preview.Dims = besides(t, side, moved.At.Along, moved.At.Along+moved.Width)
 	case plan.PartFloor, plan.PartCeiling:
 		at := p.At.Sub(d.grip)
 		room := roomAt(t.Index(), t.Level(), at)

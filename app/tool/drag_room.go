@@ -17,7 +17,20 @@ func (d *dragCorner) name() words.Text { return plan.MoveCorner{}.Name() }
 
 func (d *dragCorner) back() plan.Edit { return plan.MoveCorner{Side: d.side, To: d.was, Clamp: true} }
 
-func (d *dragCorner) to(t Table, p Pointer, _ *typing) (plan.Edit, Preview) {
+// typed returns the corner at a typed length from the one of its neighbours that the
+// drag goes towards or away from.
+func (d *dragCorner) typed(p Pointer, l unit.Length, before, after geom.Point) geom.Point {
+	way := p.At.Sub(d.was)
+	from, most := before, unit.Length(-1)
+	for _, c := range []geom.Point{before, after} {
+		if along, _ := (geom.Segment{A: c, B: d.was}).Project(c.Add(way)); along.Abs() > most {
+			from, most = c, along.Abs()
+		}
+	}
+	return geom.Segment{A: from, B: d.was}.At(l)
+}
+
+func (d *dragCorner) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	ref, ok := t.Index().Side(d.side)
 	if !ok {
 		return nil, Preview{}
@@ -25,7 +38,9 @@ func (d *dragCorner) to(t Table, p Pointer, _ *typing) (plan.Edit, Preview) {
 	n := len(ref.Room.Sides)
 	before, after := ref.Room.Sides[(ref.At+n-1)%n].Start, ref.Room.Sides[(ref.At+1)%n].Start
 	at, name := p.At, words.Text{}
-	if !p.Shift {
+	if l, ok := typed.place(t.System()); ok && l > 0 {
+		at, name = d.typed(p, l, before, after), words.New("snap.typed", "{0}", l)
+	} else if !p.Shift {
 		l := linesNear(t, p.At, ref.Room.ID)
 		square := words.New("snap.square", "square")
 		for _, c := range []geom.Point{before, after} {
@@ -64,7 +79,7 @@ func (d *dragSide) by(l unit.Length) plan.Edit {
 func (d *dragSide) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	_, off := d.was.Project(p.At)
 	by, name := -off, words.Text{}
-	if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+	if l, ok := typed.place(t.System()); ok {
 		if by < 0 {
 			l = -l
 		}

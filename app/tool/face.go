@@ -126,6 +126,17 @@ func distances(t Table, s onSide, at unit.Length, self plan.ID) []Dim {
 	return dims
 }
 
+// besides are the live dimensions of a stretch of a side: from its ends to the corners.
+func besides(t Table, s onSide, from, to unit.Length) (dims []Dim) {
+	f := plan.FrameOf(s.ref.Line())
+	for _, d := range [][2]unit.Length{{0, from}, {to, s.length()}} {
+		if d[1] > d[0] {
+			dims = append(dims, Dim{From: f.Point(d[0], 0), To: f.Point(d[1], 0), Text: t.System().Format(d[1] - d[0]), Aside: f.Out()})
+		}
+	}
+	return dims
+}
+
 // between keeps l within two bounds; where they cross, it is halfway.
 func between(l, low, high unit.Length) unit.Length {
 	if low > high {

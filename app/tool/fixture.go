@@ -9,6 +9,7 @@ import (
 // fixture stands fixtures against a face or free on the floor.
 type fixture struct {
 	kind  plan.FixtureKind
+	sizes map[plan.FixtureKind]size // typed, in place of the usual ones
 	turn  int
 	typed typing
 	last  Pointer
@@ -23,7 +24,10 @@ var (
 func (*fixture) ID() string { return "fixture" }
 
 func (f *fixture) Hint() words.Text {
-	return words.New("tool.fixture.hint", "{0}: click near a face to stand it there, or on the floor; R turns, [ ] takes another sort", f.kind.Text())
+	if f.typed.of != 0 {
+		return sizeHint
+	}
+	return words.New("tool.fixture.hint", "Click by a face or on the floor for the {0}; W, D, H set its size; R turns it, Alt keeps it off the face", f.kind.Text())
 }
 
 // Choices implements Chooser.
@@ -55,21 +59,45 @@ func (*fixture) Up(Table, Pointer) {}
 func (f *fixture) Type(t Table, k Key) bool {
 	switch {
 	case k.Name == "Enter" && !f.typed.isEmpty():
-		if _, err := f.typed.length(t.System()); err != nil {
-			t.Say(unread(f.typed.text, err))
-			return true
-		}
-		f.put(t)
+		f.enter(t)
 		return true
 	case k.Rune == 'r' || k.Rune == 'R':
 		f.turn = (f.turn + 1) % 4
 	case k.Rune == '[' || k.Rune == ']':
 		f.Choose(step(f.Choices(), f.Choice(), int(k.Rune-'\\')))
-	case !f.typed.take(k):
+	case !f.typed.takeSize(k, "wdh"):
 		return false
 	}
 	f.show(t)
 	return true
+}
+
+// enter places the fixture where the typed distance says, or takes the typed size.
+func (f *fixture) enter(t Table) {
+	_, ok := f.typed.read(t)
+	switch {
+	case !ok:
+	case f.typed.of == 0:
+		f.put(t)
+	default:
+		f.sizes = with(f.sizes, f.kind, f.size(t))
+		f.typed.clear()
+		f.show(t)
+	}
+}
+
+// size returns the size that is placed: the usual one, with what was typed.
+func (f *fixture) size(t Table) size {
+	s, ok := f.sizes[f.kind]
+	if !ok {
+		s = usualSizes[f.kind]
+	}
+	for of, field := range map[rune]*unit.Length{'w': &s.width, 'd': &s.depth, 'h': &s.height} {
+		if l, ok := f.typed.size(t.System(), of); ok && l > 0 {
+			*field = l
+		}
+	}
+	return s
 }
 
 func (f *fixture) Cancel(t Table) bool {
@@ -82,7 +110,7 @@ func (f *fixture) Cancel(t Table) bool {
 }
 
 func (f *fixture) Leave(t Table) {
-	*f = fixture{kind: f.kind}
+	*f = fixture{kind: f.kind, sizes: f.sizes}
 	t.Preview(Preview{})
 }
 
@@ -119,13 +147,13 @@ func (f *fixture) find(t Table) (made plan.Fixture, side onSide, name words.Text
 	if !f.known {
 		return made, side, name, false
 	}
-	s := usualSizes[f.kind]
+	s := f.size(t)
 	made = plan.Fixture{Kind: f.kind, Width: s.width, Depth: s.depth, Height: s.height, Bottom: s.bottom}
 	side, onFace := faceAt(t, f.last, nil)
 	if onFace && (f.last.OnUnfold || !standsFree(f.kind) && side.off < byFace && !f.last.Alt) {
 		made.Width = min(made.Width, side.length())
 		at := side.along - made.Width/2
-		if l, err := f.typed.length(t.System()); !f.typed.isEmpty() && err == nil {
+		if l, ok := f.typed.place(t.System()); ok {
 			if at, name = fromCorner(side, l); side.along > side.length()/2 {
 				at -= made.Width
 			}
@@ -185,7 +213,7 @@ func (f *fixture) put(t Table) {
 }
 
 func (f *fixture) show(t Table) {
-	p := Preview{Cursor: CursorCross, Typed: f.typed.text}
+	p := Preview{Cursor: CursorCross, Typed: f.typed.shown(t.System())}
 	made, side, name, ok := f.find(t)
 	if !ok {
 		p.Cursor = CursorNo
@@ -196,12 +224,7 @@ func (f *fixture) show(t Table) {
 	outline, _ := t.Index().Footprint(&made)
 	p.Lines = append(p.Lines, outline.Edges()...)
 	if made.At.Part == plan.PartFace {
-		frame := plan.FrameOf(side.ref.Line())
-		for _, d := range [][2]unit.Length{{0, made.At.Along}, {made.At.Along + made.Width, side.length()}} {
-			if d[1] > d[0] {
-				p.Dims = append(p.Dims, Dim{From: frame.Point(d[0], 0), To: frame.Point(d[1], 0), Text: t.System().Format(d[1] - d[0]), Aside: frame.Out()})
-			}
-		}
+		p.Dims = besides(t, side, made.At.Along, made.At.Along+made.Width)
 	}
 	t.Preview(p)
 }

@@ -3,22 +3,27 @@ package tool
 import (
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // opening drops openings of the kind in hand, one a click, until Esc.
 type opening struct {
-	typed typing
-	last  Pointer
-	known bool // last is set
+	typed   typing
+	heights map[string]unit.Length // by kind: typed, in place of the usual ones
+	last    Pointer
+	known   bool // last is set
 }
 
 var _ Tool = (*opening)(nil)
 
 func (*opening) ID() string { return "opening" }
 
-func (*opening) Hint() words.Text {
-	return words.New("tool.opening.hint", "Click a wall face to place, or type a distance from the corner; Shift places freely, Esc finishes")
+func (o *opening) Hint() words.Text {
+	if o.typed.of != 0 {
+		return sizeHint
+	}
+	return words.New("tool.opening.hint", "Click a face, or type a distance from the corner; H sets the height, Shift places freely, Alt in the floor")
 }
 
 func (o *opening) Down(t Table, p Pointer) {
@@ -40,20 +45,32 @@ func (*opening) Up(Table, Pointer) {}
 
 func (o *opening) Type(t Table, k Key) bool {
 	if k.Name == "Enter" && !o.typed.isEmpty() && o.known {
-		if s, ok := o.spot(t); ok {
-			if _, err := o.typed.length(t.System()); err != nil {
-				t.Say(unread(o.typed.text, err))
-				return true
-			}
-			o.drop(t, s)
-		}
+		o.enter(t)
 		return true
 	}
-	used := o.typed.take(k)
+	used := o.typed.takeSize(k, "h")
 	if used {
 		o.show(t)
 	}
 	return used
+}
+
+// enter drops an opening where the typed distance says, or takes the typed height.
+func (o *opening) enter(t Table) {
+	of := o.typed.of
+	l, ok := o.typed.read(t)
+	if !ok {
+		return
+	}
+	if s, ok := o.spot(t); ok && of != 0 && o.last.OnUnfold {
+		o.drop(t, s)
+	} else if of != 0 {
+		o.heights = with(o.heights, t.Kind(), l)
+		o.typed.clear()
+		o.show(t)
+	} else if ok {
+		o.drop(t, s)
+	}
 }
 
 // unread says that a typed length cannot be read.
@@ -71,7 +88,7 @@ func (o *opening) Cancel(t Table) bool {
 }
 
 func (o *opening) Leave(t Table) {
-	*o = opening{}
+	*o = opening{heights: o.heights}
 	t.Preview(Preview{})
 }
 
@@ -90,7 +107,7 @@ func (o *opening) drop(t Table, s spot) {
 
 // show previews where the opening would go.
 func (o *opening) show(t Table) {
-	p := Preview{Cursor: CursorCross, Typed: o.typed.text}
+	p := Preview{Cursor: CursorCross, Typed: o.typed.shown(t.System())}
 	s, ok := o.spot(t)
 	if !ok {
 		p.Cursor = CursorNo
@@ -114,5 +131,14 @@ func (o *opening) spot(t Table) (spot, bool) {
 	if !o.known {
 		return spot{}, false
 	}
-	return spotFor(t, o.last, &o.typed, t.Kind(), "")
+	s, ok := spotFor(t, o.last, &o.typed, t.Kind(), "")
+	if s.anchor.Part != plan.PartFace || o.last.OnUnfold && o.typed.of == 0 {
+		return s, ok // in the unfolded room the pointer says how high
+	}
+	if l, isTyped := o.typed.size(t.System(), 'h'); isTyped && l > 0 {
+		s.height = l
+	} else if l, ok := o.heights[t.Kind()]; ok {
+		s.height = l
+	}
+	return s, ok
 }

@@ -9,8 +9,8 @@ import (
 	"studbay/plan/unit"
 )
 
-// pick returns what is pointed at, the smallest thing first: an opening, a break, a
-// fixture, a side, a room; or nothing.
+// pick returns what is pointed at, the smallest thing first: an opening, a break, the
+// line of a control or cable, a fixture, a side, a room; or nothing.
 func pick(t Table, p Pointer) plan.ID {
 	if p.Symbol != "" {
 		return p.Symbol
@@ -19,6 +19,7 @@ func pick(t Table, p Pointer) plan.ID {
 		return pickOnFace(t.Index(), p)
 	}
 	ix := t.Index()
+	least := rankOf(p.Line)
 	type found struct {
 		id             plan.ID
 		rank           int
@@ -26,12 +27,12 @@ func pick(t Table, p Pointer) plan.ID {
 	}
 	var all []found
 	for _, id := range ix.Search(t.Level(), geom.BoxOf(p.At).Expand(p.Reach)) {
-		if d, size, ok := distanceTo(ix, id, p); ok {
+		if d, size, ok := distanceTo(ix, id, p); ok && (p.Line == "" || rankOf(id) < least) {
 			all = append(all, found{id, rankOf(id), d, size})
 		}
 	}
 	if len(all) == 0 {
-		return ""
+		return p.Line
 	}
 	return slices.MinFunc(all, func(a, b found) int {
 		return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(a.distance, b.distance),
@@ -65,12 +66,14 @@ func rankOf(id plan.ID) int {
 		return 0
 	case plan.KindBreak:
 		return 1
-	case plan.KindFixture:
+	case plan.KindControl, plan.KindCable:
 		return 2
-	case plan.KindSide:
+	case plan.KindFixture:
 		return 3
+	case plan.KindSide:
+		return 4
 	}
-	return 4
+	return 5
 }
 
 // distanceTo returns how far a thing is from the pointer, and how large it is, or false

@@ -27,7 +27,9 @@ func (*room) ID() string { return "room" }
 func (r *room) Hint() words.Text {
 	switch {
 	case len(r.corners) == 0:
-		return words.New("tool.room.hint", "Click the first corner, or drag a rectangle")
+		return words.New("tool.room.hint", "Click the first corner, or drag a rectangle; Shift leaves the snaps")
+	case len(r.corners) == 1:
+		return words.New("tool.room.hint-second", "Click the next corner, type a length and Enter, or both sizes such as 12' x 10'; Shift frees the angle")
 	case len(r.corners) < 3:
 		return words.New("tool.room.hint-next", "Click the next corner, or type a length and Enter; Shift frees the angle, Esc steps back")
 	}
@@ -123,7 +125,7 @@ func (r *room) enter(t Table) bool {
 	case err != nil:
 		t.Say(unread(r.typed.text, err))
 	case l <= 0:
-		t.Say(words.New("tool.positive", "The length must be more than nothing"))
+		t.Say(notPositive)
 	default:
 		r.put(t, r.next(t).at)
 	}
@@ -168,7 +170,15 @@ func (r *room) Leave(t Table) {
 	t.Preview(Preview{})
 }
 
-func (r *room) close(t Table) { r.make(t, tidy(r.corners)) }
+func (r *room) close(t Table) {
+	outline := tidy(r.corners)
+	if len(outline) < 3 {
+		t.Say(words.New("tool.room.flat", "A room needs three corners that are not in one line: click another, or Esc to step back"))
+		r.show(t)
+		return
+	}
+	r.make(t, outline)
+}
 
 // tidy leaves out corners in the middle of a straight side.
 func tidy(corners []geom.Point) (p geom.Polygon) {
@@ -229,7 +239,7 @@ func freeName(p plan.Plan) string {
 
 // show previews the outline as it would go on.
 func (r *room) show(t Table) {
-	p := Preview{Cursor: CursorCross, Typed: r.typed.text}
+	p := Preview{Cursor: CursorCross, Typed: r.typed.shown(t.System())}
 	if !r.known {
 		t.Preview(p)
 		return

@@ -37,10 +37,7 @@ func linesNear(t Table, at geom.Point, but plan.ID) (l lines) {
 		}
 		s := ref.Line()
 		v := s.Vector()
-		name := ref.Room.Name
-		if name == "" {
-			name = ref.Room.Use.Text().String()
-		}
+		name := nameOf(ref.Room)
 		thick := partitionOf(ref.Side())
 		switch {
 		case v.X == 0:
@@ -97,7 +94,7 @@ func (r *room) next(t Table) corner {
 	}
 	from := r.corners[len(r.corners)-1]
 	free := p.At.Sub(from)
-	if l, err := r.typed.length(t.System()); !r.typed.isEmpty() && err == nil {
+	if l, ok := r.typed.place(t.System()); ok {
 		return corner{at: from.Add(towards(free, l, p.Shift)), snap: words.New("snap.typed", "{0}", l)}
 	}
 	if p.Shift {

@@ -16,6 +16,8 @@ type choose struct {
 	band    bool     // a rubber band is drawn
 	drag    drag     // what is dragged, or nil
 	typed   typing
+	chose   bool // something is chosen
+	onRoom  bool // the pointer is on the inside of a chosen room
 }
 
 var _ Tool = (*choose)(nil)
@@ -23,16 +25,28 @@ var _ Tool = (*choose)(nil)
 func (*choose) ID() string { return "select" }
 
 func (c *choose) Hint() words.Text {
-	if c.drag != nil {
-		return words.New("tool.select.hint-drag", "Type a distance for an exact place; Shift places freely, Esc puts it back")
+	switch {
+	case c.drag != nil:
+		return words.New("tool.select.hint-drag", "Type a distance for an exact place and Enter; Shift places freely, Esc puts it back")
+	case c.onRoom:
+		return words.New("tool.select.hint-room", "Drag the room by its inside, a side or a corner; arrows move it, Shift+arrows by a little")
+	case c.chose:
+		return words.New("tool.select.hint-chosen", "Drag, or nudge by the arrows, with Shift by a little; Del takes it out, Shift+click adds to the choice")
 	}
-	return words.New("tool.select.hint", "Click to choose, drag to move, arrows nudge; Shift adds to the choice")
+	return words.New("tool.select.hint", "Click to choose, drag to move; drag over a free place to choose several, Shift adds to the choice")
 }
 
 func (c *choose) Down(t Table, p Pointer) {
 	c.last, c.pressed, c.band = p, &p, false
 	c.typed.clear()
 	c.under = pick(t, p)
+	if p.Double && c.under != "" {
+		t.Select(c.under)
+		if o, ok := t.(Opener); ok {
+			o.OpenCard(c.under)
+		}
+		return
+	}
 	if c.under == "" || c.under.Kind() == plan.KindRoom {
 		return // a room is chosen by a click; a drag across it is a rubber band
 	}
@@ -57,7 +71,7 @@ func (c *choose) toggle(t Table, id plan.ID) {
 func (c *choose) Move(t Table, p Pointer) {
 	c.last = p
 	if c.pressed == nil {
-		t.Preview(Preview{Cursor: c.cursor(t)})
+		c.hover(t)
 		return
 	}
 	if c.drag == nil && !c.band && !c.begin(t) {
@@ -91,7 +105,7 @@ func (c *choose) follow(t Table) {
 	if edit != nil {
 		t.Do(edit)
 	}
-	preview.Typed, preview.Cursor = c.typed.text, CursorMove
+	preview.Typed, preview.Cursor = c.typed.shown(t.System()), CursorMove
 	t.Preview(preview)
 }
 
@@ -113,7 +127,16 @@ func (c *choose) Up(t Table, p Pointer) {
 		t.Select(c.under)
 	}
 	c.band = false
-	t.Preview(Preview{Cursor: c.cursor(t)})
+	c.hover(t)
+}
+
+// hover shows what a press would do.
+func (c *choose) hover(t Table) {
+	chosen := t.Selection()
+	cursor := c.cursor(t)
+	c.chose = len(chosen) > 0
+	c.onRoom = cursor == CursorMove && len(chosen) == 1 && chosen[0].Kind() == plan.KindRoom
+	t.Preview(Preview{Cursor: cursor})
 }
 
 func (c *choose) end(t Table) {
@@ -142,12 +165,19 @@ func (c *choose) cursor(t Table) Cursor {
 	}
 	id := pick(t, c.last)
 	switch {
-	case id == "" || id.Kind() == plan.KindRoom:
+	case id == "":
 		return CursorArrow
-	case slices.Contains(t.Selection(), id):
+	case slices.Contains(t.Selection(), id) && isMovable(id):
 		return CursorMove
+	case id.Kind() == plan.KindRoom:
+		return CursorArrow
 	}
 	return CursorHand
+}
+
+// isMovable reports whether a drag of a thing moves it.
+func isMovable(id plan.ID) bool {
+	return id.Kind() != plan.KindCable && id.Kind() != plan.KindControl
 }
 
 func (c *choose) Type(t Table, k Key) bool {
@@ -176,7 +206,11 @@ func (c *choose) typeInDrag(t Table, k Key) bool {
 		t.Preview(Preview{})
 		return true
 	}
-	if !c.typed.take(k) {
+	letters := ""
+	if c.last.OnUnfold && c.under.Kind() == plan.KindOpening {
+		letters = "h"
+	}
+	if !c.typed.takeSize(k, letters) {
 		return false
 	}
 	c.follow(t)

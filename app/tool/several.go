@@ -30,9 +30,11 @@ func (*several) name() words.Text { return words.New("tool.move-several", "Move 
 // back takes no step: a gesture's edits are each from where it began.
 func (d *several) back() plan.Edit { return plan.Steps{Label: d.name()} }
 
-func (d *several) to(t Table, p Pointer, _ *typing) (plan.Edit, Preview) {
+func (d *several) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	way := p.At.Sub(d.from)
-	if !p.Shift {
+	if l, ok := typed.place(t.System()); ok {
+		way = towards(way, l, p.Shift)
+	} else if !p.Shift {
 		way = geom.Point{X: toGrid(way.X, grid(t.System())), Y: toGrid(way.Y, grid(t.System()))}
 	}
 	edits := moves(d.ix, d.ids, way)
@@ -153,6 +155,8 @@ func remove(t Table) bool {
 			edits = append(edits, plan.RemoveRoom{ID: id, Cascade: true})
 		case plan.KindCable:
 			edits = append(edits, plan.RemoveCable{ID: id})
+		case plan.KindControl:
+			edits = append(edits, plan.RemoveControl{ID: id})
 		}
 	}
 	switch len(edits) {
@@ -176,7 +180,7 @@ func remove(t Table) bool {
 
 // removal is the order in which things are taken out, so that none is gone already with
 // what it hung on.
-var removal = map[byte]int{plan.KindCable: 0, plan.KindOpening: 1, plan.KindBreak: 2, plan.KindFixture: 3, plan.KindRoom: 4}
+var removal = map[byte]int{plan.KindCable: 0, plan.KindControl: 0, plan.KindOpening: 1, plan.KindBreak: 2, plan.KindFixture: 3, plan.KindRoom: 4}
 
 func lightestFirst(ids []plan.ID) []plan.ID {
 	return slices.SortedStableFunc(slices.Values(ids), func(a, b plan.ID) int {

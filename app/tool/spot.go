@@ -57,7 +57,7 @@ func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self 
 	}
 	at := side.along
 	width, _ := fill.BoxSize(&made)
-	if l, err := typed.length(t.System()); !typed.isEmpty() && err == nil {
+	if l, ok := typed.place(t.System()); ok {
 		at, s.snap = fromCorner(side, l)
 	} else if !p.Shift {
 		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, grid(t.System()))
@@ -66,15 +66,14 @@ func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self 
 	s.anchor = plan.OnFace(side.id(), at)
 	if p.OnUnfold {
 		high, name := rest(upTo(t.Index(), side.id(), self, kind), p.Height, p.Reach, grid(t.System())/2)
-		if p.Shift {
+		switch l, isTyped := typed.size(t.System(), 'h'); {
+		case isTyped:
+			high, name = l, words.New("snap.high", "{0} high", words.Height(l))
+		case p.Shift:
 			high, name = p.Height, words.Text{}
 		}
 		s.height = between(high, 0, side.ref.Room.Ceiling)
-		if s.snap.IsZero() {
-			s.snap = name
-		} else if !name.IsZero() {
-			s.snap = words.New("snap.and", "{0}; {1}", s.snap, name)
-		}
+		s.snap = both(s.snap, name)
 	}
 	return s
 }

@@ -40,6 +40,7 @@ type Pointer struct {
 	Height   unit.Length
 	Side     plan.ID // the side under the pointer in the unfolded room
 	Symbol   plan.ID // the opening whose symbol or tag is drawn under the pointer, or empty
+	Line     plan.ID // the control or cable whose line is drawn under the pointer, or empty
 }
 
 // Key is one key press: Rune for text, Name for Enter, Backspace, Left and so on.
@@ -73,17 +74,24 @@ type Table interface {
 	Kind() string
 }
 
+// Opener is a table that can bring the card of a thing into view, as a double click on
+// the thing asks.
+type Opener interface {
+	OpenCard(id plan.ID)
+}
+
 // Preview is what a tool shows live: nothing of it is in the plan.
 type Preview struct {
 	Lines  []geom.Segment
-	Faint  []geom.Segment // what is there already and else not drawn, such as cables
-	Area   geom.Polygon   // outline being traced
+	Cables bool         // the cables of the level are drawn, which else are not
+	Area   geom.Polygon // outline being traced
 	Ghost  *Ghost
 	Dims   []Dim
 	Snap   words.Text // name of the snap in force
 	SnapAt *geom.Point
 	Box    *geom.Box // rubber band
-	Typed  string    // what has been typed so far
+	Notes  []Note
+	Typed  words.Text // what has been typed so far, and what it is read as
 	Cursor Cursor
 	Moving []plan.ID // drawn live and left out of the picture below
 }
@@ -103,6 +111,12 @@ type Dim struct {
 	From, To geom.Point
 	Text     string
 	Aside    geom.Point // a direction
+}
+
+// Note is a text shown live about a place.
+type Note struct {
+	At   geom.Point
+	Text string
 }
 
 // Cursor says how the pointer looks.

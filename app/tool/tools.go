@@ -23,6 +23,6 @@ var Tools = []Entry{
 	{words.New("tool.break", "Break"), symbol.IconBreak, "B", false, func() Tool { return &brk{kind: plan.BreakDoor} }},
 	{words.New("tool.fixture", "Fixture"), symbol.IconFixture, "F", false, func() Tool { return &fixture{kind: plan.FixtureCounter} }},
 	{words.New("tool.opening", "Opening"), symbol.IconOpening, "O", true, func() Tool { return &opening{} }},
-	{words.New("tool.cable", "Cable"), symbol.IconCable, "C", false, func() Tool { return &cable{} }},
+	{words.New("tool.wiring", "Wiring"), symbol.IconCable, "C", false, func() Tool { return &cable{} }},
 	{words.New("tool.measure", "Measure"), symbol.IconMeasure, "M", false, func() Tool { return &measure{} }},
 }

@@ -1,0 +1,116 @@
+package board
+
+import (
+	"slices"
+
+	"studbay/app/tool"
+	"studbay/fill"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+// liveShapes lists what is live: rings round what is chosen, the box that would be
+// placed, the snap in force.
+func (u *Unfold) liveShapes(d float64) []shape {
+	if !u.isThere {
+		return nil
+	}
+	s := scribe{pic: u.pic.Picture, density: d, screen: scene.Rect{Max: scene.Point{X: float64(u.Size().Width) * d, Y: float64(u.Size().Height) * d}}}
+	t := u.pic.Theme
+	for i := range u.pieces {
+		p := &u.pieces[i]
+		if p.Layer == render.LayerOpenings && slices.Contains(u.pic.Selected, p.ID) {
+			box := p.Bounds.Expanded(3 * d)
+			s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 2 * d, color: t.Accent})
+		}
+	}
+	if g := u.pic.Preview.Ghost; g != nil && g.At.Part == plan.PartFace {
+		if f, ok := u.strip.Face(g.At.Host); ok {
+			u.ghost(&s, f, g)
+			u.toCorner(&s, f, g.At.Along, false, nil)
+			u.toCorner(&s, f, g.At.Along, true, nil)
+		}
+	} else {
+		u.inHand(&s)
+	}
+	if u.pointer != nil {
+		at := scene.Point{X: float64(u.pointer.X) * d, Y: float64(u.pointer.Y) * d}
+		p := u.pic.Preview
+		p.SnapAt, p.Dims = nil, nil
+		s.pointer = &at
+		s.snap(p)
+	}
+	return s.shapes
+}
+
+// ghost draws the box of an opening that would be placed.
+func (u *Unfold) ghost(s *scribe, f render.StripFace, g *tool.Ghost) {
+	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
+	made := fill.NewOpening(g.Kind, g.At)
+	w, h := render.BoxFront(part.All(), &made)
+	wide, high := max(7*s.density, u.medium.Length(w)), max(11*s.density, u.medium.Length(h))
+	wash := s.pic.Theme.Accent
+	wash.A = 0x44
+	box := scene.RectAround(middle, wide, high)
+	s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 1.5 * s.density, color: s.pic.Theme.Accent, fill: wash})
+	foot := u.medium.ToStrip(f.Left+g.At.Along, 0)
+	s.add(shape{kind: lineShape, a: scene.Point{X: middle.X, Y: box.Max.Y}, b: foot, width: s.density, color: s.pic.Theme.Muted})
+	s.note(s.pic.Voice.System.Short(g.Height), middle.Add(scene.Point{X: 0, Y: -high/2 - 12*s.density}), s.pic.Theme.Ink, true)
+}
+
+// inHand measures the opening that is chosen to the corner farther from it; to the
+// nearer one it is measured in the picture.
+func (u *Unfold) inHand(s *scribe) {
+	o, _ := u.pic.Index.Plan().Opening(u.opening())
+	if o == nil || o.At.Part != plan.PartFace {
+		return
+	}
+	f, ok := u.strip.Face(o.At.Host)
+	if !ok {
+		return
+	}
+	away, isRight, corner := render.FromCorner(u.pic.Index, u.strip.Room, f.At, o.At.Along)
+	end := o.At.Along - away/2
+	if isRight {
+		end = o.At.Along + away/2
+	}
+	run := scene.Run{Text: s.pic.Voice.Say(words.New("dimension.corner", "{0} from the {1} corner", away, corner)), Size: u.medium.Text}
+	middle := u.medium.ToStrip(f.Left+end, 0).X
+	u.toCorner(s, f, o.At.Along, !isRight, &scene.Rect{Min: scene.Point{X: middle - run.Width()/2}, Max: scene.Point{X: middle + run.Width()/2}})
+}
+
+// toCorner draws the dimension from a place on a face to one of its corners, below the
+// floor, clear of a text that stands there.
+func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRight bool, text *scene.Rect) {
+	end := unit.Length(0)
+	if isRight {
+		end = f.Length
+	}
+	if end == along {
+		return
+	}
+	a, b := u.medium.ToStrip(f.Left+min(along, end), 0), u.medium.ToStrip(f.Left+max(along, end), 0)
+	y := u.medium.ToStrip(0, -u.strip.Floor).Y + 0.9*u.medium.Text
+	a.Y, b.Y = y, y
+	ink, tick := s.pic.Theme.Ink, scene.Point{Y: 3.4 * s.density}
+	for _, l := range [][2]scene.Point{{a, b}, {a.Sub(tick), a.Add(tick)}, {b.Sub(tick), b.Add(tick)}} {
+		s.add(shape{kind: lineShape, a: l[0], b: l[1], width: s.density, color: ink})
+	}
+	said := s.pic.Voice.System.Format((end - along).Abs())
+	half := scene.Run{Text: said, Size: u.medium.Text}.Width() / 2
+	x := (a.X + b.X) / 2
+	if gap := 0.8 * u.medium.Text; text != nil && x-half < text.Max.X+gap && x+half > text.Min.X-gap {
+		x = text.Max.X + gap + half
+		if !isRight {
+			x = text.Min.X - gap - half
+		}
+		if x-half < a.X || x+half > b.X {
+			return // no room beside it
+		}
+	}
+	s.add(shape{kind: textShape, a: scene.Point{X: x - half, Y: y + 0.4*u.medium.Text}, text: said, size: 10.5, color: ink})
+}

@@ -1,0 +1,96 @@
+package tool
+
+import (
+	"slices"
+
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// control takes a click while switches are joined to what they serve: the first is a
+// switch, the others its loads or further switches for the same.
+func (c *cable) control(t Table, id plan.ID) {
+	o, _ := t.Plan().Opening(id)
+	isSwitch := o != nil && familyOf(o) == part.Switch
+	switch {
+	case o == nil:
+		t.Say(words.New("tool.control.panel", "A control is between openings: click a switch or a light"))
+	case c.lead == "" && !isSwitch:
+		t.Say(words.New("tool.control.switch-first", "{0} is no switch: click the switch first", o.Tag))
+	case c.lead == "":
+		c.lead, c.made = id, controlOf(t.Plan(), id)
+		t.Select(id)
+	case id != c.lead:
+		c.join(t, id, isSwitch)
+	}
+}
+
+func familyOf(o *plan.Opening) part.Family {
+	if k := part.All().Kind(o.Kind); k != nil {
+		return k.Family
+	}
+	return ""
+}
+
+// controlOf returns the control that a switch is in, or nothing; of several the one of
+// the lowest ID.
+func controlOf(p plan.Plan, id plan.ID) plan.ID {
+	for c := range p.Controls.All() {
+		if slices.Contains(c.Switches, id) {
+			return c.ID
+		}
+	}
+	return ""
+}
+
+// join puts an opening into the control in hand, or takes it out where it is in it.
+func (c *cable) join(t Table, id plan.ID, isSwitch bool) {
+	was, ok := t.Plan().Controls.Get(c.made)
+	if !ok {
+		was = &plan.Control{Letter: freeLetter(t.Plan()), Switches: []plan.ID{c.lead}}
+	}
+	now := *was
+	if isSwitch {
+		now.Switches = toggled(now.Switches, id)
+	} else {
+		now.Loads = toggled(now.Loads, id)
+	}
+	if ok {
+		t.Do(plan.ChangeControl{Control: now})
+		return
+	}
+	now.ID = t.NewID(plan.KindControl)
+	if t.Do(plan.AddControl{Control: now}) == nil {
+		c.made = now.ID
+	}
+}
+
+// toggled returns a list with an ID added, or taken out where it is in it.
+func toggled(ids []plan.ID, id plan.ID) []plan.ID {
+	if i := slices.Index(ids, id); i >= 0 {
+		return slices.Delete(slices.Clone(ids), i, i+1)
+	}
+	return append(slices.Clone(ids), id)
+}
+
+// freeLetter returns the first of a, b … z, aa, ab … that no control has.
+func freeLetter(p plan.Plan) string {
+	taken := map[string]bool{}
+	for c := range p.Controls.All() {
+		taken[c.Letter] = true
+	}
+	for n := 0; ; n++ {
+		if letter := letters(n); !taken[letter] {
+			return letter
+		}
+	}
+}
+
+func letters(n int) string {
+	last := string(rune('a' + n%26))
+	if n < 26 {
+		return last
+	}
+	return letters(n/26-1) + last
+}
