@@ -22,9 +22,7 @@ type UnresolvedError struct{ Why words.Text }
 
 func (e *UnresolvedError) Error() string { return e.Why.String() }
 
-func unresolved(id, english string, args ...any) error {
-	return &UnresolvedError{words.New("assembly."+id, english, args...)}
-}
+func unresolved(why words.Text) error { return &UnresolvedError{why} }
 
 // BuiltOf resolves an assembly. It reports false where none is chosen, and fails with
 // an *UnresolvedError where it names a box or part that the catalogue has not, or one
@@ -37,7 +35,7 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 	case a.Code != "":
 		b.Code = a.Code
 		if b.Assembly = all.Assembly(a.Code); b.Assembly == nil {
-			err = unresolved("no-code", "assembly \"{0}\" is not in the catalogue", a.Code)
+			err = unresolved(words.New("built.no-code", "assembly \"{0}\" is not in the catalogue", a.Code))
 		}
 	default:
 		return Built{}, false, nil
@@ -48,7 +46,7 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 	for _, text := range a.Barriers {
 		barrier, err := box.ParseBarrier(text)
 		if err != nil {
-			return Built{}, false, unresolved("no-barrier", "\"{0}\" is no barrier: it is metal or nonmetallic", text)
+			return Built{}, false, unresolved(words.New("built.no-barrier", "\"{0}\" is no barrier: it is metal or nonmetallic", text))
 		}
 		b.Barriers = append(b.Barriers, barrier)
 	}
@@ -60,7 +58,7 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 	found := all.Box(a.Box)
 	if found == nil {
-		return nil, unresolved("no-box", "box \"{0}\" is not in the catalogue", a.Box)
+		return nil, unresolved(words.New("built.no-box", "box \"{0}\" is not in the catalogue", a.Box))
 	}
 	recipe := &part.Assembly{Code: a.Code, Name: found.Name, Box: found}
 	if a.Marked != nil {
@@ -71,10 +69,10 @@ func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 	for _, p := range a.Parts {
 		add := all.Add(p.Part)
 		if add == nil {
-			return nil, unresolved("no-part", "part \"{0}\" is not in the catalogue", p.Part)
+			return nil, unresolved(words.New("built.no-part", "part \"{0}\" is not in the catalogue", p.Part))
 		}
 		if !add.FitsOn(found.Shape) {
-			return nil, unresolved("no-fit", "{0} does not go on {1}", add.Text(), found.Text())
+			return nil, unresolved(words.New("built.no-fit", "{0} does not go on {1}", add.Text(), found.Text()))
 		}
 		added := part.Added{Add: add}
 		if p.Marked != nil {
@@ -84,7 +82,7 @@ func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 	}
 	if a.Cover != "" {
 		if recipe.Cover = all.Add(a.Cover); recipe.Cover == nil {
-			return nil, unresolved("no-cover", "cover \"{0}\" is not in the catalogue", a.Cover)
+			return nil, unresolved(words.New("built.no-cover", "cover \"{0}\" is not in the catalogue", a.Cover))
 		}
 	}
 	return recipe, nil
