@@ -12,6 +12,7 @@ import (
 	"studbay/render/paint/png"
 	"studbay/render/scene"
 	"studbay/render/sheet"
+	schedule "studbay/render/table"
 
 	"github.com/spf13/cobra"
 )
@@ -30,6 +31,9 @@ type exportRequest struct {
 	paper string
 	scale string
 	json  bool
+
+	columns []string
+	short   bool
 }
 
 func exportCommand() *cobra.Command {
@@ -39,13 +43,15 @@ func exportCommand() *cobra.Command {
 		Short: "Draw the sheets of a plan, true to scale, as PDF or PNG",
 		Long: `Export draws the sheets of a plan: each level with its legend, findings and opening
 schedule, and what goes on over further sheets. A PDF holds them all; of a PNG the
-further sheets are out-2.png, out-3.png and so on, beside the first. Files appear whole
+further sheets are out-2.png, out-3.png and so on, beside the first. A level too large for
+one sheet at the scale goes on over several, joined at match lines. Files appear whole
 or not at all, and replace those of the same name.
 
 ` + caution,
 		Example: `  studbay export cottage.studbay --to cottage.pdf
   studbay export cottage.studbay --to cottage.png --dpi 200 --paper archd
-  studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50`,
+  studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50
+  studbay export cottage.studbay --to site.pdf --short`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
 		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
@@ -55,10 +61,13 @@ or not at all, and replace those of the same name.
 	f.StringVar(&r.to, "to", "", "the `FILE` to write; its ending says what it becomes")
 	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, "pixels an inch of a picture, `N` from 36 to 1200")
 	f.StringVar(&r.paper, "paper", "", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan")
-	f.StringVar(&r.scale, "scale", "fit", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits")
+	f.StringVar(&r.scale, "scale", "fit", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets")
+	f.StringSliceVar(&r.columns, "columns", nil, "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for")
+	f.BoolVar(&r.short, "short", false, "the short schedule: what is needed on site")
 	f.BoolVar(&r.json, "json", false, "write what was made as JSON")
 	offer(c, "paper", sheet.PaperNames()...)
 	offer(c, "scale", scaleNames()...)
+	offer(c, "columns", schedule.ScheduleIDs()...)
 	offer(c, "dpi", "100", "150", "300", "600")
 	return c
 }
@@ -87,6 +96,9 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	pages, err := sheet.Build(p.index, p.result, options)
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
 		return usagef("%s: %w", path, err)
+	}
+	if tooWide := new(sheet.WidthError); errors.As(err, &tooWide) {
+		return usagef("--columns: %w", err)
 	}
 	if err != nil {
 		return err
@@ -119,6 +131,13 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 	if o.Scale, err = sheet.ParseScale(r.scale); err != nil {
 		return o, usagef("--scale: %w", err)
 	}
+	if r.short && len(r.columns) > 0 {
+		return o, usagef("--short and --columns: want one of them")
+	}
+	if err := schedule.CheckColumns(r.columns); err != nil {
+		return o, usagef("--columns: %w", err)
+	}
+	o.Columns, o.Short = r.columns, r.short
 	return o, nil
 }
 

@@ -113,7 +113,11 @@ func (f *flow) assembly(a *built) {
 	b := f.page.b
 	head := style{size: 8.5, bold: true}
 	f.space(3.5)
-	f.need(22)
+	first := 2 * plain.line()
+	if len(a.workings) > 0 {
+		first = a.workings[0].tall()
+	}
+	f.need(head.line() + 3 + first)
 	f.y += head.line()
 	f.page.add(head.at(f.left(), f.y, a.code))
 	x := f.left() + head.width(a.code) + 2.5
@@ -126,15 +130,24 @@ func (f *flow) assembly(a *built) {
 		f.paragraph(fine, 0, b.say("assembly.uncounted", "Nothing that is counted is in it."))
 	}
 	for _, w := range a.workings {
+		if f.space(1.2); !f.fits(w.tall()) {
+			f.next()
+			f.y += head.line()
+			f.page.add(plain.at(f.left(), f.y, b.say("site.room-again", "{0}, continued", a.code)))
+			f.y += 1.5
+			f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
+		}
 		f.working(w)
 	}
 }
 
+// tall is about how high a working is, which stays together.
+func (w working) tall() float64 {
+	return float64(len(w.result.VolumeLines)+len(w.result.Lines)+3)*plain.line() + 1
+}
+
 func (f *flow) working(w working) {
 	b := f.page.b
-	f.space(1.2)
-	addends := len(w.result.VolumeLines) + len(w.result.Lines)
-	f.need(float64(addends+3)*plain.line() + 1) // seldom more: it stays together
 	for _, line := range strong.wrap(strings.Join(w.tags, ", "), f.width()-22) {
 		f.need(strong.line())
 		f.y += strong.line()

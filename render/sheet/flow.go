@@ -86,9 +86,16 @@ func (f *flow) heading(text string, with float64) {
 	f.y += 2.6
 }
 
+// keptLines is how many lines of a paragraph stay together.
+const keptLines = 8
+
 // paragraph puts down text broken to the column, moved in by so much.
 func (f *flow) paragraph(s style, in float64, text string) {
-	for _, line := range s.wrap(text, f.width()-in) {
+	lines := s.wrap(text, f.width()-in)
+	if len(lines) <= keptLines {
+		f.need(float64(len(lines)) * s.line())
+	}
+	for _, line := range lines {
 		f.need(s.line())
 		f.y += s.line()
 		f.page.add(s.at(f.left()+in, f.y-s.line()*0.28, line))

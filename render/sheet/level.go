@@ -41,19 +41,22 @@ func (b *book) level(l *plan.Level, isFirst bool) error {
 	case drawn.tiles != nil:
 		b.pages = b.pages[:len(b.pages)-1]
 		pieces = b.tiled(l, name, drawn)
-		f = newFlow(onward(), wideColumn, onward)
+		f = newFlow(onward(), b.onwardColumn(), onward)
 	case p.side.IsEmpty():
 		pieces = drawn.pieces
 		p.plan(l, drawn)
-		f = newFlow(onward(), wideColumn, onward)
+		f = newFlow(onward(), b.onwardColumn(), onward)
 	default:
 		pieces = drawn.pieces
 		p.plan(l, drawn)
-		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), least: wideColumn, onward: onward}
+		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), least: b.onwardColumn(), onward: onward}
 		f.y = f.column().Min.Y
 	}
 	f.legend(legendOf(pieces, b.ix), pieces)
 	f.findings(b.findingsOn(l, isFirst))
+	if need := b.leastSchedule(); f.width() < need {
+		f = newFlow(onward(), need, onward)
+	}
 	f.schedule(b.rowsOn(l))
 	f.looked()
 	return nil

@@ -20,7 +20,10 @@ type column struct {
 	rank  int // 0: always shown; else the lower, the sooner it is shown where there is room
 	style style
 	right bool // set from the right
-	lines func(*grid, table.Row) []string
+	// elastic columns among those chosen share the width that is left.
+	elastic bool
+	pad     float64 // more white at its right
+	lines   func(*grid, table.Row) []string
 }
 
 var (
@@ -45,16 +48,20 @@ var columns = []column{
 	{id: "source", title: words.New("site.source", "Known by"), width: 12.5, rank: 1, style: fine, lines: sourceLines},
 	{id: "circuit", title: words.New("site.circuit", "Circuit"), width: 9.5, rank: 1, style: plain, lines: cellText("circuit")},
 	{id: "controls", title: words.New("site.controls", "Controls"), width: 23, rank: 3, style: plain, lines: cellText("controls")},
+	{id: "edge", title: words.New("site.edge", "Near edge"), width: 18.5, rank: 5, right: true, style: plain, lines: edgeLines},
+	{id: "spare", title: words.New("site.spare", "Spare"), width: 14, rank: 5, right: true, style: plain, lines: volumeLines("spare")},
+	{id: "gangs", title: words.New("site.gangs", "Gangs"), width: 10, rank: 5, right: true, style: plain, lines: numberLines("gangs")},
 	{id: "mark", width: 3.2},
 }
 
 // leastWhat is how wide the column that takes the rest must stay.
 const leastWhat = 24.0
 
-// columnsFor returns the columns for a width: as many as leave room to say what it is.
-func columnsFor(width float64) (chosen []column) {
+// columnsFor returns the columns for a width: as many as leave room to say what it is,
+// up to a rank.
+func columnsFor(width float64, most int) (chosen []column) {
 	rest, rank := width-leastWhat, 0
-	for want := 0; want <= 4; want++ {
+	for want := 0; want <= most; want++ {
 		sum := 0.0
 		for _, c := range columns {
 			if c.rank == want {
@@ -96,8 +103,11 @@ func oneLine(text string) []string {
 func (g *grid) remarks(r table.Row) string {
 	b := g.book()
 	note := b.schedule.Cell(r, "note").Text
+	if g.shows("note") {
+		note = ""
+	}
 	o, _ := b.plan.Opening(r.Of)
-	if o == nil || o.Status == plan.StatusNew {
+	if o == nil || o.Status == plan.StatusNew || g.shows("status") {
 		return note
 	}
 	status := b.o.Voice.Say(o.Status.Text())
@@ -135,7 +145,7 @@ func heightLines(id string) func(*grid, table.Row) []string {
 func centreLines(g *grid, r table.Row) []string {
 	b := g.book()
 	c := b.schedule.Cell(r, "centre")
-	if c.Kind == table.Empty && g.shows("on") {
+	if c.Kind == table.Empty && (g.shows("on") || g.shows("face")) {
 		return nil
 	}
 	if c.Kind == table.Empty {
@@ -261,14 +271,14 @@ func (g *grid) shows(id string) bool {
 
 // header puts down the titles over a rule.
 func (g *grid) header() {
-	g.columns = columnsFor(g.f.width())
+	g.columns = g.book().columnsFor(g.f.width())
 	f, s := g.f, style{size: small, bold: true}
 	y := f.y + s.line()
 	x := f.left()
 	for i, c := range g.columns {
 		text := f.page.b.o.Voice.Say(c.title)
 		if c.right {
-			f.page.add(s.right().at(x+c.width-cellPad, y, text))
+			f.page.add(s.right().at(x+c.width-cellPad-c.pad, y, text))
 		} else if !c.title.IsZero() {
 			if i > 0 && g.columns[i-1].title.IsZero() {
 				x0 := x - g.columns[i-1].width // a title over a figure and its name
@@ -345,7 +355,7 @@ func (g *grid) row(r table.Row) gridRow {
 				if s.width(text) > c.width-1 {
 					s.size = small
 				}
-				runs = append(runs, s.right().at(x+c.width-cellPad, y-0.3, text))
+				runs = append(runs, s.right().at(x+c.width-cellPad-c.pad, y-0.3, text))
 				return
 			}
 			runs = append(runs, s.at(x, y-0.3, text))

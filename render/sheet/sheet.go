@@ -23,6 +23,12 @@ type Options struct {
 	Paper Paper
 	Scale Scale // of plans; the zero value is the largest standard scale that fits
 	Voice words.Voice
+	// Columns are those of the schedule by the IDs of table.ScheduleIDs, in this order;
+	// none are as many of the usual ones as the width holds.
+	Columns []string
+	// Short has the schedule show the least that is needed on site. It does not count
+	// where Columns are chosen.
+	Short bool
 }
 
 // kinds are the kinds of page in the order of the set.
@@ -38,8 +44,8 @@ var kinds = []struct {
 // ErrNoLevel is returned for a plan without a level.
 var ErrNoLevel = errors.New("the plan has no level to draw")
 
-// Build returns the pages of a plan and its findings, in order. It fails with ErrNoLevel
-// and, where a level takes too many pages at the scale, with a *FitError.
+// Build returns the pages of a plan and its findings, in order. It fails with ErrNoLevel,
+// for columns of the schedule that there are not or that the paper is too narrow for, and, where a level takes too many pages at the scale, with a *FitError.
 func Build(ix *plan.Index, result fill.Result, o Options) ([]*scene.Scene, error) {
 	if o.Paper.Width == 0 {
 		o.Paper = UsualPaper(o.Voice.System)
@@ -50,6 +56,9 @@ func Build(ix *plan.Index, result fill.Result, o Options) ([]*scene.Scene, error
 	}
 	if len(b.plan.Levels) == 0 {
 		return nil, ErrNoLevel
+	}
+	if err := b.checkColumns(); err != nil {
+		return nil, err
 	}
 	b.schedule = table.Schedule(ix, result, o.Voice)
 	for _, k := range kinds {

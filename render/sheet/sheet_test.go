@@ -80,7 +80,7 @@ func TestFiguresStayWhole(t *testing.T) {
 		"distance": {`≈ 28' 10-13/16"`, "≈ 18.888 m"},
 		"fill":     {"188.75 / 188.00"},
 	}
-	for _, c := range columnsFor(sideColumn) {
+	for _, c := range columnsFor(sideColumn, mostRank) {
 		for _, text := range wide[c.id] {
 			if w := c.style.width(text); w > c.width-0.8 {
 				t.Errorf("%s is %.1f mm wide, its column %.1f", text, w, c.width)
@@ -106,7 +106,7 @@ func TestColumnsFollowTheWidth(t *testing.T) {
 	}{
 		{110, 8, "the least"}, {sideColumn, 10, "with source and circuit"}, {wideColumn, 12, "with wall and controls"}, {249, 14, "with bottom and top"},
 	} {
-		got, sum := columnsFor(tt.width), 0.0
+		got, sum := columnsFor(tt.width, mostRank), 0.0
 		for _, c := range got {
 			sum += c.width
 		}

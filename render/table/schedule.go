@@ -46,6 +46,33 @@ var scheduleColumns = []struct {
 	{Column{"note", words.New("schedule.note", "Note"), Text}, func(e *entry) Cell { return TextOf(e.o.Note) }},
 }
 
+// ScheduleIDs lists the IDs of the columns of the schedule in their order.
+func ScheduleIDs() []string { return headless().IDs() }
+
+// CheckColumns fails for an ID that the schedule has no column of, and for one that
+// comes twice.
+func CheckColumns(ids []string) error {
+	_, err := headless().With(ids)
+	return err
+}
+
+// ColumnTitle returns the title of a column of the schedule, nothing for one it has not.
+func ColumnTitle(id string) words.Text {
+	t := headless()
+	if i := t.At(id); i >= 0 {
+		return t.Columns[i].Title
+	}
+	return words.Text{}
+}
+
+// headless is the schedule without rows.
+func headless() (t Table) {
+	for _, c := range scheduleColumns {
+		t.Columns = append(t.Columns, c.Column)
+	}
+	return t
+}
+
 // Schedule returns one row an opening: what it is, where and how high it stands, what
 // is built in, how full it is and who says so. Rows are sorted by level, room and tag,
 // tags by their numbers.
