@@ -369,8 +369,13 @@ func TestACounterTakesTheCornerToo(t *testing.T) {
 
 func TestRemedyStandsAtAWholeInch(t *testing.T) {
 	r := oneWall(t, 142.125)
-	add, ok := r.reach()[0].Remedies[0].Edit.(addFresh)
-	if !ok || add.Opening.At.Along != in(71) {
-		t.Errorf("the middle of 142-1/8 in: %+v, want 71 in along", add.Opening.At)
+	q, err := r.reach()[0].Remedies[0].Edit.Apply(r.plan())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, o := range q.Openings() {
+		if o.At.Along != in(71) {
+			t.Errorf("the middle of 142-1/8 in: %s along, want 71 in", o.At.Along.Inches(8))
+		}
 	}
 }
