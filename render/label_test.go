@@ -210,8 +210,8 @@ func TestNoTextOfTheCottageLiesOverAnything(t *testing.T) {
 }
 
 func TestNoTextOfAHouseLiesOverAnything(t *testing.T) {
-	for number := range uint64(3) {
-		p := plantest.House(number, 150)
+	for number := range uint64(20) {
+		p := plantest.House(number, 30+12*int(number))
 		ix := plan.NewIndex(p)
 		for _, level := range p.Levels {
 			for name, m := range media(level.ID, ix) {
