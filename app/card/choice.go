@@ -54,6 +54,12 @@ func (c *Choice) Update() {
 	c.value.SetWords(c.other)
 }
 
+// OnEscape says what Escape does while the field has the focus.
+func (c *Choice) OnEscape(do func()) { c.press.OnEscape = do }
+
+// Label returns the field's name.
+func (c *Choice) Label() string { return c.label }
+
 // Value returns what is shown.
 func (c *Choice) Value() string { return c.value.Words() }
 

@@ -51,6 +51,12 @@ func (s *raised) lower() {
 	}
 }
 
+// raiseAgain stands it above the window once more.
+func (s *raised) raiseAgain() {
+	s.desk.open = s
+	s.pop.Show()
+}
+
 // ask shows a question above the window; its answers take it away.
 func (d *Desk) ask(q question) {
 	width := look.Scaled(cmp.Or(q.width, dialogWidth))
@@ -71,7 +77,7 @@ func (d *Desk) ask(q question) {
 			}
 		}))
 	}
-	rows = append(rows, look.Gap(1, look.Grid/2), buttonRow(buttons))
+	rows = append(rows, look.Gap(1, look.Grid/2), buttonRow(buttons...))
 	shown = d.raise(look.Column(look.Grid, rows...))
 	d.window.Canvas().Focus(buttons[len(buttons)-1])
 }
@@ -86,7 +92,7 @@ func button(label string, main bool, do func()) *look.Press {
 }
 
 // buttonRow stands buttons at the right; Escape on any of them is the first.
-func buttonRow(buttons []*look.Press) fyne.CanvasObject {
+func buttonRow(buttons ...*look.Press) fyne.CanvasObject {
 	row := []fyne.CanvasObject{look.Gap(1, 1)}
 	for _, b := range buttons {
 		b.OnEscape = func() { buttons[0].Tapped(nil) }

@@ -71,8 +71,9 @@ func commandTable() []Command {
 		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: MenuCheck, Line: true, Can: func(d *Desk) bool { return d.findingInHand() != nil }, Run: (*Desk).askWaiver},
 		{ID: "rules", Title: title("rules", "What is checked"), Menu: MenuCheck, Run: (*Desk).showRules},
 
-		{ID: "export-pdf", Title: title("export-pdf", "Sheets as PDF …"), Menu: MenuHand, Keys: keys(ctrl, fyne.KeyP), Run: func(d *Desk) { d.chooseExport(".pdf") }},
-		{ID: "export-png", Title: title("export-png", "Sheets as PNG …"), Menu: MenuHand, Run: func(d *Desk) { d.chooseExport(".png") }},
+		{ID: "export", Title: title("export", "Sheets …"), Menu: MenuHand, Keys: keys(ctrl, fyne.KeyP), Run: (*Desk).askExport},
+		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: MenuHand, Line: true, Run: func(d *Desk) { d.exportSchedule(".csv") }},
+		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: MenuHand, Run: func(d *Desk) { d.exportSchedule(".xlsx") }},
 
 		{ID: "shortcuts", Title: title("shortcuts", "Keys"), Menu: MenuHelp, Keys: keys(0, fyne.KeyF1), Run: (*Desk).showShortcuts},
 		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: MenuHelp, Run: (*Desk).showCautions},

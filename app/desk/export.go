@@ -5,32 +5,26 @@ import (
 	"errors"
 	"path/filepath"
 	"strings"
+	"time"
 
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
-	"studbay/plan"
+	"studbay/plan/words"
+	"studbay/render/paint"
+	"studbay/render/scene"
+	tables "studbay/render/table"
 )
 
-// exporting is one export under way: what, where to, and how to be told of progress.
-type exporting struct {
-	index *plan.Index
-	desk  *Desk
+// sheetJob is an export under way: which pages, where to, and how.
+type sheetJob struct {
+	pages []*scene.Scene
 	path  string
-	// progress may be called from any goroutine with the share done, 0 to 1.
-	progress func(float64)
+	dpi   int
 }
 
-// chooseExport asks for a file and exports the sheets to it.
-func (d *Desk) chooseExport(extension string) {
-	d.commitField()
-	d.choose(fileName(d.doc.Title())+extension, []string{extension}, func(path string) {
-		d.export(withExtension(path, extension))
-	})
-}
-
-// export writes the sheets beside the window, with a bar that can be cancelled.
-func (d *Desk) export(path string) {
+// export writes sheets beside the window, with a bar that can be cancelled.
+func (d *Desk) export(job sheetJob) {
 	ctx, cancel := context.WithCancel(context.Background())
 	bar := widget.NewProgressBar()
 	width := look.Scaled(dialogWidth)
@@ -41,16 +35,14 @@ func (d *Desk) export(path string) {
 	})
 	shown = d.raise(look.Column(look.Grid,
 		look.NewParagraph(d.say("export.title", "Drawing the sheets"), look.Title, width),
-		look.NewParagraph(shortPath(path), look.Second, width), bar, buttonRow([]*look.Press{stop})))
+		look.NewParagraph(shortPath(job.path), look.Second, width), bar, buttonRow(stop)))
 	d.window.Canvas().Focus(stop)
 	d.busy = cancel
-	job := exporting{index: d.doc.Index(), desk: d, path: path, progress: func(share float64) {
+	options := paint.Options{Title: d.doc.Title(), Date: d.planDate(), DPI: job.dpi, Progress: func(share float64) {
 		d.house.post(func() { bar.SetValue(share) })
 	}}
-	result := d.doc.Result()
-	voice := d.voice
 	go func() {
-		files, err := writeSheets(ctx, job, result, voice)
+		files, err := paint.Save(ctx, job.path, job.pages, options)
 		d.house.post(func() {
 			shown.lower()
 			d.busy = nil
@@ -59,15 +51,24 @@ func (d *Desk) export(path string) {
 	}()
 }
 
+// planDate is the plan's own, so that one plan gives the same file each time.
+func (d *Desk) planDate() time.Time {
+	if h := d.doc.Plan().Header; h != nil {
+		date, _ := time.Parse(time.DateOnly, h.Date)
+		return date
+	}
+	return time.Time{}
+}
+
 func (d *Desk) exported(files []string, err error) {
 	switch {
 	case errors.Is(err, context.Canceled) || d.closed:
 	case err != nil:
 		d.trouble(d.say("export.failed", "The sheets could not be exported"), err)
 	default:
-		var lines []string
-		for _, f := range files {
-			lines = append(lines, shortPath(f))
+		lines := make([]string, len(files))
+		for i, f := range files {
+			lines[i] = shortPath(f)
 		}
 		d.tell(d.say("export.done", "{0} written", filepath.Base(files[0])), strings.Join(lines, "\n"))
 	}
@@ -78,4 +79,22 @@ func (d *Desk) cancelExport() {
 	if d.busy != nil {
 		d.busy()
 	}
+}
+
+// exportSchedule asks for a file and writes the schedule of openings to it, in the form
+// of the file's ending.
+func (d *Desk) exportSchedule(extension string) {
+	d.commitField()
+	d.choose(choosing{
+		title: d.say("schedule.choose", "Write the opening schedule to"), yes: d.say("answer.write", "Write"),
+		name: fileName(d.doc.Title()) + extension, extensions: []string{extension},
+	}, func(path string) {
+		path = withExtension(path, extension)
+		rows := tables.Schedule(d.doc.Index(), d.doc.Result(), words.Voice{Catalogue: d.voice.Catalogue, System: d.doc.System()})
+		if err := tables.Save(path, rows); err != nil {
+			d.trouble(d.say("schedule.failed", "The schedule could not be written"), err)
+			return
+		}
+		d.tell(d.say("export.done", "{0} written", filepath.Base(path)), shortPath(path))
+	})
 }

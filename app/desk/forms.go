@@ -76,7 +76,7 @@ func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) er
 		button(d.say("answer.stay", "Go back"), false, func() { shown.lower() }),
 		button(yes, true, submit),
 	}
-	column = look.Column(look.Grid, append(rows, wrong, look.Gap(1, look.Grid/2), buttonRow(buttons))...)
+	column = look.Column(look.Grid, append(rows, wrong, look.Gap(1, look.Grid/2), buttonRow(buttons...))...)
 	shown = d.raise(column)
 	d.window.Canvas().Focus(entries[0])
 	entries[0].TypedShortcut(&fyne.ShortcutSelectAll{})

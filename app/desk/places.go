@@ -17,11 +17,11 @@ const (
 	// overlayWindow is where the drawer begins to lie over the board: a window that
 	// fills a screen 1366 wide is a few units narrower than that inside.
 	overlayWindow = 1340
-	stripHeight  = 30
-	statusHeight = 27
-	unfoldHeight = 214
-	leastBoard   = 160 // of the board's height, before the unfolded room gives way
-	leastWidth   = 360 // of the board, before the panels the user has widened give way
+	stripHeight   = 30
+	statusHeight  = 27
+	unfoldHeight  = 214
+	leastBoard    = 160 // of the board's height, before the unfolded room gives way
+	leastWidth    = 360 // of the board, before the panels the user has widened give way
 )
 
 // How far the user may drag what stands beside the board.

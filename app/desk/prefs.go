@@ -85,6 +85,14 @@ func (p prefs) setWindow(size fyne.Size) {
 	p.store.SetFloat("height", float64(size.Height))
 }
 
+// paper, exportForm and exportDPI are what sheets were written as last.
+func (p prefs) paper() string            { return p.store.String("paper") }
+func (p prefs) setPaper(name string)     { p.store.SetString("paper", name) }
+func (p prefs) exportForm() string       { return p.store.StringWithFallback("export-form", ".pdf") }
+func (p prefs) setExportForm(ext string) { p.store.SetString("export-form", ext) }
+func (p prefs) exportDPI() int           { return p.store.IntWithFallback("export-dpi", 150) }
+func (p prefs) setExportDPI(dpi int)     { p.store.SetInt("export-dpi", dpi) }
+
 // sizes are what the user has dragged the panels to.
 func (p prefs) sizes() sizes {
 	size := func(name string) float32 { return float32(p.store.Float(name)) }

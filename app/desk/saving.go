@@ -2,13 +2,10 @@ package desk
 
 import (
 	"errors"
-	"os"
 	"path/filepath"
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 
 	"studbay/plan"
 	"studbay/plan/file"
@@ -91,35 +88,11 @@ func (d *Desk) dropped(files []fyne.URI) {
 // chooseOpen asks for a file to open.
 func (d *Desk) chooseOpen() {
 	d.guarded(func() {
-		chooser := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-			if r == nil || err != nil {
-				return
-			}
-			path := r.URI().Path()
-			_ = r.Close()
-			d.load(path)
-		}, d.window)
-		chooser.SetFilter(storage.NewExtensionFileFilter([]string{extension}))
-		d.startIn(chooser)
-		chooser.Resize(d.chooserSize())
-		chooser.Show()
+		d.choose(choosing{
+			title: d.say("chooser.open", "Open a plan"), yes: d.say("answer.open", "Open"),
+			extensions: []string{extension}, open: true,
+		}, d.load)
 	})
-}
-
-// startIn begins a chooser in the folder used last.
-func (d *Desk) startIn(chooser *dialog.FileDialog) {
-	folder := d.prefs.lastFolder()
-	if folder == "" {
-		folder, _ = os.UserHomeDir()
-	}
-	if list, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
-		chooser.SetLocation(list)
-	}
-}
-
-func (d *Desk) chooserSize() fyne.Size {
-	size := d.window.Canvas().Size()
-	return fyne.NewSize(min(900, size.Width-64), min(640, size.Height-64))
 }
 
 // Save saves the plan to its file, or asks for one.
@@ -137,37 +110,10 @@ func (d *Desk) saveThen(then func()) {
 // chooseSave asks for the file to save to.
 func (d *Desk) chooseSave(then func()) {
 	d.commitField()
-	d.choose(fileName(d.doc.Title())+extension, []string{extension}, func(path string) {
-		d.saveAs(withExtension(path, extension), then)
-	})
-}
-
-// choose asks for a file to write. The chooser itself asks before it takes a file that
-// is there.
-func (d *Desk) choose(name string, extensions []string, do func(path string)) {
-	chooser := dialog.NewFileSave(func(w fyne.URIWriteCloser, err error) {
-		if w == nil || err != nil {
-			return
-		}
-		path := w.URI().Path()
-		_ = w.Close()
-		removeEmpty(path)
-		d.prefs.setFolder(path)
-		do(path)
-	}, d.window)
-	chooser.SetFilter(storage.NewExtensionFileFilter(extensions))
-	chooser.SetFileName(name)
-	d.startIn(chooser)
-	chooser.Resize(d.chooserSize())
-	chooser.Show()
-}
-
-// removeEmpty takes away the empty file that the chooser makes, so that a save that
-// fails leaves nothing behind.
-func removeEmpty(path string) {
-	if info, err := os.Stat(path); err == nil && info.Size() == 0 {
-		_ = os.Remove(path)
-	}
+	d.choose(choosing{
+		title: d.say("chooser.save", "Save the plan as"), yes: d.say("answer.save", "Save"),
+		name: fileName(d.doc.Title()) + extension, extensions: []string{extension},
+	}, func(path string) { d.saveAs(path, then) })
 }
 
 // saveAs saves to a file that the user has chosen, whatever it holds.

@@ -1,0 +1,283 @@
+package desk
+
+import (
+	"cmp"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"studbay/app/look"
+)
+
+// choosing is what a chooser of files is asked for.
+type choosing struct {
+	title      string
+	yes        string   // on its button
+	name       string   // to begin with; empty where a file is to be opened
+	extensions []string // of the files shown, with their dots
+	open       bool     // a file that is there, else one to write
+}
+
+// chooser is the dialog that asks for a file. The toolkit's own asks the desktop for
+// folders that a plain machine has not, and complains of it.
+type chooser struct {
+	desk   *Desk
+	ask    choosing
+	do     func(path string)
+	folder string
+	job    int // counts readings of folders: an old one that comes late is dropped
+
+	name   *formEntry
+	path   *look.Text
+	wrong  *look.Paragraph
+	list   *fyne.Container
+	scroll *container.Scroll
+	column *fyne.Container
+	shown  *raised
+}
+
+// mostFiles bounds what a chooser lists of a folder; the rest can be typed.
+const mostFiles = 400
+
+// The size of a chooser, in units.
+const (
+	chooserWidth  = 620
+	chooserHeight = 320
+)
+
+// choose asks for a file. Before one that is there is written over, it asks.
+func (d *Desk) choose(ask choosing, do func(path string)) {
+	c := &chooser{desk: d, ask: ask, do: do}
+	if c.folder = d.prefs.lastFolder(); !isFolder(c.folder) {
+		c.folder = homeFolder()
+	}
+	c.build()
+	c.enter(c.folder)
+}
+
+func isFolder(path string) bool {
+	info, err := os.Stat(path)
+	return path != "" && err == nil && info.IsDir()
+}
+
+// homeFolder is where a chooser begins: the user's own, else where the program runs.
+func homeFolder() string {
+	if home, err := os.UserHomeDir(); err == nil && isFolder(home) {
+		return home
+	}
+	here, _ := os.Getwd()
+	return here
+}
+
+func (c *chooser) build() {
+	d := c.desk
+	width := min(look.Scaled(chooserWidth), d.window.Canvas().Size().Width-96)
+	height := min(look.Scaled(chooserHeight), d.window.Canvas().Size().Height-260)
+	c.path = look.NewFlexible("", look.Strong)
+	c.wrong = look.NewParagraph("", look.Style{Tone: look.Stop}, width)
+	c.wrong.Hide()
+	c.list = look.Column(0)
+	c.scroll = container.NewVScroll(look.Inset(4, 4, look.Grid+4, 4, c.list))
+	c.scroll.SetMinSize(fyne.NewSize(width, height))
+	c.name = &formEntry{giveUp: func() { c.shown.lower() }}
+	c.name.ExtendBaseWidget(c.name)
+	c.name.SetText(c.ask.name)
+	c.name.SetPlaceHolder(d.say("chooser.name.hint", "a name, or a whole path"))
+	c.name.OnSubmitted = func(string) { c.accept() }
+	no := button(d.say("answer.stay", "Go back"), false, func() { c.shown.lower() })
+	yes := button(c.ask.yes, true, c.accept)
+	top := look.Row(look.Grid, 0, c.path,
+		c.place(d.say("chooser.up", "Up"), func() string { return filepath.Dir(c.folder) }),
+		c.place(d.say("chooser.home", "Home"), homeFolder))
+	c.column = look.Column(look.Grid,
+		look.NewText(c.ask.title, look.Title), top,
+		look.Back(look.OnPaper, look.Radius, c.scroll),
+		look.Row(0, 1, look.Sized(64, 0, look.NewText(d.say("chooser.name", "Name"), look.Quiet)), look.Sized(0, look.HitTarget, c.name)),
+		c.wrong, buttonRow(no, yes))
+	c.shown = d.raise(c.column)
+	c.focusName()
+}
+
+// focusName puts the name in hand, without its ending.
+func (c *chooser) focusName() {
+	c.desk.window.Canvas().Focus(c.name)
+	c.name.TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
+// place is a button that goes to a folder.
+func (c *chooser) place(label string, to func() string) fyne.CanvasObject {
+	p := look.NewPress(look.NewText(label, look.Style{Bold: true, Tone: look.Accent}), look.Outline, look.Grid+4, 6, func() { c.enter(to()) })
+	p.OnEscape = func() { c.shown.lower() }
+	return p
+}
+
+// listed is one row of a folder.
+type listed struct {
+	name     string
+	isFolder bool
+}
+
+// enter reads a folder beside the window and lists it.
+func (c *chooser) enter(folder string) {
+	c.job++
+	job := c.job
+	go func() {
+		found, err := readFolder(folder, c.ask.extensions)
+		c.desk.house.post(func() {
+			if job == c.job {
+				c.entered(folder, found, err)
+			}
+		})
+	}()
+}
+
+// readFolder lists folders, then the files of some endings; hidden ones are left out.
+func readFolder(folder string, extensions []string) (found []listed, err error) {
+	entries, err := os.ReadDir(folder)
+	if err != nil {
+		return nil, err
+	}
+	for _, e := range entries {
+		if strings.HasPrefix(e.Name(), ".") {
+			continue
+		}
+		row := listed{e.Name(), e.IsDir()}
+		if e.Type()&os.ModeSymlink != 0 {
+			row.isFolder = isFolder(filepath.Join(folder, e.Name()))
+		}
+		if row.isFolder || slices.Contains(extensions, strings.ToLower(filepath.Ext(e.Name()))) {
+			found = append(found, row)
+		}
+	}
+	slices.SortStableFunc(found, func(a, b listed) int {
+		if a.isFolder != b.isFolder {
+			return map[bool]int{true: -1, false: 1}[a.isFolder]
+		}
+		return cmp.Compare(strings.ToLower(a.name), strings.ToLower(b.name))
+	})
+	return found, nil
+}
+
+func (c *chooser) entered(folder string, found []listed, err error) {
+	if err != nil {
+		c.say(c.desk.say("chooser.unread", "{0} cannot be read: {1}", shortPath(folder), plainCause(err)))
+		return
+	}
+	c.folder = folder
+	c.path.SetWords(shortPath(folder))
+	c.say("")
+	c.list.Objects = nil
+	for _, row := range found[:min(len(found), mostFiles)] {
+		c.list.Objects = append(c.list.Objects, c.row(row))
+	}
+	switch {
+	case len(found) == 0:
+		c.list.Objects = append(c.list.Objects, look.Inset(look.Grid, look.Grid, 0, 0, look.NewText(c.desk.say("chooser.empty", "Nothing to choose in this folder."), look.Quiet)))
+	case len(found) > mostFiles:
+		c.list.Objects = append(c.list.Objects, look.NewText(c.desk.say("chooser.more", "{0} more: type the name.", len(found)-mostFiles), look.Quiet))
+	}
+	c.list.Refresh()
+	c.scroll.ScrollToTop()
+	c.scroll.Refresh()
+}
+
+// plainCause is an error of a file without its path, which is told already.
+func plainCause(err error) string {
+	if e, ok := err.(*os.PathError); ok {
+		return e.Err.Error()
+	}
+	return err.Error()
+}
+
+func (c *chooser) row(l listed) fyne.CanvasObject {
+	pic := look.NewPicture(18, 18, filePicture)
+	if l.isFolder {
+		pic = look.NewPicture(18, 18, folderPicture)
+	}
+	press := look.NewPress(look.Row(look.Grid, 1, pic, look.NewFlexible(l.name, look.Body)), look.Bare, look.Grid, 2, func() { c.take(l) })
+	press.OnEscape = func() { c.shown.lower() }
+	return look.Sized(0, look.HitTarget, press)
+}
+
+// take goes into a folder. A file's name is put in the field; taken a second time it is
+// the one.
+func (c *chooser) take(l listed) {
+	switch {
+	case l.isFolder:
+		c.enter(filepath.Join(c.folder, l.name))
+	case c.name.Text == l.name:
+		c.accept()
+	default:
+		c.name.SetText(l.name)
+	}
+}
+
+// target is the path that the field names.
+func (c *chooser) target() string {
+	name := strings.TrimSpace(c.name.Text)
+	if rest, ok := strings.CutPrefix(name, "~"+string(filepath.Separator)); ok {
+		name = filepath.Join(homeFolder(), rest)
+	}
+	if name != "" && !filepath.IsAbs(name) {
+		name = filepath.Join(c.folder, name)
+	}
+	return name
+}
+
+// accept takes the file named, once it can be.
+func (c *chooser) accept() {
+	path := c.target()
+	switch {
+	case path == "":
+		c.say(c.desk.say("chooser.nameless", "Write the name of a file, or choose one."))
+		return
+	case isFolder(path):
+		c.name.SetText("")
+		c.enter(path)
+		return
+	}
+	if len(c.ask.extensions) > 0 {
+		path = withExtension(path, c.ask.extensions[0])
+	}
+	_, err := os.Stat(path)
+	switch {
+	case c.ask.open && err != nil:
+		c.say(c.desk.say("chooser.gone", "There is no file {0}.", shortPath(path)))
+	case !isFolder(filepath.Dir(path)):
+		c.say(c.desk.say("chooser.folder-gone", "There is no folder {0}. Choose one that is there.", shortPath(filepath.Dir(path))))
+	case !c.ask.open && err == nil:
+		c.askOver(path)
+	default:
+		c.done(path)
+	}
+}
+
+func (c *chooser) done(path string) {
+	c.shown.lower()
+	c.desk.prefs.setFolder(path)
+	c.do(path)
+}
+
+// askOver asks before a file is written over.
+func (c *chooser) askOver(path string) {
+	d := c.desk
+	c.shown.lower()
+	d.ask(question{
+		title: d.say("chooser.over", "Replace {0}?", filepath.Base(path)),
+		body:  d.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", shortPath(path)),
+		answers: []answer{
+			{d.say("answer.stay", "Go back"), func() { c.shown.raiseAgain(); c.focusName() }},
+			{d.say("answer.replace", "Replace it"), func() { d.prefs.setFolder(path); c.do(path) }},
+		},
+	})
+}
+
+func (c *chooser) say(wrong string) {
+	c.wrong.SetWords(wrong)
+	showIf(c.wrong, wrong != "")
+	c.column.Refresh()
+}
