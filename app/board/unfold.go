@@ -92,9 +92,10 @@ func (u *Unfold) SetPicture(p UnfoldPicture) {
 	u.update()
 }
 
-// opening returns the one opening that is chosen, or nothing.
+// opening returns the one opening that is chosen, whose dimensions are drawn, or nothing;
+// while another would be placed, those of that one stand there.
 func (u *Unfold) opening() plan.ID {
-	if len(u.pic.Selected) == 1 && u.pic.Selected[0].Kind() == plan.KindOpening {
+	if u.pic.Preview.Ghost == nil && len(u.pic.Selected) == 1 && u.pic.Selected[0].Kind() == plan.KindOpening {
 		return u.pic.Selected[0]
 	}
 	return ""

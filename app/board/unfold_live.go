@@ -27,6 +27,9 @@ func (u *Unfold) liveShapes(d float64) []shape {
 			box := p.Bounds.Expanded(3 * d)
 			s.add(shape{kind: boxShape, a: box.Min, b: box.Max, width: 2 * d, color: t.Accent})
 		}
+		if p.Layer == render.LayerMarks && p.ID == u.opening() {
+			s.notes = append(s.notes, p.Bounds) // its dimensions
+		}
 	}
 	if g := u.pic.Preview.Ghost; g != nil && g.At.Part == plan.PartFace {
 		if f, ok := u.strip.Face(g.At.Host); ok {
@@ -112,5 +115,6 @@ func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRi
 			return // no room beside it
 		}
 	}
+	s.notes = append(s.notes, scene.Rect{Min: a, Max: scene.Point{X: b.X, Y: y + 2*u.medium.Text}}.Expanded(4*s.density))
 	s.add(shape{kind: textShape, a: scene.Point{X: x - half, Y: y + 0.4*u.medium.Text}, text: said, size: 10.5, color: ink})
 }

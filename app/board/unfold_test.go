@@ -1,6 +1,7 @@
 package board
 
 import (
+	"slices"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -10,6 +11,7 @@ import (
 	"studbay/app/tool"
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/render"
 )
 
 func TestUnfoldedRoom(t *testing.T) {
@@ -54,5 +56,42 @@ func TestUnfoldedRoom(t *testing.T) {
 	u.MouseMoved(mouseAt(10, 10, 0))
 	if len(told.kinds) != 0 {
 		t.Error("an empty strip tells of pointers")
+	}
+}
+
+func TestUnfoldedChainRunsToBothCorners(t *testing.T) {
+	test.NewTempApp(t)
+	u := NewUnfold(&listener{})
+	w := test.NewWindow(u)
+	defer w.Close()
+	w.SetPadded(false)
+	w.Resize(fyne.NewSize(800, 214))
+	pic := houseOf(t, 60)
+	o := firstOnFace(pic)
+	place, _ := pic.Index.Place(o.At)
+	pic.Selected = []plan.ID{o.ID}
+	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID, Side: place.Side.ID})
+	face, _ := u.strip.Face(place.Side.ID)
+	texts := func() (said []string) {
+		for _, s := range u.liveShapes(1) {
+			if s.kind == textShape {
+				said = append(said, s.text)
+			}
+		}
+		return said
+	}
+	far := unit.Imperial.Format(max(o.At.Along, face.Length-o.At.Along))
+	if !slices.Contains(texts(), far) {
+		t.Errorf("live are %q, want %q to the farther corner", texts(), far)
+	}
+	pic.Preview.Ghost = &tool.Ghost{Kind: "duplex", At: plan.OnFace(place.Side.ID, 20*unit.Inch), Height: 40 * unit.Inch}
+	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID, Side: place.Side.ID})
+	for _, want := range []string{unit.Imperial.Format(20 * unit.Inch), unit.Imperial.Format(face.Length - 20*unit.Inch)} {
+		if !slices.Contains(texts(), want) {
+			t.Errorf("with a ghost live are %q, want %q", texts(), want)
+		}
+	}
+	if slices.ContainsFunc(u.pieces, func(p render.Piece) bool { return p.ID == o.ID && p.Layer == render.LayerMarks }) {
+		t.Error("the chosen one is measured under the ghost")
 	}
 }

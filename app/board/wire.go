@@ -92,13 +92,11 @@ func compareIDs(a, b plan.ID) int {
 	return 0
 }
 
-// The dashes of a cable in units: longer than those of a control.
-const (
-	cableDash = 9
-	cableGap  = 4
-)
+// cableDash is the line of a cable in pixels of a plain screen: a chain of dashes and
+// dots, to be told from the dashes of a control.
+var cableDash = [...]float64{9, 3, 1.5, 3}
 
-// cable draws a cable as a quiet dashed line from end to end. It leaves a face square to
+// cable draws a cable as a quiet broken line from end to end. It leaves a face square to
 // it, so that it does not run along the wall.
 func (r request) cable(c *plan.Cable) (render.Piece, bool) {
 	from, into, okFrom := r.endOf(c.From)
@@ -112,9 +110,11 @@ func (r request) cable(c *plan.Cable) (render.Piece, bool) {
 	var path scene.Path
 	path.MoveTo(a)
 	path.CubicTo(a.Add(direction(into).Mul(pull)), b.Add(direction(back).Mul(pull)), b)
-	stroke := scene.Stroke{Path: path, Pen: scene.Pen{
-		Width: m.Pixel, Color: r.pic.Theme.Muted, Dash: []float64{cableDash * m.Pixel, cableGap * m.Pixel},
-	}}
+	pen := scene.Pen{Width: m.Pixel, Color: r.pic.Theme.Muted}
+	for _, l := range cableDash {
+		pen.Dash = append(pen.Dash, l*m.Pixel)
+	}
+	stroke := scene.Stroke{Path: path, Pen: pen}
 	return render.Piece{ID: c.ID, Layer: render.LayerControls, Bounds: scene.Bounds(stroke), Items: []scene.Item{stroke}}, true
 }
 

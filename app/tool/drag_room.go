@@ -39,7 +39,7 @@ func (d *dragCorner) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) 
 	before, after := ref.Room.Sides[(ref.At+n-1)%n].Start, ref.Room.Sides[(ref.At+1)%n].Start
 	at, name := p.At, words.Text{}
 	if l, ok := typed.place(t.System()); ok && l > 0 {
-		at, name = d.typed(p, l, before, after), words.New("snap.typed", "{0}", l)
+		at = d.typed(p, l, before, after)
 	} else if !p.Shift {
 		l := linesNear(t, p.At, ref.Room.ID)
 		square := words.New("snap.square", "square")
@@ -83,7 +83,7 @@ func (d *dragSide) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 		if by < 0 {
 			l = -l
 		}
-		by, name = l, words.New("snap.typed", "{0}", l.Abs())
+		by = l
 	} else if !p.Shift {
 		by, name = d.rest(t, p, by)
 	}

@@ -22,7 +22,7 @@ func (d *dragRoom) back() plan.Edit { return plan.MoveRoom{ID: d.room.ID} }
 func (d *dragRoom) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	way, name := p.At.Sub(d.from), words.Text{}
 	if l, ok := typed.place(t.System()); ok {
-		way, name = towards(way, l, p.Shift), words.New("snap.typed", "{0}", l)
+		way = towards(way, l, p.Shift)
 	} else if !p.Shift {
 		way, name = d.rest(t, way, p.Reach)
 	}

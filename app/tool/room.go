@@ -114,6 +114,9 @@ func (r *room) enter(t Table) bool {
 	case r.typed.isEmpty() && len(r.corners) >= 3:
 		r.close(t)
 		return true
+	case r.typed.isEmpty() && len(r.corners) > 0:
+		t.Say(tooFlat)
+		return true
 	case r.typed.isEmpty():
 		return false
 	}
@@ -170,10 +173,12 @@ func (r *room) Leave(t Table) {
 	t.Preview(Preview{})
 }
 
+var tooFlat = words.New("tool.room.flat", "A room needs three corners that are not in one line: click another, or Esc to step back")
+
 func (r *room) close(t Table) {
 	outline := tidy(r.corners)
 	if len(outline) < 3 {
-		t.Say(words.New("tool.room.flat", "A room needs three corners that are not in one line: click another, or Esc to step back"))
+		t.Say(tooFlat)
 		r.show(t)
 		return
 	}

@@ -95,7 +95,7 @@ func (r *room) next(t Table) corner {
 	from := r.corners[len(r.corners)-1]
 	free := p.At.Sub(from)
 	if l, ok := r.typed.place(t.System()); ok {
-		return corner{at: from.Add(towards(free, l, p.Shift)), snap: words.New("snap.typed", "{0}", l)}
+		return corner{at: from.Add(towards(free, l, p.Shift))}
 	}
 	if p.Shift {
 		return corner{at: gridPoint(p.At, from, grid(t.System()))}

@@ -1,0 +1,115 @@
+package tool
+
+import (
+	"testing"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+func TestTypedIsReadBack(t *testing.T) {
+	for _, tt := range []struct {
+		text   string
+		of     rune
+		system unit.System
+		want   string
+	}{
+		{"14", 0, unit.Imperial, `14| → 1' 2"`},
+		{"3'", 0, unit.Imperial, `3'| → 3' 0"`},
+		{"30", 'w', unit.Imperial, `width 30| → 2' 6"`},
+		{"", 'h', unit.Imperial, `height |`},
+		{"12'×10'", 0, unit.Imperial, `12'×10'| → 12' 0" × 10' 0"`},
+		{"1'/", 0, unit.Imperial, `1'/|`},
+	} {
+		typed := typing{text: tt.text, of: tt.of}
+		if got := typed.shown(tt.system).String(); got != tt.want {
+			t.Errorf("%q of %q is shown as %q, want %q", tt.text, tt.of, got, tt.want)
+		}
+	}
+	if got := (&typing{}).shown(unit.Imperial); !got.IsZero() {
+		t.Errorf("nothing typed is shown as %q", got)
+	}
+}
+
+func TestSizesAreTyped(t *testing.T) {
+	f := newFake(t)
+	f.square()
+	b := &brk{kind: plan.BreakWindow}
+	b.Move(f, at(72, 3))
+	f.typed(b, "w30")
+	if f.Plan().Level(ground).Breaks.Len() != 0 {
+		t.Error("a typed width places a window")
+	}
+	b.Type(f, Key{Rune: 'W'})
+	if b.Hint().String() != sizeHint.String() || !b.Cancel(f) || b.Cancel(f) {
+		t.Error("a width begun is not told or not left by Esc")
+	}
+	f.click(b, at(72, 3))
+	for k := range f.Plan().Level(ground).Breaks.All() {
+		if k.Width != inch(30) || k.At.Along != inch(57) {
+			t.Errorf("window %+v, want 30 in wide about the middle", k)
+		}
+	}
+	x := &fixture{kind: plan.FixtureCounter}
+	x.Move(f, at(72, 110))
+	f.typed(x, "w50")
+	f.typed(x, "d20")
+	f.click(x, at(72, 110))
+	for k := range f.Plan().Level(ground).Fixtures.All() {
+		if k.Width != inch(50) || k.Depth != inch(20) || k.Height != inch(36) {
+			t.Errorf("counter %+v, want 50 × 20 in, 36 high", k)
+		}
+	}
+	o := &opening{}
+	o.Move(f, at(142, 30))
+	f.typed(o, "h48")
+	f.click(o, at(142, 30))
+	if got := f.openings()[0].Height.Value; got != inch(48) {
+		t.Errorf("the opening is %v high, want 48 in", got)
+	}
+}
+
+func TestARoomOfALineIsRefusedInWords(t *testing.T) {
+	f, r := newFake(t), &room{}
+	f.click(r, at(0, 0))
+	f.click(r, at(60, 0))
+	f.click(r, at(120, 0))
+	r.Type(f, Key{Name: "Enter"})
+	if f.said.ID != "tool.room.flat" || len(f.rooms()) != 0 || len(r.corners) != 3 {
+		t.Errorf("said %q; %d rooms, %d corners kept", f.said, len(f.rooms()), len(r.corners))
+	}
+}
+
+// onUnfold is a pointer in the unfolded room, at inches along the north face and up.
+func onUnfold(side plan.ID, x, up float64) Pointer {
+	return Pointer{At: geom.Point{X: inch(x)}, Reach: 2 * unit.Inch, OnUnfold: true, Side: side, Height: inch(up)}
+}
+
+func TestHeightIsTypedInTheUnfoldedRoom(t *testing.T) {
+	f, r := furnished(t)
+	o, side := f.onNorth(r), r.Sides[0].ID
+	c := &choose{}
+	from := onUnfold(side, 30, 16)
+	from.Symbol = o.ID
+	c.Down(f, from)
+	c.Move(f, onUnfold(side, 31, 40))
+	f.typed(c, "50")
+	now, _ := f.Plan().Opening(o.ID)
+	if now.Height.Value != inch(50) {
+		t.Errorf("dragged up and typed 50 it is %v high", now.Height.Value)
+	}
+	c.Down(f, from)
+	c.Move(f, onUnfold(side, 60, 18))
+	f.typed(c, "40")
+	if now, _ = f.Plan().Opening(o.ID); now.At.Along != inch(40) {
+		t.Errorf("dragged along and typed 40 it is at %v", now.At.Along)
+	}
+	c.Down(f, from)
+	c.Move(f, onUnfold(side, 60, 18))
+	f.typed(c, "h44")
+	if now, _ = f.Plan().Opening(o.ID); now.Height.Value != inch(44) {
+		t.Errorf("dragged along and typed h44 it is %v high", now.Height.Value)
+	}
+	f.check()
+}

@@ -1,0 +1,148 @@
+package tool
+
+import (
+	"strings"
+	"testing"
+
+	"studbay/plan"
+)
+
+// switched is a room with two switches and three lights, and where they are.
+func switched(t *testing.T) (f *fake, switches, lights []Pointer) {
+	f = newFake(t)
+	f.square()
+	o := &opening{}
+	for _, x := range []float64{30, 60} {
+		switches = append(switches, at(x, 1))
+	}
+	f.kind = "switch"
+	for _, p := range switches {
+		f.click(o, p)
+	}
+	f.kind = "ceiling-light"
+	for _, x := range []float64{36, 72, 108} {
+		lights = append(lights, at(x, 60))
+		f.click(o, at(x, 60))
+	}
+	f.chosen = nil
+	if len(f.openings()) != 5 {
+		t.Fatalf("%d openings, want 5: %v", len(f.openings()), f.failed)
+	}
+	return f, switches, lights
+}
+
+func (f *fake) controls() (all []*plan.Control) {
+	for c := range f.Plan().Controls.All() {
+		all = append(all, c)
+	}
+	return all
+}
+
+func TestControl(t *testing.T) {
+	f, switches, lights := switched(t)
+	c := &cable{}
+	c.Choose(controlSort)
+	f.click(c, lights[0])
+	if f.said.IsZero() || len(f.controls()) != 0 {
+		t.Error("a light is taken for a switch")
+	}
+	f.click(c, switches[0])
+	f.click(c, lights[0])
+	f.click(c, lights[1])
+	if got := f.controls(); len(got) != 1 || got[0].Letter != "a" || len(got[0].Switches) != 1 || len(got[0].Loads) != 2 {
+		t.Fatalf("controls %+v, want one, a, of a switch and two lights", got)
+	}
+	if got := f.preview.Snap.String(); !strings.HasSuffix(got, "; control a") {
+		t.Errorf("the snap is %q", got)
+	}
+	f.click(c, lights[1])
+	f.click(c, switches[1])
+	if got := f.controls()[0]; len(got.Loads) != 1 || len(got.Switches) != 2 {
+		t.Errorf("control %+v, want a load taken out and a switch added", got)
+	}
+	if !c.Cancel(f) || c.Cancel(f) {
+		t.Error("Esc does not end it once")
+	}
+	f.click(c, switches[1])
+	f.click(c, lights[2])
+	if got := f.controls(); len(got) != 1 || len(got[0].Loads) != 2 {
+		t.Errorf("controls %+v, want the one that the switch is in to go on", got)
+	}
+	f.check()
+}
+
+func TestNextLetterIsFree(t *testing.T) {
+	for n, want := range map[int]string{0: "a", 25: "z", 26: "aa", 27: "ab", 52: "ba"} {
+		if got := letters(n); got != want {
+			t.Errorf("letter %d is %q, want %q", n, got, want)
+		}
+	}
+	f, switches, lights := switched(t)
+	c := &cable{sort: controlSort}
+	for i := range switches {
+		f.click(c, switches[i])
+		f.click(c, lights[i])
+		c.Cancel(f)
+	}
+	got := map[string]bool{}
+	for _, k := range f.controls() {
+		got[k.Letter] = true
+	}
+	if len(got) != 2 || !got["a"] || !got["b"] {
+		t.Errorf("letters %v, want a and b", got)
+	}
+}
+
+func TestCableSizes(t *testing.T) {
+	f, switches, lights := switched(t)
+	c := &cable{}
+	c.Choose("14/3")
+	f.click(c, switches[0])
+	f.click(c, lights[0])
+	c.Cancel(f)
+	var made *plan.Cable
+	for k := range f.Plan().Cables.All() {
+		made = k
+	}
+	if made == nil || made.Size != 14 || made.Wires != 3 {
+		t.Fatalf("cable %+v, want 14/3", made)
+	}
+	on := at(90, 30)
+	on.Line = made.ID
+	f.click(c, on)
+	if len(f.chosen) != 1 || f.chosen[0] != made.ID {
+		t.Fatalf("chosen %v, want the cable", f.chosen)
+	}
+	c.Type(f, Key{Rune: ']'})
+	if now, _ := f.Plan().Cables.Get(made.ID); now.Size != 12 || now.Wires != 2 {
+		t.Errorf("after ] it is %d/%d, want 12/2", now.Size, now.Wires)
+	}
+	if !c.Type(f, Key{Name: "Delete"}) || f.Plan().Cables.Len() != 0 {
+		t.Error("Delete leaves the cable")
+	}
+}
+
+func TestLinesAreChosenAndTakenOut(t *testing.T) {
+	f, switches, lights := switched(t)
+	w := &cable{sort: controlSort}
+	f.click(w, switches[0])
+	f.click(w, lights[0])
+	id := f.controls()[0].ID
+	c := &choose{}
+	on := at(80, 30)
+	on.Line = id
+	f.click(c, on)
+	if len(f.chosen) != 1 || f.chosen[0] != id || f.preview.Cursor != CursorHand {
+		t.Errorf("chosen %v with cursor %v, want the control and a hand", f.chosen, f.preview.Cursor)
+	}
+	near := lights[1]
+	near.Line = id
+	f.click(c, near)
+	if f.chosen[0].Kind() != plan.KindOpening {
+		t.Errorf("chosen %v, want the light under the line", f.chosen)
+	}
+	f.chosen = []plan.ID{id}
+	if !c.Type(f, Key{Name: "Delete"}) || len(f.controls()) != 0 {
+		t.Error("Delete leaves the control")
+	}
+}
