@@ -1,7 +1,6 @@
 package card
 
 import (
-	"errors"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -23,8 +22,8 @@ type openingCard struct {
 	where  *look.Paragraph
 	fields []updater
 	height *Field
-	onFace []*Field // of no meaning elsewhere
-	inBox  *fyne.Container
+	onFace []*Field        // of no meaning elsewhere
+	inBox  *fyne.Container // the picture of it
 	found  *fyne.Container
 	open   bool // the working's fold was left open
 }
@@ -67,10 +66,14 @@ func (o *openingCard) build() {
 	o.found = look.Column(look.Grid)
 	main := o.mainFields()
 	folded := NewFold(o.say("card.more", "More"), look.Column(look.Grid, o.moreFields()...))
+	devices, byHand := o.devices(), o.byHand()
+	o.fields = append(o.fields, devices, byHand)
 	heading := look.Column(look.Grid/2, look.Row(look.Grid, 1, o.tag, o.what), o.where)
 	o.root = look.Column(look.Grid,
 		heading,
 		look.Column(look.Grid, main...),
+		NewFold(o.say("opening.by-hand", "Put the box together by hand"), byHand.Container),
+		NewFold(o.say("opening.devices", "What is on the yokes"), devices.Container),
 		folded,
 		o.inBox,
 		o.found)
@@ -83,17 +86,11 @@ func (o *openingCard) mainFields() (objects []fyne.CanvasObject) {
 		return o.Window.Do(plan.SetHeight{ID: o.id, Height: h})
 	}, o.short)
 	boxes := NewChoice(o.say("opening.box", "Box"), o.say("opening.box.none", "not chosen"), o.boxOptions)
-	wiring := NewField(o.Context, Spec{
-		Label: o.say("opening.wiring", "In the box"),
-		Read:  o.contentsText,
-		Write: o.writeContents,
-		Empty: o.say("opening.wiring.empty", "such as cable 12/2 x2; device 12"),
-		Lines: 2,
-	})
+	wiring := newContentsList(o)
 	source := NewChoice(o.say("opening.source", "Known from"), "", o.sourceOptions)
 	left := o.alongField(false)
 	o.fields = append(o.fields, o.height, left, boxes, wiring, source)
-	return []fyne.CanvasObject{o.height, left, boxes, wiring, source}
+	return []fyne.CanvasObject{o.height, left, boxes, wiring.Container, source}
 }
 
 // heightLabel says to which line of the box the height is given.
@@ -110,6 +107,9 @@ func (o *openingCard) heightLabel() string {
 func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
 	kind := NewChoice(o.say("opening.kind", "Kind"), o.now().Kind, o.kindOptions)
 	right := o.alongField(true)
+	gangs := o.countField(o.say("opening.gangs", "Gangs"), func() int { return o.now().Gangs }, func(n int) error {
+		return o.change(func(now *plan.Opening) { now.Gangs = n })
+	})
 	line := NewChoice(o.say("opening.line", "Height goes to"), "", o.lineOptions)
 	datum := NewChoice(o.say("opening.datum", "Measured from"), "", o.datumOptions)
 	status := NewChoice(o.say("opening.status", "Status"), "", o.statusOptions)
@@ -126,7 +126,7 @@ func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
 	for _, f := range []interface {
 		updater
 		fyne.CanvasObject
-	}{right, kind, line, datum, status, circuit, tag, note} {
+	}{right, kind, gangs, line, datum, status, circuit, tag, note} {
 		o.fields = append(o.fields, f)
 		objects = append(objects, f)
 	}
@@ -178,17 +178,6 @@ func (o *openingCard) contents() (box.Contents, fill.Source) {
 func (o *openingCard) contentsText() string {
 	c, _ := o.contents()
 	return c.String()
-}
-
-func (o *openingCard) writeContents(text string) error {
-	items, err := box.ParseContents(strings.ReplaceAll(text, "\n", " "))
-	if err != nil {
-		return err
-	}
-	if v, ok := o.Index.OpeningView(o.id); ok && len(v.Cables) > 0 {
-		return errors.New(o.say("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out."))
-	}
-	return o.fault(o.Window.Do(plan.SetContents{ID: o.id, Contents: fill.StatedContents(items)}))
 }
 
 // Show implements Card.

@@ -19,12 +19,18 @@ func (o *openingCard) boxOptions() (options []Option) {
 			continue
 		}
 		label := o.say("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.Volume())
+		if price := a.Price(); price.Cents > 0 {
+			label = o.say("opening.box.priced", "{0}: {1}, {2}, {3}", a.Code, a.Text(), a.Volume(), price)
+		}
 		options = append(options, Option{
 			Label: label, Short: o.say("opening.box.short", "{0}, {1}", a.Code, a.Volume()), Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
 			Do: func() {
 				o.do(plan.SetAssembly{ID: o.id, Assembly: plan.Assembly{Code: a.Code, Barriers: now.Assembly.Barriers}})
 			},
 		})
+	}
+	if built, ok, err := fill.BuiltOf(now.Assembly); now.Assembly.Box != "" && ok && err == nil {
+		options = append(options, Option{Label: o.say("opening.box.by-hand", "by hand, {0}", built.Volume()), Now: true, Do: func() {}})
 	}
 	return options
 }
