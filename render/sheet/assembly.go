@@ -44,7 +44,7 @@ func (b *book) assemblies() error {
 	name := b.say("assembly.title", "Assemblies and their fill")
 	first := true
 	onward := func() *page {
-		p := b.newPage(name, false)
+		p := b.newPage(name, 0)
 		if !first {
 			p.part = b.say("sheet.continued", "continued")
 			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))

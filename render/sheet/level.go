@@ -23,14 +23,28 @@ func (b *book) levels() error {
 	return nil
 }
 
+// level lays out one level with as few columns beside its plan as hold all that is said
+// of it, or as many as may stand there.
 func (b *book) level(l *plan.Level, isFirst bool) error {
+	most := sideColumns(b.o.Paper)
+	before := len(b.pages)
+	for n := min(1, most); ; n++ {
+		if err := b.levelBeside(l, isFirst, n); err != nil || n == most || len(b.pages) == before+1 {
+			return err
+		}
+		b.pages = b.pages[:before]
+	}
+}
+
+// levelBeside lays out one level with so many columns beside its plan.
+func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 	name := b.say("sheet.plan", "{0}, openings", l.Name)
 	onward := func() *page {
-		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), false)
+		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), 0)
 		q.name, q.part = name, b.say("sheet.continued", "continued")
 		return q
 	}
-	p := b.newPage(name, true)
+	p := b.newPage(name, columns)
 	drawn, err := b.drawLevel(l, p.planArea())
 	if err != nil {
 		return err

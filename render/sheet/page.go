@@ -30,8 +30,8 @@ type page struct {
 // sideColumn is how wide a column beside the plan is: enough for the schedule.
 const sideColumn = 142.0
 
-// sideColumns is how many columns stand beside the plan: none on a small sheet, which the
-// plan needs for itself, and two on a large one.
+// sideColumns is how many columns may stand beside the plan: none on a small sheet, which
+// the plan needs for itself, and two on a large one.
 func sideColumns(p Paper) int {
 	switch {
 	case p.Width < 15*unit.Inch:
@@ -42,15 +42,15 @@ func sideColumns(p Paper) int {
 	return 2
 }
 
-// newPage begins a page, with or without columns at the side.
-func (b *book) newPage(name string, withSide bool) *page {
+// newPage begins a page with so many columns at the side.
+func (b *book) newPage(name string, columns int) *page {
 	p := &page{b: b, name: name, scene: &scene.Scene{Width: b.o.Paper.Width, Height: b.o.Paper.Height}}
 	p.scene.Meta.Title = name
 	p.frame = b.frame()
 	p.main = p.frame
 	p.main.Max.Y -= strip
-	if n := sideColumns(b.o.Paper); withSide && n > 0 {
-		p.main.Max.X -= (sideColumn+columnGap)*float64(n) - columnGap + 2*gutter
+	if columns > 0 {
+		p.main.Max.X -= (sideColumn+columnGap)*float64(columns) - columnGap + 2*gutter
 		p.side = scene.Rect{Min: scene.Point{X: p.main.Max.X, Y: p.frame.Min.Y}, Max: p.frame.Max}
 	}
 	b.pages = append(b.pages, p)

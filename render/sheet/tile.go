@@ -219,7 +219,7 @@ func (b *book) tiled(l *plan.Level, name string, d drawnLevel) (all []render.Pie
 	}
 	for i, at := range parts {
 		part := b.say("sheet.part", "part {0} of {1}", i+1, len(parts))
-		p := b.newPage(b.say("sheet.named-part", "{0}, {1}", name, part), false)
+		p := b.newPage(b.say("sheet.named-part", "{0}, {1}", name, part), 0)
 		p.name, p.part = name, part
 		all = append(all, p.tile(l, d, at)...)
 	}

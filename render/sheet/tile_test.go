@@ -76,7 +76,7 @@ func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 			if window.Width()+2*matchText > d.tiles.area.Width()+1 || window.Height()+2*matchText > d.tiles.area.Height()+1 {
 				t.Errorf("part %v is %v, the page has room for %v", at, window, d.tiles.area)
 			}
-			pieces := b.newPage("", false).tile(level, d, at)
+			pieces := b.newPage("", 0).tile(level, d, at)
 			for _, piece := range pieces {
 				if piece.Symbol != nil {
 					for _, id := range piece.Symbol.IDs {

@@ -27,7 +27,7 @@ func (b *book) unfolded() error {
 	f := (*flow)(nil)
 	name := b.say("unfold.title", "Rooms unfolded")
 	onward := func() *page {
-		p := b.newPage(name, false)
+		p := b.newPage(name, 0)
 		if f != nil {
 			p.part = b.say("sheet.continued", "continued")
 			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
