@@ -108,6 +108,17 @@ func tableTexts() (texts []words.Text) {
 	for _, a := range all.Assemblies {
 		texts = append(texts, a.Text())
 	}
+	for _, b := range all.Boxes {
+		texts = append(texts, b.Text())
+	}
+	for _, a := range all.Adds {
+		texts = append(texts, a.Text())
+	}
+	for _, k := range all.Kinds {
+		if k.Device != "" {
+			texts = append(texts, words.New("device.of."+k.Device, k.Device))
+		}
+	}
 	for _, u := range plan.Uses {
 		texts = append(texts, u.Text())
 	}
