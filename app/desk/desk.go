@@ -48,6 +48,7 @@ type Desk struct {
 	strip   *strip
 	pane    *unfoldPane
 	column  *column
+	pace    *pace
 	status  *status
 	blank   *blank
 
@@ -91,6 +92,7 @@ func (d *Desk) build() {
 	d.choices = newChoices(d, d.drawer.object)
 	d.strip, d.pane, d.status = newStrip(d), newUnfoldPane(d), newStatus(d)
 	d.column = newColumn(d)
+	d.pace = newPace(d)
 	d.blank = newBlank(d)
 	d.shell = &shell{
 		menu: d.menus.object, rail: d.rail.object, drawer: d.choices.over(),
@@ -150,7 +152,7 @@ func (d *Desk) changed(what Changed) {
 	}
 	if what&(PlanChanged|SelectionChanged|FindingsChanged|LevelChanged) != 0 {
 		d.showPicture()
-		d.column.refresh()
+		d.pace.refresh()
 		d.pane.refresh()
 		d.strip.refresh()
 		d.blank.refresh()
@@ -171,7 +173,7 @@ func (d *Desk) refreshAll() {
 // showPicture brings the board and the unfolded room up to the document.
 func (d *Desk) showPicture() {
 	pic := board.Picture{
-		Index: d.doc.Index(), Level: d.doc.Level(), Findings: d.doc.Result().All(),
+		Index: d.doc.Index(), Level: d.doc.Level(), Findings: d.doc.Findings(),
 		Selected: d.doc.Selection(), Theme: *look.Current(), Voice: d.voice, Preview: d.preview,
 	}
 	d.board.SetPicture(pic)

@@ -37,7 +37,8 @@ type Document struct {
 	level    plan.ID
 	selected []plan.ID
 	result   fill.Result
-	checked  plan.Plan // the plan that result is of
+	found    []fill.Finding // all of result
+	checked  plan.Plan      // the plan that result is of
 	checkErr error
 	name     string // of an unsaved document in the recovery
 	path     string
@@ -75,6 +76,9 @@ func (d *Document) Index() *plan.Index { return d.index }
 
 // Result returns the findings shown, which may be of a plan a moment ago.
 func (d *Document) Result() fill.Result { return d.result }
+
+// Findings lists all of Result, the worst first. Nobody writes to the list.
+func (d *Document) Findings() []fill.Finding { return d.found }
 
 // CheckError says why there are no findings, or nil.
 func (d *Document) CheckError() error { return d.checkErr }
@@ -195,7 +199,7 @@ func (d *Document) update() {
 
 // takeFindings shows the findings of a plan, unless a later one is already asked for.
 func (d *Document) takeFindings(done checkResult) {
-	d.result, d.checkErr = done.result, done.err
+	d.result, d.found, d.checkErr = done.result, done.result.All(), done.err
 	d.checked = done.of.Plan()
 	d.notify(FindingsChanged)
 }

@@ -152,11 +152,11 @@ func (d *Desk) addLevel() {
 	}
 }
 
-func (d *Desk) hasFindings() bool { return len(d.doc.Result().All()) > 0 }
+func (d *Desk) hasFindings() bool { return len(d.doc.Findings()) > 0 }
 
 // stepFinding goes to the next finding after the one of what is chosen.
 func (d *Desk) stepFinding(by int) {
-	all := d.doc.Result().All()
+	all := d.doc.Findings()
 	at := -1
 	if by < 0 {
 		at = 0
@@ -183,7 +183,7 @@ func (d *Desk) isOfSelected(f fill.Finding) bool {
 
 // findingInHand returns the worst finding of what is chosen that is not set aside.
 func (d *Desk) findingInHand() *fill.Finding {
-	for _, f := range d.doc.Result().All() {
+	for _, f := range d.doc.Findings() {
 		if f.Waived == nil && d.isOfSelected(f) {
 			return &f
 		}

@@ -18,11 +18,21 @@ func (t *table) Index() *plan.Index    { return t.desk.doc.Index() }
 func (t *table) Level() plan.ID        { return t.desk.doc.Level() }
 func (t *table) System() unit.System   { return t.desk.doc.System() }
 func (t *table) Do(e plan.Edit) error  { return t.desk.Do(e) }
-func (t *table) Begin(name words.Text) { t.desk.doc.Begin(name) }
-func (t *table) End()                  { t.desk.doc.End() }
 func (t *table) Selection() []plan.ID  { return t.desk.doc.Selection() }
 func (t *table) Select(ids ...plan.ID) { t.desk.Select(ids...) }
 func (t *table) Kind() string          { return t.desk.kind }
+
+// Begin implements tool.Table.
+func (t *table) Begin(name words.Text) {
+	t.desk.pace.eases = true
+	t.desk.doc.Begin(name)
+}
+
+// End implements tool.Table.
+func (t *table) End() {
+	t.desk.pace.eases = false
+	t.desk.doc.End()
+}
 
 // NewID implements tool.Table.
 func (t *table) NewID(kind byte) plan.ID { return newID(kind) }
