@@ -11,6 +11,11 @@ var kinds = map[byte]func(Context, plan.ID) Card{
 	plan.KindFixture: newFixtureCard,
 	plan.KindCable:   newCableCard,
 	plan.KindCircuit: newCircuitCard,
+
+	plan.KindLevel:     newLevelCard,
+	plan.KindDecision:  newDecisionCard,
+	plan.KindWaiver:    newWaiverCard,
+	plan.KindAmendment: newAmendmentCard,
 }
 
 // For returns the card of what is chosen: of the one thing, of several together, or

@@ -65,15 +65,15 @@ func (o *openingCard) build() {
 	o.inBox = look.Column(look.Grid)
 	o.found = look.Column(look.Grid)
 	main := o.mainFields()
-	folded := NewFold(o.say("card.more", "More"), look.Column(look.Grid, o.moreFields()...))
 	devices, byHand := o.devices(), o.byHand()
+	folded := NewFold(o.say("card.more", "More"), look.Column(look.Grid, append(o.moreFields(),
+		NewFold(o.say("opening.devices", "What is on the yokes"), devices.Container),
+		NewFold(o.say("opening.by-hand", "Put the box together by hand"), byHand.Container))...))
 	o.fields = append(o.fields, devices, byHand)
 	heading := look.Column(look.Grid/2, look.Row(look.Grid, 1, o.tag, o.what), o.where)
 	o.root = look.Column(look.Grid,
 		heading,
 		look.Column(look.Grid, main...),
-		NewFold(o.say("opening.by-hand", "Put the box together by hand"), byHand.Container),
-		NewFold(o.say("opening.devices", "What is on the yokes"), devices.Container),
 		folded,
 		o.inBox,
 		o.found)

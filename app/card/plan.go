@@ -3,6 +3,7 @@ package card
 import (
 	"cmp"
 	"slices"
+	"strconv"
 
 	"fyne.io/fyne/v2"
 
@@ -68,8 +69,89 @@ func newPlanCard(c Context) Card {
 		text(f.say("plan.author", "Drawn by"), func(h plan.Header) string { return h.Author }, func(h *plan.Header, t string) { h.Author = t }),
 		text(f.say("plan.revision", "Revision"), func(h plan.Header) string { return h.Revision }, func(h *plan.Header, t string) { h.Revision = t }),
 		text(f.say("plan.date", "Date"), func(h plan.Header) string { return h.Date }, func(h *plan.Header, t string) { h.Date = t }),
-	}, NewFold(f.say("circuit.all", "Circuits"), circuits.Container))
+		f.north(now, change),
+		text(f.say("plan.currency", "Prices in"), func(h plan.Header) string { return h.Currency }, func(h *plan.Header, t string) { h.Currency = t }),
+	}, append([]fyne.CanvasObject{NewFold(f.say("circuit.all", "Circuits"), circuits.Container)}, f.noted()...)...)
 	return f.ready()
+}
+
+// north is where the sheet's upper edge looks.
+func (f *form) north(now func() plan.Header, change func(func(*plan.Header)) error) line {
+	return f.textField(f.say("plan.north", "Up is, degrees"), func() string { return strconv.Itoa(now().North) }, func(text string) error {
+		n, err := strconv.Atoi(text)
+		if err != nil || n < 0 || n > 359 {
+			return f.wanted("plan.north.wanted", "Write whole degrees clockwise from north, 0 to 359: 90 where up is east.")
+		}
+		return change(func(h *plan.Header) { h.North = n })
+	})
+}
+
+// noted is what else is written down in the plan: levels, decisions, findings set aside
+// and amendments; pressing a row shows its card.
+func (f *form) noted() (folds []fyne.CanvasObject) {
+	p := func() plan.Plan { return f.Index.Plan() }
+	list := func(title, none string, ids func() []plan.ID, say func(plan.ID) string, add *pressLine) {
+		rows := newRebuilt(func() string { return joined(ids()) }, func() (lines []line) {
+			for _, id := range ids() {
+				lines = append(lines, f.row(id, func() string { return say(id) }))
+			}
+			if len(lines) == 0 {
+				lines = append(lines, f.sentenceLine(func() string { return none }))
+			}
+			return lines
+		})
+		f.fields = append(f.fields, rows)
+		body := look.Column(look.Grid/2, rows.Container)
+		if add != nil {
+			body.Add(add)
+		}
+		folds = append(folds, NewFold(title, body))
+	}
+	command := func(label, id string) *pressLine { return newPressLine(label, func() { f.Window.Run(id) }) }
+	list(f.say("level.all", "Levels"), "", func() (ids []plan.ID) {
+		for _, l := range p().Levels {
+			ids = append(ids, l.ID)
+		}
+		return ids
+	}, func(id plan.ID) string {
+		if l := p().Level(id); l != nil {
+			return f.say("level.row", "{0}, subfloor at {1}", l.Name, l.Elevation)
+		}
+		return ""
+	}, command(f.say("level.add", "Another level"), "add-level"))
+	list(f.say("decision.all", "Open decisions"), f.say("decision.none", "None is open."), func() []plan.ID { return idsOf(p().Decisions) }, func(id plan.ID) string {
+		x, _ := p().Decisions.Get(id)
+		if x == nil {
+			return ""
+		}
+		return x.Question
+	}, command(f.say("decision.add", "Another one …"), "add-decision"))
+	list(f.say("waiver.all", "Set aside"), f.say("waiver.none", "No finding is set aside. Check, Set the finding aside does it."), func() []plan.ID { return idsOf(p().Waivers) }, func(id plan.ID) string {
+		x, _ := p().Waivers.Get(id)
+		if x == nil {
+			return ""
+		}
+		return f.say("waiver.row", "{0}: {1}", ruleName(x.Rule), x.Reason)
+	}, nil)
+	list(f.say("amendment.all", "Local amendments"), f.say("amendment.none", "The edition holds as it is."), func() []plan.ID { return idsOf(p().Amendments) }, func(id plan.ID) string {
+		x, _ := p().Amendments.Get(id)
+		switch {
+		case x == nil:
+			return ""
+		case x.Rule != "":
+			return f.say("amendment.row.rule", "{0} switched off: {1}", AmendmentName(*x), x.Reason)
+		}
+		return f.say("amendment.row", "{0} is {1}: {2}", AmendmentName(*x), x.Value, x.Reason)
+	}, command(f.say("amendment.add", "Another one …"), "amend-figure"))
+	return folds
+}
+
+// idsOf lists the IDs of a set in its order.
+func idsOf[T plan.Noun](set plan.Set[T]) (ids []plan.ID) {
+	for x := range set.All() {
+		ids = append(ids, x.Key())
+	}
+	return ids
 }
 
 // circuitList is the circuits by number; pressing one shows its card.

@@ -58,26 +58,19 @@ func newRoomCard(c Context, id plan.ID) Card {
 	prefix := f.textField(f.say("room.prefix", "Tags begin with"), func() string { return now().Prefix }, func(text string) error {
 		return change(func(r *plan.Room) { r.Prefix = text })
 	})
-	floor := f.lengthField(f.say("room.floor", "Floor on subfloor"), func() unit.Length { r := now(); return r.FloorThickness() }, func(l unit.Length) error {
-		return change(func(r *plan.Room) { r.Floor = floorOf(l) })
-	}, f.short)
+	floor := f.layers(func() []plan.Layer { return now().Floor }, func(l []plan.Layer) error {
+		return change(func(r *plan.Room) { r.Floor = l })
+	}, false)
+	f.fields = append(f.fields, floor)
 	note := f.noteField(func() string { return now().Note }, func(text string) error {
 		return change(func(r *plan.Room) { r.Note = text })
 	})
-	f.lay(lines, []line{floor, prefix, note})
+	f.lay(lines, []line{prefix, note}, NewFold(f.say("room.floor", "Floor, from the subfloor up"), floor.Container))
 	return f.ready()
 }
 
 // mostSides bounds the faces whose lengths a room's card shows; each has its own card.
 const mostSides = 8
-
-// floorOf is one layer of a thickness, or none.
-func floorOf(l unit.Length) []plan.Layer {
-	if l == 0 {
-		return nil
-	}
-	return []plan.Layer{{Name: "floor", Thickness: l}}
-}
 
 // shown drops an error that the window has shown already.
 func (c Context) shown(error) {}
@@ -142,22 +135,23 @@ func newSideCard(c Context, id plan.ID) Card {
 	depth := f.lengthField(f.say("side.depth", "Depth of studs"), func() unit.Length { return now().Studs.Depth }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.Depth = l })
 	}, f.short)
-	finish := f.lengthField(f.say("side.finish", "Finish layers"), func() unit.Length { return plan.Thickness(now().Finish) }, func(l unit.Length) error {
-		return change(func(s *plan.Side) { s.Finish = finishOf(now().Finish, l) })
+	first := f.lengthField(f.say("side.first", "First stud at"), func() unit.Length { return now().Studs.First }, func(l unit.Length) error {
+		return change(func(s *plan.Side) { s.Studs.First = l })
 	}, f.short)
-	f.lay([]line{f.sideLength(id), kind, finish, spacing, depth}, nil)
+	steel := NewChoice(f.say("side.steel", "Steel studs"), "", f.yesNo(func() bool { return now().Studs.Steel }, func(on bool) {
+		f.shown(change(func(s *plan.Side) { s.Studs.Steel = on }))
+	}))
+	rated := NewChoice(f.say("side.rated", "Fire-rated"), "", f.yesNo(func() bool { return now().Rated }, func(on bool) {
+		f.shown(change(func(s *plan.Side) { s.Rated = on }))
+	}))
+	finish := f.layers(func() []plan.Layer { return now().Finish }, func(l []plan.Layer) error {
+		return change(func(s *plan.Side) { s.Finish = l })
+	}, true)
+	f.fields = append(f.fields, finish)
+	layers := NewFold(f.say("side.finish", "Finish, from the studs outward"), finish.Container)
+	layers.SetOpen(true)
+	f.lay([]line{f.sideLength(id), kind, spacing, depth}, []line{first, steel, rated}, layers)
 	return f.ready()
-}
-
-// finishOf makes the outermost layer as thick as it takes for all of them to be l.
-func finishOf(was []plan.Layer, l unit.Length) []plan.Layer {
-	if len(was) == 0 {
-		return []plan.Layer{{Name: "gypsum board", Thickness: l, Combustible: false}}
-	}
-	layers := append([]plan.Layer{}, was...)
-	last := &layers[len(layers)-1]
-	last.Thickness += l - plan.Thickness(was)
-	return layers
 }
 
 // areaOf sums the areas of rooms.

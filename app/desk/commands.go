@@ -68,8 +68,11 @@ func commandTable() []Command {
 
 		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: MenuCheck, Keys: keys(0, fyne.KeyF8), Can: (*Desk).hasFindings, Run: func(d *Desk) { d.stepFinding(1) }},
 		{ID: "last-finding", Title: title("last-finding", "Finding before"), Menu: MenuCheck, Keys: keys(shift|ctrl, fyne.KeyF8), Can: (*Desk).hasFindings, Run: func(d *Desk) { d.stepFinding(-1) }},
-		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: MenuCheck, Line: true, Can: func(d *Desk) bool { return d.findingInHand() != nil }, Run: (*Desk).askWaiver},
-		{ID: "rules", Title: title("rules", "What is checked"), Menu: MenuCheck, Run: (*Desk).showRules},
+		{ID: "remedy", Title: title("remedy", "Take the first remedy"), Menu: MenuCheck, Line: true, Keys: keys(ctrl, fyne.KeyReturn), Can: (*Desk).hasRemedy, Named: (*Desk).remedyTitle, Run: (*Desk).takeRemedy},
+		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: MenuCheck, Can: func(d *Desk) bool { return d.findingInHand() != nil }, Run: (*Desk).askWaiver},
+		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: MenuCheck, Line: true, Run: (*Desk).askFigure},
+		{ID: "amend-rule", Title: title("amend-rule", "Switch a rule off …"), Menu: MenuCheck, Run: (*Desk).askRuleOff},
+		{ID: "rules", Title: title("rules", "What is checked"), Menu: MenuCheck, Line: true, Run: (*Desk).showRules},
 
 		{ID: "export", Title: title("export", "Sheets …"), Menu: MenuHand, Keys: keys(ctrl, fyne.KeyP), Run: (*Desk).askExport},
 		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: MenuHand, Line: true, Run: func(d *Desk) { d.exportSchedule(".csv") }},

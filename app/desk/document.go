@@ -132,6 +132,17 @@ func (d *Document) has(id plan.ID) bool {
 	case plan.KindCircuit:
 		_, ok := p.Circuits.Get(id)
 		return ok
+	case plan.KindDecision:
+		_, ok := p.Decisions.Get(id)
+		return ok
+	case plan.KindWaiver:
+		_, ok := p.Waivers.Get(id)
+		return ok
+	case plan.KindAmendment:
+		_, ok := p.Amendments.Get(id)
+		return ok
+	case plan.KindLevel:
+		return p.Level(id) != nil
 	}
 	return false
 }

@@ -50,6 +50,11 @@ var removeEdits = map[byte]func(id plan.ID, all bool) plan.Edit{
 	plan.KindCircuit: func(id plan.ID, all bool) plan.Edit { return plan.RemoveCircuit{ID: id, Cascade: all} },
 	plan.KindControl: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveControl{ID: id} },
 	plan.KindSide:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCorner{Side: id} },
+
+	plan.KindLevel:     func(id plan.ID, all bool) plan.Edit { return plan.RemoveLevel{ID: id, Cascade: all} },
+	plan.KindDecision:  func(id plan.ID, _ bool) plan.Edit { return plan.RemoveDecision{ID: id} },
+	plan.KindWaiver:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveWaiver{ID: id} },
+	plan.KindAmendment: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveAmendment{ID: id} },
 }
 
 // removeSelected takes out what is chosen; where other things hang on it, it asks.

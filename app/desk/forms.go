@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"studbay/app/card"
 	"studbay/app/look"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -19,6 +20,8 @@ type asked struct {
 	label string
 	text  string // it begins with
 	hint  string // how it may be written
+	// options are what there is to choose from, in place of a text to write.
+	options []string
 }
 
 // formEntry is a line of a form: Escape gives the form up.
@@ -47,12 +50,13 @@ func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) er
 		rows = append(rows, look.NewParagraph(body, look.Quiet, width))
 	}
 	var shown *raised
-	var entries []*formEntry
+	var reads []func() string
+	var first fyne.Focusable
 	var column *fyne.Container
 	submit := func() {
-		texts := make([]string, len(entries))
-		for i, e := range entries {
-			texts[i] = strings.TrimSpace(e.Text)
+		texts := make([]string, len(reads))
+		for i, read := range reads {
+			texts[i] = strings.TrimSpace(read())
 		}
 		if err := do(texts); err != nil {
 			wrong.SetWords(d.errorText(err))
@@ -63,14 +67,23 @@ func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) er
 		shown.lower()
 	}
 	for _, l := range lines {
+		if l.options != nil {
+			c, read := oneOf(l)
+			c.OnEscape(func() { shown.lower() })
+			reads, rows = append(reads, read), append(rows, c)
+			continue
+		}
 		e := &formEntry{giveUp: func() { shown.lower() }}
 		e.ExtendBaseWidget(e)
 		e.SetText(l.text)
 		e.SetPlaceHolder(l.hint)
 		e.OnSubmitted = func(string) { submit() }
-		entries = append(entries, e)
-		name := look.Sized(140, 0, look.NewFlexible(l.label, look.Quiet))
-		rows = append(rows, look.Row(0, 1, name, look.Sized(0, look.HitTarget, e)))
+		reads = append(reads, func() string { return e.Text })
+		if first == nil {
+			first = e
+		}
+		name := look.Sized(formLabel, 0, look.NewFlexible(l.label, look.Quiet))
+		rows = append(rows, look.Row(look.Grid, 1, name, look.Sized(0, look.HitTarget, e)))
 	}
 	buttons := []*look.Press{
 		button(d.say("answer.stay", "Go back"), false, func() { shown.lower() }),
@@ -78,8 +91,26 @@ func (d *Desk) form(title, body, yes string, lines []asked, do func([]string) er
 	}
 	column = look.Column(look.Grid, append(rows, wrong, look.Gap(1, look.Grid/2), buttonRow(buttons...))...)
 	shown = d.raise(column)
-	d.window.Canvas().Focus(entries[0])
-	entries[0].TypedShortcut(&fyne.ShortcutSelectAll{})
+	d.window.Canvas().Focus(first)
+	first.(*formEntry).TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
+const formLabel = 140
+
+// oneOf is a line of a form that is chosen, and what is chosen of it.
+func oneOf(l asked) (*card.Choice, func() string) {
+	chosen := l.text
+	var c *card.Choice
+	c = card.NewChoice(l.label, "", func() (options []card.Option) {
+		for _, text := range l.options {
+			options = append(options, card.Option{Label: text, Now: text == chosen, Do: func() {
+				chosen = text
+				c.Update()
+			}})
+		}
+		return options
+	})
+	return c, func() string { return chosen }
 }
 
 // usualCeiling is the height a new room begins with: common practice.
@@ -93,9 +124,9 @@ func (d *Desk) askRoom() {
 	}
 	d.form(d.say("room-form.title", "A room by width × depth"), d.say("room-form.body", "Measured inside, between the finished faces."),
 		d.say("room-form.yes", "Draw it"), []asked{
-			{d.say("room-form.name", "Name"), d.say("room-form.name.first", "Room"), ""},
-			{d.say("room-form.width", "Width"), width, d.say("hint.length", "such as 14' 6 or 4.4 m")},
-			{d.say("room-form.depth", "Depth"), depth, d.say("hint.length", "such as 14' 6 or 4.4 m")},
+			{d.say("room-form.name", "Name"), d.say("room-form.name.first", "Room"), "", nil},
+			{d.say("room-form.width", "Width"), width, d.say("hint.length", "such as 14' 6 or 4.4 m"), nil},
+			{d.say("room-form.depth", "Depth"), depth, d.say("hint.length", "such as 14' 6 or 4.4 m"), nil},
 		}, func(texts []string) error {
 			w, err := unit.Parse(texts[1], d.doc.System().Bare())
 			if err != nil {
@@ -142,8 +173,8 @@ func (d *Desk) askCopies() {
 	}
 	d.form(d.say("copies.title", "Copy along the face"), d.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
 		d.say("copies.yes", "Set them"), []asked{
-			{d.say("copies.count", "How many more"), "1", ""},
-			{d.say("copies.spacing", "Centre to centre"), spacing, ""},
+			{d.say("copies.count", "How many more"), "1", "", nil},
+			{d.say("copies.spacing", "Centre to centre"), spacing, "", nil},
 		}, func(texts []string) error {
 			n, err := countOf(texts[0])
 			if err != nil {
@@ -164,9 +195,9 @@ func (d *Desk) askCopies() {
 // askCircuit adds a circuit and puts the openings chosen on it.
 func (d *Desk) askCircuit() {
 	d.form(d.say("circuit.title", "A circuit"), "", d.say("circuit.yes", "Add it"), []asked{
-		{d.say("circuit.number", "Number at the panel"), d.nextCircuit(), ""},
-		{d.say("circuit.name", "What it serves"), "", d.say("circuit.name.hint", "such as bedroom receptacles")},
-		{d.say("circuit.amps", "Amperes"), "20", ""},
+		{d.say("circuit.number", "Number at the panel"), d.nextCircuit(), "", nil},
+		{d.say("circuit.name", "What it serves"), "", d.say("circuit.name.hint", "such as bedroom receptacles"), nil},
+		{d.say("circuit.amps", "Amperes"), "20", "", nil},
 	}, func(texts []string) error {
 		amps, err := countOf(texts[2])
 		if err != nil {
@@ -189,7 +220,7 @@ func (d *Desk) askCircuit() {
 func (d *Desk) askDecision() {
 	d.form(d.say("decision.title", "An open decision"), d.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
 		d.say("decision.yes", "Write it down"), []asked{
-			{d.say("decision.question", "What is open"), "", d.say("decision.hint", "such as: how thick is the tile?")},
+			{d.say("decision.question", "What is open"), "", d.say("decision.hint", "such as: how thick is the tile?"), nil},
 		}, func(texts []string) error {
 			about := append([]plan.ID{}, d.doc.Selection()...)
 			return d.Do(plan.AddDecision{Decision: plan.Decision{ID: newID(plan.KindDecision), Question: texts[0], About: about}})
@@ -204,8 +235,8 @@ func (d *Desk) askWaiver() {
 	}
 	d.form(d.say("waiver.title", "Set this finding aside"), d.voice.Say(f.Message)+"\n"+d.say("waiver.body", "It stays in the list and on the sheets, with your reason."),
 		d.say("waiver.yes", "Set it aside"), []asked{
-			{d.say("waiver.reason", "Reason"), "", ""},
-			{d.say("waiver.by", "Who decided"), "", ""},
+			{d.say("waiver.reason", "Reason"), "", "", nil},
+			{d.say("waiver.by", "Who decided"), "", "", nil},
 		}, func(texts []string) error {
 			return d.Do(plan.AddWaiver{Waiver: plan.Waiver{ID: newID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
 		})
@@ -229,7 +260,7 @@ func (d *Desk) askLevelName() {
 		return
 	}
 	d.form(d.say("level-form.title", "Name of the level"), "", d.say("level-form.yes", "Rename it"), []asked{
-		{d.say("level-form.name", "Name"), l.Name, ""},
+		{d.say("level-form.name", "Name"), l.Name, "", nil},
 	}, func(texts []string) error {
 		return d.Do(plan.ChangeLevel{ID: l.ID, Title: texts[0], Elevation: l.Elevation})
 	})

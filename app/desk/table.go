@@ -76,7 +76,11 @@ func (d *Desk) Go(f fill.Finding) {
 		d.doc.SetLevel(f.Level)
 	}
 	ix := d.doc.Index()
-	for _, id := range []plan.ID{f.Opening, f.About, f.Room} {
+	first := f.Opening
+	if f.About.Kind() == plan.KindDecision {
+		first = f.About // its card is where it is settled
+	}
+	for _, id := range []plan.ID{first, f.About, f.Room} {
 		if id != "" && d.doc.has(id) {
 			d.Select(id)
 			break

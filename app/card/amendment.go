@@ -1,0 +1,104 @@
+package card
+
+import (
+	"studbay/fill"
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// Figure is a figure of an edition that local rules may change.
+type Figure struct {
+	Name string // in assets/code
+	Text words.Text
+}
+
+// Figures lists them in the order they are offered. Values are written as the tables
+// of the editions hold them: inches, cubic inches, a count, or yes and no.
+var Figures = []Figure{
+	{"wall-reach", words.New("figure.wall-reach", "reach along a wall")},
+	{"wall-space-min", words.New("figure.wall-space-min", "least wall space")},
+	{"floor-receptacle-reach", words.New("figure.floor-receptacle-reach", "floor receptacle, farthest from its wall")},
+	{"receptacle-max-height", words.New("figure.receptacle-max-height", "highest receptacle that counts")},
+	{"fixed-cabinet-breaks", words.New("figure.fixed-cabinet-breaks", "a fixed cabinet ends a wall space")},
+	{"stationary-appliance-breaks", words.New("figure.stationary-appliance-breaks", "a stationary appliance ends a wall space")},
+	{"fixed-panel-counts", words.New("figure.fixed-panel-counts", "the fixed panel of a slider is wall space")},
+	{"room-divider-counts", words.New("figure.room-divider-counts", "a railing or divider is wall space")},
+	{"counter-width-min", words.New("figure.counter-width-min", "least counter")},
+	{"counter-reach", words.New("figure.counter-reach", "reach along a counter")},
+	{"device-allowances", words.New("figure.device-allowances", "allowances of a yoke")},
+	{"grounds-together", words.New("figure.grounds-together", "grounds counted together")},
+	{"ground-further", words.New("figure.ground-further", "each further ground, percent")},
+	{"isolated-grounds-apart", words.New("figure.isolated-grounds-apart", "isolated grounds are counted apart")},
+	{"loop-allowances", words.New("figure.loop-allowances", "allowances of a loop")},
+	{"canopy-wires", words.New("figure.canopy-wires", "fixture wires under a canopy that are free")},
+	{"terminal-block", words.New("figure.terminal-block", "allowances of a terminal block")},
+	{"barrier-metal", words.New("figure.barrier-metal", "barrier of metal, volume")},
+	{"barrier-nonmetallic", words.New("figure.barrier-nonmetallic", "barrier not of metal, volume")},
+}
+
+// AmendmentName says what an amendment is of.
+func AmendmentName(a plan.Amendment) words.Text {
+	for _, f := range Figures {
+		if f.Name == a.Figure {
+			return f.Text
+		}
+	}
+	for _, r := range fill.Rules {
+		if r.ID == a.Rule {
+			return r.Title
+		}
+	}
+	return words.New("plain", "{0}", a.Figure+a.Rule)
+}
+
+// CheckAmendment reports why an edition cannot take an amendment.
+func CheckAmendment(edition string, a plan.Amendment) error {
+	figures, err := code.Edition(edition)
+	if err != nil {
+		return err
+	}
+	_, err = figures.WithAmendments([]code.Amendment{{Figure: a.Figure, Value: a.Value, Rule: a.Rule, Reason: a.Reason}})
+	return err
+}
+
+// newAmendmentCard shows a local amendment: what it changes, to what, and why.
+func newAmendmentCard(c Context, id plan.ID) Card {
+	f := &form{Context: c}
+	now := func() (plan.Amendment, bool) {
+		if x, ok := f.Index.Plan().Amendments.Get(id); ok {
+			return *x, true
+		}
+		return plan.Amendment{ID: id}, false
+	}
+	if _, ok := now(); !ok {
+		return nil
+	}
+	change := func(do func(*plan.Amendment)) error {
+		x, _ := now()
+		do(&x)
+		if err := CheckAmendment(f.Index.Plan().Header.Edition, x); err != nil {
+			return err
+		}
+		return f.Window.Do(plan.ChangeAmendment{Amendment: x})
+	}
+	f.heading = func() (string, string, bool) {
+		x, ok := now()
+		second := f.say("amendment.figure", "Another figure than the edition's, printed with its reason.")
+		if x.Rule != "" {
+			second = f.say("amendment.rule", "This rule is switched off, which is printed with its reason.")
+		}
+		return capital(f.Voice.Say(AmendmentName(x))), second, ok
+	}
+	lines := []line{}
+	if x, _ := now(); x.Figure != "" {
+		lines = append(lines, f.textField(f.say("amendment.value", "Value"), func() string { x, _ := now(); return x.Value }, func(text string) error {
+			return change(func(x *plan.Amendment) { x.Value = text })
+		}))
+	}
+	lines = append(lines, f.textField(f.say("waiver.reason", "Reason"), func() string { x, _ := now(); return x.Reason }, func(text string) error {
+		return change(func(x *plan.Amendment) { x.Reason = text })
+	}))
+	f.lay(lines, nil, newPressLine(f.say("amendment.back", "Take it back"), func() { f.Window.Run("delete") }))
+	return f.ready()
+}

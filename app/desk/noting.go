@@ -1,0 +1,81 @@
+package desk
+
+import (
+	"studbay/app/card"
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// askFigure asks for a figure that local rules have otherwise, and why.
+func (d *Desk) askFigure() {
+	names := make([]string, len(card.Figures))
+	for i, f := range card.Figures {
+		names[i] = capital(d.voice.Say(f.Text))
+	}
+	d.form(d.say("amend.figure", "A figure of the local code"),
+		d.say("amend.figure.body", "Written as the edition has it: inches, cubic inches, a count, or yes and no. It is printed on the sheets with its reason."),
+		d.say("amend.yes", "Put it in force"), []asked{
+			{label: d.say("amend.which", "Figure"), text: names[0], options: names},
+			{label: d.say("amendment.value", "Value"), hint: d.say("amend.value.hint", "such as 72")},
+			{label: d.say("waiver.reason", "Reason"), hint: d.say("amend.reason.hint", "such as: city code, 2024")},
+		}, func(texts []string) error {
+			for i, name := range names {
+				if name == texts[0] {
+					return d.amend(plan.Amendment{Figure: card.Figures[i].Name, Value: texts[1], Reason: texts[2]})
+				}
+			}
+			return nil
+		})
+}
+
+// askRuleOff asks which rule is switched off, and why.
+func (d *Desk) askRuleOff() {
+	names := make([]string, len(fill.Rules))
+	for i, r := range fill.Rules {
+		names[i] = d.voice.Say(r.Title)
+	}
+	d.form(d.say("amend.rule", "Switch a rule off"),
+		d.say("amend.rule.body", "For the whole plan. It is printed on the sheets with its reason."),
+		d.say("amend.off", "Switch it off"), []asked{
+			{label: d.say("amend.rule.which", "Rule"), text: names[0], options: names},
+			{label: d.say("waiver.reason", "Reason"), hint: d.say("amend.reason.hint", "such as: city code, 2024")},
+		}, func(texts []string) error {
+			for i, name := range names {
+				if name == texts[0] {
+					return d.amend(plan.Amendment{Rule: fill.Rules[i].ID, Reason: texts[1]})
+				}
+			}
+			return nil
+		})
+}
+
+// amend puts an amendment in force that the edition can take.
+func (d *Desk) amend(a plan.Amendment) error {
+	a.ID = newID(plan.KindAmendment)
+	if err := card.CheckAmendment(d.doc.Plan().Header.Edition, a); err != nil {
+		return err
+	}
+	return d.Do(plan.AddAmendment{Amendment: a})
+}
+
+// hasRemedy reports whether the finding in hand has a remedy.
+func (d *Desk) hasRemedy() bool {
+	f := d.findingInHand()
+	return f != nil && len(f.Remedies) > 0
+}
+
+// remedyTitle names what the first remedy does.
+func (d *Desk) remedyTitle() words.Text {
+	if f := d.findingInHand(); f != nil && len(f.Remedies) > 0 {
+		return words.New("command.remedy.named", "Take the remedy “{0}”", f.Remedies[0].Label)
+	}
+	return title("remedy", "Take the first remedy")
+}
+
+// takeRemedy makes the edit of the first remedy of the finding in hand.
+func (d *Desk) takeRemedy() {
+	if f := d.findingInHand(); f != nil && len(f.Remedies) > 0 {
+		_ = d.Do(f.Remedies[0].Edit)
+	}
+}
