@@ -46,7 +46,8 @@ type Unfold struct {
 	mouse mouse
 
 	strip   render.Strip
-	isThere bool // the room is in the plan
+	isThere bool                 // the room is in the plan
+	faces   []render.FixtureFace // to the right of the strip
 	medium  render.UnfoldMedium
 	pieces  []render.Piece
 	sprites bitmap.Cache
@@ -126,15 +127,19 @@ func (u *Unfold) update() {
 }
 
 func (u *Unfold) paint(size image.Point, d float64) {
-	u.isThere, u.pieces = false, nil
+	u.isThere, u.pieces, u.faces = false, nil, nil
 	if u.pic.Index != nil {
 		u.strip, u.isThere = render.StripOf(u.pic.Index, u.pic.Room)
 	}
 	if u.isThere {
+		u.faces = render.FixtureFaces(u.pic.Index, u.pic.Room)
 		u.medium = render.UnfoldMedium{
 			Medium: render.BoardMedium(1, d, u.pic.Theme, u.pic.Voice), Side: u.pic.Side, Opening: u.opening(), Datum: u.pic.Datum,
-		}.Fitted(u.strip, scene.Rect{Max: scene.Point{X: float64(size.X), Y: float64(size.Y)}})
+		}.Fitted(u.whole(), scene.Rect{Max: scene.Point{X: float64(size.X), Y: float64(size.Y)}})
 		u.pieces = render.Unfold(u.pic.Index, u.pic.Room, u.pic.Findings, u.medium)
+		aside := u.medium
+		aside.At.X += u.medium.Length(u.strip.Width + render.FixtureFaceGap)
+		u.pieces = append(u.pieces, render.UnfoldFixtures(u.pic.Index, u.pic.Room, u.pic.Findings, aside)...)
 	}
 	im := image.NewRGBA(image.Rectangle{Max: size})
 	bitmap.NewList(u.pieces, u.pic.Theme.Surface, &u.sprites).Paint(im, im.Rect, runtime.NumCPU())
@@ -150,6 +155,11 @@ func (u *Unfold) pointTo(at fyne.Position, mod fyne.KeyModifier) (tool.Pointer, 
 	d := u.density()
 	px := scene.Point{X: math.Round(float64(at.X) * d), Y: math.Round(float64(at.Y) * d)}
 	x, high := u.medium.FromStrip(px)
+	if p, ok := u.onFixture(x, high); ok {
+		p.Reach, p.Symbol = unit.FromMillimetres(reach*d/u.medium.Scale), u.boxAt(px, d)
+		p.Shift, p.Control, p.Alt = mod&fyne.KeyModifierShift != 0, mod&fyne.KeyModifierShortcutDefault != 0, mod&fyne.KeyModifierAlt != 0
+		return p, true
+	}
 	face, along := u.strip.FaceAt(x)
 	return tool.Pointer{
 		At:       plan.FrameOf(face.Line).Point(along, 0),

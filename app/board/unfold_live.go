@@ -6,7 +6,6 @@ import (
 	"studbay/app/tool"
 	"studbay/fill"
 	"studbay/fill/part"
-	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -31,8 +30,8 @@ func (u *Unfold) liveShapes(d float64) []shape {
 			s.notes = append(s.notes, p.Bounds) // its dimensions
 		}
 	}
-	if g := u.pic.Preview.Ghost; g != nil && g.At.Part == plan.PartFace {
-		if f, ok := u.strip.Face(g.At.Host); ok {
+	if g := u.pic.Preview.Ghost; g != nil {
+		if f, ok := u.faceOf(g.At); ok {
 			u.ghost(&s, f, g)
 			u.toCorner(&s, f, g.At.Along, false, nil)
 			u.toCorner(&s, f, g.At.Along, true, nil)
@@ -69,11 +68,17 @@ func (u *Unfold) ghost(s *scribe, f render.StripFace, g *tool.Ghost) {
 // nearer one it is measured in the picture.
 func (u *Unfold) inHand(s *scribe) {
 	o, _ := u.pic.Index.Plan().Opening(u.opening())
-	if o == nil || o.At.Part != plan.PartFace {
+	if o == nil {
 		return
 	}
-	f, ok := u.strip.Face(o.At.Host)
+	f, ok := u.faceOf(o.At)
 	if !ok {
+		return
+	}
+	if f.Side == nil { // of a fixture: the picture measures nothing there
+		u.toCorner(s, f, o.At.Along, false, nil)
+		u.toCorner(s, f, o.At.Along, true, nil)
+		s.note(s.pic.Voice.System.Short(o.Height.Value), u.medium.ToStrip(f.Left+o.At.Along, o.Height.Value).Add(scene.Point{Y: -18 * s.density}), s.pic.Theme.Ink, true)
 		return
 	}
 	away, isRight, corner := render.FromCorner(u.pic.Index, u.strip.Room, f.At, o.At.Along)
@@ -98,6 +103,9 @@ func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRi
 	}
 	a, b := u.medium.ToStrip(f.Left+min(along, end), 0), u.medium.ToStrip(f.Left+max(along, end), 0)
 	y := u.medium.ToStrip(0, -u.strip.Floor).Y + 0.9*u.medium.Text
+	if f.Side == nil {
+		y += 1.4 * u.medium.Text // below the name of a fixture's face
+	}
 	a.Y, b.Y = y, y
 	ink, tick := s.pic.Theme.Ink, scene.Point{Y: 3.4 * s.density}
 	for _, l := range [][2]scene.Point{{a, b}, {a.Sub(tick), a.Add(tick)}, {b.Sub(tick), b.Add(tick)}} {
@@ -114,6 +122,9 @@ func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRi
 		if x-half < a.X || x+half > b.X {
 			return // no room beside it
 		}
+	}
+	if f.Side == nil && 2*half > b.X-a.X {
+		return // on so short a face the two would run into each other
 	}
 	s.notes = append(s.notes, scene.Rect{Min: a, Max: scene.Point{X: b.X, Y: y + 2*u.medium.Text}}.Expanded(4*s.density))
 	s.add(shape{kind: textShape, a: scene.Point{X: x - half, Y: y + 0.4*u.medium.Text}, text: said, size: 10.5, color: ink})

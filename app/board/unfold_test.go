@@ -95,3 +95,45 @@ func TestUnfoldedChainRunsToBothCorners(t *testing.T) {
 		t.Error("the chosen one is measured under the ghost")
 	}
 }
+
+func TestFacesOfFixturesStandBesideTheRoom(t *testing.T) {
+	test.NewTempApp(t)
+	told := &listener{}
+	u := NewUnfold(told)
+	w := test.NewWindow(u)
+	defer w.Close()
+	w.SetPadded(false)
+	w.Resize(fyne.NewSize(800, 214))
+	pic := houseOf(t, 60)
+	place, _ := pic.Index.Place(firstOnFace(pic).At)
+	box := place.Room.Outline().Box()
+	island := plan.Fixture{ID: "faaaaaaaa", Kind: plan.FixtureIsland, At: plan.OnFloor(place.Room.ID, box.Center()), Width: 48 * unit.Inch, Depth: 30 * unit.Inch, Height: 36 * unit.Inch}
+	o := plan.Opening{ID: "oaaaaaaaa", Kind: "duplex", At: plan.Anchor{Host: island.ID, Part: plan.PartFront, Along: 20 * unit.Inch}, Height: plan.CentreAt(24 * unit.Inch), Status: plan.StatusNew}
+	now, err := plan.Steps{Edits: []plan.Edit{plan.AddFixture{Fixture: island}, plan.AddOpening{Opening: o}}}.Apply(pic.Index.Plan())
+	if err != nil {
+		t.Fatal(err)
+	}
+	pic.Index, pic.Selected = plan.NewIndex(now), []plan.ID{o.ID}
+	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID})
+	face, ok := u.faceOf(o.At)
+	if !ok {
+		t.Fatal("the island's face is not in the row")
+	}
+	at := u.medium.ToStrip(face.Left+o.At.Along, 24*unit.Inch)
+	u.MouseDown(mouseAt(float32(at.X), float32(at.Y), desktop.MouseButtonPrimary))
+	got := told.last()
+	if got.Symbol != o.ID || got.Part.Host != island.ID || got.Part.Part != plan.PartFront || (got.Part.Along-o.At.Along).Abs() > 3*unit.Inch {
+		t.Errorf("told %+v, want the opening on the island's front", got)
+	}
+	var texts []string
+	for _, s := range u.liveShapes(1) {
+		if s.kind == textShape {
+			texts = append(texts, s.text)
+		}
+	}
+	for _, want := range []string{`1' 8"`, `2' 4"`, `24"`} {
+		if !slices.Contains(texts, want) {
+			t.Errorf("live are %q, want %q", texts, want)
+		}
+	}
+}

@@ -15,6 +15,9 @@ func pick(t Table, p Pointer) plan.ID {
 	if p.Symbol != "" {
 		return p.Symbol
 	}
+	if p.OnUnfold && p.Part.Host != "" {
+		return p.Part.Host
+	}
 	if p.OnUnfold {
 		return pickOnFace(t.Index(), p)
 	}

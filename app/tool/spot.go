@@ -24,6 +24,9 @@ func spotFor(t Table, p Pointer, typed *typing, kind string, self plan.ID) (spot
 	if k := part.All().Kind(kind); k != nil {
 		host = k.Host
 	}
+	if p.OnUnfold && p.Part.Host != "" {
+		return partSpot(t, p, typed, self)
+	}
 	if !p.OnUnfold {
 		if host == part.Wall && p.Alt {
 			host = part.Floor
@@ -80,10 +83,7 @@ func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self 
 
 // fromCorner returns the place a length from the corner that is nearer.
 func fromCorner(side onSide, l unit.Length) (unit.Length, words.Text) {
-	if side.along > side.length()/2 {
-		return side.length() - l, words.New("snap.right", "{0} from the right corner", l)
-	}
-	return l, words.New("snap.left", "{0} from the left corner", l)
+	return fromEnd(side.along, side.length(), l)
 }
 
 // rest returns the stop within reach, or else the place on the grid.

@@ -38,9 +38,10 @@ type Pointer struct {
 	Double   bool // second click of a double click
 	OnUnfold bool // it came from the unfolded room: At is on the face, Height counts
 	Height   unit.Length
-	Side     plan.ID // the side under the pointer in the unfolded room
-	Symbol   plan.ID // the opening whose symbol or tag is drawn under the pointer, or empty
-	Line     plan.ID // the control or cable whose line is drawn under the pointer, or empty
+	Side     plan.ID     // the side under the pointer in the unfolded room, or empty
+	Part     plan.Anchor // the place on a fixture's face under the pointer there, if it has a host
+	Symbol   plan.ID     // the opening whose symbol or tag is drawn under the pointer, or empty
+	Line     plan.ID     // the control or cable whose line is drawn under the pointer, or empty
 }
 
 // Key is one key press: Rune for text, Name for Enter, Backspace, Left and so on.

@@ -113,3 +113,44 @@ func TestHeightIsTypedInTheUnfoldedRoom(t *testing.T) {
 	}
 	f.check()
 }
+
+func TestOnAFixturesFaceInTheUnfoldedRoom(t *testing.T) {
+	f := newFake(t)
+	f.square()
+	x := &fixture{kind: plan.FixtureIsland}
+	f.click(x, at(72, 60))
+	var island *plan.Fixture
+	for k := range f.Plan().Level(ground).Fixtures.All() {
+		island = k
+	}
+	onFace := func(along, up float64) Pointer {
+		return Pointer{At: geom.Point{X: inch(along)}, OnUnfold: true, Reach: 2 * unit.Inch, Height: inch(up),
+			Part: plan.Anchor{Host: island.ID, Part: plan.PartFront, Along: inch(along)}}
+	}
+	o := &opening{}
+	f.click(o, onFace(35, 24))
+	first := f.openings()[0]
+	if first.At.Along != island.Width/2 || first.Height.Value != inch(24) {
+		t.Errorf("dropped at %+v, %v high, want the middle of the face, 24 in high", first.At, first.Height.Value)
+	}
+	o.Move(f, onFace(60, 25))
+	if got := f.preview.Snap.String(); got != "as high as "+first.Tag+`, 24"` {
+		t.Errorf("the snap is %q", got)
+	}
+	c := &choose{}
+	from := onFace(36, 24)
+	from.Symbol = first.ID
+	c.Down(f, from)
+	c.Move(f, onFace(20, 24))
+	f.typed(c, "10")
+	if now, _ := f.Plan().Opening(first.ID); now.At.Along != inch(10) || now.At.Part != plan.PartFront {
+		t.Errorf("dragged and typed 10 it is at %+v", now.At)
+	}
+	c.Down(f, from)
+	c.Move(f, onFace(36, 60))
+	c.Up(f, onFace(36, 60))
+	if now, _ := f.Plan().Opening(first.ID); now.Height.Value > island.Top() {
+		t.Errorf("it is %v high, over the island", now.Height.Value)
+	}
+	f.check()
+}

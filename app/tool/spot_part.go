@@ -1,0 +1,55 @@
+package tool
+
+import (
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// partSpot puts an opening on the face of a fixture that is pointed at in the unfolded
+// room: at what was typed, at its middle or the height of another, else on the grid.
+func partSpot(t Table, p Pointer, typed *typing, self plan.ID) (spot, bool) {
+	f, _ := t.Plan().Fixture(p.Part.Host)
+	if f == nil {
+		return spot{}, false
+	}
+	long := f.Width
+	if p.Part.Part == plan.PartLeft || p.Part.Part == plan.PartRight {
+		long = f.Depth
+	}
+	s := spot{anchor: p.Part, height: p.Height}
+	if l, ok := typed.place(t.System()); ok {
+		s.anchor.Along, s.snap = fromEnd(p.Part.Along, long, l)
+	} else if !p.Shift {
+		middle := stop{long / 2, words.New("snap.fixture-face", "middle of the {0}'s face", f.Kind.Text()), rankMiddle}
+		s.anchor.Along, s.snap = rest([]stop{middle}, p.Part.Along, p.Reach, grid(t.System()))
+	}
+	s.anchor.Along = between(s.anchor.Along, 0, long)
+	if l, ok := typed.size(t.System(), 'h'); ok {
+		s.height = l
+	} else if !p.Shift {
+		high, name := rest(heightsOn(t, f, self), p.Height, p.Reach, grid(t.System())/2)
+		s.height, s.snap = high, both(s.snap, name)
+	}
+	s.height = between(s.height, f.Bottom, f.Top())
+	return s, true
+}
+
+// fromEnd returns the place a length from the end of a face that is nearer.
+func fromEnd(at, long, l unit.Length) (unit.Length, words.Text) {
+	if at > long/2 {
+		return long - l, words.New("snap.right", "{0} from the right corner", l)
+	}
+	return l, words.New("snap.left", "{0} from the left corner", l)
+}
+
+// heightsOn lists the heights of the other openings on a fixture.
+func heightsOn(t Table, f *plan.Fixture, self plan.ID) (stops []stop) {
+	for _, o := range t.Index().OpeningsOn(f.ID) {
+		if o.ID != self {
+			high := heightOf(t.Index(), o)
+			stops = append(stops, stop{high, words.New("snap.height", "as high as {0}, {1}", o.Tag, words.Height(high)), rankLevel})
+		}
+	}
+	return stops
+}
