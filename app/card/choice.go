@@ -72,15 +72,15 @@ func (c *Choice) Open() {
 	if on == nil {
 		return
 	}
-	var items []*fyne.MenuItem
+	var items []look.MenuItem
 	for _, o := range c.options() {
-		item := fyne.NewMenuItem(o.Label, o.Do)
-		item.Checked = o.Now
-		items = append(items, item)
+		items = append(items, look.MenuItem{Label: o.Label, Do: o.Do, Checked: o.Now})
 	}
-	menu := widget.NewPopUpMenu(fyne.NewMenu("", items...), on)
+	if len(items) == 0 {
+		return
+	}
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(c.press)
-	menu.ShowAtPosition(at.AddXY(0, c.press.Size().Height))
+	look.ShowMenu(on, at.AddXY(0, c.press.Size().Height), c.press.Size().Width, items)
 }
 
 // CreateRenderer implements fyne.Widget.

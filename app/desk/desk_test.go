@@ -237,7 +237,7 @@ func TestUndoIsNamedInTheMenu(t *testing.T) {
 }
 
 // item returns the item of a menu whose label begins with a text.
-func (b *bench) item(m Menu, begins string) *fyne.MenuItem {
+func (b *bench) item(m Menu, begins string) look.MenuItem {
 	b.t.Helper()
 	for _, item := range b.menuItems(m) {
 		if strings.HasPrefix(item.Label, begins) {
@@ -245,7 +245,7 @@ func (b *bench) item(m Menu, begins string) *fyne.MenuItem {
 		}
 	}
 	b.t.Fatalf("no item of menu %d begins with %q", m, begins)
-	return nil
+	return look.MenuItem{}
 }
 
 func TestMenusOpenUnderTheirTitles(t *testing.T) {
@@ -256,7 +256,8 @@ func TestMenusOpenUnderTheirTitles(t *testing.T) {
 			t.Errorf("menu %v does not open", menuTitles[i])
 			continue
 		}
-		b.window.Canvas().Overlays().Top().(interface{ Tapped(*fyne.PointEvent) }).Tapped(nil)
+		b.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+		b.noDialog()
 	}
 }
 
@@ -456,4 +457,38 @@ func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
 	if other.doc.Path() != path {
 		t.Error("the plan is not opened all the same")
 	}
+}
+
+func TestMenusAreWorkedByKeys(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	key := func(names ...fyne.KeyName) {
+		for _, name := range names {
+			b.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: name})
+		}
+	}
+	test.Tap(b.menus.titles[MenuFile])
+	key(fyne.KeyRight)
+	if !b.menus.titles[MenuEdit].Chosen() || b.menus.titles[MenuFile].Chosen() {
+		t.Fatal("right does not go to the next menu")
+	}
+	key(fyne.KeyDown, fyne.KeyReturn) // the first that can be chosen: Undo
+	b.noDialog()
+	if b.doc.History().CanUndo() {
+		t.Error("Enter did not take the step back")
+	}
+	test.Tap(b.menus.titles[MenuView])
+	b.window.Canvas().Focused().TypedRune('c') // Cards
+	b.window.Canvas().Focused().TypedRune('c') // Colours
+	key(fyne.KeyRight, fyne.KeyDown, fyne.KeyDown, fyne.KeyReturn)
+	if got := b.prefs.mode(); got != look.ContrastMode && got != look.DarkMode {
+		t.Errorf("the colours chosen by keys are %q", got)
+	}
+	test.Tap(b.menus.titles[MenuFile])
+	key(fyne.KeyLeft)
+	if !b.menus.titles[MenuHelp].Chosen() {
+		t.Error("left of the first menu is not the last")
+	}
+	key(fyne.KeyEscape)
+	b.noDialog()
 }

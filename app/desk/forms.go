@@ -252,16 +252,3 @@ func (d *Desk) nextCircuit() string {
 	}
 	return strconv.Itoa(most + 1)
 }
-
-// askLevelName names the level shown.
-func (d *Desk) askLevelName() {
-	l := d.doc.Plan().Level(d.doc.Level())
-	if l == nil {
-		return
-	}
-	d.form(d.say("level-form.title", "Name of the level"), "", d.say("level-form.yes", "Rename it"), []asked{
-		{d.say("level-form.name", "Name"), l.Name, "", nil},
-	}, func(texts []string) error {
-		return d.Do(plan.ChangeLevel{ID: l.ID, Title: texts[0], Elevation: l.Elevation})
-	})
-}

@@ -1,9 +1,9 @@
 package desk
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
-	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
 	"studbay/plan/words"
@@ -67,45 +67,63 @@ func showIf(o fyne.CanvasObject, yes bool) {
 	o.Hide()
 }
 
-// open shows a menu under its title.
+// open shows a menu under its title. Left and right go to the menus beside it, and so
+// does the pointer over another title.
 func (m *menuStrip) open(which Menu) {
 	title := m.titles[which]
-	popup := widget.NewPopUpMenu(fyne.NewMenu("", m.desk.menuItems(which)...), m.desk.window.Canvas())
-	dismiss := popup.OnDismiss
-	popup.OnDismiss = func() {
-		title.SetChosen(false)
-		dismiss()
+	at := m.place(which)
+	shown := look.ShowMenu(m.desk.window.Canvas(), at.AddXY(0, title.Size().Height), 0, m.desk.menuItems(which))
+	shown.OnClose = func() { title.SetChosen(false) }
+	other := func(to int) {
+		n := len(m.titles)
+		shown.Close()
+		m.open(Menu((to + n) % n))
+	}
+	shown.OnSide = func(by int) { other(int(which) + by) }
+	shown.OnPoint = func(p fyne.Position) {
+		if to, ok := m.titleAt(p); ok && to != which {
+			other(int(to))
+		}
 	}
 	title.SetChosen(true)
-	at := m.desk.app.Driver().AbsolutePositionForObject(title)
-	popup.ShowAtPosition(at.AddXY(0, title.Size().Height))
-	m.desk.window.Canvas().Focus(popup)
+}
+
+func (m *menuStrip) place(which Menu) fyne.Position {
+	return m.desk.app.Driver().AbsolutePositionForObject(m.titles[which])
+}
+
+// titleAt returns the menu whose title is at a place of the window.
+func (m *menuStrip) titleAt(p fyne.Position) (Menu, bool) {
+	for i, title := range m.titles {
+		at, size := m.place(Menu(i)), title.Size()
+		if p.X >= at.X && p.X < at.X+size.Width && p.Y >= at.Y && p.Y < at.Y+size.Height {
+			return Menu(i), true
+		}
+	}
+	return 0, false
 }
 
 // menuItems lists the commands of a menu as they are now.
-func (d *Desk) menuItems(which Menu) (items []*fyne.MenuItem) {
-	subs := map[string]*fyne.MenuItem{}
+func (d *Desk) menuItems(which Menu) (items []look.MenuItem) {
+	subs := map[string]int{}
 	for i := range d.commands {
 		c := &d.commands[i]
 		if c.Menu != which {
 			continue
-		}
-		if c.Line && len(items) > 0 {
-			items = append(items, fyne.NewMenuItemSeparator())
 		}
 		item := d.menuItem(c)
 		if c.Sub.IsZero() {
 			items = append(items, item)
 			continue
 		}
-		sub := subs[c.Sub.ID]
-		if sub == nil {
-			sub = fyne.NewMenuItem(d.voice.Say(c.Sub), nil)
-			sub.ChildMenu = fyne.NewMenu("")
-			subs[c.Sub.ID] = sub
-			items = append(items, sub)
+		at, ok := subs[c.Sub.ID]
+		if !ok {
+			at = len(items)
+			subs[c.Sub.ID] = at
+			items = append(items, look.MenuItem{Label: d.voice.Say(c.Sub), Line: c.Line})
 		}
-		sub.ChildMenu.Items = append(sub.ChildMenu.Items, item)
+		item.Line = false
+		items[at].Sub = append(items[at].Sub, item)
 	}
 	if which == MenuFile {
 		items = d.withRecent(items)
@@ -113,28 +131,28 @@ func (d *Desk) menuItems(which Menu) (items []*fyne.MenuItem) {
 	return items
 }
 
-func (d *Desk) menuItem(c *Command) *fyne.MenuItem {
-	item := fyne.NewMenuItem(d.voice.Say(c.title(d)), func() { d.Run(c.ID) })
-	item.Disabled = !c.can(d)
-	item.Checked = c.On != nil && c.On(d)
-	if len(c.Keys) > 0 { // only shown: the menu is not the toolkit's, and fires nothing
-		item.Shortcut = &desktop.CustomShortcut{KeyName: c.Keys[0].Key, Modifier: c.Keys[0].Mod}
+func (d *Desk) menuItem(c *Command) look.MenuItem {
+	item := look.MenuItem{
+		Label: d.voice.Say(c.title(d)), Do: func() { d.Run(c.ID) }, Line: c.Line,
+		Disabled: !c.can(d), Checked: c.On != nil && c.On(d),
+	}
+	if len(c.Keys) > 0 {
+		item.Keys = c.Keys[0].String()
 	}
 	return item
 }
 
 // withRecent puts the plans opened lately behind Open.
-func (d *Desk) withRecent(items []*fyne.MenuItem) []*fyne.MenuItem {
+func (d *Desk) withRecent(items []look.MenuItem) []look.MenuItem {
 	recent := d.prefs.recent()
 	if len(recent) == 0 {
 		return items
 	}
-	sub := fyne.NewMenuItem(d.say("menu.recent", "Open recent"), nil)
-	sub.ChildMenu = fyne.NewMenu("")
+	sub := look.MenuItem{Label: d.say("menu.recent", "Open recent")}
 	for _, path := range recent {
-		sub.ChildMenu.Items = append(sub.ChildMenu.Items, fyne.NewMenuItem(shortPath(path), func() { d.OpenGuarded(path) }))
+		sub.Sub = append(sub.Sub, look.MenuItem{Label: shortPath(path), Do: func() { d.OpenGuarded(path) }})
 	}
-	return append(items[:2:2], append([]*fyne.MenuItem{sub}, items[2:]...)...)
+	return slices.Insert(items, 2, sub)
 }
 
 // refreshMenus shows what the strip says besides the menus, which are made anew each

@@ -135,16 +135,13 @@ func countOf(text string) (int, error) {
 
 // showLevels lets another level be shown, renamed or made.
 func (d *Desk) showLevels() {
-	var items []*fyne.MenuItem
+	var items []look.MenuItem
 	for _, l := range d.doc.Plan().Levels {
-		item := fyne.NewMenuItem(l.Name, func() { d.doc.SetLevel(l.ID) })
-		item.Checked = l.ID == d.doc.Level()
-		items = append(items, item)
+		items = append(items, look.MenuItem{Label: l.Name, Checked: l.ID == d.doc.Level(), Do: func() { d.doc.SetLevel(l.ID) }})
 	}
-	items = append(items, fyne.NewMenuItemSeparator(),
-		fyne.NewMenuItem(d.say("level.rename", "Rename this level …"), d.askLevelName),
-		fyne.NewMenuItem(d.say("command.add-level", "Another level"), func() { d.Run("add-level") }))
-	menu := widget.NewPopUpMenu(fyne.NewMenu("", items...), d.window.Canvas())
+	items = append(items,
+		look.MenuItem{Label: d.say("level.card", "This level's card"), Line: true, Do: func() { d.Select(d.doc.Level()) }},
+		look.MenuItem{Label: d.say("command.add-level", "Another level"), Do: func() { d.Run("add-level") }})
 	at := d.app.Driver().AbsolutePositionForObject(d.strip.object)
-	menu.ShowAtPosition(at.AddXY(look.Grid, -menu.MinSize().Height))
+	look.ShowMenu(d.window.Canvas(), at.AddXY(look.Grid, 0), 0, items)
 }
