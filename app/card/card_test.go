@@ -33,6 +33,7 @@ func (d *desktop) Select(ids ...plan.ID)       { d.chosen = ids }
 func (d *desktop) Go(f fill.Finding)           { d.went = f }
 func (d *desktop) Shortcut(fyne.Shortcut) bool { return false }
 func (d *desktop) Run(command string) bool     { d.ran = command; return true }
+func (d *desktop) Reveal(fyne.CanvasObject)    {}
 func (d *desktop) NewID(byte) plan.ID          { return "" }
 
 func (d *desktop) context() Context {
@@ -383,7 +384,9 @@ func TestRoomCardMovesAFace(t *testing.T) {
 func TestFindingsAreListedByRoomWorstFirst(t *testing.T) {
 	d := newDesktop(t)
 	c := d.context()
-	list := FindingsList(c)
+	findings := NewFindings()
+	findings.Show(c)
+	list := findings.Object()
 	said := textOf(list)
 	all := c.Result.All()
 	if len(all) == 0 {

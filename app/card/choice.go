@@ -57,6 +57,9 @@ func (c *Choice) Update() {
 // OnEscape says what Escape does while the field has the focus.
 func (c *Choice) OnEscape(do func()) { c.press.OnEscape = do }
 
+// OnFocus says what is done when the field gets the focus.
+func (c *Choice) OnFocus(do func()) { c.press.OnFocus = do }
+
 // Label returns the field's name.
 func (c *Choice) Label() string { return c.label }
 

@@ -14,6 +14,7 @@ type Entry struct {
 	giveUp   func()
 	dirty    func() bool
 	shortcut func(fyne.Shortcut) bool
+	focused  func() // it has got the focus; it may be nil
 }
 
 func newEntry() *Entry {
@@ -21,6 +22,14 @@ func newEntry() *Entry {
 	e.ExtendBaseWidget(e)
 	e.OnSubmitted = func(string) { e.done() }
 	return e
+}
+
+// FocusGained implements fyne.Focusable.
+func (e *Entry) FocusGained() {
+	e.Entry.FocusGained()
+	if e.focused != nil {
+		e.focused()
+	}
 }
 
 // FocusLost implements fyne.Focusable.

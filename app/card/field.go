@@ -47,6 +47,7 @@ func NewField(c Context, spec Spec) *Field {
 	f.entry.dirty = func() bool { return f.entry.Text != f.shown }
 	if c.Window != nil {
 		f.entry.shortcut = c.Window.Shortcut
+		f.entry.focused = func() { c.Window.Reveal(f.entry) }
 	}
 	f.entry.PlaceHolder = spec.Empty
 	if spec.Lines > 1 {

@@ -3,6 +3,8 @@ package card
 import (
 	"cmp"
 	"slices"
+	"strconv"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -83,30 +85,86 @@ func (c Context) priceText(r fill.Remedy) string {
 // mostListed bounds the rows of the list: more are counted.
 const mostListed = 120
 
-// FindingsList is all findings of the plan, room by room, the worst first, with their
-// counts.
-func FindingsList(c Context) fyne.CanvasObject {
-	heading := look.Row(look.Grid, 1,
-		look.NewText(c.say("list.title", "Findings"), look.Title),
-		look.NewFlexible(c.Counts(), look.Second))
-	rows := []fyne.CanvasObject{heading}
+// Findings is the list of all findings of the plan, room by room, the worst first, with
+// their counts. It is made anew only where what it says changes, so that the row that
+// has the focus keeps it.
+type Findings struct {
+	object *fyne.Container
+	said   string // everything in the list
+	width  float32
+	rows   []*look.Press
+	shown  []fill.Finding // one a row
+	window Window
+}
+
+// NewFindings makes an empty list.
+func NewFindings() *Findings { return &Findings{object: look.Column(look.Grid)} }
+
+// Object is what stands in the column.
+func (l *Findings) Object() fyne.CanvasObject { return l.object }
+
+// Show brings the list up to what was found.
+func (l *Findings) Show(c Context) {
 	all := c.Result.All()
+	groups := c.byRoom(all)
+	l.window, l.shown = c.Window, l.shown[:0]
+	said := []string{c.Counts()}
+	if len(all) == 0 {
+		said = append(said, c.nothingFound())
+	}
+	for _, g := range groups {
+		said = append(said, g.name)
+		for _, f := range g.findings {
+			if len(l.shown) < mostListed {
+				l.shown = append(l.shown, f)
+				said = append(said, c.Voice.Say(f.Message), strconv.Itoa(int(MarkOf(f))), strconv.FormatBool(f.Waived != nil))
+			}
+		}
+	}
+	if text := strings.Join(said, "\n"); text != l.said || c.Width != l.width {
+		l.said, l.width = text, c.Width
+		l.build(c, all, groups)
+	}
+}
+
+// build makes the rows; the row in the place of the one that had the focus gets it.
+func (l *Findings) build(c Context, all []fill.Finding, groups []roomFindings) {
+	focused := slices.IndexFunc(l.rows, (*look.Press).Focused)
+	l.rows = nil
+	rows := []fyne.CanvasObject{look.Row(look.Grid, 1,
+		look.NewText(c.say("list.title", "Findings"), look.Title),
+		look.NewFlexible(c.Counts(), look.Second))}
 	if len(all) == 0 {
 		rows = append(rows, look.NewParagraph(c.nothingFound(), look.Quiet, c.Width))
 	}
-	left := mostListed
-	for _, group := range c.byRoom(all) {
-		if left <= 0 {
+	for _, g := range groups {
+		if len(l.rows) >= mostListed {
 			break
 		}
-		rows = append(rows, c.group(group, left))
-		left -= len(group.findings)
+		rows = append(rows, l.group(c, g))
 	}
 	if more := len(all) - mostListed; more > 0 {
 		rows = append(rows, look.NewText(c.say("list.further", "{0} more", more), look.Second))
 	}
-	return look.Column(look.Grid, rows...)
+	l.object.Objects = rows
+	l.object.Refresh()
+	if focused >= 0 && len(l.rows) > 0 {
+		l.focus(min(focused, len(l.rows)-1))
+	}
 }
+
+// focus gives the focus to a row.
+func (l *Findings) focus(i int) {
+	if i < 0 || i >= len(l.rows) {
+		return
+	}
+	if on := fyne.CurrentApp().Driver().CanvasForObject(l.rows[i]); on != nil {
+		on.Focus(l.rows[i])
+	}
+}
+
+// Focus puts the first row in hand, from where the arrows go on.
+func (l *Findings) Focus() { l.focus(0) }
 
 // nothingFound says what an empty list means, and what it does not.
 func (c Context) nothingFound() string {
@@ -188,25 +246,40 @@ func (c Context) nameOf(room plan.ID) string {
 	return c.say("list.plan", "The whole plan")
 }
 
-func (c Context) group(g roomFindings, most int) fyne.CanvasObject {
+func (l *Findings) group(c Context, g roomFindings) fyne.CanvasObject {
 	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(g.name, look.Second)}
-	for i, f := range g.findings {
-		if i == most {
+	for _, f := range g.findings {
+		if len(l.rows) == mostListed {
 			break
 		}
-		rows = append(rows, c.row(f))
+		rows = append(rows, l.row(c, f))
 	}
 	return look.Column(2, rows...)
 }
 
-// row is one finding in the list; pressing it goes there.
-func (c Context) row(f fill.Finding) fyne.CanvasObject {
+// row is one finding in the list; pressing it goes there, the arrows go on to others.
+func (l *Findings) row(c Context, f fill.Finding) fyne.CanvasObject {
 	style := look.Body
 	if f.Waived != nil {
 		style = look.Quiet
 	}
 	text := look.NewParagraph(c.Voice.Say(f.Message), style, c.Width-14-3*look.Grid)
+	at := len(l.rows)
 	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), text), look.Bare, look.Grid/2, 7,
-		func() { c.Window.Go(f) })
+		func() { l.window.Go(l.shown[at]) })
+	press.OnFocus = func() { l.window.Reveal(press) }
+	press.OnKey = func(key fyne.KeyName) {
+		switch key {
+		case fyne.KeyDown:
+			l.focus(at + 1)
+		case fyne.KeyUp:
+			l.focus(at - 1)
+		case fyne.KeyHome:
+			l.focus(0)
+		case fyne.KeyEnd:
+			l.focus(len(l.rows) - 1)
+		}
+	}
+	l.rows = append(l.rows, press)
 	return press
 }

@@ -43,9 +43,17 @@ func (f *form) lay(lines, folded []line, more ...fyne.CanvasObject) {
 func (f *form) take(lines []line) (objects []fyne.CanvasObject) {
 	for _, l := range lines {
 		f.fields = append(f.fields, l)
+		f.revealed(l)
 		objects = append(objects, l)
 	}
 	return objects
+}
+
+// revealed scrolls a choice into sight when it gets the focus; a field does so itself.
+func (c Context) revealed(o fyne.CanvasObject) {
+	if choice, ok := o.(*Choice); ok {
+		choice.OnFocus(func() { c.Window.Reveal(choice) })
+	}
 }
 
 // Object implements Card.

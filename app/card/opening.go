@@ -90,6 +90,8 @@ func (o *openingCard) mainFields() (objects []fyne.CanvasObject) {
 	source := NewChoice(o.say("opening.source", "Known from"), "", o.sourceOptions)
 	left := o.alongField(false)
 	o.fields = append(o.fields, o.height, left, boxes, wiring, source)
+	o.revealed(boxes)
+	o.revealed(source)
 	return []fyne.CanvasObject{o.height, left, boxes, wiring.Container, source}
 }
 
@@ -128,6 +130,7 @@ func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
 		fyne.CanvasObject
 	}{right, kind, gangs, line, datum, status, circuit, tag, note} {
 		o.fields = append(o.fields, f)
+		o.revealed(f)
 		objects = append(objects, f)
 	}
 	return objects

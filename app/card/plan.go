@@ -71,7 +71,8 @@ func newPlanCard(c Context) Card {
 		text(f.say("plan.date", "Date"), func(h plan.Header) string { return h.Date }, func(h *plan.Header, t string) { h.Date = t }),
 		f.north(now, change),
 		text(f.say("plan.currency", "Prices in"), func(h plan.Header) string { return h.Currency }, func(h *plan.Header, t string) { h.Currency = t }),
-	}, append([]fyne.CanvasObject{NewFold(f.say("circuit.all", "Circuits"), circuits.Container)}, f.noted()...)...)
+	}, NewFold(f.say("plan.noted", "Circuits, levels and what is decided"), look.Inset(look.Grid, 0, 0, 0,
+		look.Column(0, append([]fyne.CanvasObject{NewFold(f.say("circuit.all", "Circuits"), circuits.Container)}, f.noted()...)...))))
 	return f.ready()
 }
 

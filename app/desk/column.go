@@ -19,6 +19,7 @@ type column struct {
 	card   card.Card
 	of     []plan.ID // the card was made for
 	seen   bool      // a card was made
+	list   *card.Findings
 	stack  *fyne.Container
 	scroll *container.Scroll
 	object fyne.CanvasObject
@@ -28,6 +29,7 @@ const columnGap = 2 * look.Grid
 
 func newColumn(d *Desk) *column {
 	c := &column{desk: d, width: look.Scaled(cardWidth), stack: look.Column(2 * look.Grid)}
+	c.list = card.NewFindings()
 	c.scroll = container.NewVScroll(look.Inset(columnGap, columnGap, columnGap, columnGap, c.stack))
 	c.object = look.Back(look.OnSurface, 0, c.scroll)
 	return c
@@ -58,7 +60,34 @@ func (c *column) refresh() {
 		c.card, c.of, c.seen = card.For(context, chosen), slices.Clone(chosen), true
 		c.scroll.ScrollToTop()
 	}
-	c.stack.Objects = []fyne.CanvasObject{c.card.Object(), card.FindingsList(context)}
+	c.list.Show(context)
+	c.stack.Objects = []fyne.CanvasObject{c.card.Object(), c.list.Object()}
 	c.stack.Refresh()
 	c.scroll.Refresh()
+}
+
+// Reveal implements card.Window.
+func (d *Desk) Reveal(o fyne.CanvasObject) { d.column.reveal(o) }
+
+// reveal scrolls so that an object of the column is in sight.
+func (c *column) reveal(o fyne.CanvasObject) {
+	driver := c.desk.app.Driver()
+	top := driver.AbsolutePositionForObject(o).Y - driver.AbsolutePositionForObject(c.scroll).Y
+	bottom, room := top+o.Size().Height, c.scroll.Size().Height
+	margin := look.Scaled(columnGap)
+	switch at := c.scroll.Offset; {
+	case top < 0:
+		c.scroll.ScrollToOffset(fyne.NewPos(0, at.Y+top-margin))
+	case bottom > room:
+		c.scroll.ScrollToOffset(fyne.NewPos(0, at.Y+min(top, bottom-room+margin)))
+	}
+}
+
+// focusFindings puts the list of findings in hand.
+func (d *Desk) focusFindings() {
+	if !d.prefs.cards() {
+		d.prefs.setCards(true)
+		d.showPanels()
+	}
+	d.column.list.Focus()
 }

@@ -68,6 +68,7 @@ func commandTable() []Command {
 
 		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: MenuCheck, Keys: keys(0, fyne.KeyF8), Can: (*Desk).hasFindings, Run: func(d *Desk) { d.stepFinding(1) }},
 		{ID: "last-finding", Title: title("last-finding", "Finding before"), Menu: MenuCheck, Keys: keys(shift|ctrl, fyne.KeyF8), Can: (*Desk).hasFindings, Run: func(d *Desk) { d.stepFinding(-1) }},
+		{ID: "list-findings", Title: title("list-findings", "Go through the list"), Menu: MenuCheck, Keys: keys(ctrl, fyne.KeyL), Can: (*Desk).hasFindings, Run: (*Desk).focusFindings},
 		{ID: "remedy", Title: title("remedy", "Take the first remedy"), Menu: MenuCheck, Line: true, Keys: keys(ctrl, fyne.KeyReturn), Can: (*Desk).hasRemedy, Named: (*Desk).remedyTitle, Run: (*Desk).takeRemedy},
 		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: MenuCheck, Can: func(d *Desk) bool { return d.findingInHand() != nil }, Run: (*Desk).askWaiver},
 		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: MenuCheck, Line: true, Run: (*Desk).askFigure},

@@ -120,7 +120,7 @@ func (d *Desk) goToSelected() {
 				box = box.Union(more)
 			}
 		}
-		d.board.CenterOn(box.Expand(2 * unit.Foot))
+		d.board.Reveal(box.Expand(2 * unit.Foot))
 	}
 }
 
@@ -186,12 +186,18 @@ func (d *Desk) isOfSelected(f fill.Finding) bool {
 	return slices.ContainsFunc(d.doc.Selection(), func(id plan.ID) bool { return id == f.Opening || id == f.About })
 }
 
-// findingInHand returns the worst finding of what is chosen that is not set aside.
+// findingInHand returns the worst finding of what is chosen that is not set aside: of
+// the very thing, else of what is in a room that is chosen.
 func (d *Desk) findingInHand() *fill.Finding {
+	var inRoom *fill.Finding
 	for _, f := range d.doc.Findings() {
-		if f.Waived == nil && d.isOfSelected(f) {
+		switch {
+		case f.Waived != nil:
+		case d.isOfSelected(f):
 			return &f
+		case inRoom == nil && f.Room != "" && f.Opening == "" && slices.Contains(d.doc.Selection(), f.Room):
+			inRoom = &f
 		}
 	}
-	return nil
+	return inRoom
 }

@@ -13,11 +13,13 @@ type shell struct {
 	shown                                                  shown
 	sizes                                                  sizes
 	dividers                                               [dividerCount]*look.Divider
-	onSizes                                                func(sizes)   // told when the user has dragged a divider
-	onWidth                                                func(float32) // told when the width of the card changes
-	isFit                                                  func() bool   // the board shows the whole level
-	refit                                                  func()        // makes it do so at another size
+	onSizes                                                func(sizes)            // told when the user has dragged a divider
+	onWidth                                                func(float32)          // told when the width of the card changes
+	isFit                                                  func() bool            // the board shows the whole level
+	refit                                                  func()                 // makes it do so at another size
+	hold                                                   func(by fyne.Position) // the board's corner moves, what it shows must not
 	width                                                  float32
+	size                                                   fyne.Size // laid out last
 	root                                                   *fyne.Container
 }
 
@@ -53,9 +55,9 @@ func (s *shell) build() *fyne.Container {
 		s.dividers[i] = d
 	}
 	s.root = &fyne.Container{Layout: s, Objects: []fyne.CanvasObject{
-		s.board, s.strip, s.unfold, s.lines[lineStrip], s.lines[lineUnfold],
-		s.rail, s.card, s.drawer, s.status, s.menu,
-		s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
+		// The keyboard goes through them in this order.
+		s.menu, s.rail, s.board, s.drawer, s.strip, s.unfold, s.card, s.status,
+		s.lines[lineStrip], s.lines[lineUnfold], s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
 		s.dividers[divideUnfold], s.dividers[divideDrawer], s.dividers[divideCard],
 	}}
 	return s.root
@@ -99,7 +101,13 @@ func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 			s.onWidth(w)
 		}
 	}
-	refit := s.isFit != nil && s.isFit() && s.board.Size() != p.Board.Size
+	by := p.Board.At.Subtract(s.board.Position())
+	isHeld := s.hold != nil && s.size == size && s.board.Visible() && !by.IsZero()
+	s.size = size
+	refit := !isHeld && s.isFit != nil && s.isFit() && s.board.Size() != p.Board.Size
+	if isHeld {
+		s.hold(by)
+	}
 	put(s.menu, p.Menu)
 	put(s.rail, p.Rail)
 	put(s.drawer, p.Drawer)

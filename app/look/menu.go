@@ -49,6 +49,9 @@ func ShowMenu(on fyne.Canvas, at fyne.Position, width float32, items []MenuItem)
 	m.root.Resize(on.Size())
 	on.Overlays().Add(m.root)
 	m.open(at, width, items)
+	if width > 0 { // of a field: it begins at what is in force
+		m.panels[0].showChecked()
+	}
 	return m
 }
 
@@ -65,8 +68,8 @@ func (m *Menu) open(at fyne.Position, width float32, items []MenuItem) {
 	p.Resize(size)
 	m.panels = append(m.panels, p)
 	m.root.Add(p)
+	m.root.Refresh()
 	m.on.Focus(p)
-	p.showChecked()
 }
 
 // openSub shows the menu within an item of the last panel.
@@ -84,6 +87,7 @@ func (m *Menu) closeAbove(p *menuPanel) {
 		last := m.panels[len(m.panels)-1]
 		m.panels = m.panels[:len(m.panels)-1]
 		m.root.Remove(last)
+		m.root.Refresh()
 	}
 	m.on.Focus(p)
 }

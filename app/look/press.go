@@ -34,6 +34,9 @@ type Press struct {
 	Content  fyne.CanvasObject
 	OnPress  func()
 	OnEscape func() // Escape while it has the focus; nil does nothing
+	// OnKey is told of other keys while it has the focus, such as the arrows; nil: none.
+	OnKey   func(fyne.KeyName)
+	OnFocus func() // it has got the focus; nil does nothing
 	frame    Frame
 	padding  fyne.Size
 	radius   float32
@@ -91,6 +94,10 @@ func (p *Press) TypedKey(e *fyne.KeyEvent) {
 		if p.OnEscape != nil {
 			p.OnEscape()
 		}
+	default:
+		if p.OnKey != nil {
+			p.OnKey(e.Name)
+		}
 	}
 }
 
@@ -98,7 +105,16 @@ func (p *Press) TypedKey(e *fyne.KeyEvent) {
 func (p *Press) TypedRune(rune) {}
 
 // FocusGained implements fyne.Focusable.
-func (p *Press) FocusGained() { p.focused = true; p.Refresh() }
+func (p *Press) FocusGained() {
+	p.focused = true
+	p.Refresh()
+	if p.OnFocus != nil {
+		p.OnFocus()
+	}
+}
+
+// Focused reports whether it has the focus.
+func (p *Press) Focused() bool { return p.focused }
 
 // FocusLost implements fyne.Focusable.
 func (p *Press) FocusLost() { p.focused = false; p.Refresh() }

@@ -1,0 +1,130 @@
+package desk
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+// pressKeys gives keys to what has the focus.
+func (b *bench) pressKeys(names ...fyne.KeyName) {
+	b.t.Helper()
+	for _, name := range names {
+		on := b.window.Canvas().Focused()
+		if on == nil {
+			b.t.Fatalf("nothing has the focus for %s", name)
+		}
+		on.TypedKey(&fyne.KeyEvent{Name: name})
+	}
+}
+
+func TestFindingsAreGoneThroughByKeys(t *testing.T) {
+	b := newBench(t)
+	b.room(14*unit.Foot, 12*unit.Foot)
+	if err := b.addRoom("Office", 12*unit.Foot, 10*unit.Foot); err != nil {
+		t.Fatal(err)
+	}
+	b.checked()
+	b.Select()
+	all := b.doc.Result().All()
+	if len(all) < 2 {
+		t.Fatalf("two empty rooms have %d findings, want one each at least", len(all))
+	}
+	b.shortcut(ctrl, fyne.KeyL)
+	first, ok := b.window.Canvas().Focused().(*look.Press)
+	if !ok {
+		t.Fatal("the list has not got the focus")
+	}
+	b.pressKeys(fyne.KeyDown)
+	second := b.window.Canvas().Focused().(*look.Press)
+	if second == first {
+		t.Fatal("down stays on the first finding")
+	}
+	b.pressKeys(fyne.KeyReturn)
+	if len(b.doc.Selection()) != 1 {
+		t.Errorf("Enter chose %v, want the finding's room", b.doc.Selection())
+	}
+	if b.window.Canvas().Focused() != second {
+		t.Error("going to a finding takes the list out of hand")
+	}
+	b.pressKeys(fyne.KeyUp, fyne.KeyUp)
+	if b.window.Canvas().Focused() != first {
+		t.Error("up does not end at the first finding")
+	}
+}
+
+func TestTheFirstRemedyIsTakenByKeys(t *testing.T) {
+	b := newBench(t)
+	b.room(14*unit.Foot, 12*unit.Foot)
+	f := b.findingInHand()
+	if f == nil || len(f.Remedies) == 0 {
+		t.Fatal("an empty room has no finding with a remedy")
+	}
+	if item := b.item(MenuCheck, "Take the remedy"); item.Disabled || !strings.Contains(item.Label, b.voice.Say(f.Remedies[0].Label)) {
+		t.Errorf("the menu says %q, want what the remedy does", item.Label)
+	}
+	before := b.doc.Plan()
+	b.shortcut(ctrl, fyne.KeyReturn)
+	if plan.Equal(before, b.doc.Plan()) {
+		t.Error("the remedy left the plan as it was")
+	}
+	b.Select()
+	if item := b.item(MenuCheck, "Take the first remedy"); !item.Disabled {
+		t.Error("a remedy is offered with nothing chosen")
+	}
+}
+
+func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
+	b := newBench(t)
+	b.room(14*unit.Foot, 12*unit.Foot)
+	b.Run("amend-figure")
+	form := b.dialog()
+	b.press(form, "Put it in force")
+	if said := textOf(b.dialog()); !strings.Contains(said, "A figure of the local code") {
+		t.Fatal("an amendment without value and reason is taken")
+	}
+	b.take(b.choice(form, "Figure"), "Highest receptacle")
+	entries := b.entries(form)
+	entries[0].SetText("60")
+	entries[1].SetText("city code")
+	b.press(form, "Put it in force")
+	b.noDialog()
+	if n := b.doc.Plan().Amendments.Len(); n != 1 {
+		t.Fatalf("%d amendments, want 1", n)
+	}
+	for a := range b.doc.Plan().Amendments.All() {
+		if a.Figure != "receptacle-max-height" || a.Value != "60" || a.Reason != "city code" {
+			t.Errorf("the amendment is %+v", a)
+		}
+		b.Select(a.ID)
+	}
+	b.press(b.column.object, "Take it back")
+	if n := b.doc.Plan().Amendments.Len(); n != 0 {
+		t.Errorf("%d amendments after taking it back", n)
+	}
+	b.Run("amend-rule")
+	form = b.dialog()
+	b.entries(form)[0].SetText("not adopted here")
+	b.press(form, "Switch it off")
+	b.noDialog()
+	for a := range b.doc.Plan().Amendments.All() {
+		if a.Rule == "" || a.Reason != "not adopted here" {
+			t.Errorf("the amendment is %+v", a)
+		}
+	}
+}
+
+// entries lists the lines of a form that are written in.
+func (b *bench) entries(in fyne.CanvasObject) (all []*formEntry) {
+	walk(in, func(o fyne.CanvasObject) {
+		if e, ok := o.(*formEntry); ok {
+			all = append(all, e)
+		}
+	})
+	return all
+}
