@@ -95,10 +95,23 @@ func (b *Board) Fit() {
 	}
 }
 
-// CenterOn brings a box of the plan to the middle; the zoom changes only where the box
-// would not fit.
-func (b *Board) CenterOn(box geom.Box) {
-	b.setView(Fitted(box, b.screen(), b.view.Zoom, b.density()))
+// Reveal brings a box of the plan wholly into view and moves no farther than that takes:
+// not at all where it is in view. The zoom changes only where the box would not fit.
+func (b *Board) Reveal(box geom.Box) {
+	b.setView(b.view.Revealed(box, b.screen(), b.density()))
+}
+
+// Hold keeps the plan where it is on the screen while the board's left upper corner
+// moves by so many units, as where a drawer opens beside it.
+func (b *Board) Hold(dx, dy float32) {
+	b.setView(b.view.Panned(image.Point{}.Sub(b.pixel(fyne.NewPos(dx, dy)))))
+}
+
+// Place returns where a point of the plan is shown, in units from the left upper corner.
+func (b *Board) Place(p geom.Point) fyne.Position {
+	x, y := b.view.Screen(p)
+	d := b.density()
+	return fyne.NewPos(float32(x/d), float32(y/d))
 }
 
 func (b *Board) setView(v View) {
@@ -203,6 +216,10 @@ func (b *Board) place() {
 func (b *Board) refreshLive() {
 	d := b.density()
 	s := scribe{pic: b.pic, view: b.view, density: d, shown: b.easel.shown, symbols: b.symbols, screen: rectOf(b.screen())}
+	if shown := b.easel.shown; shown != nil && shown.zoom == b.view.Zoom {
+		s.pieces = shown.pieces
+		s.shift = scene.Point{X: float64(shown.frame.Min.X + b.view.At.X), Y: float64(shown.frame.Min.Y + b.view.At.Y)}
+	}
 	if at := b.parts.pointer; at != nil {
 		s.pointer = &scene.Point{X: float64(at.X) * d, Y: float64(at.Y) * d}
 	}

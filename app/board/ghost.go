@@ -42,6 +42,10 @@ func (s *scribe) symbol(key ghostKey, foot geom.Point) {
 	}
 	at := s.at(foot)
 	corner := image.Pt(int(math.Floor(at.X+0.5)), int(math.Floor(at.Y+0.5))).Add(g.at)
+	s.notes = append(s.notes, scene.Rect{
+		Min: scene.Point{X: float64(corner.X), Y: float64(corner.Y)},
+		Max: scene.Point{X: float64(corner.X + g.image.Rect.Dx()), Y: float64(corner.Y + g.image.Rect.Dy())},
+	})
 	s.add(shape{kind: imageShape, a: scene.Point{X: float64(corner.X), Y: float64(corner.Y)}, image: g.image})
 }
 

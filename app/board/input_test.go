@@ -15,7 +15,7 @@ import (
 func TestClickIsToldInPlanCoordinates(t *testing.T) {
 	s := newStage(t, 60)
 	s.board.ZoomTo(1.0 / 48)
-	s.board.CenterOn(geom.BoxOf(geom.Point{}))
+	s.board.setView(s.board.view.Centred(geom.Point{}, s.board.screen()))
 	s.told.forget()
 	x, y := s.board.view.Screen(geom.Point{X: 3 * unit.Foot, Y: 2 * unit.Foot})
 	s.board.MouseDown(mouseAt(float32(x), float32(y), desktop.MouseButtonPrimary))

@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/render"
 	"studbay/render/scene"
 )
 
@@ -44,7 +45,9 @@ type scribe struct {
 	shown   *painted
 	pointer *scene.Point // in pixels, or nil
 	symbols map[ghostKey]ghostImage
-	screen  scene.Rect // in which notes stay; empty: they need not
+	screen  scene.Rect     // in which notes stay; empty: they need not
+	pieces  []render.Piece // painted below, that notes rather leave in sight
+	shift   scene.Point    // from where these say they are to the screen
 	shapes  []shape
 	notes   []scene.Rect // where notes stand already
 }
@@ -222,11 +225,21 @@ func (s *scribe) moving(id plan.ID) {
 			return
 		}
 		s.symbol(ghostKey{kind: o.Kind, status: o.Status, into: place.Into, isStop: s.isStopped(id)}, place.Foot)
-		s.add(shape{kind: textShape, a: s.at(place.Foot).Add(scene.Point{X: 16 * s.density, Y: 8 * s.density}),
-			text: o.Tag, bold: true, size: 10.5, color: s.pic.Theme.Accent})
+		s.tag(o.Tag, s.at(place.Foot).Add(scene.Point{X: 16 * s.density, Y: 8 * s.density}))
 	case plan.KindFixture, plan.KindBreak:
 		s.selected(id)
 	}
+}
+
+// tag writes a tag from its left upper corner, on a ground that parts it from what it
+// passes over.
+func (s *scribe) tag(text string, at scene.Point) {
+	w, h := noteSize(text, s.density)
+	corner := at.Sub(scene.Point{X: 5 * s.density, Y: s.density})
+	box := scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})}
+	s.notes = append(s.notes, box)
+	s.add(shape{kind: boxShape, a: box.Min, b: box.Max, fill: s.pic.Theme.Paper},
+		shape{kind: textShape, a: at, text: text, bold: true, size: noteText, color: s.pic.Theme.Accent})
 }
 
 // isStopped reports whether a finding of an opening is of the gravest sort.

@@ -3,9 +3,11 @@ package board
 import (
 	"math"
 
+	"fyne.io/fyne/v2"
+
 	"studbay/app/tool"
 	"studbay/plan/geom"
-	"studbay/render/glyph"
+	"studbay/render"
 	"studbay/render/scene"
 )
 
@@ -54,7 +56,7 @@ func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool)
 	corner = s.kept(corner, w, h)
 	s.notes = append(s.notes, scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})})
 	s.add(shape{kind: boxShape, a: corner, b: corner.Add(scene.Point{X: w, Y: h}), fill: s.pic.Theme.Paper, color: s.pic.Theme.Line, width: s.density},
-		shape{kind: textShape, a: corner.Add(scene.Point{X: 5 * s.density, Y: 1 * s.density}), text: text, bold: true, size: 10.5, color: ink})
+		shape{kind: textShape, a: corner.Add(scene.Point{X: 5 * s.density, Y: 1 * s.density}), text: text, bold: true, size: noteText, color: ink})
 }
 
 // snap marks the snap in force with its name, and what has been typed.
@@ -95,43 +97,80 @@ func (s *scribe) kept(corner scene.Point, w, h float64) scene.Point {
 // asideRows is how many rows of notes are tried to either side of a place.
 const asideRows = 5
 
-// beside writes a note near a place where no other stands: below to the right if it can,
-// else lower, above, or to the left.
+// beside writes a note near a place where it hides least: below to the right if nothing
+// stands there, else lower, above, or to the left.
 func (s *scribe) beside(by scene.Point, text string, ink scene.Color) {
 	w, h := noteSize(text, s.density)
-	free := func(corner scene.Point) bool {
-		box := scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})}
-		if s.kept(corner, w, h) != corner {
-			return false
-		}
-		for _, n := range s.notes {
-			if n.Overlaps(box) {
-				return false
-			}
-		}
-		return true
-	}
 	gap := 14 * s.density
-	best := by.Add(scene.Point{X: gap, Y: gap})
+	taken := s.takenNear(scene.Rect{Min: by, Max: by}.Expanded(gap + max(w, asideRows*(h+2*s.density))))
+	best, least := by.Add(scene.Point{X: gap, Y: gap}), math.Inf(1)
 	for row := range asideRows {
 		down := gap + float64(row)*(h+2*s.density)
 		for _, corner := range []scene.Point{
 			{X: by.X + gap, Y: by.Y + down}, {X: by.X - gap - w, Y: by.Y + down},
 			{X: by.X + gap, Y: by.Y - down - h}, {X: by.X - gap - w, Y: by.Y - down - h},
 		} {
-			if free(corner) {
-				s.note(text, corner.Add(scene.Point{Y: h / 2}), ink, false)
-				return
+			if s.kept(corner, w, h) != corner {
+				continue
+			}
+			box := scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})}
+			if hides := s.hidden(box, taken); hides < least {
+				best, least = corner, hides
 			}
 		}
 	}
 	s.note(text, best.Add(scene.Point{Y: h / 2}), ink, false)
 }
 
-// noteSize returns how large a note is, with its ground.
+// noteOver is how much worse it is to hide a part of a note than of a symbol.
+const noteOver = 8
+
+// hidden returns how much of notes and of what else is taken a box hides, as an area.
+func (s *scribe) hidden(box scene.Rect, taken []scene.Rect) (area float64) {
+	for _, n := range s.notes {
+		area += noteOver * shared(n, box)
+	}
+	for _, t := range taken {
+		area += shared(t, box)
+	}
+	return area
+}
+
+// shared returns the area that two boxes share.
+func shared(a, b scene.Rect) float64 {
+	w := min(a.Max.X, b.Max.X) - max(a.Min.X, b.Min.X)
+	h := min(a.Max.Y, b.Max.Y) - max(a.Min.Y, b.Min.Y)
+	if w <= 0 || h <= 0 {
+		return 0
+	}
+	return w * h
+}
+
+// takenNear lists the symbols, names and tags painted within a box of the board.
+func (s *scribe) takenNear(box scene.Rect) (taken []scene.Rect) {
+	for i := range s.pieces {
+		switch s.pieces[i].Layer {
+		case render.LayerOpenings, render.LayerLabels, render.LayerRoomNames, render.LayerMarks:
+		default:
+			continue
+		}
+		b := s.pieces[i].Bounds
+		b.Min, b.Max = b.Min.Add(s.shift), b.Max.Add(s.shift)
+		if b.Overlaps(box) {
+			taken = append(taken, b)
+		}
+	}
+	return taken
+}
+
+// noteText is the size of the text of notes, in units.
+const noteText = 10.5
+
+// noteSize returns how large a note is, with its ground. It asks the toolkit, which
+// writes it, how wide that is.
 func noteSize(text string, density float64) (w, h float64) {
-	run := scene.Run{Text: text, Size: 10.5 * density, Weight: glyph.Bold}
-	return run.Width() + 12*density, 16 * density
+	size := fyne.MeasureText(text, noteText, fyne.TextStyle{Bold: true})
+	return (float64(size.Width) + 10) * density, 16 * density
 }
 
 // direction returns a vector of the plan at length one.

@@ -19,6 +19,7 @@ func (u *Unfold) liveShapes(d float64) []shape {
 		return nil
 	}
 	s := scribe{pic: u.pic.Picture, density: d, screen: scene.Rect{Max: scene.Point{X: float64(u.Size().Width) * d, Y: float64(u.Size().Height) * d}}}
+	s.pieces = u.pieces
 	t := u.pic.Theme
 	for i := range u.pieces {
 		p := &u.pieces[i]

@@ -72,6 +72,41 @@ func Fitted(box geom.Box, on image.Rectangle, most, density float64) View {
 	return View{Zoom: zoom}.Centred(box.Center(), on)
 }
 
+// How far inside the screen a box must lie to count as in view, and how far inside it is
+// brought where it does not, in units.
+const (
+	seenMargin   = 12
+	revealMargin = 40
+)
+
+// Revealed returns the view moved by as little as shows a box of the plan wholly in a
+// part of the screen, and not at all where it is in view; where the box is too large for
+// that, it is fitted in.
+func (v View) Revealed(box geom.Box, on image.Rectangle, density float64) View {
+	left, top := v.Screen(box.Min)
+	right, bottom := v.Screen(box.Max)
+	seen := on.Inset(int(seenMargin * density))
+	if left >= float64(seen.Min.X) && right <= float64(seen.Max.X) && top >= float64(seen.Min.Y) && bottom <= float64(seen.Max.Y) {
+		return v
+	}
+	to := on.Inset(int(revealMargin * density))
+	if right-left > float64(to.Dx()) || bottom-top > float64(to.Dy()) {
+		return Fitted(box, on, v.Zoom, density)
+	}
+	return v.Panned(image.Pt(into(left, right, to.Min.X, to.Max.X), into(top, bottom, to.Min.Y, to.Max.Y)))
+}
+
+// into returns by how many whole pixels a span must move to lie within another.
+func into(from, to float64, least, most int) int {
+	switch {
+	case from < float64(least):
+		return int(math.Ceil(float64(least) - from))
+	case to > float64(most):
+		return int(math.Floor(float64(most) - to))
+	}
+	return 0
+}
+
 // Centred returns the view with a point of the plan in the middle of a part of the
 // screen.
 func (v View) Centred(p geom.Point, on image.Rectangle) View {

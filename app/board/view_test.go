@@ -91,3 +91,33 @@ func TestTapeLabels(t *testing.T) {
 		}
 	}
 }
+
+func TestRevealedMovesNoFartherThanNeeded(t *testing.T) {
+	on := image.Rect(22, 22, 1022, 722)
+	v := View{Zoom: 0.1, At: image.Pt(100, 100)} // a foot is 30.48 pixels
+	box := func(x, y, w, h unit.Length) geom.Box {
+		return geom.BoxOf(geom.Point{X: x, Y: y}, geom.Point{X: x + w, Y: y + h})
+	}
+	for _, tt := range []struct {
+		name string
+		box  geom.Box
+		want image.Point
+	}{
+		{"in view", box(0, 0, 10*unit.Foot, 10*unit.Foot), image.Pt(0, 0)},
+		{"beyond the left", box(-5*unit.Metre, 0, unit.Metre, unit.Metre), image.Pt(462, 0)},
+		{"beyond the right and below", box(9*unit.Metre, 6*unit.Metre, unit.Metre, unit.Metre), image.Pt(-118, -118)},
+		{"half above", box(0, -unit.Metre, unit.Metre, 2*unit.Metre), image.Pt(0, 62)},
+	} {
+		got := v.Revealed(tt.box, on, 1)
+		if got.Zoom != v.Zoom || got.At.Sub(v.At) != tt.want {
+			t.Errorf("%s: moved by %v at zoom %v, want %v at %v", tt.name, got.At.Sub(v.At), got.Zoom, tt.want, v.Zoom)
+		}
+	}
+	large := box(0, 0, 30*unit.Metre, unit.Metre)
+	got := v.Revealed(large, on, 1)
+	for _, p := range large.Corners() {
+		if x, y := got.Screen(p); !image.Pt(int(x), int(y)).In(on) {
+			t.Errorf("corner %v of what is too large stands at %v, %v", p, x, y)
+		}
+	}
+}

@@ -99,7 +99,7 @@ func (d *Desk) build() {
 		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
 		card: d.column.object, status: d.status.object,
 		shown: d.panels(), sizes: d.prefs.sizes(), onSizes: d.prefs.setSizes,
-		onWidth: d.column.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit,
+		onWidth: d.column.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit, hold: d.hold,
 	}
 	d.window.SetContent(d.shell.build())
 }
@@ -110,6 +110,13 @@ func (d *Desk) fit() {
 	d.fitting = true
 	d.board.Fit()
 	d.fitting, d.fitted = false, true
+}
+
+// hold keeps the plan where it is on the screen while the board's corner moves.
+func (d *Desk) hold(by fyne.Position) {
+	d.fitting = true
+	d.board.Hold(by.X, by.Y)
+	d.fitting = false
 }
 
 // panels says which parts of the window are shown now.

@@ -120,7 +120,7 @@ func (d *Desk) goToSelected() {
 				box = box.Union(more)
 			}
 		}
-		d.board.Reveal(box.Expand(2 * unit.Foot))
+		d.board.Reveal(box)
 	}
 }
 

@@ -66,9 +66,26 @@ func (h *host) ViewChanged(string) {
 func (h *host) PointerAt(at geom.Point, inside bool) {
 	d := h.desk
 	d.status.showPlace(at, inside)
+	if !inside {
+		d.dropGhost()
+	}
 	if inside && len(d.doc.Selection()) == 0 {
 		d.noteRoom(at)
 	}
+}
+
+// dropGhost takes away what a tool shows at the pointer, once that points at nothing: the
+// next move shows it again.
+func (d *Desk) dropGhost() {
+	p := &d.preview
+	if p.Ghost == nil && p.Snap.IsZero() && p.SnapAt == nil {
+		return
+	}
+	if p.Ghost != nil {
+		p.Dims = nil // they measure it
+	}
+	p.Ghost, p.Snap, p.SnapAt = nil, words.Text{}, nil
+	d.showPreview()
 }
 
 // noteRoom remembers the room the pointer is in, for the unfolded view.

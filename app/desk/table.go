@@ -80,7 +80,11 @@ func (d *Desk) Go(f fill.Finding) {
 	if f.About.Kind() == plan.KindDecision {
 		first = f.About // its card is where it is settled
 	}
-	for _, id := range []plan.ID{first, f.About, f.Room} {
+	about := f.About
+	if sidesOf(f) > 1 {
+		about = f.Room // no one face is meant
+	}
+	for _, id := range []plan.ID{first, about, f.Room} {
 		if id != "" && d.doc.has(id) {
 			d.Select(id)
 			break
@@ -89,8 +93,20 @@ func (d *Desk) Go(f fill.Finding) {
 	box, ok := boxOf(ix, f.Opening, f.About, f.Room)
 	if len(f.Stretches) > 0 {
 		box, ok = f.Stretches[0].Line.Box(), true
+		for _, s := range f.Stretches[1:] {
+			box = box.Union(s.Line.Box())
+		}
 	}
 	if ok {
-		d.board.CenterOn(box.Expand(2 * unit.Foot))
+		d.board.Reveal(box)
 	}
+}
+
+// sidesOf counts the faces that the stretches of a finding lie on.
+func sidesOf(f fill.Finding) int {
+	sides := map[plan.ID]bool{}
+	for _, s := range f.Stretches {
+		sides[s.Side] = true
+	}
+	return len(sides)
 }

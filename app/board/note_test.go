@@ -1,0 +1,87 @@
+package board
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+
+	"studbay/app/tool"
+	"studbay/plan"
+	"studbay/plan/words"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+func TestNotesHoldTheirTextWhole(t *testing.T) {
+	newStage(t, 20)
+	for _, text := range []string{"square", `4-1/2" partition from Bedroom; in line with a face of Room 2`, "“12' 6” reads 12' 6\""} {
+		w, h := noteSize(text, 1)
+		written := canvas.NewText(text, nil)
+		written.TextSize, written.TextStyle = noteText, fyne.TextStyle{Bold: true}
+		if got := written.MinSize(); float64(got.Width) > w-8 || float64(got.Height) > h {
+			t.Errorf("%q is %v, its note %v × %v", text, got, w, h)
+		}
+	}
+}
+
+func TestNotesLeaveSymbolsInSight(t *testing.T) {
+	s := newStage(t, 60)
+	s.board.ZoomTo(1.0 / 24)
+	shown, tried := s.board.easel.shown, 0
+	for _, o := range s.board.pic.Index.Plan().Openings() {
+		if body, ok := shown.bodyOf(o.ID); ok {
+			by := body.Middle().Add(scene.Point{X: float64(shown.frame.Min.X + s.board.view.At.X), Y: float64(shown.frame.Min.Y + s.board.view.At.Y)})
+			if !rectOf(s.board.screen()).Expanded(-200).Contains(by) {
+				continue
+			}
+			tried++
+			d := scribe{pic: s.board.pic, density: 1, screen: rectOf(s.board.screen()), pieces: shown.pieces,
+				shift: by.Sub(body.Middle())}
+			d.beside(by, "in line with B4", render.Light.Accent)
+			note := d.notes[len(d.notes)-1]
+			for _, p := range shown.pieces {
+				b := scene.Rect{Min: p.Bounds.Min.Add(d.shift), Max: p.Bounds.Max.Add(d.shift)}
+				if p.Layer == render.LayerOpenings && b.Overlaps(note) {
+					t.Errorf("the note by %s lies over the symbol of %s", o.Tag, p.ID)
+				}
+			}
+		}
+	}
+	if tried < 5 {
+		t.Fatalf("only %d openings in view", tried)
+	}
+}
+
+func TestHoldKeepsThePlanOnTheScreen(t *testing.T) {
+	s := newStage(t, 20)
+	before := s.board.view
+	s.board.Hold(196, 0)
+	if got := before.At.Sub(s.board.view.At); got.X != 196 || got.Y != 0 {
+		t.Errorf("a corner 196 to the right moves the plan by %v to the left on the board", got)
+	}
+	if s.board.Hold(-196, 0); s.board.view != before {
+		t.Error("opened and shut, the drawer has moved the plan")
+	}
+}
+
+// A dragged opening's tag is readable over what it passes.
+func TestAMovingTagHasAGround(t *testing.T) {
+	s := newStage(t, 20)
+	pic := s.board.pic
+	for _, o := range pic.Index.Plan().Openings() {
+		pic.Preview = tool.Preview{Moving: []plan.ID{o.ID}, Snap: words.Text{}}
+		s.board.SetPicture(pic)
+		break
+	}
+	objects := s.board.parts.live.objects
+	n := len(objects)
+	if n < 2 {
+		t.Fatalf("%d live things", n)
+	}
+	ground, isBox := objects[n-2].(*canvas.Rectangle)
+	tag, isText := objects[n-1].(*canvas.Text)
+	if !isBox || !isText || tag.Position().X < ground.Position().X || tag.Position().X+tag.MinSize().Width > ground.Position().X+ground.Size().Width {
+		t.Errorf("the tag has no ground: %T %T", objects[n-2], objects[n-1])
+	}
+}

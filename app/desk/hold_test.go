@@ -1,0 +1,79 @@
+package desk
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/tool"
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// onScreen returns where the board shows a point of the plan, in the window.
+func (b *bench) onScreen(p geom.Point) fyne.Position {
+	return fyne.CurrentApp().Driver().AbsolutePositionForObject(b.board).Add(b.board.Place(p))
+}
+
+func TestADrawerLeavesThePlanWhereItIs(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	b.fit()
+	before := b.onScreen(geom.Point{})
+	for _, id := range []string{"opening", "select", "fixture", "room", "opening", "select"} {
+		b.takeByID(id)
+		if got := b.onScreen(geom.Point{}); got != before {
+			t.Errorf("with the tool %s the plan stands at %v, before at %v", id, got, before)
+		}
+	}
+	if !b.fitted {
+		t.Error("the drawer has ended that the whole level is shown")
+	}
+}
+
+func TestNothingOfAToolStaysWhereThePointerIsNot(t *testing.T) {
+	b := newBench(t)
+	room := b.room(12*unit.Foot, 10*unit.Foot)
+	at := geom.Point{X: unit.Foot}
+	b.table.Preview(tool.Preview{
+		Ghost: &tool.Ghost{Kind: "duplex", At: plan.Anchor{Host: room}, Foot: at}, SnapAt: &at,
+		Snap: words.New("plain", "{0}", "middle"), Dims: []tool.Dim{{To: at, Text: "1'"}}, Area: geom.Polygon{at},
+	})
+	(&host{b.Desk}).PointerAt(at, false)
+	if p := b.preview; p.Ghost != nil || p.SnapAt != nil || !p.Snap.IsZero() || len(p.Dims) != 0 {
+		t.Errorf("left behind: %+v", p)
+	}
+	if len(b.preview.Area) != 1 {
+		t.Error("what is being traced has gone with it")
+	}
+	if b.status.snap.Words() != "" {
+		t.Errorf("the status line still says %q", b.status.snap.Words())
+	}
+}
+
+func TestAFindingInViewMovesNothing(t *testing.T) {
+	b := newBench(t)
+	room := b.room(12*unit.Foot, 10*unit.Foot)
+	b.fit()
+	before := b.onScreen(geom.Point{})
+	var round *fill.Finding
+	for i, f := range b.doc.Findings() {
+		if sidesOf(f) > 1 {
+			round = &b.doc.Findings()[i]
+			break
+		}
+	}
+	if round == nil {
+		t.Fatal("an empty room has no finding over several faces")
+	}
+	b.Go(*round)
+	if got := b.onScreen(geom.Point{}); got != before {
+		t.Errorf("the plan moved from %v to %v", before, got)
+	}
+	if chosen := b.doc.Selection(); len(chosen) != 1 || chosen[0] != room {
+		t.Errorf("chosen: %v, want the room %s", chosen, room)
+	}
+}
