@@ -25,10 +25,14 @@ func newDecisionCard(c Context, id plan.ID) Card {
 		_, ok := now()
 		return f.say("decision.card", "An open decision"), f.say("decision.card.second", "Listed with the findings, and printed, until it is settled."), ok
 	}
-	question := f.textField(f.say("decision.question", "What is open"), func() string { x, _ := now(); return x.Question }, func(text string) error {
-		x, _ := now()
-		x.Question = text
-		return f.Window.Do(plan.ChangeDecision{Decision: x})
+	question := NewField(f.Context, Spec{
+		Label: f.say("decision.question", "What is open"), Lines: 2,
+		Read: func() string { x, _ := now(); return x.Question },
+		Write: func(text string) error {
+			x, _ := now()
+			x.Question = strings.TrimSpace(text)
+			return f.fault(f.Window.Do(plan.ChangeDecision{Decision: x}))
+		},
 	})
 	note := f.noteField(func() string { x, _ := now(); return x.Note }, func(text string) error {
 		x, _ := now()

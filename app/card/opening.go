@@ -73,7 +73,7 @@ func (o *openingCard) build() {
 	heading := look.Column(look.Grid/2, look.Row(look.Grid, 1, o.tag, o.what), o.where)
 	o.root = look.Column(look.Grid,
 		heading,
-		look.Column(look.Grid, main...),
+		look.Column(look.Grid/2, main...),
 		folded,
 		o.inBox,
 		o.found)

@@ -24,7 +24,7 @@ type contentsList struct {
 }
 
 func newContentsList(o *openingCard) *contentsList {
-	l := &contentsList{Container: look.Column(look.Grid / 2), of: o}
+	l := &contentsList{Container: look.Column(2), of: o}
 	l.Update()
 	return l
 }

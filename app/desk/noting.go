@@ -68,7 +68,7 @@ func (d *Desk) hasRemedy() bool {
 // remedyTitle names what the first remedy does.
 func (d *Desk) remedyTitle() words.Text {
 	if f := d.findingInHand(); f != nil && len(f.Remedies) > 0 {
-		return words.New("command.remedy.named", "Take the remedy “{0}”", f.Remedies[0].Label)
+		return words.New("command.remedy.named", "Remedy: {0}", f.Remedies[0].Label)
 	}
 	return title("remedy", "Take the first remedy")
 }
