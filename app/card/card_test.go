@@ -616,3 +616,18 @@ func TestUpIsWholeDegrees(t *testing.T) {
 		t.Errorf("up is %d, want 90", d.history.Plan().Header.North)
 	}
 }
+
+func TestOneIsSaidAsOne(t *testing.T) {
+	for _, tt := range []struct {
+		text words.Text
+		want string
+	}{
+		{roomsText(1), "1 room"}, {roomsText(2), "2 rooms"}, {roomsText(0), "0 rooms"},
+		{openingsText(1), "1 opening"}, {openingsText(12), "12 openings"},
+		{openText(1), "1 open decision"}, {openText(3), "3 open decisions"},
+	} {
+		if got := tt.text.String(); got != tt.want {
+			t.Errorf("said %q, want %q", got, tt.want)
+		}
+	}
+}

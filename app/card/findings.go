@@ -186,11 +186,11 @@ func (c Context) Counts() string {
 		n    int
 		text words.Text
 	}{
-		{t.Stop, words.New("count.stop", "{0} stop", t.Stop)},
-		{t.Warn, words.New("count.warn", "{0} warn", t.Warn)},
-		{t.Note, words.New("count.note", "{0} note", t.Note)},
+		{t.Stop, one(t.Stop, words.New("count.stop-one", "1 stop"), words.New("count.stop", "{0} stop", t.Stop))},
+		{t.Warn, one(t.Warn, words.New("count.warn-one", "1 warn"), words.New("count.warn", "{0} warn", t.Warn))},
+		{t.Note, one(t.Note, words.New("count.note-one", "1 note"), words.New("count.note", "{0} note", t.Note))},
 		{t.Open, openText(t.Open)},
-		{t.Waived, words.New("count.waived", "{0} set aside", t.Waived)},
+		{t.Waived, one(t.Waived, words.New("count.waived-one", "1 set aside"), words.New("count.waived", "{0} set aside", t.Waived))},
 	} {
 		switch {
 		case part.n == 0:

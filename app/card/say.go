@@ -74,24 +74,24 @@ func capital(text string) string {
 	return text
 }
 
+// one says a count of one in its own text, else the other: languages differ in more
+// than the number.
+func one(n int, single, many words.Text) words.Text {
+	if n == 1 {
+		return single
+	}
+	return many
+}
+
 // roomsText, openingsText and openText say how many there are.
 func roomsText(n int) words.Text {
-	if n == 1 {
-		return words.New("count.room", "1 room")
-	}
-	return words.New("count.rooms", "{0} rooms", n)
+	return one(n, words.New("count.room", "1 room"), words.New("count.rooms", "{0} rooms", n))
 }
 
 func openingsText(n int) words.Text {
-	if n == 1 {
-		return words.New("count.opening", "1 opening")
-	}
-	return words.New("count.openings", "{0} openings", n)
+	return one(n, words.New("count.opening", "1 opening"), words.New("count.openings", "{0} openings", n))
 }
 
 func openText(n int) words.Text {
-	if n == 1 {
-		return words.New("count.open-one", "1 open decision")
-	}
-	return words.New("count.open", "{0} open decisions", n)
+	return one(n, words.New("count.open-one", "1 open decision"), words.New("count.open", "{0} open decisions", n))
 }
