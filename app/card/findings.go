@@ -268,7 +268,7 @@ func (l *Findings) row(c Context, f fill.Finding) fyne.CanvasObject {
 	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), text), look.Bare, look.Grid/2, 7,
 		func() { l.window.Go(l.shown[at]) })
 	press.OnFocus = func() { l.window.Reveal(press) }
-	press.OnKey = func(key fyne.KeyName) {
+	press.OnKey = func(key fyne.KeyName) bool {
 		switch key {
 		case fyne.KeyDown:
 			l.focus(at + 1)
@@ -278,7 +278,10 @@ func (l *Findings) row(c Context, f fill.Finding) fyne.CanvasObject {
 			l.focus(0)
 		case fyne.KeyEnd:
 			l.focus(len(l.rows) - 1)
+		default:
+			return false
 		}
+		return true
 	}
 	l.rows = append(l.rows, press)
 	return press

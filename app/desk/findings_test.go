@@ -128,3 +128,17 @@ func (b *bench) entries(in fyne.CanvasObject) (all []*formEntry) {
 	})
 	return all
 }
+
+func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
+	b := newBench(t)
+	b.room(14*unit.Foot, 12*unit.Foot)
+	b.shortcut(ctrl, fyne.KeyL)
+	b.window.Canvas().Focused().TypedRune('o')
+	if !b.tools[b.inHand].PlacesOpenings {
+		t.Error("O does not take the Opening tool while the list has the focus")
+	}
+	b.pressKeys(fyne.KeyEscape)
+	if b.inHand != 0 {
+		t.Error("Escape does not give the tool up while the list has the focus")
+	}
+}

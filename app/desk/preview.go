@@ -13,15 +13,19 @@ import (
 	"studbay/render/scene"
 )
 
-// The largest picture of a page in the preview, in units.
+// The largest picture of a page in the preview, in units; and what the window must
+// leave beside and above it.
 const (
 	previewWidth  = 540
 	previewHeight = 384
+	besidePreview = fieldsWidth + 120
+	abovePreview  = 220
 )
 
 // preview shows pages one at a time, drawn beside the window.
 type preview struct {
 	desk   *Desk
+	most   fyne.Size // of the picture
 	pages  []*scene.Scene
 	at     int
 	job    int // counts drawings: an old one that comes late is dropped
@@ -35,6 +39,10 @@ type preview struct {
 
 func newPreview(d *Desk) *preview {
 	v := &preview{desk: d, count: look.NewText("", look.Second)}
+	window := d.window.Canvas().Size()
+	v.most = fyne.NewSize(
+		max(look.Scaled(160), min(look.Scaled(previewWidth), window.Width-look.Scaled(besidePreview))),
+		max(look.Scaled(120), min(look.Scaled(previewHeight), window.Height-look.Scaled(abovePreview))))
 	v.raster = canvas.NewRaster(func(int, int) image.Image {
 		if v.image == nil {
 			return image.NewRGBA(image.Rect(0, 0, 1, 1))
@@ -48,7 +56,7 @@ func newPreview(d *Desk) *preview {
 	}
 	v.turns = [2]*look.Press{turn("‹", -1), turn("›", 1)}
 	row := look.Row(look.Grid, -1, v.turns[0], v.count, v.turns[1])
-	ground := look.Back(look.OnPaper, look.Radius, look.Sized(previewWidth+2*look.Grid, previewHeight+2*look.Grid, v.paper))
+	ground := look.Back(look.OnPaper, look.Radius, v.paper)
 	v.object = look.Column(look.Grid/2, ground, centred(row))
 	v.tell()
 	return v
@@ -84,7 +92,7 @@ func (v *preview) tell() {
 
 // size is how large the page shown is in the preview, in units.
 func (v *preview) size() fyne.Size {
-	most := fyne.NewSize(look.Scaled(previewWidth), look.Scaled(previewHeight))
+	most := v.most
 	if len(v.pages) == 0 {
 		return fyne.NewSize(0, 0)
 	}
@@ -129,7 +137,10 @@ func drawPage(page *scene.Scene, width int) *image.RGBA {
 // inTheMiddle lays the picture of the page out in the middle of its ground.
 type inTheMiddle struct{ of *preview }
 
-func (inTheMiddle) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }
+func (m inTheMiddle) MinSize([]fyne.CanvasObject) fyne.Size {
+	edge := look.Scaled(2 * look.Grid)
+	return m.of.most.AddWidthHeight(edge, edge)
+}
 
 func (m inTheMiddle) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	page := m.of.size()

@@ -34,9 +34,10 @@ type Press struct {
 	Content  fyne.CanvasObject
 	OnPress  func()
 	OnEscape func() // Escape while it has the focus; nil does nothing
-	// OnKey is told of other keys while it has the focus, such as the arrows; nil: none.
-	OnKey   func(fyne.KeyName)
-	OnFocus func() // it has got the focus; nil does nothing
+	// OnKey gets the other keys while it has the focus, such as the arrows, and reports
+	// whether it had a use for one; nil: it has none.
+	OnKey    func(fyne.KeyName) bool
+	OnFocus  func() // it has got the focus; nil does nothing
 	frame    Frame
 	padding  fyne.Size
 	radius   float32
@@ -85,24 +86,32 @@ func (p *Press) Tapped(*fyne.PointEvent) {
 	}
 }
 
-// TypedKey implements fyne.Focusable.
+// TypedKey implements fyne.Focusable. A key that it has no use for is the window's.
 func (p *Press) TypedKey(e *fyne.KeyEvent) {
-	switch e.Name {
-	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
+	switch {
+	case e.Name == fyne.KeySpace, e.Name == fyne.KeyReturn, e.Name == fyne.KeyEnter:
 		p.Tapped(nil)
-	case fyne.KeyEscape:
-		if p.OnEscape != nil {
-			p.OnEscape()
-		}
+	case e.Name == fyne.KeyEscape && p.OnEscape != nil:
+		p.OnEscape()
+	case p.OnKey != nil && p.OnKey(e.Name):
 	default:
-		if p.OnKey != nil {
-			p.OnKey(e.Name)
+		if on := canvasOf(p); on != nil && on.OnTypedKey() != nil {
+			on.OnTypedKey()(e)
 		}
 	}
 }
 
-// TypedRune implements fyne.Focusable.
-func (p *Press) TypedRune(rune) {}
+func canvasOf(o fyne.CanvasObject) fyne.Canvas {
+	return fyne.CurrentApp().Driver().CanvasForObject(o)
+}
+
+// TypedRune implements fyne.Focusable: a letter is the window's, but for the space that
+// presses it.
+func (p *Press) TypedRune(r rune) {
+	if on := canvasOf(p); r != ' ' && on != nil && on.OnTypedRune() != nil {
+		on.OnTypedRune()(r)
+	}
+}
 
 // FocusGained implements fyne.Focusable.
 func (p *Press) FocusGained() {

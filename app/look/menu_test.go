@@ -1,0 +1,79 @@
+package look
+
+import (
+	"fmt"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/test"
+
+	_ "studbay/app/quiet"
+)
+
+// menuOn shows a menu of many lines in a window.
+func menuOn(t *testing.T, items []MenuItem) (*Menu, fyne.Canvas) {
+	t.Helper()
+	app := test.NewApp()
+	t.Cleanup(app.Quit)
+	app.Settings().SetTheme(&Theme{Mode: LightMode})
+	w := app.NewWindow("menu")
+	w.SetContent(container.NewWithoutLayout())
+	w.Resize(fyne.NewSize(640, 400))
+	return ShowMenu(w.Canvas(), fyne.NewPos(600, 380), 120, items), w.Canvas()
+}
+
+func TestAMenuLongerThanTheWindowScrolls(t *testing.T) {
+	chosen := -1
+	var items []MenuItem
+	for i := range 60 {
+		items = append(items, MenuItem{Label: fmt.Sprintf("line %d", i), Checked: i == 50, Do: func() { chosen = i }})
+	}
+	m, on := menuOn(t, items)
+	p := m.panels[0]
+	if at, size := p.Position(), p.Size(); at.Y < 0 || at.Y+size.Height > 400 || at.X+size.Width > 640 {
+		t.Fatalf("the menu stands at %v %v, out of a window of 640 by 400", at, size)
+	}
+	if p.active != 50 || p.scroll.Offset.Y == 0 {
+		t.Errorf("line %d is in hand, scrolled by %v; want the one in force in sight", p.active, p.scroll.Offset.Y)
+	}
+	for _, key := range []fyne.KeyName{fyne.KeyDown, fyne.KeyReturn} {
+		m.Panel().TypedKey(&fyne.KeyEvent{Name: key})
+	}
+	if chosen != 51 || on.Overlays().Top() != nil {
+		t.Errorf("chosen %d with the menu there %v, want 51 and none", chosen, on.Overlays().Top() != nil)
+	}
+}
+
+func TestAMenuWithinAMenu(t *testing.T) {
+	chosen, closed := "", 0
+	do := func(name string) func() { return func() { chosen = name } }
+	items := []MenuItem{
+		{Label: "off", Disabled: true, Do: do("off")},
+		{Label: "more", Sub: []MenuItem{{Label: "inner", Do: do("inner")}}},
+		{Label: "plain", Line: true, Do: do("plain")},
+	}
+	m, on := menuOn(t, items)
+	m.OnClose = func() { closed++ }
+	keys := func(names ...fyne.KeyName) {
+		for _, name := range names {
+			m.Panel().TypedKey(&fyne.KeyEvent{Name: name})
+		}
+	}
+	test.Tap(m.panels[0].rows[0])
+	if chosen != "" {
+		t.Error("a line that is off was chosen")
+	}
+	keys(fyne.KeyDown, fyne.KeyRight)
+	if len(m.panels) != 2 {
+		t.Fatal("right does not open the menu within")
+	}
+	keys(fyne.KeyLeft)
+	if len(m.panels) != 1 {
+		t.Fatal("left does not close it")
+	}
+	keys(fyne.KeyReturn, fyne.KeyReturn)
+	if chosen != "inner" || closed != 1 || on.Overlays().Top() != nil {
+		t.Errorf("chosen %q, closed %d times", chosen, closed)
+	}
+}
