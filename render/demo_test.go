@@ -129,6 +129,9 @@ func TestFixtureFaces(t *testing.T) {
 	if faces[0].Length != in(72) || faces[1].Length != in(36) || faces[1].Left != in(72)+FixtureFaceGap {
 		t.Errorf("they are %v and %v long, the second begins at %v", faces[0].Length, faces[1].Length, faces[1].Left)
 	}
+	if all := FixtureFaces(ix, r.ID, island.ID); len(all) != 4 {
+		t.Errorf("with the island in hand %d faces, want all four", len(all))
+	}
 	m := UnfoldMedium{Medium: SheetMedium(unit.Inch/4, unit.Foot, Print, words.Voice{})}
 	want := map[plan.ID]scene.Point{}
 	for _, f := range faces {

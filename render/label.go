@@ -28,9 +28,6 @@ func (d *drawing) letter() {
 	d.rings()
 	d.fixtureNames()
 	d.stretches()
-	for _, r := range d.rooms {
-		d.roomName(r)
-	}
 	letters := d.controlLetters()
 	for _, r := range d.rooms {
 		for _, g := range r.groups {
@@ -41,6 +38,9 @@ func (d *drawing) letter() {
 				}
 			}
 		}
+	}
+	for _, r := range d.rooms {
+		d.roomName(r)
 	}
 	for _, l := range d.wanting {
 		d.lead(l)

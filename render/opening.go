@@ -121,6 +121,12 @@ func (d *drawing) openings(r *roomDrawing) {
 	for _, k := range order {
 		d.openingsOnFace(r, faces[k])
 	}
+	if !d.m.isFar() {
+		for _, g := range r.groups {
+			g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)
+		}
+		r.partCorners()
+	}
 	for _, g := range r.groups {
 		d.symbol(r, g)
 	}
@@ -233,7 +239,6 @@ func (d *drawing) symbol(r *roomDrawing, g *group) {
 		d.dot(r, g)
 		return
 	}
-	g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)
 	isOff := !d.m.shows(g.drawn.Bounds())
 	for i, o := range g.openings {
 		d.places[o.ID] = &openingPlace{opening: o, room: r, group: g, box: g.drawn.Bodies[i], into: g.ref.Place.Into, isOff: isOff}

@@ -97,6 +97,7 @@ type UnfoldMedium struct {
 	Medium
 	Side    plan.ID // the face in hand, or empty
 	Opening plan.ID // the opening in hand, whose dimensions are drawn, or empty
+	Fixture plan.ID // all faces of which are shown, or empty
 	Datum   plan.Datum
 }
 

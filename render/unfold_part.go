@@ -26,8 +26,8 @@ type FixtureFace struct {
 const FixtureFaceGap = 4 * unit.Foot
 
 // FixtureFaces returns the upright faces of what stands in a room that carry openings,
-// in the order of the fixtures' IDs.
-func FixtureFaces(ix *plan.Index, room plan.ID) (faces []FixtureFace) {
+// and all of those of fixtures named, in the order of the fixtures' IDs.
+func FixtureFaces(ix *plan.Index, room plan.ID, named ...plan.ID) (faces []FixtureFace) {
 	view, ok := ix.RoomView(room)
 	if !ok {
 		return nil
@@ -36,7 +36,7 @@ func FixtureFaces(ix *plan.Index, room plan.ID) (faces []FixtureFace) {
 	for _, s := range view.Sides {
 		views = append(views, s.Fixtures...)
 	}
-	faces = fixtureFaces(nil, views)
+	faces = fixtureFaces(nil, views, named)
 	slices.SortStableFunc(faces, func(a, b FixtureFace) int { return cmp.Compare(a.Fixture.ID, b.Fixture.ID) })
 	at := unit.Length(0)
 	for i := range faces {
@@ -49,7 +49,7 @@ func FixtureFaces(ix *plan.Index, room plan.ID) (faces []FixtureFace) {
 // uprightParts are the faces of a fixture that have a height, in the order shown.
 var uprightParts = []plan.Part{plan.PartFront, plan.PartRight, plan.PartBack, plan.PartLeft}
 
-func fixtureFaces(faces []FixtureFace, views []plan.FixtureView) []FixtureFace {
+func fixtureFaces(faces []FixtureFace, views []plan.FixtureView, named []plan.ID) []FixtureFace {
 	for _, v := range views {
 		for _, part := range uprightParts {
 			face := FixtureFace{Fixture: v.Fixture, Part: part, Name: FixtureFaceName(v.Fixture, part), Length: v.Fixture.Width}
@@ -64,13 +64,23 @@ func fixtureFaces(faces []FixtureFace, views []plan.FixtureView) []FixtureFace {
 			slices.SortStableFunc(face.Openings, func(a, b *plan.Opening) int {
 				return cmp.Or(cmp.Compare(a.At.Along, b.At.Along), cmp.Compare(a.Height.Value, b.Height.Value))
 			})
-			if len(face.Openings) > 0 {
+			isNamed := slices.Contains(named, v.Fixture.ID) && holdsOpenings(v.Fixture, part)
+			if len(face.Openings) > 0 || isNamed {
 				faces = append(faces, face)
 			}
 		}
-		faces = fixtureFaces(faces, v.OnIt)
+		faces = fixtureFaces(faces, v.OnIt, named)
 	}
 	return faces
+}
+
+// holdsOpenings reports whether openings are set into a face of a fixture: of an island
+// and a peninsula. What stands at a wall shows no back.
+func holdsOpenings(f *plan.Fixture, part plan.Part) bool {
+	if f.Kind != plan.FixtureIsland && f.Kind != plan.FixturePeninsula {
+		return false
+	}
+	return part != plan.PartBack || f.At.Part == plan.PartFloor
 }
 
 // FixtureFaceName names a face of a fixture: island, left.
@@ -83,11 +93,11 @@ func FixtureFaceName(f *plan.Fixture, part plan.Part) words.Text {
 }
 
 // UnfoldFixtures returns the faces of FixtureFaces at true scale, as one looks at each,
-// with their openings at their true heights. It is nil where there are none. Side and
-// Opening of the medium do not count.
+// with their openings at their true heights, those of the medium's fixture with none as
+// well. It is nil where there are no faces. Side and Opening of the medium do not count.
 func UnfoldFixtures(ix *plan.Index, room plan.ID, findings []fill.Finding, m UnfoldMedium) []Piece {
 	s, ok := StripOf(ix, room)
-	faces := FixtureFaces(ix, room)
+	faces := FixtureFaces(ix, room, m.Fixture)
 	view, found := ix.RoomView(room)
 	if !ok || !found || len(faces) == 0 {
 		return nil

@@ -65,6 +65,7 @@ type unfoldKey struct {
 	room    plan.ID
 	side    plan.ID
 	opening plan.ID
+	fixture plan.ID
 	datum   plan.Datum
 	theme   render.Theme
 	size    image.Point
@@ -102,6 +103,14 @@ func (u *Unfold) opening() plan.ID {
 	return ""
 }
 
+// fixture returns the one fixture that is chosen, all faces of which are shown, or nothing.
+func (u *Unfold) fixture() plan.ID {
+	if len(u.pic.Selected) == 1 && u.pic.Selected[0].Kind() == plan.KindFixture {
+		return u.pic.Selected[0]
+	}
+	return ""
+}
+
 func (u *Unfold) density() float64 {
 	if c := fyne.CurrentApp().Driver().CanvasForObject(u); c != nil {
 		return float64(c.Scale())
@@ -117,7 +126,7 @@ func (u *Unfold) update() {
 		return
 	}
 	key := unfoldKey{
-		u.pic.Index, u.pic.Room, u.pic.Side, u.opening(), u.pic.Datum, u.pic.Theme, px, d, int(u.pic.Voice.System),
+		u.pic.Index, u.pic.Room, u.pic.Side, u.opening(), u.fixture(), u.pic.Datum, u.pic.Theme, px, d, int(u.pic.Voice.System),
 	}
 	if key != u.drawn {
 		u.drawn = key
@@ -132,9 +141,9 @@ func (u *Unfold) paint(size image.Point, d float64) {
 		u.strip, u.isThere = render.StripOf(u.pic.Index, u.pic.Room)
 	}
 	if u.isThere {
-		u.faces = render.FixtureFaces(u.pic.Index, u.pic.Room)
+		u.faces = render.FixtureFaces(u.pic.Index, u.pic.Room, u.fixture())
 		u.medium = render.UnfoldMedium{
-			Medium: render.BoardMedium(1, d, u.pic.Theme, u.pic.Voice), Side: u.pic.Side, Opening: u.opening(), Datum: u.pic.Datum,
+			Medium: render.BoardMedium(1, d, u.pic.Theme, u.pic.Voice), Side: u.pic.Side, Opening: u.opening(), Fixture: u.fixture(), Datum: u.pic.Datum,
 		}.Fitted(u.whole(), scene.Rect{Max: scene.Point{X: float64(size.X), Y: float64(size.Y)}})
 		u.pieces = render.Unfold(u.pic.Index, u.pic.Room, u.pic.Findings, u.medium)
 		aside := u.medium

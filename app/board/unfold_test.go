@@ -113,7 +113,17 @@ func TestFacesOfFixturesStandBesideTheRoom(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	pic.Index, pic.Selected = plan.NewIndex(now), []plan.ID{o.ID}
+	pic.Index, pic.Selected = plan.NewIndex(now), []plan.ID{island.ID}
+	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID})
+	for _, part := range []plan.Part{plan.PartFront, plan.PartRight, plan.PartBack, plan.PartLeft} {
+		at := plan.Anchor{Host: island.ID, Part: part, Along: 15 * unit.Inch}
+		face, ok := u.faceOf(at)
+		px := u.medium.ToStrip(face.Left+at.Along, 20*unit.Inch)
+		if p, _ := u.pointTo(fyne.NewPos(float32(px.X), float32(px.Y)), 0); !ok || p.Part.Host != island.ID || p.Part.Part != part {
+			t.Errorf("%s of the island in hand: pointed at %+v", part, p.Part)
+		}
+	}
+	pic.Selected = []plan.ID{o.ID}
 	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID})
 	face, ok := u.faceOf(o.At)
 	if !ok {

@@ -42,6 +42,14 @@ func Spread(w Wall, style Style, at []float64, specs [][]Spec) []Place {
 	return places
 }
 
+// Leaned returns a place whose body stands farther aside of its foot by a distance along
+// the symbol's own x axis, with the lift that takes.
+func Leaned(p Place, style Style, by float64) Place {
+	p.Lean += by
+	p.Lift = max(p.Lift, leanLong*style.Size, math.Abs(p.Lean)/2)
+	return p
+}
+
 // lean turns a distance along the wall into one along the symbol's own x axis, which
 // runs to the right as seen from the room's side of a wall at the top of the sheet.
 func (w Wall) lean(d float64) float64 {

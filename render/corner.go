@@ -1,0 +1,126 @@
+package render
+
+import (
+	"math"
+
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// partCorners fans out symbols of different faces that meet in an inner corner, or
+// across a narrow room: bodies lean away from the corner, feet stay true. What finds no
+// free place within reach is left as it is.
+func (r *roomDrawing) partCorners() {
+	for i, g := range r.groups {
+		for _, h := range r.groups[:i] {
+			if g.isApart(h) && g.meets(h, 0) {
+				r.part(h, g)
+			}
+		}
+	}
+}
+
+// isApart reports whether two feet stand on different upright faces.
+func (g *group) isApart(h *group) bool {
+	if g.ref.Place.Into == (scene.Point{}) || h.ref.Place.Into == (scene.Point{}) {
+		return false
+	}
+	a, b := g.openings[0].At, h.openings[0].At
+	return a.Host != b.Host || a.Part != b.Part
+}
+
+// meets reports whether two symbols come nearer than a gap. Stems may cross.
+func (g *group) meets(h *group, gap float64) bool {
+	if !g.drawn.Bounds().Expanded(gap).Overlaps(h.drawn.Bounds()) {
+		return false
+	}
+	for _, own := range g.words() {
+		own = own.Expanded(gap)
+		for _, box := range h.words() {
+			if own.Overlaps(box) {
+				return true
+			}
+		}
+	}
+	return g.runsInto(h, gap) || h.runsInto(g, gap)
+}
+
+// words returns the boxes of a symbol without its stem.
+func (g *group) words() []scene.Rect {
+	return append(g.drawn.Bodies[:len(g.drawn.Bodies):len(g.drawn.Bodies)], g.drawn.Written...)
+}
+
+// runsInto reports whether the stem of a symbol comes nearer than a gap to a body of
+// another.
+func (g *group) runsInto(h *group, gap float64) bool {
+	place, last := g.ref.Place, g.drawn.Bodies[len(g.drawn.Bodies)-1].Middle()
+	bend := place.Foot.Add(axisOf(place.Into).Mul(place.Lean)).Add(place.Into.Mul(place.Lift))
+	for _, box := range h.words() {
+		if box = box.Expanded(gap); clips(place.Foot, bend, box) || clips(bend, last, box) {
+			return true
+		}
+	}
+	return false
+}
+
+// axisOf returns the x axis of a symbol's own: see symbol.Spread.
+func axisOf(into scene.Point) scene.Point { return scene.Point{X: into.Y, Y: -into.X} }
+
+// The steps in which bodies are leaned apart and the most that one leans, in bodies, and
+// the gap that is to be between.
+const (
+	cornerStep = 0.4
+	cornerMost = 4.8
+	cornerGap  = 0.12
+)
+
+// parting is how two symbols are parted: how much of a step each leans, and how many
+// bodies longer the stem of the one that leans gets.
+type parting struct{ one, other, lift float64 }
+
+var partings = []parting{{1, 0, 0}, {0, 1, 0}, {0.7, 0.7, 0}, {1, 0, 1.4}, {0, 1, 1.4}, {1, 0, 2.6}, {0, 1, 2.6}}
+
+// part leans one of two symbols, or both, by as little as parts them and runs into no
+// other.
+func (r *roomDrawing) part(g, h *group) {
+	wasG, wasH := *g, *h
+	for lean := cornerStep; lean <= cornerMost; lean += cornerStep {
+		for _, p := range partings {
+			g.lean(&wasG, &wasH, lean*p.one, p.lift)
+			h.lean(&wasH, &wasG, lean*p.other, p.lift)
+			if r.isClear(g) && r.isClear(h) {
+				return
+			}
+		}
+	}
+	*g, *h = wasG, wasH
+}
+
+// lean draws a symbol as it was but so many bodies farther from the foot of another.
+func (g *group) lean(was, from *group, bodies, lift float64) {
+	*g = *was
+	if bodies == 0 {
+		return
+	}
+	size, axis := g.ref.Style.Size, axisOf(was.ref.Place.Into)
+	off := from.ref.Place.Foot.Sub(was.ref.Place.Foot)
+	by := math.Copysign(bodies*size, -(off.X*axis.X + off.Y*axis.Y))
+	g.ref.Place = symbol.Leaned(was.ref.Place, g.ref.Style, by)
+	g.ref.Place.Lift += lift * size
+	g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)
+}
+
+// isClear reports whether the bodies of a symbol lie in the room and meet no other's.
+func (r *roomDrawing) isClear(g *group) bool {
+	for _, body := range g.drawn.Bodies {
+		if !r.contains(body.Middle()) {
+			return false
+		}
+	}
+	for _, h := range r.groups {
+		if h != g && g.meets(h, cornerGap*g.ref.Style.Size) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,98 @@
+package render
+
+import (
+	"testing"
+
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// Symbols of two faces that meet in an inner corner stand clear of each other and of
+// what stands next to them, at their true feet.
+func TestSymbolsPartAcrossACorner(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		at   [2][]float64 // inches from the corner, along the top and the left face
+	}{
+		{"one on each", [2][]float64{{9}, {9}}},
+		{"in the very corner", [2][]float64{{4}, {4}}},
+		{"nearer on one", [2][]float64{{12}, {7}}},
+		{"with neighbours", [2][]float64{{9, 30, 48}, {9, 28}}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			b := newBuilder(t)
+			r := b.box("Den", plan.UseLiving, 0, 0, 144, 120)
+			for face, all := range tt.at {
+				side := r.Sides[[]int{0, 3}[face]]
+				for _, away := range all {
+					along := in(away)
+					if face == 1 {
+						along = in(120 - away) // the left face runs up to the corner
+					}
+					b.opening("", "duplex", plan.OnFace(side.ID, along), 16)
+				}
+			}
+			ix := b.index()
+			m := BoardMedium(0.0787, 1, Light, words.Voice{})
+			d := newDrawing(ix, b.level.ID, m)
+			d.gather(everything)
+			d.sortFindings(nil)
+			for _, room := range d.rooms {
+				d.openings(room)
+				if len(room.groups) != len(tt.at[0])+len(tt.at[1]) {
+					t.Fatalf("%d symbols", len(room.groups))
+				}
+				for i, g := range room.groups {
+					if want := m.ToScene(g.places[0].Foot); g.ref.Place.Foot != want {
+						t.Errorf("a foot stands at %v, want %v", g.ref.Place.Foot, want)
+					}
+					for _, h := range room.groups[:i] {
+						if g.drawn.Bodies[0].Overlaps(h.drawn.Bodies[0]) || g.meets(h, 0) {
+							t.Errorf("symbols at %v and %v meet", g.places[0].Foot, h.places[0].Foot)
+						}
+					}
+				}
+			}
+		})
+	}
+}
+
+// Where nothing meets, nothing leans.
+func TestNothingLeansWithoutNeed(t *testing.T) {
+	b := newBuilder(t)
+	r := b.box("Den", plan.UseLiving, 0, 0, 144, 120)
+	b.opening("", "duplex", plan.OnFace(r.Sides[0].ID, in(40)), 16)
+	b.opening("", "duplex", plan.OnFace(r.Sides[3].ID, in(60)), 16)
+	d := newDrawing(b.index(), b.level.ID, BoardMedium(0.0787, 1, Light, words.Voice{}))
+	d.gather(everything)
+	d.openings(d.rooms[0])
+	for _, g := range d.rooms[0].groups {
+		if g.ref.Place.Lean != 0 {
+			t.Errorf("the symbol at %v leans by %v", g.places[0].Foot, g.ref.Place.Lean)
+		}
+	}
+
+}
+
+// In a room too small for all, tags stand beside their bodies and the room's text gives
+// way.
+func TestRoomTextGivesWayToTags(t *testing.T) {
+	b := newBuilder(t)
+	r := b.box("Bath", plan.UseBath, 0, 0, 84, 60)
+	for i := range 3 {
+		b.on("B10 GF", "duplex", r, i, 36, 44)
+	}
+	m := BoardMedium(0.0787, 1, Light, words.Voice{})
+	tags := 0
+	for _, p := range Level(b.index(), b.level.ID, nil, m, everything) {
+		if p.Layer == LayerLabels && p.ID.Kind() == plan.KindOpening {
+			tags++
+			if len(p.Items) != 1 {
+				t.Errorf("the tag of %s stands off with a leader line", p.ID)
+			}
+		}
+	}
+	if tags != 3 {
+		t.Errorf("%d of 3 tags are written", tags)
+	}
+}
