@@ -7,6 +7,8 @@ import (
 	"fmt"
 	"os"
 	"runtime"
+	"sync/atomic"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -50,9 +52,18 @@ func openWindow(paths []string) int {
 // done here, once the loop has ended.
 func runWindows(program fyne.App) {
 	last := takeLastWork(program)
+	var changed atomic.Int64
+	program.Preferences().AddChangeListener(func() { changed.Store(time.Now().UnixNano()) })
 	program.Run()
-	last()
+	if time.Since(time.Unix(0, changed.Load())) < settling {
+		last()
+	}
 }
+
+// settling is how long after a change the toolkit may still have to write the settings.
+// Written after that once more for nothing, it would read its own half-written file now
+// and then, and complain.
+const settling = 300 * time.Millisecond
 
 // takeLastWork returns what the toolkit would do as its loop ends, and takes it away
 // from there. The toolkit has both methods, though its interface does not say so; a

@@ -3,6 +3,7 @@
 package main
 
 import (
+	"os"
 	"testing"
 
 	"fyne.io/fyne/v2/app"
@@ -11,8 +12,14 @@ import (
 // TestLastWorkIsTakenFromTheLoop holds what runWindows relies on: with work left for the end of
 // the toolkit's loop, the program may wait for it forever.
 func TestLastWorkIsTakenFromTheLoop(t *testing.T) {
-	t.Setenv("HOME", t.TempDir())
-	t.Setenv("XDG_CONFIG_HOME", t.TempDir())
+	folder, err := os.MkdirTemp("", "studbay-window-")
+	if err != nil {
+		t.Fatal(err)
+	}
+	// The toolkit may still be writing its settings there, which t.TempDir would mind.
+	t.Cleanup(func() { _ = os.RemoveAll(folder) })
+	t.Setenv("HOME", folder)
+	t.Setenv("XDG_CONFIG_HOME", folder)
 	program := app.NewWithID("studbay-test")
 	cycle, ok := program.Lifecycle().(interface{ OnStopped() func() })
 	if !ok {
