@@ -290,7 +290,7 @@ func (u *updating) boxOf(id ID) (geom.Box, ID, bool) {
 	case KindBreak:
 		if b, l := u.plan.Break(id); b != nil {
 			if line, ok := u.BreakLine(b); ok {
-				return boxAround(b.Width, line.A, line.B), l.ID, true
+				return b.boxOver(line), l.ID, true
 			}
 		}
 	case KindFixture:

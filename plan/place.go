@@ -119,6 +119,27 @@ func (ix *Index) BreakLine(b *Break) (geom.Segment, bool) {
 	return geom.Segment{A: f.Point(b.At.Along, 0), B: f.Point(b.At.Along+b.Width, 0)}, true
 }
 
+// wallReach is how far across its wall a break is looked for on either side: no wall of
+// a house is thicker. It is common practice.
+const wallReach = unit.Foot
+
+// boxOver returns the box of a break that takes a stretch of its side: across the wall,
+// and on the side where its leaf swings as far as that goes. What stands out behind the
+// wall, a fireplace, goes at most as far back as it is wide.
+func (b *Break) boxOver(line geom.Segment) geom.Box {
+	f := FrameOf(line)
+	front, back := wallReach, wallReach
+	switch {
+	case b.Kind == BreakFireplace:
+		front, back = max(front, b.Width), max(back, b.Width)
+	case b.Kind == BreakDoor && b.Swing == SwingIn:
+		front = max(front, b.Width)
+	case b.Kind == BreakDoor && b.Swing == SwingOut:
+		back += b.Width
+	}
+	return boxAround(0, f.Point(0, front), f.Point(b.Width, front), f.Point(0, -back), f.Point(b.Width, -back))
+}
+
 // boxAround returns the box of points grown by a margin.
 func boxAround(margin unit.Length, points ...geom.Point) geom.Box {
 	box := geom.Box{Min: points[0], Max: points[0]}

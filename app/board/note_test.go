@@ -27,7 +27,7 @@ func TestNotesHoldTheirTextWhole(t *testing.T) {
 
 func TestNotesLeaveSymbolsInSight(t *testing.T) {
 	s := newStage(t, 60)
-	s.board.ZoomTo(1.0 / 24)
+	s.board.ZoomTo(1.0 / 32)
 	shown, tried := s.board.easel.shown, 0
 	for _, o := range s.board.pic.Index.Plan().Openings() {
 		if body, ok := shown.bodyOf(o.ID); ok {
