@@ -631,3 +631,37 @@ func TestOneIsSaidAsOne(t *testing.T) {
 		}
 	}
 }
+
+// TestCardsKeepToTheirColumn holds every card to its width at every scale of the
+// interface: what is wider is cut at the edge of the window.
+func TestCardsKeepToTheirColumn(t *testing.T) {
+	d := newDesktop(t)
+	contents, err := box.ParseContents("cable 12/2 x3; device 12")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range []plan.Edit{
+		plan.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN1"}},
+		plan.SetContents{ID: plug, Contents: fill.StatedContents(contents)},
+		plan.AddDecision{Decision: plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
+	} {
+		if err := d.history.Do(e); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, scale := range []float32{.9, 1, 1.5, 2} {
+		fyne.CurrentApp().Settings().SetTheme(&look.Theme{Mode: look.LightMode, Scale: scale})
+		c := d.context()
+		c.Width = 256 * scale // of the narrowest column
+		for _, chosen := range [][]plan.ID{nil, {plug}, {den}, {north}, {"daaaaaaaa"}, {"vaaaaaaaa"}} {
+			if got := For(c, chosen).Object().MinSize().Width; got > c.Width {
+				t.Errorf("scale %v: the card of %v wants %v, its column has %v", scale, chosen, got, c.Width)
+			}
+		}
+		list := NewFindings()
+		list.Show(c)
+		if got := list.Object().MinSize().Width; got > c.Width {
+			t.Errorf("scale %v: the findings want %v, their column has %v", scale, got, c.Width)
+		}
+	}
+}

@@ -40,7 +40,7 @@ type Field struct {
 // NewField makes a field for a column of a width.
 func NewField(c Context, spec Spec) *Field {
 	f := &Field{spec: spec, entry: newEntry()}
-	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-labelWidth)
+	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-look.Scaled(labelWidth))
 	f.under = look.Inset(labelWidth, 0, 0, 0, f.note)
 	f.under.Hide()
 	f.entry.done, f.entry.giveUp = f.commit, f.restore

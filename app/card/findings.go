@@ -42,7 +42,7 @@ func (c Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasOb
 // price.
 func (c Context) finding(f fill.Finding) fyne.CanvasObject {
 	const mark = 14 + look.Grid
-	width := c.Width - mark - 2*look.Grid - look.Grid
+	width := c.Width - look.Scaled(mark+3*look.Grid)
 	text := []fyne.CanvasObject{look.NewParagraph(c.Voice.Say(f.Message), look.Strong, width)}
 	if !f.Why.IsZero() {
 		text = append(text, look.NewParagraph(c.Voice.Say(f.Why), look.Quiet, width))
@@ -64,7 +64,7 @@ func (c Context) finding(f fill.Finding) fyne.CanvasObject {
 func (c Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
 	const price = 64
 	accent := look.Style{Bold: true, Tone: look.Accent}
-	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-price-2*look.Grid)
+	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-look.Scaled(price+3*look.Grid))
 	cost := look.NewText(c.priceText(r), look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing})
 	content := look.Row(look.Grid, 0, label, cost)
 	return look.NewPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
@@ -263,7 +263,7 @@ func (l *Findings) row(c Context, f fill.Finding) fyne.CanvasObject {
 	if f.Waived != nil {
 		style = look.Quiet
 	}
-	text := look.NewParagraph(c.Voice.Say(f.Message), style, c.Width-14-3*look.Grid)
+	text := look.NewParagraph(c.Voice.Say(f.Message), style, c.Width-look.Scaled(14+3*look.Grid))
 	at := len(l.rows)
 	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), text), look.Bare, look.Grid/2, 7,
 		func() { l.window.Go(l.shown[at]) })

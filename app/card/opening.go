@@ -60,7 +60,7 @@ func (o *openingCard) Object() fyne.CanvasObject { return o.root }
 
 func (o *openingCard) build() {
 	o.tag = look.NewText("", look.Style{Size: look.TagSize, Bold: true})
-	o.what = look.NewParagraph("", look.Style{Size: look.TitleSize}, o.Width-64)
+	o.what = look.NewParagraph("", look.Style{Size: look.TitleSize}, o.Width-look.Scaled(72))
 	o.where = look.NewParagraph("", look.Second, o.Width)
 	o.inBox = look.Column(look.Grid)
 	o.found = look.Column(look.Grid)
@@ -250,7 +250,7 @@ func (o *openingCard) boxBody(now *plan.Opening, contents box.Contents, source f
 		return plainly(err.Error())
 	}
 	gauge := NewGauge(r, o.Voice)
-	sum := o.sum(r, o.Width-gaugeWidth-look.Grid*2)
+	sum := o.sum(r, o.Width-look.Scaled(gaugeWidth+look.Grid*2))
 	working := NewFold(o.say("opening.working", "The working, line by line"), o.working(r))
 	working.changed = func(open bool) { o.open = open }
 	working.SetOpen(o.open)

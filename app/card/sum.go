@@ -87,7 +87,7 @@ func (c Context) working(r box.Result) fyne.CanvasObject {
 
 func (c Context) workingLine(section, what, figure string) fyne.CanvasObject {
 	const figureWidth = 56
-	text := look.NewParagraph(what, look.Body, c.Width-figureWidth)
+	text := look.NewParagraph(what, look.Body, c.Width-look.Scaled(figureWidth))
 	right := look.Style{Align: fyne.TextAlignTrailing}
 	top := look.Row(0, 0, text, look.Sized(figureWidth, 0, look.NewText(figure, right)))
 	return look.Column(0, top, look.NewFlexible(section, look.Second))

@@ -56,7 +56,7 @@ func (s *shell) build() *fyne.Container {
 	}
 	s.root = &fyne.Container{Layout: s, Objects: []fyne.CanvasObject{
 		// The keyboard goes through them in this order.
-		s.menu, s.rail, s.board, s.drawer, s.strip, s.unfold, s.card, s.status,
+		s.menu, s.rail, s.board, s.strip, s.unfold, s.drawer, s.card, s.status,
 		s.lines[lineStrip], s.lines[lineUnfold], s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
 		s.dividers[divideUnfold], s.dividers[divideDrawer], s.dividers[divideCard],
 	}}
@@ -87,10 +87,9 @@ func (s *shell) setSize(which int, size float32) {
 	}
 }
 
-// MinSize implements fyne.Layout: the least window that is of use.
-func (s *shell) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(look.Scaled(960), look.Scaled(600))
-}
+// MinSize implements fyne.Layout: the least window that is of use. It does not grow with
+// the interface scale: one who needs large letters has no larger screen for that.
+func (s *shell) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(960, 600) }
 
 // Layout implements fyne.Layout.
 func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
