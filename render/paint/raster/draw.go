@@ -75,14 +75,16 @@ func (d *Drawing) margin() int {
 func newCanvas(dst *image.RGBA, from image.Point, margin int) *canvas {
 	size := dst.Rect.Size()
 	view := &image.RGBA{Rect: image.Rect(0, 0, max(size.X+margin, fineWidth), size.Y+margin)}
-	return &canvas{
-		dst:    dst,
-		window: image.Rectangle{Min: from, Max: from.Add(size)},
-		margin: margin,
-		origin: scene.Point{X: float64(from.X - margin), Y: float64(from.Y - margin)},
-		view:   view,
-		gg:     gg.NewContextForRGBA(view),
-	}
+	c := &canvas{dst: dst, margin: margin, view: view, gg: gg.NewContextForRGBA(view)}
+	c.moveTo(from)
+	return c
+}
+
+// moveTo makes a pixel of the drawing the canvas's first, and asks for clipTo.
+func (c *canvas) moveTo(from image.Point) {
+	c.window = image.Rectangle{Min: from, Max: from.Add(c.dst.Rect.Size())}
+	c.origin = scene.Point{X: float64(from.X - c.margin), Y: float64(from.Y - c.margin)}
+	c.part = image.Rectangle{}
 }
 
 // clipTo makes ready for a clip. A clip is a rectangle, so a view of the image does
@@ -104,6 +106,8 @@ func (c *canvas) clipTo(clip image.Rectangle) {
 func (c *canvas) draw(o *op) {
 	c.gg.SetColor(color.NRGBA(o.color))
 	switch {
+	case len(o.letters) > 0:
+		c.lay(o.letters, o.color)
 	case o.run != nil:
 		c.text(o.run)
 	case o.pen != nil:
@@ -157,24 +161,15 @@ func (c *canvas) lineTo(p scene.Point) {
 // text fills the letters that reach into the part in hand, one by one: gg looks for the
 // place of each edge from the beginning of its row of pixels, past all before it.
 func (c *canvas) text(r *scene.Run) {
-	pen := scene.Turning(r.Angle, r.Origin())
-	pen.X, pen.Y = pen.X.Mul(r.Size), pen.Y.Mul(r.Size)
+	pen := pen(r)
 	for _, letter := range r.Text {
 		g := glyph.Of(r.Weight, letter)
-		if c.sees(g, pen) {
+		if len(g.Outline) > 0 && inkBox(g, pen).Overlaps(c.part) {
 			c.letter(g, pen)
 			c.gg.Fill()
 		}
 		pen.At = pen.At.Add(pen.X.Mul(g.Advance))
 	}
-}
-
-func (c *canvas) sees(g *glyph.Glyph, t scene.Transform) bool {
-	if len(g.Outline) == 0 {
-		return false
-	}
-	box := scene.Rect{Min: scene.Point(g.Min), Max: scene.Point(g.Max)}.Path().Placed(t).Bounds()
-	return pixelsOver(box).Overlaps(c.part)
 }
 
 func (c *canvas) letter(g *glyph.Glyph, t scene.Transform) {

@@ -24,16 +24,18 @@ type Drawing struct {
 	ops      []op
 	clips    []image.Rectangle // of the layers begun; the first is everything
 	widest   float64           // pen, in pixels
+	stamps   map[stampKey]*stamp
 }
 
 // op is one thing to draw, in pixels.
 type op struct {
-	box   image.Rectangle // of its ink, clip applied
-	clip  image.Rectangle
-	lines []line     // on the 1/64 grid; of a run, none
-	pen   *scene.Pen // none for a fill
-	color scene.Color
-	run   *scene.Run // placed in pixels
+	box     image.Rectangle // of its ink, clip applied
+	clip    image.Rectangle
+	lines   []line     // on the 1/64 grid; of a run, none
+	pen     *scene.Pen // none for a fill
+	color   scene.Color
+	letters []placed   // of a run in ordinary size
+	run     *scene.Run // placed in pixels, if larger
 }
 
 // line is one flattened part of a path.
@@ -48,7 +50,12 @@ var everything = image.Rect(math.MinInt32, math.MinInt32, math.MaxInt32, math.Ma
 // New returns an empty drawing whose scene unit is scale pixels and whose scene
 // origin is at a place in pixels.
 func New(scale float64, at scene.Point) *Drawing {
-	return &Drawing{toPixels: scene.Scaling(scale, at), scale: scale, clips: []image.Rectangle{everything}}
+	return &Drawing{
+		toPixels: scene.Scaling(scale, at),
+		scale:    scale,
+		clips:    []image.Rectangle{everything},
+		stamps:   map[stampKey]*stamp{},
+	}
 }
 
 // Fill implements scene.Painter.
@@ -77,13 +84,19 @@ func (d *Drawing) Text(r scene.Run) {
 	r.Size *= d.scale
 	// Letters may lean out of the line's box, by a tenth of an em in ordinary text
 	// and by more with stacked accents.
-	d.add(op{run: &r, color: r.Color}, r.Bounds().Expanded(r.Size/2))
+	o := op{color: r.Color}
+	if r.Size > mostStamped {
+		o.run = &r
+	} else {
+		o.letters = d.letters(&r)
+	}
+	d.add(o, r.Bounds().Expanded(r.Size/2))
 }
 
 func (d *Drawing) add(o op, bounds scene.Rect) {
 	o.clip = d.clips[len(d.clips)-1]
 	o.box = pixelsOver(bounds).Intersect(o.clip)
-	if !o.box.Empty() && o.color.A > 0 && (len(o.lines) > 0 || o.run != nil) {
+	if !o.box.Empty() && o.color.A > 0 && (len(o.lines)+len(o.letters) > 0 || o.run != nil) {
 		d.ops = append(d.ops, o)
 	}
 }
