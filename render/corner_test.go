@@ -78,9 +78,9 @@ func TestNothingLeansWithoutNeed(t *testing.T) {
 // way.
 func TestRoomTextGivesWayToTags(t *testing.T) {
 	b := newBuilder(t)
-	r := b.box("Bath", plan.UseBath, 0, 0, 84, 60)
+	r := b.box("Bath", plan.UseBath, 0, 0, 60, 48)
 	for i := range 3 {
-		b.on("B10 GF", "duplex", r, i, 36, 44)
+		b.on("B10 GF", "duplex", r, i, 30, 44)
 	}
 	m := BoardMedium(0.0787, 1, Light, words.Voice{})
 	tags := 0

@@ -89,7 +89,17 @@ func FixtureFaceName(f *plan.Fixture, part plan.Part) words.Text {
 	if f.Name != "" {
 		name = words.New("plain", "{0}", f.Name)
 	}
-	return words.New("face.fixture."+string(part), "{0}, "+string(part), name)
+	switch part {
+	case plan.PartFront:
+		return words.New("face.fixture.front", "{0}, front", name)
+	case plan.PartBack:
+		return words.New("face.fixture.back", "{0}, back", name)
+	case plan.PartLeft:
+		return words.New("face.fixture.left", "{0}, left", name)
+	case plan.PartRight:
+		return words.New("face.fixture.right", "{0}, right", name)
+	}
+	return words.New("face.fixture.top", "{0}, top", name)
 }
 
 // UnfoldFixtures returns the faces of FixtureFaces at true scale, as one looks at each,
