@@ -6,7 +6,8 @@ import (
 	"io"
 )
 
-// writeJSON writes v indented by two spaces, with <, > and & as they are.
+// writeJSON writes v indented by two spaces, with <, > and & as they are, and
+// control characters as JSON escapes them.
 func writeJSON(w io.Writer, v any) error {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
@@ -15,6 +16,6 @@ func writeJSON(w io.Writer, v any) error {
 	if err := e.Encode(v); err != nil {
 		return err
 	}
-	_, err := w.Write(b.Bytes())
+	_, err := exact(w).Write(b.Bytes())
 	return err
 }

@@ -61,6 +61,12 @@ func notWritten(name string, err error) error {
 	if errors.Is(err, context.Canceled) {
 		return fmt.Errorf("%s: stopped; nothing was written", name)
 	}
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return fmt.Errorf("%s: there is no folder %s; make it or name another", name, filepath.Dir(name))
+	case errors.Is(err, fs.ErrPermission):
+		return fmt.Errorf("%s: writing in %s is not allowed; name another folder by --to", name, filepath.Dir(name))
+	}
 	if where := new(fs.PathError); errors.As(err, &where) {
 		return fmt.Errorf("%s: cannot be written here: %w", name, where.Err)
 	}

@@ -28,6 +28,7 @@ var errFound = errors.New("something was found")
 // Run runs the verb that the arguments name, the program's own name left out, and
 // returns the exit status.
 func Run(args []string, s Streams) int {
+	s.Out, s.Err = plain{s.Out}, plain{s.Err}
 	root := newRoot()
 	root.SetArgs(args)
 	root.SetIn(s.In)

@@ -83,7 +83,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 		}
 	}
 	if r.json {
-		return schedule.WriteJSON(c.OutOrStdout(), t)
+		return schedule.WriteJSON(exact(c.OutOrStdout()), t)
 	}
 	return writeColumns(c.OutOrStdout(), t, ids)
 }

@@ -3,6 +3,8 @@ package unit
 import (
 	"errors"
 	"fmt"
+	"strconv"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -31,15 +33,27 @@ func (e *SyntaxError) Error() string {
 	}
 	r, _ := utf8.DecodeRuneInString(e.Text[e.At:])
 	place := utf8.RuneCountInString(e.Text[:e.At]) + 1
-	return fmt.Sprintf("%s: %q at character %d, want %s", quoted(e.Text), r, place, e.Want)
+	return fmt.Sprintf("%s: %s at character %d, want %s", quoted(e.Text), character(r), place, e.Want)
 }
 
-// quoted quotes a text for a message, only the start of one no person has typed.
-func quoted(text string) string {
-	if len(text) > maxText {
-		return fmt.Sprintf("%q...", text[:maxText])
+// character quotes a character, a quotation mark in the other kind of quotes.
+func character(r rune) string {
+	if r == '\'' {
+		return `"'"`
 	}
-	return fmt.Sprintf("%q", text)
+	return fmt.Sprintf("%q", r)
+}
+
+// quoted quotes a text for a message, one with inch marks so that it is read as typed, only the start of one no person has typed.
+func quoted(text string) string {
+	end := ""
+	if len(text) > maxText {
+		text, end = text[:maxText], "..."
+	}
+	if strings.Contains(text, `"`) && strconv.CanBackquote(text) {
+		return "`" + text + "`" + end
+	}
+	return strconv.Quote(text) + end
 }
 
 // quantityError says which text a value that cannot be held was written in.

@@ -106,7 +106,7 @@ var parseErrorRows = []struct {
 	{"thousands and decimals", `1,943.5 mm`, Inch, 5, `'.' at character 6`},
 	{"a comma of two meanings", `1,943 mm`, Inch, 1, `',' at character 2, want a point before decimals`},
 	{"a comma of two meanings in inches", `1,250"`, Inch, 1, `',' at character 2`},
-	{"feet twice", `6' 4'`, Inch, 4, `'\'' at character 5, want an inch mark`},
+	{"feet twice", `6' 4'`, Inch, 4, "\"'\" at character 5, want an inch mark"},
 	{"feet and millimetres", `6' 40 mm`, Inch, 6, `'m' at character 7, want an inch mark`},
 	{"a hyphen between millimetres", `6-4`, Millimetre, 1, `'-' at character 2, want a unit`},
 	{"inches twice", `4" 5"`, Inch, 3, `'5' at character 4, want the end`},
