@@ -36,7 +36,7 @@ func newRoomCard(c Context, id plan.ID) Card {
 	}
 	f.found = func(found fill.Finding) bool { return found.Room == id && found.Opening == "" }
 	name := f.textField(f.say("room.name", "Name"), func() string { return now().Name }, func(text string) error {
-		return change(func(r *plan.Room) { r.Name = text })
+		return f.Window.Do(plan.RenameRoom{ID: id, Title: text})
 	})
 	use := NewChoice(f.say("room.use", "Use"), string(now().Use), func() (options []Option) {
 		for _, u := range plan.Uses {

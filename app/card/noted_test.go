@@ -1,0 +1,213 @@
+package card
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
+	d := newDesktop(t)
+	circuit := plan.Circuit{ID: "kaaaaaaaa", Number: "7", Amps: 15, Volts: 120, Poles: 1}
+	if err := d.history.Do(plan.AddCircuit{Circuit: circuit}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{circuit.ID})
+	f := fieldNamed(t, c, "Amperes")
+	typed(f, "many")
+	if f.Wrong() == "" {
+		t.Error("amperes that are no number are not refused")
+	}
+	typed(f, "20")
+	if now, _ := d.history.Plan().Circuits.Get(circuit.ID); now.Amps != 20 {
+		t.Errorf("the breaker has %d A, want 20", now.Amps)
+	}
+	plain := For(d.context(), nil)
+	if said := textOf(plain.Object()); !strings.Contains(said, "7") || !strings.Contains(said, "Circuits") {
+		t.Errorf("the plan's card does not list the circuit:\n%s", said)
+	}
+}
+
+func TestASettledDecisionLeavesItsAnswer(t *testing.T) {
+	d := newDesktop(t)
+	const id = plan.ID("daaaaaaaa")
+	if err := d.history.Do(plan.AddDecision{Decision: plan.Decision{ID: id, Question: "How thick is the tile?", About: []plan.ID{plug, north, den}}}); err != nil {
+		t.Fatal(err)
+	}
+	plain := For(d.context(), nil)
+	pressNamed(t, plain, "How thick is the tile?")
+	if len(d.chosen) != 1 || d.chosen[0] != id {
+		t.Fatalf("pressing the decision chose %v", d.chosen)
+	}
+	c := For(d.context(), d.chosen)
+	typed(fieldNamed(t, c, "Settled: it is"), "3/8 in")
+	if _, open := d.history.Plan().Decisions.Get(id); open {
+		t.Error("a settled decision is still open")
+	}
+	room, _ := d.history.Plan().Room(den)
+	for what, note := range map[string]string{"opening": d.plug().Note, "room": room.Note} {
+		if note != "How thick is the tile? 3/8 in" {
+			t.Errorf("the note of the %s is %q, want question and answer once", what, note)
+		}
+	}
+	if d.history.Undo(); d.plug().Note != "" {
+		t.Error("one undo does not take it back")
+	}
+}
+
+func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{north})
+	finish := func() []plan.Layer {
+		c.Show(d.context())
+		ref, _ := plan.NewIndex(d.history.Plan()).Side(north)
+		return ref.Side().Finish
+	}
+	typed(fieldNamed(t, c, "One more layer"), "cement board")
+	if got := finish(); len(got) != 1 || got[0].Name != "cement board" {
+		t.Fatalf("layers are %+v, want one of cement board", got)
+	}
+	typed(fieldNamed(t, c, "One more layer"), "wood")
+	finish()
+	typed(fieldNamed(t, c, "Thickness"), "3/4\"")
+	finish()
+	takeOption(t, choiceNamed(t, c, "It burns"), "Yes")
+	if got := finish(); len(got) != 2 || got[1].Thickness != 3*unit.Inch/4 || !got[1].Combustible || got[0].Combustible {
+		t.Errorf("layers are %+v, want 3/4 in of wood that burns on top", got)
+	}
+	typed(fieldNamed(t, c, "Layer 1"), "")
+	if got := finish(); len(got) != 1 || got[0].Name != "wood" {
+		t.Errorf("layers are %+v, want the wood alone", got)
+	}
+	r := For(d.context(), []plan.ID{den})
+	typed(fieldNamed(t, r, "One more layer"), "oak")
+	if room, _ := d.history.Plan().Room(den); len(room.Floor) != 1 || room.Floor[0].Name != "oak" {
+		t.Errorf("the floor is %+v, want oak", room.Floor)
+	}
+}
+
+func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
+	d := newDesktop(t)
+	a := plan.Amendment{ID: "aaaaaaaaa", Figure: "wall-reach", Value: "72", Reason: "county code"}
+	if err := d.history.Do(plan.AddAmendment{Amendment: a}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{a.ID})
+	f := fieldNamed(t, c, "Value")
+	typed(f, "far")
+	if f.Wrong() == "" {
+		t.Error("a reach of \"far\" is not refused")
+	}
+	f.restore()
+	typed(f, "60")
+	typed(fieldNamed(t, c, "Reason"), "")
+	if now, _ := d.history.Plan().Amendments.Get(a.ID); now.Value != "60" || now.Reason != "county code" {
+		t.Errorf("the amendment is %+v, want 60 with its reason", now)
+	}
+	pressNamed(t, c, "Take it back")
+	if d.ran != "delete" {
+		t.Errorf("taking it back ran %q", d.ran)
+	}
+}
+
+func TestEveryFigureOfferedIsOne(t *testing.T) {
+	for _, f := range Figures {
+		for _, edition := range code.Editions() {
+			ok := false
+			for _, value := range []string{"1", "yes"} {
+				ok = ok || CheckAmendment(edition, plan.Amendment{Figure: f.Name, Value: value, Reason: "test"}) == nil
+			}
+			if !ok {
+				t.Errorf("%s: no value is taken for %s", edition, f.Name)
+			}
+		}
+	}
+}
+
+func TestWaiverAndLevelCards(t *testing.T) {
+	d := newDesktop(t)
+	w := plan.Waiver{ID: "waaaaaaaa", Rule: "box-fill", About: plug, Reason: "measured"}
+	if err := d.history.Do(plan.AddWaiver{Waiver: w}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{w.ID})
+	typed(fieldNamed(t, c, "Who decided"), "the inspector")
+	if now, _ := d.history.Plan().Waivers.Get(w.ID); now.By != "the inspector" {
+		t.Errorf("the waiver is %+v", now)
+	}
+	l := For(d.context(), []plan.ID{"vaaaaaaaa"})
+	typed(fieldNamed(t, l, "Name"), "Upstairs")
+	l.Show(d.context())
+	typed(fieldNamed(t, l, "Subfloor at"), "9'")
+	if now := d.history.Plan().Levels[0]; now.Name != "Upstairs" || now.Elevation != 9*unit.Foot {
+		t.Errorf("the level is %q at %v", now.Name, now.Elevation)
+	}
+}
+
+func TestUpIsWholeDegrees(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), nil)
+	f := fieldNamed(t, c, "Up is, degrees")
+	if typed(f, "400"); f.Wrong() == "" {
+		t.Error("400 degrees are not refused")
+	}
+	if typed(f, "90"); d.history.Plan().Header.North != 90 {
+		t.Errorf("up is %d, want 90", d.history.Plan().Header.North)
+	}
+}
+
+func TestOneIsSaidAsOne(t *testing.T) {
+	for _, tt := range []struct {
+		text words.Text
+		want string
+	}{
+		{roomsText(1), "1 room"}, {roomsText(2), "2 rooms"}, {roomsText(0), "0 rooms"},
+		{openingsText(1), "1 opening"}, {openingsText(12), "12 openings"},
+		{openText(1), "1 open decision"}, {openText(3), "3 open decisions"},
+	} {
+		if got := tt.text.String(); got != tt.want {
+			t.Errorf("said %q, want %q", got, tt.want)
+		}
+	}
+}
+
+func TestCardsKeepToTheirColumn(t *testing.T) {
+	d := newDesktop(t)
+	contents, err := box.ParseContents("cable 12/2 x3; device 12")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range []plan.Edit{
+		plan.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN1"}},
+		plan.SetContents{ID: plug, Contents: fill.StatedContents(contents)},
+		plan.AddDecision{Decision: plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
+	} {
+		if err := d.history.Do(e); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, scale := range []float32{.9, 1, 1.5, 2} {
+		fyne.CurrentApp().Settings().SetTheme(&look.Theme{Mode: look.LightMode, Scale: scale})
+		c := d.context()
+		c.Width = 256 * scale // of the narrowest column
+		for _, chosen := range [][]plan.ID{nil, {plug}, {den}, {north}, {"daaaaaaaa"}, {"vaaaaaaaa"}} {
+			if got := For(c, chosen).Object().MinSize().Width; got > c.Width {
+				t.Errorf("scale %v: the card of %v wants %v, its column has %v", scale, chosen, got, c.Width)
+			}
+		}
+		list := NewFindings()
+		list.Show(c)
+		if got := list.Object().MinSize().Width; got > c.Width {
+			t.Errorf("scale %v: the findings want %v, their column has %v", scale, got, c.Width)
+		}
+	}
+}

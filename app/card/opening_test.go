@@ -1,0 +1,216 @@
+package card
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/fill"
+	"studbay/fill/box"
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	room, _ := d.history.Plan().Room(den)
+	before := fill.CentreHeight(d.plug(), room)
+	for _, o := range choiceNamed(t, c, "Height goes to").Options() {
+		o.Do()
+		c.Show(d.context())
+		if got := fill.CentreHeight(d.plug(), room); got != before {
+			t.Errorf("told to %s, the centre is at %v, want %v", o.Label, got, before)
+		}
+	}
+}
+
+func contentsOf(t *testing.T, c Card) (lines []*Field) {
+	t.Helper()
+	seen := false
+	walk(c.Object(), func(o fyne.CanvasObject) {
+		if f, ok := o.(*Field); ok {
+			seen = seen && f.label.Words() == "" || f.label.Words() == "In the box"
+			if seen {
+				lines = append(lines, f)
+			}
+		}
+	})
+	if len(lines) == 0 {
+		t.Fatal("the card does not list what is in the box")
+	}
+	return lines
+}
+
+func TestContentsAreTypedInTheWordsOfTheCalculator(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	lines := contentsOf(t, c)
+	// The kind assumes two cables and the device: two lines, and one for more.
+	if len(lines) != 3 || lines[0].Entry().Text != "cable 12/2 x2" && lines[0].Entry().Text != "cable 12/2x2" {
+		t.Fatalf("%d lines, the first %q", len(lines), lines[0].Entry().Text)
+	}
+	typed(lines[2], "cable 12/2")
+	c.Show(d.context())
+	if got := d.plug().Contents; got == nil || got.Source != plan.ContentsStated || len(got.Items) != 3 {
+		t.Fatalf("contents are %+v, want three items as stated", got)
+	}
+	// Six conductors, a yoke and the grounds: 9 allowances of 2.25 in³, NEC 2023 Table 314.16(B)(1).
+	if said := textOf(c.Object()); !strings.Contains(said, "20.25") || !strings.Contains(said, "in³ over") {
+		t.Errorf("the card does not show what is over:\n%s", said)
+	}
+	lines = contentsOf(t, c)
+	if len(lines) != 4 || lines[2].Entry().Text != "cable 12/2" || lines[3].Entry().Text != "" {
+		t.Fatalf("%d lines after one more", len(lines))
+	}
+	typed(lines[3], "cable twelve")
+	if lines[3].Wrong() == "" {
+		t.Error("contents that cannot be read are not refused")
+	}
+	lines[3].restore()
+	typed(lines[2], "")
+	c.Show(d.context())
+	if got := d.plug().Contents; len(got.Items) != 2 || len(contentsOf(t, c)) != 3 {
+		t.Errorf("an emptied line leaves %+v", got)
+	}
+}
+
+func takeOption(t *testing.T, c *Choice, begins string) {
+	t.Helper()
+	for _, o := range c.Options() {
+		if strings.HasPrefix(o.Label, begins) {
+			o.Do()
+			return
+		}
+	}
+	t.Fatalf("%s has no option %q", c.label, begins)
+}
+
+func TestABoxIsPutTogetherByHand(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	volume := func() string {
+		c.Show(d.context())
+		built, ok, err := fill.BuiltOf(d.plug().Assembly)
+		if err != nil || !ok {
+			t.Fatalf("%+v: %v", d.plug().Assembly, err)
+		}
+		return built.Volume().String()
+	}
+	takeOption(t, choiceNamed(t, c, "Box"), "SQ1")
+	c.Show(d.context())
+	takeOption(t, choiceNamed(t, c, "The box itself"), "Take SQ1 apart")
+	if got := volume(); got != "21" || d.plug().Assembly.Box != "sq4-1.5" || len(d.plug().Assembly.Parts) != 1 {
+		t.Errorf("taken apart it is %s, %+v; want 21 of sq4-1.5 and a ring", got, d.plug().Assembly)
+	}
+	typed(fieldNamed(t, c, "Mark read off it"), "3.5")
+	if got := volume(); got != "24.5" {
+		t.Errorf("with a ring marked 3.5 it is %s, want 24.5", got)
+	}
+	takeOption(t, choiceNamed(t, c, "Put on it"), "Extension, 4 × 1-1/2")
+	if got := volume(); got != "45.5" {
+		t.Errorf("with an extension of the same size it is %s, want 45.5", got)
+	}
+	takeOption(t, choiceNamed(t, c, "On it, 2"), "take it off")
+	c.Show(d.context())
+	takeOption(t, choiceNamed(t, c, "Barrier"), "one of metal")
+	c.Show(d.context())
+	takeOption(t, choiceNamed(t, c, "Cover"), "Plate, one gang")
+	if a := d.plug().Assembly; volume() != "24.5" || len(a.Parts) != 1 || len(a.Barriers) != 1 || a.Cover != "plate-1g" {
+		t.Errorf("then it is %+v", a)
+	}
+	takeOption(t, choiceNamed(t, c, "Box"), "PN2")
+	if a := d.plug().Assembly; a.Box != "" || a.Code != "PN2" {
+		t.Errorf("a listed assembly leaves %+v", a)
+	}
+}
+
+func TestEveryYokeIsToldOf(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	takeOption(t, choiceNamed(t, c, "Another yoke"), "One-pole switch")
+	c.Show(d.context())
+	devices := d.plug().Devices
+	if len(devices) != 2 || devices[0].Kind != "duplex receptacle" || devices[0].Size != 12 || devices[1].Kind != "one-pole switch" {
+		t.Fatalf("devices are %+v, want the kind's own and the switch", devices)
+	}
+	takeOption(t, choiceNamed(t, c, "Switched"), "One half")
+	c.Show(d.context())
+	typed(fieldNamed(t, c, "Largest wire, AWG"), "10")
+	c.Show(d.context())
+	typed(fieldNamed(t, c, "Gangs it needs"), "2")
+	c.Show(d.context())
+	if got := d.plug().Devices[1]; got.Switched != plan.HalfSwitched || got.Size != 10 || got.Gangs != 2 {
+		t.Errorf("the second yoke is %+v", got)
+	}
+	takeOption(t, choiceNamed(t, c, "Yoke 2"), "take it out")
+	c.Show(d.context())
+	if got := d.plug().Devices; len(got) != 1 {
+		t.Errorf("one taken out leaves %+v", got)
+	}
+	typed(fieldNamed(t, c, "Gangs"), "2")
+	if got := d.plug().Gangs; got != 2 {
+		t.Errorf("gangs are %d, want 2", got)
+	}
+}
+
+func TestUnknownContentsGetNoVerdict(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	for _, o := range choiceNamed(t, c, "Known from").Options() {
+		if o.Label == "Not known" {
+			o.Do()
+		}
+	}
+	c.Show(d.context())
+	said := textOf(c.Object())
+	if !strings.Contains(said, "no verdict") || strings.Contains(said, "to spare") {
+		t.Errorf("a box of unknown contents says:\n%s", said)
+	}
+}
+
+func TestEveryLineOfTheWorkingHasItsPhrase(t *testing.T) {
+	contents, err := box.ParseContents("cable 12/2 x5; conductor 14; through 12; loop 12; ground 12; isolated-ground 12; fixture-wire 18 x2; canopy; device 12; device 10:2; clamps; fitting stud; fitting hickey; terminal-block 12")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range code.Editions() {
+		figures, err := code.Edition(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range []box.Contents{contents, {{What: box.Clamps}}} {
+			lines, _, err := box.Need(figures, c)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, l := range lines {
+				short := words.Voice{}.Say(phraseOf(l).short(l))
+				if short == l.What.String() || len(short) > 28 {
+					t.Errorf("%s: %q (%s) has no short form: %q", name, l.What, l.What.ID, short)
+				}
+			}
+		}
+	}
+}
+
+func TestVolumesAlignAtTheirPoint(t *testing.T) {
+	for _, tt := range []struct {
+		volume   unit.Volume
+		decimals int
+		want     string
+	}{
+		{13*unit.CubicInch + unit.CubicInch/2, 2, "13.50"},
+		{unit.CubicInch * 9 / 16, 2, "0.5625"},
+		{18 * unit.CubicInch, 1, "18.0"},
+		{18 * unit.CubicInch, 0, "18"},
+		{-9 * unit.CubicInch / 4, 2, "−2.25"},
+	} {
+		if got := withDecimals(tt.volume, tt.decimals); got != tt.want {
+			t.Errorf("withDecimals(%v, %d) = %q, want %q", tt.volume, tt.decimals, got, tt.want)
+		}
+	}
+}
