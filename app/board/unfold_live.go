@@ -6,8 +6,8 @@ import (
 	"studbay/app/tool"
 	"studbay/fill"
 	"studbay/fill/part"
+	"studbay/plan"
 	"studbay/plan/unit"
-	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
 )
@@ -82,14 +82,29 @@ func (u *Unfold) inHand(s *scribe) {
 		s.note(s.pic.Voice.System.Short(o.Height.Value), u.medium.ToStrip(f.Left+o.At.Along, o.Height.Value).Add(scene.Point{Y: -18 * s.density}), s.pic.Theme.Ink, true)
 		return
 	}
-	away, isRight, corner := render.FromCorner(u.pic.Index, u.strip.Room, f.At, o.At.Along)
-	end := o.At.Along - away/2
-	if isRight {
-		end = o.At.Along + away/2
+	_, isRight, _ := render.FromCorner(u.pic.Index, u.strip.Room, f.At, o.At.Along)
+	u.toCorner(s, f, o.At.Along, !isRight, u.lowestText(o.ID))
+}
+
+// lowestText returns the box of the lowest text drawn of an opening's dimensions: how far
+// it is from a corner. It is nil where there is none.
+func (u *Unfold) lowestText(of plan.ID) (lowest *scene.Rect) {
+	for i := range u.pieces {
+		p := &u.pieces[i]
+		if p.Layer != render.LayerMarks || p.ID != of {
+			continue
+		}
+		for _, item := range p.Items {
+			run, isText := item.(scene.Run)
+			if !isText {
+				continue
+			}
+			if box := run.Bounds(); lowest == nil || box.Min.Y > lowest.Min.Y {
+				lowest = &box
+			}
+		}
 	}
-	run := scene.Run{Text: s.pic.Voice.Say(words.New("dimension.corner", "{0} from the {1} corner", away, corner)), Size: u.medium.Text}
-	middle := u.medium.ToStrip(f.Left+end, 0).X
-	u.toCorner(s, f, o.At.Along, !isRight, &scene.Rect{Min: scene.Point{X: middle - run.Width()/2}, Max: scene.Point{X: middle + run.Width()/2}})
+	return lowest
 }
 
 // toCorner draws the dimension from a place on a face to one of its corners, below the

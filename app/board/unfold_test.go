@@ -12,6 +12,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/scene"
 )
 
 func TestUnfoldedRoom(t *testing.T) {
@@ -145,5 +146,49 @@ func TestFacesOfFixturesStandBesideTheRoom(t *testing.T) {
 		if !slices.Contains(texts, want) {
 			t.Errorf("live are %q, want %q", texts, want)
 		}
+	}
+}
+
+// The dimension to the farther corner is written clear of that to the nearer one, also
+// where the latter was moved to stay on the strip.
+func TestDimensionsOfOneOpeningStandApart(t *testing.T) {
+	test.NewTempApp(t)
+	u := NewUnfold(&listener{})
+	w := test.NewWindow(u)
+	defer w.Close()
+	w.SetPadded(false)
+	w.Resize(fyne.NewSize(760, 214))
+	pic := houseOf(t, 60)
+	o := firstOnFace(pic)
+	place, _ := pic.Index.Place(o.At)
+	tried := 0
+	for i, side := range place.Room.Sides {
+		long := place.Room.Segment(i).Length()
+		for _, along := range []unit.Length{8 * unit.Inch, long / 3, long - 40*unit.Inch, long - 8*unit.Inch} {
+			now, err := plan.MoveOpening{ID: o.ID, To: plan.OnFace(side.ID, along)}.Apply(pic.Index.Plan())
+			if err != nil {
+				continue
+			}
+			tried++
+			p := pic
+			p.Index, p.Selected = plan.NewIndex(now), []plan.ID{o.ID}
+			u.SetPicture(UnfoldPicture{Picture: p, Room: place.Room.ID, Side: side.ID})
+			said := u.lowestText(o.ID)
+			if said == nil {
+				t.Fatal("nothing says how far it is from a corner")
+			}
+			for _, s := range u.liveShapes(1) {
+				if s.kind != textShape {
+					continue
+				}
+				w, h := noteSize(s.text, 1)
+				if (scene.Rect{Min: s.a, Max: s.a.Add(scene.Point{X: w - 10, Y: h - 4})}).Overlaps(*said) {
+					t.Errorf("%v along %d: %q lies over the distance to the nearer corner", along, i, s.text)
+				}
+			}
+		}
+	}
+	if tried < 8 {
+		t.Fatalf("only %d places tried", tried)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -196,26 +197,12 @@ func tidy(corners []geom.Point) (p geom.Polygon) {
 	return p
 }
 
-// The build-up a new room begins with, common practice: 1/2 in board on 2×4 studs at 16
-// in, an 8 ft ceiling. All is the user's to change.
-const (
-	usualCeiling = 8 * unit.Foot
-	usualSpacing = 16 * unit.Inch
-	usualStud    = 7 * unit.Inch / 2
-	usualBoard   = unit.Inch / 2
-)
-
 func (r *room) make(t Table, corners geom.Polygon) {
 	sides := make([]plan.ID, len(corners))
 	for i := range sides {
 		sides[i] = t.NewID(plan.KindSide)
 	}
-	made := plan.NewRoom(t.NewID(plan.KindRoom), freeName(t.Plan()), plan.UseLiving, corners, sides)
-	made.Ceiling = usualCeiling
-	for _, s := range made.Sides {
-		s.Studs = plan.Studs{Spacing: usualSpacing, Depth: usualStud}
-		s.Finish = []plan.Layer{{Name: "gypsum board", Thickness: usualBoard}}
-	}
+	made := fill.NewRoom(t.NewID(plan.KindRoom), freeName(t.Plan()), corners, sides)
 	err := t.Do(plan.AddRoom{Level: t.Level(), Room: made})
 	if err != nil {
 		r.show(t)

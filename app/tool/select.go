@@ -188,7 +188,12 @@ func (c *choose) Type(t Table, k Key) bool {
 	case "Left", "Right", "Up", "Down":
 		return nudge(t, k)
 	case "Delete", "Backspace":
-		return remove(t)
+		c.onRoom = false
+		if !remove(t) {
+			return false
+		}
+		c.chose = len(t.Selection()) > 0
+		return true
 	}
 	return false
 }

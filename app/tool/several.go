@@ -140,8 +140,12 @@ func nudge(t Table, k Key) bool {
 	return true
 }
 
-// remove takes out what is chosen, with what hangs on it.
+// remove takes out what is chosen, with what hangs on it. A room is left to the window,
+// which asks where it holds anything.
 func remove(t Table) bool {
+	if slices.ContainsFunc(t.Selection(), func(id plan.ID) bool { return id.Kind() == plan.KindRoom }) {
+		return false
+	}
 	var edits []plan.Edit
 	for _, id := range lightestFirst(t.Selection()) {
 		switch id.Kind() {
@@ -151,8 +155,6 @@ func remove(t Table) bool {
 			edits = append(edits, plan.RemoveBreak{ID: id})
 		case plan.KindFixture:
 			edits = append(edits, plan.RemoveFixture{ID: id, Cascade: true})
-		case plan.KindRoom:
-			edits = append(edits, plan.RemoveRoom{ID: id, Cascade: true})
 		case plan.KindCable:
 			edits = append(edits, plan.RemoveCable{ID: id})
 		case plan.KindControl:
@@ -180,7 +182,7 @@ func remove(t Table) bool {
 
 // removal is the order in which things are taken out, so that none is gone already with
 // what it hung on.
-var removal = map[byte]int{plan.KindCable: 0, plan.KindControl: 0, plan.KindOpening: 1, plan.KindBreak: 2, plan.KindFixture: 3, plan.KindRoom: 4}
+var removal = map[byte]int{plan.KindCable: 0, plan.KindControl: 0, plan.KindOpening: 1, plan.KindBreak: 2, plan.KindFixture: 3}
 
 func lightestFirst(ids []plan.ID) []plan.ID {
 	return slices.SortedStableFunc(slices.Values(ids), func(a, b plan.ID) int {
