@@ -17,7 +17,7 @@ func cornered(name string, points ...geom.Point) *Room {
 
 func levelOf(t *testing.T, rooms []*Room, breaks ...*Break) Plan {
 	t.Helper()
-	p := New("Test", testID(KindLevel, "ground"))
+	p := New("Test", testID(KindLevel, "grnd"))
 	l := *p.Levels[0]
 	l.Rooms, l.Breaks = setOf(t, rooms...), setOf(t, breaks...)
 	return p.WithLevel(&l)

@@ -43,8 +43,8 @@ func twoRooms(t *testing.T) (Plan, *Room, *Room) {
 	for _, s := range right.Sides {
 		s.Start = s.Start.Add(geom.Point{X: unit.FeetInches(10, 4, 8)})
 	}
-	door := &Break{ID: testID(KindBreak, "door"), Kind: BreakDoor, At: OnFace(side(left, 'e'), inches(12)), Width: inches(30), Head: inches(80)}
-	p := New("Test", testID(KindLevel, "ground"))
+	door := &Break{ID: testID(KindBreak, "dr"), Kind: BreakDoor, At: OnFace(side(left, 'e'), inches(12)), Width: inches(30), Head: inches(80)}
+	p := New("Test", testID(KindLevel, "grnd"))
 	l := *p.Levels[0]
 	l.Rooms, l.Breaks = setOf(t, left, right), setOf(t, door)
 	return p.WithLevel(&l), left, right
@@ -121,7 +121,7 @@ func TestFixturesInARingEnd(t *testing.T) {
 	a := &Fixture{ID: testID(KindFixture, "aa"), Width: inches(10), Depth: inches(10)}
 	b := &Fixture{ID: testID(KindFixture, "bb"), Width: inches(10), Depth: inches(10)}
 	a.At, b.At = Anchor{Host: b.ID, Part: PartTop}, Anchor{Host: a.ID, Part: PartTop}
-	p := New("Test", testID(KindLevel, "ground"))
+	p := New("Test", testID(KindLevel, "grnd"))
 	l := *p.Levels[0]
 	l.Fixtures = setOf(t, a, b)
 	if _, ok := NewIndex(p.WithLevel(&l)).Footprint(a); ok {
@@ -133,7 +133,7 @@ func TestAViewChangesWithWhatItShows(t *testing.T) {
 	p, left, right := twoRooms(t)
 	before := NewIndex(p)
 	l := *p.Levels[0]
-	door, _ := l.Breaks.Get(testID(KindBreak, "door"))
+	door, _ := l.Breaks.Get(testID(KindBreak, "dr"))
 	wider := *door
 	wider.Width = inches(32)
 	l.Breaks = l.Breaks.With(&wider)

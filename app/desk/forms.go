@@ -9,6 +9,7 @@ import (
 
 	"studbay/app/card"
 	"studbay/app/look"
+	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -113,9 +114,6 @@ func oneOf(l asked) (*card.Choice, func() string) {
 	return c, func() string { return chosen }
 }
 
-// usualCeiling is the height a new room begins with: common practice.
-const usualCeiling = 8 * unit.Foot
-
 // askRoom asks for a room's width and depth and stands it beside what is there.
 func (d *Desk) askRoom() {
 	width, depth := "14'", "12'"
@@ -152,10 +150,7 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 		sides[i] = newID(plan.KindSide)
 	}
 	id := newID(plan.KindRoom)
-	room := plan.NewRoom(id, name, plan.UseLiving, corners, sides)
-	if room.Ceiling == 0 {
-		room.Ceiling = usualCeiling
-	}
+	room := fill.NewRoom(id, name, corners, sides)
 	if err := d.Do(plan.AddRoom{Level: d.doc.Level(), Room: room}); err != nil {
 		return err
 	}
