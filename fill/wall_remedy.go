@@ -64,7 +64,8 @@ func asOne(label words.Text, edits []plan.Edit) plan.Edit {
 }
 
 // reachOpening returns a receptacle that serves a gap no longer than twice the reach:
-// as near its middle as a box can be set, else in the floor. It reports false where
+// as near its middle as a box can be set, beside a bed rather than behind it, else in
+// the floor. It reports false where
 // there is no floor before the wall either.
 func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
@@ -73,9 +74,11 @@ func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Open
 	if o.Height.Value > fig.Spacing.ReceptacleMaxHeight {
 		o.Height = plan.CentreAt(fig.Spacing.ReceptacleMaxHeight)
 	}
-	if p, along, ok := r.mountable(wish, &o, v.Room); ok {
-		o.At = plan.OnFace(p.side.Side.ID, along)
-		return o, true
+	for _, inReach := range []bool{true, false} {
+		if p, along, ok := r.mountable(wish, &o, v.Room, inReach); ok {
+			o.At = plan.OnFace(p.side.Side.ID, along)
+			return o, true
+		}
 	}
 	setOut := min(floorSetOut, fig.Spacing.FloorReach)
 	p, along := r.standing(wish, setOut)
@@ -110,8 +113,9 @@ func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
 }
 
 // mountable returns the place nearest to a wish where the run can take a box and no
-// other box is in its way.
-func (r run) mountable(s spot, o *plan.Opening, room *plan.Room) (best piece, along unit.Length, found bool) {
+// other box is in its way, and where it shall be in reach, nothing that stands there
+// hides it.
+func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (best piece, along unit.Length, found bool) {
 	var off unit.Length
 	width, _ := BoxSize(o)
 	for _, turn := range r.turns() {
@@ -121,7 +125,7 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room) (best piece, al
 			}
 			lo, hi := s.within(p, turn, boxMargin)
 			shift := p.from - p.start - turn // from the run to the side
-			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift})
+			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift}, inReach)
 			if away := (at - shift - s.wish).Abs(); ok && (!found || away < off) {
 				best, along, off, found = p, at, away, true
 			}
@@ -131,18 +135,18 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room) (best piece, al
 }
 
 // free returns the place along the piece's side nearest to a wish where a box like o is
-// clear of those that are there, at a whole inch where that serves as well: it reads
-// better on a tape.
-func (p piece) free(o *plan.Opening, room *plan.Room, s spot) (at unit.Length, found bool) {
+// clear of those that are there, and of what would hide it where it shall be in reach,
+// at a whole inch where that serves as well: it reads better on a tape.
+func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at unit.Length, found bool) {
 	if s.low > s.high {
 		return 0, false
 	}
-	var others []rect
 	tries := []unit.Length{min(max(s.wish, s.low), s.high)}
 	mine := boxRect(o, room)
 	half := mine.right - o.At.Along + 1 // no less than either half of the box
-	for _, other := range p.side.Openings {
-		if at := boxRect(other, room); other.Status != plan.StatusRemove && at.bottom < mine.top && mine.bottom < at.top {
+	var others []rect
+	for _, at := range p.inTheWay(room, inReach) {
+		if at.bottom < mine.top && mine.bottom < at.top {
 			others = append(others, at)
 			tries = append(tries, at.left-half, at.right+half)
 		}
@@ -162,6 +166,35 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot) (at unit.Length, f
 	}
 	return at, found
 }
+
+// inTheWay returns what a box may not meet on the piece's side: other boxes, and where it
+// shall be in reach, what stands before the wall and hides it.
+func (p piece) inTheWay(room *plan.Room, inReach bool) (all []rect) {
+	for _, other := range p.side.Openings {
+		if other.Status != plan.StatusRemove {
+			all = append(all, boxRect(other, room))
+		}
+	}
+	for _, v := range p.side.Fixtures {
+		if f := v.Fixture; inReach && hides[f.Kind] {
+			left, _ := p.side.Frame.Project(v.Frame.Origin)
+			all = append(all, rect{left - besideMargin, left + f.Width + besideMargin, f.Bottom, f.Top()})
+		}
+	}
+	return all
+}
+
+// hides says what a receptacle behind it could not be reached at. It is common practice
+// to set one beside a bed.
+var hides = map[plan.FixtureKind]bool{
+	plan.FixtureBed: true, plan.FixtureRange: true, plan.FixtureRefrigerator: true, plan.FixtureDishwasher: true,
+	plan.FixtureWasher: true, plan.FixtureDryer: true, plan.FixtureWaterHeater: true,
+	plan.FixtureTub: true, plan.FixtureShower: true,
+}
+
+// besideMargin is how far beside what would hide it a box is offered, so that a plug has
+// room (common practice).
+const besideMargin = 2 * unit.Inch
 
 // standing returns the place nearest to a wish that is clear of corners and breaks by a
 // margin, or the wish itself where nothing is.
