@@ -1,0 +1,128 @@
+package desk
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+
+	"studbay/app/look"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+func TestShortcutsWaitBehindDialogs(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	was := b.doc.Plan()
+	b.showCautions()
+	b.shortcut(ctrl, fyne.KeyZ)
+	if !plan.Equal(was, b.doc.Plan()) {
+		t.Error("undo ran behind a dialog")
+	}
+	b.press(b.dialog(), "Understood")
+	b.shortcut(ctrl, fyne.KeyZ)
+	if plan.Equal(was, b.doc.Plan()) {
+		t.Error("undo does not run once the dialog is gone")
+	}
+	for b.doc.History().CanUndo() {
+		b.doc.Undo()
+	}
+	empty := b.doc.Plan()
+	b.shortcut(ctrl, fyne.KeyZ) // nothing to undo: the command may not run
+	if !plan.Equal(empty, b.doc.Plan()) {
+		t.Error("a command that may not run did")
+	}
+}
+
+func TestUndoIsNamedInTheMenu(t *testing.T) {
+	b := newBench(t)
+	if item := b.item(MenuEdit, "Undo"); !item.Disabled {
+		t.Error("undo is offered with nothing done")
+	}
+	b.room(12*unit.Foot, 10*unit.Foot)
+	if item := b.item(MenuEdit, "Undo"); item.Disabled || !strings.Contains(item.Label, "Add room") {
+		t.Errorf("the menu says %q (disabled %v), want the step's name", item.Label, item.Disabled)
+	}
+}
+
+func (b *bench) item(m Menu, begins string) look.MenuItem {
+	b.t.Helper()
+	for _, item := range b.menuItems(m) {
+		if strings.HasPrefix(item.Label, begins) {
+			return item
+		}
+	}
+	b.t.Fatalf("no item of menu %d begins with %q", m, begins)
+	return look.MenuItem{}
+}
+
+func TestMenusOpenUnderTheirTitles(t *testing.T) {
+	b := newBench(t)
+	for i := range menuTitles {
+		test.Tap(b.menus.titles[i])
+		if b.window.Canvas().Overlays().Top() == nil {
+			t.Errorf("menu %v does not open", menuTitles[i])
+			continue
+		}
+		b.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+		b.noDialog()
+	}
+}
+
+func TestEveryShortcutIsOfOneCommand(t *testing.T) {
+	b := newBench(t)
+	of := map[string]string{}
+	ids := map[string]bool{}
+	for _, c := range b.commands {
+		if ids[c.ID] {
+			t.Errorf("two commands have the ID %s", c.ID)
+		}
+		ids[c.ID] = true
+		for _, k := range c.Keys {
+			if other, taken := of[k.String()]; taken {
+				t.Errorf("%s is of both %s and %s", k, other, c.ID)
+			}
+			of[k.String()] = c.ID
+			if _, custom := k.shortcut().(*desktop.CustomShortcut); custom && k.Mod == fyne.KeyModifierShift {
+				t.Errorf("%s of %s: the toolkit reports no shortcut of Shift alone", k, c.ID)
+			}
+		}
+	}
+}
+
+func TestMenusAreWorkedByKeys(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	key := func(names ...fyne.KeyName) {
+		for _, name := range names {
+			b.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: name})
+		}
+	}
+	test.Tap(b.menus.titles[MenuFile])
+	key(fyne.KeyRight)
+	if !b.menus.titles[MenuEdit].Chosen() || b.menus.titles[MenuFile].Chosen() {
+		t.Fatal("right does not go to the next menu")
+	}
+	key(fyne.KeyDown, fyne.KeyReturn) // the first that can be chosen: Undo
+	b.noDialog()
+	if b.doc.History().CanUndo() {
+		t.Error("Enter did not take the step back")
+	}
+	test.Tap(b.menus.titles[MenuView])
+	b.window.Canvas().Focused().TypedRune('c') // Cards
+	b.window.Canvas().Focused().TypedRune('c') // Colours
+	key(fyne.KeyRight, fyne.KeyDown, fyne.KeyDown, fyne.KeyReturn)
+	if got := b.prefs.mode(); got != look.ContrastMode && got != look.DarkMode {
+		t.Errorf("the colours chosen by keys are %q", got)
+	}
+	test.Tap(b.menus.titles[MenuFile])
+	key(fyne.KeyLeft)
+	if !b.menus.titles[MenuHelp].Chosen() {
+		t.Error("left of the first menu is not the last")
+	}
+	key(fyne.KeyEscape)
+	b.noDialog()
+}

@@ -1,0 +1,142 @@
+package desk
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"studbay/plan"
+	"studbay/plan/file"
+	"studbay/plan/unit"
+)
+
+func TestUnsavedChangesAreGuarded(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	drawn := b.doc.Plan()
+	b.New()
+	if !plan.Equal(drawn, b.doc.Plan()) {
+		t.Fatal("New took the plan away before it was answered")
+	}
+	b.press(b.dialog(), "Go back")
+	b.noDialog()
+	if !plan.Equal(drawn, b.doc.Plan()) {
+		t.Error("going back lost the plan")
+	}
+	b.New()
+	b.press(b.dialog(), "Do not save")
+	if b.doc.IsDirty() || plan.Equal(drawn, b.doc.Plan()) {
+		t.Error("letting go did not begin an empty plan")
+	}
+}
+
+func TestSaveOpenAndAChangeUnderneath(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+	b.noDialog()
+	if b.doc.IsDirty() {
+		t.Error("a saved plan is still said to be unsaved")
+	}
+	saved := b.doc.Plan()
+	b.New()
+	b.noDialog()
+	b.OpenGuarded(path)
+	b.until("the file", func() bool { return b.doc.Path() == path })
+	if !plan.Equal(saved, b.doc.Plan()) {
+		t.Error("the plan opened differs from the one saved")
+	}
+	if got := b.prefs.recent(); len(got) == 0 || got[0] != path {
+		t.Errorf("recent plans are %q, want %q first", got, path)
+	}
+
+	other := plan.New("Someone else's", newID(plan.KindLevel))
+	now, err := file.StampOf(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := file.Save(path, other, now); err != nil {
+		t.Fatal(err)
+	}
+	b.room(9*unit.Foot, 9*unit.Foot)
+	b.Save()
+	if !strings.Contains(textOf(b.dialog()), "changed by someone else") {
+		t.Fatalf("saving over another's change shows:\n%s", textOf(b.dialog()))
+	}
+	b.press(b.dialog(), "Go back")
+	b.noticeChange()
+	b.press(b.dialog(), "Read it again")
+	b.until("the other's plan", func() bool { return b.doc.Title() == "Someone else's" })
+}
+
+func TestAFailedSaveLosesNothing(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	drawn := b.doc.Plan()
+	b.saveAs(filepath.Join(t.TempDir(), "no", "such", "folder", "x.studbay"), nil)
+	said := textOf(b.dialog())
+	if !strings.Contains(said, "could not be saved") || !strings.Contains(said, "x.studbay") {
+		t.Errorf("a save that failed says:\n%s", said)
+	}
+	b.press(b.dialog(), "Go back")
+	if !plan.Equal(drawn, b.doc.Plan()) || !b.doc.IsDirty() {
+		t.Error("a save that failed lost the plan or its changes")
+	}
+}
+
+func TestABrokenFileIsRefusedPlainly(t *testing.T) {
+	b := newBench(t)
+	path := filepath.Join(t.TempDir(), "broken.studbay")
+	if err := os.WriteFile(path, []byte(`{"format": "studbay", "version"`), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	b.OpenGuarded(path)
+	b.until("the refusal", func() bool { return b.window.Canvas().Overlays().Top() != nil })
+	if said := textOf(b.dialog()); !strings.Contains(said, "broken.studbay") {
+		t.Errorf("the refusal does not name the file:\n%s", said)
+	}
+}
+
+func TestWhatWasKilledIsOffered(t *testing.T) {
+	folder := t.TempDir()
+	killed, err := file.OpenRecovery(folder)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := plan.New("Half a house", newID(plan.KindLevel))
+	if err := killed.Keep(file.Unsaved{Doc: "half", Time: time.Now(), Plan: p}); err != nil {
+		t.Fatal(err)
+	}
+	killed.Close() // as the end of the process would
+
+	b := newBench(t)
+	b.house.Close()
+	b.house.openRecovery(folder)
+	b.offerRecovery()
+	b.press(b.dialog(), "Take it up")
+	if b.doc.Title() != "Half a house" || !b.doc.IsDirty() {
+		t.Errorf("taken up %q, dirty %v; want the plan that was kept, unsaved", b.doc.Title(), b.doc.IsDirty())
+	}
+}
+
+func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+
+	other := newBench(t)
+	other.house.claims = b.house.claims
+	other.OpenGuarded(path)
+	other.until("the question", func() bool { return other.window.Canvas().Overlays().Top() != nil })
+	if said := textOf(other.dialog()); !strings.Contains(said, "another window has this plan open") {
+		t.Errorf("opening a plan a second time says:\n%s", said)
+	}
+	other.press(other.dialog(), "Open it all the same")
+	if other.doc.Path() != path {
+		t.Error("the plan is not opened all the same")
+	}
+}
