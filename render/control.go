@@ -2,6 +2,7 @@ package render
 
 import (
 	"math"
+	"slices"
 
 	"studbay/plan"
 	"studbay/render/scene"
@@ -14,8 +15,12 @@ type curve struct{ from, to *openingPlace }
 // on from load to load. A curve leaves a wall square to it, so it never runs along
 // one.
 func (d *drawing) controls() {
-	for c := range d.ix.Plan().Controls.All() {
-		if d.m.hides(c.ID) || d.m.isFar() {
+	if d.m.isFar() {
+		return
+	}
+	d.findControls()
+	for _, c := range d.joins {
+		if d.m.hides(c.ID) {
 			continue
 		}
 		var items []scene.Item
@@ -25,6 +30,19 @@ func (d *drawing) controls() {
 		}
 		d.piece(c.ID, LayerControls, items...)
 		d.avoid(c.ID, items...)
+	}
+}
+
+// findControls lists the controls that an opening in view is part of.
+func (d *drawing) findControls() {
+	if len(d.places) == 0 {
+		return
+	}
+	isIn := func(id plan.ID) bool { return d.places[id] != nil }
+	for c := range d.ix.Plan().Controls.All() {
+		if slices.ContainsFunc(c.Loads, isIn) || slices.ContainsFunc(c.Switches, isIn) {
+			d.joins = append(d.joins, c)
+		}
 	}
 }
 

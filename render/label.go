@@ -68,7 +68,7 @@ func (d *drawing) keepOffWalls() {
 // controlLetters returns the letters of the controls that each opening is part of.
 func (d *drawing) controlLetters() map[plan.ID]string {
 	letters := map[plan.ID]string{}
-	for c := range d.ix.Plan().Controls.All() {
+	for _, c := range d.joins {
 		if c.Letter == "" {
 			continue
 		}

@@ -39,6 +39,7 @@ type drawing struct {
 	in       map[plan.ID]*roomDrawing
 	drawn    map[plan.ID]bool          // breaks, each drawn once
 	places   map[plan.ID]*openingPlace // openings in view
+	joins    []*plan.Control           // those of openings in view
 	found    findings
 	field    field
 	standing field             // boxes of fixtures: names rather stand beside them
@@ -114,7 +115,7 @@ func (d *drawing) sortFindings(all []fill.Finding) {
 	d.found.byOpening = map[plan.ID][]*fill.Finding{}
 	for i := range all {
 		f := &all[i]
-		if f.Level != "" && f.Level != d.level {
+		if f.Level != "" && f.Level != d.level || f.Room != "" && len(d.rooms) > 0 && d.in[f.Room] == nil {
 			continue
 		}
 		if f.Opening != "" {
