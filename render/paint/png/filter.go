@@ -1,6 +1,11 @@
 package png
 
-import "image"
+import (
+	"image"
+	"math/bits"
+
+	"studbay/render/paint/raster"
+)
 
 const (
 	filterNone = 0
@@ -8,17 +13,18 @@ const (
 )
 
 // stretch is how many pixels are held at once against those above. Most of a page is as
-// the row above it, and what is costs no more than that comparison.
-const stretch = 16
+// the row above it, and where it has no edge it is not even held against it.
+const stretch = raster.TileWidth
 
 // filter turns rows of RGBA into rows of RGB less the row above, and sums them up.
 type filter struct {
-	row   []byte // the filter's byte and the pixels
-	inked []int  // where in row the stretches begin that are not all zero
-	black []byte // a row to hold the first against
-	low   uint64 // half of the Adler-32 of RFC 1950: 1 and all bytes
-	high  uint64 // the other half: the first half after each byte
-	until int    // how much of row is summed up
+	row   []byte   // the filter's byte and the pixels
+	inked []int    // where in row the stretches begin that are not all zero
+	black []byte   // a row to hold the first against
+	every []uint64 // tile
+	low   uint64   // half of the Adler-32 of RFC 1950: 1 and all bytes
+	high  uint64   // the other half: the first half after each byte
+	until int      // how much of row is summed up
 }
 
 // mod is the modulus of both halves. A row cannot make them overflow before they are
@@ -26,7 +32,13 @@ type filter struct {
 const mod = 65521
 
 func newFilter(width int) *filter {
-	return &filter{row: make([]byte, 1+3*width), black: make([]byte, 4*width)}
+	f := &filter{row: make([]byte, 1+3*width), black: make([]byte, 4*width)}
+	tiles := (width + stretch - 1) / stretch
+	f.every = make([]uint64, (tiles+63)/64)
+	for i := range tiles {
+		f.every[i/64] |= 1 << (i % 64)
+	}
+	return f
 }
 
 // begin makes ready for the first row of a strip.
@@ -35,13 +47,14 @@ func (f *filter) begin() { f.low, f.high = 1, 0 }
 // sum returns the Adler-32 of all rows since the strip began.
 func (f *filter) sum() uint32 { return uint32(f.high<<16 | f.low) }
 
-// next sets row to row y of im with its filter byte before it. The first row is less
-// nothing, as a strip does not look back.
-func (f *filter) next(im *image.RGBA, y int) {
+// next sets row to row y of im with its filter byte before it. The
+// first row is less nothing, as a strip does not look back.
+func (f *filter) next(im *image.RGBA, edges *raster.Edges, y int) {
 	at, long := y*im.Stride, 4*im.Rect.Dx()
-	kind, above := byte(filterNone), f.black
+	kind, above, tiles, others := byte(filterNone), f.black, f.every, f.every
 	if y > 0 {
 		kind, above = filterUp, im.Pix[at-im.Stride:at-im.Stride+long]
+		tiles, others = edges.Row(y), edges.Row(y-1)
 	}
 	for _, from := range f.inked {
 		clear(f.row[from:min(from+3*stretch, len(f.row))])
@@ -49,22 +62,27 @@ func (f *filter) next(im *image.RGBA, y int) {
 	f.inked, f.until = f.inked[:0], 0
 	f.row[0] = kind
 	f.add(0, 1)
-	f.less(im.Pix[at:at+long], above)
+	for i := range tiles {
+		f.less(im.Pix[at:at+long], above, 64*i, tiles[i]|others[i])
+	}
 	f.add(len(f.row), len(f.row))
 	f.low, f.high = f.low%mod, f.high%mod
 }
 
-// less sets the pixels of row, which is zero, to the difference of two rows.
-func (f *filter) less(pix, above []byte) {
+// less sets the pixels of row, which is zero, to the difference of two rows, in the
+// tiles of a word from one on.
+func (f *filter) less(pix, above []byte, first int, tiles uint64) {
 	const step = 4 * stretch
-	at := 0
-	for ; at+step <= len(pix); at += step {
-		if [step]byte(pix[at:at+step]) != [step]byte(above[at:at+step]) {
-			f.stretch(at/4, pix[at:at+step], above[at:at+step])
+	for ; tiles != 0; tiles &= tiles - 1 {
+		tile := first + bits.TrailingZeros64(tiles)
+		at := tile * step
+		if at+step > len(pix) {
+			f.stretch(tile*stretch, pix[at:], above[at:])
+			return
 		}
-	}
-	if at < len(pix) {
-		f.stretch(at/4, pix[at:], above[at:])
+		if [step]byte(pix[at:at+step]) != [step]byte(above[at:at+step]) {
+			f.stretch(tile*stretch, pix[at:at+step], above[at:at+step])
+		}
 	}
 }
 

@@ -5,6 +5,8 @@ import (
 	"image"
 
 	"github.com/klauspost/compress/flate"
+
+	"studbay/render/paint/raster"
 )
 
 // strip is a band of rows on its way into the file.
@@ -32,13 +34,13 @@ func newPacker(width int) *packer {
 
 // pack deflates the rows of im as RGB. Colours are opaque. The last strip ends the
 // deflate stream, the others end on a byte and leave it open.
-func (p *packer) pack(im *image.RGBA, last bool) (strip, error) {
+func (p *packer) pack(im *image.RGBA, edges *raster.Edges, last bool) (strip, error) {
 	var out bytes.Buffer
 	p.flate.Reset(&out)
 	p.filter.begin()
 	height := im.Rect.Dy()
 	for y := range height {
-		p.filter.next(im, y)
+		p.filter.next(im, edges, y)
 		if _, err := p.flate.Write(p.filter.row); err != nil {
 			return strip{}, err
 		}

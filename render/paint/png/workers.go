@@ -83,25 +83,34 @@ func (s *strips) stop(err error) error {
 // work draws and packs bands until there are no more. Once the context is over it
 // answers every band with its error.
 func (p page) work(ctx context.Context, jobs <-chan int, results []chan result) {
-	im := image.NewRGBA(image.Rect(0, 0, p.size.X, min(bandHeight, p.size.Y)))
-	packer := newPacker(p.size.X)
+	b := &board{page: p, packer: newPacker(p.size.X)}
+	b.im = image.NewRGBA(image.Rect(0, 0, p.size.X, min(bandHeight, p.size.Y)))
 	for i := range jobs {
-		results[i] <- p.band(ctx, i, im, packer)
+		results[i] <- b.band(ctx, i)
 	}
 }
 
-func (p page) band(ctx context.Context, i int, im *image.RGBA, packer *packer) result {
+// board is what a worker draws its bands on, one after another.
+type board struct {
+	page
+	im     *image.RGBA
+	edges  raster.Edges
+	packer *packer
+}
+
+func (b *board) band(ctx context.Context, i int) result {
 	if err := ctx.Err(); err != nil {
 		return result{err: err}
 	}
-	top := i * bandHeight
-	height := min(bandHeight, p.size.Y-top)
-	part := im.SubImage(image.Rect(0, 0, p.size.X, height)).(*image.RGBA)
-	draw.Draw(part, part.Rect, image.NewUniform(color.NRGBA(p.paper)), image.Point{}, draw.Src)
-	p.drawing.Draw(part, image.Pt(0, top), func() bool { return ctx.Err() != nil })
+	top := image.Pt(0, i*bandHeight)
+	size := image.Pt(b.size.X, min(bandHeight, b.size.Y-top.Y))
+	part := b.im.SubImage(image.Rectangle{Max: size}).(*image.RGBA)
+	draw.Draw(part, part.Rect, image.NewUniform(color.NRGBA(b.paper)), image.Point{}, draw.Src)
+	b.drawing.Draw(part, top, func() bool { return ctx.Err() != nil })
 	if err := ctx.Err(); err != nil {
 		return result{err: err}
 	}
-	s, err := packer.pack(part, top+height == p.size.Y)
+	b.drawing.Edges(&b.edges, top, size)
+	s, err := b.packer.pack(part, &b.edges, top.Y+size.Y == b.size.Y)
 	return result{s, err}
 }
