@@ -69,6 +69,7 @@ var scales = map[string]struct {
 	"ns/op":      {1e-9, seconds},
 	"ours-ms":    {1e-3, seconds},
 	"json-ms":    {1e-3, seconds},
+	"bare-ms":    {1e-3, seconds},
 	"bytes/edit": {1, byteCount},
 	peak:         {1, byteCount},
 }

@@ -20,7 +20,7 @@ const patience = 30 * time.Second
 
 // A Display is a virtual screen of its own with a window manager on it.
 type Display struct {
-	t      *testing.T
+	t      testing.TB
 	name   string // as in DISPLAY: ":99"
 	size   image.Point
 	frames string // the file Xvfb keeps the screen's pixels in
@@ -41,7 +41,7 @@ const windowRules = `<?xml version="1.0"?>
 
 // OpenDisplay starts a display of the given size in pixels and takes it down with
 // the test.
-func OpenDisplay(t *testing.T, width, height int) *Display {
+func OpenDisplay(t testing.TB, width, height int) *Display {
 	t.Helper()
 	needTools(t)
 	folder := t.TempDir()
@@ -54,7 +54,7 @@ func OpenDisplay(t *testing.T, width, height int) *Display {
 
 // needTools skips the test where the tools are missing, or fails it where they
 // must be there.
-func needTools(t *testing.T) {
+func needTools(t testing.TB) {
 	t.Helper()
 	for _, tool := range []string{"Xvfb", "openbox", "xdotool"} {
 		if _, err := exec.LookPath(tool); err != nil {
@@ -116,7 +116,7 @@ func (d *Display) Until(what string, done func() bool) {
 
 // launch starts cmd with its output in the file log, and ends it with the test,
 // or with this process should that be killed.
-func launch(t *testing.T, cmd *exec.Cmd, log string) (ended <-chan error) {
+func launch(t testing.TB, cmd *exec.Cmd, log string) (ended <-chan error) {
 	t.Helper()
 	out, err := os.Create(log)
 	if err != nil {

@@ -92,7 +92,7 @@ func (d *Display) shotIfFailed() {
 
 // shotsFolder is where a test's pictures go: STUDBAY_SHOTS, else a temporary
 // folder that is removed when the test passes.
-func shotsFolder(t *testing.T) string {
+func shotsFolder(t testing.TB) string {
 	t.Helper()
 	if folder := os.Getenv("STUDBAY_SHOTS"); folder != "" {
 		if err := os.MkdirAll(folder, 0o755); err != nil {

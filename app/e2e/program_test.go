@@ -16,7 +16,7 @@ import (
 
 // A Program is one run of studbay on a display.
 type Program struct {
-	t      *testing.T
+	t      testing.TB
 	on     *Display
 	Home   string // its home folder, where a test puts plans and finds exports
 	stderr string // the file with what it wrote to stderr and stdout
