@@ -7,6 +7,7 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"studbay/app/verb"
@@ -18,15 +19,27 @@ func main() {
 
 func run(args []string) int {
 	if wantsWindow(args) {
-		return openWindow(args)
+		return openWindow(absolute(args))
 	}
 	return verb.Run(args, verb.Streams{In: os.Stdin, Out: os.Stdout, Err: os.Stderr})
 }
 
-// wantsWindow reports whether no verb is asked for: there is no argument, or one that
-// is a plan's file.
+// wantsWindow reports whether no verb is asked for: all arguments, if there are any, are
+// plans' files.
 func wantsWindow(args []string) bool {
-	return len(args) == 0 || len(args) == 1 && isPlan(args[0])
+	return !slices.ContainsFunc(args, func(arg string) bool { return !isPlan(arg) })
+}
+
+// absolute returns the paths as they hold wherever the program is started next: a
+// window remembers them.
+func absolute(paths []string) (all []string) {
+	for _, path := range paths {
+		if whole, err := filepath.Abs(path); err == nil {
+			path = whole
+		}
+		all = append(all, path)
+	}
+	return all
 }
 
 func isPlan(arg string) bool {
