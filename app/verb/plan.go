@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io/fs"
 	"path/filepath"
 	"strings"
 
@@ -61,16 +60,7 @@ func notWritten(name string, err error) error {
 	if errors.Is(err, context.Canceled) {
 		return fmt.Errorf("%s: stopped; nothing was written", name)
 	}
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return fmt.Errorf("%s: there is no folder %s; make it or name another", name, filepath.Dir(name))
-	case errors.Is(err, fs.ErrPermission):
-		return fmt.Errorf("%s: writing in %s is not allowed; name another folder by --to", name, filepath.Dir(name))
-	}
-	if where := new(fs.PathError); errors.As(err, &where) {
-		return fmt.Errorf("%s: cannot be written here: %w", name, where.Err)
-	}
-	return err
+	return file.NotWritten(name, err)
 }
 
 // onePlan wants the file of a plan and nothing else behind the flags.
