@@ -21,7 +21,7 @@ type filter struct {
 	row   []byte   // the filter's byte and the pixels
 	inked []int    // where in row the stretches begin that are not all zero
 	black []byte   // a row to hold the first against
-	every []uint64 // tile
+	every []uint64 // every tile of a row, as raster.Edges has them
 	low   uint64   // half of the Adler-32 of RFC 1950: 1 and all bytes
 	high  uint64   // the other half: the first half after each byte
 	until int      // how much of row is summed up
@@ -47,8 +47,8 @@ func (f *filter) begin() { f.low, f.high = 1, 0 }
 // sum returns the Adler-32 of all rows since the strip began.
 func (f *filter) sum() uint32 { return uint32(f.high<<16 | f.low) }
 
-// next sets row to row y of im with its filter byte before it. The
-// first row is less nothing, as a strip does not look back.
+// next sets row to row y of im with its filter byte before it. The first row is less
+// nothing, as a strip does not look back.
 func (f *filter) next(im *image.RGBA, edges *raster.Edges, y int) {
 	at, long := y*im.Stride, 4*im.Rect.Dx()
 	kind, above, tiles, others := byte(filterNone), f.black, f.every, f.every
