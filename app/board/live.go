@@ -3,6 +3,7 @@ package board
 import (
 	"image"
 	"math"
+	"slices"
 
 	"studbay/fill"
 	"studbay/plan"
@@ -71,6 +72,7 @@ func (s *scribe) draw() []shape {
 		}
 		s.selected(id)
 	}
+	s.stretches()
 	for _, id := range p.Moving {
 		s.moving(id)
 	}
@@ -156,6 +158,42 @@ func (s *scribe) selected(id plan.ID) {
 	case plan.KindCable, plan.KindControl:
 		s.wire(id)
 	}
+}
+
+// stretches draws the stretches of findings of what is chosen once more, above the
+// outline that marks it.
+func (s *scribe) stretches() {
+	if len(s.pic.Selected) == 0 {
+		return
+	}
+	for i := range s.pic.Findings {
+		f := &s.pic.Findings[i]
+		if len(f.Stretches) == 0 || f.Waived != nil || f.Level != "" && f.Level != s.pic.Level {
+			continue
+		}
+		if !slices.Contains(s.pic.Selected, f.About) && (f.Room == "" || !slices.Contains(s.pic.Selected, f.Room)) {
+			continue
+		}
+		for _, stretch := range f.Stretches {
+			if len(s.shapes) > mostShapes/2 {
+				return
+			}
+			in := direction(plan.FrameOf(stretch.Line).Out()).Mul(2.5 * s.density)
+			s.add(shape{kind: lineShape, a: s.at(stretch.Line.A).Add(in), b: s.at(stretch.Line.B).Add(in),
+				width: 4 * s.density, color: severityInk(s.pic.Theme, f.Severity)})
+		}
+	}
+}
+
+// severityInk returns the colour of a severity.
+func severityInk(t render.Theme, s fill.Severity) scene.Color {
+	switch s {
+	case fill.Stop:
+		return t.Stop
+	case fill.Warn:
+		return t.Warn
+	}
+	return t.Note
 }
 
 // wire draws the line of a chosen cable or control over the one painted.

@@ -85,3 +85,32 @@ func TestAMovingTagHasAGround(t *testing.T) {
 		t.Errorf("the tag has no ground: %T %T", objects[n-2], objects[n-1])
 	}
 }
+
+// The outline of a chosen room does not hide the stretch that a finding is of.
+func TestStretchesStandAboveWhatIsChosen(t *testing.T) {
+	s := newStage(t, 60)
+	pic := s.board.pic
+	for i := range pic.Findings {
+		f := &pic.Findings[i]
+		if len(f.Stretches) == 0 || f.Room == "" || f.Waived != nil {
+			continue
+		}
+		pic.Selected = []plan.ID{f.Room}
+		d := scribe{pic: pic, view: s.board.view, density: 1}
+		shapes := d.draw()
+		ink, outline, mark := severityInk(pic.Theme, f.Severity), -1, -1
+		for at, sh := range shapes {
+			if sh.kind == lineShape && sh.color == pic.Theme.Accent {
+				outline = at
+			}
+			if sh.kind == lineShape && sh.color == ink {
+				mark = at
+			}
+		}
+		if outline < 0 || mark < outline {
+			t.Errorf("the outline is drawn at %d, the stretch at %d", outline, mark)
+		}
+		return
+	}
+	t.Fatal("the house has no finding with a stretch in a room")
+}

@@ -63,6 +63,8 @@ func (d *Desk) removeSelected() {
 	if !errors.Is(err, plan.ErrInUse) {
 		return
 	}
+	d.said = words.Text{} // the question says it
+	d.showHint()
 	d.ask(question{
 		title: d.say("remove.title", "Take out all that hangs on it too?"),
 		body:  d.errorText(err),
