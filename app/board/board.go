@@ -31,7 +31,7 @@ type Board struct {
 
 // New returns an empty board.
 func New(host Host) *Board {
-	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(60, 60)}, symbols: map[ghostKey]ghostImage{}}
+	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(emptyCorner, emptyCorner)}, symbols: map[ghostKey]ghostImage{}}
 	b.made = 1
 	b.mouse = mouse{host: host, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
 	b.easel.later = fyne.Do
@@ -83,7 +83,8 @@ func (b *Board) zoomAtMiddle(zoom float64) {
 	b.setView(b.view.Zoomed(zoom, b.density(), float64(on.Min.X+on.Max.X)/2, float64(on.Min.Y+on.Max.Y)/2))
 }
 
-// Fit shows the whole level. Before there is room for it, it waits until there is.
+// Fit shows the whole level; an empty one at the usual scale. Before there is room for
+// it, it waits until there is.
 func (b *Board) Fit() {
 	on := b.screen()
 	b.toFit = b.pic.Index == nil || on.Dx() < 2*tapeWidth || on.Dy() < 2*tapeWidth
@@ -92,8 +93,15 @@ func (b *Board) Fit() {
 	}
 	if box, ok := b.pic.Index.Extent(b.pic.Level); ok {
 		b.setView(Fitted(box, on, zoomOf(1.0/12, b.density()), b.density()))
+		return
 	}
+	d := b.density()
+	b.setView(View{Zoom: zoomOf(usual[b.pic.Voice.System].ratio, d), At: image.Pt(int(emptyCorner*d), int(emptyCorner*d))})
 }
+
+// emptyCorner is how far the origin of an empty plan stands from the board's corner, in
+// units.
+const emptyCorner = 60
 
 // Reveal brings a box of the plan wholly into view and moves no farther than that takes:
 // not at all where it is in view. The zoom changes only where the box would not fit.

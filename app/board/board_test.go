@@ -166,3 +166,18 @@ func TestScaleStaysOnAnotherScreen(t *testing.T) {
 		t.Errorf("the bitmap of %v pixels is %v wide at density 2", shown.frame.Dx(), got.Width)
 	}
 }
+
+func TestAnEmptyPlanIsShownAtTheUsualScale(t *testing.T) {
+	s := newStage(t, 60)
+	level := plan.ID("vaaaaaaaa")
+	for system, want := range map[unit.System]string{unit.Imperial: "1/4 in = 1 ft", unit.Metric: "1:50"} {
+		s.board.ZoomTo(1.0 / 20)
+		s.board.SetPicture(Picture{
+			Index: plan.NewIndex(plan.New("Empty", level)), Level: level, Theme: s.board.pic.Theme, Voice: words.Voice{System: system},
+		})
+		s.board.Fit()
+		if got := s.board.ScaleText(); got != want {
+			t.Errorf("an empty plan is shown at %s, want %s", got, want)
+		}
+	}
+}
