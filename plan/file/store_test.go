@@ -211,3 +211,28 @@ func TestSaveSweepsOldLeftovers(t *testing.T) {
 		t.Errorf("left %v", got)
 	}
 }
+
+// A clock that goes back, or a file dated in the future, neither hides a change nor
+// makes one up: the bytes decide.
+func TestClockGoingBack(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "shed.studbay")
+	stamp := saving(t, path, Stamp{})
+	for _, when := range []time.Time{time.Now().Add(-24 * time.Hour), time.Now().Add(24 * time.Hour), time.Unix(0, 0)} {
+		if err := os.Chtimes(path, when, when); err != nil {
+			t.Fatal(err)
+		}
+		if changed, err := HasChanged(path, stamp); changed || err != nil {
+			t.Errorf("dated %v: changed %v, %v", when, changed, err)
+		}
+		stamp = saving(t, path, stamp)
+	}
+	theirs := string(bytes.Replace([]byte(content(t, path)), []byte("Boat shed"), []byte("Goat shed"), 1))
+	write(t, path, theirs)
+	before := stamp.ModTime.Add(-time.Hour)
+	if err := os.Chtimes(path, before, before); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := Save(path, sample(), stamp); !errors.Is(err, ErrChanged) {
+		t.Errorf("other bytes, dated before ours: %v", err)
+	}
+}

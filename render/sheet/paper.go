@@ -15,8 +15,9 @@ type Paper struct {
 }
 
 // Papers lists the sizes, each family from the smallest. Letter and tabloid are sizes A
-// and B, ARCH C and D the architectural sizes, all of ASME Y14.1; A4 to A1 are of
-// ISO 216:2007, whole millimetres as the standard rounds them.
+// and B of ASME Y14.1; ARCH C and D are the architectural sizes that plan printers hold
+// (common practice); A4 to A1 are of ISO 216:2007, whole millimetres as the standard
+// rounds them.
 var Papers = []Paper{
 	{"letter", 11 * unit.Inch, 17 * unit.Inch / 2, unit.Imperial},
 	{"tabloid", 17 * unit.Inch, 11 * unit.Inch, unit.Imperial},
