@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
+	"studbay/plan/file"
 	"studbay/plan/words"
 	"studbay/render/paint"
 	"studbay/render/scene"
@@ -46,7 +47,7 @@ func (d *Desk) export(job sheetJob) {
 		d.house.post(func() {
 			shown.lower()
 			d.busy = nil
-			d.exported(files, err)
+			d.exported(job.path, files, err)
 		})
 	}()
 }
@@ -60,11 +61,11 @@ func (d *Desk) planDate() time.Time {
 	return time.Time{}
 }
 
-func (d *Desk) exported(files []string, err error) {
+func (d *Desk) exported(path string, files []string, err error) {
 	switch {
 	case errors.Is(err, context.Canceled) || d.closed:
 	case err != nil:
-		d.trouble(d.say("export.failed", "The sheets could not be exported"), err)
+		d.trouble(d.say("export.failed", "The sheets could not be exported"), file.NotWritten(path, err))
 	default:
 		lines := make([]string, len(files))
 		for i, f := range files {
@@ -92,7 +93,7 @@ func (d *Desk) exportSchedule(extension string) {
 		path = withExtension(path, extension)
 		rows := tables.Schedule(d.doc.Index(), d.doc.Result(), words.Voice{Catalogue: d.voice.Catalogue, System: d.doc.System()})
 		if err := tables.Save(path, rows); err != nil {
-			d.trouble(d.say("schedule.failed", "The schedule could not be written"), err)
+			d.trouble(d.say("schedule.failed", "The schedule could not be written"), file.NotWritten(path, err))
 			return
 		}
 		d.tell(d.say("export.done", "{0} written", filepath.Base(path)), shortPath(path))

@@ -29,7 +29,7 @@ func (d *Desk) offerRecovery() {
 			u.Time.Local().Format("2006-01-02 15:04")),
 		answers: []answer{
 			{d.say("answer.later", "Later"), d.offerRecovery},
-			{d.say("answer.give-up", "Give it up"), func() { _ = h.recovery.Drop(u.Doc); d.offerRecovery() }},
+			{d.say("answer.give-up", "Discard it"), func() { _ = h.recovery.Drop(u.Doc); d.offerRecovery() }},
 			{d.say("answer.take-up", "Take it up"), func() { d.takeUp(u); d.offerRecovery() }},
 		},
 	})

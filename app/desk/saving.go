@@ -126,13 +126,33 @@ func (d *Desk) saveAs(path string, then func()) {
 	d.saveTo(path, stamp, then)
 }
 
+// nameAfter returns the edit that gives a plan without a title of its own that of the
+// file it is first saved to, and the plan after it.
+func (d *Desk) nameAfter(path string) (plan.Edit, plan.Plan) {
+	p := d.doc.Plan()
+	if d.doc.Path() != "" || p.Header == nil || p.Header.Title != d.say("plan.untitled", "Untitled plan") {
+		return nil, p
+	}
+	named := *p.Header
+	named.Title = strings.TrimSuffix(filepath.Base(path), extension)
+	e := plan.ChangeHeader{Header: named}
+	after, err := e.Apply(p)
+	if err != nil {
+		return nil, p // the old title serves where this one is refused
+	}
+	return e, after
+}
+
 // saveTo writes the plan where the file is still what the stamp says.
 func (d *Desk) saveTo(path string, expect file.Stamp, then func()) {
-	p := d.doc.Plan()
+	naming, p := d.nameAfter(path)
 	stamp, err := file.Save(path, p, expect)
 	if err != nil && !errors.Is(err, file.ErrUnsynced) {
 		d.saveFailed(path, err, then)
 		return
+	}
+	if naming != nil && d.Do(naming) == nil {
+		p = d.doc.Plan()
 	}
 	if path != d.doc.Path() {
 		d.release()

@@ -140,3 +140,17 @@ func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
 		t.Error("the plan is not opened all the same")
 	}
 }
+
+func TestAPlanWithoutATitleTakesThatOfItsFile(t *testing.T) {
+	b := newBench(t)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+	if got := b.doc.Title(); got != "den" || b.doc.IsDirty() {
+		t.Errorf("saved as den.studbay: titled %q, unsaved %v", got, b.doc.IsDirty())
+	}
+	other := filepath.Join(t.TempDir(), "other.studbay")
+	b.saveAs(other, nil)
+	if got := b.doc.Title(); got != "den" {
+		t.Errorf("saved under another name: titled %q", got)
+	}
+}
