@@ -199,7 +199,7 @@ func (c *cottage) bedroomSide() {
 		noted("feeds the bunk room too"))
 	c.opening("fan-control", b.on(3, 46), c.lights)
 	c.opening("fan-light", b.ceiling(374, 62), c.lights)
-	c.opening("smoke", b.ceiling(316, 40), c.lights)
+	c.opening("smoke", b.ceiling(430, 62), c.lights)
 
 	t := c.bath
 	basin := c.opening("basin", t.on(0, 44), c.bathroom)
