@@ -284,3 +284,13 @@ func pressNamed(t *testing.T, c Card, says string) {
 // TestCardsKeepToTheirColumn holds every card to its width at every scale of the
 
 // interface: what is wider is cut at the edge of the window.
+
+func TestTypingReplacesALineReachedByTheKeys(t *testing.T) {
+	d := newDesktop(t)
+	f := fieldNamed(t, For(d.context(), []plan.ID{plug}), "Height to centre")
+	f.Entry().FocusGained()
+	f.Entry().TypedRune('9')
+	if got := f.Entry().Text; got != "9" {
+		t.Errorf("typed 9 into a line just reached: %q", got)
+	}
+}

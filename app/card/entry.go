@@ -24,9 +24,13 @@ func newEntry() *Entry {
 	return e
 }
 
-// FocusGained implements fyne.Focusable.
+// FocusGained implements fyne.Focusable. A line reached by the keys is chosen whole, so
+// that typing replaces it; a click that brings the focus undoes that.
 func (e *Entry) FocusGained() {
 	e.Entry.FocusGained()
+	if !e.MultiLine {
+		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
 	if e.focused != nil {
 		e.focused()
 	}

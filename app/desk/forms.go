@@ -31,6 +31,12 @@ type formEntry struct {
 	giveUp func()
 }
 
+// FocusGained implements fyne.Focusable. Typing replaces a line reached by the keys.
+func (e *formEntry) FocusGained() {
+	e.Entry.FocusGained()
+	e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
 // TypedKey implements fyne.Focusable.
 func (e *formEntry) TypedKey(key *fyne.KeyEvent) {
 	if key.Name == fyne.KeyEscape {
