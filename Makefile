@@ -16,10 +16,11 @@ BIN ?=
 help: ## list the targets
 	@sed -n 's/^\([a-z]*\):.*## \(.*\)/\1\t\2/p' Makefile | expand -t 10
 
-run: ## build the program and start it (ARGS='...' is passed on)
+run: ## build the program and open it on the demo (ARGS='...' in place of the demo)
 	@.ci/setup run
 	@go build -o bin/studbay ./app
-	@bin/studbay $(ARGS)
+	@test -e bin/cottage.studbay || bin/studbay new --demo cottage --to bin/cottage.studbay
+	@bin/studbay $(or $(ARGS),bin/cottage.studbay)
 
 build: ## build bin/studbay
 	@.ci/setup run
