@@ -42,8 +42,12 @@ type state struct {
 type known struct{ pen, fill, text, alpha, font bool }
 
 // forget is for where the page's state is no longer that last written, but one from
-// before.
-func (p *painter) forget() { p.state = state{} }
+// before. The library goes by the last fill it wrote to tell whether text needs a colour
+// of its own, so a fill is written anew.
+func (p *painter) forget() {
+	p.state = state{}
+	p.doc.SetFillColor(0, 0, 0)
+}
 
 // begin is for a new page, whose ink is not transparent.
 func (p *painter) begin() { p.state = state{alpha: 0xff, known: known{alpha: true}} }

@@ -124,9 +124,9 @@ func TestEachPageHasItsBookmark(t *testing.T) {
 }
 
 // rasterised returns the first page as poppler draws it, without smoothing.
-func rasterised(t *testing.T, dpi string) image.Image {
+func rasterised(t *testing.T, pages []*scene.Scene, dpi string) image.Image {
 	t.Helper()
-	_, dir := tool(t, pages(), "pdftoppm", func(pdf, dir string) []string {
+	_, dir := tool(t, pages, "pdftoppm", func(pdf, dir string) []string {
 		return []string{"-r", dpi, "-png", "-f", "1", "-l", "1", "-aa", "no", "-aaVector", "no", pdf, filepath.Join(dir, "page")}
 	})
 	found, err := filepath.Glob(filepath.Join(dir, "page*.png"))
@@ -151,7 +151,7 @@ func red(im image.Image, x, y int) uint8 {
 }
 
 func TestWallMeasuresItsLengthOnPaper(t *testing.T) {
-	im := rasterised(t, "600")
+	im := rasterised(t, pages(), "600")
 	if got := im.Bounds().Size(); got.X != 10200 || got.Y != 6600 {
 		t.Errorf("page is %v pixels at 600 dpi, want 17 by 11 in", got)
 	}
@@ -171,7 +171,7 @@ func TestWallMeasuresItsLengthOnPaper(t *testing.T) {
 // TestClipTakesBackWhatItChanged: ending a clip brings back the ink of before it, so
 // the text after it must not be as pale as what came before.
 func TestClipTakesBackWhatItChanged(t *testing.T) {
-	im := rasterised(t, "100")
+	im := rasterised(t, pages(), "100")
 	darkest := uint8(0xff)
 	for y := 780; y < 795; y++ { // round the baseline of "after the clip", 200 mm down
 		for x := 110; x < 200; x++ {
@@ -203,5 +203,31 @@ func TestStrangeTextDoesNotBreakTheFile(t *testing.T) {
 	out, _ := tool(t, []*scene.Scene{s}, "qpdf", func(pdf, _ string) []string { return []string{"--check", pdf} })
 	if strings.Contains(strings.ToUpper(out), "WARNING") {
 		t.Errorf("qpdf --check says:\n%s", out)
+	}
+}
+
+// Text after a clip has its own colour, even where the last fill in the clip had the
+// same and the last one before it another: a library that takes the two for one and
+// writes nothing leaves white letters on white paper.
+func TestTextAfterAClipIsInked(t *testing.T) {
+	page := &scene.Scene{Width: 4 * unit.Inch, Height: 4 * unit.Inch}
+	box := scene.Rect{Min: scene.Point{X: 5, Y: 5}, Max: scene.Point{X: 20, Y: 20}}
+	white := scene.Color{R: 0xff, G: 0xff, B: 0xff, A: 0xff}
+	page.Add(
+		scene.Fill{Path: box.Path(), Color: white},
+		scene.Group{Layer: scene.Layer{Clip: &box}, Items: []scene.Item{scene.Fill{Path: box.Expanded(-5).Path(), Color: ink}}},
+		run(10, 60, 40, "MMM"),
+	)
+	pic := rasterised(t, []*scene.Scene{page}, "72")
+	dark := 0
+	for y := 110; y < 180; y++ {
+		for x := range pic.Bounds().Dx() {
+			if red(pic, x, y) < 0x80 {
+				dark++
+			}
+		}
+	}
+	if dark < 200 {
+		t.Errorf("%d dark pixels where three large letters stand", dark)
 	}
 }
