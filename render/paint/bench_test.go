@@ -39,8 +39,9 @@ func sheets(t testing.TB, openings int) []*scene.Scene {
 	return pages
 }
 
-// BenchmarkSheet draws the plan's sheet at 300 dpi beside the blank page, which is as fast
-// as this way of writing can be, and beside librsvg as a whole process.
+// BenchmarkSheet draws the plan's sheet at 300 dpi beside the blank page, by our encoder,
+// which passes over what is blank, and by one that does not; and beside librsvg as a
+// whole process.
 func BenchmarkSheet(b *testing.B) {
 	page := sheets(b, common)[0]
 	blank := &scene.Scene{Width: page.Width, Height: page.Height}
@@ -55,6 +56,11 @@ func BenchmarkSheet(b *testing.B) {
 			}
 		})
 	}
+	b.Run("plain", func(b *testing.B) {
+		for b.Loop() {
+			blankPlainly(b, blank, png.DefaultDPI)
+		}
+	})
 	b.Run("librsvg", func(b *testing.B) {
 		d := newDrawer(b)
 		files := d.pages(b, []*scene.Scene{page})
