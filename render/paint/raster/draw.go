@@ -117,15 +117,6 @@ func (c *canvas) draw(o *op) {
 	}
 }
 
-func (c *canvas) fill(o *op) {
-	if r, is := o.rectangle(); is {
-		c.rectangle(r, o.color)
-		return
-	}
-	c.trace(o.lines)
-	c.gg.Fill()
-}
-
 var (
 	caps  = [...]gg.LineCap{scene.ButtCap: gg.LineCapButt, scene.SquareCap: gg.LineCapSquare} // round ones are lines
 	joins = [...]gg.LineJoin{scene.RoundJoin: gg.LineJoinRound, scene.BevelJoin: gg.LineJoinBevel}

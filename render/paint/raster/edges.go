@@ -58,13 +58,13 @@ func (e *Edges) mark(r image.Rectangle) {
 	for y := r.Min.Y / TileHeight; y <= (r.Max.Y-1)/TileHeight; y++ {
 		row := e.tiles[y*e.words : (y+1)*e.words]
 		for i := first / 64; i <= last/64; i++ {
-			row[i] |= bits(first-64*i, last-64*i)
+			row[i] |= run(first-64*i, last-64*i)
 		}
 	}
 }
 
-// bits returns a word with the bits from one to another, as far as it has them.
-func bits(first, last int) uint64 {
+// run returns a word with the bits from one to another, as far as it has them.
+func run(first, last int) uint64 {
 	return ^uint64(0) << max(first, 0) & (^uint64(0) >> max(63-last, 0))
 }
 

@@ -90,7 +90,7 @@ func TestBits(t *testing.T) {
 		{-64, 0, 1},
 		{63, 127, 1 << 63},
 	} {
-		if got := bits(tt.first, tt.last); got != tt.want {
+		if got := run(tt.first, tt.last); got != tt.want {
 			t.Errorf("bits %d to %d are %x, want %x", tt.first, tt.last, got, tt.want)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"image"
 	"image/color"
 	"math"
+	"math/bits"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -22,8 +23,12 @@ func distance(p, a, b scene.Point) float64 {
 	return math.Hypot(off.X, off.Y)
 }
 
-// covered returns how much of a pixel is within reach of a line, from 8 by 8 samples
-// where that is in question.
+// samples are how many places of a pixel are looked at.
+const samples = 256
+
+// covered returns how much of a pixel is within reach of a line, from samples where that
+// is in question. They are a Hammersley set, no two of them in one row or column: on a
+// square grid an upright edge would be seen in steps of a whole row.
 func covered(x, y int, reach float64, points []scene.Point) float64 {
 	at := func(dx, dy float64) float64 {
 		p, least := scene.Point{X: float64(x) + dx, Y: float64(y) + dy}, math.Inf(1)
@@ -38,12 +43,12 @@ func covered(x, y int, reach float64, points []scene.Point) float64 {
 		return 1
 	}
 	n := 0
-	for i := range 64 {
-		if at((float64(i%8)+.5)/8, (float64(i/8)+.5)/8) <= reach {
+	for i := range samples {
+		if at((float64(i)+.5)/samples, (float64(bits.Reverse8(uint8(i)))+.5)/samples) <= reach {
 			n++
 		}
 	}
-	return float64(n) / 64
+	return float64(n) / samples
 }
 
 // ink returns the area inked in pixels.
@@ -85,8 +90,7 @@ func TestRoundEndedLineInksAllWithinHalfItsWidth(t *testing.T) {
 						}
 					}
 				}
-				// Pens a little wider than thin are the farthest off, by the ends turned back.
-				if got := ink(im) / opacity; math.Abs(got-sum) > 0.05*sum+0.9 {
+				if got := ink(im) / opacity; math.Abs(got-sum) > 0.05*sum+0.7 {
 					t.Fatalf("%.2f pixels of ink, want %.2f", got, sum)
 				}
 			})

@@ -32,6 +32,7 @@ type op struct {
 	box     image.Rectangle // of its ink, clip applied
 	clip    image.Rectangle
 	lines   []line     // on the 1/64 grid; of a run, none
+	insides []inside   // of a fill of opaque ink
 	pen     *scene.Pen // none for a fill
 	color   scene.Color
 	letters []placed   // of a run in ordinary size
@@ -61,7 +62,11 @@ func New(scale float64, at scene.Point) *Drawing {
 // Fill implements scene.Painter.
 func (d *Drawing) Fill(p scene.Path, c scene.Color) {
 	p = p.Placed(d.toPixels)
-	d.add(op{lines: flatten(p), color: c}, p.Bounds())
+	o := op{lines: flatten(p), color: c}
+	if c.A == 0xff {
+		o.insides = insides(o.lines)
+	}
+	d.add(o, p.Bounds())
 }
 
 // Stroke implements scene.Painter.
