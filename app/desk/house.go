@@ -3,7 +3,6 @@ package desk
 import (
 	"os"
 	"path/filepath"
-	"runtime"
 	"strconv"
 	"time"
 
@@ -27,6 +26,7 @@ type House struct {
 	left     []file.Unsaved // of killed runs, not yet offered
 	loop     loop
 	trouble  []error // of the recovery, not yet told
+	wishes   wishes  // of the desktop
 }
 
 // autosaveAfter is how long after an edit the plan is kept.
@@ -36,7 +36,7 @@ const autosaveAfter = 2 * time.Second
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
 	home := filepath.Join(xdg.StateHome, "studbay")
-	h := &House{app: app, claims: filepath.Join(home, "open")}
+	h := &House{app: app, claims: filepath.Join(home, "open"), wishes: firstWishes()}
 	h.post = h.loop.post
 	h.openRecovery(filepath.Join(home, "recovery"))
 	h.applyTheme()
@@ -51,6 +51,7 @@ func Open(app fyne.App, paths []string) *House {
 		h.NewWindow().OpenGuarded(path)
 	}
 	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
+	go watchWishes(func(s setting, value any) { h.post(func() { h.follow(s, value) }) })
 	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.cameBack) })
 	first.offerRecovery()
 	return h
@@ -91,13 +92,7 @@ func (h *House) applyTheme() {
 	if percent, err := strconv.Atoi(os.Getenv("STUDBAY_SCALE")); err == nil && percent >= 50 && percent <= 400 {
 		scale = float32(percent) / 100
 	}
-	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: desktopIsMute()})
-}
-
-// desktopIsMute reports whether there is no desktop service that says light or dark: on
-// Linux it would be asked over the session's bus.
-func desktopIsMute() bool {
-	return runtime.GOOS == "linux" && os.Getenv("DBUS_SESSION_BUS_ADDRESS") == "" && os.Getenv("FYNE_THEME") == ""
+	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: h.wishes.mute, HighContrast: h.wishes.high})
 }
 
 // cameBack is told that the user has come back to one of the windows.

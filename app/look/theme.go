@@ -13,7 +13,7 @@ import (
 // Mode says which palette is shown.
 type Mode string
 
-// The modes. FollowSystem takes light or dark as the desktop has it.
+// The modes. FollowSystem takes light, dark or high contrast as the desktop has it.
 const (
 	FollowSystem Mode = ""
 	LightMode    Mode = "light"
@@ -44,16 +44,17 @@ const (
 type Theme struct {
 	Mode  Mode
 	Scale float32
-	// Mute says that the desktop tells nobody whether it is light or dark: then it is
-	// taken to be light.
+	// Mute says that the desktop asks for neither light nor dark: then it is light.
 	Mute bool
+	// HighContrast says that the desktop asks for it.
+	HighContrast bool
 }
 
 var _ fyne.Theme = (*Theme)(nil)
 
 func (t *Theme) palette(variant fyne.ThemeVariant) *Palette {
 	switch {
-	case t.Mode == ContrastMode:
+	case t.Mode == ContrastMode, t.Mode == FollowSystem && t.HighContrast:
 		return &render.HighContrast
 	case t.Mode == DarkMode, t.Mode == FollowSystem && variant == theme.VariantDark && !t.Mute:
 		return &render.Dark

@@ -33,6 +33,17 @@ func TestADesktopThatSaysNothingIsLight(t *testing.T) {
 	}
 }
 
+func TestTheDesktopMayAskForHighContrast(t *testing.T) {
+	for _, tt := range []struct {
+		mode Mode
+		want *Palette
+	}{{FollowSystem, &render.HighContrast}, {LightMode, &render.Light}, {DarkMode, &render.Dark}} {
+		if got := (&Theme{Mode: tt.mode, HighContrast: true}).palette(theme.VariantDark); got != tt.want {
+			t.Errorf("mode %q is shown %s, want %s", tt.mode, got.Name, tt.want.Name)
+		}
+	}
+}
+
 func TestTextIsCutToItsPlace(t *testing.T) {
 	test.NewApp()
 	words := "Dishwasher and disposer"
