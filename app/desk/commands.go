@@ -62,6 +62,7 @@ func commandTable() []Command {
 	all = append(all, settings()...)
 	all = append(all, []Command{
 		{ID: "room-by-size", Title: title("room-by-size", "Room by width × depth …"), Menu: MenuPlace, Keys: keys(shift|ctrl, fyne.KeyR), Run: (*Desk).askRoom},
+		{ID: "find-kind", Title: title("find-kind", "Find a kind of opening …"), Menu: MenuPlace, Keys: keys(ctrl, fyne.KeyF), Run: (*Desk).findKind},
 		{ID: "add-level", Title: title("add-level", "Another level"), Menu: MenuPlace, Line: true, Run: (*Desk).addLevel},
 		{ID: "add-circuit", Title: title("add-circuit", "Another circuit …"), Menu: MenuPlace, Run: (*Desk).askCircuit},
 		{ID: "add-decision", Title: title("add-decision", "An open decision …"), Menu: MenuPlace, Run: (*Desk).askDecision},

@@ -12,6 +12,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/geom"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -99,7 +100,7 @@ func (d *Desk) build() {
 		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
 		card: d.column.object, status: d.status.object,
 		shown: d.panels(), sizes: d.prefs.sizes(), onSizes: d.prefs.setSizes,
-		onWidth: d.column.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit, hold: d.hold,
+		onWidth: d.column.setWidth, onDrawer: d.drawer.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit, hold: d.hold,
 	}
 	d.window.SetContent(d.shell.build())
 }
@@ -129,12 +130,15 @@ func (d *Desk) showPanels() {
 	d.shell.show(d.panels())
 }
 
-// emptyPlan is what a new document begins with.
+// emptyPlan is what a new document begins with, in the units of the one before.
 func (d *Desk) emptyPlan() plan.Plan {
 	p := plan.New(d.say("plan.untitled", "Untitled plan"), newID(plan.KindLevel))
 	p.Levels[0].Name = d.say("level.ground", "Ground floor")
 	header := *p.Header
 	header.Units = unitsName(d.prefs.units())
+	if d.doc != nil {
+		header.Units = unitsName(d.doc.System())
+	}
 	p.Header = &header
 	return p
 }
@@ -154,7 +158,7 @@ func (d *Desk) changed(what Changed) {
 		return
 	}
 	if what&PlanChanged != 0 {
-		d.voice.System = d.doc.System()
+		d.unitsAre(d.doc.System())
 		d.keep()
 	}
 	if what&(PlanChanged|SelectionChanged|FindingsChanged|LevelChanged) != 0 {
@@ -169,6 +173,17 @@ func (d *Desk) changed(what Changed) {
 	}
 	d.refreshMenus()
 	d.window.SetTitle(d.windowTitle())
+}
+
+// unitsAre says everything that holds a length in the units of the plan.
+func (d *Desk) unitsAre(s unit.System) {
+	if s == d.voice.System {
+		return
+	}
+	d.voice.System = s
+	d.drawer.fill()
+	d.status.refreshPlace()
+	d.showHint()
 }
 
 func (d *Desk) refreshAll() {

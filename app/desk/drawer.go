@@ -8,11 +8,11 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan/words"
+	"studbay/render/glyph"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 )
@@ -20,7 +20,10 @@ import (
 // drawer lists the kinds of opening while the Opening tool is in hand.
 type drawer struct {
 	desk   *Desk
-	search *widget.Entry
+	search *finder
+	width  float32 // of the drawer
+	marked int     // of found, while something is looked for
+	found  []*part.Kind
 	list   *fyne.Container
 	scroll *container.Scroll
 	rows   map[string][]*look.Press // by kind: it may stand under Recent too
@@ -43,11 +46,8 @@ var shelves = []shelf{
 }
 
 func newDrawer(d *Desk) *drawer {
-	w := &drawer{desk: d, list: look.Column(0)}
-	w.search = widget.NewEntry()
-	w.search.SetPlaceHolder(d.say("drawer.find", "Find a kind …"))
-	w.search.OnChanged = func(string) { w.fill() }
-	w.search.OnSubmitted = func(string) { w.takeFirst() }
+	w := &drawer{desk: d, width: look.Scaled(drawerWidth), list: look.Column(0)}
+	w.search = newFinder(w)
 	w.scroll = container.NewVScroll(look.Inset(look.Grid, 0, look.Grid, look.Grid, w.list))
 	top := look.Inset(look.Grid+4, look.Grid+4, look.Grid+4, look.Grid, w.search)
 	w.object = look.Back(look.OnSurface, 0, container.NewBorder(top, nil, nil, nil, w.scroll))
@@ -59,16 +59,23 @@ func newDrawer(d *Desk) *drawer {
 func (w *drawer) fill() {
 	w.rows = map[string][]*look.Press{}
 	w.list.Objects = nil
-	find := strings.ToLower(strings.TrimSpace(w.search.Text))
+	find := w.search.wanted()
+	w.found, w.marked = nil, 0
 	if recent := w.recent(); find == "" && len(recent) > 0 {
 		w.shelf(shelf{title: words.New("shelf.recent", "Lately used")}, recent)
 	}
 	for _, s := range shelves {
-		w.shelf(s, w.kindsOf(s, find))
+		kinds := w.kindsOf(s, find)
+		w.found = append(w.found, kinds...)
+		w.shelf(s, kinds)
 	}
+	if find != "" {
+		w.marked = w.best(find)
+	}
+	w.refresh()
 	if len(w.list.Objects) == 0 {
 		w.list.Add(look.Inset(look.Grid/2, look.Grid, 0, 0,
-			look.NewParagraph(w.desk.say("drawer.none", "No kind is called that."), look.Quiet, look.Scaled(drawerWidth-32))))
+			look.NewParagraph(w.desk.say("drawer.none", "No kind is called that."), look.Quiet, w.width-look.Scaled(4*look.Grid))))
 	}
 	w.list.Refresh()
 	w.scroll.Refresh()
@@ -131,39 +138,39 @@ func shortName(name, said string) string {
 }
 
 func (w *drawer) row(k *part.Kind, said string) fyne.CanvasObject {
-	pic := look.NewPicture(28, 28, func(width, height float64, p *look.Palette) []scene.Item {
+	pic := look.NewPicture(kindWidth, kindHeight, func(width, height float64, p *look.Palette) []scene.Item {
 		return kindPicture(k, width, height, p)
 	})
 	height := ""
 	if k.Height > 0 {
 		height = w.desk.say("plain", "{0}", words.Height(k.Height))
 	}
+	high := look.NewText(height, look.Second)
+	// What is left of the drawer beside its edges, the row's own, and the gaps.
+	left := w.width - look.Scaled(2*look.Grid+2*4+kindWidth+look.Grid) - high.MinSize().Width
 	row := look.Row(look.Grid/2, 1, pic,
-		look.NewFlexible(shortName(w.desk.voice.Say(k.Text()), said), look.Body),
-		look.NewText(height, look.Second))
+		look.NewParagraph(shortName(w.desk.voice.Say(k.Text()), said), look.Body, left), high)
 	press := look.NewPress(row, look.Bare, 4, 2, func() { w.desk.takeKind(k.ID) })
-	press.SetChosen(k.ID == w.desk.kind)
 	w.rows[k.ID] = append(w.rows[k.ID], press)
-	return look.Sized(0, look.HitTarget, press)
+	return look.Sized(0, max(rowHeight, (press.MinSize().Height)/look.Scaled(1)), press)
 }
 
-// takeFirst takes the first kind found, as Enter in the search asks.
-func (w *drawer) takeFirst() {
-	find := strings.ToLower(strings.TrimSpace(w.search.Text))
-	for _, s := range shelves {
-		if kinds := w.kindsOf(s, find); len(kinds) > 0 {
-			w.desk.takeKind(kinds[0].ID)
-			return
+// refresh shows the kind in hand, and the one that Enter in the search would take.
+func (w *drawer) refresh() {
+	mark := w.mark()
+	for id, rows := range w.rows {
+		for _, press := range rows {
+			press.SetChosen(id == w.desk.kind)
+			press.SetMarked(mark != nil && id == mark.ID)
 		}
 	}
 }
 
-// refresh marks the kind in hand.
-func (w *drawer) refresh() {
-	for id, rows := range w.rows {
-		for _, press := range rows {
-			press.SetChosen(id == w.desk.kind)
-		}
+// setWidth lists the kinds anew where the drawer becomes another width.
+func (w *drawer) setWidth(width float32) {
+	if width != w.width {
+		w.width = width
+		w.fill()
 	}
 }
 
@@ -171,8 +178,12 @@ func (w *drawer) refresh() {
 func (d *Desk) takeKind(id string) {
 	d.kind = id
 	d.takeByID("opening")
-	d.drawer.refresh()
 	d.window.Canvas().Unfocus()
+	d.drawer.refresh()
+	if d.drawer.search.Text != "" {
+		d.drawer.search.SetText("")
+		d.drawer.reveal(part.All().Kind(id))
+	}
 }
 
 var families = map[part.Family]symbol.Family{
@@ -180,19 +191,37 @@ var families = map[part.Family]symbol.Family{
 	part.Light: symbol.Light, part.Fan: symbol.Fan, part.Alarm: symbol.Alarm, part.Junction: symbol.Junction,
 }
 
+// The place of a kind's symbol in its row, in units, and the least height of the row.
+const (
+	kindWidth, kindHeight = 50, 30
+	rowHeight             = look.HitTarget + 2
+)
+
 // kindPicture draws the symbol of a kind as it would stand on a wall below it, or in a
-// ceiling.
+// ceiling. Letters for which the body has no room stand at its right.
 func kindPicture(k *part.Kind, w, h float64, p *look.Palette) []scene.Item {
-	const body = 11
-	style := symbol.Style{Size: body, Ink: p.Accent, Paper: p.Surface, MinLine: 1}
-	letters := k.Letters
-	if len([]rune(letters)) > 1 {
-		letters = "" // beside the body there is no room: the name says it
+	unit := w / kindWidth
+	style := symbol.Style{Size: 13 * unit, Ink: p.Accent, Paper: p.Surface, MinLine: 1.4 * unit}
+	spec := symbol.Spec{Family: families[k.Family], Yokes: k.Yokes, Letters: k.Letters}
+	beside := ""
+	if !spec.HoldsLetters() {
+		spec.Letters, beside = "", k.Letters
 	}
-	spec := symbol.Spec{Family: families[k.Family], Yokes: k.Yokes, Letters: letters}
-	place := symbol.Place{Foot: scene.Point{X: w / 2, Y: h / 2}}
+	place := symbol.Place{Foot: scene.Point{X: 14 * unit, Y: h / 2}}
 	if k.Host == part.Wall {
-		place.Foot.Y, place.Into = h-5, scene.Point{Y: -1}
+		place.Foot.Y, place.Into = h-3*unit, scene.Point{Y: -1}
 	}
-	return symbol.Draw(place, style, spec).Items
+	drawn := symbol.Draw(place, style, spec)
+	if top := drawn.Bounds().Min.Y; k.Host == part.Wall && top < unit { // a long stem
+		style.Size *= (place.Foot.Y - unit) / (place.Foot.Y - top)
+		drawn = symbol.Draw(place, style, spec)
+	}
+	if beside == "" {
+		return drawn.Items
+	}
+	body := drawn.Bodies[0]
+	return append(drawn.Items, scene.Run{
+		At: scene.Point{X: body.Max.X + 4*unit, Y: (body.Min.Y + body.Max.Y) / 2}, Text: beside, Size: 11 * unit,
+		Weight: glyph.Bold, VAlign: scene.Middle, Color: p.Accent,
+	})
 }

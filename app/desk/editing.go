@@ -129,7 +129,6 @@ func (d *Desk) goToSelected() {
 func (d *Desk) setUnits(s unit.System) {
 	d.prefs.setUnits(s)
 	_ = d.Do(plan.SetUnits{Units: unitsName(s)})
-	d.drawer.fill()
 }
 
 // levelBy returns the level so many above the one shown, or nothing.

@@ -10,7 +10,7 @@ import (
 const (
 	menuHeight   = 30
 	railWidth    = 72
-	drawerWidth  = 196
+	drawerWidth  = 224
 	cardWidth    = 352
 	narrowCard   = 304 // in a window too narrow for a wide one
 	narrowWindow = 1366
@@ -18,7 +18,7 @@ const (
 	// fills a screen 1366 wide is a few units narrower than that inside.
 	overlayWindow = 1340
 	stripHeight   = 30
-	statusHeight  = 27
+	statusHeight  = 44 // two lines
 	unfoldHeight  = 214
 	leastBoard    = 160 // of the board's height, before the unfolded room gives way
 	leastWidth    = 360 // of the board, before the panels the user has widened give way
@@ -26,7 +26,7 @@ const (
 
 // How far the user may drag what stands beside the board.
 const (
-	leastDrawer, mostDrawer = 160, 320
+	leastDrawer, mostDrawer = 176, 320
 	leastCard, mostCard     = 288, 560
 	leastUnfold, mostUnfold = 120, 480
 )

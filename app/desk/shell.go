@@ -15,6 +15,7 @@ type shell struct {
 	dividers                                               [dividerCount]*look.Divider
 	onSizes                                                func(sizes)            // told when the user has dragged a divider
 	onWidth                                                func(float32)          // told when the width of the card changes
+	onDrawer                                               func(float32)          // told how wide the drawer is
 	isFit                                                  func() bool            // the board shows the whole level
 	refit                                                  func()                 // makes it do so at another size
 	hold                                                   func(by fyne.Position) // the board's corner moves, what it shows must not
@@ -99,6 +100,9 @@ func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		if s.onWidth != nil {
 			s.onWidth(w)
 		}
+	}
+	if w := p.Drawer.Size.Width; w > 0 && s.onDrawer != nil {
+		s.onDrawer(w)
 	}
 	by := p.Board.At.Subtract(s.board.Position())
 	isHeld := s.hold != nil && s.size == size && s.board.Visible() && !by.IsZero()

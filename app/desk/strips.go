@@ -225,6 +225,8 @@ type status struct {
 	place   *look.Text
 	snap    *look.Text
 	caution *look.Text
+	at      geom.Point // of the pointer, where known
+	known   bool
 	object  fyne.CanvasObject
 }
 
@@ -238,35 +240,47 @@ func newStatus(d *Desk) *status {
 	return s
 }
 
-// statusRow lays out the status line: place and snap begin at places of their own, so
-// that what changes shifts nothing; the hint ends before them, the caution at the right.
+// statusRow lays out the status line in two: above the hint, below where the pointer is
+// and what it snaps to, each beginning at a place of its own so that what changes shifts
+// nothing, and the caution at the right.
 type statusRow struct{}
 
+// placeWidth is that of where the pointer is, in units.
+const placeWidth = 180
+
 func (statusRow) MinSize(o []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(0, o[0].MinSize().Height)
+	return fyne.NewSize(0, 2*o[0].MinSize().Height)
 }
 
 func (statusRow) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	gap := look.Scaled(2 * look.Grid)
-	least := o[0].MinSize()
-	put := func(o fyne.CanvasObject, from, to float32) {
-		o.Move(fyne.NewPos(from, (size.Height-least.Height)/2))
-		o.Resize(fyne.NewSize(max(0, to-from), least.Height))
+	line := o[0].MinSize().Height
+	edge := max(0, (size.Height-2*line)/3)
+	put := func(o fyne.CanvasObject, y, from, to float32) {
+		o.Move(fyne.NewPos(from, y))
+		o.Resize(fyne.NewSize(max(0, to-from), line))
 	}
 	right := size.Width - gap
+	below := 2*edge + line
 	caution := right - o[3].MinSize().Width
-	snap := caution - look.Scaled(240)
-	place := snap - look.Scaled(130)
-	put(o[0], gap, place-gap)
-	put(o[1], place, snap)
-	put(o[2], snap, caution-gap)
-	put(o[3], caution, right)
+	snap := gap + look.Scaled(placeWidth)
+	put(o[0], edge, gap, right)
+	put(o[1], below, gap, snap)
+	put(o[2], below, snap, caution-gap)
+	put(o[3], below, caution, right)
 }
 
 func (s *status) showPlace(p geom.Point, known bool) {
+	s.at, s.known = p, known
+	s.refreshPlace()
+}
+
+// refreshPlace says where the pointer is in the units of the plan.
+func (s *status) refreshPlace() {
 	text := ""
-	if known {
-		text = s.desk.say("status.place", "{0}, {1}", p.X.Rounded(s.desk.doc.System().Step()), p.Y.Rounded(s.desk.doc.System().Step()))
+	if s.known {
+		step := s.desk.doc.System().Step()
+		text = s.desk.say("status.place", "{0}, {1}", s.at.X.Rounded(step), s.at.Y.Rounded(step))
 	}
 	s.place.SetWords(text)
 }

@@ -42,6 +42,7 @@ type Press struct {
 	padding  fyne.Size
 	radius   float32
 	chosen   bool
+	marked   bool
 	hovered  bool
 	focused  bool
 	disabled bool
@@ -70,6 +71,17 @@ func (p *Press) SetChosen(on bool) {
 
 // Chosen reports whether it is the one in hand.
 func (p *Press) Chosen() bool { return p.chosen }
+
+// SetMarked draws a line about it, as about one that a key elsewhere would press.
+func (p *Press) SetMarked(on bool) {
+	if p.marked != on {
+		p.marked = on
+		p.Refresh()
+	}
+}
+
+// Marked reports whether it is marked.
+func (p *Press) Marked() bool { return p.marked }
 
 // SetDisabled keeps it from being pressed.
 func (p *Press) SetDisabled(off bool) {
@@ -198,7 +210,7 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 			line = mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
 		}
 	}
-	if p.focused {
+	if p.focused || p.marked {
 		line = c.Accent
 		if p.frame == Solid {
 			line = c.Ink
@@ -218,7 +230,7 @@ func (r *pressRenderer) Refresh() {
 	switch {
 	case r.back.StrokeColor == color.Transparent:
 		r.back.StrokeWidth = 0 // a line without colour would still leave an edge
-	case r.of.focused:
+	case r.of.focused, r.of.marked:
 		r.back.StrokeWidth = 2
 	default:
 		r.back.StrokeWidth = 1

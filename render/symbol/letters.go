@@ -13,6 +13,9 @@ func isInside(b *body, spec Spec) bool {
 	return b.room > 0 && spec.Status != Remove && utf8.RuneCountInString(spec.Letters) == 1
 }
 
+// HoldsLetters reports whether the letters stand inside the body.
+func (s Spec) HoldsLetters() bool { return isInside(&bodies[s.Family], s) }
+
 // outside returns what is written outside of a body: the letters that are not inside
 // it, and the note.
 func (s *sketch) outside(b *body, spec Spec) (runs []scene.Run) {

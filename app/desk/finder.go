@@ -1,0 +1,166 @@
+package desk
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/look"
+	"studbay/fill/part"
+	"studbay/plan/words"
+)
+
+// finder is the line that looks for a kind of opening: Up and Down mark one of those
+// found, Enter takes it, Escape first clears the line and then leaves it.
+type finder struct {
+	widget.Entry
+	of *drawer
+}
+
+func newFinder(w *drawer) *finder {
+	f := &finder{of: w}
+	f.ExtendBaseWidget(f)
+	f.SetPlaceHolder(w.desk.say("drawer.find", "Find a kind …"))
+	f.OnChanged = func(string) { w.fill(); w.reveal(w.mark()) }
+	f.OnSubmitted = func(string) { w.takeMarked() }
+	return f
+}
+
+// wanted is what is looked for, in small letters.
+func (f *finder) wanted() string {
+	if f == nil {
+		return ""
+	}
+	return strings.ToLower(strings.TrimSpace(f.Text))
+}
+
+// findHint says how the search is worked.
+var findHint = words.New("drawer.find.hint", "Type part of a name; Up and Down mark a kind, Enter takes it, Esc clears the line and then leaves it")
+
+// FocusGained implements fyne.Focusable.
+func (f *finder) FocusGained() {
+	f.Entry.FocusGained()
+	f.of.desk.said = findHint
+	f.of.desk.showHint()
+	f.of.refresh()
+}
+
+// FocusLost implements fyne.Focusable.
+func (f *finder) FocusLost() {
+	f.Entry.FocusLost()
+	if d := f.of.desk; d.said.ID == findHint.ID {
+		d.said = words.Text{}
+		d.showHint()
+	}
+}
+
+// TypedKey implements fyne.Focusable.
+func (f *finder) TypedKey(key *fyne.KeyEvent) {
+	switch key.Name {
+	case fyne.KeyDown:
+		f.of.step(1)
+	case fyne.KeyUp:
+		f.of.step(-1)
+	case fyne.KeyEscape:
+		if f.Text != "" {
+			f.SetText("")
+			return
+		}
+		f.of.desk.window.Canvas().Unfocus()
+	default:
+		f.Entry.TypedKey(key)
+	}
+}
+
+// TypedShortcut implements fyne.Shortcutable: what a line of text has no use for is the
+// window's.
+func (f *finder) TypedShortcut(s fyne.Shortcut) {
+	switch s.(type) {
+	case *fyne.ShortcutCopy, *fyne.ShortcutCut, *fyne.ShortcutPaste, *fyne.ShortcutSelectAll:
+		f.Entry.TypedShortcut(s)
+		return
+	}
+	if !f.of.desk.Shortcut(s) {
+		f.Entry.TypedShortcut(s)
+	}
+}
+
+// mark returns the kind that Enter would take, or nil where nothing is looked for.
+func (w *drawer) mark() *part.Kind {
+	if w.search.wanted() == "" || w.marked >= len(w.found) {
+		return nil
+	}
+	return w.found[w.marked]
+}
+
+// best returns which of the kinds found is most likely meant: one whose name begins with
+// what is looked for, then one that has it as a word, then one that has a word beginning
+// with it, then the first.
+func (w *drawer) best(find string) (best int) {
+	least := 4
+	for i, k := range w.found {
+		if r := nameRank(strings.ToLower(w.desk.voice.Say(k.Text())), find); r < least {
+			best, least = i, r
+		}
+	}
+	return best
+}
+
+// nameRank is 0 where a name begins with a text, 1 where one of its words is it, 2 where
+// one begins with it, else 3.
+func nameRank(name, find string) int {
+	if strings.HasPrefix(name, find) {
+		return 0
+	}
+	words := strings.FieldsFunc(name, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	switch {
+	case slices.Contains(words, find):
+		return 1
+	case slices.ContainsFunc(words, func(word string) bool { return strings.HasPrefix(word, find) }):
+		return 2
+	}
+	return 3
+}
+
+// step marks the kind so many after the one marked.
+func (w *drawer) step(by int) {
+	if n := len(w.found); n > 0 && w.search.wanted() != "" {
+		w.marked = (w.marked + by + n) % n
+		w.refresh()
+		w.reveal(w.mark())
+	}
+}
+
+// takeMarked takes the kind marked in hand, so that a click places it.
+func (w *drawer) takeMarked() {
+	if k := w.mark(); k != nil {
+		w.desk.takeKind(k.ID)
+	}
+}
+
+// reveal scrolls so that a kind is in sight; nil is the top of the list.
+func (w *drawer) reveal(k *part.Kind) {
+	if k == nil || len(w.rows[k.ID]) == 0 {
+		w.scroll.ScrollToTop()
+		return
+	}
+	row := w.rows[k.ID][0]
+	driver := w.desk.app.Driver()
+	top := driver.AbsolutePositionForObject(row).Y - driver.AbsolutePositionForObject(w.scroll).Y
+	bottom, room := top+row.Size().Height, w.scroll.Size().Height
+	switch at := w.scroll.Offset; {
+	case top < 0:
+		w.scroll.ScrollToOffset(fyne.NewPos(0, max(0, at.Y+top-look.Scaled(4*look.Grid))))
+	case bottom > room:
+		w.scroll.ScrollToOffset(fyne.NewPos(0, at.Y+bottom-room+look.Scaled(look.Grid)))
+	}
+}
+
+// findKind takes the Opening tool in hand and goes to the search of its drawer.
+func (d *Desk) findKind() {
+	d.takeByID("opening")
+	d.window.Canvas().Focus(d.drawer.search)
+}
