@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
+	"studbay/plan/words"
 )
 
 const labelWidth = 112 // of the names of fields
@@ -17,8 +18,9 @@ type Spec struct {
 	// Write makes the edit. Its error is shown under the field, and what was typed
 	// stays. Nil: the field only shows.
 	Write func(text string) error
-	// Hint stands under the field while it is right, such as how to write a length.
-	Hint string
+	// Check returns what is wrong with a text before it is written, so that a complaint
+	// goes as soon as the text is mended; nil: any change mends it.
+	Check func(text string) error
 	// Empty stands in the field while there is nothing in it.
 	Empty string
 	Lines int // over 1: a field of several lines
@@ -33,13 +35,14 @@ type Field struct {
 	note  *look.Paragraph
 	under *fyne.Container // of the note
 	box   *fyne.Container
+	voice words.Voice
 	shown string // what the plan says; a text equal to it is not an edit
 	wrong bool
 }
 
 // NewField makes a field for a column of a width.
 func NewField(c Context, spec Spec) *Field {
-	f := &Field{spec: spec, entry: newEntry()}
+	f := &Field{spec: spec, voice: c.Voice, entry: newEntry()}
 	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-look.Scaled(labelWidth))
 	f.under = look.Inset(labelWidth, 0, 0, 0, f.note)
 	f.under.Hide()
@@ -49,6 +52,7 @@ func NewField(c Context, spec Spec) *Field {
 		f.entry.shortcut = c.Window.Shortcut
 		f.entry.focused = func() { c.Window.Reveal(f.entry) }
 	}
+	f.entry.OnChanged = func(string) { f.changed() }
 	f.entry.PlaceHolder = spec.Empty
 	if spec.Lines > 1 {
 		f.entry.MultiLine = true
@@ -111,12 +115,35 @@ func (f *Field) commit() {
 		return
 	}
 	if err := f.spec.Write(f.entry.Text); err != nil {
-		f.say(err.Error())
+		f.complain(err)
 		return
 	}
 	f.say("")
 	f.shown = f.spec.Read()
 	f.entry.SetText(f.shown)
+}
+
+// changed takes a complaint away once the text is mended.
+func (f *Field) changed() {
+	if !f.wrong {
+		return
+	}
+	if f.spec.Check != nil && f.entry.Text != f.shown {
+		if err := f.spec.Check(f.entry.Text); err != nil {
+			f.complain(err)
+			return
+		}
+	}
+	f.say("")
+}
+
+// complain says under the entry what is wrong with it, by its name.
+func (f *Field) complain(err error) {
+	said := err.Error()
+	if name := f.label.Words(); name != "" { // further lines of a list have none
+		said = f.voice.Say(words.New("field.wrong", "{0}: {1}", name, said))
+	}
+	f.say(said)
 }
 
 // restore gives up what was typed.

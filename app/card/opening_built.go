@@ -184,11 +184,18 @@ func (o *openingCard) markField(label string, at func(*plan.Assembly) **unit.Vol
 			if text = strings.TrimSpace(text); text == "" {
 				return o.changeAssembly(func(a *plan.Assembly) { *at(a) = nil })
 			}
-			v, err := unit.ParseVolume(text)
+			v, err := o.volume(text)
 			if err != nil {
 				return err
 			}
 			return o.changeAssembly(func(a *plan.Assembly) { *at(a) = &v })
+		},
+		Check: func(text string) error {
+			if strings.TrimSpace(text) == "" {
+				return nil
+			}
+			_, err := o.volume(text)
+			return err
 		},
 	})
 }

@@ -75,16 +75,12 @@ func (o *openingCard) deviceLines(i int) []line {
 		}
 		return options
 	})
-	size := o.textField(o.say("device.size", "Largest wire, AWG"), func() string {
+	size := o.sizeField(o.say("device.size", "Largest wire, AWG"), func() string {
 		if now().Size == 0 {
 			return ""
 		}
 		return now().Size.String()
-	}, func(text string) error {
-		size, err := unit.ParseAWG(text)
-		if err != nil {
-			return err
-		}
+	}, func(size unit.AWG) error {
 		return o.changeDevice(i, func(d *plan.Device) { d.Size = size })
 	})
 	gangs := o.countField(o.say("device.gangs", "Gangs it needs"), func() int { return max(1, now().Gangs) }, func(n int) error {

@@ -81,7 +81,7 @@ func (f *form) north(now func() plan.Header, change func(func(*plan.Header)) err
 	return f.textField(f.say("plan.north", "Up is, degrees"), func() string { return strconv.Itoa(now().North) }, func(text string) error {
 		n, err := strconv.Atoi(text)
 		if err != nil || n < 0 || n > 359 {
-			return f.wanted("plan.north.wanted", "Write whole degrees clockwise from north, 0 to 359: 90 where up is east.")
+			return f.wanted("plan.north.wanted", "write whole degrees clockwise from north, 0 to 359: 90 where up is east")
 		}
 		return change(func(h *plan.Header) { h.North = n })
 	})

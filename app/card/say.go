@@ -2,7 +2,6 @@ package card
 
 import (
 	"errors"
-	"fmt"
 	"strings"
 
 	"studbay/plan"
@@ -26,14 +25,7 @@ func (c Context) short(l unit.Length) string { return c.say("plain", "{0}", word
 func (c Context) long(l unit.Length) string { return c.say("plain", "{0}", l) }
 
 // parse reads a length as a field shows it or as people write it.
-func (c Context) parse(text string) (unit.Length, error) {
-	text = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(text), "≈"))
-	l, err := unit.Parse(text, c.Voice.System.Bare())
-	if err != nil {
-		return 0, fmt.Errorf("%w. %s", err, c.say("field.length", "Write it such as 6' 4-1/2\", 76.5 or 1.94 m."))
-	}
-	return l, nil
-}
+func (c Context) parse(text string) (unit.Length, error) { return ReadLength(c.Voice, text) }
 
 // wanted is an error that says what to write.
 func (c Context) wanted(id, english string) error {
@@ -51,6 +43,10 @@ func (c Context) lengthField(label string, read func() unit.Length, write func(u
 				return err
 			}
 			return c.fault(write(l))
+		},
+		Check: func(text string) error {
+			_, err := c.parse(text)
+			return err
 		},
 	})
 }

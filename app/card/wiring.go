@@ -2,6 +2,7 @@ package card
 
 import (
 	"strconv"
+	"strings"
 
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -32,11 +33,7 @@ func newCableCard(c Context, id plan.ID) Card {
 		title := f.say("cable.title", "Cable {0}/{1}", x.Size, x.Wires)
 		return title, f.say("cable.second", "{0} to {1}", f.endName(x.From), f.endName(x.To)), true
 	}
-	size := f.textField(f.say("cable.size", "Wire size, AWG"), func() string { x, _ := now(); return x.Size.String() }, func(text string) error {
-		size, err := unit.ParseAWG(text)
-		if err != nil {
-			return err
-		}
+	size := f.sizeField(f.say("cable.size", "Wire size, AWG"), func() string { x, _ := now(); return x.Size.String() }, func(size unit.AWG) error {
 		return change(func(x *plan.Cable) { x.Size = size })
 	})
 	wires := f.countField(f.say("cable.wires", "Insulated wires"), func() int { x, _ := now(); return x.Wires }, func(n int) error {
@@ -71,12 +68,26 @@ func (c Context) endName(id plan.ID) string {
 
 // countField is a field of a whole number above zero.
 func (c Context) countField(label string, read func() int, write func(int) error) *Field {
-	return c.textField(label, func() string { return strconv.Itoa(read()) }, func(text string) error {
-		n, err := strconv.Atoi(text)
+	count := func(text string) (int, error) {
+		n, err := strconv.Atoi(strings.TrimSpace(text))
 		if err != nil || n < 1 {
-			return c.wanted("count.wanted", "Write a whole number above zero, such as 20.")
+			return 0, c.wanted("count.wanted", "write a whole number above zero, such as 20")
 		}
-		return write(n)
+		return n, nil
+	}
+	return NewField(c, Spec{
+		Label: label, Read: func() string { return strconv.Itoa(read()) },
+		Write: func(text string) error {
+			n, err := count(text)
+			if err != nil {
+				return err
+			}
+			return c.fault(write(n))
+		},
+		Check: func(text string) error {
+			_, err := count(text)
+			return err
+		},
 	})
 }
 

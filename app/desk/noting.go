@@ -17,12 +17,12 @@ func (d *Desk) askFigure() {
 		d.say("amend.figure.body", "Written as the edition has it: inches, cubic inches, a count, or yes and no. It is printed on the sheets with its reason."),
 		d.say("amend.yes", "Put it in force"), []asked{
 			{label: d.say("amend.which", "Figure"), text: names[0], options: names},
-			{label: d.say("amendment.value", "Value"), hint: d.say("amend.value.hint", "such as 72")},
-			{label: d.say("waiver.reason", "Reason"), hint: d.say("amend.reason.hint", "such as: city code, 2024")},
+			{label: d.say("amendment.value", "Value"), hint: d.say("amend.value.hint", "such as 72"), check: d.isSaid(d.say("amend.value.hint", "such as 72"))},
+			d.amendReason(),
 		}, func(texts []string) error {
 			for i, name := range names {
 				if name == texts[0] {
-					return d.amend(plan.Amendment{Figure: card.Figures[i].Name, Value: texts[1], Reason: texts[2]})
+					return d.amendFigure(plan.Amendment{Figure: card.Figures[i].Name, Value: texts[1], Reason: texts[2]})
 				}
 			}
 			return nil
@@ -39,7 +39,7 @@ func (d *Desk) askRuleOff() {
 		d.say("amend.rule.body", "For the whole plan. It is printed on the sheets with its reason."),
 		d.say("amend.off", "Switch it off"), []asked{
 			{label: d.say("amend.rule.which", "Rule"), text: names[0], options: names},
-			{label: d.say("waiver.reason", "Reason"), hint: d.say("amend.reason.hint", "such as: city code, 2024")},
+			d.amendReason(),
 		}, func(texts []string) error {
 			for i, name := range names {
 				if name == texts[0] {
@@ -50,6 +50,12 @@ func (d *Desk) askRuleOff() {
 		})
 }
 
+// amendReason asks why the local code differs.
+func (d *Desk) amendReason() asked {
+	sample := d.say("amend.reason.hint", "such as: city code, 2024")
+	return asked{label: d.say("waiver.reason", "Reason"), hint: sample, check: d.isSaid(sample)}
+}
+
 // amend puts an amendment in force that the edition can take.
 func (d *Desk) amend(a plan.Amendment) error {
 	a.ID = newID(plan.KindAmendment)
@@ -57,6 +63,15 @@ func (d *Desk) amend(a plan.Amendment) error {
 		return err
 	}
 	return d.Do(plan.AddAmendment{Amendment: a})
+}
+
+// amendFigure is amend for a figure, whose value may be what is wrong.
+func (d *Desk) amendFigure(a plan.Amendment) error {
+	if err := card.CheckAmendment(d.doc.Plan().Header.Edition, a); err != nil {
+		const value = 1 // the line of the form
+		return lineFault{value, err}
+	}
+	return d.amend(a)
 }
 
 // hasRemedy reports whether the finding in hand has a remedy.

@@ -3,7 +3,6 @@ package desk
 import (
 	"fmt"
 	"io/fs"
-	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -122,15 +121,6 @@ func (d *Desk) openDemo() {
 		d.release()
 		d.replace(p, "", file.Stamp{})
 	})
-}
-
-// countOf reads a whole number above zero.
-func countOf(text string) (int, error) {
-	n, err := strconv.Atoi(strings.TrimSpace(text))
-	if err != nil || n < 1 || n > 1000 {
-		return 0, fmt.Errorf("%q is no whole number from 1 to 1000", text)
-	}
-	return n, nil
 }
 
 // showLevels lets another level be shown, renamed or made.

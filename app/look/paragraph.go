@@ -94,3 +94,6 @@ func (r *paragraphRenderer) Refresh() {
 
 func (r *paragraphRenderer) Objects() []fyne.CanvasObject { return r.lines }
 func (r *paragraphRenderer) Destroy()                     {}
+
+// Tone returns the tone of its words.
+func (p *Paragraph) Tone() Tone { return p.style.Tone }

@@ -73,11 +73,6 @@ func (o *opening) enter(t Table) {
 	}
 }
 
-// unread says that a typed length cannot be read.
-func unread(text string, err error) words.Text {
-	return words.New("tool.unread", "“{0}” cannot be read as a length: {1}", text, err.Error())
-}
-
 func (o *opening) Cancel(t Table) bool {
 	if o.typed.isEmpty() {
 		return false

@@ -127,7 +127,7 @@ func (r *room) enter(t Table) bool {
 	l, err := r.typed.length(t.System())
 	switch {
 	case err != nil:
-		t.Say(unread(r.typed.text, err))
+		t.Say(words.NoLength(r.typed.text, t.System()))
 	case l <= 0:
 		t.Say(notPositive)
 	default:
@@ -140,7 +140,7 @@ func (r *room) enter(t Table) bool {
 // pointer.
 func (r *room) rectangle(t Table, w, h unit.Length, err error) bool {
 	if err != nil {
-		t.Say(unread(r.typed.text, err))
+		t.Say(words.NoLength(r.typed.text, t.System()))
 		return true
 	}
 	from := r.corners[0]

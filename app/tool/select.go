@@ -202,7 +202,7 @@ func (c *choose) Type(t Table, k Key) bool {
 func (c *choose) typeInDrag(t Table, k Key) bool {
 	if k.Name == "Enter" {
 		if _, err := c.typed.length(t.System()); err != nil && !c.typed.isEmpty() {
-			t.Say(unread(c.typed.text, err))
+			t.Say(words.NoLength(c.typed.text, t.System()))
 			return true
 		}
 		c.follow(t)

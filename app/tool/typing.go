@@ -119,7 +119,7 @@ func (t *typing) read(on Table) (unit.Length, bool) {
 	l, err := t.length(on.System())
 	switch {
 	case err != nil:
-		on.Say(unread(t.text, err))
+		on.Say(words.NoLength(t.text, on.System()))
 	case l <= 0 && t.of != 0:
 		on.Say(notPositive)
 	default:

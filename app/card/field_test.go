@@ -1,0 +1,71 @@
+package card
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2/test"
+
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+func TestAComplaintNamesItsFieldAndGoesOnceItIsMended(t *testing.T) {
+	d := newDesktop(t)
+	f := d.context().lengthField("Ceiling height", func() unit.Length { return 8 * unit.Foot },
+		func(l unit.Length) error {
+			return d.Do(plan.ChangeRoom{Room: func() plan.Room {
+				r := *d.context().Index.RoomOf(den)
+				r.Ceiling = l
+				return r
+			}()})
+		}, d.context().long)
+	test.NewTempWindow(t, f)
+	f.Entry().SetText("eight")
+	f.Entry().OnSubmitted("")
+	if said := f.Wrong(); !strings.HasPrefix(said, "Ceiling height: “eight”") || !strings.Contains(said, "such as 6' 4-1/2\"") {
+		t.Fatalf("said %q, want the field's name and a sample", said)
+	}
+	f.Entry().SetText("8 f")
+	if f.Wrong() == "" {
+		t.Error("the complaint goes while the text is still wrong")
+	}
+	f.Entry().SetText("8 ft")
+	if said := f.Wrong(); said != "" {
+		t.Errorf("still said %q of a text that is mended", said)
+	}
+	f.Entry().SetText("-1") // a length, but the plan refuses it
+	f.Entry().OnSubmitted("")
+	if f.Wrong() == "" {
+		t.Fatal("what the plan refuses is taken")
+	}
+	f.Entry().SetText("9'")
+	if said := f.Wrong(); said != "" {
+		t.Errorf("still said %q after a change", said)
+	}
+}
+
+func TestCountsSizesAndVolumesSayHowTheyAreWritten(t *testing.T) {
+	c := newDesktop(t).context()
+	if _, err := c.wireSize("thick"); err == nil || !strings.Contains(err.Error(), "such as 14") {
+		t.Errorf("a wire size: %v", err)
+	}
+	if _, err := c.volume("much"); err == nil || !strings.Contains(err.Error(), "such as 18") {
+		t.Errorf("a volume: %v", err)
+	}
+	for _, text := range []string{"18", "22.5 in³", "300 cm³"} {
+		if _, err := c.volume(text); err != nil {
+			t.Errorf("the sample %s is refused: %v", text, err)
+		}
+	}
+	for _, text := range []string{"14", "12", "1/0"} {
+		if _, err := c.wireSize(text); err != nil {
+			t.Errorf("the sample %s is refused: %v", text, err)
+		}
+	}
+	for _, text := range []string{"6' 4-1/2\"", "76.5", "1.94 m", "450 mm", "6' 4"} {
+		if _, err := ReadLength(c.Voice, text); err != nil {
+			t.Errorf("the sample %s is refused: %v", text, err)
+		}
+	}
+}
