@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
+	"studbay/plan/words"
 	"studbay/render/scene"
 )
 
@@ -16,6 +17,7 @@ type Option struct {
 	Short string // shown in the field in place of the label, where that is long
 	Do    func()
 	Now   bool // it is what the plan says
+	Line  bool // a line stands above it
 }
 
 // Choice is a field whose value is one of a few.
@@ -24,6 +26,7 @@ type Choice struct {
 	label   string
 	options func() []Option
 	other   string // shown where no option is the plan's
+	find    look.MenuFind
 	value   *look.Text
 	press   *look.Press
 	box     *fyne.Container
@@ -54,6 +57,17 @@ func (c *Choice) Update() {
 	c.value.SetWords(c.other)
 }
 
+// mostSeen is how many options are found by looking; among more, typing finds them.
+const mostSeen = 9
+
+// Finds says what a long list of options tells of finding one by typing.
+func (c *Choice) Finds(v words.Voice) {
+	c.find = look.MenuFind{
+		Hint: v.Say(words.New("choice.find", "Type to find one …")),
+		None: v.Say(words.New("choice.none", "none is called that")),
+	}
+}
+
 // OnEscape says what Escape does while the field has the focus.
 func (c *Choice) OnEscape(do func()) { c.press.OnEscape = do }
 
@@ -77,13 +91,18 @@ func (c *Choice) Open() {
 	}
 	var items []look.MenuItem
 	for _, o := range c.options() {
-		items = append(items, look.MenuItem{Label: o.Label, Do: o.Do, Checked: o.Now})
+		items = append(items, look.MenuItem{Label: o.Label, Do: o.Do, Checked: o.Now, Line: o.Line})
 	}
 	if len(items) == 0 {
 		return
 	}
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(c.press)
-	look.ShowMenu(on, at.AddXY(0, c.press.Size().Height), c.press.Size().Width, items)
+	at = at.AddXY(0, c.press.Size().Height)
+	if len(items) > mostSeen && c.find.Hint != "" {
+		look.ShowFinder(on, at, c.press.Size().Width, items, c.find)
+		return
+	}
+	look.ShowMenu(on, at, c.press.Size().Width, items)
 }
 
 // CreateRenderer implements fyne.Widget.

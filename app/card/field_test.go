@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
 	"studbay/plan"
@@ -67,5 +68,28 @@ func TestCountsSizesAndVolumesSayHowTheyAreWritten(t *testing.T) {
 		if _, err := ReadLength(c.Voice, text); err != nil {
 			t.Errorf("the sample %s is refused: %v", text, err)
 		}
+	}
+}
+
+func TestTheUseOfARoomIsFoundByTyping(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{den})
+	w := test.NewTempWindow(t, c.Object())
+	var use *Choice
+	for _, f := range c.(*form).fields {
+		if choice, ok := f.(*Choice); ok && choice.Label() == "Use" {
+			use = choice
+		}
+	}
+	if options := use.Options(); len(options) != len(plan.Uses) || options[0].Label != "Bedroom" || !options[len(commonUses)].Line {
+		t.Errorf("the uses begin with %q and have no line after the common ones", options[0].Label)
+	}
+	use.Open()
+	for _, r := range "mud" {
+		w.Canvas().Focused().TypedRune(r)
+	}
+	w.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if got := d.context().Index.RoomOf(den).Use; got != plan.UseMudroom {
+		t.Errorf("the use is %s, want the mudroom", got)
 	}
 }

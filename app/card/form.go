@@ -49,10 +49,12 @@ func (f *form) take(lines []line) (objects []fyne.CanvasObject) {
 	return objects
 }
 
-// revealed scrolls a choice into sight when it gets the focus; a field does so itself.
+// revealed scrolls a choice into sight when it gets the focus, as a field does itself, and
+// lets an option of a long list be found by typing.
 func (c Context) revealed(o fyne.CanvasObject) {
 	if choice, ok := o.(*Choice); ok {
 		choice.OnFocus(func() { c.Window.Reveal(choice) })
+		choice.Finds(c.Voice)
 	}
 }
 

@@ -1,6 +1,8 @@
 package card
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"studbay/fill"
@@ -39,8 +41,8 @@ func newRoomCard(c Context, id plan.ID) Card {
 		return f.Window.Do(plan.RenameRoom{ID: id, Title: text})
 	})
 	use := NewChoice(f.say("room.use", "Use"), string(now().Use), func() (options []Option) {
-		for _, u := range plan.Uses {
-			options = append(options, Option{Label: capital(f.Voice.Say(u.Text())), Now: now().Use == u, Do: func() {
+		for i, u := range f.uses() {
+			options = append(options, Option{Label: capital(f.Voice.Say(u.Text())), Now: now().Use == u, Line: i == len(commonUses), Do: func() {
 				f.shown(change(func(r *plan.Room) { r.Use = u }))
 			}})
 		}
@@ -67,6 +69,18 @@ func newRoomCard(c Context, id plan.ID) Card {
 	})
 	f.lay(lines, []line{prefix, note}, NewFold(f.say("room.floor", "Floor, from the subfloor up"), floor.Container))
 	return f.ready()
+}
+
+// commonUses are those of most rooms of most houses: common practice.
+var commonUses = []plan.Use{
+	plan.UseBedroom, plan.UseBath, plan.UseKitchen, plan.UseLiving, plan.UseDining, plan.UseHall, plan.UseCloset, plan.UseLaundry,
+}
+
+// uses lists the uses of rooms: the common ones, then the others by their names.
+func (c Context) uses() []plan.Use {
+	others := slices.DeleteFunc(slices.Clone(plan.Uses), func(u plan.Use) bool { return slices.Contains(commonUses, u) })
+	slices.SortStableFunc(others, func(a, b plan.Use) int { return cmp.Compare(c.Voice.Say(a.Text()), c.Voice.Say(b.Text())) })
+	return append(slices.Clone(commonUses), others...)
 }
 
 // mostSides bounds the faces whose lengths a room's card shows; each has its own card.

@@ -112,6 +112,7 @@ func (f *openForm) line(of asked) fyne.CanvasObject {
 	f.lines = append(f.lines, l)
 	if of.options != nil {
 		c, read := oneOf(of)
+		c.Finds(f.desk.voice)
 		c.OnEscape(f.giveUp)
 		l.read = read
 		return c

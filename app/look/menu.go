@@ -34,6 +34,7 @@ type Menu struct {
 	OnPoint func(at fyne.Position)
 
 	on     fyne.Canvas
+	find   *MenuFind // nil: a letter goes to the next line it begins
 	root   *fyne.Container
 	panels []*menuPanel // the menu, and those opened within it
 	closed bool
@@ -42,7 +43,17 @@ type Menu struct {
 // ShowMenu shows a menu whose upper left corner is at a place, or as near as the window
 // lets it, and which is at least so wide.
 func ShowMenu(on fyne.Canvas, at fyne.Position, width float32, items []MenuItem) *Menu {
-	m := &Menu{on: on}
+	return showMenu(on, at, width, items, nil)
+}
+
+// ShowFinder is ShowMenu for a long list: what is typed leaves only the lines that hold
+// it.
+func ShowFinder(on fyne.Canvas, at fyne.Position, width float32, items []MenuItem, find MenuFind) *Menu {
+	return showMenu(on, at, width, items, &find)
+}
+
+func showMenu(on fyne.Canvas, at fyne.Position, width float32, items []MenuItem, find *MenuFind) *Menu {
+	m := &Menu{on: on, find: find}
 	ground := &menuGround{of: m}
 	ground.ExtendBaseWidget(ground)
 	m.root = &fyne.Container{Layout: groundLayout{}, Objects: []fyne.CanvasObject{ground}}

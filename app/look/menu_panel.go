@@ -18,26 +18,44 @@ type menuPanel struct {
 	active int // −1: none
 	list   *fyne.Container
 	scroll *container.Scroll
+	finds  *menuFind // nil: it has no line to find by
 }
 
 const menuGap = 4 // above and below the lines of a menu
 
 func newMenuPanel(m *Menu, items []MenuItem) *menuPanel {
-	p := &menuPanel{of: m, items: items, active: -1, list: Column(0)}
-	for i, item := range items {
-		row := newMenuRow(p, i, item)
-		p.rows = append(p.rows, row)
-		p.list.Objects = append(p.list.Objects, row)
+	p := &menuPanel{of: m, active: -1, list: Column(0)}
+	p.fill(items)
+	if m.find != nil && len(m.panels) == 0 {
+		p.finds = newMenuFind(p, *m.find, items)
 	}
 	p.scroll = container.NewVScroll(Inset(menuGap, menuGap, menuGap, menuGap, p.list))
 	p.ExtendBaseWidget(p)
 	return p
 }
 
+// fill lists other lines, of which none is in hand.
+func (p *menuPanel) fill(items []MenuItem) {
+	p.items, p.active, p.rows, p.list.Objects = items, -1, nil, nil
+	for i, item := range items {
+		row := newMenuRow(p, i, item)
+		p.rows = append(p.rows, row)
+		p.list.Objects = append(p.list.Objects, row)
+	}
+}
+
 // MinSize is that of all lines; the window may give less height.
 func (p *menuPanel) MinSize() fyne.Size {
 	p.ExtendBaseWidget(p)
-	return p.list.MinSize().AddWidthHeight(Scaled(2*menuGap), Scaled(2*menuGap))
+	return p.list.MinSize().AddWidthHeight(Scaled(2*menuGap), Scaled(2*menuGap)+p.above())
+}
+
+// above is the height of what stands above the lines.
+func (p *menuPanel) above() float32 {
+	if p.finds == nil {
+		return 0
+	}
+	return p.finds.line.MinSize().Height
 }
 
 // point makes a line the one in hand, −1 none.
@@ -68,6 +86,9 @@ func (p *menuPanel) showChecked() {
 // step goes so many lines on, past those that cannot be chosen.
 func (p *menuPanel) step(by int) {
 	n := len(p.items)
+	if n == 0 {
+		return
+	}
 	at := p.active
 	if at < 0 && by < 0 {
 		at = 0
@@ -90,8 +111,8 @@ func (p *menuPanel) reveal() {
 	switch {
 	case top < p.scroll.Offset.Y:
 		p.scroll.ScrollToOffset(fyne.NewPos(0, top))
-	case bottom > p.scroll.Offset.Y+p.Size().Height:
-		p.scroll.ScrollToOffset(fyne.NewPos(0, bottom-p.Size().Height))
+	case bottom > p.scroll.Offset.Y+p.scroll.Size().Height:
+		p.scroll.ScrollToOffset(fyne.NewPos(0, bottom-p.scroll.Size().Height))
 	}
 }
 
@@ -114,6 +135,9 @@ func (p *menuPanel) take(i int) {
 // TypedKey implements fyne.Focusable.
 func (p *menuPanel) TypedKey(e *fyne.KeyEvent) {
 	isMain := p.of.panels[0] == p
+	if p.finds != nil && p.finds.key(e.Name) {
+		return
+	}
 	switch e.Name {
 	case fyne.KeyDown:
 		p.step(1)
@@ -149,6 +173,10 @@ func (p *menuPanel) leave(isMain bool) {
 
 // TypedRune implements fyne.Focusable: the next line that begins with a letter.
 func (p *menuPanel) TypedRune(r rune) {
+	if p.finds != nil {
+		p.finds.set(p.finds.text + string(r))
+		return
+	}
 	n := len(p.items)
 	for k := 1; k <= n; k++ {
 		if at := (p.active + k + n) % n; startsWith(p.items[at].Label, r) && !p.items[at].Disabled {
@@ -180,7 +208,12 @@ type menuPanelRenderer struct {
 func (r *menuPanelRenderer) MinSize() fyne.Size { return fyne.NewSize(1, 1) }
 func (r *menuPanelRenderer) Layout(size fyne.Size) {
 	r.back.Resize(size)
-	r.of.scroll.Resize(size)
+	above := r.of.above()
+	if f := r.of.finds; f != nil {
+		f.line.Resize(fyne.NewSize(size.Width, above))
+	}
+	r.of.scroll.Move(fyne.NewPos(0, above))
+	r.of.scroll.Resize(fyne.NewSize(size.Width, size.Height-above))
 }
 func (r *menuPanelRenderer) Refresh() {
 	c := Current()
@@ -188,8 +221,14 @@ func (r *menuPanelRenderer) Refresh() {
 	r.back.CornerRadius = Scaled(Radius)
 	r.back.Refresh()
 	r.of.scroll.Refresh()
+	if f := r.of.finds; f != nil {
+		f.line.Refresh()
+	}
 }
 func (r *menuPanelRenderer) Objects() []fyne.CanvasObject {
+	if f := r.of.finds; f != nil {
+		return []fyne.CanvasObject{r.back, f.line, r.of.scroll}
+	}
 	return []fyne.CanvasObject{r.back, r.of.scroll}
 }
 func (r *menuPanelRenderer) Destroy() {}

@@ -77,3 +77,54 @@ func TestAMenuWithinAMenu(t *testing.T) {
 		t.Errorf("chosen %q, closed %d times", chosen, closed)
 	}
 }
+
+// TestALongMenuIsFoundByTyping finds lines that hold what is typed, wherever in them.
+func TestALongMenuIsFoundByTyping(t *testing.T) {
+	chosen := ""
+	var items []MenuItem
+	for _, name := range []string{"Bedroom", "Bath", "Living room", "Mudroom", "Room of machines"} {
+		items = append(items, MenuItem{Label: name, Checked: name == "Bath", Do: func() { chosen = name }})
+	}
+	_, on := menuOn(t, nil)
+	m := ShowFinder(on, fyne.NewPos(0, 0), 120, items, MenuFind{Hint: "type", None: "none"})
+	p := m.panels[0]
+	typed := func(text string) {
+		for _, r := range text {
+			p.TypedRune(r)
+		}
+	}
+	labels := func() (all []string) {
+		for _, item := range p.items {
+			all = append(all, item.Label)
+		}
+		return all
+	}
+	if p.finds.said.Words() != "type" || p.active != 1 {
+		t.Fatalf("it begins with %q and line %d", p.finds.said.Words(), p.active)
+	}
+	typed("rOOm")
+	if got := labels(); len(got) != 4 || p.items[p.active].Label != "Room of machines" {
+		t.Errorf("“room” leaves %v with line %d in hand, want the one that begins so", got, p.active)
+	}
+	typed(" of")
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
+	if got := labels(); len(got) != 1 || chosen != "" {
+		t.Errorf("“room of” leaves %v, and %q is chosen by the space in it", got, chosen)
+	}
+	typed("zz")
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if len(labels()) != 0 || p.finds.said.Words() != "room ofzz|  none" && p.finds.said.Words() != "rOOm ofzz|  none" {
+		t.Errorf("nothing found shows %v and says %q", labels(), p.finds.said.Words())
+	}
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyBackspace})
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if len(labels()) != len(items) || on.Overlays().Top() == nil {
+		t.Fatal("Escape does not first bring all lines back")
+	}
+	typed("mud")
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if chosen != "Mudroom" {
+		t.Errorf("Enter took %q", chosen)
+	}
+}

@@ -1,0 +1,102 @@
+package look
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+)
+
+// MenuFind is what a long menu says of finding a line by typing.
+type MenuFind struct {
+	Hint string // while nothing is typed
+	None string // where no line holds what is typed
+}
+
+// menuFind is the line at the top of a menu that shows what is typed and leaves only the
+// lines below that hold it. Backspace takes a letter back, Escape all of them.
+type menuFind struct {
+	of   *menuPanel
+	says MenuFind
+	all  []MenuItem
+	text string
+	said *Text
+	line *fyne.Container
+}
+
+func newMenuFind(p *menuPanel, says MenuFind, all []MenuItem) *menuFind {
+	f := &menuFind{of: p, says: says, all: all}
+	f.said = NewFlexible(says.Hint, Quiet)
+	typed := Back(OnPaper, Radius, Inset(Grid, Grid-2, Grid, Grid-2, f.said))
+	f.line = Inset(menuGap+2, menuGap+2, menuGap+2, 0, typed)
+	return f
+}
+
+// key takes a key that changes what is typed and reports whether it did.
+func (f *menuFind) key(name fyne.KeyName) bool {
+	switch {
+	case f.text == "":
+		// Space chooses the line in hand, as in any menu.
+		return false
+	case name == fyne.KeyBackspace:
+		letters := []rune(f.text)
+		f.set(string(letters[:len(letters)-1]))
+	case name == fyne.KeyEscape:
+		f.set("")
+	case name == fyne.KeySpace: // comes as a letter too
+	default:
+		return false
+	}
+	return true
+}
+
+// set leaves the lines that hold a text, those that begin with it in hand.
+func (f *menuFind) set(text string) {
+	if f.text == "" {
+		text = strings.TrimLeft(text, " ")
+	}
+	if text == f.text {
+		return
+	}
+	f.text = text
+	find := strings.ToLower(strings.TrimSpace(text))
+	var held []MenuItem
+	first := -1
+	for _, item := range f.all {
+		label := strings.ToLower(item.Label)
+		if !strings.Contains(label, find) {
+			continue
+		}
+		item.Line = item.Line && find == ""
+		if first < 0 && !item.Disabled && strings.HasPrefix(label, find) {
+			first = len(held)
+		}
+		held = append(held, item)
+	}
+	f.of.fill(held)
+	f.of.scroll.ScrollToTop()
+	f.tell(len(held) > 0)
+	switch {
+	case find == "":
+		f.of.showChecked()
+	case first >= 0:
+		f.of.point(first)
+	default:
+		f.of.step(1)
+	}
+	f.of.Refresh()
+}
+
+// tell shows what is typed, or how to begin.
+func (f *menuFind) tell(any bool) {
+	switch {
+	case f.text == "":
+		f.said.SetTone(Muted)
+		f.said.SetWords(f.says.Hint)
+	case any:
+		f.said.SetTone(Ink)
+		f.said.SetWords(f.text + "|")
+	default:
+		f.said.SetTone(Stop)
+		f.said.SetWords(f.text + "|  " + f.says.None)
+	}
+}
