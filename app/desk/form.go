@@ -63,6 +63,7 @@ type formLine struct {
 	entry *formEntry // nil where it is chosen
 	read  func() string
 	wrong *look.Paragraph
+	under *fyne.Container // of wrong
 }
 
 // openForm is a form in sight.
@@ -125,11 +126,12 @@ func (f *openForm) line(of asked) fyne.CanvasObject {
 	l.entry.OnChanged = func(string) { l.changed() }
 	l.read = func() string { return strings.TrimSpace(l.entry.Text) }
 	l.wrong = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, look.Scaled(dialogWidth-formLabel-look.Grid))
-	l.wrong.Hide()
+	l.under = look.Inset(formLabel+look.Grid, 0, 0, 0, l.wrong)
+	l.under.Hide()
 	name := look.Sized(formLabel, 0, look.NewFlexible(of.label, look.Quiet))
 	return look.Column(look.Grid/2,
 		look.Row(look.Grid, 1, name, look.Sized(0, look.HitTarget, l.entry)),
-		look.Inset(formLabel+look.Grid, 0, 0, 0, l.wrong))
+		l.under)
 }
 
 // hold puts the line in hand, all of it chosen.
@@ -157,7 +159,12 @@ func (l *formLine) say(err error) {
 	if err != nil {
 		text = l.form.desk.say("field.wrong", "{0}: {1}", l.label, l.form.desk.errorText(err))
 	}
-	tell(l.wrong, text, l.form.column)
+	if text == "" && !l.under.Visible() {
+		return
+	}
+	l.wrong.SetWords(text)
+	showIf(l.under, text != "")
+	l.form.column.Refresh()
 }
 
 // changed takes what was said of the text before away; where the line had been found
@@ -166,20 +173,19 @@ func (l *formLine) changed() {
 	if l.form.column == nil { // not in sight yet
 		return
 	}
-	tell(l.form.wrong, "", l.form.column)
-	if l.wrong.Visible() {
+	l.form.say("")
+	if l.under.Visible() {
 		l.judge()
 	}
 }
 
-// tell shows a text in its paragraph, or hides that for none.
-func tell(in *look.Paragraph, text string, column *fyne.Container) {
-	if text == "" && !in.Visible() {
-		return
+// say shows what is wrong with all of the form, or nothing.
+func (f *openForm) say(text string) {
+	if text != "" || f.wrong.Visible() {
+		f.wrong.SetWords(text)
+		showIf(f.wrong, text != "")
+		f.column.Refresh()
 	}
-	in.SetWords(text)
-	showIf(in, text != "")
-	column.Refresh()
 }
 
 // submit does what the form is for, or says at each line what is wrong with it.
@@ -192,7 +198,7 @@ func (f *openForm) submit() {
 			first = l
 		}
 	}
-	tell(f.wrong, "", f.column)
+	f.say("")
 	if first == nil {
 		err := f.do(texts)
 		if err == nil {
@@ -201,7 +207,7 @@ func (f *openForm) submit() {
 		}
 		var of lineFault
 		if !errors.As(err, &of) {
-			tell(f.wrong, f.desk.errorText(err), f.column)
+			f.say(f.desk.errorText(err))
 			return
 		}
 		first = f.lines[of.line]
