@@ -39,7 +39,7 @@ func NewChoice(label, other string, options func() []Option) *Choice {
 	c.value = look.NewFlexible("", look.Body)
 	content := look.Row(look.Grid/2, 0, c.value, look.NewPicture(12, 12, chevron))
 	c.press = look.NewPress(content, look.Field, look.Grid, look.Grid, c.Open)
-	name := look.Sized(labelWidth, 0, look.NewFlexible(label, look.Quiet))
+	name := look.Sized(labelWidth, 0, newName(label))
 	c.box = look.Row(0, 1, name, look.Sized(0, look.HitTarget, c.press))
 	c.ExtendBaseWidget(c)
 	c.Update()

@@ -8,7 +8,12 @@ import (
 	"studbay/plan/words"
 )
 
-const labelWidth = 112 // of the names of fields
+const labelWidth = 112 // of the names of fields, with the gap after them
+
+// newName makes the name of a field, on two lines where it is long.
+func newName(label string) *look.Paragraph {
+	return look.NewParagraph(label, look.Quiet, look.Scaled(labelWidth-look.Grid/2))
+}
 
 // Spec is what a field shows and does.
 type Spec struct {
@@ -30,7 +35,7 @@ type Spec struct {
 type Field struct {
 	widget.BaseWidget
 	spec  Spec
-	label *look.Text
+	label *look.Paragraph
 	entry *Entry
 	note  *look.Paragraph
 	under *fyne.Container // of the note
@@ -62,7 +67,7 @@ func NewField(c Context, spec Spec) *Field {
 	if spec.Write == nil {
 		f.entry.Disable()
 	}
-	f.label = look.NewFlexible(spec.Label, look.Quiet)
+	f.label = newName(spec.Label)
 	f.box = look.Column(look.Grid/2,
 		look.Row(0, 1, look.Sized(labelWidth, 0, f.label), f.line(spec)),
 		f.under)

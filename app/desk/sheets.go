@@ -2,16 +2,13 @@ package desk
 
 import (
 	"fmt"
-	"io/fs"
 	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/demo"
 	"studbay/app/look"
-	"studbay/assets/notices"
 	"studbay/fill"
 	"studbay/fill/code"
 	"studbay/plan/file"
@@ -19,11 +16,14 @@ import (
 
 // scrolled shows long content in a dialog of a size.
 func (d *Desk) scrolled(title string, width, height float32, content fyne.CanvasObject) {
-	size := d.window.Canvas().Size()
-	width, height = min(look.Scaled(width), size.Width-96), min(look.Scaled(height), size.Height-160)
-	scroll := container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, content))
-	scroll.SetMinSize(fyne.NewSize(width, height))
-	d.ask(question{title: title, extra: scroll, width: width, answers: []answer{{d.say("answer.close", "Close"), nil}}})
+	d.spread(title, width, height, container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, content)))
+}
+
+// spread shows what scrolls by itself, as large as it wants and the window lets it.
+func (d *Desk) spread(title string, width, height float32, content fyne.CanvasObject) {
+	size, unit := d.window.Canvas().Size(), look.Scaled(1)
+	width, height = min(width, size.Width/unit-96), min(height, size.Height/unit-160)
+	d.ask(question{title: title, extra: look.Sized(width, height, content), width: width, answers: []answer{{d.say("answer.close", "Close"), nil}}})
 }
 
 // showShortcuts lists every command that has keys, menu by menu.
@@ -88,26 +88,6 @@ func (d *Desk) showCautions() { d.tell(d.say("caution.title", "Before you rely o
 func (d *Desk) showAbout() {
 	d.tell(d.say("about.title", "Studbay"),
 		d.say("about.body", "Every opening settled before the drywall goes up: place, height, box, fill, sheets.")+"\n\n"+d.cautions())
-}
-
-// showNotices lists the notices of the libraries in the program.
-func (d *Desk) showNotices() {
-	text := &strings.Builder{}
-	names, err := fs.Glob(notices.Files, "*.txt")
-	if err != nil {
-		d.trouble(d.say("notices.title", "Notices"), err)
-		return
-	}
-	for _, name := range names {
-		data, err := fs.ReadFile(notices.Files, name)
-		if err != nil {
-			continue
-		}
-		fmt.Fprintf(text, "%s\n\n%s\n\n", strings.TrimSuffix(name, ".txt"), data)
-	}
-	label := widget.NewLabel(text.String())
-	label.Wrapping = fyne.TextWrapWord
-	d.scrolled(d.say("notices.title", "Notices"), 640, 520, label)
 }
 
 // openDemo shows the demo as a plan of its own, not saved anywhere.

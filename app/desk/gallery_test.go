@@ -1,0 +1,282 @@
+package desk
+
+import (
+	"errors"
+	"fmt"
+	"image/png"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"fyne.io/fyne/v2"
+
+	"studbay/app/card"
+	"studbay/app/look"
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/file"
+	"studbay/plan/unit"
+)
+
+// scenes are what the window can be showing. Each begins with the demo cottage, with
+// nothing chosen and nothing above the window.
+var scenes = []struct {
+	name string
+	show func(*bench)
+}{
+	{"empty", func(b *bench) { b.replace(b.emptyPlan(), "", file.Stamp{}) }},
+	{"nothing chosen", func(b *bench) {}},
+	{"opening that fits", func(b *bench) { b.Select(b.openingOf("switch")) }},
+	{"opening with a finding", func(b *bench) { b.Select(b.found("box-fill").Opening) }},
+	{"opening, all folds open", func(b *bench) { b.Select(b.found("box-fill").Opening); b.unfoldCards() }},
+	{"opening in a ceiling", func(b *bench) { b.Select(b.openingOf("ceiling-light")) }},
+	{"data jack", func(b *bench) { b.Select(b.openingOf("data")); b.unfoldCards() }},
+	{"several openings", (*bench).selectAllOpenings},
+	{"room", func(b *bench) { b.Select(b.first(plan.KindRoom)); b.unfoldCards() }},
+	{"side", func(b *bench) { b.Select(b.first(plan.KindSide)); b.unfoldCards() }},
+	{"break", func(b *bench) { b.Select(b.first(plan.KindBreak)); b.unfoldCards() }},
+	{"fixture", func(b *bench) { b.Select(b.first(plan.KindFixture)); b.unfoldCards() }},
+	{"circuit", func(b *bench) { b.Select(b.first(plan.KindCircuit)); b.unfoldCards() }},
+	{"level", func(b *bench) { b.Select(b.first(plan.KindLevel)); b.unfoldCards() }},
+	{"decision", func(b *bench) { b.Select(b.first(plan.KindDecision)); b.unfoldCards() }},
+	{"finding of a room", func(b *bench) { b.Go(*b.found("wall-reach")) }},
+	{"plan, all folds open", (*bench).unfoldCards},
+	{"room by size", asking("room-by-size")},
+	{"copies", func(b *bench) { b.Select(b.openingOf("duplex")); b.run("copy-row") }},
+	{"another circuit", asking("add-circuit")},
+	{"a decision", asking("add-decision")},
+	{"set aside", func(b *bench) { b.Select(b.found("box-fill").Opening); b.run("set-aside") }},
+	{"a figure of the local code", asking("amend-figure")},
+	{"a rule switched off", asking("amend-rule")},
+	{"what is checked", asking("rules")},
+	{"keys", asking("shortcuts")},
+	{"cautions", asking("cautions")},
+	{"about", asking("about")},
+	{"notices", asking("notices")},
+	{"sheets", func(b *bench) { b.run("export"); b.laidOut() }},
+	{"open a file", asking("open")},
+	{"save a file", asking("save-as")},
+	{"unsaved changes", func(b *bench) { b.dirty(); b.run("new") }},
+	{"trouble", func(b *bench) {
+		b.trouble(b.say("export.failed", "The sheets could not be written"), errors.New("no space left"))
+	}},
+	{"recovery", func(b *bench) {
+		b.house.left = []file.Unsaved{{Plan: b.doc.Plan(), Path: filepath.Join(b.t.TempDir(), "lake cottage.studbay"), Time: time.Date(2026, 3, 4, 17, 5, 0, 0, time.Local)}}
+		b.offerRecovery()
+	}},
+	{"menu of files", menu(MenuFile)},
+	{"menu of edits", menu(MenuEdit)},
+	{"menu of the view", menu(MenuView)},
+	{"menu of things to place", menu(MenuPlace)},
+	{"menu of the check", menu(MenuCheck)},
+	{"menu of what is handed over", menu(MenuHand)},
+	{"menu of help", menu(MenuHelp)},
+	{"tool 1", holding(0)}, {"tool 2", holding(1)}, {"tool 3", holding(2)},
+	{"tool 4", holding(3)}, {"tool 5", holding(4)}, {"tool 6", holding(5)},
+	{"tool 7", holding(6)}, {"tool 8", holding(7)},
+}
+
+func asking(command string) func(*bench) { return func(b *bench) { b.run(command) } }
+
+func menu(which Menu) func(*bench) { return func(b *bench) { b.menus.open(which) } }
+
+func holding(tool int) func(*bench) {
+	return func(b *bench) {
+		if tool < len(b.tools) {
+			b.TakeTool(tool)
+		}
+	}
+}
+
+func (b *bench) run(command string) {
+	b.t.Helper()
+	if !b.Run(command) {
+		b.t.Fatalf("command %q does not run", command)
+	}
+}
+
+// first returns the first thing of a kind in the plan.
+func (b *bench) first(kind byte) plan.ID {
+	b.t.Helper()
+	p := b.doc.Plan()
+	for _, l := range p.Levels {
+		switch kind {
+		case plan.KindLevel:
+			return l.ID
+		case plan.KindRoom:
+			for r := range l.Rooms.All() {
+				return r.ID
+			}
+		case plan.KindSide:
+			for r := range l.Rooms.All() {
+				return r.Sides[0].ID
+			}
+		case plan.KindBreak:
+			for x := range l.Breaks.All() {
+				return x.ID
+			}
+		case plan.KindFixture:
+			for x := range l.Fixtures.All() {
+				return x.ID
+			}
+		}
+	}
+	for x := range p.Circuits.All() {
+		if kind == plan.KindCircuit {
+			return x.ID
+		}
+	}
+	for x := range p.Decisions.All() {
+		if kind == plan.KindDecision {
+			return x.ID
+		}
+	}
+	b.t.Fatalf("the plan has nothing of kind %c", kind)
+	return ""
+}
+
+// openingOf returns an opening of a kind.
+func (b *bench) openingOf(kind string) plan.ID {
+	b.t.Helper()
+	kinds := map[string]bool{}
+	for _, o := range b.doc.Plan().Openings() {
+		if o.Kind == kind {
+			return o.ID
+		}
+		kinds[o.Kind] = true
+	}
+	b.t.Fatalf("the plan has no opening of kind %q, but %v", kind, kinds)
+	return ""
+}
+
+// found returns a finding of a rule.
+func (b *bench) found(rule string) *fill.Finding {
+	b.t.Helper()
+	for _, f := range b.doc.Findings() {
+		if f.Rule == rule {
+			return &f
+		}
+	}
+	b.t.Fatalf("no finding of %s", rule)
+	return nil
+}
+
+func (b *bench) selectAllOpenings() { b.run("select-all") }
+
+// dirty changes something.
+func (b *bench) dirty() {
+	b.t.Helper()
+	if err := b.addRoom("Shed", 8*unit.Foot, 6*unit.Foot); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+// unfoldCards opens every fold of the cards.
+func (b *bench) unfoldCards() {
+	var folds []*card.Fold
+	walk(b.column.object, func(o fyne.CanvasObject) {
+		if f, ok := o.(*card.Fold); ok {
+			folds = append(folds, f)
+		}
+	})
+	for _, f := range folds {
+		f.SetOpen(true)
+	}
+	b.settle()
+}
+
+// stage shows the cottage with nothing chosen and nothing above the window.
+func (b *bench) stage(cottage plan.Plan) {
+	b.t.Helper()
+	c := b.window.Canvas()
+	for top := c.Overlays().Top(); top != nil; top = c.Overlays().Top() {
+		c.Overlays().Remove(top)
+	}
+	b.open = nil
+	b.TakeTool(0)
+	if !plan.Equal(cottage, b.doc.Plan()) {
+		b.replace(cottage, "", file.Stamp{})
+		b.checked()
+	}
+	b.Select()
+}
+
+// settle lays the window out anew, as its driver does before each frame where a thing has
+// come to want more room.
+func (b *bench) settle() {
+	size := b.window.Canvas().Size()
+	b.window.Resize(size.AddWidthHeight(8, 8))
+	b.window.Resize(size)
+}
+
+// laidOut waits for the sheets to be previewed.
+func (b *bench) laidOut() {
+	b.t.Helper()
+	waiting := b.say("export.pages.wait", "being laid out …")
+	b.until("the preview", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
+}
+
+// TestNothingIsCutOffOrCovered looks at every scene in windows of three sizes in light,
+// dark and high contrast, and on the way in both languages, both systems and at a large
+// scale: no text is cut off or lies over another, and all can be read. With STUDBAY_SHOTS
+// naming a folder it leaves pictures there.
+func TestNothingIsCutOffOrCovered(t *testing.T) {
+	shots := os.Getenv("STUDBAY_SHOTS")
+	for _, tt := range []struct {
+		width, height float32
+		mode          look.Mode
+		language      string
+		units         string
+		percent       int
+	}{
+		{1366, 768, look.LightMode, "en", "imperial", 100},
+		{1366, 768, look.DarkMode, "es", "metric", 100},
+		{1366, 768, look.ContrastMode, "en", "metric", 100},
+		{1440, 900, look.LightMode, "es", "imperial", 100},
+		{1440, 900, look.DarkMode, "en", "imperial", 100},
+		{1440, 900, look.ContrastMode, "es", "metric", 90},
+		{2560, 1440, look.LightMode, "en", "imperial", 100},
+		{2560, 1440, look.DarkMode, "es", "imperial", 115},
+		{2560, 1440, look.ContrastMode, "es", "metric", 150},
+	} {
+		name := fmt.Sprintf("%.0f %s %s %s %d", tt.width, tt.mode, tt.language, tt.units, tt.percent)
+		t.Run(name, func(t *testing.T) {
+			b := newBench(t)
+			b.window.Resize(fyne.NewSize(tt.width, tt.height))
+			b.prefs.setScale(tt.percent)
+			b.prefs.setMode(tt.mode)
+			b.prefs.setLanguage(tt.language)
+			b.house.applyTheme()
+			b.house.rebuilt()
+			b.run("demo")
+			b.run("command.units-" + tt.units)
+			b.checked()
+			cottage := b.doc.Plan()
+			for i, s := range scenes {
+				b.stage(cottage)
+				s.show(b)
+				for _, fault := range b.sight().faults() {
+					t.Errorf("%s: %s", s.name, fault)
+				}
+				if shots != "" {
+					b.shoot(filepath.Join(shots, fmt.Sprintf("%s, %02d %s.png", name, i+1, s.name)))
+				}
+			}
+		})
+	}
+}
+
+// shoot leaves a picture of the window, drawn by the toolkit's software painter.
+func (b *bench) shoot(path string) {
+	b.t.Helper()
+	out, err := os.Create(path)
+	if err != nil {
+		b.t.Fatal(err)
+	}
+	defer out.Close()
+	if err := png.Encode(out, b.window.Canvas().Capture()); err != nil {
+		b.t.Fatal(err)
+	}
+}
