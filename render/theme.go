@@ -62,7 +62,7 @@ func rgb(hex uint32) scene.Color {
 // Light is a drafting table in good light.
 var Light = Theme{
 	Name:  "light",
-	Paper: rgb(0xF6F3EC), Surface: rgb(0xFFFFFF), Ink: rgb(0x22262A), Muted: rgb(0x666B70),
+	Paper: rgb(0xF6F3EC), Surface: rgb(0xFFFFFF), Ink: rgb(0x22262A), Muted: rgb(0x63686D),
 	Line: rgb(0xDDD7CA), Wall: rgb(0x45413C), Accent: rgb(0x0F6E7C), OnAccent: rgb(0xFFFFFF),
 	Tint: rgb(0xDCEDEE), Stop: rgb(0xB5371C), OnStop: rgb(0xFFFFFF),
 	Warn: rgb(0x9A6200), OnWarn: rgb(0xFFFFFF), Note: rgb(0x44637F),

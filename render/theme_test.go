@@ -38,6 +38,7 @@ func TestTextsCanBeRead(t *testing.T) {
 			{"ink on tint", th.Ink, th.Tint},
 			{"accent on tint", th.Accent, th.Tint},
 			{"stop on tint", th.Stop, th.Tint},
+			{"muted on tint", th.Muted, th.Tint},
 			{"note on tint", th.Note, th.Tint},
 		}
 		grounds := map[string]scene.Color{"paper": th.Paper, "surface": th.Surface}

@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"fmt"
 	"strings"
 
 	"fyne.io/fyne/v2"
