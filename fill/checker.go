@@ -120,8 +120,12 @@ func (c *Checker) figures(p plan.Plan) (*code.Figures, amendedFrom, error) {
 
 func (c *Checker) all(ix *plan.Index, fig *code.Figures) {
 	c.index, c.fig = ix, fig
-	c.seen, c.result = map[plan.ID]seen{}, Result{}
-	var scopes []*scoped
+	many := 0
+	for _, l := range ix.Plan().Levels {
+		many += l.Rooms.Len() + l.Openings.Len()
+	}
+	c.seen, c.result = make(map[plan.ID]seen, many), Result{}
+	scopes := make([]*scoped, 0, many)
 	judge := func(id plan.ID) {
 		if s := c.judge(ix, id); s != nil {
 			scopes = append(scopes, s)

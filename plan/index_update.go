@@ -45,7 +45,22 @@ func (u *updating) refs(c Changes) {
 	both(c.Rooms, u.withoutRoom, u.withRoom)
 	both(c.Fixtures, u.withoutFixture, u.withFixture)
 	both(c.Breaks, u.withoutBreak, u.withBreak)
-	both(c.Openings, u.withoutOpening, u.withOpening)
+	both(u.inPlace(c.Openings), u.withoutOpening, u.withOpening)
+}
+
+// inPlace brings in the openings that keep their host and circuit, such as one that is
+// slid along its wall, in one go each, and returns the changes that are left.
+func (u *updating) inPlace(changes []OnLevel[*Opening]) (others []OnLevel[*Opening]) {
+	for _, c := range changes {
+		if c.Old == nil || c.New == nil || c.Old.At.Host != c.New.At.Host || c.Old.Circuit != c.New.Circuit {
+			others = append(others, c)
+			continue
+		}
+		u.rehost(c.New.At.Host, func(h *hosted) { h.openings = added(h.openings, c.New) })
+		u.recircuit(c.New.Circuit, func(s Set[*Opening]) Set[*Opening] { return s.With(c.New) })
+		u.stale[c.New.ID] = true
+	}
+	return others
 }
 
 func both[T Noun](changes []OnLevel[T], without func(T), with func(ID, T)) {
@@ -233,6 +248,8 @@ func (u *updating) replace() {
 		}
 		if now != nil {
 			fresh = append(fresh, now)
+		} else {
+			u.placed = u.placed.Without(id)
 		}
 	}
 	slices.SortFunc(fresh, func(a, b *placed) int {
@@ -252,7 +269,6 @@ func (u *updating) displace(p *placed) {
 		lo, hi := corners(p.box)
 		t.rt.Delete(lo, hi, p.id)
 	}
-	u.placed = u.placed.Without(p.id)
 }
 
 // placeOf returns where a noun stands in the plan as it is now, or nil.

@@ -72,7 +72,7 @@ func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
 			return nil, nil, err
 		}
 	}
-	t := tally{fig: fig, in: c}
+	t := tally{fig: fig, in: c, lines: make([]Line, 0, usualLines)}
 	t.conductors()
 	t.fixtureWires()
 	t.clamps()

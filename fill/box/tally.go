@@ -14,6 +14,9 @@ type tally struct {
 	notes []words.Text
 }
 
+// usualLines is how many lines the sum of an ordinary box has at most.
+const usualLines = 4
+
 func (t *tally) allowance(size unit.AWG) unit.Volume {
 	v, _ := t.fig.Fill.Allowance(size)
 	return v
