@@ -170,8 +170,8 @@ func TestOneIsSaidAsOne(t *testing.T) {
 		text words.Text
 		want string
 	}{
-		{roomsText(1), "1 room"}, {roomsText(2), "2 rooms"}, {roomsText(0), "0 rooms"},
-		{openingsText(1), "1 opening"}, {openingsText(12), "12 openings"},
+		{RoomsText(1), "1 room"}, {RoomsText(2), "2 rooms"}, {RoomsText(0), "0 rooms"},
+		{OpeningsText(1), "1 opening"}, {OpeningsText(12), "12 openings"},
 		{openText(1), "1 open decision"}, {openText(3), "3 open decisions"},
 	} {
 		if got := tt.text.String(); got != tt.want {

@@ -38,7 +38,7 @@ func newPlanCard(c Context) Card {
 			}
 			openings += l.Openings.Len()
 		}
-		second := f.say("plan.second", "{0}, {1} · {2}", roomsText(len(rooms)), areaOf(rooms), openingsText(openings))
+		second := f.say("plan.second", "{0}, {1} · {2}", RoomsText(len(rooms)), areaOf(rooms), OpeningsText(openings))
 		return now().Title, second, true
 	}
 	text := func(label string, read func(plan.Header) string, write func(*plan.Header, string)) line {

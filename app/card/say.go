@@ -79,12 +79,12 @@ func one(n int, single, many words.Text) words.Text {
 	return many
 }
 
-// roomsText, openingsText and openText say how many there are.
-func roomsText(n int) words.Text {
+// RoomsText, OpeningsText and openText say how many there are.
+func RoomsText(n int) words.Text {
 	return one(n, words.New("count.room", "1 room"), words.New("count.rooms", "{0} rooms", n))
 }
 
-func openingsText(n int) words.Text {
+func OpeningsText(n int) words.Text {
 	return one(n, words.New("count.opening", "1 opening"), words.New("count.openings", "{0} openings", n))
 }
 

@@ -68,7 +68,7 @@ func newLevelCard(c Context, id plan.ID) Card {
 		if l == nil {
 			return "", "", false
 		}
-		return l.Name, f.say("level.second", "{0} · {1}", roomsText(l.Rooms.Len()), openingsText(l.Openings.Len())), true
+		return l.Name, f.say("level.second", "{0} · {1}", RoomsText(l.Rooms.Len()), OpeningsText(l.Openings.Len())), true
 	}
 	f.lay([]line{
 		f.textField(f.say("level-form.name", "Name"), func() string { return now().Name }, func(text string) error {

@@ -19,6 +19,7 @@ type question struct {
 	extra   fyne.CanvasObject // under the body; nil: nothing
 	answers []answer          // the last is what Enter means, the first what Escape does
 	width   float32           // of the text; 0 is a usual one
+	told    bool              // it only tells: Escape is the last answer too
 }
 
 // answer is one button.
@@ -78,6 +79,11 @@ func (d *Desk) ask(q question) {
 		}))
 	}
 	rows = append(rows, look.Gap(1, look.Grid/2), buttonRow(buttons...))
+	if last := buttons[len(buttons)-1]; q.told {
+		for _, b := range buttons {
+			b.OnEscape = func() { last.Tapped(nil) }
+		}
+	}
 	shown = d.raise(look.Column(look.Grid, rows...))
 	d.window.Canvas().Focus(buttons[len(buttons)-1])
 }

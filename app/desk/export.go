@@ -3,7 +3,6 @@ package desk
 import (
 	"context"
 	"errors"
-	"path/filepath"
 	"strings"
 	"time"
 
@@ -71,7 +70,7 @@ func (d *Desk) exported(path string, files []string, err error) {
 		for i, f := range files {
 			lines[i] = shortPath(f)
 		}
-		d.tell(d.say("export.done", "{0} written", filepath.Base(files[0])), strings.Join(lines, "\n"))
+		d.tellWritten(files[0], strings.Join(lines, "\n"))
 	}
 }
 
@@ -96,6 +95,6 @@ func (d *Desk) exportSchedule(extension string) {
 			d.trouble(d.say("schedule.failed", "The schedule could not be written"), file.NotWritten(path, err))
 			return
 		}
-		d.tell(d.say("export.done", "{0} written", filepath.Base(path)), shortPath(path))
+		d.tellWritten(path, shortPath(path))
 	})
 }

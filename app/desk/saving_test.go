@@ -116,10 +116,61 @@ func TestWhatWasKilledIsOffered(t *testing.T) {
 	b.house.Close()
 	b.house.openRecovery(folder)
 	b.offerRecovery()
+	for _, want := range []string{"“Half a house”", "never saved", "Kept on " + time.Now().Format("2006-01-02"), "less than a minute ago", "0 rooms and 0 openings"} {
+		b.dialogSays(want)
+	}
 	b.press(b.dialog(), "Take it up")
 	if b.doc.Title() != "Half a house" || !b.doc.IsDirty() {
 		t.Errorf("taken up %q, dirty %v; want the plan that was kept, unsaved", b.doc.Title(), b.doc.IsDirty())
 	}
+}
+
+func TestARecoveryTellsHowItDiffersFromItsFile(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+	kept := b.doc.unsaved(time.Now().Add(-3 * time.Hour))
+	offered := func(u file.Unsaved, want ...string) {
+		t.Helper()
+		b.house.left = []file.Unsaved{u}
+		b.offerRecovery()
+		b.until("the offer", func() bool { return b.window.Canvas().Overlays().Top() != nil })
+		for _, text := range want {
+			if said := textOf(b.dialog()); !strings.Contains(strings.ReplaceAll(said, "\n", " "), text) {
+				t.Errorf("the offer lacks %q:\n%s", text, said)
+			}
+		}
+		b.press(b.dialog(), "Later")
+	}
+	offered(kept, path, "3 hours ago", "1 room and 0 openings", "Its file holds the same")
+
+	if err := b.addRoom("Hall", 6*unit.Foot, 5*unit.Foot); err != nil {
+		t.Fatal(err)
+	}
+	first := b.doc.Plan().Levels[0].Rooms
+	for r := range first.All() {
+		if r.Name == "Den" {
+			changed := *r
+			changed.Ceiling = 9 * unit.Foot
+			if err := b.Do(plan.ChangeRoom{Room: changed}); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	kept.Plan = b.doc.Plan()
+	offered(kept, "It holds 2 rooms and 0 openings", "Its file holds 1 room and 0 openings", "rooms: 1 new, 1 changed; openings: the same; other things: the same")
+
+	kept.Stamp = file.Stamp{Size: 1}
+	offered(kept, "changed since by another program")
+	if err := os.WriteFile(path, []byte("{"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	offered(kept, "Its file cannot be read: ")
+	if err := os.Remove(path); err != nil {
+		t.Fatal(err)
+	}
+	offered(kept, "Its file is not there any more")
 }
 
 func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
