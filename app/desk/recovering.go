@@ -91,7 +91,11 @@ func agoText(ago time.Duration) words.Text {
 func contentsText(p plan.Plan) words.Text {
 	rooms, openings := 0, 0
 	for _, l := range p.Levels {
-		rooms += l.Rooms.Len()
+		for r := range l.Rooms.All() {
+			if r.Use != plan.UseOutdoors { // as on the card of the plan
+				rooms++
+			}
+		}
 		openings += l.Openings.Len()
 	}
 	return words.New("recovery.count", "{0} and {1}", card.RoomsText(rooms), card.OpeningsText(openings))
