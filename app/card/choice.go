@@ -27,7 +27,7 @@ type Choice struct {
 	options func() []Option
 	other   string // shown where no option is the plan's
 	find    look.MenuFind
-	value   *look.Text
+	value   *look.Paragraph
 	press   *look.Press
 	box     *fyne.Container
 }
@@ -36,14 +36,30 @@ type Choice struct {
 // none is the plan's, other is shown.
 func NewChoice(label, other string, options func() []Option) *Choice {
 	c := &Choice{label: label, options: options, other: other}
-	c.value = look.NewFlexible("", look.Body)
-	content := look.Row(look.Grid/2, 0, c.value, look.NewPicture(12, 12, chevron))
+	c.value = look.NewParagraph("", look.Body, 0)
+	c.breakAt(look.Scaled(usualChoice))
+	content := look.Row(look.Grid/2, 0, c.value, look.NewPicture(chevronSize, chevronSize, chevron))
 	c.press = look.NewPress(content, look.Field, look.Grid, look.Grid, c.Open)
 	name := look.Sized(labelWidth, 0, newName(label))
-	c.box = look.Row(0, 1, name, look.Sized(0, look.HitTarget, c.press))
+	c.box = look.Row(0, 1, name, look.AtLeast(look.HitTarget, c.press))
 	c.ExtendBaseWidget(c)
 	c.Update()
 	return c
+}
+
+// usualChoice is the width of a choice that is told no other, in units.
+const usualChoice = 300
+
+const chevronSize = 12
+
+// SetWidth says how wide the field is with its label: a long value goes over two lines.
+func (c *Choice) SetWidth(width float32) {
+	c.breakAt(width)
+	c.Update()
+}
+
+func (c *Choice) breakAt(width float32) {
+	c.value.SetWidth(width - look.Scaled(labelWidth+2*look.Grid+look.Grid/2+chevronSize))
 }
 
 // Update shows what the plan says now.

@@ -55,6 +55,7 @@ func (c Context) revealed(o fyne.CanvasObject) {
 	if choice, ok := o.(*Choice); ok {
 		choice.OnFocus(func() { c.Window.Reveal(choice) })
 		choice.Finds(c.Voice)
+		choice.SetWidth(c.Width)
 	}
 }
 

@@ -114,6 +114,7 @@ func (f *openForm) line(of asked) fyne.CanvasObject {
 	if of.options != nil {
 		c, read := oneOf(of)
 		c.Finds(f.desk.voice)
+		c.SetWidth(look.Scaled(dialogWidth))
 		c.OnEscape(f.giveUp)
 		l.read = read
 		return c

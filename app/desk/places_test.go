@@ -55,7 +55,7 @@ func TestNamesInTheDrawerLeaveOutWhatTheShelfSays(t *testing.T) {
 		{"Receptacle at a basin", "receptacle", "At a basin"},
 		{"Range receptacle, 50 A", "receptacle", "Range, 50 A"},
 		{"Two switches", "switch", "Two switches"},
-		{"Toma de encimera", "toma", "De encimera"},
+		{"Tomacorriente de mostrador", "tomacorriente", "De mostrador"},
 		{"Dimmer", "switch", "Dimmer"},
 		{"Junction box", "", "Junction box"},
 	} {

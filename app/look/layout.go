@@ -120,6 +120,23 @@ func (n inset) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	objects[0].Resize(size.Subtract(fyne.NewSize(Scaled(n.left+n.right), Scaled(n.top+n.bottom))))
 }
 
+// atLeast gives one object a least height.
+type atLeast struct{ height float32 }
+
+// AtLeast gives an object a least height; it may be higher.
+func AtLeast(height float32, object fyne.CanvasObject) *fyne.Container {
+	return &fyne.Container{Layout: atLeast{height}, Objects: []fyne.CanvasObject{object}}
+}
+
+func (l atLeast) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	return objects[0].MinSize().Max(fyne.NewSize(0, Scaled(l.height)))
+}
+
+func (l atLeast) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	objects[0].Move(fyne.NewPos(0, 0))
+	objects[0].Resize(size)
+}
+
 // fixed gives one object a least size.
 type fixed struct{ width, height float32 }
 

@@ -35,6 +35,14 @@ func (p *Paragraph) SetWords(words string) {
 	}
 }
 
+// SetWidth breaks the words for another width.
+func (p *Paragraph) SetWidth(width float32) {
+	if width != p.width {
+		p.width = width
+		p.Refresh()
+	}
+}
+
 func (p *Paragraph) lines() (lines []string) {
 	for _, part := range strings.Split(p.words, "\n") {
 		line := ""
