@@ -75,7 +75,7 @@ func (c Context) priceText(r fill.Remedy) string {
 	case r.Price == nil:
 		return ""
 	case r.Price.Cents == 0:
-		return c.say("remedy.same-price", "no more")
+		return c.say("remedy.same-price", "same price")
 	case r.Price.Cents > 0:
 		return c.say("remedy.more", "+ {0}", *r.Price)
 	}
@@ -131,9 +131,9 @@ func (l *Findings) Show(c Context) {
 func (l *Findings) build(c Context, all []fill.Finding, groups []roomFindings) {
 	focused := slices.IndexFunc(l.rows, (*look.Press).Focused)
 	l.rows = nil
-	rows := []fyne.CanvasObject{look.Row(look.Grid, 1,
-		look.NewText(c.say("list.title", "Findings"), look.Title),
-		look.NewFlexible(c.Counts(), look.Second))}
+	title := look.NewText(c.say("list.title", "Findings"), look.Title)
+	counts := look.NewParagraph(c.Counts(), look.Second, c.Width-title.MinSize().Width-look.Scaled(look.Grid))
+	rows := []fyne.CanvasObject{look.Row(look.Grid, 1, title, counts)}
 	if len(all) == 0 {
 		rows = append(rows, look.NewParagraph(c.nothingFound(), look.Quiet, c.Width))
 	}

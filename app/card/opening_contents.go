@@ -78,7 +78,7 @@ func (l *contentsList) field(i int) *Field {
 			return ""
 		},
 		Write: func(text string) error { return l.write(i, strings.TrimSpace(text)) },
-		Empty: l.of.say("opening.wiring.more", "one more, such as cable 12/2"),
+		Empty: l.of.say("opening.wiring.more", "such as cable 12/2"),
 	})
 	f.Entry().OnSubmitted = func(string) {
 		l.goOn = f.Entry().Text != f.shown

@@ -18,14 +18,14 @@ func (c Context) sum(r box.Result, width float32) fyne.CanvasObject {
 	}
 	rows := []fyne.CanvasObject{c.verdict(r), look.Gap(1, look.Grid/2)}
 	for _, l := range r.Lines {
-		rows = append(rows, addend(c.Voice.Say(phraseOf(l).short(l)), withDecimals(l.Volume, decimals), look.Body, look.Body))
+		rows = append(rows, addend(c.Voice.Say(phraseOf(l).short(l)), withDecimals(l.Volume, decimals), look.Body, look.Body, width))
 	}
 	section := ""
 	if len(r.Lines) > 0 {
 		section, _, _ = strings.Cut(r.Lines[0].Section, "(B)")
 		section += "(B)"
 	}
-	rows = append(rows, look.HairLine(), addend(section, withDecimals(r.Required, decimals), look.Second, look.Strong))
+	rows = append(rows, look.HairLine(), addend(section, withDecimals(r.Required, decimals), look.Second, look.Strong, width))
 	return look.Column(look.Grid/2, rows...)
 }
 
@@ -43,9 +43,12 @@ func (c Context) verdict(r box.Result) fyne.CanvasObject {
 		look.NewFlexible(c.say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1)), look.Second))
 }
 
-func addend(what, figure string, left, right look.Style) fyne.CanvasObject {
+// addend is one line of the sum; what is long goes over two lines.
+func addend(what, figure string, left, right look.Style, width float32) fyne.CanvasObject {
 	right.Align = fyne.TextAlignTrailing
-	return look.Row(look.Grid/2, 0, look.NewFlexible(what, left), look.NewText(figure, right))
+	last := look.NewText(figure, right)
+	words := look.NewParagraph(what, left, width-look.Scaled(look.Grid/2)-last.MinSize().Width)
+	return look.Row(look.Grid/2, 0, words, last)
 }
 
 // decimalsOf returns how many decimals of a cubic inch a volume has.

@@ -152,8 +152,8 @@ func newCircuitCard(c Context, id plan.ID) Card {
 		count(f.say("circuit.amps", "Amperes"), func(x plan.Circuit) int { return x.Amps }, func(x *plan.Circuit, n int) { x.Amps = n }),
 		count(f.say("circuit.volts", "Volts"), func(x plan.Circuit) int { return x.Volts }, func(x *plan.Circuit, n int) { x.Volts = n }),
 		count(f.say("circuit.poles", "Poles"), func(x plan.Circuit) int { return x.Poles }, func(x *plan.Circuit, n int) { x.Poles = n }),
-		protection(f.say("circuit.gfci", "Ground-fault breaker"), func(x plan.Circuit) bool { return x.GFCI }, func(x *plan.Circuit, on bool) { x.GFCI = on }),
-		protection(f.say("circuit.afci", "Arc-fault breaker"), func(x plan.Circuit) bool { return x.AFCI }, func(x *plan.Circuit, on bool) { x.AFCI = on }),
+		protection(f.say("circuit.gfci", "GFCI breaker"), func(x plan.Circuit) bool { return x.GFCI }, func(x *plan.Circuit, on bool) { x.GFCI = on }),
+		protection(f.say("circuit.afci", "AFCI breaker"), func(x plan.Circuit) bool { return x.AFCI }, func(x *plan.Circuit, on bool) { x.AFCI = on }),
 	}, nil)
 	return f.ready()
 }

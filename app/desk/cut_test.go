@@ -1,10 +1,13 @@
 package desk
 
 import (
+	"fmt"
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/theme"
 
+	"studbay/app/card"
 	"studbay/app/demo"
 	"studbay/app/look"
 	"studbay/plan"
@@ -13,8 +16,16 @@ import (
 // cutTexts lists the texts in sight that their places cut.
 func cutTexts(in fyne.CanvasObject) (cut []string) {
 	walk(in, func(o fyne.CanvasObject) {
-		if t, ok := o.(*look.Text); ok && t.IsCut() {
-			cut = append(cut, t.Words())
+		switch w := o.(type) {
+		case *look.Text:
+			if w.IsCut() {
+				cut = append(cut, w.Words())
+			}
+		case *card.Entry:
+			place := w.Size().Width - 2*theme.InnerPadding()
+			if width := fyne.MeasureText(w.PlaceHolder, theme.TextSize(), fyne.TextStyle{}).Width; width > place {
+				cut = append(cut, w.PlaceHolder)
+			}
 		}
 	})
 	return cut
@@ -31,56 +42,82 @@ func openFolds(in fyne.CanvasObject) {
 	}
 }
 
-// TestNoWordsAreCut shows every sort of card, the drawers and the strips in both
-// languages in a window of the least screen.
+// TestNoWordsAreCut shows every card, the drawers and the strips of the demos in both
+// languages, in a window of the least usual screen and in a narrower one.
 func TestNoWordsAreCut(t *testing.T) {
 	for _, tag := range []string{"en", "es"} {
-		b := newBench(t)
-		b.window.Resize(fyne.NewSize(1366, 768))
-		b.prefs.setLanguage(tag)
-		b.house.rebuilt()
-		p, err := demo.Cottage()
-		if err != nil {
-			t.Fatal(err)
-		}
-		b.replace(p, "", b.doc.stamp)
-		b.checked()
-		look := func(where string, o fyne.CanvasObject) {
-			for _, text := range cutTexts(o) {
-				t.Errorf("%s, %s: %q is cut", tag, where, text)
+		for _, width := range []float32{1364, 1200} {
+			for _, made := range demo.All {
+				p, err := made.Build()
+				if err != nil {
+					t.Fatal(err)
+				}
+				b := newBench(t)
+				b.window.Resize(fyne.NewSize(width, 768))
+				b.prefs.setLanguage(tag)
+				b.house.rebuilt()
+				b.replace(p, "", b.doc.stamp)
+				b.checked()
+				b.cutNowhere(fmt.Sprintf("%s, %v wide, %s", tag, width, made.Name))
 			}
-		}
-		for i, tool := range b.tools {
-			b.TakeTool(i)
-			look("drawer of "+tool.tool.ID(), b.shell.drawer)
-			look("status of "+tool.tool.ID(), b.status.object)
-		}
-		b.TakeTool(0)
-		look("menus", b.menus.object)
-		look("strip", b.strip.object)
-		var cards []plan.ID
-		for _, level := range p.Levels {
-			cards = append(cards, level.ID)
-			for r := range level.Rooms.All() {
-				cards = append(cards, r.ID, r.Sides[0].ID)
-			}
-			for x := range level.Breaks.All() {
-				cards = append(cards, x.ID)
-			}
-			for x := range level.Fixtures.All() {
-				cards = append(cards, x.ID)
-			}
-			for x := range level.Openings.All() {
-				cards = append(cards, x.ID)
-			}
-		}
-		b.Select()
-		openFolds(b.column.object)
-		look("card of the plan", b.column.object)
-		for _, id := range cards {
-			b.Select(id)
-			openFolds(b.column.object)
-			look("card of "+string(id), b.column.object)
 		}
 	}
+}
+
+// cutNowhere goes round the parts of the window and the cards of the plan.
+func (b *bench) cutNowhere(name string) {
+	look := func(where string, o fyne.CanvasObject) {
+		for _, text := range cutTexts(o) {
+			b.t.Errorf("%s, %s: %q is cut", name, where, text)
+		}
+	}
+	for i, tool := range b.tools {
+		b.TakeTool(i)
+		look("drawer of "+tool.tool.ID(), b.shell.drawer)
+		look("status of "+tool.tool.ID(), b.status.object)
+	}
+	b.TakeTool(0)
+	look("menus", b.menus.object)
+	look("strip", b.strip.object)
+	b.Select()
+	openFolds(b.column.object)
+	look("card of the plan", b.column.object)
+	for _, id := range everything(b.doc.Plan()) {
+		b.Select(id)
+		openFolds(b.column.object)
+		look("card of "+string(id), b.column.object)
+	}
+}
+
+// everything lists what of a plan has a card.
+func everything(p plan.Plan) (ids []plan.ID) {
+	for _, level := range p.Levels {
+		ids = append(ids, level.ID)
+		for r := range level.Rooms.All() {
+			ids = append(ids, r.ID, r.Sides[0].ID)
+		}
+		for x := range level.Breaks.All() {
+			ids = append(ids, x.ID)
+		}
+		for x := range level.Fixtures.All() {
+			ids = append(ids, x.ID)
+		}
+		kinds := map[string]bool{}
+		for x := range level.Openings.All() {
+			if !kinds[x.Kind] {
+				kinds[x.Kind] = true
+				ids = append(ids, x.ID)
+			}
+		}
+	}
+	for x := range p.Cables.All() {
+		ids = append(ids, x.ID)
+	}
+	for x := range p.Circuits.All() {
+		ids = append(ids, x.ID)
+	}
+	for x := range p.Decisions.All() {
+		ids = append(ids, x.ID)
+	}
+	return ids
 }

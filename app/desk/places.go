@@ -13,9 +13,10 @@ const (
 	drawerWidth  = 224
 	cardWidth    = 352
 	narrowCard   = 304 // in a window too narrow for a wide one
-	narrowWindow = 1366
-	// overlayWindow is where the drawer begins to lie over the board: a window that
-	// fills a screen 1366 wide is a few units narrower than that inside.
+	// narrowWindow and overlayWindow are where the card is narrow and where the drawer
+	// begins to lie over the board: a window that fills a screen 1366 wide is a few units
+	// narrower than that inside.
+	narrowWindow  = 1340
 	overlayWindow = 1340
 	stripHeight   = 30
 	statusHeight  = 44 // two lines
