@@ -51,6 +51,7 @@ type scribe struct {
 	shift   scene.Point    // from where these say they are to the screen
 	shapes  []shape
 	notes   []scene.Rect // where notes stand already
+	figures []scene.Rect // of dimensions, among them
 }
 
 func (s *scribe) at(p geom.Point) scene.Point {

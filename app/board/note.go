@@ -2,6 +2,7 @@ package board
 
 import (
 	"math"
+	"slices"
 
 	"fyne.io/fyne/v2"
 
@@ -39,8 +40,27 @@ func (s *scribe) dim(d tool.Dim) {
 			Min: scene.Point{X: min(a.X, b.X), Y: min(a.Y, b.Y)}, Max: scene.Point{X: max(a.X, b.X), Y: max(a.Y, b.Y)},
 		}.Expanded(4*k))
 	}
-	middle := a.Add(b).Mul(0.5)
-	s.note(d.Text, middle, ink, true)
+	s.figure(d.Text, a.Add(b).Mul(0.5), v.Turned().Mul(1/n))
+}
+
+// figure writes the text of a dimension in the middle of its line, or beside that where
+// it would lie over the text of another: a short line has no room for it.
+func (s *scribe) figure(text string, middle, across scene.Point) {
+	w, h := noteSize(text, s.density)
+	step := math.Abs(across.X)*w + math.Abs(across.Y)*h + 2*s.density
+	for _, by := range []float64{0, 1, -1, 2, -2} {
+		at := middle.Add(across.Mul(by * step))
+		box := scene.RectAround(at, w, h)
+		if corner := s.kept(box.Min, w, h); corner != box.Min {
+			box = box.Moved(corner.Sub(box.Min))
+		}
+		if by != -2 && slices.ContainsFunc(s.figures, box.Overlaps) {
+			continue
+		}
+		s.figures = append(s.figures, box)
+		s.note(text, box.Middle(), s.pic.Theme.Ink, true)
+		return
+	}
 }
 
 // note writes a text on a ground of its own, about its middle or from its left.

@@ -8,6 +8,8 @@ import (
 
 	"studbay/app/tool"
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
@@ -113,4 +115,33 @@ func TestStretchesStandAboveWhatIsChosen(t *testing.T) {
 		return
 	}
 	t.Fatal("the house has no finding with a stretch in a room")
+}
+
+// TestFiguresOfShortDimensionsStandApart: two dimensions that meet, each shorter than its
+// text, are both to be read.
+func TestFiguresOfShortDimensionsStandApart(t *testing.T) {
+	stage := newStage(t, 20)
+	foot := func(x, y float64) geom.Point {
+		return geom.Point{X: unit.Length(x * float64(unit.Foot)), Y: unit.Length(y * float64(unit.Foot))}
+	}
+	for name, to := range map[string]func(float64) geom.Point{
+		"across":   func(x float64) geom.Point { return foot(4+x, 6) },
+		"downward": func(y float64) geom.Point { return foot(4, 6+y) },
+		"slanting": func(d float64) geom.Point { return foot(4+d, 6+d) },
+	} {
+		s := scribe{pic: stage.board.pic, view: stage.board.view, density: 1, screen: rectOf(stage.board.screen())}
+		s.dim(tool.Dim{From: to(0), To: to(.2), Text: `1' 1-1/2"`})
+		s.dim(tool.Dim{From: to(.2), To: to(.4), Text: `7' 2-1/2"`})
+		s.dim(tool.Dim{From: to(.4), To: to(.6), Text: `3' 8-1/4"`})
+		if len(s.figures) != 3 {
+			t.Fatalf("%s: %d figures", name, len(s.figures))
+		}
+		for i, a := range s.figures {
+			for _, b := range s.figures[:i] {
+				if a.Overlaps(b) {
+					t.Errorf("%s: one figure lies over another", name)
+				}
+			}
+		}
+	}
 }

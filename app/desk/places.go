@@ -8,11 +8,11 @@ import (
 
 // The measures of the window in units, before the interface scale.
 const (
-	menuHeight   = 30
-	railWidth    = 72
-	drawerWidth  = 224
-	cardWidth    = 352
-	narrowCard   = 304 // in a window too narrow for a wide one
+	menuHeight  = 30
+	railWidth   = 72
+	drawerWidth = 224
+	cardWidth   = 352
+	narrowCard  = 304 // in a window too narrow for a wide one
 	// narrowWindow and overlayWindow are where the card is narrow and where the drawer
 	// begins to lie over the board: a window that fills a screen 1366 wide is a few units
 	// narrower than that inside.
