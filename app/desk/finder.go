@@ -23,7 +23,7 @@ type finder struct {
 func newFinder(w *drawer) *finder {
 	f := &finder{of: w}
 	f.ExtendBaseWidget(f)
-	f.SetPlaceHolder(w.desk.say("drawer.find", "Find a kind …"))
+	f.SetPlaceHolder(w.desk.say("drawer.find", "Find a kind … {0}", w.desk.commandByID("find-kind").Keys[0].String()))
 	f.OnChanged = func(string) { w.fill(); w.reveal(w.mark()) }
 	f.OnSubmitted = func(string) { w.takeMarked() }
 	return f
@@ -134,10 +134,13 @@ func (w *drawer) step(by int) {
 	}
 }
 
-// takeMarked takes the kind marked in hand, so that a click places it.
+// takeMarked takes the kind marked in hand, so that a click places it; with nothing
+// looked for, the kind in hand stays that.
 func (w *drawer) takeMarked() {
 	if k := w.mark(); k != nil {
 		w.desk.takeKind(k.ID)
+	} else if w.search.wanted() == "" {
+		w.desk.window.Canvas().Unfocus()
 	}
 }
 

@@ -44,6 +44,10 @@ func TestAKindIsFoundAndTakenByKeys(t *testing.T) {
 			on.Focused().TypedKey(&fyne.KeyEvent{Name: name})
 		}
 	}
+	if keys(fyne.KeyReturn); on.Focused() != nil || b.kind != "duplex" {
+		t.Error("Enter with nothing looked for does not go on with the kind in hand")
+	}
+	b.Run("find-kind")
 	test.Type(b.drawer.search, "switch")
 	if ids := b.markedKinds(); len(ids) != 1 || ids[0] != "switch" {
 		t.Fatalf("marked %v, want the one-pole switch before the half-switched receptacle", ids)
