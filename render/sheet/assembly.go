@@ -52,10 +52,12 @@ func (b *book) assemblies() error {
 		first = false
 		return p
 	}
-	f := newFlow(onward(), assemblyColumn, onward)
-	for _, a := range all {
-		f.assembly(a)
+	lay := func(f *flow) {
+		for _, a := range all {
+			f.assembly(a)
+		}
 	}
+	lay(newEvenFlow(b, assemblyColumn, onward, lay))
 	return nil
 }
 

@@ -11,6 +11,8 @@ type flow struct {
 	y       float64      // how far down it is taken
 	onward  func() *page // begins a further page; its columns are then taken
 	least   float64      // the least width of columns on further pages; a page wide at most
+	tall    float64      // how high columns are at most; 0: as the page is
+	shelf   shelf
 }
 
 // columnGap is the white between columns, and wideColumn the least width of those that
@@ -33,9 +35,48 @@ func columnsOf(box scene.Rect, least float64) (columns []scene.Rect) {
 
 // newFlow begins a flow on a page that it fills, in columns of a least width.
 func newFlow(p *page, least float64, onward func() *page) *flow {
-	f := &flow{page: p, columns: columnsOf(p.main.Expanded(-gutter), least), least: least, onward: onward}
-	f.y = f.column().Min.Y
+	f := &flow{least: least, onward: onward}
+	f.begin(p)
 	return f
+}
+
+// newEvenFlow begins a flow whose columns are no higher than lay needs to get by with as
+// few pages as it can: on a large page all columns then end about alike, and none is left
+// empty beside full ones.
+func newEvenFlow(b *book, least float64, onward func() *page, lay func(*flow)) *flow {
+	pages := func(tall float64) (n int) {
+		draft := &book{ix: b.ix, plan: b.plan, result: b.result, findings: b.findings, o: b.o}
+		f := &flow{least: least, tall: tall, onward: func() *page { return draft.newPage("", 0) }}
+		f.begin(f.onward())
+		lay(f)
+		return len(draft.pages)
+	}
+	f := &flow{least: least, onward: onward}
+	f.begin(onward())
+	const steps = 24
+	whole, fewest := f.column().Height(), pages(0)
+	for i := range steps {
+		f.tall = whole * float64(i+1) / steps
+		if f.tall >= leastColumn && pages(f.tall) == fewest {
+			break
+		}
+	}
+	f.begin(f.page)
+	return f
+}
+
+// leastColumn is how high a column is at least.
+const leastColumn = 60.0
+
+// begin takes the columns of a page that the flow fills, from the first.
+func (f *flow) begin(p *page) {
+	f.page, f.at, f.columns = p, 0, columnsOf(p.main.Expanded(-gutter), f.least)
+	for i := range f.columns {
+		if c := &f.columns[i]; f.tall > 0 {
+			c.Max.Y = min(c.Max.Y, c.Min.Y+f.tall)
+		}
+	}
+	f.y = f.column().Min.Y
 }
 
 func (f *flow) column() scene.Rect { return f.columns[f.at] }
@@ -61,9 +102,8 @@ func (f *flow) need(height float64) {
 // next goes on at the top of the next column.
 func (f *flow) next() {
 	if f.isLast() {
-		f.page = f.onward()
-		f.columns = columnsOf(f.page.main.Expanded(-gutter), f.least)
-		f.at = -1
+		f.begin(f.onward())
+		return
 	}
 	f.at++
 	f.y = f.column().Min.Y

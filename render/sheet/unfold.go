@@ -72,6 +72,9 @@ func (f *flow) unfold(s render.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
 	rows := b.stripRows(s, unit.FromMillimetres((f.width()-2*stripAside)/scale.times()))
+	if len(rows) == 1 && len(render.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
+		return
+	}
 	for i, row := range rows {
 		f.stripRow(s, scale, row, i > 0, i+1 < len(rows))
 	}
@@ -80,6 +83,47 @@ func (f *flow) unfold(s render.Strip) {
 
 // stripAside is the white at either end of a strip.
 const stripAside = 4.0
+
+// shelf is where a strip stands, so that a short one may stand beside it.
+type shelf struct {
+	page               *page
+	top, right, bottom float64
+}
+
+// stripTall is how high a strip is on paper with all that belongs to it.
+func (b *book) stripTall(s render.Strip, scale Scale) float64 {
+	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*scale.times() + unfoldNames + b.figuresTall(s)
+}
+
+// beside puts a whole strip down at the right of the one before, if there is room, and
+// reports whether there was.
+func (f *flow) beside(s render.Strip, scale Scale) bool {
+	b, last, column := f.page.b, f.shelf, f.column()
+	left := last.right + columnGap
+	wide := max(scene.MM(s.Width)*scale.times()+2*stripAside, b.headWidth(s, scale))
+	bottom := last.top + b.stripTall(s, scale)
+	lowest := column.Max.Y
+	if f.y > last.bottom+unfoldGap { // something stands below it
+		lowest = last.bottom
+	}
+	if last.page != f.page || left+wide > column.Max.X || bottom > lowest {
+		return false
+	}
+	y := f.y
+	f.y, f.columns[f.at].Min.X = last.top, left
+	f.stripRow(s, scale, span{0, s.Width}, false, false)
+	f.y, f.columns[f.at] = max(y, f.y), column
+	return true
+}
+
+// headWidth is how wide what stands over a strip is.
+func (b *book) headWidth(s render.Strip, scale Scale) float64 {
+	return style{size: heading, bold: true}.width(s.Room.Name) + 3 + fine.width(b.stripScale(s, scale))
+}
+
+func (b *book) stripScale(s render.Strip, scale Scale) string {
+	return b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
+}
 
 // span is a part of a strip from its left end.
 type span struct{ from, to unit.Length }
@@ -90,13 +134,13 @@ func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
 func (f *flow) stripRow(s render.Strip, scale Scale, row span, again, goesOn bool) {
 	b := f.page.b
 	m := render.UnfoldMedium{Medium: b.medium(scale)}
-	tall := unfoldHead + m.Length(s.Ceiling+s.Floor) + unfoldNames + b.figuresTall(s)
+	tall := b.stripTall(s, scale)
 	f.need(tall)
 	name := s.Room.Name
 	if again {
 		name = b.say("site.room-again", "{0}, continued", name)
 	}
-	f.roomHead(name, b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling))
+	f.roomHead(name, b.stripScale(s, scale))
 	top, bottom := f.y+unfoldHead, f.y+unfoldHead+m.Length(s.Ceiling+s.Floor)
 	left := f.left() + stripAside/2
 	m.At = scene.Point{X: left - m.Length(row.from), Y: top + m.Length(s.Ceiling)}
@@ -127,6 +171,7 @@ func (f *flow) stripRow(s render.Strip, scale Scale, row span, again, goesOn boo
 			f.figures(m, m.ToStrip(from, 0).X, m.ToStrip(to, 0).X, m.ToStrip(0, -s.Floor).Y, b.stations(s, face, row))
 		}
 	}
+	f.shelf = shelf{f.page, f.y, max(m.Window.Max.X, f.left()+b.headWidth(s, scale)), f.y + tall}
 	f.y += tall
 	f.space(unfoldGap)
 }

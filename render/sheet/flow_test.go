@@ -1,0 +1,120 @@
+package sheet
+
+import (
+	"strings"
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/plantest"
+	"studbay/plan/unit"
+	"studbay/render/scene"
+)
+
+// closets is a plan of square rooms in a row, so wide, each with a receptacle.
+func closets(t *testing.T, n int, side unit.Length) plan.Plan {
+	t.Helper()
+	ids := plantest.NewIDs(5)
+	p := plan.New("Closets", ids.New(plan.KindLevel))
+	level := p.Levels[0].ID
+	for i := range n {
+		at := geom.Point{X: unit.Length(i) * (side + unit.Foot)}
+		outline := geom.Box{Min: at, Max: geom.Point{X: at.X + side, Y: side}}.Corners()
+		room := plan.NewRoom(ids.New(plan.KindRoom), "Closet "+string(rune('A'+i)), plan.UseHall, outline, ids.Row(plan.KindSide, 4))
+		room.Ceiling = 8 * unit.Foot
+		o := fill.NewOpening("duplex", plan.OnFace(room.Sides[0].ID, side/2))
+		o.ID = ids.New(plan.KindOpening)
+		for _, e := range []plan.Edit{plan.AddRoom{Level: level, Room: room}, plan.AddOpening{Opening: o}} {
+			next, err := e.Apply(p)
+			if err != nil {
+				t.Fatal(err)
+			}
+			p = next
+		}
+	}
+	return p
+}
+
+// runsOf lists the texts of a page, in groups or not.
+func runsOf(items []scene.Item) (all []scene.Run) {
+	for _, it := range items {
+		switch it := it.(type) {
+		case scene.Run:
+			all = append(all, it)
+		case scene.Group:
+			all = append(all, runsOf(it.Items)...)
+		}
+	}
+	return all
+}
+
+func TestShortStripsStandSideBySide(t *testing.T) {
+	paper, err := PaperNamed("archd")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tt := range []struct {
+		name string
+		side unit.Length
+		rows int // that three rooms take
+	}{
+		{"each a fifth of the page wide", 4 * unit.Foot, 1},
+		{"two to a row", 7 * unit.Foot, 2},
+		{"each more than half of it", 12 * unit.Foot, 3},
+	} {
+		rows, heads := map[float64]bool{}, 0
+		for _, page := range build(t, closets(t, 3, tt.side), Options{Paper: paper}) {
+			if !strings.HasPrefix(page.Meta.Title, "Rooms unfolded") {
+				continue
+			}
+			for _, r := range runsOf(page.Items) {
+				if strings.HasPrefix(r.Text, "Closet ") {
+					rows[r.At.Y], heads = true, heads+1
+				}
+			}
+		}
+		if len(rows) != tt.rows || heads != 3 {
+			t.Errorf("%s: %d rooms stand in %d rows, want 3 in %d", tt.name, heads, len(rows), tt.rows)
+		}
+	}
+}
+
+// TestEvenFlowFillsColumnsAlike lays out blocks on a page of seven columns.
+func TestEvenFlowFillsColumnsAlike(t *testing.T) {
+	paper, err := PaperNamed("archd")
+	if err != nil {
+		t.Fatal(err)
+	}
+	const tall = 30.0
+	for _, tt := range []struct {
+		blocks, pages int
+		most          float64 // that a column is full of
+	}{
+		{2, 1, leastColumn}, // too few for more than one column
+		{14, 1, 3 * tall},   // two or three in each
+		{70, 1, 11 * tall},  // ten or eleven
+		{200, 2, 19 * tall}, // more than a page holds: no page more than need be
+	} {
+		b := &book{o: Options{Paper: paper}}
+		lowest := map[*page]float64{}
+		lay := func(f *flow) {
+			for range tt.blocks {
+				f.need(tall)
+				f.y += tall
+				lowest[f.page] = max(lowest[f.page], f.y-f.column().Min.Y)
+			}
+		}
+		f := newEvenFlow(b, assemblyColumn, func() *page { return b.newPage("", 0) }, lay)
+		clear(lowest)
+		lay(f)
+		if len(b.pages) != tt.pages {
+			t.Errorf("%d blocks take %d pages, want %d", tt.blocks, len(b.pages), tt.pages)
+		}
+		for _, full := range lowest {
+			if full > tt.most {
+				t.Errorf("%d blocks fill a column with %.0f mm, want at most %.0f", tt.blocks, full, tt.most)
+			}
+		}
+	}
+}
