@@ -21,6 +21,8 @@ type Options struct {
 	Date     time.Time           // of making, for formats that hold one; zero means a fixed date
 	DPI      int                 // pixels an inch, for pictures; 0 means png.DefaultDPI
 	Progress func(share float64) // rising to 1, called from one goroutine; may be nil
+
+	page, of int // of files of one page each
 }
 
 // Format is one kind of file.
@@ -43,7 +45,7 @@ func encodePDF(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options
 }
 
 func encodePNG(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
-	return png.Encode(ctx, w, pages[0], png.Options{DPI: o.DPI, Progress: func(done, total int) {
+	return png.Encode(ctx, w, pages[0], png.Options{DPI: o.DPI, Page: o.page, Of: o.of, Progress: func(done, total int) {
 		o.report(float64(done) / float64(total))
 	}})
 }
@@ -56,6 +58,7 @@ func (o Options) report(share float64) {
 
 // part returns the options for file i of n, whose progress is that part of the whole.
 func (o Options) part(i, n int) Options {
+	o.page, o.of = i+1, n
 	whole := o.Progress
 	if whole != nil {
 		o.Progress = func(share float64) { whole((float64(i) + share) / float64(n)) }

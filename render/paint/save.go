@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"studbay/render/paint/png"
 	"studbay/render/scene"
 )
 
@@ -19,7 +20,8 @@ var ErrNoPages = errors.New("no pages to save")
 //
 // A file appears whole or not at all: on an error or once the context is over, what
 // stood under the names before still does, unless the error came while the finished
-// files were being named, when some pages may be new and some old.
+// files were being named, when some pages may be new and some old. Pages that an earlier
+// save under this name left, and that the set no longer has, are removed.
 func Save(ctx context.Context, file string, pages []*scene.Scene, o Options) (files []string, err error) {
 	format, err := FormatOf(file)
 	if err != nil {
@@ -57,8 +59,34 @@ func Save(ctx context.Context, file string, pages []*scene.Scene, o Options) (fi
 		}
 		files = append(files, d.file)
 	}
+	for _, old := range outdated(format, file, len(sets)) {
+		if err := os.Remove(old); err != nil {
+			return files, fmt.Errorf("page of an earlier set: %w", err)
+		}
+	}
 	syncFolder(filepath.Dir(file))
 	return files, nil
+}
+
+// outdated lists the further pages of an earlier set of a name, which had more than it has
+// now. A picture of someone else's is none, nor one of ours that was saved by itself.
+func outdated(format Format, file string, now int) (files []string) {
+	if !format.EachPage {
+		return nil
+	}
+	for i := now; ; i++ {
+		name := format.PageFile(file, i)
+		f, err := os.Open(name)
+		if err != nil {
+			return files
+		}
+		page, of, ours := png.PageOf(f)
+		f.Close()
+		if !ours || page != i+1 || of <= now {
+			return files
+		}
+		files = append(files, name)
+	}
 }
 
 // draft is a file under a name of its own until it is whole.

@@ -67,6 +67,29 @@ func TestSaveNamesAFileForEachPageOrOneForAll(t *testing.T) {
 	}
 }
 
+func TestPagesOfALargerSetBeforeAreRemoved(t *testing.T) {
+	dir := t.TempDir()
+	save := func(name string, n int) {
+		t.Helper()
+		if _, err := Save(context.Background(), filepath.Join(dir, name), pages(n), Options{DPI: 50}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	save("out.png", 5)
+	save("other.png", 3)
+	save("out-6.png", 1) // by itself, under a name that looks like a page
+	strangers := filepath.Join(dir, "other-2.png")
+	if err := os.WriteFile(strangers, []byte("\x89PNG\r\n\x1a\na stranger's"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	save("out.png", 2)
+	save("other.png", 1)
+	want := []string{"other-2.png", "other-3.png", "other.png", "out-2.png", "out-6.png", "out.png"}
+	if got := list(t, dir); !slices.Equal(got, want) {
+		t.Errorf("the folder holds %v, want %v", got, want)
+	}
+}
+
 func TestSavedPictureHasItsSize(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "out.png")
 	if _, err := Save(context.Background(), file, pages(1), Options{DPI: 100}); err != nil {

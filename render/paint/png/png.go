@@ -25,6 +25,7 @@ import (
 type Options struct {
 	DPI      int                   // pixels an inch of paper; 0 means DefaultDPI
 	Workers  int                   // bands drawn at once; 0 means one a core, up to eight
+	Page, Of int                   // which page of how many it is, for PageOf; 0 means a picture by itself
 	Progress func(done, total int) // called as bands are written, from one goroutine; may be nil
 }
 
@@ -74,6 +75,7 @@ func Encode(ctx context.Context, w io.Writer, s *scene.Scene, o Options) error {
 	p := page{drawing, s.Background(), size}
 	f := &file{w: w}
 	f.begin(size, o.DPI)
+	f.mark(o.Page, o.Of)
 	strips := p.strips(ctx, o.Workers)
 	for i := range strips.total {
 		next, err := strips.next(i)
@@ -92,6 +94,8 @@ func Encode(ctx context.Context, w io.Writer, s *scene.Scene, o Options) error {
 	return f.err
 }
 
+const signature = "\x89PNG\r\n\x1a\n"
+
 // file writes chunks and keeps its first error.
 type file struct {
 	w     io.Writer
@@ -100,7 +104,7 @@ type file struct {
 }
 
 func (f *file) begin(size image.Point, dpi int) {
-	f.write([]byte("\x89PNG\r\n\x1a\n"))
+	f.write([]byte(signature))
 	head := binary.BigEndian.AppendUint32(nil, uint32(size.X))
 	head = binary.BigEndian.AppendUint32(head, uint32(size.Y))
 	f.chunk("IHDR", append(head, 8, 2, 0, 0, 0)) // 8 bits, RGB, deflate, filters by row, not interlaced
