@@ -114,7 +114,7 @@ func roomier(o *plan.Opening, fig *code.Figures, b Built, c box.Contents, need u
 			continue
 		}
 		offers = append(offers, Remedy{
-			Label: words.New("rule.box-fill.remedy", "Take {0}: {1}", a.Text(), a.Volume()),
+			Label: words.New("rule.box-fill.remedy", "Take “{0}”: {1}", a.Text(), a.Volume()),
 			Edit:  plan.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
 			Price: dearer(a, b.Assembly),
 		})

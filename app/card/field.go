@@ -51,7 +51,7 @@ func NewField(c Context, spec Spec) *Field {
 	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-look.Scaled(labelWidth))
 	f.under = look.Inset(labelWidth, 0, 0, 0, f.note)
 	f.under.Hide()
-	f.entry.done, f.entry.giveUp = f.commit, f.restore
+	f.entry.done, f.entry.giveUp = f.commit, f.stepBack
 	f.entry.dirty = func() bool { return f.entry.Text != f.shown }
 	if c.Window != nil {
 		f.entry.shortcut = c.Window.Shortcut
@@ -149,6 +149,17 @@ func (f *Field) complain(err error) {
 		said = f.voice.Say(words.New("field.wrong", "{0}: {1}", name, said))
 	}
 	f.say(said)
+}
+
+// stepBack gives up what was typed, or leaves the field where nothing was.
+func (f *Field) stepBack() {
+	if f.entry.Text != f.shown || f.wrong {
+		f.restore()
+		return
+	}
+	if on := fyne.CurrentApp().Driver().CanvasForObject(f.entry); on != nil {
+		on.Unfocus()
+	}
 }
 
 // restore gives up what was typed.

@@ -46,6 +46,21 @@ func TestAComplaintNamesItsFieldAndGoesOnceItIsMended(t *testing.T) {
 	}
 }
 
+func TestEscapeGivesUpWhatWasTypedThenLeavesTheField(t *testing.T) {
+	d := newDesktop(t)
+	f := d.context().textField("Name", func() string { return "Den" }, func(string) error { return nil })
+	on := test.NewTempWindow(t, f).Canvas()
+	on.Focus(f.Entry())
+	f.Entry().SetText("Dens")
+	escape := &fyne.KeyEvent{Name: fyne.KeyEscape}
+	if f.Entry().TypedKey(escape); f.Entry().Text != "Den" || on.Focused() == nil {
+		t.Errorf("the first Escape leaves %q, in focus %v; want what was there, still in hand", f.Entry().Text, on.Focused() != nil)
+	}
+	if f.Entry().TypedKey(escape); on.Focused() != nil {
+		t.Error("the second Escape does not leave the field")
+	}
+}
+
 func TestCountsSizesAndVolumesSayHowTheyAreWritten(t *testing.T) {
 	c := newDesktop(t).context()
 	if _, err := c.wireSize("thick"); err == nil || !strings.Contains(err.Error(), "such as 14") {
