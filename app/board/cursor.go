@@ -75,4 +75,7 @@ var cursors = map[tool.Cursor]desktop.Cursor{
 	tool.CursorHand:  desktop.PointerCursor,
 	tool.CursorMove:  moveCursor,
 	tool.CursorNo:    noCursor,
+
+	tool.CursorAcross: desktop.HResizeCursor,
+	tool.CursorUpDown: desktop.VResizeCursor,
 }

@@ -39,6 +39,7 @@ func (u *Unfold) liveShapes(d float64) []shape {
 		}
 	} else {
 		u.inHand(&s)
+		u.uprightInHand(&s)
 	}
 	if u.pointer != nil {
 		at := scene.Point{X: float64(u.pointer.X) * d, Y: float64(u.pointer.Y) * d}
@@ -117,16 +118,8 @@ func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRi
 	if end == along {
 		return
 	}
-	a, b := u.medium.ToStrip(f.Left+min(along, end), 0), u.medium.ToStrip(f.Left+max(along, end), 0)
-	y := u.medium.ToStrip(0, -u.strip.Floor).Y + 0.9*u.medium.Text
-	if f.Side == nil {
-		y += 1.4 * u.medium.Text // below the name of a fixture's face
-	}
-	a.Y, b.Y = y, y
-	ink, tick := s.pic.Theme.Ink, scene.Point{Y: 3.4 * s.density}
-	for _, l := range [][2]scene.Point{{a, b}, {a.Sub(tick), a.Add(tick)}, {b.Sub(tick), b.Add(tick)}} {
-		s.add(shape{kind: lineShape, a: l[0], b: l[1], width: s.density, color: ink})
-	}
+	a, b := u.chain(s, f, min(along, end), max(along, end))
+	y, ink := a.Y, s.pic.Theme.Ink
 	said := s.pic.Voice.System.Format((end - along).Abs())
 	half := scene.Run{Text: said, Size: u.medium.Text}.Width() / 2
 	x := (a.X + b.X) / 2
@@ -144,4 +137,33 @@ func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRi
 	}
 	s.notes = append(s.notes, scene.Rect{Min: a, Max: scene.Point{X: b.X, Y: y + 2*u.medium.Text}}.Expanded(4*s.density))
 	s.add(shape{kind: textShape, a: scene.Point{X: x - half, Y: y + 0.4*u.medium.Text}, text: said, size: 10.5, color: ink})
+}
+
+// chain draws the line of a dimension between two places on a face, below the floor, and
+// returns its ends.
+func (u *Unfold) chain(s *scribe, f render.StripFace, from, to unit.Length) (a, b scene.Point) {
+	a, b = u.medium.ToStrip(f.Left+from, 0), u.medium.ToStrip(f.Left+to, 0)
+	y := u.medium.ToStrip(0, -u.strip.Floor).Y + 0.9*u.medium.Text
+	if f.Side == nil {
+		y += 1.4 * u.medium.Text // below the name of a fixture's face
+	}
+	a.Y, b.Y = y, y
+	ink, tick := s.pic.Theme.Ink, scene.Point{Y: 3.4 * s.density}
+	for _, l := range [][2]scene.Point{{a, b}, {a.Sub(tick), a.Add(tick)}, {b.Sub(tick), b.Add(tick)}} {
+		s.add(shape{kind: lineShape, a: l[0], b: l[1], width: s.density, color: ink})
+	}
+	return a, b
+}
+
+// measure draws the dimension between two places on a face, with its text where it has
+// room for it.
+func (u *Unfold) measure(s *scribe, f render.StripFace, from, to unit.Length) {
+	a, b := u.chain(s, f, from, to)
+	said := s.pic.Voice.System.Format(to - from)
+	half := scene.Run{Text: said, Size: u.medium.Text}.Width() / 2
+	if 2*half > b.X-a.X {
+		return
+	}
+	s.notes = append(s.notes, scene.Rect{Min: a, Max: scene.Point{X: b.X, Y: a.Y + 2*u.medium.Text}}.Expanded(4*s.density))
+	s.add(shape{kind: textShape, a: scene.Point{X: (a.X+b.X)/2 - half, Y: a.Y + 0.4*u.medium.Text}, text: said, size: 10.5, color: s.pic.Theme.Ink})
 }

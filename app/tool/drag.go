@@ -27,6 +27,18 @@ func dragOf(t Table, p Pointer, under plan.ID) drag {
 		ref, _ := t.Index().Side(side)
 		return &dragCorner{side, ref.Side().Start}
 	}
+	if u, e := chosenEdge(t, p); e != noEdge {
+		return &dragEdge{u, e}
+	}
+	along := alongOf(t, p, under)
+	if u, ok := uprightOf(t.Plan(), under); ok && p.OnUnfold && along != nil {
+		return &dragUpright{along, u, p.Height}
+	}
+	return along
+}
+
+// alongOf returns the drag of what was pressed as it goes in plan.
+func alongOf(t Table, p Pointer, under plan.ID) drag {
 	if chosen := t.Selection(); len(chosen) > 1 && slices.Contains(chosen, under) {
 		return dragSeveral(t, p, chosen)
 	}

@@ -40,6 +40,9 @@ func (c *choose) Down(t Table, p Pointer) {
 	c.last, c.pressed, c.band = p, &p, false
 	c.typed.clear()
 	c.under = pick(t, p)
+	if u, e := chosenEdge(t, p); e != noEdge {
+		c.under = u.id // its edge is taken from outside too
+	}
 	if p.Double && c.under != "" {
 		t.Select(c.under)
 		if o, ok := t.(Opener); ok {
@@ -163,6 +166,9 @@ func (c *choose) cursor(t Table) Cursor {
 	if _, ok := chosenCorner(t, c.last); ok {
 		return CursorMove
 	}
+	if _, e := chosenEdge(t, c.last); e != noEdge {
+		return e.cursor()
+	}
 	id := pick(t, c.last)
 	switch {
 	case id == "":
@@ -212,7 +218,7 @@ func (c *choose) typeInDrag(t Table, k Key) bool {
 		return true
 	}
 	letters := ""
-	if c.last.OnUnfold && c.under.Kind() == plan.KindOpening {
+	if _, isUpright := c.drag.(*dragUpright); isUpright || c.last.OnUnfold && c.under.Kind() == plan.KindOpening {
 		letters = "h"
 	}
 	if !c.typed.takeSize(k, letters) {

@@ -130,4 +130,6 @@ const (
 	CursorHand
 	CursorMove
 	CursorNo
+	CursorAcross // an edge that goes left and right
+	CursorUpDown // one that goes up and down
 )

@@ -1,0 +1,102 @@
+package tool
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// upright is a break or a fixture as it stands on a face: what the unfolded room shows
+// of it.
+type upright struct {
+	id          plan.ID
+	at          plan.Anchor // of its left end
+	width       unit.Length
+	foot, top   unit.Length // above the finished floor
+	changed     func(upright) plan.Edit
+	isBreak     bool
+	name        words.Text
+	standsAlone bool // on the floor: it has no foot to be moved
+}
+
+// uprightOf returns a thing as it stands on a face, or false for what does not.
+func uprightOf(p plan.Plan, id plan.ID) (upright, bool) {
+	switch id.Kind() {
+	case plan.KindBreak:
+		if b, _ := p.Break(id); b != nil {
+			return uprightBreak(b), true
+		}
+	case plan.KindFixture:
+		if f, _ := p.Fixture(id); f != nil && f.At.Part == plan.PartFace {
+			return uprightFixture(f), true
+		}
+	}
+	return upright{}, false
+}
+
+func uprightBreak(b *plan.Break) upright {
+	return upright{
+		id: b.ID, at: b.At, width: b.Width, foot: b.Sill, top: b.Head, isBreak: true,
+		name: b.Kind.Text(), standsAlone: b.Sill == 0,
+		changed: func(u upright) plan.Edit {
+			now := *b
+			now.At, now.Width, now.Sill, now.Head = u.at, u.width, u.foot, u.top
+			return plan.ChangeBreak{Break: now}
+		},
+	}
+}
+
+func uprightFixture(f *plan.Fixture) upright {
+	return upright{
+		id: f.ID, at: f.At, width: f.Width, foot: f.Bottom, top: f.Top(),
+		name: f.Kind.Text(), standsAlone: f.Bottom == 0,
+		changed: func(u upright) plan.Edit {
+			now := *f
+			now.At, now.Width, now.Bottom, now.Height = u.at, u.width, u.foot, u.top-u.foot
+			return plan.ChangeFixture{Fixture: now}
+		},
+	}
+}
+
+// uprights lists what stands on the faces of a side's room, but for one thing.
+func uprights(ix *plan.Index, side, but plan.ID) (all []upright) {
+	ref, ok := ix.Side(side)
+	if !ok {
+		return nil
+	}
+	for _, s := range ref.Room.Sides {
+		for _, c := range ix.Cuts(s.ID) {
+			all = append(all, uprightBreak(c.Break))
+		}
+		for _, f := range ix.FixturesOn(s.ID) {
+			all = append(all, uprightFixture(f))
+		}
+	}
+	return slices.DeleteFunc(all, func(u upright) bool { return u.id == but })
+}
+
+// levels lists the heights that the heads and sills of breaks and the tops and bottoms of
+// fixtures in a side's room give.
+func levels(ix *plan.Index, side, but plan.ID) (stops []stop) {
+	for _, u := range uprights(ix, side, but) {
+		high, low := words.New("snap.top", "level with the top of the {0}", u.name), words.New("snap.bottom", "level with the bottom of the {0}", u.name)
+		if u.isBreak {
+			high, low = words.New("snap.head", "level with the head of the {0}", u.name), words.New("snap.sill", "level with the sill of the {0}", u.name)
+		}
+		stops = append(stops, stop{u.top, high, rankLevel})
+		if u.foot > 0 {
+			stops = append(stops, stop{u.foot, low, rankLevel})
+		}
+	}
+	return stops
+}
+
+// ceilingOf returns the height of the ceiling over a side.
+func ceilingOf(ix *plan.Index, side plan.ID) unit.Length {
+	if ref, ok := ix.Side(side); ok {
+		return ref.Room.Ceiling
+	}
+	return 0
+}
