@@ -40,7 +40,7 @@ func NewChoice(label, other string, options func() []Option) *Choice {
 	c.breakAt(look.Scaled(usualChoice))
 	content := look.Row(look.Grid/2, 0, c.value, look.NewPicture(chevronSize, chevronSize, chevron))
 	c.press = look.NewPress(content, look.Field, look.Grid, look.Grid, c.Open)
-	name := look.Sized(labelWidth, 0, newName(label))
+	name := look.Sized(LabelWidth, 0, newName(label))
 	c.box = look.Row(0, 1, name, look.AtLeast(look.HitTarget, c.press))
 	c.ExtendBaseWidget(c)
 	c.Update()
@@ -59,7 +59,7 @@ func (c *Choice) SetWidth(width float32) {
 }
 
 func (c *Choice) breakAt(width float32) {
-	c.value.SetWidth(width - look.Scaled(labelWidth+2*look.Grid+look.Grid/2+chevronSize))
+	c.value.SetWidth(width - look.Scaled(LabelWidth+2*look.Grid+look.Grid/2+chevronSize))
 }
 
 // Update shows what the plan says now.

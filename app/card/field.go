@@ -8,11 +8,12 @@ import (
 	"studbay/plan/words"
 )
 
-const labelWidth = 112 // of the names of fields, with the gap after them
+// LabelWidth is that of the names of fields, with the gap after them, in units.
+const LabelWidth = 112
 
 // newName makes the name of a field, on two lines where it is long.
 func newName(label string) *look.Paragraph {
-	return look.NewParagraph(label, look.Quiet, look.Scaled(labelWidth-look.Grid/2))
+	return look.NewParagraph(label, look.Quiet, look.Scaled(LabelWidth-look.Grid/2))
 }
 
 // Spec is what a field shows and does.
@@ -48,8 +49,8 @@ type Field struct {
 // NewField makes a field for a column of a width.
 func NewField(c Context, spec Spec) *Field {
 	f := &Field{spec: spec, voice: c.Voice, entry: newEntry()}
-	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-look.Scaled(labelWidth))
-	f.under = look.Inset(labelWidth, 0, 0, 0, f.note)
+	f.note = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, c.Width-look.Scaled(LabelWidth))
+	f.under = look.Inset(LabelWidth, 0, 0, 0, f.note)
 	f.under.Hide()
 	f.entry.done, f.entry.giveUp = f.commit, f.stepBack
 	f.entry.dirty = func() bool { return f.entry.Text != f.shown }
@@ -69,7 +70,7 @@ func NewField(c Context, spec Spec) *Field {
 	}
 	f.label = newName(spec.Label)
 	f.box = look.Column(look.Grid/2,
-		look.Row(0, 1, look.Sized(labelWidth, 0, f.label), f.line(spec)),
+		look.Row(0, 1, look.Sized(LabelWidth, 0, f.label), f.line(spec)),
 		f.under)
 	f.ExtendBaseWidget(f)
 	f.Update()

@@ -89,28 +89,31 @@ func (k Keys) shortcut() fyne.Shortcut {
 	return &desktop.CustomShortcut{KeyName: k.Key, Modifier: k.Mod}
 }
 
-// keyNames spells keys as people read them.
-var keyNames = map[fyne.KeyName]string{
-	fyne.KeyDelete: "Del", fyne.KeyBackspace: "Backspace", fyne.KeyEscape: "Esc", fyne.KeyReturn: "Enter",
-	fyne.KeyPlus: "+", fyne.KeyEqual: "=", fyne.KeyMinus: "−", fyne.KeyPageUp: "Page Up", fyne.KeyPageDown: "Page Down",
+// keyNames says what is written on keys, as people read it.
+var keyNames = map[fyne.KeyName]words.Text{
+	fyne.KeyDelete: words.New("key.delete", "Del"), fyne.KeyBackspace: words.New("key.backspace", "Backspace"),
+	fyne.KeyEscape: words.New("key.escape", "Esc"), fyne.KeyReturn: words.New("key.enter", "Enter"),
+	fyne.KeyPlus: words.New("plain", "{0}", "+"), fyne.KeyEqual: words.New("plain", "{0}", "="), fyne.KeyMinus: words.New("plain", "{0}", "−"),
+	fyne.KeyPageUp: words.New("key.page-up", "Page Up"), fyne.KeyPageDown: words.New("key.page-down", "Page Down"),
+	fyne.KeyHome: words.New("key.home", "Home"),
 }
 
-// String spells the keys, such as Ctrl+Shift+S.
-func (k Keys) String() string {
+// said spells the keys, such as Ctrl+Shift+S.
+func (k Keys) said(v words.Voice) string {
 	text := ""
 	for _, m := range []struct {
 		mod  fyne.KeyModifier
-		name string
+		name words.Text
 	}{
-		{fyne.KeyModifierControl, "Ctrl+"}, {fyne.KeyModifierSuper, "Cmd+"},
-		{fyne.KeyModifierAlt, "Alt+"}, {fyne.KeyModifierShift, "Shift+"},
+		{fyne.KeyModifierControl, words.New("key.control", "Ctrl")}, {fyne.KeyModifierSuper, words.New("key.command", "Cmd")},
+		{fyne.KeyModifierAlt, words.New("key.alt", "Alt")}, {fyne.KeyModifierShift, words.New("key.shift", "Shift")},
 	} {
 		if k.Mod&m.mod != 0 {
-			text += m.name
+			text += v.Say(m.name) + "+"
 		}
 	}
 	if name, ok := keyNames[k.Key]; ok {
-		return text + name
+		return text + v.Say(name)
 	}
 	return text + string(k.Key)
 }

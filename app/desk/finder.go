@@ -23,7 +23,7 @@ type finder struct {
 func newFinder(w *drawer) *finder {
 	f := &finder{of: w}
 	f.ExtendBaseWidget(f)
-	f.SetPlaceHolder(w.desk.say("drawer.find", "Find a kind … {0}", w.desk.commandByID("find-kind").Keys[0].String()))
+	f.SetPlaceHolder(w.desk.say("drawer.find", "Find a kind … {0}", w.desk.commandByID("find-kind").Keys[0].said(w.desk.voice)))
 	f.OnChanged = func(string) { w.fill(); w.reveal(w.mark()) }
 	f.OnSubmitted = func(string) { w.takeMarked() }
 	return f

@@ -76,7 +76,9 @@ type openForm struct {
 	do     func([]string) error
 }
 
-const formLabel = 140
+// formLabel is the width of the names of lines, as that of a card's: choices stand in line
+// with entries.
+const formLabel = card.LabelWidth
 
 // form asks for a few texts. Do gets them, each having passed its check, and returns what
 // is wrong with them together, which keeps the form open.
@@ -126,12 +128,12 @@ func (f *openForm) line(of asked) fyne.CanvasObject {
 	l.entry.OnSubmitted = func(string) { f.submit() }
 	l.entry.OnChanged = func(string) { l.changed() }
 	l.read = func() string { return strings.TrimSpace(l.entry.Text) }
-	l.wrong = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, look.Scaled(dialogWidth-formLabel-look.Grid))
-	l.under = look.Inset(formLabel+look.Grid, 0, 0, 0, l.wrong)
+	l.wrong = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, look.Scaled(dialogWidth-formLabel))
+	l.under = look.Inset(formLabel, 0, 0, 0, l.wrong)
 	l.under.Hide()
-	name := look.Sized(formLabel, 0, look.NewFlexible(of.label, look.Quiet))
+	name := look.Sized(formLabel, 0, look.NewParagraph(of.label, look.Quiet, look.Scaled(formLabel-look.Grid/2)))
 	return look.Column(look.Grid/2,
-		look.Row(look.Grid, 1, name, look.Sized(0, look.HitTarget, l.entry)),
+		look.Row(0, 1, name, look.Sized(0, look.HitTarget, l.entry)),
 		l.under)
 }
 

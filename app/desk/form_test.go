@@ -91,3 +91,33 @@ func TestAFormSaysWhatIsWrongWithAllOfItUntilALineChanges(t *testing.T) {
 		}
 	}
 }
+
+func TestLinesOfAFormStandInLine(t *testing.T) {
+	b := newBench(t)
+	b.Run("amend-figure")
+	form := b.dialog()
+	at := b.app.Driver().AbsolutePositionForObject
+	entry := at(b.entries(form)[0]).X
+	choice := float32(0)
+	walk(b.choice(form, "Figure"), func(o fyne.CanvasObject) {
+		if p, ok := o.(*look.Press); ok {
+			choice = at(p).X
+		}
+	})
+	if d := entry - choice; d < -1 || d > 1 {
+		t.Errorf("an entry begins at %v, a choice at %v", entry, choice)
+	}
+}
+
+func TestKeysAreNamedInTheLanguage(t *testing.T) {
+	b := newBench(t)
+	for tag, want := range map[string]string{"en": "Ctrl+Shift+S Del Enter", "es": "Ctrl+Mayús+S Supr Intro"} {
+		b.prefs.setLanguage(tag)
+		b.house.rebuilt()
+		got := Keys{fyne.KeyModifierControl | shift, fyne.KeyS}.said(b.voice) + " " +
+			Keys{0, fyne.KeyDelete}.said(b.voice) + " " + Keys{0, fyne.KeyReturn}.said(b.voice)
+		if got != want {
+			t.Errorf("%s: %q, want %q", tag, got, want)
+		}
+	}
+}

@@ -137,7 +137,7 @@ func (d *Desk) menuItem(c *Command) look.MenuItem {
 		Disabled: !c.can(d), Checked: c.On != nil && c.On(d),
 	}
 	if len(c.Keys) > 0 {
-		item.Keys = c.Keys[0].String()
+		item.Keys = c.Keys[0].said(d.voice)
 	}
 	return item
 }

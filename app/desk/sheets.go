@@ -41,7 +41,7 @@ func (d *Desk) showShortcuts() {
 			}
 			spelled := make([]string, len(c.Keys))
 			for k, key := range c.Keys {
-				spelled[k] = key.String()
+				spelled[k] = key.said(d.voice)
 			}
 			rows = append(rows, look.Row(look.Grid, 0,
 				look.NewFlexible(d.voice.Say(c.Title), look.Body),
