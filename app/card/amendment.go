@@ -99,6 +99,6 @@ func newAmendmentCard(c Context, id plan.ID) Card {
 	lines = append(lines, f.textField(f.say("waiver.reason", "Reason"), func() string { x, _ := now(); return x.Reason }, func(text string) error {
 		return change(func(x *plan.Amendment) { x.Reason = text })
 	}))
-	f.lay(lines, nil, newPressLine(f.say("amendment.back", "Take it back"), func() { f.Window.Run("delete") }))
+	f.lay(lines, nil, f.newPressLine(f.say("amendment.back", "Take it back"), func() { f.Window.Run("delete") }))
 	return f.ready()
 }

@@ -63,7 +63,7 @@ func newDecisionCard(c Context, id plan.ID) Card {
 	})
 	f.fields = append(f.fields, hanging)
 	f.lay([]line{question, answer, note, why}, nil, hanging.Container,
-		newPressLine(f.say("decision.drop", "Take it out without an answer"), func() { f.Window.Run("delete") }))
+		f.newPressLine(f.say("decision.drop", "Take it out without an answer"), func() { f.Window.Run("delete") }))
 	return f.ready()
 }
 

@@ -67,7 +67,7 @@ func (c Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
 	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-look.Scaled(price+3*look.Grid))
 	cost := look.NewText(c.priceText(r), look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing})
 	content := look.Row(look.Grid, 0, label, cost)
-	return look.NewPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
+	return c.newPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
 }
 
 func (c Context) priceText(r fill.Remedy) string {

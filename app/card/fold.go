@@ -21,12 +21,12 @@ type Fold struct {
 }
 
 // NewFold makes a fold, closed.
-func NewFold(title string, body fyne.CanvasObject) *Fold {
+func NewFold(c Context, title string, body fyne.CanvasObject) *Fold {
 	f := &Fold{title: title, body: body}
 	f.mark = look.NewPicture(12, 12, f.arrow)
 	heading := look.Row(look.Grid/2, 1, f.mark, look.NewFlexible(title, look.Quiet))
 	body.Hide()
-	press := look.NewPress(heading, look.Bare, 0, look.Grid/2, func() { f.SetOpen(!f.open) })
+	press := c.newPress(heading, look.Bare, 0, look.Grid/2, func() { f.SetOpen(!f.open) })
 	f.box = look.Column(look.Grid/2, look.Sized(0, look.HitTarget, press), body)
 	f.ExtendBaseWidget(f)
 	return f

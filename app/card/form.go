@@ -35,7 +35,7 @@ func (f *form) lay(lines, folded []line, more ...fyne.CanvasObject) {
 	objects := []fyne.CanvasObject{look.Column(look.Grid/2, f.title, f.second)}
 	objects = append(objects, f.take(lines)...)
 	if len(folded) > 0 {
-		objects = append(objects, NewFold(f.say("card.more", "More"), look.Column(look.Grid, f.take(folded)...)))
+		objects = append(objects, NewFold(f.Context, f.say("card.more", "More"), look.Column(look.Grid, f.take(folded)...)))
 	}
 	f.root = look.Column(look.Grid, append(append(objects, more...), f.findings)...)
 }

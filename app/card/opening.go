@@ -66,9 +66,9 @@ func (o *openingCard) build() {
 	o.found = look.Column(look.Grid)
 	main := o.mainFields()
 	devices, byHand := o.devices(), o.byHand()
-	folded := NewFold(o.say("card.more", "More"), look.Column(look.Grid, append(o.moreFields(),
-		NewFold(o.say("opening.devices", "What is on the yokes"), devices.Container),
-		NewFold(o.say("opening.by-hand", "Put the box together by hand"), byHand.Container))...))
+	folded := NewFold(o.Context, o.say("card.more", "More"), look.Column(look.Grid, append(o.moreFields(),
+		NewFold(o.Context, o.say("opening.devices", "What is on the yokes"), devices.Container),
+		NewFold(o.Context, o.say("opening.by-hand", "Put the box together by hand"), byHand.Container))...))
 	o.fields = append(o.fields, devices, byHand)
 	heading := look.Column(look.Grid/2, look.Row(look.Grid, 1, o.tag, o.what), o.where)
 	o.root = look.Column(look.Grid,
@@ -251,7 +251,7 @@ func (o *openingCard) boxBody(now *plan.Opening, contents box.Contents, source f
 	}
 	gauge := NewGauge(r, o.Voice)
 	sum := o.sum(r, o.Width-look.Scaled(gaugeWidth+look.Grid*2))
-	working := NewFold(o.say("opening.working", "The working, line by line"), o.working(r))
+	working := NewFold(o.Context, o.say("opening.working", "The working, line by line"), o.working(r))
 	working.changed = func(open bool) { o.open = open }
 	working.SetOpen(o.open)
 	return []fyne.CanvasObject{look.TopRow(look.Grid*2, 1, gauge, sum), working}

@@ -71,8 +71,8 @@ func newPlanCard(c Context) Card {
 		text(f.say("plan.date", "Date"), func(h plan.Header) string { return h.Date }, func(h *plan.Header, t string) { h.Date = t }),
 		f.north(now, change),
 		text(f.say("plan.currency", "Prices in"), func(h plan.Header) string { return h.Currency }, func(h *plan.Header, t string) { h.Currency = t }),
-	}, NewFold(f.say("plan.noted", "Circuits, levels and what is decided"), look.Inset(look.Grid, 0, 0, 0,
-		look.Column(0, append([]fyne.CanvasObject{NewFold(f.say("circuit.all", "Circuits"), circuits.Container)}, f.noted()...)...))))
+	}, NewFold(f.Context, f.say("plan.noted", "Circuits, levels and what is decided"), look.Inset(look.Grid, 0, 0, 0,
+		look.Column(0, append([]fyne.CanvasObject{NewFold(f.Context, f.say("circuit.all", "Circuits"), circuits.Container)}, f.noted()...)...))))
 	return f.ready()
 }
 
@@ -106,9 +106,9 @@ func (f *form) noted() (folds []fyne.CanvasObject) {
 		if add != nil {
 			body.Add(add)
 		}
-		folds = append(folds, NewFold(title, body))
+		folds = append(folds, NewFold(f.Context, title, body))
 	}
-	command := func(label, id string) *pressLine { return newPressLine(label, func() { f.Window.Run(id) }) }
+	command := func(label, id string) *pressLine { return f.newPressLine(label, func() { f.Window.Run(id) }) }
 	list(f.say("level.all", "Levels"), "", func() (ids []plan.ID) {
 		for _, l := range p().Levels {
 			ids = append(ids, l.ID)
@@ -188,5 +188,5 @@ func (l *circuitList) row(x *plan.Circuit) fyne.CanvasObject {
 	name := look.NewFlexible(x.Name, look.Body)
 	amps := look.NewText(l.form.say("circuit.row.amps", "{0} A", x.Amps), look.Second)
 	row := look.Row(look.Grid/2, 1, number, name, amps)
-	return look.NewPress(row, look.Bare, look.Grid/2, look.Grid, func() { l.form.Window.Select(x.ID) })
+	return l.form.newPress(row, look.Bare, look.Grid/2, look.Grid, func() { l.form.Window.Select(x.ID) })
 }

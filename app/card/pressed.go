@@ -14,9 +14,9 @@ type pressLine struct {
 	press *look.Press
 }
 
-func newPressLine(label string, do func()) *pressLine {
+func (c Context) newPressLine(label string, do func()) *pressLine {
 	text := look.NewText(label, look.Style{Bold: true, Tone: look.Accent})
-	p := &pressLine{press: look.NewPress(text, look.Outline, 2*look.Grid, look.Grid, do)}
+	p := &pressLine{press: c.newPress(text, look.Outline, 2*look.Grid, look.Grid, do)}
 	p.ExtendBaseWidget(p)
 	return p
 }
@@ -40,7 +40,7 @@ type rowLine struct {
 // row makes a row that says what read returns and chooses a thing.
 func (f *form) row(id plan.ID, read func() string) *rowLine {
 	r := &rowLine{read: read, text: look.NewParagraph("", look.Body, f.Width-look.Scaled(2*look.Grid))}
-	r.box = look.NewPress(r.text, look.Bare, look.Grid/2, look.Grid, func() { f.Window.Select(id) })
+	r.box = f.newPress(r.text, look.Bare, look.Grid/2, look.Grid, func() { f.Window.Select(id) })
 	r.ExtendBaseWidget(r)
 	return r
 }

@@ -67,7 +67,7 @@ func newRoomCard(c Context, id plan.ID) Card {
 	note := f.noteField(func() string { return now().Note }, func(text string) error {
 		return change(func(r *plan.Room) { r.Note = text })
 	})
-	f.lay(lines, []line{prefix, note}, NewFold(f.say("room.floor", "Floor, from the subfloor up"), floor.Container))
+	f.lay(lines, []line{prefix, note}, NewFold(f.Context, f.say("room.floor", "Floor, from the subfloor up"), floor.Container))
 	return f.ready()
 }
 
@@ -162,7 +162,7 @@ func newSideCard(c Context, id plan.ID) Card {
 		return change(func(s *plan.Side) { s.Finish = l })
 	}, true)
 	f.fields = append(f.fields, finish)
-	layers := NewFold(f.say("side.finish", "Finish, from the studs outward"), finish.Container)
+	layers := NewFold(f.Context, f.say("side.finish", "Finish, from the studs outward"), finish.Container)
 	layers.SetOpen(true)
 	f.lay([]line{f.sideLength(id), kind, spacing, depth}, []line{first, steel, rated}, layers)
 	return f.ready()

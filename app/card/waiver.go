@@ -47,7 +47,7 @@ func newWaiverCard(c Context, id plan.ID) Card {
 		f.sentenceLine(func() string {
 			return f.say("waiver.still", "It stays in the list and on the sheets, with its reason, until it is taken back.")
 		}),
-	}, nil, newPressLine(f.say("waiver.back", "Take it back"), func() { f.Window.Run("delete") }))
+	}, nil, f.newPressLine(f.say("waiver.back", "Take it back"), func() { f.Window.Run("delete") }))
 	return f.ready()
 }
 
@@ -80,6 +80,6 @@ func newLevelCard(c Context, id plan.ID) Card {
 		f.sentenceLine(func() string {
 			return f.say("level.above", "Measured from the subfloor of the lowest level.")
 		}),
-	}, nil, newPressLine(f.say("level.out", "Take the level out"), func() { f.Window.Run("delete") }))
+	}, nil, f.newPressLine(f.say("level.out", "Take the level out"), func() { f.Window.Run("delete") }))
 	return f.ready()
 }

@@ -14,14 +14,19 @@ var (
 	_ fyne.DoubleTappable = (*Divider)(nil)
 	_ desktop.Hoverable   = (*Divider)(nil)
 	_ desktop.Cursorable  = (*Divider)(nil)
+	_ fyne.Focusable      = (*Divider)(nil)
 )
 
 // DividerWidth is how wide the strip is that takes the pointer, in units before the
 // interface scale.
 const DividerWidth = 7
 
+// dividerStep is how far an arrow moves a divider, in units before the interface scale.
+const dividerStep = 2 * Grid
+
 // Divider is the line between two panels that can be dragged. While it is dragged only
-// the line moves; what it divides is laid out once, when it is let go.
+// the line moves; what it divides is laid out once, when it is let go. With the focus it
+// is moved by the arrows, and Home is the usual size again.
 type Divider struct {
 	widget.BaseWidget
 	// OnMoved gets how far the line was dragged, right or down above zero.
@@ -31,6 +36,7 @@ type Divider struct {
 	down    bool // it runs from left to right, and is dragged up and down
 	moved   float32
 	hot     bool
+	focused bool
 }
 
 // NewDivider makes a divider that runs from top to bottom, or from left to right.
@@ -82,6 +88,39 @@ func (d *Divider) MouseMoved(*desktop.MouseEvent) {}
 // MouseOut implements desktop.Hoverable.
 func (d *Divider) MouseOut() { d.hot = d.moved != 0; d.Refresh() }
 
+// FocusGained implements fyne.Focusable.
+func (d *Divider) FocusGained() { d.focused = true; d.Refresh() }
+
+// FocusLost implements fyne.Focusable.
+func (d *Divider) FocusLost() { d.focused = false; d.Refresh() }
+
+// TypedRune implements fyne.Focusable: a letter is the window's.
+func (d *Divider) TypedRune(r rune) {
+	if on := canvasOf(d); on != nil && on.OnTypedRune() != nil {
+		on.OnTypedRune()(r)
+	}
+}
+
+// TypedKey implements fyne.Focusable. A key that it has no use for is the window's.
+func (d *Divider) TypedKey(e *fyne.KeyEvent) {
+	before, after := fyne.KeyLeft, fyne.KeyRight
+	if d.down {
+		before, after = fyne.KeyUp, fyne.KeyDown
+	}
+	switch {
+	case e.Name == before && d.OnMoved != nil:
+		d.OnMoved(-Scaled(dividerStep))
+	case e.Name == after && d.OnMoved != nil:
+		d.OnMoved(Scaled(dividerStep))
+	case e.Name == fyne.KeyHome && d.OnReset != nil:
+		d.OnReset()
+	default:
+		if on := canvasOf(d); on != nil && on.OnTypedKey() != nil {
+			on.OnTypedKey()(e)
+		}
+	}
+}
+
 // Cursor implements desktop.Cursorable.
 func (d *Divider) Cursor() desktop.Cursor {
 	if d.down {
@@ -117,7 +156,7 @@ func (r *dividerRenderer) Layout(size fyne.Size) {
 
 func (r *dividerRenderer) Refresh() {
 	r.line.FillColor = color.Transparent
-	if r.of.hot {
+	if r.of.hot || r.of.focused {
 		r.line.FillColor = Current().Accent
 	}
 	r.line.Refresh()
