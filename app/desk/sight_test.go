@@ -29,10 +29,6 @@ func (a area) within(b area) area {
 
 func (a area) empty() bool { return a.right <= a.left || a.bottom <= a.top }
 
-func (a area) shrunk(by float32) area {
-	return area{a.left + by, a.top + by, a.right - by, a.bottom - by}
-}
-
 func (a area) holds(x, y float32) bool {
 	return x >= a.left && x < a.right && y >= a.top && y < a.bottom
 }
