@@ -26,7 +26,8 @@ type drawer struct {
 	found  []*part.Kind
 	list   *fyne.Container
 	scroll *container.Scroll
-	rows   map[string][]*look.Press // by kind: it may stand under Recent too
+	rows   map[string][]*look.Press     // by kind: it may stand under Recent too
+	places map[string]fyne.CanvasObject // of the first row of a kind
 	object fyne.CanvasObject
 }
 
@@ -57,17 +58,16 @@ func newDrawer(d *Desk) *drawer {
 
 // fill lists the kinds that the search finds.
 func (w *drawer) fill() {
-	w.rows = map[string][]*look.Press{}
+	w.rows, w.places = map[string][]*look.Press{}, map[string]fyne.CanvasObject{}
 	w.list.Objects = nil
 	find := w.search.wanted()
 	w.found, w.marked = nil, 0
 	if recent := w.recent(); find == "" && len(recent) > 0 {
 		w.shelf(shelf{title: words.New("shelf.recent", "Lately used")}, recent)
 	}
-	for _, s := range shelves {
-		kinds := w.kindsOf(s, find)
-		w.found = append(w.found, kinds...)
-		w.shelf(s, kinds)
+	w.listFound(find, false)
+	if len(w.found) == 0 {
+		w.listFound(find, true)
 	}
 	if find != "" {
 		w.marked = w.best(find)
@@ -90,13 +90,26 @@ func (w *drawer) recent() (kinds []*part.Kind) {
 	return kinds
 }
 
-// kindsOf lists a shelf's kinds whose name or family holds the text.
-func (w *drawer) kindsOf(s shelf, find string) (kinds []*part.Kind) {
+// listFound lists the kinds that hold the text in their names, or whose shelf does.
+func (w *drawer) listFound(find string, byShelf bool) {
+	for _, s := range shelves {
+		kinds := w.kindsOf(s, find, byShelf)
+		w.found = append(w.found, kinds...)
+		w.shelf(s, kinds)
+	}
+}
+
+// kindsOf lists a shelf's kinds whose name or device holds the text, or all where the
+// shelf's own name does.
+func (w *drawer) kindsOf(s shelf, find string, byShelf bool) (kinds []*part.Kind) {
 	for _, k := range part.All().Kinds {
 		if !slices.Contains(s.families, k.Family) {
 			continue
 		}
-		text := strings.ToLower(w.desk.voice.Say(k.Text()) + " " + w.desk.voice.Say(s.title) + " " + k.Device)
+		text := strings.ToLower(w.desk.voice.Say(k.Text()) + " " + k.Device)
+		if byShelf {
+			text = strings.ToLower(w.desk.voice.Say(s.title))
+		}
 		if strings.Contains(text, find) {
 			kinds = append(kinds, k)
 		}
@@ -152,7 +165,11 @@ func (w *drawer) row(k *part.Kind, said string) fyne.CanvasObject {
 		look.NewParagraph(shortName(w.desk.voice.Say(k.Text()), said), look.Body, left), high)
 	press := look.NewPress(row, look.Bare, 4, 2, func() { w.desk.takeKind(k.ID) })
 	w.rows[k.ID] = append(w.rows[k.ID], press)
-	return look.Sized(0, max(rowHeight, (press.MinSize().Height)/look.Scaled(1)), press)
+	place := look.AtLeast(rowHeight, press)
+	if w.places[k.ID] == nil {
+		w.places[k.ID] = place
+	}
+	return place
 }
 
 // refresh shows the kind in hand, and the one that Enter in the search would take.

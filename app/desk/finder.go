@@ -146,19 +146,19 @@ func (w *drawer) takeMarked() {
 
 // reveal scrolls so that a kind is in sight; nil is the top of the list.
 func (w *drawer) reveal(k *part.Kind) {
-	if k == nil || len(w.rows[k.ID]) == 0 {
+	if k == nil || w.places[k.ID] == nil {
 		w.scroll.ScrollToTop()
 		return
 	}
-	row := w.rows[k.ID][0]
-	driver := w.desk.app.Driver()
-	top := driver.AbsolutePositionForObject(row).Y - driver.AbsolutePositionForObject(w.scroll).Y
-	bottom, room := top+row.Size().Height, w.scroll.Size().Height
-	switch at := w.scroll.Offset; {
-	case top < 0:
-		w.scroll.ScrollToOffset(fyne.NewPos(0, max(0, at.Y+top-look.Scaled(4*look.Grid))))
-	case bottom > room:
-		w.scroll.ScrollToOffset(fyne.NewPos(0, at.Y+bottom-room+look.Scaled(look.Grid)))
+	// Its place is that in the list: the toolkit knows none of what was just made.
+	place := w.places[k.ID]
+	top := place.Position().Y
+	bottom, room := top+place.Size().Height, w.scroll.Size().Height
+	switch at := w.scroll.Offset.Y; {
+	case top < at:
+		w.scroll.ScrollToOffset(fyne.NewPos(0, max(0, top-look.Scaled(4*look.Grid))))
+	case bottom > at+room:
+		w.scroll.ScrollToOffset(fyne.NewPos(0, bottom-room+look.Scaled(look.Grid)))
 	}
 }
 

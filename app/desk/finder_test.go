@@ -63,7 +63,21 @@ func TestAKindIsFoundAndTakenByKeys(t *testing.T) {
 		t.Errorf("the hint still says %q", hint)
 	}
 
+	b.window.Resize(fyne.NewSize(1366, 600))
 	b.Run("find-kind")
+	test.Type(b.drawer.search, "thermo")
+	keys(fyne.KeyReturn)
+	top := b.drawer.places["thermostat"].Position().Y - b.drawer.scroll.Offset.Y
+	if b.kind != "thermostat" || top < 0 || top > b.drawer.scroll.Size().Height-look.HitTarget {
+		t.Errorf("the kind taken, %s, is not in sight: it stands at %v", b.kind, top)
+	}
+	b.takeKind("three-way")
+	b.Run("find-kind")
+	test.Type(b.drawer.search, "alarm")
+	if n := len(b.drawer.found); n != 2 {
+		t.Errorf("%d kinds found for the name of two alarms", n)
+	}
+	b.drawer.search.SetText("")
 	test.Type(b.drawer.search, "zzz")
 	keys(fyne.KeyReturn, fyne.KeyDown)
 	if b.kind != "three-way" {
