@@ -10,6 +10,7 @@ var kinds = map[byte]func(Context, plan.ID) Card{
 	plan.KindBreak:   newBreakCard,
 	plan.KindFixture: newFixtureCard,
 	plan.KindCable:   newCableCard,
+	plan.KindControl: newControlCard,
 	plan.KindCircuit: newCircuitCard,
 
 	plan.KindLevel:     newLevelCard,

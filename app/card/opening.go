@@ -65,15 +65,16 @@ func (o *openingCard) build() {
 	o.inBox = look.Column(look.Grid)
 	o.found = look.Column(look.Grid)
 	main := o.mainFields()
-	devices, byHand := o.devices(), o.byHand()
+	devices, byHand, controls := o.devices(), o.byHand(), o.controlsOf()
 	folded := NewFold(o.Context, o.say("card.more", "More"), look.Column(look.Grid, append(o.moreFields(),
 		NewFold(o.Context, o.say("opening.devices", "What is on the yokes"), devices.Container),
 		NewFold(o.Context, o.say("opening.by-hand", "Put the box together by hand"), byHand.Container))...))
-	o.fields = append(o.fields, devices, byHand)
+	o.fields = append(o.fields, devices, byHand, controls)
 	heading := look.Column(look.Grid/2, look.Row(look.Grid, 1, o.tag, o.what), o.where)
 	o.root = look.Column(look.Grid,
 		heading,
 		look.Column(look.Grid/2, main...),
+		controls.Container,
 		folded,
 		o.inBox,
 		o.found)

@@ -38,9 +38,9 @@ type rowLine struct {
 }
 
 // row makes a row that says what read returns and chooses a thing.
-func (f *form) row(id plan.ID, read func() string) *rowLine {
-	r := &rowLine{read: read, text: look.NewParagraph("", look.Body, f.Width-look.Scaled(2*look.Grid))}
-	r.box = f.newPress(r.text, look.Bare, look.Grid/2, look.Grid, func() { f.Window.Select(id) })
+func (c Context) row(id plan.ID, read func() string) *rowLine {
+	r := &rowLine{read: read, text: look.NewParagraph("", look.Body, c.Width-look.Scaled(2*look.Grid))}
+	r.box = c.newPress(r.text, look.Bare, look.Grid/2, look.Grid, func() { c.Window.Select(id) })
 	r.ExtendBaseWidget(r)
 	return r
 }

@@ -39,6 +39,8 @@ var scenes = []struct {
 	{"break", func(b *bench) { b.Select(b.first(plan.KindBreak)); b.unfoldCards() }},
 	{"fixture", func(b *bench) { b.Select(b.first(plan.KindFixture)); b.unfoldCards() }},
 	{"circuit", func(b *bench) { b.Select(b.first(plan.KindCircuit)); b.unfoldCards() }},
+	{"control", func(b *bench) { b.Select(b.first(plan.KindControl)) }},
+	{"cable", func(b *bench) { b.cable(); b.unfoldCards() }},
 	{"level", func(b *bench) { b.Select(b.first(plan.KindLevel)); b.unfoldCards() }},
 	{"decision", func(b *bench) { b.Select(b.first(plan.KindDecision)); b.unfoldCards() }},
 	{"finding of a room", func(b *bench) { b.Go(*b.found("wall-reach")) }},
@@ -128,6 +130,11 @@ func (b *bench) first(kind byte) plan.ID {
 			return x.ID
 		}
 	}
+	for x := range p.Controls.All() {
+		if kind == plan.KindControl {
+			return x.ID
+		}
+	}
 	for x := range p.Decisions.All() {
 		if kind == plan.KindDecision {
 			return x.ID
@@ -135,6 +142,16 @@ func (b *bench) first(kind byte) plan.ID {
 	}
 	b.t.Fatalf("the plan has nothing of kind %c", kind)
 	return ""
+}
+
+// cable draws a cable between two openings and shows its card.
+func (b *bench) cable() {
+	b.t.Helper()
+	c := plan.Cable{ID: newID(plan.KindCable), From: b.openingOf("switch"), To: b.openingOf("duplex"), Size: 12, Wires: 2, Ground: true}
+	if err := b.Do(plan.AddCable{Cable: c}); err != nil {
+		b.t.Fatal(err)
+	}
+	b.Select(c.ID)
 }
 
 // openingOf returns an opening of a kind.

@@ -1,6 +1,7 @@
 package look
 
 import (
+	"math"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -58,7 +59,10 @@ func (p *Paragraph) lines() (lines []string) {
 	return lines
 }
 
-func (p *Paragraph) lineHeight() float32 { return p.style.measure("Hg").Height }
+// lineHeight is a whole number, so that no line is squeezed between two rows of pixels.
+func (p *Paragraph) lineHeight() float32 {
+	return float32(math.Ceil(float64(p.style.measure("Hg").Height)))
+}
 
 // CreateRenderer implements fyne.Widget.
 func (p *Paragraph) CreateRenderer() fyne.WidgetRenderer {

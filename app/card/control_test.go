@@ -1,0 +1,107 @@
+package card
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+const (
+	theSwitch  = plan.ID("osaaaaaaa")
+	other      = plan.ID("osbaaaaaa")
+	light      = plan.ID("odaaaaaaa")
+	theControl = plan.ID("taaaaaaaa")
+)
+
+// lit is a room with two switches, a light and a receptacle; one switch serves the light.
+func lit(t *testing.T) *desktop {
+	t.Helper()
+	d := newDesktop(t)
+	for i, e := range []struct {
+		id   plan.ID
+		kind string
+	}{{theSwitch, "switch"}, {other, "three-way"}, {light, "wall-light"}} {
+		o := fill.NewOpening(e.kind, plan.OnFace(north, unit.Length(i+1)*3*unit.Foot))
+		o.ID = e.id
+		if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	control := plan.Control{ID: theControl, Letter: "a", Switches: []plan.ID{theSwitch}, Loads: []plan.ID{light}}
+	if err := d.history.Do(plan.AddControl{Control: control}); err != nil {
+		t.Fatal(err)
+	}
+	return d
+}
+
+func (d *desktop) control() *plan.Control {
+	c, _ := d.history.Plan().Controls.Get(theControl)
+	return c
+}
+
+// pick takes the option of a choice that holds words.
+func pick(t *testing.T, c *Choice, words string) {
+	t.Helper()
+	for _, o := range c.Options() {
+		if strings.Contains(o.Label, words) {
+			o.Do()
+			return
+		}
+	}
+	t.Fatalf("%s has no option %q", c.Label(), words)
+}
+
+func TestControlCardAddsAndDrops(t *testing.T) {
+	d := lit(t)
+	c := For(d.context(), []plan.ID{theControl})
+	tag := func(id plan.ID) string {
+		o, _ := d.history.Plan().Opening(id)
+		return o.Tag
+	}
+	title, second, _ := c.(*form).heading()
+	if title != "Control a" || second != tag(theSwitch)+"; it serves "+tag(light) {
+		t.Errorf("headed %q, %q", title, second)
+	}
+	pick(t, choiceNamed(t, c, "One more switch"), tag(other)+"  ")
+	c.Show(d.context())
+	pick(t, choiceNamed(t, c, "Serves also"), tag(plug)+"  ")
+	if got := d.control(); !slices.Equal(got.Switches, []plan.ID{theSwitch, other}) || !slices.Equal(got.Loads, []plan.ID{light, plug}) {
+		t.Errorf("added to, it is %+v", got)
+	}
+	for _, o := range choiceNamed(t, c, "Serves also").Options() {
+		if strings.HasPrefix(o.Label, tag(other)+"  ") {
+			t.Error("a switch is on offer as something served")
+		}
+	}
+	if !c.Show(d.context()) {
+		t.Fatal("the card does not follow its control")
+	}
+	pick(t, choiceNamed(t, c, "Switch"), "Take it out")
+	if got := d.control(); !slices.Equal(got.Switches, []plan.ID{other}) {
+		t.Errorf("with its first switch out it has %v", got.Switches)
+	}
+	for _, name := range []string{"Serves", "Serves", "Switch"} {
+		c.Show(d.context())
+		pick(t, choiceNamed(t, c, name), "Take it out")
+	}
+	if d.control() != nil {
+		t.Errorf("with nothing in it it is still there: %+v", d.control())
+	}
+}
+
+func TestOpeningCardLeadsToItsControl(t *testing.T) {
+	d := lit(t)
+	for _, tt := range []struct {
+		of   plan.ID
+		want int
+	}{{theSwitch, 1}, {light, 1}, {other, 0}, {plug, 0}} {
+		rows := For(d.context(), []plan.ID{tt.of}).(*openingCard).controlsOf()
+		if len(rows.lines) != tt.want {
+			t.Errorf("%s: %d rows of controls, want %d", tt.of, len(rows.lines), tt.want)
+		}
+	}
+}
