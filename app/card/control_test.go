@@ -81,8 +81,8 @@ func TestControlCardAddsAndDrops(t *testing.T) {
 		t.Fatal("the card does not follow its control")
 	}
 	pick(t, choiceNamed(t, c, "Switch"), "Take it out")
-	if got := d.control(); !slices.Equal(got.Switches, []plan.ID{other}) {
-		t.Errorf("with its first switch out it has %v", got.Switches)
+	if got := d.control(); !slices.Equal(got.Switches, []plan.ID{theSwitch}) {
+		t.Errorf("with its last switch out it has %v", got.Switches)
 	}
 	for _, name := range []string{"Serves", "Serves", "Switch"} {
 		c.Show(d.context())

@@ -129,6 +129,9 @@ func (d *Document) has(id plan.ID) bool {
 	case plan.KindCable:
 		_, ok := p.Cables.Get(id)
 		return ok
+	case plan.KindControl:
+		_, ok := p.Controls.Get(id)
+		return ok
 	case plan.KindCircuit:
 		_, ok := p.Circuits.Get(id)
 		return ok

@@ -28,28 +28,28 @@ var scenes = []struct {
 }{
 	{"empty", func(b *bench) { b.replace(b.emptyPlan(), "", file.Stamp{}) }},
 	{"nothing chosen", func(b *bench) {}},
-	{"opening that fits", func(b *bench) { b.Select(b.openingOf("switch")) }},
-	{"opening with a finding", func(b *bench) { b.Select(b.found("box-fill").Opening) }},
-	{"opening, all folds open", func(b *bench) { b.Select(b.found("box-fill").Opening); b.unfoldCards() }},
-	{"opening in a ceiling", func(b *bench) { b.Select(b.openingOf("ceiling-light")) }},
-	{"data jack", func(b *bench) { b.Select(b.openingOf("data")); b.unfoldCards() }},
+	{"opening that fits", func(b *bench) { b.choose(b.openingOf("switch")) }},
+	{"opening with a finding", func(b *bench) { b.choose(b.found("box-fill").Opening) }},
+	{"opening, all folds open", func(b *bench) { b.choose(b.found("box-fill").Opening); b.unfoldCards() }},
+	{"opening in a ceiling", func(b *bench) { b.choose(b.openingOf("ceiling-light")) }},
+	{"data jack", func(b *bench) { b.choose(b.openingOf("data")); b.unfoldCards() }},
 	{"several openings", (*bench).selectAllOpenings},
-	{"room", func(b *bench) { b.Select(b.first(plan.KindRoom)); b.unfoldCards() }},
-	{"side", func(b *bench) { b.Select(b.first(plan.KindSide)); b.unfoldCards() }},
-	{"break", func(b *bench) { b.Select(b.first(plan.KindBreak)); b.unfoldCards() }},
-	{"fixture", func(b *bench) { b.Select(b.first(plan.KindFixture)); b.unfoldCards() }},
-	{"circuit", func(b *bench) { b.Select(b.first(plan.KindCircuit)); b.unfoldCards() }},
-	{"control", func(b *bench) { b.Select(b.first(plan.KindControl)) }},
+	{"room", func(b *bench) { b.choose(b.first(plan.KindRoom)); b.unfoldCards() }},
+	{"side", func(b *bench) { b.choose(b.first(plan.KindSide)); b.unfoldCards() }},
+	{"break", func(b *bench) { b.choose(b.first(plan.KindBreak)); b.unfoldCards() }},
+	{"fixture", func(b *bench) { b.choose(b.first(plan.KindFixture)); b.unfoldCards() }},
+	{"circuit", func(b *bench) { b.choose(b.first(plan.KindCircuit)); b.unfoldCards() }},
+	{"control", func(b *bench) { b.choose(b.first(plan.KindControl)) }},
 	{"cable", func(b *bench) { b.cable(); b.unfoldCards() }},
-	{"level", func(b *bench) { b.Select(b.first(plan.KindLevel)); b.unfoldCards() }},
-	{"decision", func(b *bench) { b.Select(b.first(plan.KindDecision)); b.unfoldCards() }},
+	{"level", func(b *bench) { b.choose(b.first(plan.KindLevel)); b.unfoldCards() }},
+	{"decision", func(b *bench) { b.choose(b.first(plan.KindDecision)); b.unfoldCards() }},
 	{"finding of a room", func(b *bench) { b.Go(*b.found("wall-reach")) }},
 	{"plan, all folds open", (*bench).unfoldCards},
 	{"room by size", asking("room-by-size")},
-	{"copies", func(b *bench) { b.Select(b.openingOf("duplex")); b.run("copy-row") }},
+	{"copies", func(b *bench) { b.choose(b.openingOf("duplex")); b.run("copy-row") }},
 	{"another circuit", asking("add-circuit")},
 	{"a decision", asking("add-decision")},
-	{"set aside", func(b *bench) { b.Select(b.found("box-fill").Opening); b.run("set-aside") }},
+	{"set aside", func(b *bench) { b.choose(b.found("box-fill").Opening); b.run("set-aside") }},
 	{"a figure of the local code", asking("amend-figure")},
 	{"a rule switched off", asking("amend-rule")},
 	{"what is checked", asking("rules")},
@@ -151,7 +151,15 @@ func (b *bench) cable() {
 	if err := b.Do(plan.AddCable{Cable: c}); err != nil {
 		b.t.Fatal(err)
 	}
-	b.Select(c.ID)
+	b.choose(c.ID)
+}
+
+// choose chooses one thing.
+func (b *bench) choose(id plan.ID) {
+	b.t.Helper()
+	if b.Select(id); len(b.doc.Selection()) != 1 || b.doc.Selection()[0] != id {
+		b.t.Fatalf("%s cannot be chosen", id)
+	}
 }
 
 // openingOf returns an opening of a kind.
