@@ -68,3 +68,6 @@ func (e *Entry) TypedShortcut(s fyne.Shortcut) {
 		e.Entry.TypedShortcut(s)
 	}
 }
+
+// IsDirty reports whether what stands in it is not in the plan.
+func (e *Entry) IsDirty() bool { return e.dirty != nil && e.dirty() }

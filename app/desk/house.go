@@ -52,6 +52,7 @@ func Open(app fyne.App, paths []string) *House {
 	}
 	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
 	go watchWishes(func(s setting, value any) { h.post(func() { h.follow(s, value) }) })
+	go h.watch()
 	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.cameBack) })
 	first.offerRecovery()
 	return h

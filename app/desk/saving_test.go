@@ -10,6 +10,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 func TestUnsavedChangesAreGuarded(t *testing.T) {
@@ -70,6 +71,44 @@ func TestSaveOpenAndAChangeUnderneath(t *testing.T) {
 	b.noticeChange()
 	b.press(b.dialog(), "Read it again")
 	b.until("the other's plan", func() bool { return b.doc.Title() == "Someone else's" })
+}
+
+// TestAFileChangedUnderneathIsToldAtTheNextLook: not while something is dragged or typed,
+// but as soon as that has ended.
+func TestAFileChangedUnderneathIsToldAtTheNextLook(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+	looked := func() {
+		t.Helper()
+		b.house.lookRound()
+		b.until("the look", func() bool { return len(b.queue) == 0 })
+		select {
+		case f := <-b.queue:
+			f()
+		case <-time.After(300 * time.Millisecond):
+		}
+	}
+	looked()
+	b.noDialog()
+	now, err := file.StampOf(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := file.Save(path, plan.New("Someone else's", newID(plan.KindLevel)), now); err != nil {
+		t.Fatal(err)
+	}
+	b.doc.Begin(words.New("plain", "{0}", "a drag"))
+	looked()
+	b.noDialog()
+	b.doc.End()
+	looked()
+	b.dialogSays("changed by another program")
+	b.press(b.dialog(), "Keep what is here")
+	b.asked = time.Time{}
+	looked()
+	b.noDialog()
 }
 
 func TestAFailedSaveLosesNothing(t *testing.T) {
