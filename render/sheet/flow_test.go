@@ -36,6 +36,16 @@ func closets(t *testing.T, n int, side unit.Length) plan.Plan {
 	return p
 }
 
+// groupsOf lists the groups of a page: the drawings on it.
+func groupsOf(items []scene.Item) (all []scene.Group) {
+	for _, it := range items {
+		if g, ok := it.(scene.Group); ok {
+			all = append(all, g)
+		}
+	}
+	return all
+}
+
 // runsOf lists the texts of a page, in groups or not.
 func runsOf(items []scene.Item) (all []scene.Run) {
 	for _, it := range items {

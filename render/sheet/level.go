@@ -92,20 +92,33 @@ func (p *page) plan(l *plan.Level, d drawnLevel) {
 // under puts down what stands under a plan: the scale bar, and what found no room.
 func (p *page) under(d drawnLevel) {
 	end := p.scaleBar(scene.Point{X: p.main.Min.X + 2*gutter, Y: p.main.Max.Y - 7.5}, d.scale)
-	left := p.b.untagged(d.pieces)
+	left := p.b.untaggedIn(d.pieces)
 	if len(left) == 0 {
 		return
 	}
-	text := p.b.say("sheet.untagged", "No room at this scale for the tags of {0}.", strings.Join(left, ", "))
+	tags := make([]string, len(left))
+	for i, o := range left {
+		tags[i] = o.Tag
+		p.untagged = append(p.untagged, o.ID)
+	}
+	text := p.b.say("sheet.untagged", "No room here for the tags of {0}: see their rooms drawn larger.", strings.Join(tags, ", "))
 	room := p.main.Max.X - gutter - end - gutter
 	if fine.width(text) > room {
-		text = p.b.say("sheet.untagged-many", "No room at this scale for {0} tags.", len(left))
+		text = p.b.say("sheet.untagged-many", "No room here for {0} tags: see the rooms drawn larger.", len(left))
 	}
 	p.add(fine.right().at(p.main.Max.X-gutter, p.main.Max.Y-5.9, fine.fit(text, room)))
 }
 
 // untagged lists the tags of openings that are drawn without one, in their order.
 func (b *book) untagged(pieces []render.Piece) (tags []string) {
+	for _, o := range b.untaggedIn(pieces) {
+		tags = append(tags, o.Tag)
+	}
+	return tags
+}
+
+// untaggedIn lists the openings that are drawn without their tag, in the order of tags.
+func (b *book) untaggedIn(pieces []render.Piece) (left []*plan.Opening) {
 	written := map[plan.ID]bool{}
 	for _, p := range pieces {
 		if p.Layer == render.LayerLabels {
@@ -118,12 +131,12 @@ func (b *book) untagged(pieces []render.Piece) (tags []string) {
 		}
 		for _, id := range p.Symbol.IDs {
 			if o, _ := b.plan.Opening(id); o != nil && o.Tag != "" && !written[id] {
-				tags = append(tags, o.Tag)
+				left = append(left, o)
 			}
 		}
 	}
-	slices.SortFunc(tags, table.CompareTags)
-	return tags
+	slices.SortFunc(left, func(x, y *plan.Opening) int { return table.CompareTags(x.Tag, y.Tag) })
+	return left
 }
 
 // planArea is where the drawing goes: clear of the tape along two edges and of the

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render/scene"
 )
@@ -21,6 +22,8 @@ type page struct {
 	scale string // in words, or empty
 	north bool   // an arrow is wanted
 	key   *keyPlan
+
+	untagged []plan.ID // openings whose tags found no room in the plan on it
 
 	frame scene.Rect // all within the border
 	main  scene.Rect // free, left of the side column and above the title block

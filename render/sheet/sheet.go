@@ -37,6 +37,7 @@ var kinds = []struct {
 	build func(*book) error
 }{
 	{"plan of each level", (*book).levels},
+	{"rooms drawn larger", (*book).larger},
 	{"rooms unfolded", (*book).unfolded},
 	{"assemblies with their fill", (*book).assemblies},
 }

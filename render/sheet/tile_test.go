@@ -130,7 +130,7 @@ func TestUntaggedAreNamed(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if !strings.Contains(strings.Join(proof.Texts(pages[0]), "\n"), "No room at this scale for") {
+	if !strings.Contains(strings.Join(proof.Texts(pages[0]), "\n"), "see the rooms drawn larger") {
 		t.Error("the sheet does not say that tags are left out")
 	}
 }

@@ -1,0 +1,150 @@
+package sheet
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+// largerAround is how far beyond a room's faces its larger drawing reaches: a wall and what
+// stands at its other face.
+const largerAround = 10 * unit.Inch
+
+// leastLarger is the smallest scale that a room is drawn larger at, if the page holds it:
+// what a plan of a house is usually drawn at (common practice).
+var leastLarger = map[unit.System]Scale{unit.Imperial: imperial(4), unit.Metric: metric(50)}
+
+// largerHead is the height of the line over a room drawn larger, in millimetres of paper.
+const largerHead = 8.0
+
+// larger lays out once more, at a larger scale, each room with an opening whose tag found
+// no room on the plan of its level.
+func (b *book) larger() error {
+	for _, l := range b.plan.Levels {
+		rooms := b.crowdedRooms(l)
+		if len(rooms) == 0 {
+			continue
+		}
+		name := b.say("larger.title", "{0}, rooms drawn larger", l.Name)
+		first := true
+		onward := func() *page {
+			p := b.newPage(name, 0)
+			p.north = true
+			if !first {
+				p.part = b.say("sheet.continued", "continued")
+				p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+			}
+			first = false
+			return p
+		}
+		f := newFlow(onward(), scene.MM(b.o.Paper.Width), onward)
+		for _, r := range rooms {
+			f.largerRoom(l, r)
+		}
+	}
+	return nil
+}
+
+// crowdedRooms returns the rooms of a level, in order, that have an opening without its tag
+// on some page so far and with it on none.
+func (b *book) crowdedRooms(l *plan.Level) (rooms []*plan.Room) {
+	crowded := map[plan.ID]bool{}
+	for _, p := range b.pages {
+		for _, id := range p.untagged {
+			o, on := b.plan.Opening(id)
+			if o == nil || on != l {
+				continue
+			}
+			if place, ok := b.ix.Place(o.At); ok && place.Room != nil {
+				crowded[place.Room.ID] = true
+			}
+		}
+	}
+	return slices.DeleteFunc(b.roomsInOrder(l), func(r *plan.Room) bool { return !crowded[r.ID] })
+}
+
+// largerRoom puts a room down beside or below the one before: at the smallest larger scale
+// that has room for its tags, or else at the largest that the page holds.
+func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
+	b := f.page.b
+	box := r.Outline().Box().Expand(largerAround)
+	scale := b.largerScale(l, r, box, f)
+	wide, tall := box.Width().Millimetres()*scale.times(), largerHead+box.Height().Millimetres()*scale.times()
+	wide = max(wide, style{size: heading, bold: true}.width(r.Name)+3+fine.width(scale.Words()))
+	left, y, column := f.shelf.right+columnGap, f.y, f.column()
+	if isBeside := f.shelf.page == f.page && left+wide <= column.Max.X && f.shelf.top+tall <= column.Max.Y; isBeside {
+		f.y, f.columns[f.at].Min.X = f.shelf.top, left
+	} else {
+		f.need(tall)
+		y, column = f.y, f.column()
+	}
+	f.roomHead(r.Name, scale.Words())
+	d := b.drawRoom(l, box, scale, scene.Point{X: f.left(), Y: f.y + largerHead})
+	f.page.add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
+	f.shelf = shelf{f.page, f.y, f.left() + wide, f.y + tall}
+	f.y += tall
+	f.space(unfoldGap)
+	f.y, f.columns[f.at] = max(y, f.y), column
+}
+
+// largerScale is the scale that a room is drawn larger at.
+func (b *book) largerScale(l *plan.Level, r *plan.Room, box geom.Box, f *flow) (best Scale) {
+	free := f.page.main.Expanded(-gutter)
+	free.Min.Y += largerHead
+	scales := scalesOf(b.o.Voice.System)
+	slices.Reverse(scales)
+	for _, s := range scales {
+		if !mayFit(box, s, free) {
+			break
+		}
+		best = s
+		if s.times() < leastLarger[s.System].times() {
+			continue
+		}
+		d := b.drawRoom(l, box, s, scene.Point{})
+		left := b.untaggedIn(d.pieces)
+		if !slices.ContainsFunc(left, func(o *plan.Opening) bool { return b.isIn(o, r) }) && b.hasAll(d.pieces, r) {
+			break
+		}
+	}
+	if best.IsFit() { // larger than the page at any: as small as there is
+		best = scales[0]
+	}
+	return best
+}
+
+// isIn reports whether an opening is of a room.
+func (b *book) isIn(o *plan.Opening, r *plan.Room) bool {
+	place, ok := b.ix.Place(o.At)
+	return ok && place.Room == r
+}
+
+// hasAll reports whether all openings of a room are drawn.
+func (b *book) hasAll(pieces []render.Piece, r *plan.Room) bool {
+	drawn := map[plan.ID]bool{}
+	for _, p := range pieces {
+		if p.Symbol != nil {
+			for _, id := range p.Symbol.IDs {
+				drawn[id] = true
+			}
+		}
+	}
+	for _, o := range b.plan.Openings() {
+		if o.Tag != "" && b.isIn(o, r) && !drawn[o.ID] {
+			return false
+		}
+	}
+	return true
+}
+
+// drawRoom draws a part of a level with its upper left corner at a place.
+func (b *book) drawRoom(l *plan.Level, box geom.Box, s Scale, at scene.Point) drawnLevel {
+	m := b.medium(s)
+	m.Origin, m.At = box.Min, at
+	m.Window = scene.Rect{Min: at, Max: at.Add(scene.Point{X: box.Width().Millimetres() * s.times(), Y: box.Height().Millimetres() * s.times()})}
+	return b.drawAt(l, box, m, s)
+}
