@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"runtime"
+	"runtime/debug"
 	"sync/atomic"
 	"time"
 
@@ -33,7 +34,9 @@ func openWindow(paths []string) int {
 	os.Setenv("RESOURCE_NAME", appID)
 	program := app.NewWithID(appID)
 	program.SetIcon(desk.Icon())
+	collect := debug.SetGCPercent(-1) // nothing that the first frame makes is garbage yet
 	house, err := opened(program, paths)
+	debug.SetGCPercent(collect)
 	if err != nil {
 		fmt.Fprintln(os.Stderr, "studbay: no window can be opened:", err)
 		fmt.Fprintln(os.Stderr, "It needs a display with OpenGL. The verbs need none: studbay --help lists them.")

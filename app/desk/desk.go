@@ -63,7 +63,9 @@ type Desk struct {
 // newDesk makes a window with an empty plan.
 func newDesk(h *House) *Desk {
 	d := &Desk{app: h.app, house: h, prefs: prefs{h.app.Preferences()}, kind: "duplex", datum: plan.FinishedFloor}
+	fonts := look.WarmUp()
 	d.window = h.app.NewWindow(appName)
+	<-fonts
 	d.window.SetPadded(false)
 	d.voice = d.newVoice()
 	d.table = &table{desk: d}

@@ -21,7 +21,7 @@ import (
 type drawer struct {
 	desk   *Desk
 	search *finder
-	width  float32 // of the drawer
+	width  float32 // of the drawer; 0 until it is first in sight, which fills it
 	marked int     // of found, while something is looked for
 	found  []*part.Kind
 	list   *fyne.Container
@@ -47,17 +47,19 @@ var shelves = []shelf{
 }
 
 func newDrawer(d *Desk) *drawer {
-	w := &drawer{desk: d, width: look.Scaled(drawerWidth), list: look.Column(0)}
+	w := &drawer{desk: d, list: look.Column(0)}
 	w.search = newFinder(w)
 	w.scroll = container.NewVScroll(look.Inset(look.Grid, 0, look.Grid, look.Grid, w.list))
 	top := look.Inset(look.Grid+4, look.Grid+4, look.Grid+4, look.Grid, w.search)
 	w.object = look.Back(look.OnSurface, 0, container.NewBorder(top, nil, nil, nil, w.scroll))
-	w.fill()
 	return w
 }
 
 // fill lists the kinds that the search finds.
 func (w *drawer) fill() {
+	if w.width == 0 {
+		return
+	}
 	w.rows, w.places = map[string][]*look.Press{}, map[string]fyne.CanvasObject{}
 	w.list.Objects = nil
 	find := w.search.wanted()
