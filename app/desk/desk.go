@@ -102,7 +102,7 @@ func (d *Desk) build() {
 		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
 		card: d.column.object, status: d.status.object,
 		shown: d.panels(), sizes: d.prefs.sizes(), onSizes: d.prefs.setSizes,
-		onWidth: d.column.setWidth, onDrawer: d.drawer.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit, hold: d.hold,
+		onWidth: d.column.setWidth, onDrawer: d.drawer.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit, hold: d.hold, hides: d.hides,
 	}
 	d.window.SetContent(d.shell.build())
 }
@@ -120,6 +120,18 @@ func (d *Desk) hold(by fyne.Position) {
 	d.fitting = true
 	d.board.Hold(by.X, by.Y)
 	d.fitting = false
+}
+
+// hides reports whether part of the level, as it lies in the window now, would be outside
+// of a board at a place.
+func (d *Desk) hides(at panel) bool {
+	box, ok := d.doc.Index().Extent(d.doc.Level())
+	if !ok {
+		return false
+	}
+	corner := d.board.Position()
+	lo, hi := corner.Add(d.board.Place(box.Min)), corner.Add(d.board.Place(box.Max))
+	return lo.X < at.At.X || lo.Y < at.At.Y || hi.X > at.At.X+at.Size.Width || hi.Y > at.At.Y+at.Size.Height
 }
 
 // panels says which parts of the window are shown now.

@@ -20,7 +20,7 @@ func (b *bench) onScreen(p geom.Point) fyne.Position {
 
 func TestADrawerLeavesThePlanWhereItIs(t *testing.T) {
 	b := newBench(t)
-	b.room(12*unit.Foot, 10*unit.Foot)
+	b.room(8*unit.Foot, 10*unit.Foot)
 	b.fit()
 	before := b.onScreen(geom.Point{})
 	for _, id := range []string{"opening", "select", "fixture", "room", "opening", "select"} {
@@ -31,6 +31,18 @@ func TestADrawerLeavesThePlanWhereItIs(t *testing.T) {
 	}
 	if !b.fitted {
 		t.Error("the drawer has ended that the whole level is shown")
+	}
+}
+
+// TestADrawerHidesNothingOfALevelShownWhole: what it would lie over is shown whole again.
+func TestADrawerHidesNothingOfALevelShownWhole(t *testing.T) {
+	b := newBench(t)
+	b.room(40*unit.Foot, 10*unit.Foot)
+	b.fit()
+	b.takeByID("opening")
+	edge := fyne.CurrentApp().Driver().AbsolutePositionForObject(b.board).X
+	if at := b.onScreen(geom.Point{}); at.X < edge {
+		t.Errorf("the left corner stands at %v, behind the drawer that ends at %v", at.X, edge)
 	}
 }
 

@@ -19,6 +19,7 @@ type shell struct {
 	isFit                                                  func() bool            // the board shows the whole level
 	refit                                                  func()                 // makes it do so at another size
 	hold                                                   func(by fyne.Position) // the board's corner moves, what it shows must not
+	hides                                                  func(at panel) bool    // part of the whole level, shown by a board, would lie outside of it
 	width                                                  float32
 	size                                                   fyne.Size // laid out last
 	root                                                   *fyne.Container
@@ -105,7 +106,8 @@ func (s *shell) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		s.onDrawer(w)
 	}
 	by := p.Board.At.Subtract(s.board.Position())
-	isHeld := s.hold != nil && s.size == size && s.board.Visible() && !by.IsZero()
+	isHeld := s.hold != nil && s.size == size && s.board.Visible() && !by.IsZero() &&
+		!(s.isFit != nil && s.isFit() && s.hides != nil && s.hides(p.Board))
 	s.size = size
 	refit := !isHeld && s.isFit != nil && s.isFit() && s.board.Size() != p.Board.Size
 	if isHeld {
