@@ -22,10 +22,13 @@ type openingCard struct {
 	where  *look.Paragraph
 	fields []updater
 	height *Field
-	onFace []*Field        // of no meaning elsewhere
-	inBox  *fyne.Container // the picture of it
-	found  *fyne.Container
-	open   bool // the working's fold was left open
+	onFace []*Field // of no meaning elsewhere
+	inFlat []*Field // of a place in a ceiling or floor
+	// ofHeight say how the height is meant.
+	ofHeight []fyne.CanvasObject
+	inBox    *fyne.Container // the picture of it
+	found    *fyne.Container
+	open     bool // the working's fold was left open
 }
 
 // updater is what shows a part of the plan and can be brought up to it.
@@ -89,11 +92,11 @@ func (o *openingCard) mainFields() (objects []fyne.CanvasObject) {
 	boxes := NewChoice(o.say("opening.box", "Box"), o.say("opening.box.none", "not chosen"), o.boxOptions)
 	wiring := newContentsList(o)
 	source := NewChoice(o.say("opening.source", "Known from"), "", o.sourceOptions)
-	left := o.alongField(false)
-	o.fields = append(o.fields, o.height, left, boxes, wiring, source)
+	left, across, down := o.alongField(false), o.flatField(acrossSheet), o.flatField(downSheet)
+	o.fields = append(o.fields, o.height, left, across, down, boxes, wiring, source)
 	o.revealed(boxes)
 	o.revealed(source)
-	return []fyne.CanvasObject{o.height, left, boxes, wiring.Container, source}
+	return []fyne.CanvasObject{o.height, left, across, down, boxes, wiring.Container, source}
 }
 
 // heightLabel says to which line of the box the height is given.
@@ -115,6 +118,7 @@ func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
 	})
 	line := NewChoice(o.say("opening.line", "Height goes to"), "", o.lineOptions)
 	datum := NewChoice(o.say("opening.datum", "Measured from"), "", o.datumOptions)
+	o.ofHeight = []fyne.CanvasObject{line, datum}
 	status := NewChoice(o.say("opening.status", "Status"), "", o.statusOptions)
 	circuit := NewChoice(o.say("opening.circuit", "Circuit"), o.say("opening.circuit.none", "not on one yet"), o.circuitOptions)
 	tag := o.textField(o.say("opening.tag", "Tag"), func() string { return o.now().Tag }, func(text string) error {
@@ -198,13 +202,7 @@ func (o *openingCard) Show(c Context) bool {
 	for _, f := range o.fields {
 		f.Update()
 	}
-	isFlat := now.At.Part == plan.PartCeiling || now.At.Part == plan.PartFloor || now.At.Part == plan.PartTop
-	o.height.SetLabel(o.heightLabel())
-	showIf(o.height, !isFlat)
-	for i, f := range o.onFace {
-		f.SetLabel(c.cornerLabel(now.At.Host, i == 1))
-		showIf(f, now.At.Part == plan.PartFace)
-	}
+	o.showPlace(now)
 	o.showBox(now)
 	o.showFound()
 	o.root.Refresh()

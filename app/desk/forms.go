@@ -52,6 +52,10 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 // askCopies asks how many copies of an opening to set and how far apart.
 func (d *Desk) askCopies() {
 	id := d.doc.Selection()[0]
+	if o, _ := d.doc.Plan().Opening(id); o != nil && (o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor) {
+		d.askGrid(o)
+		return
+	}
 	spacing := "6'"
 	if d.doc.System() == unit.Metric {
 		spacing = "1.8 m"
@@ -63,11 +67,7 @@ func (d *Desk) askCopies() {
 		}, func(texts []string) error {
 			n, _ := d.countOf(texts[0]) // each was checked at its line
 			l, _ := d.lengthOf(texts[1])
-			copies := make([]plan.ID, n)
-			for i := range copies {
-				copies[i] = newID(plan.KindOpening)
-			}
-			return d.Do(plan.CopyOpening{ID: id, Copies: copies, Along: l, By: geom.Point{X: l}})
+			return d.Do(plan.CopyOpening{ID: id, Copies: newIDs(n), Along: l, By: geom.Point{X: l}})
 		})
 }
 

@@ -1,0 +1,49 @@
+package card
+
+import (
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// TestACeilingLightIsPlacedFromItsWalls in a room of 14 by 12 ft.
+func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
+	d := newDesktop(t)
+	o := fill.NewOpening("ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 5 * unit.Foot}))
+	o.ID = light
+	if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{light})
+	c.Show(d.context())
+	for _, tt := range []struct{ name, reads, write string }{
+		{"From west wall", `7' 0"`, "4' 6"}, {"From north wall", `5' 0"`, "10'"},
+	} {
+		f := fieldNamed(t, c, tt.name)
+		if got := f.entry.Text; got != tt.reads || !f.Visible() {
+			t.Errorf("%s: reads %q, in sight %v; want %q", tt.name, got, f.Visible(), tt.reads)
+		}
+		f.entry.SetText(tt.write)
+		f.commit()
+		c.Show(d.context())
+	}
+	now, _ := d.history.Plan().Opening(light)
+	if want := (geom.Point{X: 4*unit.Foot + 6*unit.Inch, Y: 10 * unit.Foot}); now.At.At != want {
+		t.Errorf("it stands at %v, want %v", now.At.At, want)
+	}
+	for _, name := range []string{"Height goes to", "Measured from"} {
+		if choiceNamed(t, c, name).Visible() {
+			t.Errorf("%q is asked of a light in a ceiling", name)
+		}
+	}
+	c = For(d.context(), []plan.ID{plug})
+	c.Show(d.context())
+	for _, f := range c.(*openingCard).inFlat {
+		if f.Visible() {
+			t.Error("a receptacle in a wall is measured from walls")
+		}
+	}
+}

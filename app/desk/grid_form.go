@@ -1,0 +1,61 @@
+package desk
+
+import (
+	"errors"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// askGrid copies an opening in a ceiling or a floor into rows, as recessed lights stand.
+func (d *Desk) askGrid(o *plan.Opening) {
+	spacing := "4'"
+	if d.doc.System() == unit.Metric {
+		spacing = "1.2 m"
+	}
+	d.form(d.say("copies.title-flat", "Copy in rows"),
+		d.say("copies.body-flat", "To the right and down the sheet; a spacing below zero goes the other way. The one there is counts as one."),
+		d.say("copies.yes", "Set them"), []asked{
+			{label: d.say("copies.across", "How many across"), text: "2", check: d.isCount},
+			{label: d.say("copies.across-spacing", "Spacing across"), text: spacing, check: d.isLength},
+			{label: d.say("copies.down", "How many down"), text: "1", check: d.isCount},
+			{label: d.say("copies.down-spacing", "Spacing down"), text: spacing, check: d.isLength},
+		}, func(texts []string) error {
+			across, _ := d.countOf(texts[0]) // each was checked at its line
+			down, _ := d.countOf(texts[2])
+			x, _ := d.lengthOf(texts[1])
+			y, _ := d.lengthOf(texts[3])
+			switch {
+			case across*down < 2:
+				return errors.New(d.say("copies.one", "one is there already: ask for two or more one way"))
+			case across*down > mostCopies:
+				return errors.New(d.say("copies.many", "{0} are too many: at most {1} in all", across*down, mostCopies))
+			}
+			return d.Do(gridOf(o.ID, across, down, geom.Point{X: x, Y: y}))
+		})
+}
+
+// mostCopies is how many are made at once at most: more is a slip of the hand.
+const mostCopies = 1000
+
+// gridOf copies an opening into so many columns and rows, itself being the first of both.
+func gridOf(id plan.ID, across, down int, by geom.Point) plan.Edit {
+	heads := newIDs(down - 1)
+	edits := []plan.Edit{plan.CopyOpening{ID: id, Copies: newIDs(across - 1), By: geom.Point{X: by.X}}}
+	if len(heads) > 0 {
+		edits = append(edits, plan.CopyOpening{ID: id, Copies: heads, By: geom.Point{Y: by.Y}})
+	}
+	for _, head := range heads {
+		edits = append(edits, plan.CopyOpening{ID: head, Copies: newIDs(across - 1), By: geom.Point{X: by.X}})
+	}
+	return plan.Steps{Label: plan.CopyOpening{}.Name(), Edits: edits}
+}
+
+func newIDs(n int) []plan.ID {
+	ids := make([]plan.ID, n)
+	for i := range ids {
+		ids[i] = newID(plan.KindOpening)
+	}
+	return ids
+}
