@@ -187,18 +187,14 @@ func (d *Desk) isOfSelected(f fill.Finding) bool {
 	return slices.ContainsFunc(d.doc.Selection(), func(id plan.ID) bool { return id == f.Opening || id == f.About })
 }
 
-// findingInHand returns the worst finding of what is chosen that is not set aside: of
-// the very thing, else of what is in a room that is chosen.
+// findingInHand returns the worst finding that is not set aside of what is chosen, or of
+// what is in a room that is chosen.
 func (d *Desk) findingInHand() *fill.Finding {
-	var inRoom *fill.Finding
 	for _, f := range d.doc.Findings() {
-		switch {
-		case f.Waived != nil:
-		case d.isOfSelected(f):
+		inRoom := f.Room != "" && f.Opening == "" && slices.Contains(d.doc.Selection(), f.Room)
+		if f.Waived == nil && (inRoom || d.isOfSelected(f)) {
 			return &f
-		case inRoom == nil && f.Room != "" && f.Opening == "" && slices.Contains(d.doc.Selection(), f.Room):
-			inRoom = &f
 		}
 	}
-	return inRoom
+	return nil
 }

@@ -142,3 +142,32 @@ func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
 		t.Error("Escape does not give the tool up while the list has the focus")
 	}
 }
+
+// TestTheKeyTakesOneRemedyAfterTheOther in a room that has an open decision of its own
+// besides walls that are not served.
+func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
+	b := newBench(t)
+	room := b.room(14*unit.Foot, 12*unit.Foot)
+	ref := b.doc.Index().RoomOf(room)
+	counter := plan.Fixture{ID: newID(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(ref.Sides[0].ID, 0), Width: 6 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
+	door := plan.Break{ID: newID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(ref.Sides[2].ID, 5*unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft}
+	for _, e := range []plan.Edit{plan.AddFixture{Fixture: counter}, plan.AddBreak{Break: door}} {
+		if err := b.Do(e); err != nil {
+			t.Fatal(err)
+		}
+	}
+	b.checked()
+	b.Select()
+	for range 8 {
+		b.run("next-finding")
+		if !b.Run("remedy") {
+			break
+		}
+		b.checked()
+	}
+	for _, f := range b.doc.Findings() {
+		if len(f.Remedies) > 0 {
+			t.Errorf("%s is left, with a remedy", b.voice.Say(f.Message))
+		}
+	}
+}
