@@ -35,36 +35,77 @@ func (u *unfolding) heightOf(f StripFace, o *plan.Opening) {
 	if u.m.Datum == plan.Subfloor {
 		floor, told = -u.strip.Floor, centre+u.strip.Floor
 	}
-	box := u.boxOf(f, o)
-	low, high := u.m.ToStrip(f.Left+o.At.Along, floor), u.m.ToStrip(f.Left+o.At.Along, centre)
 	run := scene.Run{
 		Text: u.m.Voice.Say(words.New("opening.height", "{0}", words.Height(told))), Size: u.m.Text,
-		Weight: glyph.Bold, Color: u.theme.Ink, Align: scene.End, VAlign: scene.Middle,
+		Weight: glyph.Bold, Color: u.theme.Ink, VAlign: scene.Middle,
 	}
-	aside := -0.7 * u.m.Text
-	if box.Min.X+aside-run.Width() < u.m.ToStrip(f.Left, 0).X {
-		aside, run.Align = 0.7*u.m.Text, scene.Start
-		low.X, high.X = box.Max.X+aside, box.Max.X+aside
-		run.At = scene.Point{X: low.X + 0.4*u.m.Text, Y: (low.Y + high.Y) / 2}
-	} else {
-		low.X, high.X = box.Min.X+aside, box.Min.X+aside
-		run.At = scene.Point{X: low.X - 0.4*u.m.Text, Y: (low.Y + high.Y) / 2}
-	}
+	d := u.freeHeight(f, o, run, u.m.ToStrip(0, floor).Y, u.m.ToStrip(0, centre).Y)
 	reach := scene.Point{X: tick * u.m.Text}
 	pen := u.inkPen(1)
-	edge := box.Min.X
-	if aside > 0 {
-		edge = box.Max.X
-	}
 	items := []scene.Item{
-		scene.Stroke{Path: scene.LinePath(low, high), Pen: pen},
-		scene.Stroke{Path: scene.LinePath(high.Sub(reach), scene.Point{X: max(high.X+reach.X, min(edge, high.X+reach.X)), Y: high.Y}), Pen: pen},
-		scene.Stroke{Path: scene.LinePath(low.Sub(reach), low.Add(reach)), Pen: pen},
-		backing(run, u.theme.Surface), run,
+		scene.Stroke{Path: scene.LinePath(d.low, d.high), Pen: pen},
+		scene.Stroke{Path: scene.LinePath(d.high.Sub(reach), d.high.Add(reach)), Pen: pen},
+		scene.Stroke{Path: scene.LinePath(d.low.Sub(reach), d.low.Add(reach)), Pen: pen},
+		backing(d.run, u.theme.Surface), d.run,
 	}
 	u.piece(o.ID, LayerMarks, items...)
-	u.field.line(low, high, o.ID)
-	u.field.text(run.Bounds(), o.ID)
+	u.field.line(d.low, d.high, o.ID)
+	u.field.text(d.run.Bounds(), o.ID)
+}
+
+// heightDim is the dimension of a height: a line beside the box, and its text.
+type heightDim struct {
+	low, high scene.Point
+	run       scene.Run
+}
+
+// freeHeight places the dimension of a height: at the left of the box, or else at its
+// right, with its text where neither lies on another box; where there is no such place, the
+// first that is not on the face before.
+func (u *unfolding) freeHeight(f StripFace, o *plan.Opening, run scene.Run, floor, centre float64) heightDim {
+	box, gap := u.boxOf(f, o), 0.7*u.m.Text
+	others := u.otherBoxes(o)
+	var inFace []heightDim
+	for _, isRight := range []bool{false, true} {
+		x, out, align := box.Min.X-gap, -0.4*u.m.Text, scene.End
+		if isRight {
+			x, out, align = box.Max.X+gap, 0.4*u.m.Text, scene.Start
+		}
+		for _, share := range []float64{0.5, 0.75, 0.25} {
+			d := heightDim{low: scene.Point{X: x, Y: floor}, high: scene.Point{X: x, Y: centre}, run: run}
+			d.run.Align, d.run.At = align, scene.Point{X: x + out, Y: floor + share*(centre-floor)}
+			said := d.run.Bounds()
+			if !isRight && said.Min.X < u.m.ToStrip(f.Left, 0).X {
+				continue // it would lie on the face before
+			}
+			if isFree(d, said, others) {
+				return d
+			}
+			inFace = append(inFace, d)
+		}
+	}
+	return inFace[0]
+}
+
+// isFree reports whether neither the line nor the text of a dimension lies on a box.
+func isFree(d heightDim, said scene.Rect, boxes []scene.Rect) bool {
+	line := scene.Rect{Min: scene.Point{X: d.high.X, Y: min(d.low.Y, d.high.Y)}, Max: scene.Point{X: d.high.X, Y: max(d.low.Y, d.high.Y)}}
+	return !slices.ContainsFunc(boxes, func(b scene.Rect) bool {
+		b = b.Expanded(0.3 * d.run.Size)
+		return b.Overlaps(line.Expanded(0.01)) || b.Overlaps(said)
+	})
+}
+
+// otherBoxes lists the boxes of the strip, but one.
+func (u *unfolding) otherBoxes(but *plan.Opening) (boxes []scene.Rect) {
+	for _, face := range u.strip.Faces {
+		for _, o := range u.ix.OpeningsOn(face.Side.ID) {
+			if o.ID != but.ID {
+				boxes = append(boxes, u.boxOf(face, o))
+			}
+		}
+	}
+	return boxes
 }
 
 // backing is a patch of ground under a text that may lie over other lines.

@@ -1,6 +1,7 @@
 package render
 
 import (
+	"fmt"
 	"testing"
 
 	"studbay/plan"
@@ -124,6 +125,33 @@ func TestBoxesStandAtTheirTrueHeights(t *testing.T) {
 		return
 	}
 	t.Error("the box is not drawn")
+}
+
+// TestAHeightIsWrittenClearOfOtherBoxes: of a switch with a receptacle low at its left or at
+// its right.
+func TestAHeightIsWrittenClearOfOtherBoxes(t *testing.T) {
+	for name, others := range map[string][]float64{"left": {54}, "right": {66}, "none": nil} {
+		b := newBuilder(t)
+		r := b.box("Room", plan.UseBedroom, 0, 0, 120, 96)
+		o := b.on("A1", "switch", r, 0, 60, 46)
+		for i, at := range others {
+			b.on(fmt.Sprintf("B%d", i), "duplex", r, 0, at, 16)
+		}
+		ix := b.index()
+		s, _ := StripOf(ix, r.ID)
+		m := UnfoldMedium{Medium: BoardMedium(1, 1, Light, words.Voice{}), Opening: o.ID}.Fitted(s, scene.Rect{Max: scene.Point{X: 700, Y: 150}})
+		pieces := Unfold(ix, r.ID, nil, m)
+		for _, p := range pieces {
+			if p.Layer != LayerMarks || p.ID != o.ID {
+				continue
+			}
+			for _, q := range pieces {
+				if q.Layer == LayerOpenings && q.ID != o.ID && q.Bounds.Overlaps(p.Bounds) {
+					t.Errorf("%s: the dimension at %v lies on the box at %v", name, p.Bounds, q.Bounds)
+				}
+			}
+		}
+	}
 }
 
 func TestStripComesBackFromTheScene(t *testing.T) {
