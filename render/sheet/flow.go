@@ -66,7 +66,7 @@ func newEvenFlow(b *book, least float64, onward func() *page, lay func(*flow)) *
 }
 
 // leastColumn is how high a column is at least.
-const leastColumn = 60.0
+const leastColumn = 110.0
 
 // begin takes the columns of a page that the flow fills, from the first.
 func (f *flow) begin(p *page) {
