@@ -118,28 +118,39 @@ func (c *Checker) figures(p plan.Plan) (*code.Figures, amendedFrom, error) {
 	return fig, from, err
 }
 
+// all judges every scope of a plan, on all cores.
 func (c *Checker) all(ix *plan.Index, fig *code.Figures) {
 	c.index, c.fig = ix, fig
-	many := 0
-	for _, l := range ix.Plan().Levels {
-		many += l.Rooms.Len() + l.Openings.Len()
-	}
-	c.seen, c.result = make(map[plan.ID]seen, many), Result{}
-	scopes := make([]*scoped, 0, many)
-	judge := func(id plan.ID) {
-		if s := c.judge(ix, id); s != nil {
+	ids := scopesOf(ix.Plan())
+	shown, found := make([]seen, len(ids)), make([]*scoped, len(ids))
+	eachOnAllCores(len(ids), func(i int) {
+		if parts, run := c.view(ix, ids[i]); run != nil {
+			shown[i], found[i] = seen{parts, ix.Plan().Waivers}, c.scoped(ids[i], run)
+		}
+	})
+	c.seen, c.result = make(map[plan.ID]seen, len(ids)), Result{}
+	scopes := make([]*scoped, 0, len(ids))
+	for i, s := range found {
+		if s != nil {
+			c.seen[ids[i]] = shown[i]
 			scopes = append(scopes, s)
 		}
 	}
-	for _, l := range ix.Plan().Levels {
+	c.ran += len(scopes)
+	c.result.scopes, _ = plan.NewSet(scopes...) // IDs of a plan are unique
+}
+
+// scopesOf lists the scopes of a plan: its rooms and its openings.
+func scopesOf(p plan.Plan) (ids []plan.ID) {
+	for _, l := range p.Levels {
 		for r := range l.Rooms.All() {
-			judge(r.ID)
+			ids = append(ids, r.ID)
 		}
 		for o := range l.Openings.All() {
-			judge(o.ID)
+			ids = append(ids, o.ID)
 		}
 	}
-	c.result.scopes, _ = plan.NewSet(scopes...) // IDs of a plan are unique
+	return ids
 }
 
 func (c *Checker) touched(ix *plan.Index) {
@@ -184,6 +195,10 @@ func (c *Checker) judge(ix *plan.Index, id plan.ID) *scoped {
 	}
 	c.seen[id] = seen{parts, waivers}
 	c.ran++
+	return c.scoped(id, run)
+}
+
+func (c *Checker) scoped(id plan.ID, run func(*Rule) []Finding) *scoped {
 	return &scoped{id, judged(run, c.waived, c.fig)}
 }
 

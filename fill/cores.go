@@ -1,0 +1,32 @@
+package fill
+
+import (
+	"runtime"
+	"sync"
+	"sync/atomic"
+)
+
+// batch is how many scopes a core takes at a time: enough that handing them out costs
+// nothing, few enough that no core waits long for another.
+const batch = 64
+
+// eachOnAllCores does something with each of n things, several at once, and returns when
+// all is done.
+func eachOnAllCores(n int, do func(i int)) {
+	var next atomic.Int64
+	var done sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), (n+batch-1)/batch) {
+		done.Go(func() {
+			for {
+				from := int(next.Add(batch)) - batch
+				if from >= n {
+					return
+				}
+				for i := from; i < min(from+batch, n); i++ {
+					do(i)
+				}
+			}
+		})
+	}
+	done.Wait()
+}
