@@ -102,7 +102,7 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 // A remedy keeps the barriers, and its price is told only where both prices are known.
 func TestRoomierBoxes(t *testing.T) {
 	r := oneWall(t, 60)
-	o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(30)))
+	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(30)))
 	o.Assembly = plan.Assembly{Box: "pn1-18", Barriers: []string{"metal"}}
 	o.Contents = StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
 	r.opening(o)
@@ -131,7 +131,7 @@ func TestRoomierBoxes(t *testing.T) {
 
 func TestBoxPlace(t *testing.T) {
 	plug := func(r *room, along, height float64) *plan.Opening {
-		o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(along)))
+		o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(along)))
 		o.Height, o.Assembly = plan.CentreAt(in(height)), plan.Assembly{Box: "sq4-1.5"} // 4 × 4 in
 		return r.opening(o)
 	}

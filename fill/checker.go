@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill/code"
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // Checker keeps the findings of a plan current. It remembers what each scope showed
@@ -30,6 +31,7 @@ type seen struct {
 // amendedFrom is what figures were made from.
 type amendedFrom struct {
 	edition    string
+	units      unit.System
 	amendments plan.Set[*plan.Amendment]
 }
 
@@ -52,7 +54,7 @@ type scoped struct {
 func (s *scoped) Key() plan.ID { return s.id }
 
 // FiguresOf returns the figures a plan is checked against: its edition with its local
-// amendments on top. The error says which part of the plan is at fault.
+// amendments on top, in its units. The error says which part of the plan is at fault.
 func FiguresOf(p plan.Plan) (*code.Figures, error) {
 	edition := code.Latest().Edition
 	if p.Header != nil && p.Header.Edition != "" {
@@ -70,7 +72,7 @@ func FiguresOf(p plan.Plan) (*code.Figures, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the plan's local amendments: %w", err)
 	}
-	return amended, nil
+	return amended.InUnits(p.Header.System()), nil
 }
 
 // Check judges a plan from nothing. It fails where its edition or amendments cannot
@@ -109,7 +111,7 @@ func (c *Checker) Ran() int { return c.ran }
 func (c *Checker) figures(p plan.Plan) (*code.Figures, amendedFrom, error) {
 	from := amendedFrom{amendments: p.Amendments}
 	if p.Header != nil {
-		from.edition = p.Header.Edition
+		from.edition, from.units = p.Header.Edition, p.Header.System()
 	}
 	if c.fig != nil && from == c.from {
 		return c.fig, from, nil

@@ -3,6 +3,7 @@ package fill
 import (
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // The kinds that remedies add.
@@ -23,9 +24,9 @@ func kindWhollySwitched(id string) bool {
 	return k != nil && k.Switched == part.WhollySwitched
 }
 
-// NewOpening returns an opening as its kind starts out: usual height, gangs, assembly.
-// It has no ID and no tag yet. An unknown kind gives a bare one-gang opening.
-func NewOpening(kind string, at plan.Anchor) plan.Opening {
+// NewOpening returns an opening as its kind starts out in a plan of the units: usual
+// height, gangs, assembly. It has no ID and no tag yet. An unknown kind gives a bare one-gang opening.
+func NewOpening(units unit.System, kind string, at plan.Anchor) plan.Opening {
 	o := plan.Opening{Kind: kind, At: at, Gangs: 1, Status: plan.StatusNew}
 	k := part.All().Kind(kind)
 	if k == nil {
@@ -33,7 +34,7 @@ func NewOpening(kind string, at plan.Anchor) plan.Opening {
 	}
 	o.Gangs = k.Gangs
 	if at.Part != plan.PartCeiling && at.Part != plan.PartFloor && at.Part != plan.PartTop {
-		o.Height = plan.CentreAt(k.Height)
+		o.Height = plan.CentreAt(k.UsualHeight(units))
 	}
 	if k.Assembly != nil {
 		o.Assembly = plan.Assembly{Code: k.Assembly.Code}

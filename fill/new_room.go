@@ -6,24 +6,24 @@ import (
 	"studbay/plan/unit"
 )
 
-// The build-up a new room begins with, common practice: 1/2 in board on 2×4 studs at 16
-// in, an 8 ft ceiling. All is the user's to change.
-const (
-	usualCeiling = 8 * unit.Foot
-	usualSpacing = 16 * unit.Inch
-	usualStud    = 7 * unit.Inch / 2
-	usualBoard   = unit.Inch / 2
-)
+// usualRoom is the build-up a new room begins with: 1/2 in board on 2×4 studs at 16 in
+// and an 8 ft ceiling, or the same in the metric sizes such parts are sold in. Common
+// practice; all is the user's to change.
+var usualRoom = map[unit.System]struct{ ceiling, spacing, stud, board unit.Length }{
+	unit.Imperial: {8 * unit.Foot, 16 * unit.Inch, 7 * unit.Inch / 2, unit.Inch / 2},
+	unit.Metric:   {2400 * unit.Millimetre, 400 * unit.Millimetre, 89 * unit.Millimetre, unit.Inch / 2},
+}
 
-// NewRoom returns a room of usual walls with the corners, in either direction, and an
-// ID for each side. Its use is what the name tells, else a living room.
-func NewRoom(id plan.ID, name string, corners geom.Polygon, sides []plan.ID) plan.Room {
+// NewRoom returns a room of walls usual where people think in the units, with the
+// corners, in either direction, and an ID for each side. Its use is what the name tells, else a living room.
+func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, sides []plan.ID) plan.Room {
 	use, _ := plan.UseOf(name)
 	r := plan.NewRoom(id, name, use, corners, sides)
-	r.Ceiling = usualCeiling
+	usual := usualRoom[units]
+	r.Ceiling = usual.ceiling
 	for _, s := range r.Sides {
-		s.Studs = plan.Studs{Spacing: usualSpacing, Depth: usualStud}
-		s.Finish = []plan.Layer{{Name: "gypsum board", Thickness: usualBoard}}
+		s.Studs = plan.Studs{Spacing: usual.spacing, Depth: usual.stud}
+		s.Finish = []plan.Layer{{Name: "gypsum board", Thickness: usual.board}}
 	}
 	return r
 }

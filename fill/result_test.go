@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // checked returns the result of the room's plan with decisions and waivers in it.
@@ -70,7 +71,7 @@ func crowded(t *testing.T) *room {
 	r := oneWall(t, 200)
 	r.fixture(plan.FixtureCounter, 0, 100, 40)
 	for _, x := range []float64{150, 151} {
-		o := NewOpening("data", plan.OnFace(r.room.Sides[0].ID, in(x)))
+		o := NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x)))
 		r.opening(o)
 	}
 	r.opening(plan.Opening{Kind: "switch", At: plan.OnFace(r.room.Sides[0].ID, in(190)), Height: plan.CentreAt(in(46))})

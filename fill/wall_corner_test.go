@@ -121,7 +121,7 @@ func TestWallReachAtCornersAndFaces(t *testing.T) {
 		{"one on an island serves no wall", func(t *testing.T) *room {
 			r := oneWall(t, 60)
 			f := r.fixture(plan.FixtureIsland, 0, 10, 40)
-			r.opening(NewOpening("duplex", plan.Anchor{Host: f.ID, Part: plan.PartFront, Along: in(20)}))
+			r.opening(NewOpening(unit.Imperial, "duplex", plan.Anchor{Host: f.ID, Part: plan.PartFront, Along: in(20)}))
 			return r
 		}, []string{`0:0"-60"`}, "210.52(A)(4) and (C): neither serves the other"},
 		{"one within an upper cabinet does not count", func(t *testing.T) *room {
@@ -136,7 +136,7 @@ func TestWallReachAtCornersAndFaces(t *testing.T) {
 		}, nil, "210.52: within cabinets"},
 		{"a switch beside a wholly switched receptacle does not make it count", func(t *testing.T) *room {
 			r := oneWall(t, 100)
-			o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+			o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 			o.Gangs = 2
 			o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 12, Switched: plan.WhollySwitched}, {Kind: "one-pole switch", Size: 12}}
 			r.opening(o)
@@ -144,7 +144,7 @@ func TestWallReachAtCornersAndFaces(t *testing.T) {
 		}, []string{`0:0"-100"`}, "210.52: it is the room's lighting outlet"},
 		{"one always on beside a wholly switched one counts", func(t *testing.T) *room {
 			r := oneWall(t, 100)
-			o := NewOpening("quad", plan.OnFace(r.room.Sides[0].ID, in(50)))
+			o := NewOpening(unit.Imperial, "quad", plan.OnFace(r.room.Sides[0].ID, in(50)))
 			o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 12, Switched: plan.WhollySwitched}, {Kind: "duplex receptacle", Size: 12}}
 			r.opening(o)
 			return r
@@ -190,7 +190,7 @@ func TestSlantedWallsAreNotFoundShortByRounding(t *testing.T) {
 		}
 		r, _ = slanted(angle, 60)
 		at := plan.FrameOf(geom.Segment{B: r.room.Sides[1].Start}).Point(in(30), in(18))
-		r.opening(NewOpening("floor", plan.OnFloor(r.room.ID, at)))
+		r.opening(NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, at)))
 		if got := r.missed(); got != nil {
 			t.Fatalf("at %.3f rad: one 18 in off does not serve: %q", angle, got)
 		}

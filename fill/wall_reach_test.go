@@ -73,12 +73,12 @@ func (r *room) fixture(kind plan.FixtureKind, side int, along, width float64) *p
 }
 
 func (r *room) receptacle(side int, along float64) *plan.Opening {
-	o := NewOpening("duplex", plan.OnFace(r.room.Sides[side].ID, in(along)))
+	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[side].ID, in(along)))
 	return r.opening(o)
 }
 
 func (r *room) inFloor(x, y float64) *plan.Opening {
-	return r.opening(NewOpening("floor", plan.OnFloor(r.room.ID, geom.Point{X: in(x), Y: in(y)})))
+	return r.opening(NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, geom.Point{X: in(x), Y: in(y)})))
 }
 
 func (r *room) opening(o plan.Opening) *plan.Opening {
@@ -326,7 +326,7 @@ func betweenDoors(t *testing.T, apart float64) *room {
 
 func high(t *testing.T, height float64) *room {
 	r := oneWall(t, 100)
-	o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 	o.Height = plan.CentreAt(in(height))
 	r.opening(o)
 	return r
@@ -334,7 +334,7 @@ func high(t *testing.T, height float64) *room {
 
 func switched(t *testing.T, how plan.Switching) *room {
 	r := oneWall(t, 100)
-	o := NewOpening("duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 	o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 12, Switched: how}}
 	r.opening(o)
 	return r

@@ -69,8 +69,8 @@ func asOne(label words.Text, edits []plan.Edit) plan.Edit {
 // there is no floor before the wall either.
 func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
-	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach}
-	o = NewOpening(kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
+	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach, step: fig.Units.Grid()}
+	o = NewOpening(fig.Units, kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
 	if o.Height.Value > fig.Spacing.ReceptacleMaxHeight {
 		o.Height = plan.CentreAt(fig.Spacing.ReceptacleMaxHeight)
 	}
@@ -85,7 +85,7 @@ func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Open
 	outline := v.Room.Outline()
 	for ; setOut >= leastSetOut; setOut /= 2 {
 		if at := p.side.Frame.Point(along, setOut); outline.Contains(at) {
-			return NewOpening(kindFloorReceptacle, plan.OnFloor(v.Room.ID, at)), true
+			return NewOpening(fig.Units, kindFloorReceptacle, plan.OnFloor(v.Room.ID, at)), true
 		}
 	}
 	return o, false
@@ -103,8 +103,9 @@ const (
 // corner framing stay clear (common practice).
 const boxMargin = 6 * unit.Inch
 
-// spot is a place along a run that is wished for, and the bounds it must keep.
-type spot struct{ wish, low, high unit.Length }
+// spot is a place along a run that is wished for, the bounds it must keep, and the step
+// it had best be a multiple of.
+type spot struct{ wish, low, high, step unit.Length }
 
 // within returns the spot's bounds along a piece, less a margin at either end.
 func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
@@ -125,7 +126,7 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (
 			}
 			lo, hi := s.within(p, turn, boxMargin)
 			shift := p.from - p.start - turn // from the run to the side
-			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift}, inReach)
+			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift, s.step}, inReach)
 			if away := (at - shift - s.wish).Abs(); ok && (!found || away < off) {
 				best, along, off, found = p, at, away, true
 			}
@@ -136,7 +137,7 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (
 
 // free returns the place along the piece's side nearest to a wish where a box like o is
 // clear of those that are there, and of what would hide it where it shall be in reach,
-// at a whole inch where that serves as well: it reads better on a tape.
+// at a whole step where that serves as well: it reads better on a tape.
 func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at unit.Length, found bool) {
 	if s.low > s.high {
 		return 0, false
@@ -160,7 +161,7 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 			at, found = try, true
 		}
 	}
-	if round := at.Rounded(unit.Inch); found && round >= s.low && round <= s.high &&
+	if round := at.Rounded(s.step); found && round >= s.low && round <= s.high &&
 		!slices.ContainsFunc(others, mine.moved(round-o.At.Along).meets) {
 		at = round
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // cured applies the remedies of a room's wall findings one after another, and fails
@@ -79,13 +80,13 @@ func TestRemediesOfWallsApplyAndClear(t *testing.T) {
 		}},
 		{"a jack where the receptacle would go", func(t *testing.T) *room {
 			r := oneWall(t, 100)
-			r.opening(NewOpening("data", plan.OnFace(r.room.Sides[0].ID, in(50))))
+			r.opening(NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(50))))
 			return r
 		}},
 		{"jacks all along the wall leave the floor", func(t *testing.T) *room {
 			r := oneWall(t, 30)
 			for x := 4.0; x < 30; x += 3 {
-				r.opening(NewOpening("data", plan.OnFace(r.room.Sides[0].ID, in(x))))
+				r.opening(NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x))))
 			}
 			return r
 		}},

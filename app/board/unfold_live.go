@@ -54,7 +54,7 @@ func (u *Unfold) liveShapes(d float64) []shape {
 // ghost draws the box of an opening that would be placed.
 func (u *Unfold) ghost(s *scribe, f render.StripFace, g *tool.Ghost) {
 	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
-	made := fill.NewOpening(g.Kind, g.At)
+	made := fill.NewOpening(u.pic.Index.Plan().Header.System(), g.Kind, g.At)
 	w, h := render.BoxFront(part.All(), &made)
 	wide, high := max(7*s.density, u.medium.Length(w)), max(11*s.density, u.medium.Length(h))
 	wash := s.pic.Theme.Accent

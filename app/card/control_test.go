@@ -25,7 +25,7 @@ func lit(t *testing.T) *desktop {
 		id   plan.ID
 		kind string
 	}{{theSwitch, "switch"}, {other, "three-way"}, {light, "wall-light"}} {
-		o := fill.NewOpening(e.kind, plan.OnFace(north, unit.Length(i+1)*3*unit.Foot))
+		o := fill.NewOpening(unit.Imperial, e.kind, plan.OnFace(north, unit.Length(i+1)*3*unit.Foot))
 		o.ID = e.id
 		if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
 			t.Fatal(err)

@@ -12,7 +12,7 @@ import (
 // TestACeilingLightIsPlacedFromItsWalls in a room of 14 by 12 ft.
 func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
 	d := newDesktop(t)
-	o := fill.NewOpening("ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 5 * unit.Foot}))
+	o := fill.NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 5 * unit.Foot}))
 	o.ID = light
 	if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)

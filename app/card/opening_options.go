@@ -56,7 +56,7 @@ func (o *openingCard) kindOptions() (options []Option) {
 	for _, k := range part.All().Kinds {
 		options = append(options, Option{Label: capital(o.Voice.Say(k.Text())), Now: k.ID == o.now().Kind, Do: func() {
 			_ = o.change(func(n *plan.Opening) {
-				fresh := fill.NewOpening(k.ID, n.At)
+				fresh := fill.NewOpening(unit.Imperial, k.ID, n.At)
 				n.Kind, n.Gangs, n.Assembly, n.Devices = k.ID, fresh.Gangs, fresh.Assembly, nil
 			})
 		}})

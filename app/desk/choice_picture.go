@@ -67,7 +67,7 @@ func drawnOf(ix *plan.Index, box geom.Box, w, h float64, p *look.Palette, layers
 
 // breakPicture draws a break in a stretch of wall, the room below it.
 func breakPicture(kind plan.BreakKind, w, h float64, p *look.Palette) []scene.Item {
-	made := tool.UsualBreak(kind)
+	made := tool.UsualBreak(unit.Imperial, kind)
 	made.ID, made.At = pictureBreak, plan.OnFace(pictureSide, pictureSize/2)
 	ix := picturePlan(plan.AddBreak{Break: made})
 	const wall = 6 * unit.Inch
@@ -95,7 +95,7 @@ const pictureWall = 19 * unit.Inch / 4
 
 // fixturePicture draws a fixture from above, its back at the top.
 func fixturePicture(kind plan.FixtureKind, w, h float64, p *look.Palette) []scene.Item {
-	made := tool.UsualFixture(kind)
+	made := tool.UsualFixture(unit.Imperial, kind)
 	made.ID, made.At = pictureFixture, plan.OnFace(pictureSide, pictureSize/2)
 	ix := picturePlan(plan.AddFixture{Fixture: made})
 	outline, _ := ix.Footprint(&made)

@@ -157,8 +157,8 @@ func (w *drawer) row(k *part.Kind, said string) fyne.CanvasObject {
 		return kindPicture(k, width, height, p)
 	})
 	height := ""
-	if k.Height > 0 {
-		height = w.desk.say("plain", "{0}", words.Height(k.Height))
+	if h := k.UsualHeight(w.desk.doc.System()); h > 0 {
+		height = w.desk.say("plain", "{0}", words.Height(h))
 	}
 	high := look.NewText(height, look.Second)
 	// What is left of the drawer beside its edges, the row's own, and the gaps.

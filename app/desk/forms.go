@@ -40,7 +40,7 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 		sides[i] = newID(plan.KindSide)
 	}
 	id := newID(plan.KindRoom)
-	room := fill.NewRoom(id, name, corners, sides)
+	room := fill.NewRoom(d.doc.System(), id, name, corners, sides)
 	if err := d.Do(plan.AddRoom{Level: d.doc.Level(), Room: room}); err != nil {
 		return err
 	}

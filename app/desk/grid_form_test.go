@@ -24,7 +24,7 @@ func (b *bench) sent(yes string, texts ...string) {
 func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	b := newBench(t)
 	room := b.room(14*unit.Foot, 12*unit.Foot)
-	o := fill.NewOpening("recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
+	o := fill.NewOpening(unit.Imperial, "recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
 	o.ID = newID(plan.KindOpening)
 	if err := b.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)

@@ -16,7 +16,7 @@ import (
 func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	b := newBench(t)
 	id := b.room(12*unit.Foot, 10*unit.Foot)
-	made := fill.NewOpening("duplex", plan.OnFace(b.doc.Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
+	made := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc.Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
 	made.ID = newID(plan.KindOpening)
 	if err := b.Do(plan.AddOpening{Opening: made}); err != nil {
 		t.Fatal(err)

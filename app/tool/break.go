@@ -123,8 +123,7 @@ func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok b
 	if !ok {
 		return made, side, name, false
 	}
-	made = usualBreaks[b.kind]
-	made.Kind = b.kind
+	made = UsualBreak(t.System(), b.kind)
 	if l, ok := b.widths[b.kind]; ok {
 		made.Width = l
 	}
@@ -139,7 +138,7 @@ func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok b
 			at -= made.Width
 		}
 	} else if !b.last.Shift {
-		at, name = rest(breakStops(side, made.Width), at, b.last.Reach, grid(t.System()))
+		at, name = rest(breakStops(side, made.Width), at, b.last.Reach, t.System().Grid())
 	}
 	made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
 	if b.kind == plan.BreakDoor {

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -41,19 +42,24 @@ func with[K comparable, V any](m map[K]V, key K, value V) map[K]V {
 	return more
 }
 
-// UsualBreak returns a break of a kind in the sizes a new one begins with.
-func UsualBreak(k plan.BreakKind) plan.Break {
+// UsualBreak returns a break of a kind in the sizes a new one begins with in a plan of
+// the units.
+func UsualBreak(units unit.System, k plan.BreakKind) plan.Break {
 	b := usualBreaks[k]
 	b.Kind = k
+	for _, l := range []*unit.Length{&b.Width, &b.Head, &b.Sill, &b.Casing} {
+		*l = units.Usual(*l)
+	}
 	if k == plan.BreakDoor {
 		b.Hand, b.Swing = plan.HandLeft, plan.SwingIn
 	}
 	return b
 }
 
-// UsualFixture returns a fixture of a kind in the sizes a new one begins with.
-func UsualFixture(k plan.FixtureKind) plan.Fixture {
-	s := usualSizes[k]
+// UsualFixture returns a fixture of a kind in the sizes a new one begins with in a plan
+// of the units.
+func UsualFixture(units unit.System, k plan.FixtureKind) plan.Fixture {
+	s := usualSizes[k].in(units)
 	return plan.Fixture{Kind: k, Width: s.width, Depth: s.depth, Height: s.height, Bottom: s.bottom}
 }
 

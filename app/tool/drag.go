@@ -170,7 +170,7 @@ func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 			at -= d.was.Width
 		}
 	} else if !p.Shift {
-		at, preview.Snap = rest(breakStops(side, d.was.Width), at, p.Reach, grid(t.System()))
+		at, preview.Snap = rest(breakStops(side, d.was.Width), at, p.Reach, t.System().Grid())
 	}
 	moved := *d.was
 	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
@@ -212,7 +212,7 @@ func (d *dragFixture) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview)
 				at -= d.was.Width
 			}
 		} else if !p.Shift {
-			at, preview.Snap = rest(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, grid(t.System()))
+			at, preview.Snap = rest(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, t.System().Grid())
 		}
 		moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
 		preview.Dims = besides(t, side, moved.At.Along, moved.At.Along+moved.Width)

@@ -47,8 +47,8 @@ func (d *dragCorner) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) 
 			l.add(true, stop{c.X, square, rankLevel})
 			l.add(false, stop{c.Y, square, rankLevel})
 		}
-		x, nameX := rest(l.xs, p.At.X, p.Reach, grid(t.System()))
-		y, nameY := rest(l.ys, p.At.Y, p.Reach, grid(t.System()))
+		x, nameX := rest(l.xs, p.At.X, p.Reach, t.System().Grid())
+		y, nameY := rest(l.ys, p.At.Y, p.Reach, t.System().Grid())
 		at, name = geom.Point{X: x, Y: y}, both(nameX, nameY)
 	}
 	preview := Preview{Snap: name, Lines: []geom.Segment{{A: before, B: at}, {A: at, B: after}}}
@@ -119,11 +119,11 @@ func (d *dragSide) rest(t Table, p Pointer, by unit.Length) (unit.Length, words.
 	case v.Y == 0:
 		return d.along(t, l.ys, d.was.A.Y, -1, by, p.Reach)
 	}
-	return toGrid(by, grid(t.System())), words.Text{}
+	return toGrid(by, t.System().Grid()), words.Text{}
 }
 
 func (d *dragSide) along(t Table, stops []stop, from, sign, by, reach unit.Length) (unit.Length, words.Text) {
-	at, name := restFrom(stops, from+sign*by, from, reach, grid(t.System()))
+	at, name := restFrom(stops, from+sign*by, from, reach, t.System().Grid())
 	return (at - from) * sign, name
 }
 

@@ -51,7 +51,7 @@ func (d *dragUpright) height(t Table, p Pointer, side plan.ID, typed *typing) (u
 	for _, s := range levels(t.Index(), side, d.was.id) {
 		stops = append(stops, s, stop{s.at - tall, s.name, s.rank}) // by its foot or by its top
 	}
-	return restFrom(append(stops, stop{at: d.was.foot}), foot, d.was.foot, p.Reach, grid(t.System()))
+	return restFrom(append(stops, stop{at: d.was.foot}), foot, d.was.foot, p.Reach, t.System().Grid())
 }
 
 // edge is one of the edges of an upright thing.
@@ -120,7 +120,7 @@ func (d *dragEdge) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	if !ok || p.Side != d.was.at.Host {
 		return nil, preview
 	}
-	step := grid(t.System())
+	step := t.System().Grid()
 	switch d.edge {
 	case leftEdge, rightEdge:
 		now, preview.Snap = d.wider(t, side, p, typed)
@@ -154,7 +154,7 @@ func (d *dragEdge) wider(t Table, side onSide, p Pointer, typed *typing) (now up
 			at = right - l
 		}
 	} else if !p.Shift {
-		at, name = rest(besideOthers(t.Index(), side, d.was.id), at, p.Reach, grid(t.System()))
+		at, name = rest(besideOthers(t.Index(), side, d.was.id), at, p.Reach, t.System().Grid())
 	}
 	if d.edge == leftEdge {
 		left = between(at, 0, right-leastSize)

@@ -61,8 +61,8 @@ func (d *dragRoom) rest(t Table, way geom.Point, reach unit.Length) (geom.Point,
 			}
 		}
 	}
-	x, nameX := rest(xs, way.X, reach, grid(t.System()))
-	y, nameY := rest(ys, way.Y, reach, grid(t.System()))
+	x, nameX := rest(xs, way.X, reach, t.System().Grid())
+	y, nameY := rest(ys, way.Y, reach, t.System().Grid())
 	return geom.Point{X: x, Y: y}, both(nameX, nameY)
 }
 

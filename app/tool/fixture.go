@@ -90,7 +90,7 @@ func (f *fixture) enter(t Table) {
 func (f *fixture) size(t Table) size {
 	s, ok := f.sizes[f.kind]
 	if !ok {
-		s = usualSizes[f.kind]
+		s = usualSizes[f.kind].in(t.System())
 	}
 	for of, field := range map[rune]*unit.Length{'w': &s.width, 'd': &s.depth, 'h': &s.height} {
 		if l, ok := f.typed.size(t.System(), of); ok && l > 0 {
@@ -119,6 +119,11 @@ type size struct{ width, depth, height, bottom unit.Length }
 
 func inches(width, depth, height, bottom unit.Length) size {
 	return size{width * unit.Inch, depth * unit.Inch, height * unit.Inch, bottom * unit.Inch}
+}
+
+// in returns the size as people who think in the units lay it out.
+func (s size) in(units unit.System) size {
+	return size{units.Usual(s.width), units.Usual(s.depth), units.Usual(s.height), units.Usual(s.bottom)}
 }
 
 // usualSizes are common practice in houses; all is the user's to change.
@@ -158,7 +163,7 @@ func (f *fixture) find(t Table) (made plan.Fixture, side onSide, name words.Text
 				at -= made.Width
 			}
 		} else if !f.last.Shift {
-			at, name = rest(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, grid(t.System()))
+			at, name = rest(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, t.System().Grid())
 		}
 		made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
 		return made, side, name, true

@@ -88,7 +88,7 @@ func (o *opening) Leave(t Table) {
 }
 
 func (o *opening) drop(t Table, s spot) {
-	made := fill.NewOpening(t.Kind(), s.anchor)
+	made := fill.NewOpening(t.System(), t.Kind(), s.anchor)
 	made.ID = t.NewID(plan.KindOpening)
 	if s.height > 0 {
 		made.Height = plan.CentreAt(s.height)

@@ -77,8 +77,8 @@ func (r *room) dragged(t Table) (geom.Box, bool) {
 // opposite returns the corner of a rectangle that lies across from one.
 func (r *room) opposite(t Table, from geom.Point) geom.Point {
 	l := linesNear(t, r.last.At, "")
-	x, _ := restFrom(l.xs, r.last.At.X, from.X, r.last.Reach, grid(t.System()))
-	y, _ := restFrom(l.ys, r.last.At.Y, from.Y, r.last.Reach, grid(t.System()))
+	x, _ := restFrom(l.xs, r.last.At.X, from.X, r.last.Reach, t.System().Grid())
+	y, _ := restFrom(l.ys, r.last.At.Y, from.Y, r.last.Reach, t.System().Grid())
 	return geom.Point{X: x, Y: y}
 }
 
@@ -202,7 +202,7 @@ func (r *room) make(t Table, corners geom.Polygon) {
 	for i := range sides {
 		sides[i] = t.NewID(plan.KindSide)
 	}
-	made := fill.NewRoom(t.NewID(plan.KindRoom), freeName(t.Plan()), corners, sides)
+	made := fill.NewRoom(t.System(), t.NewID(plan.KindRoom), freeName(t.Plan()), corners, sides)
 	err := t.Do(plan.AddRoom{Level: t.Level(), Room: made})
 	if err != nil {
 		r.show(t)

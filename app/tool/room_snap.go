@@ -98,7 +98,7 @@ func (r *room) next(t Table) corner {
 		return corner{at: from.Add(towards(free, l, p.Shift))}
 	}
 	if p.Shift {
-		return corner{at: gridPoint(p.At, from, grid(t.System()))}
+		return corner{at: gridPoint(p.At, from, t.System().Grid())}
 	}
 	if c, ok := otherCorner(t, p, r.corners); ok && (c.at.X == from.X || c.at.Y == from.Y) {
 		return c
@@ -111,10 +111,10 @@ func (r *room) next(t Table) corner {
 	}
 	square := words.New("snap.square", "square")
 	if free.X.Abs() >= free.Y.Abs() {
-		x, name := restFrom(l.xs, p.At.X, from.X, p.Reach, grid(t.System()))
+		x, name := restFrom(l.xs, p.At.X, from.X, p.Reach, t.System().Grid())
 		return corner{at: geom.Point{X: x, Y: from.Y}, snap: both(square, name)}
 	}
-	y, name := restFrom(l.ys, p.At.Y, from.Y, p.Reach, grid(t.System()))
+	y, name := restFrom(l.ys, p.At.Y, from.Y, p.Reach, t.System().Grid())
 	return corner{at: geom.Point{X: from.X, Y: y}, snap: both(square, name)}
 }
 
@@ -136,8 +136,8 @@ func (r *room) first(t Table) corner {
 		return corner{at: p.At}
 	}
 	l := linesNear(t, p.At, "")
-	x, nameX := rest(l.xs, p.At.X, p.Reach, grid(t.System()))
-	y, nameY := rest(l.ys, p.At.Y, p.Reach, grid(t.System()))
+	x, nameX := rest(l.xs, p.At.X, p.Reach, t.System().Grid())
+	y, nameY := rest(l.ys, p.At.Y, p.Reach, t.System().Grid())
 	return corner{at: geom.Point{X: x, Y: y}, snap: both(nameX, nameY)}
 }
 

@@ -35,7 +35,7 @@ func (d *several) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	if l, ok := typed.place(t.System()); ok {
 		way = towards(way, l, p.Shift)
 	} else if !p.Shift {
-		way = geom.Point{X: toGrid(way.X, grid(t.System())), Y: toGrid(way.Y, grid(t.System()))}
+		way = geom.Point{X: toGrid(way.X, t.System().Grid()), Y: toGrid(way.Y, t.System().Grid())}
 	}
 	edits := moves(d.ix, d.ids, way)
 	preview := Preview{}
@@ -114,7 +114,7 @@ func fine(s unit.System) unit.Length {
 
 // nudge moves what is chosen by one step of an arrow key.
 func nudge(t Table, k Key) bool {
-	step := grid(t.System())
+	step := t.System().Grid()
 	if k.Shift {
 		step = fine(t.System())
 	}

@@ -49,14 +49,6 @@ func nearest(stops []stop, at, reach unit.Length) (best stop, ok bool) {
 
 func (s stop) isCommon() bool { return s.rank >= rankStud }
 
-// grid is what lengths fall on where nothing else holds them.
-func grid(s unit.System) unit.Length {
-	if s == unit.Metric {
-		return unit.Centimetre
-	}
-	return unit.Inch
-}
-
 // coarse is the step of round distances from a corner.
 func coarse(s unit.System) unit.Length {
 	if s == unit.Metric {
@@ -194,10 +186,12 @@ func rounds(long unit.Length, s unit.System, near unit.Length) (stops []stop) {
 
 // upTo lists the heights an opening may come to rest at on a side: the usual one of its
 // kind, and those of the openings in its room.
-func upTo(ix *plan.Index, side, self plan.ID, kind string) (stops []stop) {
+func upTo(t Table, side, self plan.ID, kind string) (stops []stop) {
 	if k := part.All().Kind(kind); k != nil && k.Height > 0 {
-		stops = append(stops, stop{k.Height, words.New("snap.usual", "usual height, {0}", words.Height(k.Height)), rankMiddle})
+		usual := k.UsualHeight(t.System())
+		stops = append(stops, stop{usual, words.New("snap.usual", "usual height, {0}", words.Height(usual)), rankMiddle})
 	}
+	ix := t.Index()
 	ref, ok := ix.Side(side)
 	if !ok {
 		return stops

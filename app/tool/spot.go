@@ -48,7 +48,7 @@ func spotFor(t Table, p Pointer, typed *typing, kind string, self plan.ID) (spot
 // faceSpot puts an opening on a side: at what was typed, at a stop within reach, else
 // on the grid.
 func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self plan.ID) spot {
-	made := fill.NewOpening(kind, plan.OnFace(side.id(), 0))
+	made := fill.NewOpening(t.System(), kind, plan.OnFace(side.id(), 0))
 	if self != "" {
 		if o, _ := t.Plan().Opening(self); o != nil {
 			made = *o
@@ -63,12 +63,12 @@ func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self 
 	if l, ok := typed.place(t.System()); ok {
 		at, s.snap = fromCorner(side, l)
 	} else if !p.Shift {
-		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, grid(t.System()))
+		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, t.System().Grid())
 	}
 	at = between(at, 0, side.length())
 	s.anchor = plan.OnFace(side.id(), at)
 	if p.OnUnfold {
-		high, name := rest(upTo(t.Index(), side.id(), self, kind), p.Height, p.Reach, grid(t.System())/2)
+		high, name := rest(upTo(t, side.id(), self, kind), p.Height, p.Reach, t.System().Grid()/2)
 		switch l, isTyped := typed.size(t.System(), 'h'); {
 		case isTyped:
 			high, name = l, words.New("snap.high", "{0} high", words.Height(l))
@@ -113,10 +113,10 @@ func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
 			at = long / 2
 			s.snap = words.New("snap.fixture-face", "middle of the {0}'s face", f.Kind.Text())
 		} else if !p.Shift {
-			at = between(toGrid(at, grid(t.System())), 0, long)
+			at = between(toGrid(at, t.System().Grid()), 0, long)
 		}
 		s.anchor = plan.Anchor{Host: f.ID, Part: face, Along: at}
-		s.height = fill.NewOpening(kind, s.anchor).Height.Value
+		s.height = fill.NewOpening(t.System(), kind, s.anchor).Height.Value
 		if s.height >= f.Top() || s.height <= f.Bottom {
 			s.height = f.Bottom + f.Height*3/4
 		}
@@ -178,8 +178,8 @@ func flatRest(t Table, p Pointer, room *plan.Room, self plan.ID) (geom.Point, wo
 		xs = append(xs, stop{o.At.At.X, name, rankLevel})
 		ys = append(ys, stop{o.At.At.Y, name, rankLevel})
 	}
-	x, nameX := rest(xs, p.At.X, p.Reach, grid(t.System()))
-	y, nameY := rest(ys, p.At.Y, p.Reach, grid(t.System()))
+	x, nameX := rest(xs, p.At.X, p.Reach, t.System().Grid())
+	y, nameY := rest(ys, p.At.Y, p.Reach, t.System().Grid())
 	return geom.Point{X: x, Y: y}, both(nameX, nameY)
 }
 

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+
+	"studbay/plan/unit"
 )
 
 // Amendment is one local change of an edition: a figure with another value, or a rule
@@ -14,6 +16,16 @@ type Amendment struct {
 	Value  string // as a table would hold it: in the figure's own unit unless it names one
 	Rule   string // ID of the rule that is switched off
 	Reason string // printed wherever the figure or rule is
+}
+
+// InUnits returns the figures for a plan of the units.
+func (f *Figures) InUnits(s unit.System) *Figures {
+	if f.Units == s {
+		return f
+	}
+	out := *f
+	out.Units = s
+	return &out
 }
 
 // WithAmendments returns the figures with local changes on top, later ones last. With

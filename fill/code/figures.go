@@ -17,6 +17,7 @@ type Figures struct {
 	Fill       Fill        // 314.16
 	Spacing    Spacing     // 210.52
 	Amendments []Amendment // in the order given; not to be written
+	Units      unit.System // of the sizes that remedies propose
 
 	cites map[string]Cite
 }

@@ -51,7 +51,7 @@ func readAdd(r rows.Row) (*Add, error) {
 		Name:      c.text("name"),
 		Kind:      oneOf(&c, "kind", Ring, Extension, RaisedCover, Plate),
 		Gangs:     c.count("gangs"),
-		Raise:     c.length("raise_in"),
+		Raise:     c.length("raise_in", unit.Inch),
 		Volume:    c.volume("volume_in3"),
 		Basis:     oneOf(&c, "basis", ByTable, ByMark, NoBasis),
 		UsualMark: c.volume("usual_mark_in3"),

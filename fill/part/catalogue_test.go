@@ -163,6 +163,16 @@ func TestSomeUsualHeights(t *testing.T) {
 	}
 }
 
+// A height in round millimetres is the one in inches, said as metric trades say it.
+func TestRoundHeightsAreTheSameHeights(t *testing.T) {
+	for _, k := range All().Kinds {
+		round := k.UsualHeight(unit.Metric)
+		if away := (round - k.UsualHeight(unit.Imperial)).Abs(); away > 40*unit.Millimetre || !round.IsMultiple(unit.Centimetre) {
+			t.Errorf("%s: %s for %s", k.ID, unit.Metric.Short(round), unit.Metric.Short(k.Height))
+		}
+	}
+}
+
 func TestRoomier(t *testing.T) {
 	c := All()
 	codes := func(all []*Assembly) string {
@@ -208,7 +218,7 @@ func TestSpoiledTablesNameTheirPlace(t *testing.T) {
 		{"an unknown assembly", "kinds.csv", ",PN2,", ",PN99,", `kinds.csv:2: assembly: no assembly "PN99"`},
 		{"wiring", "kinds.csv", "cable 12/2 x2", "cable 12", "kinds.csv:2: wiring: cable: "},
 		{"yokes", "kinds.csv", "duplex receptacle,1", "duplex receptacle,2", "kinds.csv:2: duplex: 2 yokes, but 1 in the wiring"},
-		{"a height in the floor", "kinds.csv", "floor,Floor receptacle,receptacle,FL,,", "floor,Floor receptacle,receptacle,FL,9,", "a height is wanted in a wall and nowhere else"},
+		{"a height in the floor", "kinds.csv", "floor,Floor receptacle,receptacle,FL,,,", "floor,Floor receptacle,receptacle,FL,9,229,", "a height is wanted in a wall and nowhere else"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			tables := fstest.MapFS{}

@@ -53,13 +53,13 @@ func (c *cells) yes(column string) bool {
 	return oneOf(c, column, "yes", "no") == "yes"
 }
 
-// length reads inches; an empty cell is no length.
-func (c *cells) length(column string) unit.Length {
+// length reads a length of a bare unit; an empty cell is no length.
+func (c *cells) length(column string, bare unit.Length) unit.Length {
 	text := c.row.Cell(column)
 	if text == "" {
 		return 0
 	}
-	l, err := unit.Parse(text, unit.Inch)
+	l, err := unit.Parse(text, bare)
 	if err == nil && l <= 0 {
 		err = fmt.Errorf("%s is not above zero", text)
 	}

@@ -51,6 +51,7 @@ type Kind struct {
 	Family       Family
 	Letters      string      // trade letters beside the symbol; may be empty
 	Height       unit.Length // to the centre, above finished floor; 0 in ceiling and floor
+	RoundHeight  unit.Length // the same in round millimetres, for metric plans; common practice
 	HeightSource string
 	Host         Host
 	Gangs        int          // 0 for round boxes
@@ -65,7 +66,16 @@ type Kind struct {
 // Text returns the name, to be translated by the ID.
 func (k *Kind) Text() words.Text { return words.New("kind."+k.ID, k.Name) }
 
-var kindColumns = []string{"id", "name", "family", "letters", "height_in", "height_source", "host", "gangs", "assembly",
+// UsualHeight returns the usual height above the finished floor as people who think in
+// a system of units set it; 0 where it is not in a wall.
+func (k *Kind) UsualHeight(s unit.System) unit.Length {
+	if s == unit.Metric {
+		return k.RoundHeight
+	}
+	return k.Height
+}
+
+var kindColumns = []string{"id", "name", "family", "letters", "height_in", "height_mm", "height_source", "host", "gangs", "assembly",
 	"wiring", "device", "yokes", "switched", "spacing"}
 
 func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
@@ -75,7 +85,8 @@ func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
 		Name:         cell.text("name"),
 		Family:       oneOf(&cell, "family", Receptacle, Switch, LowVoltage, Light, Fan, Alarm, Junction),
 		Letters:      r.Cell("letters"),
-		Height:       cell.length("height_in"),
+		Height:       cell.length("height_in", unit.Inch),
+		RoundHeight:  cell.length("height_mm", unit.Millimetre),
 		HeightSource: cell.text("height_source"),
 		Host:         oneOf(&cell, "host", Wall, Ceiling, Floor),
 		Gangs:        cell.count("gangs"),
@@ -99,7 +110,7 @@ func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
 
 // check holds that the columns agree with each other.
 func (k *Kind) check() error {
-	if (k.Host == Wall) != (k.Height > 0) {
+	if isWall := k.Host == Wall; isWall != (k.Height > 0) || isWall != (k.RoundHeight > 0) {
 		return fmt.Errorf("%s: a height is wanted in a wall and nowhere else", k.ID)
 	}
 	if yokes := k.Wiring.Yokes(); len(k.Wiring) > 0 && yokes != k.Yokes {

@@ -57,6 +57,9 @@ func TestLengthText(t *testing.T) {
 		{"imperial, a rounded height", Imperial.Short(405 * Millimetre), `≈ 15-15/16"`, "arithmetic"},
 		{"metric", Metric.Format(1940 * Millimetre), "1.94 m", "own form"},
 		{"metric, rounded", Metric.Format(16 * Inch), "≈ 406 mm", "arithmetic: 406.4"},
+		{"metric, a thickness in whole tenths", Metric.Format(Inch / 2), "12.7 mm", "how such board is sold"},
+		{"metric, a thickness of no whole tenths", Metric.Short(5 * Inch / 8), "≈ 16 mm", "arithmetic: 15.875"},
+		{"metric, a length with tenths from 100 mm on", Metric.Format(4 * Inch), "≈ 102 mm", "arithmetic: 101.6"},
 		{"metric, a height", Metric.Short(1200 * Millimetre), "1200 mm", "own form"},
 		{"metric, a rounded height", Metric.Short(48 * Inch), "≈ 1219 mm", "arithmetic: 1219.2"},
 	} {
@@ -85,8 +88,8 @@ func TestRoundedTextIsNear(t *testing.T) {
 			{l.Metric(step), step},
 			{Imperial.Format(l), Inch / 16},
 			{Imperial.Short(l), Inch / 16},
-			{Metric.Format(l), Millimetre},
-			{Metric.Short(l), Millimetre},
+			{Metric.Format(l), Metric.stepOf(l)},
+			{Metric.Short(l), Metric.stepOf(l)},
 		} {
 			got, err := Parse(form.text, Metre)
 			if err != nil || 2*(got-l).Abs() > form.step || l.IsMultiple(form.step) && got != l {

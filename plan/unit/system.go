@@ -34,11 +34,29 @@ func (s System) Step() Length {
 	return Inch / tapeDen
 }
 
-// Format writes l for reading, to 1/16 in or 1 mm, with ≈ before a rounded value.
+// Grid returns the step people lay out to by hand: 1 in or 10 mm. Common practice.
+func (s System) Grid() Length {
+	if s == Metric {
+		return Centimetre
+	}
+	return Inch
+}
+
+// Usual returns a usual size in inches as the system's people lay it out: the nearest
+// centimetre for metric ones, else the size itself.
+func (s System) Usual(l Length) Length {
+	if s == Metric {
+		return l.Rounded(Centimetre)
+	}
+	return l
+}
+
+// Format writes l for reading, to 1/16 in or 1 mm, with ≈ before a rounded value. Under
+// 100 mm it also writes whole tenths, as thicknesses are sold: 12.7 mm.
 // Parse reads it back to within half a step, and exactly where there is no ≈.
 func (s System) Format(l Length) string {
 	if s == Metric {
-		return s.approx(l) + l.Metric(metricStep)
+		return s.approx(l) + l.Metric(s.stepOf(l))
 	}
 	return s.approx(l) + l.FeetInches(tapeDen)
 }
@@ -47,14 +65,23 @@ func (s System) Format(l Length) string {
 // with ≈ before a rounded value.
 func (s System) Short(l Length) string {
 	if s == Metric {
-		text := appendDecimal(nil, int64(l.Rounded(metricStep)), 6)
+		text := appendDecimal(nil, int64(l.Rounded(s.stepOf(l))), 6)
 		return s.approx(l) + withMinus(text) + " mm"
 	}
 	return s.approx(l) + l.Inches(tapeDen)
 }
 
+// stepOf returns the step that l is written to.
+func (s System) stepOf(l Length) Length {
+	const tenth = Millimetre / 10
+	if s == Metric && magnitude(l) < uint64(100*Millimetre) && l.IsMultiple(tenth) {
+		return tenth
+	}
+	return s.Step()
+}
+
 func (s System) approx(l Length) string {
-	if l.IsMultiple(s.Step()) {
+	if l.IsMultiple(s.stepOf(l)) {
 		return ""
 	}
 	return "≈ "

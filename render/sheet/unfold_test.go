@@ -27,7 +27,7 @@ func longRoom(t *testing.T, side unit.Length) plan.Plan {
 		p = named
 		for i := range room.Sides {
 			for at := 5 * unit.Foot; at < side; at += 5 * unit.Foot {
-				o := fill.NewOpening("duplex", plan.OnFace(room.Sides[i].ID, at))
+				o := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[i].ID, at))
 				o.ID = ids.New(plan.KindOpening)
 				next, err := plan.AddOpening{Opening: o}.Apply(p)
 				if err != nil {

@@ -27,7 +27,7 @@ func kitchen(t *testing.T) plan.Plan {
 	side := func(i int) plan.ID { return room.Sides[i].ID }
 	island := ids.New(plan.KindFixture)
 	add := func(kind string, at plan.Anchor, tag string) plan.Edit {
-		o := fill.NewOpening(kind, at)
+		o := fill.NewOpening(unit.Imperial, kind, at)
 		o.ID, o.Tag = ids.New(plan.KindOpening), tag
 		return plan.AddOpening{Opening: o}
 	}

@@ -1,0 +1,51 @@
+package fill
+
+import (
+	"testing"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// A metric plan is proposed metric sizes: rooms, openings and remedies alike; and a
+// change of the units alone judges the plan anew.
+func TestMetricPlansGetMetricSizes(t *testing.T) {
+	const width = 4250 * unit.Millimetre
+	made := NewRoom(unit.Metric, "raaaaaaaa", "Den", geom.Polygon{{}, {X: width}, {X: width, Y: width}, {Y: width}},
+		[]plan.ID{"saaaaaaaa", "sbaaaaaaa", "scaaaaaaa", "sdaaaaaaa"})
+	if made.Ceiling != 2400*unit.Millimetre || made.Sides[0].Studs.Spacing != 400*unit.Millimetre {
+		t.Errorf("a new room: ceiling %s, studs at %s", unit.Metric.Format(made.Ceiling), unit.Metric.Short(made.Sides[0].Studs.Spacing))
+	}
+	r := &room{t: t, room: &made, edition: "2023"}
+	p := r.plan()
+	var c Checker
+	for _, units := range []string{plan.UnitsImperial, plan.UnitsMetric} {
+		p, err := plan.SetUnits{Units: units}.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		result, err := c.Update(plan.NewIndex(p))
+		if err != nil {
+			t.Fatal(err)
+		}
+		cured := p
+		for _, f := range result.Of(made.ID) {
+			if f.Rule == wallReach.ID {
+				if cured, err = f.Remedies[0].Edit.Apply(cured); err != nil {
+					t.Fatal(err)
+				}
+			}
+		}
+		grid, n := p.Header.System().Grid(), 0
+		for _, o := range cured.Openings() {
+			n++
+			if !o.At.Along.IsMultiple(grid) || !o.Height.Value.IsMultiple(grid) {
+				t.Errorf("%s: a remedy at %s, %s up", units, unit.Metric.Format(o.At.Along), unit.Metric.Format(o.Height.Value))
+			}
+		}
+		if n == 0 {
+			t.Errorf("%s: no remedy was taken", units)
+		}
+	}
+}
