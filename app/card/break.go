@@ -57,7 +57,9 @@ func newBreakCard(c Context, id plan.ID) Card {
 	if now().Kind == plan.BreakDoor {
 		lines = append(lines, f.hand(now, change), f.swing(now, change))
 	}
-	casing := length(f.say("break.casing", "Casing"), func(b plan.Break) unit.Length { return b.Casing }, func(b *plan.Break, l unit.Length) { b.Casing = l })
+	casing := f.thinField(f.say("break.casing", "Casing"), func() unit.Length { return now().Casing }, func(l unit.Length) error {
+		return change(func(b *plan.Break) { b.Casing = l })
+	})
 	note := f.noteField(func() string { return now().Note }, func(text string) error {
 		return change(func(b *plan.Break) { b.Note = text })
 	})

@@ -60,12 +60,12 @@ func (f *form) layer(i int, read func() []plan.Layer, change func(int, func([]pl
 		},
 		Empty: f.say("layer.out", "taken out"),
 	})
-	thick := f.lengthField(f.say("layer.thick", "Thickness"), func() unit.Length { return now().Thickness }, func(l unit.Length) error {
+	thick := f.thinField(f.say("layer.thick", "Thickness"), func() unit.Length { return now().Thickness }, func(l unit.Length) error {
 		return change(i, func(all []plan.Layer) []plan.Layer {
 			all[i].Thickness = l
 			return all
 		})
-	}, f.short)
+	})
 	if !burns {
 		return []line{name, thick}
 	}

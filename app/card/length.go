@@ -9,10 +9,20 @@ import (
 )
 
 // ReadLength reads a length as fields show it or as people write it; without a unit it is
-// in those of the plan. Its error says in the voice's words how a length is written.
+// as unit.System.Parse has it. Its error says in the voice's words how a length is
+// written.
 func ReadLength(v words.Voice, text string) (unit.Length, error) {
+	return readLength(v, text, v.System.Parse)
+}
+
+// readThickness is ReadLength of what is thin: 12.7 is no 12.7 m.
+func readThickness(v words.Voice, text string) (unit.Length, error) {
+	return readLength(v, text, func(text string) (unit.Length, error) { return unit.Parse(text, v.System.Bare()) })
+}
+
+func readLength(v words.Voice, text string, parse func(string) (unit.Length, error)) (unit.Length, error) {
 	text = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(text), "≈"))
-	l, err := unit.Parse(text, v.System.Bare())
+	l, err := parse(text)
 	switch {
 	case err == nil:
 		return l, nil

@@ -146,9 +146,9 @@ func newSideCard(c Context, id plan.ID) Card {
 	spacing := f.lengthField(f.say("side.studs", "Studs on centre"), func() unit.Length { return now().Studs.Spacing }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.Spacing = l })
 	}, f.short)
-	depth := f.lengthField(f.say("side.depth", "Depth of studs"), func() unit.Length { return now().Studs.Depth }, func(l unit.Length) error {
+	depth := f.thinField(f.say("side.depth", "Depth of studs"), func() unit.Length { return now().Studs.Depth }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.Depth = l })
-	}, f.short)
+	})
 	first := f.lengthField(f.say("side.first", "First stud at"), func() unit.Length { return now().Studs.First }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.First = l })
 	}, f.short)

@@ -24,9 +24,6 @@ func (c Context) short(l unit.Length) string { return c.say("plain", "{0}", word
 // long writes a length; a rounded one begins with ≈.
 func (c Context) long(l unit.Length) string { return c.say("plain", "{0}", l) }
 
-// parse reads a length as a field shows it or as people write it.
-func (c Context) parse(text string) (unit.Length, error) { return ReadLength(c.Voice, text) }
-
 // wanted is an error that says what to write.
 func (c Context) wanted(id, english string) error {
 	return errors.New(c.Voice.Say(words.New(id, english)))
@@ -34,18 +31,28 @@ func (c Context) wanted(id, english string) error {
 
 // lengthField is a field of one length.
 func (c Context) lengthField(label string, read func() unit.Length, write func(unit.Length) error, format func(unit.Length) string) *Field {
+	return c.lengthFieldBy(ReadLength, label, read, write, format)
+}
+
+// thinField is a field of one thickness.
+func (c Context) thinField(label string, read func() unit.Length, write func(unit.Length) error) *Field {
+	return c.lengthFieldBy(readThickness, label, read, write, c.short)
+}
+
+func (c Context) lengthFieldBy(parse func(words.Voice, string) (unit.Length, error), label string, read func() unit.Length,
+	write func(unit.Length) error, format func(unit.Length) string) *Field {
 	return NewField(c, Spec{
 		Label: label,
 		Read:  func() string { return format(read()) },
 		Write: func(text string) error {
-			l, err := c.parse(text)
+			l, err := parse(c.Voice, text)
 			if err != nil {
 				return err
 			}
 			return c.fault(write(l))
 		},
 		Check: func(text string) error {
-			_, err := c.parse(text)
+			_, err := parse(c.Voice, text)
 			return err
 		},
 	})

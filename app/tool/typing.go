@@ -58,9 +58,9 @@ func (t *typing) takeSize(k Key, letters string) bool {
 	return t.take(k)
 }
 
-// length reads what was typed; bare numbers are inches or millimetres.
+// length reads what was typed; bare numbers are as unit.System.Parse has them.
 func (t *typing) length(s unit.System) (unit.Length, error) {
-	return unit.Parse(strings.TrimSpace(t.text), s.Bare())
+	return s.Parse(strings.TrimSpace(t.text))
 }
 
 // place returns the length typed for a place, or false where there is none that can be
@@ -104,10 +104,10 @@ func (t *typing) two(s unit.System) (w, h unit.Length, ok bool, err error) {
 	if !found {
 		return 0, 0, false, nil
 	}
-	if w, err = unit.Parse(strings.TrimSpace(left), s.Bare()); err != nil {
+	if w, err = s.Parse(strings.TrimSpace(left)); err != nil {
 		return 0, 0, true, err
 	}
-	h, err = unit.Parse(strings.TrimSpace(right), s.Bare())
+	h, err = s.Parse(strings.TrimSpace(right))
 	return w, h, true, err
 }
 

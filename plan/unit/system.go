@@ -1,6 +1,9 @@
 package unit
 
-import "math/big"
+import (
+	"math/big"
+	"strings"
+)
 
 // System is the family of units a person reads and types. The zero value is Imperial.
 type System int
@@ -24,6 +27,20 @@ func (s System) Bare() Length {
 		return Millimetre
 	}
 	return Inch
+}
+
+// Parse reads a length as people of the system write places and sizes of rooms: like
+// the function Parse, a bare number being inches or millimetres, but a bare metric one
+// with decimals, such as 3.25 or 3,25, being metres.
+func (s System) Parse(text string) (Length, error) {
+	if s == Metric && isBareDecimal(text) {
+		return Parse(text, Metre)
+	}
+	return Parse(text, s.Bare())
+}
+
+func isBareDecimal(text string) bool {
+	return strings.ContainsAny(text, ".,") && strings.Trim(text, "+-−0123456789., ") == ""
 }
 
 // Step returns the finest length shown: 1/16 in or 1 mm.

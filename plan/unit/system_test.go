@@ -14,3 +14,19 @@ func TestUsualSizesAreRound(t *testing.T) {
 		}
 	}
 }
+
+func TestBareDecimalsAreMetres(t *testing.T) {
+	for _, row := range []struct {
+		system System
+		text   string
+		want   Length
+	}{
+		{Metric, "3.25", 3250 * Millimetre}, {Metric, "3,25", 3250 * Millimetre}, {Metric, "-0,5", -500 * Millimetre},
+		{Metric, "1,943", 1943 * Millimetre}, {Metric, "3250", 3250 * Millimetre}, {Metric, "12.7 mm", Inch / 2},
+		{Metric, "45 cm", 450 * Millimetre}, {Metric, `6' 4"`, 76 * Inch}, {Imperial, "3.25", 13 * Inch / 4},
+	} {
+		if got, err := row.system.Parse(row.text); err != nil || got != row.want {
+			t.Errorf("%q is %s, %v; want %s", row.text, Metric.Format(got), err, Metric.Format(row.want))
+		}
+	}
+}
