@@ -3,6 +3,7 @@ package desk
 import (
 	"strconv"
 
+	"studbay/app/tool"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -28,12 +29,22 @@ func (d *Desk) askRoom() {
 		})
 }
 
-// addRoom draws a rectangle to the right of what is on the level.
-func (d *Desk) addRoom(name string, w, h unit.Length) error {
-	var at geom.Point
-	if box, ok := d.doc.Index().Extent(d.doc.Level()); ok {
-		at = geom.Point{X: box.Max.X + 4*unit.Inch + unit.Inch/2, Y: box.Min.Y}
+// freePlace returns where the top left corner of another room would stand.
+func (d *Desk) freePlace() (at geom.Point) {
+	isFirst := true
+	for r := range d.doc.Plan().Level(d.doc.Level()).Rooms.All() {
+		box := r.Outline().Box()
+		if right := box.Max.X + tool.PartitionOf(r.Sides[0]); isFirst || right > at.X {
+			at, isFirst = geom.Point{X: right, Y: box.Min.Y}, false
+		}
 	}
+	return at
+}
+
+// addRoom draws a rectangle a partition to the right of the rooms on the level, in line
+// with the top of the one farthest right.
+func (d *Desk) addRoom(name string, w, h unit.Length) error {
+	at := d.freePlace()
 	corners := geom.Polygon{at, {X: at.X + w, Y: at.Y}, {X: at.X + w, Y: at.Y + h}, {X: at.X, Y: at.Y + h}}
 	sides := make([]plan.ID, len(corners))
 	for i := range sides {

@@ -38,7 +38,7 @@ func linesNear(t Table, at geom.Point, but plan.ID) (l lines) {
 		s := ref.Line()
 		v := s.Vector()
 		name := nameOf(ref.Room)
-		thick := partitionOf(ref.Side())
+		thick := PartitionOf(ref.Side())
 		switch {
 		case v.X == 0:
 			// Downwards the room lies to the left, so that its wall is to the right.
@@ -63,9 +63,9 @@ func (l *lines) face(isX bool, at, out, thick unit.Length, room string) {
 	l.add(isX, stop{at + out, words.New("snap.partition", "{0} partition from {1}", words.Height(thick), room), rankMiddle})
 }
 
-// partitionOf returns how thick a partition behind a side would be, finished like it on
+// PartitionOf returns how thick a partition behind a side would be, finished like it on
 // both faces; 4-1/2 in for a side that says nothing.
-func partitionOf(s *plan.Side) unit.Length {
+func PartitionOf(s *plan.Side) unit.Length {
 	depth, finish := s.Studs.Depth, plan.Thickness(s.Finish)
 	if depth == 0 {
 		depth = 7 * unit.Inch / 2
