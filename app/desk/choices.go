@@ -28,7 +28,7 @@ type choices struct {
 func newChoices(d *Desk, other fyne.CanvasObject) *choices {
 	c := &choices{desk: d, inHand: -1, list: look.Column(0), other: other}
 	c.scroll = container.NewVScroll(look.Inset(look.Grid, look.Grid/2, look.Grid, look.Grid, c.list))
-	c.object = look.Back(look.OnSurface, 0, c.scroll)
+	c.object = look.Back(look.OnSurface, 0, look.Wheeled(c.scroll))
 	c.refresh()
 	return c
 }

@@ -95,7 +95,7 @@ func (c *chooser) build() {
 		c.place(d.say("chooser.home", "Home"), homeFolder))
 	c.column = look.Column(look.Grid,
 		look.NewText(c.ask.title, look.Title), top,
-		look.Back(look.OnPaper, look.Radius, c.scroll),
+		look.Back(look.OnPaper, look.Radius, look.Wheeled(c.scroll)),
 		look.Row(0, 1, look.Sized(64, 0, look.NewText(d.say("chooser.name", "Name"), look.Quiet)), look.Sized(0, look.HitTarget, c.name)),
 		c.wrong, buttonRow(no, yes))
 	c.shown = d.raise(c.column)

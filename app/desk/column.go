@@ -31,7 +31,7 @@ func newColumn(d *Desk) *column {
 	c := &column{desk: d, width: look.Scaled(cardWidth), stack: look.Column(2 * look.Grid)}
 	c.list = card.NewFindings()
 	c.scroll = container.NewVScroll(look.Inset(columnGap, columnGap, columnGap, columnGap, c.stack))
-	c.object = look.Back(look.OnSurface, 0, c.scroll)
+	c.object = look.Back(look.OnSurface, 0, look.Wheeled(c.scroll))
 	return c
 }
 

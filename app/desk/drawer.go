@@ -51,7 +51,7 @@ func newDrawer(d *Desk) *drawer {
 	w.search = newFinder(w)
 	w.scroll = container.NewVScroll(look.Inset(look.Grid, 0, look.Grid, look.Grid, w.list))
 	top := look.Inset(look.Grid+4, look.Grid+4, look.Grid+4, look.Grid, w.search)
-	w.object = look.Back(look.OnSurface, 0, container.NewBorder(top, nil, nil, nil, w.scroll))
+	w.object = look.Back(look.OnSurface, 0, container.NewBorder(top, nil, nil, nil, look.Wheeled(w.scroll)))
 	return w
 }
 

@@ -20,7 +20,8 @@ func TestTheNextRoomStandsBesideTheLast(t *testing.T) {
 		t.Fatal(err)
 	}
 	was := b.doc.Index().RoomOf(den).Outline().Box()
-	next := b.doc.Index().RoomOf(b.room(6*unit.Foot, 5*unit.Foot)).Outline().Box()
+	hall := b.room(6*unit.Foot, 5*unit.Foot)
+	next := b.doc.Index().RoomOf(hall).Outline().Box()
 	if gap := next.Min.X - was.Max.X; next.Min.Y != was.Min.Y || gap != 9*unit.Inch/2 {
 		t.Errorf("it stands %s to the right and %s down", unit.Imperial.Format(gap), unit.Imperial.Format(next.Min.Y-was.Min.Y))
 	}

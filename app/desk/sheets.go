@@ -15,7 +15,7 @@ import (
 
 // scrolled shows long content in a dialog of a size.
 func (d *Desk) scrolled(title string, width, height float32, content fyne.CanvasObject) {
-	d.spread(title, width, height, container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, content)))
+	d.spread(title, width, height, look.Wheeled(container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, content))))
 }
 
 // spread shows what scrolls by itself, as large as it wants and the window lets it.
