@@ -2,7 +2,6 @@ package board
 
 import (
 	"image"
-	"math"
 	"slices"
 
 	"studbay/fill"
@@ -130,7 +129,7 @@ func (s *scribe) selected(id plan.ID) {
 	accent := s.pic.Theme.Accent
 	switch id.Kind() {
 	case plan.KindOpening:
-		s.ring(id)
+		s.frame(id)
 	case plan.KindRoom:
 		if r := ix.RoomOf(id); r != nil {
 			s.outline(r.Outline(), accent)
@@ -222,8 +221,8 @@ func (s *scribe) outline(p geom.Polygon, c scene.Color) {
 	}
 }
 
-// ring encircles the body of a chosen opening, where that was painted.
-func (s *scribe) ring(id plan.ID) {
+// frame stands close round the body of a chosen opening, where that was painted.
+func (s *scribe) frame(id plan.ID) {
 	for _, moving := range s.pic.Preview.Moving {
 		if moving == id {
 			return
@@ -243,10 +242,10 @@ func (s *scribe) ring(id plan.ID) {
 		middle = middle.Add(body.Middle().Sub(foot))
 		half = max(body.Width(), body.Height()) / 2
 	}
-	half = half*math.Sqrt2 + 3*s.density
+	half += 3.5 * s.density // short of the tag
 	s.add(shape{
-		kind: ringShape, a: scene.Point{X: middle.X - half, Y: middle.Y - half}, b: scene.Point{X: middle.X + half, Y: middle.Y + half},
-		width: 2 * s.density, color: s.pic.Theme.Accent,
+		kind: boxShape, a: scene.Point{X: middle.X - half, Y: middle.Y - half}, b: scene.Point{X: middle.X + half, Y: middle.Y + half},
+		width: 1.5 * s.density, color: s.pic.Theme.Accent,
 	})
 }
 
