@@ -12,8 +12,8 @@ import (
 
 var boxPlace = Rule{
 	ID:    "box-place",
-	Title: words.New("rule.box-place.title", "Boxes clear of breaks and of each other"),
-	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other break of its wall, or on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of the breaks; casing, plates, studs and what stands on the other face are not looked at.`),
+	Title: words.New("rule.box-place.title", "Boxes clear of edges, breaks and each other"),
+	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other break of its wall, runs past the end of its face, its floor or its ceiling, or stands on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of the breaks; casing, plates, studs and what stands on the other face are not looked at.`),
 	Room:  checkBoxPlace,
 }
 
@@ -35,16 +35,16 @@ func boxRect(o *plan.Opening, room *plan.Room) rect {
 	return rect{left, left + w, bottom, bottom + h}
 }
 
-func checkBoxPlace(v plan.RoomView, _ *code.Figures) (found []Finding) {
+func checkBoxPlace(v plan.RoomView, fig *code.Figures) (found []Finding) {
 	for i := range v.Sides {
-		found = append(found, placesOn(v, &v.Sides[i])...)
+		found = append(found, placesOn(v, &v.Sides[i], fig.Units.Grid())...)
 	}
 	return found
 }
 
 // placesOn looks at the boxes of one side. They come from left to right, so that each is
 // compared only with those that begin before it ends.
-func placesOn(v plan.RoomView, s *plan.SideView) (found []Finding) {
+func placesOn(v plan.RoomView, s *plan.SideView, grid unit.Length) (found []Finding) {
 	boxes := make([]placedBox, 0, len(s.Openings))
 	for _, o := range s.Openings {
 		if o.Status != plan.StatusRemove {
@@ -53,6 +53,7 @@ func placesOn(v plan.RoomView, s *plan.SideView) (found []Finding) {
 	}
 	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.left, b.left) })
 	for i, at := range boxes {
+		found = append(found, pastEdge(v, s, at, grid)...)
 		for _, c := range s.Cuts {
 			if at.meets(rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
 				found = append(found, inBreak(v, s, at.o, c))

@@ -142,6 +142,10 @@ func TestBoxPlace(t *testing.T) {
 		want []string
 	}{
 		{"clear", func(r *room) { plug(r, 20, 16); plug(r, 60, 16) }, nil},
+		{"at the corner", func(r *room) { plug(r, 2, 16) }, nil},
+		{"past the corner", func(r *room) { plug(r, 1.5, 16) }, []string{"stop: " + one + " runs past the corner by 1/2\""}},
+		{"on the floor", func(r *room) { plug(r, 20, 2) }, nil},
+		{"in the floor", func(r *room) { plug(r, 20, 1) }, []string{"stop: " + one + " runs into the floor by 1\""}},
 		{"side by side, touching", func(r *room) { plug(r, 20, 16); plug(r, 24, 16) }, nil},
 		{"an eighth into each other", func(r *room) { plug(r, 20, 16); plug(r, 23.875, 16) }, []string{"warn: " + one + " and " + two + " are in one place"}},
 		{"one above the other, touching", func(r *room) { plug(r, 20, 16); plug(r, 20, 20) }, nil},
@@ -258,5 +262,54 @@ func TestPartitionWithinARoom(t *testing.T) {
 	want := []string{`note: A wall within Bedroom is drawn 5" deep but stated as 3-1/2"`}
 	if got := said(r.found(partitionDepth.ID)); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// The remedy of a box past an edge clears it, in round lengths of the plan's units.
+func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
+	for _, at := range []struct {
+		name          string
+		along, height unit.Length
+	}{
+		{"left", unit.Millimetre, in(16)}, {"right", in(100) - 1, in(16)}, {"floor", in(50), in(1)}, {"ceiling", in(50), in(96)},
+	} {
+		for _, units := range []string{plan.UnitsImperial, plan.UnitsMetric} {
+			r := oneWall(t, 100)
+			r.room.Ceiling = in(96)
+			o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, at.along))
+			o.Height = plan.CentreAt(at.height)
+			id := r.opening(o).ID
+			p, err := plan.SetUnits{Units: units}.Apply(r.plan())
+			if err != nil {
+				t.Fatal(err)
+			}
+			result, err := Check(plan.NewIndex(p))
+			if err != nil {
+				t.Fatal(err)
+			}
+			var edge []Finding
+			for _, f := range result.Of(r.room.ID) {
+				if f.Rule == boxPlace.ID {
+					edge = append(edge, f)
+				}
+			}
+			if len(edge) != 1 || len(edge[0].Remedies) != 1 {
+				t.Fatalf("%s, %s: %v", at.name, units, said(edge))
+			}
+			if p, err = edge[0].Remedies[0].Edit.Apply(p); err != nil {
+				t.Fatal(err)
+			}
+			if result, err = Check(plan.NewIndex(p)); err != nil {
+				t.Fatal(err)
+			}
+			for _, f := range result.Of(r.room.ID) {
+				if f.Rule == boxPlace.ID {
+					t.Errorf("%s, %s: still %s", at.name, units, f.Message)
+				}
+			}
+			if set, _ := p.Opening(id); !set.At.Along.IsMultiple(p.Header.System().Grid()) && at.name == "left" {
+				t.Errorf("%s, %s: set at %s", at.name, units, unit.Metric.Format(set.At.Along))
+			}
+		}
 	}
 }

@@ -65,6 +65,9 @@ func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self 
 	} else if !p.Shift {
 		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, t.System().Grid())
 	}
+	if half := (width + 1) / 2; typed.isEmpty() && 2*half <= side.length() {
+		at = between(at, half, side.length()-half)
+	}
 	at = between(at, 0, side.length())
 	s.anchor = plan.OnFace(side.id(), at)
 	if p.OnUnfold {
