@@ -3,6 +3,9 @@ package desk
 import (
 	"cmp"
 	"errors"
+	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
@@ -115,11 +118,21 @@ func (d *Desk) tell(title, body string) {
 // trouble says what went wrong and what to do next.
 func (d *Desk) trouble(title string, err error) { d.tell(title, d.errorText(err)) }
 
+// sentence returns an error's text as a sentence of its own.
+func sentence(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	text = string(unicode.ToUpper(first)) + text[size:]
+	if strings.HasSuffix(text, ".") {
+		return text
+	}
+	return text + "."
+}
+
 // errorText says an error in the window's voice where it is one of ours.
 func (d *Desk) errorText(err error) string {
 	var wrong *file.Error
 	if errors.As(err, &wrong) {
-		text := wrong.File + "\n" + d.voice.Say(wrong.Text())
+		text := wrong.File + "\n" + sentence(d.voice.Say(wrong.Text()))
 		if wrong.Place != "" {
 			text += "\n" + d.say("error.place", "Line {0}, at {1}", wrong.Line, wrong.Place)
 		}
