@@ -10,7 +10,7 @@ import (
 // noticeChange looks whether the plan's file was changed underneath, and offers to read
 // it again. It is asked when the window is come back to.
 func (d *Desk) noticeChange() {
-	if d.doc.Path() == "" || d.window.Canvas().Overlays().Top() != nil || time.Since(d.asked) < time.Second {
+	if d.saving != nil || d.doc.Path() == "" || d.window.Canvas().Overlays().Top() != nil || time.Since(d.asked) < time.Second {
 		return
 	}
 	d.asked = time.Now()

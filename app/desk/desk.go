@@ -55,9 +55,12 @@ type Desk struct {
 
 	open   *raised     // what stands above the window, or nil
 	claim  *file.Claim // of the document's file, or nil
-	busy   func()      // cancels the export under way, or nil
-	asked  time.Time   // when the file on disk was looked at last
-	closed bool
+	saving *save       // under way, or nil
+	// afterSave is what waits for that to end, or nil.
+	afterSave func()
+	busy      func()    // cancels the export under way, or nil
+	asked     time.Time // when the file on disk was looked at last
+	closed    bool
 }
 
 // newDesk makes a window with an empty plan.

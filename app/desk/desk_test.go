@@ -75,6 +75,12 @@ func (b *bench) until(what string, done func() bool) {
 	}
 }
 
+// written waits for the saving under way.
+func (b *bench) written() {
+	b.t.Helper()
+	b.until("the saving", func() bool { return b.saving == nil })
+}
+
 // checked waits for the findings of the plan as it is.
 
 func (b *bench) checked() {

@@ -17,6 +17,10 @@ const extension = ".studbay"
 // else after the user has saved or let go.
 func (d *Desk) guarded(do func()) {
 	d.commitField()
+	if d.saving != nil {
+		d.afterSave = func() { d.guarded(do) }
+		return
+	}
 	if !d.doc.IsDirty() {
 		d.forget()
 		do()
@@ -143,31 +147,78 @@ func (d *Desk) nameAfter(path string) (plan.Edit, plan.Plan) {
 	return e, after
 }
 
-// saveTo writes the plan where the file is still what the stamp says.
+// save is one saving of a plan, which goes on beside the window: a slow disk or a folder
+// on the network may take its time.
+type save struct {
+	doc    *Document
+	path   string
+	naming plan.Edit // the title it takes from its file, or nil
+	before plan.Plan // without it
+	plan   plan.Plan
+	then   func() // once it is saved, or nil
+}
+
+// saveTo writes the plan where the file is still what the stamp says. What is asked for
+// while it writes waits.
 func (d *Desk) saveTo(path string, expect file.Stamp, then func()) {
-	naming, p := d.nameAfter(path)
-	stamp, err := file.Save(path, p, expect)
-	if err != nil && !errors.Is(err, file.ErrUnsynced) {
-		d.saveFailed(path, err, then)
+	if d.saving != nil {
+		d.afterSave = func() {
+			if path == d.doc.Path() {
+				expect = d.doc.stamp
+			}
+			d.saveTo(path, expect, then)
+		}
 		return
 	}
-	if naming != nil && d.Do(naming) == nil {
-		p = d.doc.Plan()
+	s := &save{doc: d.doc, path: path, before: d.doc.Plan(), then: then}
+	s.naming, s.plan = d.nameAfter(path)
+	d.saving = s
+	d.status.hint.SetWords(d.say("save.writing", "Saving {0} …", filepath.Base(path)))
+	go func() {
+		stamp, err := file.Save(path, s.plan, expect)
+		d.house.post(func() { d.saved(s, stamp, err) })
+	}()
+}
+
+// saved takes in what came of a saving.
+func (d *Desk) saved(s *save, stamp file.Stamp, err error) {
+	after := d.afterSave
+	d.saving, d.afterSave = nil, nil
+	if d.closed || d.doc != s.doc {
+		return
 	}
-	if path != d.doc.Path() {
-		d.release()
-		d.claim, _ = file.ClaimFile(d.house.claims, path)
+	d.showHint()
+	if err != nil && !errors.Is(err, file.ErrUnsynced) {
+		d.saveFailed(s.path, err, s.then)
+		return
 	}
-	d.doc.savedAs(path, stamp, p)
-	d.forget()
-	d.prefs.addRecent(path)
+	d.took(s, stamp)
 	if err != nil {
 		d.trouble(d.say("save.unsynced", "Saved, but the disk has not confirmed it"), err)
 		return
 	}
-	if then != nil {
-		then()
+	if s.then != nil {
+		s.then()
 	}
+	if after != nil && !d.closed && d.doc == s.doc {
+		after()
+	}
+}
+
+// took says that the document stands in a file, though it may have been changed since.
+func (d *Desk) took(s *save, stamp file.Stamp) {
+	if s.naming != nil && plan.Equal(d.doc.Plan(), s.before) && d.Do(s.naming) == nil {
+		s.plan = d.doc.Plan()
+	}
+	if s.path != d.doc.Path() {
+		d.release()
+		d.claim, _ = file.ClaimFile(d.house.claims, s.path)
+	}
+	d.doc.savedAs(s.path, stamp, s.plan)
+	if !d.doc.IsDirty() {
+		d.forget()
+	}
+	d.prefs.addRecent(s.path)
 }
 
 // saveFailed says why, and offers what can be done.

@@ -38,6 +38,7 @@ func TestSaveOpenAndAChangeUnderneath(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	path := filepath.Join(t.TempDir(), "den.studbay")
 	b.saveAs(path, nil)
+	b.written()
 	b.noDialog()
 	if b.doc.IsDirty() {
 		t.Error("a saved plan is still said to be unsaved")
@@ -64,6 +65,7 @@ func TestSaveOpenAndAChangeUnderneath(t *testing.T) {
 	}
 	b.room(9*unit.Foot, 9*unit.Foot)
 	b.Save()
+	b.written()
 	if !strings.Contains(textOf(b.dialog()), "changed by someone else") {
 		t.Fatalf("saving over another's change shows:\n%s", textOf(b.dialog()))
 	}
@@ -80,6 +82,7 @@ func TestAFileChangedUnderneathIsToldAtTheNextLook(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	path := filepath.Join(t.TempDir(), "den.studbay")
 	b.saveAs(path, nil)
+	b.written()
 	looked := func() {
 		t.Helper()
 		b.house.lookRound()
@@ -116,6 +119,7 @@ func TestAFailedSaveLosesNothing(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	drawn := b.doc.Plan()
 	b.saveAs(filepath.Join(t.TempDir(), "no", "such", "folder", "x.studbay"), nil)
+	b.written()
 	said := textOf(b.dialog())
 	if !strings.Contains(said, "could not be saved") || !strings.Contains(said, "x.studbay") {
 		t.Errorf("a save that failed says:\n%s", said)
@@ -169,6 +173,7 @@ func TestARecoveryTellsHowItDiffersFromItsFile(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	path := filepath.Join(t.TempDir(), "den.studbay")
 	b.saveAs(path, nil)
+	b.written()
 	kept := b.doc.unsaved(time.Now().Add(-3 * time.Hour))
 	offered := func(u file.Unsaved, want ...string) {
 		t.Helper()
@@ -217,12 +222,13 @@ func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	path := filepath.Join(t.TempDir(), "den.studbay")
 	b.saveAs(path, nil)
+	b.written()
 
 	other := newBench(t)
 	other.house.claims = b.house.claims
 	other.OpenGuarded(path)
 	other.until("the question", func() bool { return other.window.Canvas().Overlays().Top() != nil })
-	if said := textOf(other.dialog()); !strings.Contains(said, "another window has this plan open") {
+	if said := textOf(other.dialog()); !strings.Contains(said, "Another window has this plan open") {
 		t.Errorf("opening a plan a second time says:\n%s", said)
 	}
 	other.press(other.dialog(), "Open it all the same")
@@ -235,12 +241,44 @@ func TestAPlanWithoutATitleTakesThatOfItsFile(t *testing.T) {
 	b := newBench(t)
 	path := filepath.Join(t.TempDir(), "den.studbay")
 	b.saveAs(path, nil)
+	b.written()
 	if got := b.doc.Title(); got != "den" || b.doc.IsDirty() {
 		t.Errorf("saved as den.studbay: titled %q, unsaved %v", got, b.doc.IsDirty())
 	}
 	other := filepath.Join(t.TempDir(), "other.studbay")
 	b.saveAs(other, nil)
+	b.written()
 	if got := b.doc.Title(); got != "den" {
 		t.Errorf("saved under another name: titled %q", got)
+	}
+}
+
+// While a slow disk writes, work goes on; what is asked for meanwhile comes after it.
+func TestWorkGoesOnWhileAPlanIsSaved(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	path := filepath.Join(t.TempDir(), "den.studbay")
+	b.saveAs(path, nil)
+	if err := b.addRoom("Hall", 6*unit.Foot, 5*unit.Foot); err != nil {
+		t.Fatal(err)
+	}
+	first := b.saving
+	b.until("the first saving", func() bool { return b.saving != first })
+	if !b.doc.IsDirty() {
+		t.Error("what was drawn while the plan was written is said to be saved")
+	}
+	b.Save()
+	b.New() // waits, and then has nothing to ask
+	if b.window.Canvas().Overlays().Top() != nil {
+		t.Error("it asks before the saving has ended")
+	}
+	b.written()
+	b.noDialog()
+	p, _, err := file.Load(path)
+	if err != nil || p.Levels[0].Rooms.Len() != 2 {
+		t.Errorf("the file has not both rooms: %v", err)
+	}
+	if b.doc.Path() != "" {
+		t.Error("the new plan was not begun")
 	}
 }
