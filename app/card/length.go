@@ -45,16 +45,12 @@ func read[T any](c Context, parse func(string) (T, error), text string, wanted f
 
 // wireSize reads a size of wire.
 func (c Context) wireSize(text string) (unit.AWG, error) {
-	return read(c, unit.ParseAWG, text, func(text string) words.Text {
-		return words.New("awg.unread", "“{0}” is no wire size; write it such as 14, 12 or 1/0", text)
-	})
+	return read(c, unit.ParseAWG, text, words.NoWireSize)
 }
 
 // volume reads a volume.
 func (c Context) volume(text string) (unit.Volume, error) {
-	return read(c, unit.ParseVolume, text, func(text string) words.Text {
-		return words.New("volume.unread", "“{0}” is no volume; write it such as 18, 22.5 in³ or 300 cm³", text)
-	})
+	return read(c, unit.ParseVolume, text, words.NoVolume)
 }
 
 // sizeField is a field of a size of wire.

@@ -24,6 +24,8 @@ type openingCard struct {
 	height *Field
 	onFace []*Field // of no meaning elsewhere
 	inFlat []*Field // of a place in a ceiling or floor
+	// gangs is shown of boxes that have any: a round one has none.
+	gangs *Field
 	// ofHeight say how the height is meant.
 	ofHeight []fyne.CanvasObject
 	inBox    *fyne.Container // the picture of it
@@ -113,7 +115,7 @@ func (o *openingCard) heightLabel() string {
 func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
 	kind := NewChoice(o.say("opening.kind", "Kind"), o.now().Kind, o.kindOptions)
 	right := o.alongField(true)
-	gangs := o.countField(o.say("opening.gangs", "Gangs"), func() int { return o.now().Gangs }, func(n int) error {
+	o.gangs = o.countField(o.say("opening.gangs", "Gangs"), func() int { return o.now().Gangs }, func(n int) error {
 		return o.change(func(now *plan.Opening) { now.Gangs = n })
 	})
 	line := NewChoice(o.say("opening.line", "Height goes to"), "", o.lineOptions)
@@ -133,7 +135,7 @@ func (o *openingCard) moreFields() (objects []fyne.CanvasObject) {
 	for _, f := range []interface {
 		updater
 		fyne.CanvasObject
-	}{right, kind, gangs, line, datum, status, circuit, tag, note} {
+	}{right, kind, o.gangs, line, datum, status, circuit, tag, note} {
 		o.fields = append(o.fields, f)
 		o.revealed(f)
 		objects = append(objects, f)

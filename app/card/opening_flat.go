@@ -75,6 +75,7 @@ func (o *openingCard) showPlace(now *plan.Opening) {
 		_, _, ok := o.wallFrom(now.At, flatAxis(i))
 		showIf(f, ok)
 	}
+	showIf(o.gangs, now.Gangs > 0)
 	for _, c := range o.ofHeight {
 		showIf(c, !isFlat)
 	}

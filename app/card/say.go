@@ -15,6 +15,10 @@ func (c Context) fault(err error) error {
 	if errors.As(err, &refusal) {
 		return errors.New(c.Voice.Say(refusal.Text))
 	}
+	var fault *words.Error
+	if errors.As(err, &fault) {
+		return errors.New(c.Voice.Say(fault.Text))
+	}
 	return err
 }
 

@@ -22,7 +22,7 @@ import (
 // strings among their arguments, and what they put before the ID.
 var sayers = map[string]string{
 	"New": "", "say": "", "title": "command.", "refuse": "refuse.", "fault": "", "fail": "",
-	"sized": "", "plain": "", "wanted": "",
+	"sized": "", "plain": "", "wanted": "", "Fault": "", "misread": "",
 }
 
 // sourceTexts reads every text that stands in our source.

@@ -46,7 +46,7 @@ func commandTable() []Command {
 		{ID: "redo", Title: title("redo", "Redo"), Menu: MenuEdit, Keys: append(keys(ctrl|shift, fyne.KeyZ), keys(ctrl, fyne.KeyY)...), Can: (*Desk).canRedo, Named: (*Desk).redoTitle, Run: (*Desk).redo},
 		{ID: "delete", Title: title("delete", "Take out what is chosen"), Menu: MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: (*Desk).hasSelection, Run: (*Desk).removeSelected},
 		{ID: "copy-row", Title: title("copy-row", "Copy along the face …"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyD), Can: (*Desk).hasOneOpening, Run: (*Desk).askCopies},
-		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: MenuEdit, Line: true, Keys: keys(ctrl, fyne.KeyA), Run: (*Desk).selectAll},
+		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: MenuEdit, Line: true, Keys: keys(ctrl, fyne.KeyA), Can: (*Desk).hasOpenings, Run: (*Desk).selectAll},
 		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: MenuEdit, Keys: keys(ctrl|shift, fyne.KeyA), Can: (*Desk).hasSelection, Run: func(d *Desk) { d.Select() }},
 
 		{ID: "fit", Title: title("fit", "Fit the level"), Menu: MenuView, Keys: append(keys(0, fyne.KeyHome), keys(ctrl, fyne.Key0)...), Run: func(d *Desk) { d.fit() }},

@@ -104,6 +104,11 @@ func removalRank(id plan.ID) int {
 	return 0
 }
 
+func (d *Desk) hasOpenings() bool {
+	l := d.doc.Plan().Level(d.doc.Level())
+	return l != nil && l.Openings.Len() > 0
+}
+
 func (d *Desk) selectAll() {
 	var ids []plan.ID
 	if l := d.doc.Plan().Level(d.doc.Level()); l != nil {

@@ -1,12 +1,12 @@
 package box
 
 import (
-	"errors"
 	"fmt"
 	"strconv"
 	"strings"
 
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // Most of one thing an item may state; more is a slip of the keyboard.
@@ -51,12 +51,12 @@ func formOf(w Word) (form, bool) {
 	return 0, false
 }
 
-var wanted = map[form]string{
-	formNone:    "want nothing after it",
-	formSize:    "want a size such as 12, or 12x3 for three",
-	formCable:   "want a cable such as 12/2, or 12/2x3 for three",
-	formDevice:  "want a size such as 12, 12:2 for a device of two gangs, or 12x3 for three yokes",
-	formFitting: "want stud or hickey",
+var wanted = map[form]words.Text{
+	formNone:    words.New("box.want.nothing", "want nothing after it"),
+	formSize:    words.New("box.want.size", "want a size such as 12, or 12x3 for three"),
+	formCable:   words.New("box.want.cable", "want a cable such as 12/2, or 12/2x3 for three"),
+	formDevice:  words.New("box.want.device", "want a size such as 12, 12:2 for a device of two gangs, or 12x3 for three yokes"),
+	formFitting: words.New("box.want.fitting", "want stud or hickey"),
 }
 
 // ParseItem reads what stands after a word, such as 12/2x3 after cable. An error says
@@ -64,26 +64,26 @@ var wanted = map[form]string{
 func ParseItem(w Word, text string) (Item, error) {
 	f, ok := formOf(w)
 	if !ok {
-		return Item{}, fmt.Errorf("%q is no word for what is in a box", w)
+		return Item{}, words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(w))
 	}
 	item, err := parseForm(f, strings.Join(strings.Fields(text), ""))
 	if err != nil {
-		return Item{}, fmt.Errorf("%q: %w; %s", text, err, wanted[f])
+		return Item{}, words.Fault("box.unread", "“{0}”: {1}; {2}", text, err.Text, wanted[f])
 	}
 	item.What = w
 	return item, nil
 }
 
-func parseForm(f form, text string) (Item, error) {
+func parseForm(f form, text string) (Item, *words.Error) {
 	switch f {
 	case formNone:
 		if text != "" {
-			return Item{}, errors.New("not understood")
+			return Item{}, misread("box.not-understood", "not understood")
 		}
 		return Item{}, nil
 	case formFitting:
 		if text != Stud && text != Hickey {
-			return Item{}, errors.New("no such fitting")
+			return Item{}, misread("box.no-fitting", "no such fitting")
 		}
 		return Item{Type: text}, nil
 	}
@@ -97,7 +97,7 @@ func parseForm(f form, text string) (Item, error) {
 }
 
 // cutTimes splits the xK off the end.
-func cutTimes(text string) (rest string, times int, err error) {
+func cutTimes(text string) (rest string, times int, err *words.Error) {
 	at := strings.LastIndexAny(text, "xX×")
 	if at < 0 {
 		return text, 1, nil
@@ -107,12 +107,12 @@ func cutTimes(text string) (rest string, times int, err error) {
 	return text[:at], times, err
 }
 
-func parseSized(f form, text string) (item Item, err error) {
+func parseSized(f form, text string) (item Item, err *words.Error) {
 	switch f {
 	case formCable:
 		at := strings.LastIndex(text, "/")
 		if at < 0 {
-			return item, errors.New("the number of insulated conductors is missing")
+			return item, misread("box.no-wires", "the number of insulated conductors is missing")
 		}
 		if item.Wires, err = countOf(text[at+1:], mostWires); err != nil {
 			return item, err
@@ -127,14 +127,18 @@ func parseSized(f form, text string) (item Item, err error) {
 		}
 		text = size
 	}
-	item.Size, err = unit.ParseAWG(text)
-	return item, err
+	size, unread := unit.ParseAWG(text)
+	if unread != nil {
+		return item, misread("box.no-size", "“{0}” is no wire size from 18 to 4/0", text)
+	}
+	item.Size = size
+	return item, nil
 }
 
-func countOf(text string, most int) (int, error) {
+func countOf(text string, most int) (int, *words.Error) {
 	n, err := strconv.Atoi(text)
 	if err != nil || n < 1 || n > most {
-		return 0, fmt.Errorf("%q is not a number from 1 to %d", text, most)
+		return 0, misread("box.no-count", "“{0}” is not a number from 1 to {1}", text, most)
 	}
 	return n, nil
 }
@@ -155,6 +159,10 @@ func ParseContents(text string) (Contents, error) {
 		c = append(c, item)
 	}
 	return c, nil
+}
+
+func misread(id, english string, args ...any) *words.Error {
+	return &words.Error{Text: words.New(id, english, args...)}
 }
 
 // String writes the item as ParseContents reads it.

@@ -35,21 +35,21 @@ func TestParseItemRefuses(t *testing.T) {
 		text, want string
 	}{
 		{Cable, "12", "want a cable such as 12/2"},
-		{Cable, "12/0", `"0" is not a number from 1 to 100`},
-		{Cable, "12/2x", `"" is not a number from 1 to 1000`},
+		{Cable, "12/0", `“0” is not a number from 1 to 100`},
+		{Cable, "12/2x", `“” is not a number from 1 to 1000`},
 		{Cable, "12/2x0", "from 1 to 1000"},
 		{Cable, "12/2x-1", "from 1 to 1000"},
 		{Cable, "12/2x1001", "from 1 to 1000"},
 		{Cable, "", "insulated conductors is missing"},
 		{Cable, "4/0", "from 1 to 100"},
-		{Conductor, "13", "a wire size from 18 to 4/0"},
+		{Conductor, "13", "no wire size from 18 to 4/0"},
 		{Conductor, "abc", "want a size such as 12"},
 		{Conductor, "12xx2", "want a size such as 12"},
 		{Device, "12:", "from 1 to 20"},
 		{Device, "12:21", "from 1 to 20"},
 		{Fitting, "hook", "want stud or hickey"},
 		{Clamps, "2", "want nothing after it"},
-		{"wire", "12", `"wire" is no word`},
+		{"wire", "12", `“wire” is no word`},
 	} {
 		_, err := ParseItem(tt.word, tt.text)
 		if err == nil || !strings.Contains(err.Error(), tt.want) {

@@ -1,12 +1,12 @@
 package code
 
 import (
-	"errors"
 	"fmt"
 	"maps"
 	"slices"
 
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // Amendment is one local change of an edition: a figure with another value, or a rule
@@ -48,16 +48,16 @@ func (f *Figures) WithAmendments(changes []Amendment) (*Figures, error) {
 func (f *Figures) amend(change Amendment) error {
 	switch {
 	case change.Reason == "":
-		return errors.New("a reason is wanted: it is printed on the sheets")
+		return words.Fault("amend.no-reason", "a reason is wanted: it is printed on the sheets")
 	case (change.Figure == "") == (change.Rule == ""):
-		return errors.New("it changes a figure or switches off a rule, one of the two")
+		return words.Fault("amend.one", "it changes a figure or switches off a rule, one of the two")
 	case change.Rule != "":
 		return nil
 	}
 	bound, ok := bindingOf(change.Figure)
 	cite, known := f.cites[change.Figure]
 	if !ok || !known {
-		return fmt.Errorf("edition %s has no figure %q", f.Edition, change.Figure)
+		return words.Fault("amend.no-figure", "edition {0} has no figure “{1}”", f.Edition, change.Figure)
 	}
 	if bound.unit == "cite" {
 		return fmt.Errorf("%s: %w", change.Figure, errOnlyCite)

@@ -1,11 +1,10 @@
 package code
 
 import (
-	"errors"
-	"fmt"
 	"strconv"
 
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // binding ties the name of a figure to its field. The set function reads the value
@@ -59,7 +58,7 @@ func bindingOf(name string) (binding, bool) {
 	return binding{}, false
 }
 
-var errOnlyCite = errors.New("this figure names a section and has no value")
+var errOnlyCite = words.Fault("amend.cite", "this figure names a section and has no value")
 
 func cited(_ *Figures, text string) error {
 	if text != "" {
@@ -71,11 +70,8 @@ func cited(_ *Figures, text string) error {
 func volume(field func(*Figures) *unit.Volume) func(*Figures, string) error {
 	return func(f *Figures, text string) error {
 		v, err := unit.ParseVolume(text)
-		if err != nil {
-			return err
-		}
-		if v < 0 {
-			return fmt.Errorf("%s: a volume below zero", text)
+		if err != nil || v < 0 {
+			return &words.Error{Text: words.NoVolume(text)}
 		}
 		*field(f) = v
 		return nil
@@ -86,10 +82,10 @@ func length(field func(*Figures) *unit.Length) func(*Figures, string) error {
 	return func(f *Figures, text string) error {
 		l, err := unit.Parse(text, unit.Inch)
 		if err != nil {
-			return err
+			return &words.Error{Text: words.NoLength(text, unit.Imperial)}
 		}
 		if l <= 0 {
-			return fmt.Errorf("%s: not a length above zero", text)
+			return words.Fault("amend.no-room", "“{0}” is not a length above zero", text)
 		}
 		*field(f) = l
 		return nil
@@ -100,7 +96,7 @@ func count(field func(*Figures) *int64) func(*Figures, string) error {
 	return func(f *Figures, text string) error {
 		n, err := strconv.ParseUint(text, 10, 16)
 		if err != nil {
-			return fmt.Errorf("%q is not a whole number from 0 to 65535", text)
+			return words.Fault("amend.no-count", "“{0}” is not a whole number from 0 to 65535", text)
 		}
 		*field(f) = int64(n)
 		return nil
@@ -111,7 +107,7 @@ func size(field func(*Figures) *unit.AWG) func(*Figures, string) error {
 	return func(f *Figures, text string) error {
 		s, err := unit.ParseAWG(text)
 		if err != nil {
-			return err
+			return &words.Error{Text: words.NoWireSize(text)}
 		}
 		*field(f) = s
 		return nil
@@ -126,7 +122,7 @@ func rule(field func(*Figures) *bool) func(*Figures, string) error {
 		case "no":
 			*field(f) = false
 		default:
-			return fmt.Errorf("%q is neither yes nor no", text)
+			return words.Fault("amend.no-yes", "“{0}” is neither yes nor no", text)
 		}
 		return nil
 	}
