@@ -1,6 +1,8 @@
 package look
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
@@ -34,5 +36,5 @@ func (w *wheel) Scrolled(e *fyne.ScrollEvent) {
 func (w *wheel) MinSize() fyne.Size { return fyne.Size{} }
 
 func (w *wheel) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(canvas.NewRectangle(nil))
+	return widget.NewSimpleRenderer(canvas.NewRectangle(color.Transparent))
 }
