@@ -13,6 +13,7 @@ type flow struct {
 	least   float64      // the least width of columns on further pages; a page wide at most
 	tall    float64      // how high columns are at most; 0: as the page is
 	shelf   shelf
+	most    Scale // the largest that rooms are unfolded at
 }
 
 // columnGap is the white between columns, and wideColumn the least width of those that
@@ -44,13 +45,7 @@ func newFlow(p *page, least float64, onward func() *page) *flow {
 // few pages as it can: on a large page all columns then end about alike, and none is left
 // empty beside full ones.
 func newEvenFlow(b *book, least float64, onward func() *page, lay func(*flow)) *flow {
-	pages := func(tall float64) (n int) {
-		draft := &book{ix: b.ix, plan: b.plan, result: b.result, findings: b.findings, o: b.o}
-		f := &flow{least: least, tall: tall, onward: func() *page { return draft.newPage("", 0) }}
-		f.begin(f.onward())
-		lay(f)
-		return len(draft.pages)
-	}
+	pages := func(tall float64) int { return b.pagesOf(&flow{least: least, tall: tall}, lay) }
 	f := &flow{least: least, onward: onward}
 	f.begin(onward())
 	const steps = 24
@@ -63,6 +58,15 @@ func newEvenFlow(b *book, least float64, onward func() *page, lay func(*flow)) *
 	}
 	f.begin(f.page)
 	return f
+}
+
+// pagesOf counts the pages that something laid into a flow like f would take.
+func (b *book) pagesOf(f *flow, lay func(*flow)) int {
+	draft := &book{ix: b.ix, plan: b.plan, result: b.result, findings: b.findings, o: b.o, isDraft: true}
+	f.onward = func() *page { return draft.newPage("", 0) }
+	f.begin(f.onward())
+	lay(f)
+	return len(draft.pages)
 }
 
 // leastColumn is how high a column is at least.

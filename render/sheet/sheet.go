@@ -84,6 +84,7 @@ type book struct {
 	schedule table.Table
 	o        Options
 	pages    []*page
+	isDraft  bool // only to see how much room things take
 }
 
 func (b *book) say(id, english string, args ...any) string {

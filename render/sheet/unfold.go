@@ -24,33 +24,68 @@ var largestUnfold = map[unit.System]Scale{unit.Imperial: imperial(8), unit.Metri
 
 // unfolded lays out every room with an opening in a wall: its faces in a row.
 func (b *book) unfolded() error {
-	f := (*flow)(nil)
+	strips := b.strips()
+	if len(strips) == 0 {
+		return nil
+	}
+	lay := func(f *flow) {
+		f.paragraph(fine, 0, b.say("unfold.how",
+			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its centre stands from the left corner of its face, then how high its centre stands above the finished floor."))
+		f.space(2)
+		for _, s := range strips {
+			f.unfold(s)
+		}
+	}
 	name := b.say("unfold.title", "Rooms unfolded")
+	first := len(b.pages)
 	onward := func() *page {
 		p := b.newPage(name, 0)
-		if f != nil {
+		if len(b.pages) > first+1 {
 			p.part = b.say("sheet.continued", "continued")
 			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 		}
 		return p
 	}
+	most := b.fewestAt(lay)
+	f := &flow{least: scene.MM(b.o.Paper.Width), most: most, onward: onward}
+	f.begin(onward())
+	lay(f)
+	return nil
+}
+
+// strips lists the rooms that are unfolded: those with an opening in a wall or in what
+// stands in them.
+func (b *book) strips() (all []render.Strip) {
 	for _, l := range b.plan.Levels {
 		for _, r := range b.roomsInOrder(l) {
 			strip, ok := render.StripOf(b.ix, r.ID)
-			if !ok || !b.hasFaceOpening(r) && len(render.FixtureFaces(b.ix, r.ID)) == 0 {
-				continue
+			if ok && (b.hasFaceOpening(r) || len(render.FixtureFaces(b.ix, r.ID)) > 0) {
+				all = append(all, strip)
 			}
-			if f == nil {
-				f = newFlow(onward(), scene.MM(b.o.Paper.Width), onward)
-				f.paragraph(fine, 0, b.say("unfold.how",
-					"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its centre stands from the left corner of its face, then how high its centre stands above the finished floor."))
-				f.space(2)
-			}
-			f.unfold(strip)
 		}
 	}
-	return nil
+	return all
 }
+
+// fewestAt returns the largest scale at which the rooms take as few pages as they can at
+// one that is still easy to read: a page is not begun for the last small room.
+func (b *book) fewestAt(lay func(*flow)) Scale {
+	system := b.o.Voice.System
+	best, fewest := largestUnfold[system], 0
+	for _, scale := range scalesOf(system) {
+		if scale.times() > largestUnfold[system].times() || scale.times() < easyUnfold[system].times() {
+			continue
+		}
+		n := b.pagesOf(&flow{least: scene.MM(b.o.Paper.Width), most: scale}, lay)
+		if fewest == 0 || n < fewest {
+			best, fewest = scale, n
+		}
+	}
+	return best
+}
+
+// easyUnfold is the smallest scale that rooms are unfolded at to save a page.
+var easyUnfold = map[unit.System]Scale{unit.Imperial: imperial(4), unit.Metric: metric(50)}
 
 // roomsInOrder lists the rooms of a level as the schedule does.
 func (b *book) roomsInOrder(l *plan.Level) []*plan.Room {
@@ -155,10 +190,12 @@ func (f *flow) stripRow(s render.Strip, scale Scale, row span, again, goesOn boo
 	if goesOn {
 		m.Window.Max.X = left + m.Length(row.to-row.from) + hair
 	}
-	f.page.add(scene.Group{
-		Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
-		Items: render.Items(inWindow(render.Unfold(b.ix, s.Room.ID, b.findings, m), m.Window)),
-	})
+	if !b.isDraft {
+		f.page.add(scene.Group{
+			Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
+			Items: render.Items(inWindow(render.Unfold(b.ix, s.Room.ID, b.findings, m), m.Window)),
+		})
+	}
 	if again {
 		f.page.breakMark(m.Window.Min.X-1, top, bottom)
 	}
@@ -261,7 +298,7 @@ func (f *flow) scaleFor(s render.Strip) (scale Scale) {
 	system := f.page.b.o.Voice.System
 	free := scene.Rect{Max: scene.Point{X: f.width() - 2*stripAside, Y: f.column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
 	for _, scale = range scalesOf(system) {
-		if scale.times() > largestUnfold[system].times() || scene.MM(s.Ceiling+s.Floor)*scale.times() > free.Height() {
+		if scale.times() > f.most.times() || scene.MM(s.Ceiling+s.Floor)*scale.times() > free.Height() {
 			continue
 		}
 		if scene.MM(s.Width)*scale.times() <= free.Width() || scale.times() <= leastUnfold[system].times() {
