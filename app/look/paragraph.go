@@ -7,6 +7,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
+
+	"studbay/render/glyph"
 )
 
 // Paragraph is text broken into lines for a width that is settled when it is made: a
@@ -47,7 +49,7 @@ func (p *Paragraph) SetWidth(width float32) {
 func (p *Paragraph) lines() (lines []string) {
 	for _, part := range strings.Split(p.words, "\n") {
 		line := ""
-		for _, word := range strings.Fields(part) {
+		for _, word := range glyph.Words(part) {
 			longer := strings.TrimSpace(line + " " + word)
 			if line != "" && p.style.measure(longer).Width > p.width {
 				lines, longer = append(lines, line), word

@@ -163,7 +163,7 @@ func Wrap(w Weight, size, width float64, text string) (lines []string) {
 	}
 	for _, paragraph := range strings.Split(text, "\n") {
 		line := ""
-		for _, word := range strings.Fields(paragraph) {
+		for _, word := range Words(paragraph) {
 			switch longer := line + " " + word; {
 			case line == "":
 				line = word
