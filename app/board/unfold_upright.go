@@ -20,12 +20,28 @@ func (u *Unfold) chosenStanding() (s standing, ok bool) {
 	}
 	p := u.pic.Index.Plan()
 	if b, _ := p.Break(u.pic.Selected[0]); b != nil {
-		return standing{b.At, b.Width, b.Sill, b.Head}, true
+		return standing{u.seenAt(b), b.Width, b.Sill, b.Head}, true
 	}
 	if f, _ := p.Fixture(u.pic.Selected[0]); f != nil && f.At.Part == plan.PartFace {
 		return standing{f.At, f.Width, f.Bottom, f.Top()}, true
 	}
 	return s, false
+}
+
+// seenAt returns where a break stands on a face that is shown: its own, else the one it
+// cuts from behind.
+func (u *Unfold) seenAt(b *plan.Break) plan.Anchor {
+	if _, isOwn := u.strip.Face(b.At.Host); isOwn {
+		return b.At
+	}
+	for _, f := range u.strip.Faces {
+		for _, c := range u.pic.Index.Cuts(f.Side.ID) {
+			if c.Break.ID == b.ID {
+				return plan.OnFace(f.Side.ID, c.Start)
+			}
+		}
+	}
+	return b.At
 }
 
 // uprightInHand frames the break or fixture that is chosen and measures it: to both corners,

@@ -23,6 +23,7 @@ type drag interface {
 
 // dragOf returns the drag of what was pressed, or nil for a rubber band.
 func dragOf(t Table, p Pointer, under plan.ID) drag {
+	p = through(t, p, under)
 	if side, ok := chosenCorner(t, p); ok {
 		ref, _ := t.Index().Side(side)
 		return &dragCorner{side, ref.Side().Start}

@@ -19,6 +19,7 @@ func (d *dragUpright) name() words.Text { return d.along.name() }
 func (d *dragUpright) back() plan.Edit { return d.was.changed(d.was) }
 
 func (d *dragUpright) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+	p = through(t, p, d.was.id)
 	edit, preview := d.along.to(t, p, typed)
 	if edit == nil || d.was.standsAlone {
 		return edit, preview
@@ -73,6 +74,7 @@ func chosenEdge(t Table, p Pointer) (upright, edge) {
 	if !p.OnUnfold || p.Symbol != "" || len(chosen) != 1 {
 		return upright{}, noEdge
 	}
+	p = through(t, p, chosen[0])
 	u, ok := uprightOf(t.Plan(), chosen[0])
 	s, onFace := faceOf(t.Index(), p.Side, p.At)
 	if !ok || !onFace || u.at.Host != p.Side {
@@ -116,6 +118,7 @@ func (d *dragEdge) back() plan.Edit { return d.was.changed(d.was) }
 
 func (d *dragEdge) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	now, preview := d.was, Preview{}
+	p = through(t, p, d.was.id)
 	side, ok := faceOf(t.Index(), d.was.at.Host, p.At)
 	if !ok || p.Side != d.was.at.Host {
 		return nil, preview

@@ -60,6 +60,22 @@ func uprightFixture(f *plan.Fixture) upright {
 	}
 }
 
+// through returns a pointer at a break seen from the other room as one at the face that
+// holds it: a door in a partition is in hand from either side.
+func through(t Table, p Pointer, id plan.ID) Pointer {
+	b, _ := t.Plan().Break(id)
+	if b == nil || !p.OnUnfold || b.At.Host == p.Side {
+		return p
+	}
+	here, ok := t.Index().Side(p.Side)
+	own, has := t.Index().Side(b.At.Host)
+	if !ok || !has || !slices.ContainsFunc(t.Index().Cuts(p.Side), func(c plan.Cut) bool { return c.Break.ID == id }) {
+		return p
+	}
+	p.Side, p.Height = b.At.Host, p.Height+here.Room.FloorThickness()-own.Room.FloorThickness()
+	return p
+}
+
 // uprights lists what stands on the faces of a side's room, but for one thing.
 func uprights(ix *plan.Index, side, but plan.ID) (all []upright) {
 	ref, ok := ix.Side(side)
