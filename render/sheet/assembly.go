@@ -57,6 +57,10 @@ func (b *book) assemblies() error {
 			f.assembly(a)
 		}
 	}
+	if f := b.belowRooms(name, assemblyColumn, lay); f != nil {
+		lay(f)
+		return nil
+	}
 	lay(newEvenFlow(b, assemblyColumn, onward, lay))
 	return nil
 }

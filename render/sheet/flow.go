@@ -12,6 +12,7 @@ type flow struct {
 	onward  func() *page // begins a further page; its columns are then taken
 	least   float64      // the least width of columns on further pages; a page wide at most
 	tall    float64      // how high columns are at most; 0: as the page is
+	top     float64      // where columns begin on the first page; 0: as the page does
 	shelf   shelf
 	most    Scale // the largest that rooms are unfolded at
 }
@@ -76,10 +77,13 @@ const leastColumn = 110.0
 func (f *flow) begin(p *page) {
 	f.page, f.at, f.columns = p, 0, columnsOf(p.main.Expanded(-gutter), f.least)
 	for i := range f.columns {
-		if c := &f.columns[i]; f.tall > 0 {
+		c := &f.columns[i]
+		c.Min.Y = max(c.Min.Y, f.top)
+		if f.tall > 0 {
 			c.Max.Y = min(c.Max.Y, c.Min.Y+f.tall)
 		}
 	}
+	f.top = 0
 	f.y = f.column().Min.Y
 }
 

@@ -84,6 +84,7 @@ type book struct {
 	schedule table.Table
 	o        Options
 	pages    []*page
+	foot     foot
 	isDraft  bool // only to see how much room things take
 }
 

@@ -371,7 +371,7 @@ func TestEachLevelHasItsPage(t *testing.T) {
 	}
 	want := []string{"Ground floor, openings", "Upper floor, openings", "Rooms unfolded", "Assemblies and their fill"}
 	for _, title := range want {
-		if !slices.Contains(titles, title) {
+		if !slices.ContainsFunc(titles, func(has string) bool { return strings.Contains(has, title) }) {
 			t.Errorf("the sheets are %q, want %q among them", titles, title)
 		}
 	}

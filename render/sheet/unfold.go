@@ -50,6 +50,37 @@ func (b *book) unfolded() error {
 	f := &flow{least: scene.MM(b.o.Paper.Width), most: most, onward: onward}
 	f.begin(onward())
 	lay(f)
+	b.foot = foot{f.page, f.y}
+	return nil
+}
+
+// foot is how far down the last page of the rooms is taken.
+type foot struct {
+	page *page
+	y    float64
+}
+
+// belowRooms begins a flow under the rooms on their last page, headed by its name, where
+// all that is laid has room there; else it returns nil.
+func (b *book) belowRooms(name string, least float64, lay func(*flow)) *flow {
+	p := b.foot.page
+	if p == nil || p != b.pages[len(b.pages)-1] {
+		return nil
+	}
+	const step, head = 4.0, 9.0
+	top := b.foot.y + head
+	for tall := 6 * step; top+tall <= p.main.Expanded(-gutter).Max.Y; tall += step {
+		if b.pagesOf(&flow{least: least, tall: tall}, lay) > 1 {
+			continue
+		}
+		s := style{size: heading, bold: true}
+		f := &flow{least: least, tall: tall, top: top, onward: func() *page { return b.newPage(name, 0) }}
+		f.begin(p)
+		p.add(s.at(f.left(), top-3, name))
+		p.name = b.say("sheet.both", "{0} · {1}", p.name, name)
+		p.scene.Meta.Title = b.say("sheet.both", "{0} · {1}", p.scene.Meta.Title, name)
+		return f
+	}
 	return nil
 }
 
