@@ -42,9 +42,13 @@ func commandTable() []Command {
 		{ID: "save-as", Title: title("save-as", "Save as …"), Menu: MenuFile, Keys: keys(ctrl|shift, fyne.KeyS), Run: func(d *Desk) { d.chooseSave(nil) }},
 		{ID: "close", Title: title("close", "Close the window"), Menu: MenuFile, Line: true, Keys: keys(ctrl, fyne.KeyW), Run: (*Desk).Close},
 
+		{ID: "quit", Title: title("quit", "Quit"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyQ), Run: func(d *Desk) { d.house.Quit() }},
+
 		{ID: "undo", Title: title("undo", "Undo"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyZ), Can: (*Desk).canUndo, Named: (*Desk).undoTitle, Run: (*Desk).undo},
 		{ID: "redo", Title: title("redo", "Redo"), Menu: MenuEdit, Keys: append(keys(ctrl|shift, fyne.KeyZ), keys(ctrl, fyne.KeyY)...), Can: (*Desk).canRedo, Named: (*Desk).redoTitle, Run: (*Desk).redo},
 		{ID: "delete", Title: title("delete", "Take out what is chosen"), Menu: MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: (*Desk).hasSelection, Run: (*Desk).removeSelected},
+		{ID: "copy", Title: title("copy", "Copy the opening"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyC), Can: (*Desk).hasOneOpening, Run: (*Desk).copyOpening},
+		{ID: "paste", Title: title("paste", "Set its like elsewhere"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyV), Can: (*Desk).hasCopied, Run: (*Desk).takeCopied},
 		{ID: "copy-row", Title: title("copy-row", "Copy along the face …"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyD), Can: (*Desk).hasOneOpening, Run: (*Desk).askCopies},
 		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: MenuEdit, Line: true, Keys: keys(ctrl, fyne.KeyA), Can: (*Desk).hasOpenings, Run: (*Desk).selectAll},
 		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: MenuEdit, Keys: keys(ctrl|shift, fyne.KeyA), Can: (*Desk).hasSelection, Run: func(d *Desk) { d.Select() }},

@@ -29,8 +29,9 @@ type Desk struct {
 	shortcuts map[string]*Command
 
 	tools    []toolEntry
-	inHand   int    // of tools
-	kind     string // of opening, in hand
+	inHand   int           // of tools
+	kind     string        // of opening, in hand
+	sample   *plan.Opening // whose like is dropped, or nil
 	table    *table
 	preview  tool.Preview
 	datum    plan.Datum

@@ -195,8 +195,8 @@ func (w *drawer) setWidth(width float32) {
 
 // takeKind takes a kind of opening in hand.
 func (d *Desk) takeKind(id string) {
-	d.kind = id
 	d.takeByID("opening")
+	d.kind, d.sample = id, nil
 	d.window.Canvas().Unfocus()
 	d.drawer.refresh()
 	if d.drawer.search.Text != "" {

@@ -3,6 +3,7 @@ package desk
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"time"
 
@@ -10,6 +11,7 @@ import (
 	"github.com/adrg/xdg"
 
 	"studbay/app/look"
+	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/words"
 )
@@ -25,8 +27,9 @@ type House struct {
 	autosave *file.Autosave
 	left     []file.Unsaved // of killed runs, not yet offered
 	loop     loop
-	trouble  []error // of the recovery, not yet told
-	wishes   wishes  // of the desktop
+	trouble  []error       // of the recovery, not yet told
+	wishes   wishes        // of the desktop
+	copied   *plan.Opening // to be set elsewhere, from any window; or nil
 }
 
 // autosaveAfter is how long after an edit the plan is kept.
@@ -118,6 +121,14 @@ func (h *House) rebuilt() {
 		d.build()
 		d.refreshAll()
 		d.fit()
+	}
+}
+
+// Quit closes every window; one with unsaved changes asks first, and stays where the user
+// goes back.
+func (h *House) Quit() {
+	for _, d := range slices.Clone(h.desks) {
+		d.Close()
 	}
 }
 

@@ -72,7 +72,7 @@ func (d *Desk) TakeTool(i int) {
 	}
 	d.tool().Leave(d.table)
 	d.inHand = i
-	d.preview = tool.Preview{}
+	d.preview, d.sample = tool.Preview{}, nil
 	d.rail.refresh()
 	d.showPanels()
 	d.blank.refresh()

@@ -21,6 +21,7 @@ func (t *table) Do(e plan.Edit) error  { return t.desk.Do(e) }
 func (t *table) Selection() []plan.ID  { return t.desk.doc.Selection() }
 func (t *table) Select(ids ...plan.ID) { t.desk.Select(ids...) }
 func (t *table) Kind() string          { return t.desk.kind }
+func (t *table) Sample() *plan.Opening { return t.desk.sample }
 
 // Begin implements tool.Table.
 func (t *table) Begin(name words.Text) {

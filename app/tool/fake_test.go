@@ -22,6 +22,7 @@ type fake struct {
 	failed   error
 	kind     string
 	isMetric bool
+	sample   *plan.Opening
 }
 
 const ground = plan.ID("vaaaaaaaa")
@@ -55,6 +56,7 @@ func (f *fake) Preview(p Preview)       { f.preview = p }
 func (f *fake) Say(t words.Text)        { f.said = t }
 func (f *fake) NewID(kind byte) plan.ID { return f.ids.New(kind) }
 func (f *fake) Kind() string            { return f.kind }
+func (f *fake) Sample() *plan.Opening   { return f.sample }
 
 func inch(v float64) unit.Length { return unit.Length(v * float64(unit.Inch)) }
 

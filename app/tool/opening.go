@@ -87,8 +87,20 @@ func (o *opening) Leave(t Table) {
 	t.Preview(Preview{})
 }
 
+// like returns an opening of a kind as it is dropped: like the sample, where there is one
+// of the kind, else as the kind starts out.
+func like(t Table, kind string, at plan.Anchor) plan.Opening {
+	s := t.Sample()
+	if s == nil || s.Kind != kind {
+		return fill.NewOpening(t.System(), kind, at)
+	}
+	made := *s
+	made.ID, made.Tag, made.At = "", "", at
+	return made
+}
+
 func (o *opening) drop(t Table, s spot) {
-	made := fill.NewOpening(t.System(), t.Kind(), s.anchor)
+	made := like(t, t.Kind(), s.anchor)
 	made.ID = t.NewID(plan.KindOpening)
 	if s.height > 0 {
 		made.Height = plan.CentreAt(s.height)
@@ -132,7 +144,7 @@ func (o *opening) spot(t Table) (spot, bool) {
 	}
 	if l, isTyped := o.typed.size(t.System(), 'h'); isTyped && l > 0 {
 		s.height = l
-	} else if l, ok := o.heights[t.Kind()]; ok {
+	} else if l, ok := o.heights[t.Kind()]; ok && t.Sample() == nil {
 		s.height = l
 	}
 	return s, ok

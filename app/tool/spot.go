@@ -48,16 +48,13 @@ func spotFor(t Table, p Pointer, typed *typing, kind string, self plan.ID) (spot
 // faceSpot puts an opening on a side: at what was typed, at a stop within reach, else
 // on the grid.
 func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self plan.ID) spot {
-	made := fill.NewOpening(t.System(), kind, plan.OnFace(side.id(), 0))
+	made := like(t, kind, plan.OnFace(side.id(), 0))
 	if self != "" {
 		if o, _ := t.Plan().Opening(self); o != nil {
 			made = *o
 		}
 	}
-	s := spot{side: side, height: made.Height.Value}
-	if room := side.ref.Room; self != "" {
-		s.height = fill.CentreHeight(&made, room)
-	}
+	s := spot{side: side, height: fill.CentreHeight(&made, side.ref.Room)}
 	at := side.along
 	width, _ := fill.BoxSize(&made)
 	if l, ok := typed.place(t.System()); ok {
@@ -119,7 +116,8 @@ func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
 			at = between(toGrid(at, t.System().Grid()), 0, long)
 		}
 		s.anchor = plan.Anchor{Host: f.ID, Part: face, Along: at}
-		s.height = fill.NewOpening(t.System(), kind, s.anchor).Height.Value
+		made := like(t, kind, s.anchor)
+		s.height = fill.CentreHeight(&made, nil)
 		if s.height >= f.Top() || s.height <= f.Bottom {
 			s.height = f.Bottom + f.Height*3/4
 		}

@@ -73,6 +73,9 @@ type Table interface {
 	NewID(kind byte) plan.ID
 	// Kind is the opening kind in hand.
 	Kind() string
+	// Sample is the opening of that kind whose like is dropped, or nil: one as its kind
+	// starts out.
+	Sample() *plan.Opening
 }
 
 // Opener is a table that can bring the card of a thing into view, as a double click on
