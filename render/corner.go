@@ -8,23 +8,30 @@ import (
 )
 
 // partCorners fans out symbols of different faces that meet in an inner corner, or
-// across a narrow room: bodies lean away from the corner, feet stay true. What finds no
-// free place within reach is left as it is.
+// across a narrow room, and those that stand where one is in the ceiling or the floor:
+// bodies lean away, feet stay true. What finds no free place within reach is left as it
+// is.
 func (r *roomDrawing) partCorners() {
 	for i, g := range r.groups {
 		for _, h := range r.groups[:i] {
-			if g.isApart(h) && g.meets(h, 0) {
+			switch {
+			case g.isFlat() == h.isFlat() && (g.isFlat() || !g.isApart(h)) || !g.meets(h, 0):
+			case g.isFlat():
+				r.partFrom(h, g)
+			case h.isFlat():
+				r.partFrom(g, h)
+			default:
 				r.part(h, g)
 			}
 		}
 	}
 }
 
+// isFlat reports whether a symbol stands in a ceiling or a floor, where nothing can lean.
+func (g *group) isFlat() bool { return g.ref.Place.Into == (scene.Point{}) }
+
 // isApart reports whether two feet stand on different upright faces.
 func (g *group) isApart(h *group) bool {
-	if g.ref.Place.Into == (scene.Point{}) || h.ref.Place.Into == (scene.Point{}) {
-		return false
-	}
 	a, b := g.openings[0].At, h.openings[0].At
 	return a.Host != b.Host || a.Part != b.Part
 }
@@ -34,6 +41,12 @@ func (g *group) meets(h *group, gap float64) bool {
 	if !g.drawn.Bounds().Expanded(gap).Overlaps(h.drawn.Bounds()) {
 		return false
 	}
+	return g.covers(h, gap) || g.runsInto(h, gap) || h.runsInto(g, gap)
+}
+
+// covers reports whether a body or a letter of a symbol comes nearer than a gap to one of
+// another.
+func (g *group) covers(h *group, gap float64) bool {
 	for _, own := range g.words() {
 		own = own.Expanded(gap)
 		for _, box := range h.words() {
@@ -42,7 +55,7 @@ func (g *group) meets(h *group, gap float64) bool {
 			}
 		}
 	}
-	return g.runsInto(h, gap) || h.runsInto(g, gap)
+	return false
 }
 
 // words returns the boxes of a symbol without its stem.
@@ -72,6 +85,7 @@ const (
 	cornerStep = 0.4
 	cornerMost = 4.8
 	cornerGap  = 0.12
+	flatMost   = 2.0 // beside a flat one: a longer way to the foot reads worse than to meet it
 )
 
 // parting is how two symbols are parted: how much of a step each leans, and how many
@@ -96,6 +110,24 @@ func (r *roomDrawing) part(g, h *group) {
 	*g, *h = wasG, wasH
 }
 
+// partFrom leans an upright symbol, to either side and on a longer stem if need be, so that
+// it is clear of a flat one. Where that covers its very foot, its stem may cross it.
+func (r *roomDrawing) partFrom(g, flat *group) {
+	was := *g
+	for _, crossed := range []*group{nil, flat} {
+		for lean := cornerStep; lean <= flatMost; lean += cornerStep {
+			for _, lift := range []float64{0, 1.4} {
+				for _, way := range []float64{lean, -lean} {
+					if g.lean(&was, flat, way, lift); r.isClearBut(g, crossed) {
+						return
+					}
+				}
+			}
+		}
+	}
+	*g = was
+}
+
 // lean draws a symbol as it was but so many bodies farther from the foot of another.
 func (g *group) lean(was, from *group, bodies, lift float64) {
 	*g = *was
@@ -111,14 +143,18 @@ func (g *group) lean(was, from *group, bodies, lift float64) {
 }
 
 // isClear reports whether the bodies of a symbol lie in the room and meet no other's.
-func (r *roomDrawing) isClear(g *group) bool {
+func (r *roomDrawing) isClear(g *group) bool { return r.isClearBut(g, nil) }
+
+// isClearBut is isClear where the stem may run into one other.
+func (r *roomDrawing) isClearBut(g, crossed *group) bool {
 	for _, body := range g.drawn.Bodies {
 		if !r.contains(body.Middle()) {
 			return false
 		}
 	}
 	for _, h := range r.groups {
-		if h != g && g.meets(h, cornerGap*g.ref.Style.Size) {
+		gap := cornerGap * g.ref.Style.Size
+		if h == crossed && g.covers(h, gap) || h != g && h != crossed && g.meets(h, gap) {
 			return false
 		}
 	}

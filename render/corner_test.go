@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/words"
 )
 
@@ -54,6 +55,32 @@ func TestSymbolsPartAcrossACorner(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// A symbol on a wall leans clear of one in the ceiling over it; both feet stay true.
+func TestWallSymbolsLeanClearOfTheCeilings(t *testing.T) {
+	for _, away := range []float64{4, 7, 10, 13} { // inches of the light from the wall
+		b := newBuilder(t)
+		r := b.box("Den", plan.UseLiving, 0, 0, 144, 120)
+		b.opening("", "duplex", plan.OnFace(r.Sides[0].ID, in(60)), 16)
+		b.opening("", "ceiling-light", plan.OnCeiling(r.ID, geom.Point{X: in(60), Y: in(away)}), 0)
+		m := BoardMedium(0.0787, 1, Light, words.Voice{})
+		d := newDrawing(b.index(), b.level.ID, m)
+		d.gather(everything)
+		d.openings(d.rooms[0])
+		groups := d.rooms[0].groups
+		if len(groups) != 2 {
+			t.Fatalf("%d symbols", len(groups))
+		}
+		if groups[0].covers(groups[1], 0) {
+			t.Errorf("%v in from the wall: they lie over each other", away)
+		}
+		for _, g := range groups {
+			if want := m.ToScene(g.places[0].Foot); g.ref.Place.Foot != want {
+				t.Errorf("%v in from the wall: a foot stands at %v, want %v", away, g.ref.Place.Foot, want)
+			}
+		}
 	}
 }
 
