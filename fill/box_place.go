@@ -28,6 +28,12 @@ func (r rect) moved(by unit.Length) rect {
 	return rect{r.left + by, r.right + by, r.bottom, r.top}
 }
 
+// centred returns it at another height.
+func (r rect) centred(at unit.Length) rect {
+	by := at - (r.bottom+r.top)/2
+	return rect{r.left, r.right, r.bottom + by, r.top + by}
+}
+
 func boxRect(o *plan.Opening, room *plan.Room) rect {
 	w, h := BoxSize(o)
 	centre := CentreHeight(o, room)
@@ -37,14 +43,15 @@ func boxRect(o *plan.Opening, room *plan.Room) rect {
 
 func checkBoxPlace(v plan.RoomView, fig *code.Figures) (found []Finding) {
 	for i := range v.Sides {
-		found = append(found, placesOn(v, &v.Sides[i], fig.Units.Grid())...)
+		found = append(found, placesOn(v, i, fig.Units.Grid())...)
 	}
 	return found
 }
 
 // placesOn looks at the boxes of one side. They come from left to right, so that each is
 // compared only with those that begin before it ends.
-func placesOn(v plan.RoomView, s *plan.SideView, grid unit.Length) (found []Finding) {
+func placesOn(v plan.RoomView, side int, grid unit.Length) (found []Finding) {
+	s, ends := &v.Sides[side], edgesOf(v, side)
 	boxes := make([]placedBox, 0, len(s.Openings))
 	for _, o := range s.Openings {
 		if o.Status != plan.StatusRemove {
@@ -53,7 +60,7 @@ func placesOn(v plan.RoomView, s *plan.SideView, grid unit.Length) (found []Find
 	}
 	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.left, b.left) })
 	for i, at := range boxes {
-		found = append(found, pastEdge(v, s, at, grid)...)
+		found = append(found, pastEdge(v, s, ends, boxes, at, grid)...)
 		for _, c := range s.Cuts {
 			if at.meets(rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
 				found = append(found, inBreak(v, s, at.o, c))

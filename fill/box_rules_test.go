@@ -313,3 +313,69 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 		}
 	}
 }
+
+// edgeFindings returns what the rule on places says of a room, in a plan of the units.
+func edgeFindings(t *testing.T, p plan.Plan, room plan.ID) (found []Finding) {
+	t.Helper()
+	result, err := Check(plan.NewIndex(p))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range result.Of(room) {
+		if f.Rule == boxPlace.ID {
+			found = append(found, f)
+		}
+	}
+	return found
+}
+
+func TestAWallThatGoesStraightOnHasNoEdge(t *testing.T) {
+	for _, bend := range []float64{0, 1} {
+		r := roomOf(t, [2]float64{0, 0}, [2]float64{100, 0}, [2]float64{200, bend}, [2]float64{200, 144}, [2]float64{0, 144})
+		r.room.Ceiling = in(96)
+		r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(99.5))))
+		if found := edgeFindings(t, r.plan(), r.room.ID); (len(found) > 0) != (bend > 0) {
+			t.Errorf("bent by %v in: %v", bend, said(found))
+		}
+	}
+}
+
+func TestTheRemedyOfAnEdge(t *testing.T) {
+	t.Run("keeps how the height is meant", func(t *testing.T) {
+		r := oneWall(t, 100)
+		r.room.Ceiling, r.room.Floor = in(96), []plan.Layer{{Name: "tile", Thickness: in(1)}}
+		o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+		o.Height = plan.Height{Value: in(0.5), To: plan.BoxBottom, From: plan.Subfloor}
+		id := r.opening(o).ID
+		p, err := edgeFindings(t, r.plan(), r.room.ID)[0].Remedies[0].Edit.Apply(r.plan())
+		if err != nil {
+			t.Fatal(err)
+		}
+		if set, _ := p.Opening(id); set.Height.To != plan.BoxBottom || set.Height.From != plan.Subfloor || CentreHeight(set, r.room) != in(2) {
+			t.Errorf("set to %+v", set.Height)
+		}
+	})
+	t.Run("finds the middle of a narrow face", func(t *testing.T) {
+		r := oneWall(t, 2.5) // the box is 2-5/16 in wide
+		r.room.Ceiling = in(96)
+		r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(1))))
+		p, err := edgeFindings(t, r.plan(), r.room.ID)[0].Remedies[0].Edit.Apply(r.plan())
+		if err != nil {
+			t.Fatal(err)
+		}
+		if found := edgeFindings(t, p, r.room.ID); len(found) > 0 {
+			t.Errorf("still %v", said(found))
+		}
+	})
+	t.Run("is none where the box would meet another", func(t *testing.T) {
+		r := oneWall(t, 100)
+		r.room.Ceiling = in(96)
+		at := r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, 0))).ID
+		r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(3))))
+		for _, f := range edgeFindings(t, r.plan(), r.room.ID) {
+			if f.Opening == at && len(f.Remedies) > 0 {
+				t.Errorf("%s: %s", f.Message, f.Remedies[0].Label)
+			}
+		}
+	})
+}

@@ -143,15 +143,15 @@ func newSideCard(c Context, id plan.ID) Card {
 		}
 		return options
 	})
-	spacing := f.lengthField(f.say("side.studs", "Studs on centre"), func() unit.Length { return now().Studs.Spacing }, func(l unit.Length) error {
+	spacing := f.thinField(f.say("side.studs", "Studs on centre"), func() unit.Length { return now().Studs.Spacing }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.Spacing = l })
-	}, f.short)
+	})
 	depth := f.thinField(f.say("side.depth", "Depth of studs"), func() unit.Length { return now().Studs.Depth }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.Depth = l })
 	})
-	first := f.lengthField(f.say("side.first", "First stud at"), func() unit.Length { return now().Studs.First }, func(l unit.Length) error {
+	first := f.thinField(f.say("side.first", "First stud at"), func() unit.Length { return now().Studs.First }, func(l unit.Length) error {
 		return change(func(s *plan.Side) { s.Studs.First = l })
-	}, f.short)
+	})
 	steel := NewChoice(f.say("side.steel", "Steel studs"), "", f.yesNo(func() bool { return now().Studs.Steel }, func(on bool) {
 		f.shown(change(func(s *plan.Side) { s.Studs.Steel = on }))
 	}))

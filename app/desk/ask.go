@@ -13,6 +13,7 @@ import (
 	"studbay/app/look"
 	"studbay/plan"
 	"studbay/plan/file"
+	"studbay/plan/words"
 )
 
 // question is a plain dialog: what it is about, what to know, and the answers.
@@ -141,6 +142,10 @@ func (d *Desk) errorText(err error) string {
 	var refusal *plan.Refusal
 	if errors.As(err, &refusal) {
 		return d.voice.Say(refusal.Text)
+	}
+	var fault *words.Error
+	if errors.As(err, &fault) {
+		return d.voice.Say(fault.Text)
 	}
 	return err.Error()
 }

@@ -57,8 +57,10 @@ type Desk struct {
 	open   *raised     // what stands above the window, or nil
 	claim  *file.Claim // of the document's file, or nil
 	saving *save       // under way, or nil
-	// afterSave is what waits for that to end, or nil.
-	afterSave func()
+	// afterSave is what waits for that to end, and afterDrag what waits for a drag to, or
+	// nil.
+	afterSave []func()
+	afterDrag func()
 	busy      func()    // cancels the export under way, or nil
 	asked     time.Time // when the file on disk was looked at last
 	closed    bool

@@ -17,8 +17,7 @@ const extension = ".studbay"
 // else after the user has saved or let go.
 func (d *Desk) guarded(do func()) {
 	d.commitField()
-	if d.saving != nil {
-		d.afterSave = func() { d.guarded(do) }
+	if d.waits(func() { d.guarded(do) }) {
 		return
 	}
 	if !d.doc.IsDirty() {
@@ -55,9 +54,16 @@ func (d *Desk) OpenGuarded(path string) { d.guarded(func() { d.load(path) }) }
 // load reads a file beside the window and shows it.
 func (d *Desk) load(path string) {
 	d.status.hint.SetWords(d.say("open.reading", "Reading {0} …", filepath.Base(path)))
+	was, before := d.doc, d.doc.Plan()
 	go func() {
 		p, stamp, err := file.Load(path)
-		d.house.post(func() { d.loaded(path, p, stamp, err) })
+		d.house.post(func() {
+			if d.saving == nil && d.doc == was && plan.Equal(d.doc.Plan(), before) {
+				d.loaded(path, p, stamp, err)
+				return
+			}
+			d.guarded(func() { d.loaded(path, p, stamp, err) }) // it was changed while the file was read
+		})
 	}()
 }
 
@@ -104,6 +110,9 @@ func (d *Desk) Save() { d.saveThen(nil) }
 
 func (d *Desk) saveThen(then func()) {
 	d.commitField()
+	if d.waits(func() { d.saveThen(then) }) {
+		return
+	}
 	if d.doc.Path() == "" {
 		d.chooseSave(then)
 		return
@@ -114,6 +123,9 @@ func (d *Desk) saveThen(then func()) {
 // chooseSave asks for the file to save to.
 func (d *Desk) chooseSave(then func()) {
 	d.commitField()
+	if d.waits(func() { d.chooseSave(then) }) {
+		return
+	}
 	d.choose(choosing{
 		title: d.say("chooser.save", "Save the plan as"), yes: d.say("answer.save", "Save"),
 		name: fileName(d.doc.Title()) + extension, extensions: []string{extension},
@@ -128,6 +140,26 @@ func (d *Desk) saveAs(path string, then func()) {
 		return
 	}
 	d.saveTo(path, stamp, then)
+}
+
+// save is one saving of a plan, which goes on beside the window: a slow disk or a folder
+// on the network may take its time.
+type save struct {
+	doc    *Document
+	path   string
+	naming plan.Edit // the title it takes from its file, or nil
+	before plan.Plan // without it
+	plan   plan.Plan
+	then   func() // once nothing more can be lost, or nil
+}
+
+// waits reports whether a plan is being saved; what is asked for then comes after it.
+func (d *Desk) waits(do func()) bool {
+	if d.saving == nil {
+		return false
+	}
+	d.afterSave = append(d.afterSave, do)
+	return true
 }
 
 // nameAfter returns the edit that gives a plan without a title of its own that of the
@@ -147,27 +179,9 @@ func (d *Desk) nameAfter(path string) (plan.Edit, plan.Plan) {
 	return e, after
 }
 
-// save is one saving of a plan, which goes on beside the window: a slow disk or a folder
-// on the network may take its time.
-type save struct {
-	doc    *Document
-	path   string
-	naming plan.Edit // the title it takes from its file, or nil
-	before plan.Plan // without it
-	plan   plan.Plan
-	then   func() // once it is saved, or nil
-}
-
-// saveTo writes the plan where the file is still what the stamp says. What is asked for
-// while it writes waits.
+// saveTo writes the plan where the file is still what the stamp says.
 func (d *Desk) saveTo(path string, expect file.Stamp, then func()) {
-	if d.saving != nil {
-		d.afterSave = func() {
-			if path == d.doc.Path() {
-				expect = d.doc.stamp
-			}
-			d.saveTo(path, expect, then)
-		}
+	if d.waits(func() { d.saveTo(path, expect, then) }) {
 		return
 	}
 	s := &save{doc: d.doc, path: path, before: d.doc.Plan(), then: then}
@@ -180,7 +194,7 @@ func (d *Desk) saveTo(path string, expect file.Stamp, then func()) {
 	}()
 }
 
-// saved takes in what came of a saving.
+// saved takes in what came of a saving, and goes on with what waited for it.
 func (d *Desk) saved(s *save, stamp file.Stamp, err error) {
 	after := d.afterSave
 	d.saving, d.afterSave = nil, nil
@@ -188,37 +202,66 @@ func (d *Desk) saved(s *save, stamp file.Stamp, err error) {
 		return
 	}
 	d.showHint()
-	if err != nil && !errors.Is(err, file.ErrUnsynced) {
+	isWritten := err == nil || errors.Is(err, file.ErrUnsynced)
+	if isWritten {
+		d.took(s, stamp)
+	}
+	switch {
+	case !isWritten:
 		d.saveFailed(s.path, err, s.then)
-		return
-	}
-	d.took(s, stamp)
-	if err != nil {
+	case err != nil:
 		d.trouble(d.say("save.unsynced", "Saved, but the disk has not confirmed it"), err)
-		return
+	case s.then != nil:
+		d.guarded(s.then) // what was changed meanwhile is asked for once more
 	}
-	if s.then != nil {
-		s.then()
-	}
-	if after != nil && !d.closed && d.doc == s.doc {
-		after()
+	d.goOn(after)
+}
+
+// goOn does what waited for a saving, one after the other, as long as it can: what a
+// question stands before is given up, as a click behind that question would be.
+func (d *Desk) goOn(after []func()) {
+	for i, do := range after {
+		if d.closed || d.open != nil {
+			return
+		}
+		if d.saving != nil {
+			d.afterSave = append(d.afterSave, after[i:]...)
+			return
+		}
+		do()
 	}
 }
 
 // took says that the document stands in a file, though it may have been changed since.
 func (d *Desk) took(s *save, stamp file.Stamp) {
-	if s.naming != nil && plan.Equal(d.doc.Plan(), s.before) && d.Do(s.naming) == nil {
-		s.plan = d.doc.Plan()
-	}
 	if s.path != d.doc.Path() {
 		d.release()
 		d.claim, _ = file.ClaimFile(d.house.claims, s.path)
 	}
+	d.takeName(s)
 	d.doc.savedAs(s.path, stamp, s.plan)
-	if !d.doc.IsDirty() {
+	if d.doc.IsDirty() {
+		d.keep()
+	} else {
 		d.forget()
 	}
 	d.prefs.addRecent(s.path)
+}
+
+// takeName gives the document the title it took from its file, unless its header was
+// changed since. While something is dragged that waits for the end of the drag.
+func (d *Desk) takeName(s *save) {
+	if s.naming == nil || d.doc != s.doc || d.doc.Plan().Header != s.before.Header {
+		return
+	}
+	if d.doc.History().InGesture() {
+		d.afterDrag = func() { d.takeName(s) }
+		return
+	}
+	isSame := plan.Equal(d.doc.Plan(), s.before)
+	if d.Do(s.naming) == nil && isSame {
+		s.plan = d.doc.Plan()
+	}
 }
 
 // saveFailed says why, and offers what can be done.

@@ -282,3 +282,72 @@ func TestWorkGoesOnWhileAPlanIsSaved(t *testing.T) {
 		t.Error("the new plan was not begun")
 	}
 }
+
+// What is drawn while the plan is saved on the way to another is asked for, not dropped.
+func TestWhatIsDrawnDuringASaveIsNotDropped(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	b.saveAs(filepath.Join(t.TempDir(), "den.studbay"), nil)
+	b.written()
+	b.draw("Hall")
+	b.New()
+	b.press(b.dialog(), "Save")
+	b.draw("Bath")
+	b.written()
+	b.press(b.dialog(), "Go back")
+	if n := b.doc.Plan().Levels[0].Rooms.Len(); n != 3 || !b.doc.IsDirty() {
+		t.Errorf("%d rooms are left, unsaved %v", n, b.doc.IsDirty())
+	}
+}
+
+// draw adds a room without a wait.
+func (b *bench) draw(name string) {
+	b.t.Helper()
+	if err := b.addRoom(name, 6*unit.Foot, 5*unit.Foot); err != nil {
+		b.t.Fatal(err)
+	}
+}
+
+// A plan takes the title of its file also where it is changed or dragged while that is
+// written.
+func TestATitleIsTakenWhateverGoesOn(t *testing.T) {
+	for name, during := range map[string]func(b *bench){
+		"a room is drawn": func(b *bench) { b.draw("Hall") },
+		"a drag begins":   func(b *bench) { b.table.Begin(words.New("plain", "{0}", "a drag")) },
+	} {
+		t.Run(name, func(t *testing.T) {
+			b := newBench(t)
+			b.room(12*unit.Foot, 10*unit.Foot)
+			b.saveAs(filepath.Join(t.TempDir(), "den.studbay"), nil)
+			during(b)
+			b.written()
+			b.table.End()
+			if b.doc.Title() != "den" {
+				t.Errorf("it is titled %q", b.doc.Title())
+			}
+		})
+	}
+}
+
+// What is asked for during a saving is done after it, all of it and in order.
+func TestSavesWaitInLine(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	first, second := filepath.Join(t.TempDir(), "den.studbay"), filepath.Join(t.TempDir(), "copy.studbay")
+	b.saveAs(first, nil)
+	b.Save()
+	b.noDialog() // it has a name by then
+	b.draw("Hall")
+	b.saveAs(second, nil)
+	b.Save()
+	b.written()
+	b.noDialog()
+	for _, path := range []string{first, second} {
+		if p, _, err := file.Load(path); err != nil || p.Levels[0].Rooms.Len() != 2 {
+			t.Errorf("%s: %v", filepath.Base(path), err)
+		}
+	}
+	if b.doc.Path() != second || b.doc.IsDirty() {
+		t.Errorf("the plan stands in %s, unsaved %v", b.doc.Path(), b.doc.IsDirty())
+	}
+}

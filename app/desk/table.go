@@ -33,6 +33,10 @@ func (t *table) Begin(name words.Text) {
 func (t *table) End() {
 	t.desk.pace.eases = false
 	t.desk.doc.End()
+	if do := t.desk.afterDrag; do != nil {
+		t.desk.afterDrag = nil
+		do()
+	}
 }
 
 // NewID implements tool.Table.

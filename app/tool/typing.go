@@ -104,10 +104,7 @@ func (t *typing) two(s unit.System) (w, h unit.Length, ok bool, err error) {
 	if !found {
 		return 0, 0, false, nil
 	}
-	if w, err = s.Parse(strings.TrimSpace(left)); err != nil {
-		return 0, 0, true, err
-	}
-	h, err = s.Parse(strings.TrimSpace(right))
+	w, h, err = s.ParseTwo(strings.TrimSpace(left), strings.TrimSpace(right))
 	return w, h, true, err
 }
 

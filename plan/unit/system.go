@@ -39,6 +39,19 @@ func (s System) Parse(text string) (Length, error) {
 	return Parse(text, s.Bare())
 }
 
+// ParseTwo reads two lengths of one size, such as 3.25 and 4: where one is a bare metric
+// decimal, so that it is metres, a bare number beside it is too.
+func (s System) ParseTwo(first, second string) (a, b Length, err error) {
+	read := s.Parse
+	if s == Metric && (isBareDecimal(first) || isBareDecimal(second)) {
+		read = func(text string) (Length, error) { return Parse(text, Metre) }
+	}
+	if a, err = read(first); err == nil {
+		b, err = read(second)
+	}
+	return a, b, err
+}
+
 func isBareDecimal(text string) bool {
 	return strings.ContainsAny(text, ".,") && strings.Trim(text, "+-−0123456789., ") == ""
 }

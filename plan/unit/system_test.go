@@ -30,3 +30,12 @@ func TestBareDecimalsAreMetres(t *testing.T) {
 		}
 	}
 }
+
+func TestTwoSizesAreReadAlike(t *testing.T) {
+	for _, row := range []struct{ first, second string }{{"3.25", "4"}, {"3250", "4000"}, {"3,25", "4,0"}, {"3250", "4 m"}, {"3.25", "400 cm"}} {
+		w, h, err := Metric.ParseTwo(row.first, row.second)
+		if err != nil || w != 3250*Millimetre || h != 4*Metre {
+			t.Errorf("%s by %s is %s by %s, %v", row.first, row.second, Metric.Format(w), Metric.Format(h), err)
+		}
+	}
+}

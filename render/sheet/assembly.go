@@ -57,7 +57,7 @@ func (b *book) assemblies() error {
 			f.assembly(a)
 		}
 	}
-	if f := b.belowRooms(name, assemblyColumn, lay); f != nil {
+	if f := b.belowRooms(name, assemblyColumn, tallest(all), lay); f != nil {
 		lay(f)
 		return nil
 	}
@@ -67,6 +67,16 @@ func (b *book) assemblies() error {
 
 // assemblyColumn is the least width of a column of workings.
 const assemblyColumn = 118.0
+
+// tallest is about how high the highest working is with the heading over it.
+func tallest(all []*built) (most float64) {
+	for _, a := range all {
+		for _, w := range a.workings {
+			most = max(most, w.tall())
+		}
+	}
+	return most + 4*strong.line()
+}
 
 // builtIn gathers the assemblies of the plan by their codes, and of each what it holds.
 // What is to be removed has no part in it.

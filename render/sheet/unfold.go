@@ -61,15 +61,16 @@ type foot struct {
 }
 
 // belowRooms begins a flow under the rooms on their last page, headed by its name, where
-// all that is laid has room there; else it returns nil.
-func (b *book) belowRooms(name string, least float64, lay func(*flow)) *flow {
+// all that is laid has room there in columns no lower than the tallest thing; else it
+// returns nil.
+func (b *book) belowRooms(name string, least, tallest float64, lay func(*flow)) *flow {
 	p := b.foot.page
 	if p == nil || p != b.pages[len(b.pages)-1] {
 		return nil
 	}
 	const step, head = 4.0, 9.0
 	top := b.foot.y + head
-	for tall := 6 * step; top+tall <= p.main.Expanded(-gutter).Max.Y; tall += step {
+	for tall := max(6*step, tallest); top+tall <= p.main.Expanded(-gutter).Max.Y; tall += step {
 		if b.pagesOf(&flow{least: least, tall: tall}, lay) > 1 {
 			continue
 		}
