@@ -299,7 +299,7 @@ func (d *Desk) keep() {
 // forget drops the document from the recovery.
 func (d *Desk) forget() {
 	if d.house.autosave != nil {
-		_ = d.house.autosave.Drop(d.doc.name)
+		d.house.autosave.Forget(d.doc.name)
 	}
 }
 

@@ -158,9 +158,7 @@ func TestAutosaveKeepsTheLatest(t *testing.T) {
 	if n := len(listed(t, r.own.path)); n != 0 {
 		t.Errorf("kept %d before their time", n)
 	}
-	if err := a.Drop("barn"); err != nil {
-		t.Error(err)
-	}
+	a.Forget("barn")
 	a.Flush()
 	r.Close()
 	if found := offered(t, opened(t, folder)); len(found) != 1 || !same(t, found[0].Plan, sample()) {
@@ -200,12 +198,28 @@ func TestAutosaveFromManyGoroutines(t *testing.T) {
 		})
 	}
 	wait.Wait()
+	a.Forget("gone")
 	a.Flush()
-	if err := a.Drop("gone"); err != nil {
-		t.Error(err)
-	}
 	r.Close()
 	if found := offered(t, opened(t, folder)); len(found) != 2 {
 		t.Errorf("found %d", len(found))
+	}
+}
+
+// What is offered of a document after it was forgotten is kept, whichever is done first on
+// the disk.
+func TestWhatComesAfterForgettingIsKept(t *testing.T) {
+	for range 20 {
+		folder := t.TempDir()
+		r := opened(t, folder)
+		a := NewAutosave(r, time.Millisecond, func(err error) { t.Error(err) })
+		a.Offer(Unsaved{Doc: "shed", Time: noon, Plan: twoPlans()[1]})
+		a.Forget("shed")
+		a.Offer(Unsaved{Doc: "shed", Time: noon, Plan: sample()})
+		a.Flush()
+		r.Close()
+		if found := offered(t, opened(t, folder)); len(found) != 1 || !same(t, found[0].Plan, sample()) {
+			t.Fatalf("found %d", len(found))
+		}
 	}
 }
