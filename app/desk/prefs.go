@@ -59,19 +59,24 @@ func (p prefs) addRecent(path string) {
 	if abs, err := filepath.Abs(path); err == nil {
 		path = abs
 	}
-	list := slices.DeleteFunc(p.store.StringList("recent"), func(old string) bool { return old == path })
-	list = append([]string{path}, list...)
-	p.store.SetStringList("recent", list[:min(len(list), mostRecent)])
+	p.toFront("recent", path, mostRecent)
+}
+
+// toFront puts an entry first in a list of a length at most. One that is first already
+// costs nothing: the store writes and syncs its file with every change.
+func (p prefs) toFront(list, entry string, most int) {
+	all := p.store.StringList(list)
+	if len(all) > 0 && all[0] == entry {
+		return
+	}
+	all = append([]string{entry}, slices.DeleteFunc(all, func(old string) bool { return old == entry })...)
+	p.store.SetStringList(list, all[:min(len(all), most)])
 }
 
 // kinds lists the kinds of opening used lately.
 func (p prefs) kinds() []string { return p.store.StringList("kinds") }
 
-func (p prefs) addKind(id string) {
-	list := slices.DeleteFunc(p.kinds(), func(old string) bool { return old == id })
-	list = append([]string{id}, list...)
-	p.store.SetStringList("kinds", list[:min(len(list), 4)])
-}
+func (p prefs) addKind(id string) { p.toFront("kinds", id, 4) }
 
 // window is the size the window had, and whether the unfolded room and the cards were
 // shown.
