@@ -165,6 +165,7 @@ func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	if !ok {
 		return nil, preview
 	}
+	side = d.ownFace(t, p, side)
 	at := side.along - d.grip
 	if l, ok := typed.place(t.System()); ok {
 		if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
@@ -177,6 +178,19 @@ func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
 	preview.Lines, preview.Dims = breakLines(t, side, moved)
 	return plan.MoveBreak{ID: d.was.ID, To: moved.At}, preview
+}
+
+// ownFace returns the face that holds the break where the pointer is at the other face of
+// the same partition: a door dragged along its wall keeps the way it swings.
+func (d *dragBreak) ownFace(t Table, p Pointer, side onSide) onSide {
+	for _, c := range t.Index().Cuts(side.id()) {
+		if c.Break.ID == d.was.ID && !c.IsOwn {
+			if own, ok := faceOf(t.Index(), c.Break.At.Host, p.At); ok {
+				return own
+			}
+		}
+	}
+	return side
 }
 
 // dragFixture moves one fixture; grip is from its corner, or its centre on a floor, to

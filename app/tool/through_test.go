@@ -38,3 +38,28 @@ func TestADoorIsDraggedFromTheRoomBehindIt(t *testing.T) {
 		t.Errorf("its left edge as seen from behind dragged 3 in: %v wide at %v", wide.width, wide.at)
 	}
 }
+
+// A door dragged along its wall in plan keeps its room, and so its swing, also where the
+// pointer strays to the other face of the partition.
+func TestADoorDraggedAlongItsWallKeepsItsSwing(t *testing.T) {
+	f, r, _, door, _ := windowed(t)
+	box := r.Outline().Box()
+	behindTop := box.Max.Y + inch(4.5)
+	behind := plan.NewRoom(f.NewID(plan.KindRoom), "Behind", plan.UseHall, geom.Polygon{
+		{X: box.Min.X, Y: behindTop}, {X: box.Max.X, Y: behindTop}, {X: box.Max.X, Y: behindTop + inch(60)}, {X: box.Min.X, Y: behindTop + inch(60)},
+	}, []plan.ID{f.NewID(plan.KindSide), f.NewID(plan.KindSide), f.NewID(plan.KindSide), f.NewID(plan.KindSide)})
+	behind.Ceiling = inch(96)
+	if f.Do(plan.AddRoom{Level: f.Level(), Room: behind}); f.failed != nil {
+		t.Fatal(f.failed)
+	}
+	was, _ := f.Plan().Break(door)
+	from := Pointer{At: geom.Point{X: f.onFaceOf(was.At.Host, was.At.Along.Millimetres()/25.4+10, 0).At.X, Y: box.Max.Y}, Reach: inch(2)}
+	to := from
+	to.At.X, to.At.Y, to.Shift = from.At.X-inch(8), behindTop+inch(1), true
+	f.chosen = []plan.ID{door}
+	f.drag(&choose{}, from, to)
+	now, _ := f.Plan().Break(door)
+	if now.At.Host != was.At.Host || now.At.Along != was.At.Along+inch(8) {
+		t.Errorf("it went from %v to %v", was.At, now.At)
+	}
+}
