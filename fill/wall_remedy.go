@@ -16,23 +16,36 @@ import (
 const mostAdded = 64
 
 // reachRemedies offers the fewest receptacles that would serve a gap: in the wall
-// where a box can be set there, else in the floor. It offers nothing where one of them
+// where a box can be set there, with one more if that keeps them out of the floor, else
+// in the floor. It offers nothing where one of them
 // has no place.
 func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []Remedy {
 	span := 2 * fig.Spacing.WallReach
-	n := (g.to - g.from + span - 1) / span
-	if n > mostAdded {
-		return nil
+	least := (g.to - g.from + span - 1) / span
+	var first []Remedy
+	for n := least; n <= min(least+1, mostAdded); n++ {
+		offer, inFloor := reachWith(v, r, g, fig, n)
+		if offer != nil && inFloor == 0 {
+			return offer
+		}
+		if n == least {
+			first = offer
+		}
 	}
+	return first
+}
+
+// reachWith offers so many receptacles along a gap, evenly, and says how many of them are
+// in the floor.
+func reachWith(v plan.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (offer []Remedy, inFloor int) {
 	each := (g.to - g.from) / n
 	var edits []plan.Edit
-	inFloor := 0
 	ids := newIDs(v, r, g.from)
 	for i := range n {
 		from := g.from + each*i
 		o, ok := reachOpening(v, r, gap{from: from, to: min(from+each+1, g.to)}, fig)
 		if !ok {
-			return nil
+			return nil, 0
 		}
 		o.ID = ids.next()
 		edits = append(edits, addFresh{plan.AddOpening{Opening: o}})
@@ -41,7 +54,7 @@ func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []Remedy {
 		}
 	}
 	label := reachLabel(int(n), inFloor)
-	return []Remedy{{Label: label, Edit: asOne(label, edits)}}
+	return []Remedy{{Label: label, Edit: asOne(label, edits)}}, inFloor
 }
 
 func reachLabel(n, inFloor int) words.Text {
@@ -161,9 +174,11 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 			at, found = try, true
 		}
 	}
-	if round := at.Rounded(s.step); found && round >= s.low && round <= s.high &&
-		!slices.ContainsFunc(others, mine.moved(round-o.At.Along).meets) {
-		at = round
+	down := at / s.step * s.step
+	for _, round := range []unit.Length{at.Rounded(s.step), down, down + s.step} {
+		if found && round >= s.low && round <= s.high && !slices.ContainsFunc(others, mine.moved(round-o.At.Along).meets) {
+			return round, true
+		}
 	}
 	return at, found
 }

@@ -198,3 +198,16 @@ func TestLabelsOfRemedies(t *testing.T) {
 		}
 	}
 }
+
+// Where one more receptacle keeps them all in the wall, none is offered in the floor: as in
+// a closed room of 16 by 13 ft, where the fewest would put one into a corner.
+func TestTheFloorIsTheLastResort(t *testing.T) {
+	for _, size := range [][2]float64{{192, 156}, {168, 144}, {144, 120}, {200, 130}} {
+		r := roomOf(t, [2]float64{0, 0}, [2]float64{size[0], 0}, size, [2]float64{0, size[1]})
+		for o := range r.cured().Levels[0].Openings.All() {
+			if o.At.Part == plan.PartFloor {
+				t.Errorf("%v in: a receptacle in the floor", size)
+			}
+		}
+	}
+}

@@ -18,6 +18,7 @@ func newBreakCard(c Context, id plan.ID) Card {
 	if b, _ := f.Index.Plan().Break(id); b == nil {
 		return nil
 	}
+	was := now() // its fields go by its kind and are named after the corners of its face
 	change := func(do func(*plan.Break)) error {
 		b := now()
 		do(&b)
@@ -25,7 +26,7 @@ func newBreakCard(c Context, id plan.ID) Card {
 	}
 	f.heading = func() (string, string, bool) {
 		b, _ := f.Index.Plan().Break(id)
-		if b == nil {
+		if b == nil || b.At.Host != was.At.Host || b.Kind != was.Kind {
 			return "", "", false
 		}
 		return capital(f.Voice.Say(b.Kind.Text())), f.standsAt(b.At), true

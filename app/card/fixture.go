@@ -17,6 +17,7 @@ func newFixtureCard(c Context, id plan.ID) Card {
 	if x, _ := f.Index.Plan().Fixture(id); x == nil {
 		return nil
 	}
+	was := now() // its fields are named after the corners of its face
 	change := func(do func(*plan.Fixture)) error {
 		x := now()
 		do(&x)
@@ -24,7 +25,7 @@ func newFixtureCard(c Context, id plan.ID) Card {
 	}
 	f.heading = func() (string, string, bool) {
 		x, _ := f.Index.Plan().Fixture(id)
-		if x == nil {
+		if x == nil || x.At.Host != was.At.Host {
 			return "", "", false
 		}
 		title := capital(f.Voice.Say(x.Kind.Text()))

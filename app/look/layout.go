@@ -1,6 +1,8 @@
 package look
 
 import (
+	"math"
+
 	"image/color"
 
 	"fyne.io/fyne/v2"
@@ -93,7 +95,7 @@ func (r row) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 			width = max(0, width+spare)
 		}
 		height := least.Height
-		y := (size.Height - height) / 2
+		y := float32(math.Floor(float64(size.Height-height) / 2)) // text is sharp at whole places
 		if r.top {
 			y = 0
 		}

@@ -1,6 +1,8 @@
 package look
 
 import (
+	"math"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
@@ -102,6 +104,7 @@ func (r *textRenderer) MinSize() fyne.Size {
 	if r.text.flexible {
 		size.Width = 0
 	}
+	size.Height = float32(math.Ceil(float64(size.Height))) // else the last row of pixels may be lost
 	return size
 }
 
@@ -114,7 +117,8 @@ func (r *textRenderer) Layout(size fyne.Size) {
 		r.line.Text = words
 		r.line.Refresh()
 	}
-	r.line.Resize(size)
+	r.line.Resize(fyne.NewSize(size.Width, r.line.MinSize().Height))
+	r.line.Move(fyne.NewPos(0, float32(math.Floor(float64(size.Height-r.line.MinSize().Height)/2))))
 }
 
 func (r *textRenderer) Refresh() {

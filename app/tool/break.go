@@ -182,10 +182,12 @@ func (b *brk) put(t Table) {
 	}
 	made.ID = t.NewID(plan.KindBreak)
 	b.typed.clear()
-	if t.Do(plan.AddBreak{Break: made}) == nil {
-		t.Select(made.ID)
+	if t.Do(plan.AddBreak{Break: made}) != nil {
+		b.show(t)
+		return
 	}
-	b.show(t)
+	t.Select(made.ID)
+	t.Preview(placed)
 }
 
 func (b *brk) show(t Table) {

@@ -211,10 +211,12 @@ func (f *fixture) put(t Table) {
 	}
 	made.ID = t.NewID(plan.KindFixture)
 	f.typed.clear()
-	if t.Do(plan.AddFixture{Fixture: made}) == nil {
-		t.Select(made.ID)
+	if t.Do(plan.AddFixture{Fixture: made}) != nil {
+		f.show(t)
+		return
 	}
-	f.show(t)
+	t.Select(made.ID)
+	t.Preview(placed)
 }
 
 func (f *fixture) show(t Table) {

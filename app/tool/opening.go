@@ -106,10 +106,12 @@ func (o *opening) drop(t Table, s spot) {
 		made.Height = plan.CentreAt(s.height)
 	}
 	o.typed.clear()
-	if t.Do(plan.AddOpening{Opening: made}) == nil {
-		t.Select(made.ID)
+	if t.Do(plan.AddOpening{Opening: made}) != nil {
+		o.show(t)
+		return
 	}
-	o.show(t)
+	t.Select(made.ID)
+	t.Preview(placed)
 }
 
 // show previews where the opening would go.

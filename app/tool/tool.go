@@ -100,6 +100,10 @@ type Preview struct {
 	Moving []plan.ID // drawn live and left out of the picture below
 }
 
+// placed is what shows once something was placed: the next one is shown when the pointer
+// moves, so that it does not cover this one and its dimensions.
+var placed = Preview{Cursor: CursorCross}
+
 // Ghost is an opening that would be placed.
 type Ghost struct {
 	Kind   string
