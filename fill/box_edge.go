@@ -28,11 +28,11 @@ func goesOn(a, b plan.SideView) bool {
 // pastEdge finds a box that runs past an end of its face, into the floor or into the
 // ceiling, where none can be built. Its remedies put it where nothing else is.
 func pastEdge(v plan.RoomView, s *plan.SideView, ends edges, boxes []placedBox, at placedBox, grid unit.Length) (found []Finding) {
-	tell := func(message words.Text, moved rect, remedy Remedy) {
+	tell := func(message words.Text, fits bool, moved rect, remedy Remedy) {
 		f := placeFinding(v, s, at.o)
 		f.Severity, f.Message = Stop, message
 		f.Why = words.New("rule.box-place.edge.why", "There the wall ends: no box can be set in it.")
-		if isFree(s, boxes, at.o, moved) {
+		if fits && isFree(s, boxes, at.o, moved) {
 			f.Remedies = []Remedy{remedy}
 		}
 		found = append(found, f)
@@ -44,17 +44,17 @@ func pastEdge(v plan.RoomView, s *plan.SideView, ends edges, boxes []placedBox, 
 		if !left {
 			along, label = s.Length-half, words.New("rule.box-place.right", "Set it {0} from the right corner", half)
 		}
-		tell(pastCorner(at.o, max(-at.left, at.right-s.Length)), at.moved(along-at.o.At.Along), setAlong(at.o, along, label))
+		tell(pastCorner(at.o, max(-at.left, at.right-s.Length)), at.right-at.left <= s.Length, at.moved(along-at.o.At.Along), setAlong(at.o, along, label))
 	}
 	high := at.top - at.bottom
-	low := setIn(high, v.Room.Ceiling, grid)
+	low, isLow := setIn(high, v.Room.Ceiling, grid), v.Room.Ceiling == 0 || high <= v.Room.Ceiling
 	switch over := at.top - v.Room.Ceiling; {
 	case at.bottom < 0:
 		tell(words.New("rule.box-place.floor", "{0} runs into the floor by {1}", at.o.Tag, words.Height(-at.bottom)),
-			at.centred(low), setCentre(at.o, v.Room, low, high))
+			isLow, at.centred(low), setCentre(at.o, v.Room, low, high))
 	case v.Room.Ceiling > 0 && over > 0:
 		tell(words.New("rule.box-place.ceiling", "{0} runs into the ceiling by {1}", at.o.Tag, words.Height(over)),
-			at.centred(v.Room.Ceiling-low), setCentre(at.o, v.Room, v.Room.Ceiling-low, high))
+			isLow, at.centred(v.Room.Ceiling-low), setCentre(at.o, v.Room, v.Room.Ceiling-low, high))
 	}
 	return found
 }
@@ -69,11 +69,9 @@ func setIn(size, room, step unit.Length) unit.Length {
 	return half
 }
 
-// isFree reports whether a box may stand so: within its face, in no break and on no other
-// box.
+// isFree reports whether a box may stand so: in no break and on no other box.
 func isFree(s *plan.SideView, boxes []placedBox, o *plan.Opening, at rect) bool {
-	return at.left >= 0 && at.right <= s.Length && at.bottom >= 0 &&
-		!slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.meets(at) }) &&
+	return !slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.meets(at) }) &&
 		!slices.ContainsFunc(s.Cuts, func(c plan.Cut) bool { return at.meets(rect{c.From, c.To, c.Break.Sill, c.Break.Head}) })
 }
 

@@ -367,6 +367,27 @@ func TestTheRemedyOfAnEdge(t *testing.T) {
 			t.Errorf("still %v", said(found))
 		}
 	})
+	t.Run("is there for each edge of two", func(t *testing.T) {
+		r := oneWall(t, 100)
+		r.room.Ceiling = in(96)
+		o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, 0))
+		o.Height = plan.CentreAt(0)
+		r.opening(o)
+		p := r.plan()
+		found := edgeFindings(t, p, r.room.ID)
+		if len(found) != 2 {
+			t.Fatalf("%v", said(found))
+		}
+		for _, f := range found {
+			var err error
+			if p, err = f.Remedies[0].Edit.Apply(p); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if left := edgeFindings(t, p, r.room.ID); len(left) > 0 {
+			t.Errorf("still %v", said(left))
+		}
+	})
 	t.Run("is none where the box would meet another", func(t *testing.T) {
 		r := oneWall(t, 100)
 		r.room.Ceiling = in(96)

@@ -15,7 +15,8 @@ var usualRoom = map[unit.System]struct{ ceiling, spacing, stud, board unit.Lengt
 }
 
 // NewRoom returns a room of walls usual where people think in the units, with the
-// corners, in either direction, and an ID for each side. Its use is what the name tells, else a living room.
+// corners, in either direction, and an ID for each side. Its use is what the name tells,
+// else a living room.
 func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, sides []plan.ID) plan.Room {
 	use, _ := plan.UseOf(name)
 	r := plan.NewRoom(id, name, use, corners, sides)

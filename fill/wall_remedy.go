@@ -17,8 +17,7 @@ const mostAdded = 64
 
 // reachRemedies offers the fewest receptacles that would serve a gap: in the wall
 // where a box can be set there, with one more if that keeps them out of the floor, else
-// in the floor. It offers nothing where one of them
-// has no place.
+// in the floor. It offers nothing where one of them has no place.
 func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []Remedy {
 	span := 2 * fig.Spacing.WallReach
 	least := (g.to - g.from + span - 1) / span

@@ -128,7 +128,8 @@ func (r *roomDrawing) partFrom(g, flat *group) {
 	*g = was
 }
 
-// lean draws a symbol as it was but so many bodies farther from the foot of another.
+// lean draws a symbol as it was but so many bodies farther from the foot of another, or
+// nearer where that is below zero.
 func (g *group) lean(was, from *group, bodies, lift float64) {
 	*g = *was
 	if bodies == 0 {
@@ -136,7 +137,7 @@ func (g *group) lean(was, from *group, bodies, lift float64) {
 	}
 	size, axis := g.ref.Style.Size, axisOf(was.ref.Place.Into)
 	off := from.ref.Place.Foot.Sub(was.ref.Place.Foot)
-	by := math.Copysign(bodies*size, -(off.X*axis.X + off.Y*axis.Y))
+	by := bodies * math.Copysign(size, -(off.X*axis.X+off.Y*axis.Y))
 	g.ref.Place = symbol.Leaned(was.ref.Place, g.ref.Style, by)
 	g.ref.Place.Lift += lift * size
 	g.drawn = symbol.Draw(g.ref.Place, g.ref.Style, g.ref.Specs...)

@@ -1,9 +1,8 @@
 package look
 
 import (
-	"math"
-
 	"image/color"
+	"math"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
