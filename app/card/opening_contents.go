@@ -105,7 +105,7 @@ func (l *contentsList) write(i int, text string) error {
 func (o *openingCard) writeContents(text string) error {
 	items, err := box.ParseContents(text)
 	if err != nil {
-		return errors.New(o.say("contents.unread", "{0}. Write it such as cable 12/2 x2 or device 12", o.fault(err).Error()))
+		return errors.New(o.say("contents.unread", "{0}. Write it such as cable 12/2 x2 or device 12", ErrorText(o.Voice, err)))
 	}
 	if v, ok := o.Index.OpeningView(o.id); ok && len(v.Cables) > 0 {
 		return errors.New(o.say("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out."))

@@ -9,17 +9,25 @@ import (
 	"studbay/plan/words"
 )
 
-// fault says an error in the voice of the window where it is one of ours.
-func (c Context) fault(err error) error {
+// ErrorText says an error in a voice where it is one of ours, else as it says itself.
+func ErrorText(v words.Voice, err error) string {
 	var refusal *plan.Refusal
 	if errors.As(err, &refusal) {
-		return errors.New(c.Voice.Say(refusal.Text))
+		return v.Say(refusal.Text)
 	}
 	var fault *words.Error
 	if errors.As(err, &fault) {
-		return errors.New(c.Voice.Say(fault.Text))
+		return v.Say(fault.Text)
 	}
-	return err
+	return err.Error()
+}
+
+// fault says an error in the voice of the window; no error stays none.
+func (c Context) fault(err error) error {
+	if err == nil {
+		return nil
+	}
+	return errors.New(ErrorText(c.Voice, err))
 }
 
 // short writes a height; a rounded one begins with ≈.

@@ -10,10 +10,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"studbay/app/card"
 	"studbay/app/look"
-	"studbay/plan"
 	"studbay/plan/file"
-	"studbay/plan/words"
 )
 
 // question is a plain dialog: what it is about, what to know, and the answers.
@@ -139,13 +138,5 @@ func (d *Desk) errorText(err error) string {
 		}
 		return text
 	}
-	var refusal *plan.Refusal
-	if errors.As(err, &refusal) {
-		return d.voice.Say(refusal.Text)
-	}
-	var fault *words.Error
-	if errors.As(err, &fault) {
-		return d.voice.Say(fault.Text)
-	}
-	return err.Error()
+	return card.ErrorText(d.voice, err)
 }

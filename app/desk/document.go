@@ -168,12 +168,6 @@ func (d *Document) End() {
 	d.update()
 }
 
-// CancelGesture ends the gesture and leaves the plan as it was before it.
-func (d *Document) CancelGesture() {
-	d.history.Cancel()
-	d.update()
-}
-
 // Undo takes the last step back.
 func (d *Document) Undo() {
 	if d.history.Undo() {
