@@ -113,8 +113,11 @@ func (r *roomDrawing) part(g, h *group) {
 // partFrom leans an upright symbol, to either side and on a longer stem if need be, so that
 // it is clear of a flat one. Where that covers its very foot, its stem may cross it.
 func (r *roomDrawing) partFrom(g, flat *group) {
-	was := *g
-	for _, crossed := range []*group{nil, flat} {
+	was, ways := *g, []*group{nil}
+	if flat.isOver(g.ref.Place.Foot) {
+		ways = append(ways, flat)
+	}
+	for _, crossed := range ways {
 		for lean := cornerStep; lean <= flatMost; lean += cornerStep {
 			for _, lift := range []float64{0, 1.4} {
 				for _, way := range []float64{lean, -lean} {
@@ -126,6 +129,17 @@ func (r *roomDrawing) partFrom(g, flat *group) {
 		}
 	}
 	*g = was
+}
+
+// isOver reports whether a point lies under a symbol, or so near that no stem from there
+// gets round it.
+func (g *group) isOver(p scene.Point) bool {
+	for _, box := range g.words() {
+		if box.Expanded(g.ref.Style.Size / 2).Contains(p) {
+			return true
+		}
+	}
+	return false
 }
 
 // lean draws a symbol as it was but so many bodies farther from the foot of another, or
