@@ -217,6 +217,9 @@ func TestSpoiledTablesNameTheirPlace(t *testing.T) {
 		{"a ring that does not fit", "catalogue/assemblies.csv", ",pn1-18,,", ",pn1-18,ring4-1g-0.5,", "catalogue/assemblies.csv:2: adds: ring4-1g-0.5 does not fit a device box"},
 		{"an unknown assembly", "kinds.csv", ",PN2,", ",PN99,", `kinds.csv:2: assembly: no assembly "PN99"`},
 		{"wiring", "kinds.csv", "cable 12/2 x2", "cable 12", "kinds.csv:2: wiring: cable: "},
+		{"a cut-out of no shape", "kinds.csv", "6 3/8 round", "6 3/8", "cutout_in: it is neither"},
+		{"a cut-out of no size", "kinds.csv", "9 1/4 x 9 1/2", "9 1/4 x 0", "cutout_in: 0 is not above zero"},
+		{"a cut-out beside a box", "kinds.csv", ",RD1,cable 14/2 x2; fixture-wire 18 x2; canopy,luminaire,0,none,no,,", ",RD1,cable 14/2 x2; fixture-wire 18 x2; canopy,luminaire,0,none,no,4 round,common practice", "only where the kind has no box"},
 		{"yokes", "kinds.csv", "duplex receptacle,1", "duplex receptacle,2", "kinds.csv:2: duplex: 2 yokes, but 1 in the wiring"},
 		{"a height in the floor", "kinds.csv", "floor,Floor receptacle,receptacle,FL,,,", "floor,Floor receptacle,receptacle,FL,9,229,", "a height is wanted in a wall and nowhere else"},
 	} {

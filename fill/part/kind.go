@@ -61,6 +61,10 @@ type Kind struct {
 	Yokes        int
 	Switched     Switching
 	Spacing      bool // a receptacle that can count for 210.52(A)
+	// Cutout is the hole in the finish for a kind that comes with its own housing, which
+	// stands in for a box; the zero value for all others.
+	Cutout       Outline
+	CutoutSource string
 }
 
 // Text returns the name, to be translated by the ID.
@@ -76,7 +80,7 @@ func (k *Kind) UsualHeight(s unit.System) unit.Length {
 }
 
 var kindColumns = []string{"id", "name", "family", "letters", "height_in", "height_mm", "height_source", "host", "gangs", "assembly",
-	"wiring", "device", "yokes", "switched", "spacing"}
+	"wiring", "device", "yokes", "switched", "spacing", "cutout_in", "cutout_source"}
 
 func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
 	cell := cells{row: r}
@@ -94,6 +98,8 @@ func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
 		Yokes:        cell.count("yokes"),
 		Switched:     oneOf(&cell, "switched", NotSwitched, HalfSwitched, WhollySwitched),
 		Spacing:      cell.yes("spacing"),
+		Cutout:       cell.outline("cutout_in"),
+		CutoutSource: r.Cell("cutout_source"),
 	}
 	var err error
 	k.Wiring, err = box.ParseContents(r.Cell("wiring"))
@@ -115,6 +121,9 @@ func (k *Kind) check() error {
 	}
 	if yokes := k.Wiring.Yokes(); len(k.Wiring) > 0 && yokes != k.Yokes {
 		return fmt.Errorf("%s: %d yokes, but %d in the wiring", k.ID, k.Yokes, yokes)
+	}
+	if !k.Cutout.IsZero() && (k.Assembly != nil || k.CutoutSource == "") {
+		return fmt.Errorf("%s: a cut-out is wanted with its source, and only where the kind has no box", k.ID)
 	}
 	if k.Assembly != nil && k.Assembly.Gangs() != k.Gangs && k.Gangs > 0 {
 		return fmt.Errorf("%s: %d gangs, but %s has %d", k.ID, k.Gangs, k.Assembly.Code, k.Assembly.Gangs())

@@ -1,0 +1,82 @@
+package frame
+
+import (
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+// Mark is a place on a face that a distance runs to.
+type Mark struct {
+	At unit.Length
+	// Of is the opening or break it is of; the side itself for an end of the face.
+	Of plan.ID
+	// Break is the break that it is an edge or the casing of, nil for an end of the face
+	// or an opening.
+	Break   *plan.Break
+	IsRight bool // of an end, an edge or a casing: the right one
+}
+
+// IsEnd reports whether the mark is an end of the face.
+func (f Face) IsEnd(m Mark) bool { return m.Of == f.Side.ID }
+
+// Ends returns the left and the right end of the face.
+func (f Face) Ends() (left, right Mark) {
+	return Mark{At: 0, Of: f.Side.ID}, Mark{At: f.Length, Of: f.Side.ID, IsRight: true}
+}
+
+// NearerEnd returns the end of the face nearer to a place, the left one of two as near,
+// and how far that is.
+func (f Face) NearerEnd(at unit.Length) (Mark, unit.Length) {
+	left, right := f.Ends()
+	return Nearest([]Mark{left, right}, at)
+}
+
+// Tapes returns where a tape is laid from once the wall is finished: the ends of the
+// face, and the outer edges of what is trimmed round its breaks.
+func (f Face) Tapes() []Mark {
+	left, right := f.Ends()
+	marks := []Mark{left, right}
+	for _, c := range f.Cuts {
+		trim := c.Break.Casing
+		marks = append(marks,
+			Mark{At: c.From - trim, Of: c.Break.ID, Break: c.Break},
+			Mark{At: c.To + trim, Of: c.Break.ID, Break: c.Break, IsRight: true})
+	}
+	return marks
+}
+
+// Nearest returns the mark nearest to a place, the first of two as near, and how far that
+// is. There is at least one mark.
+func Nearest(marks []Mark, at unit.Length) (best Mark, away unit.Length) {
+	best = marks[0]
+	for _, m := range marks[1:] {
+		if (at - m.At).Abs() < (at - best.At).Abs() {
+			best = m
+		}
+	}
+	return best, (at - best.At).Abs()
+}
+
+// Neighbours returns what is next to a place on either hand: the centre of an opening, the
+// clear edge of a break, or else an end of the face. What is named is passed over, being
+// in hand itself, and so is what stands at the very place.
+func (f Face) Neighbours(at unit.Length, but plan.ID) (left, right Mark) {
+	left, right = f.Ends()
+	near := func(m Mark) {
+		switch {
+		case m.Of == but:
+		case m.At < at && m.At > left.At:
+			left = m
+		case m.At > at && m.At < right.At:
+			right = m
+		}
+	}
+	for _, o := range f.Openings {
+		near(Mark{At: o.At.Along, Of: o.ID})
+	}
+	for _, c := range f.Cuts {
+		near(Mark{At: c.From, Of: c.Break.ID, Break: c.Break})
+		near(Mark{At: c.To, Of: c.Break.ID, Break: c.Break, IsRight: true})
+	}
+	return left, right
+}

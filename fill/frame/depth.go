@@ -1,0 +1,61 @@
+package frame
+
+import (
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+// What is taken for the build-up of a side that does not tell it (common practice): the
+// depth of a 2×4, 3-1/2 in dressed (American Softwood Lumber Standard, PS 20), board of
+// 1/2 in, and outside of the studs of a wall with nothing behind it 1-1/4 in of sheathing
+// and cladding.
+const (
+	usualStud    = 7 * unit.Inch / 2
+	usualBoard   = unit.Inch / 2
+	usualOutside = 5 * unit.Inch / 4
+)
+
+// FramingBetween returns the depth that is left for framing between a side and one that
+// stands behind it: the gap between the faces less both finishes. It is zero or less where
+// the finishes leave none.
+func FramingBetween(s *plan.Side, behind plan.Backing) unit.Length {
+	return behind.Gap - SetProud(s) - SetProud(behind.Side)
+}
+
+// FramingAt returns the depth of the framing behind a place along the face: what the
+// geometry leaves where another wall stands behind, else what the side states; 0 where
+// nobody tells.
+func (f Face) FramingAt(along unit.Length) unit.Length {
+	for _, b := range f.Behind {
+		if b.Side.Kind == plan.SideWall && b.From <= along && along <= b.To {
+			return max(FramingBetween(f.Side, b), 0)
+		}
+	}
+	return f.Side.Studs.Depth
+}
+
+// FreeThickness returns how thick a side is drawn where nothing stands behind it: a wall
+// from its face to the outside of its cladding, anything else as thick as its layers.
+func FreeThickness(s *plan.Side) unit.Length {
+	if s.Kind != plan.SideWall {
+		return SetProud(s)
+	}
+	return SetProud(s) + studDepth(s) + usualOutside
+}
+
+// PartitionBehind returns how thick a partition behind a side would be, finished like it on
+// both faces, with a usual stud and board where the side does not tell.
+func PartitionBehind(s *plan.Side) unit.Length {
+	finish := SetProud(s)
+	if finish == 0 {
+		finish = usualBoard
+	}
+	return studDepth(s) + 2*finish
+}
+
+func studDepth(s *plan.Side) unit.Length {
+	if s.Studs.Depth == 0 {
+		return usualStud
+	}
+	return s.Studs.Depth
+}
