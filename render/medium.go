@@ -97,34 +97,38 @@ func (m Medium) Rect(b geom.Box) scene.Rect {
 	return scene.Rect{Min: m.ToScene(b.Min), Max: m.ToScene(b.Max)}
 }
 
-// The type sizes beside tags: the name of a room and second text.
-func (m Medium) nameSize() float64   { return m.Text * 13 / 10.5 }
-func (m Medium) secondSize() float64 { return m.Text * 10 / 10.5 }
+// NameSize is that of the name of a room.
+func (m Medium) NameSize() float64 { return m.Text * 13 / 10.5 }
 
-func (m Medium) parts() *part.Catalogue {
+// SecondSize is that of second text, beside tags of the size Text.
+func (m Medium) SecondSize() float64 { return m.Text * 10 / 10.5 }
+
+// Catalogue returns Parts, or the catalogue that travels in the program.
+func (m Medium) Catalogue() *part.Catalogue {
 	if m.Parts == nil {
 		return part.All()
 	}
 	return m.Parts
 }
 
-// isFar reports whether a board is so far out that openings are dots without labels.
-func (m Medium) isFar() bool { return m.Kind == Board && m.Scale/m.Pixel < farScale }
+// IsFar reports whether a board is so far out that openings are dots without labels.
+func (m Medium) IsFar() bool { return m.Kind == Board && m.Scale/m.Pixel < farScale }
 
 // farScale is under 5 pixels a foot.
 const farScale = 5 / 304.8
 
-// shows reports whether a box lies in the window.
-func (m Medium) shows(box scene.Rect) bool {
+// Shows reports whether a box lies in the window.
+func (m Medium) Shows(box scene.Rect) bool {
 	return m.Window.IsEmpty() || m.Window.Contains(box.Min) && m.Window.Contains(box.Max)
 }
 
-// visible returns the part of a box that the window shows.
-func (m Medium) visible(box scene.Rect) scene.Rect {
+// Visible returns the part of a box that the window shows.
+func (m Medium) Visible(box scene.Rect) scene.Rect {
 	if m.Window.IsEmpty() {
 		return box
 	}
 	return box.Intersect(m.Window)
 }
 
-func (m Medium) hides(id plan.ID) bool { return m.Hidden[id] }
+// Hides reports whether a noun is to be left out.
+func (m Medium) Hides(id plan.ID) bool { return m.Hidden[id] }

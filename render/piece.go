@@ -34,9 +34,9 @@ type Piece struct {
 	Symbol *SymbolRef // set where Items are one symbol, for a cache of sprites
 }
 
-// sortPieces orders pieces as they are painted: by layer, then by ID, and within
+// SortPieces orders pieces as they are painted: by layer, then by ID, and within
 // these as they were made.
-func sortPieces(pieces []Piece) {
+func SortPieces(pieces []Piece) {
 	slices.SortStableFunc(pieces, func(a, b Piece) int {
 		if c := cmp.Compare(a.Layer, b.Layer); c != 0 {
 			return c
@@ -51,12 +51,4 @@ func Items(pieces []Piece) (items []scene.Item) {
 		items = append(items, p.Items...)
 	}
 	return items
-}
-
-// piece makes a piece of items, or none of no items.
-func (d *drawing) piece(id plan.ID, layer Layer, items ...scene.Item) {
-	if len(items) == 0 {
-		return
-	}
-	d.pieces = append(d.pieces, Piece{ID: id, Layer: layer, Bounds: scene.Bounds(items...), Items: items})
 }

@@ -1,10 +1,11 @@
-// Package render turns a plan and its findings into a drawing, the same for the
-// board and for sheets: plan + findings + Medium -> pieces of scene, one file a layer.
+// Package render holds what all drawings of a plan share: the medium they are made for,
+// its theme, the pieces they are made of, and what openings, findings and faces look
+// like or are called. The drawings are packages of their own, the same for the board and
+// for sheets: plan + findings + Medium -> pieces of scene.
 //
-// It decides no rule and stores nothing: the same index, findings and medium give
-// the same pieces in the same order. Lengths become floats here, for drawing only.
-// What is in view is found by the index, so the cost follows the view and not the
-// plan. Nothing here knows a window or a file format.
+// Nothing here decides a rule, stores anything or knows a window or a file format: the
+// same index, findings and medium give the same pieces in the same order. Lengths become
+// floats here, for drawing only.
 package render
 
 import (

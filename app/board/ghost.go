@@ -9,6 +9,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/paint/raster"
 	"studbay/render/scene"
 )
@@ -60,7 +61,7 @@ func drawGhost(m render.Medium, key ghostKey) ghostImage {
 	if key.isStop {
 		ink = m.Theme.Stop
 	}
-	drawn := render.OpeningSymbol(m, render.SpecOf(part.All(), &o), scene.Point{}, into, ink)
+	drawn := level.OpeningSymbol(m, render.SpecOf(part.All(), &o), scene.Point{}, into, ink)
 	b := drawn.Bounds().Expanded(2)
 	at := image.Pt(int(math.Floor(b.Min.X)), int(math.Floor(b.Min.Y)))
 	size := image.Pt(int(math.Ceil(b.Max.X)), int(math.Ceil(b.Max.Y))).Sub(at)

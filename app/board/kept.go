@@ -11,6 +11,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/scene"
 )
 
@@ -80,7 +81,7 @@ type painted struct {
 func paint(r request, before *painted, spare *image.RGBA, sprites *bitmap.Cache) *painted {
 	p := &painted{request: r}
 	if r.pic.Index != nil {
-		p.pieces = r.wired(render.Level(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box()))
+		p.pieces = r.wired(level.Draw(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box()))
 	}
 	p.list = bitmap.NewList(p.pieces, r.pic.Theme.Paper, sprites)
 	frame := image.Rectangle{Max: r.frame.Size()}

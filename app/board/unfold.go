@@ -18,6 +18,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
+	"studbay/render/unfold"
 )
 
 var (
@@ -45,10 +46,10 @@ type Unfold struct {
 	pic   UnfoldPicture
 	mouse mouse
 
-	strip   render.Strip
+	strip   unfold.Strip
 	isThere bool                 // the room is in the plan
-	faces   []render.FixtureFace // to the right of the strip
-	medium  render.UnfoldMedium
+	faces   []unfold.FixtureFace // to the right of the strip
+	medium  unfold.Medium
 	pieces  []render.Piece
 	sprites bitmap.Cache
 	drawn   unfoldKey
@@ -138,17 +139,17 @@ func (u *Unfold) update() {
 func (u *Unfold) paint(size image.Point, d float64) {
 	u.isThere, u.pieces, u.faces = false, nil, nil
 	if u.pic.Index != nil {
-		u.strip, u.isThere = render.StripOf(u.pic.Index, u.pic.Room)
+		u.strip, u.isThere = unfold.StripOf(u.pic.Index, u.pic.Room)
 	}
 	if u.isThere {
-		u.faces = render.FixtureFaces(u.pic.Index, u.pic.Room, u.fixture())
-		u.medium = render.UnfoldMedium{
+		u.faces = unfold.FixtureFaces(u.pic.Index, u.pic.Room, u.fixture())
+		u.medium = unfold.Medium{
 			Medium: render.BoardMedium(1, d, u.pic.Theme, u.pic.Voice), Side: u.pic.Side, Opening: u.opening(), Fixture: u.fixture(), Datum: u.pic.Datum,
 		}.Fitted(u.whole(), scene.Rect{Max: scene.Point{X: float64(size.X), Y: float64(size.Y)}})
-		u.pieces = render.Unfold(u.pic.Index, u.pic.Room, u.pic.Findings, u.medium)
+		u.pieces = unfold.Draw(u.pic.Index, u.pic.Room, u.pic.Findings, u.medium)
 		aside := u.medium
-		aside.At.X += u.medium.Length(u.strip.Width + render.FixtureFaceGap)
-		u.pieces = append(u.pieces, render.UnfoldFixtures(u.pic.Index, u.pic.Room, u.pic.Findings, aside)...)
+		aside.At.X += u.medium.Length(u.strip.Width + unfold.FixtureFaceGap)
+		u.pieces = append(u.pieces, unfold.DrawFixtures(u.pic.Index, u.pic.Room, u.pic.Findings, aside)...)
 	}
 	im := image.NewRGBA(image.Rectangle{Max: size})
 	bitmap.NewList(u.pieces, u.pic.Theme.Surface, &u.sprites).Paint(im, im.Rect, runtime.NumCPU())

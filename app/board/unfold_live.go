@@ -10,6 +10,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
+	"studbay/render/unfold"
 )
 
 // liveShapes lists what is live: rings round what is chosen, the box that would be
@@ -52,10 +53,10 @@ func (u *Unfold) liveShapes(d float64) []shape {
 }
 
 // ghost draws the box of an opening that would be placed.
-func (u *Unfold) ghost(s *scribe, f render.StripFace, g *tool.Ghost) {
+func (u *Unfold) ghost(s *scribe, f unfold.Face, g *tool.Ghost) {
 	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
 	made := fill.NewOpening(u.pic.Index.Plan().Header.System(), g.Kind, g.At)
-	w, h := render.BoxFront(part.All(), &made)
+	w, h := unfold.BoxFront(part.All(), &made)
 	wide, high := max(7*s.density, u.medium.Length(w)), max(11*s.density, u.medium.Length(h))
 	wash := s.pic.Theme.Accent
 	wash.A = 0x44
@@ -110,7 +111,7 @@ func (u *Unfold) lowestText(of plan.ID) (lowest *scene.Rect) {
 
 // toCorner draws the dimension from a place on a face to one of its corners, below the
 // floor, clear of a text that stands there.
-func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRight bool, text *scene.Rect) {
+func (u *Unfold) toCorner(s *scribe, f unfold.Face, along unit.Length, isRight bool, text *scene.Rect) {
 	end := unit.Length(0)
 	if isRight {
 		end = f.Length
@@ -141,7 +142,7 @@ func (u *Unfold) toCorner(s *scribe, f render.StripFace, along unit.Length, isRi
 
 // chain draws the line of a dimension between two places on a face, below the floor, and
 // returns its ends.
-func (u *Unfold) chain(s *scribe, f render.StripFace, from, to unit.Length) (a, b scene.Point) {
+func (u *Unfold) chain(s *scribe, f unfold.Face, from, to unit.Length) (a, b scene.Point) {
 	a, b = u.medium.ToStrip(f.Left+from, 0), u.medium.ToStrip(f.Left+to, 0)
 	y := u.medium.ToStrip(0, -u.strip.Floor).Y + 0.9*u.medium.Text
 	if f.Side == nil {
@@ -157,7 +158,7 @@ func (u *Unfold) chain(s *scribe, f render.StripFace, from, to unit.Length) (a, 
 
 // measure draws the dimension between two places on a face, with its text where it has
 // room for it.
-func (u *Unfold) measure(s *scribe, f render.StripFace, from, to unit.Length) {
+func (u *Unfold) measure(s *scribe, f unfold.Face, from, to unit.Length) {
 	a, b := u.chain(s, f, from, to)
 	said := s.pic.Voice.System.Format(to - from)
 	half := scene.Run{Text: said, Size: u.medium.Text}.Width() / 2

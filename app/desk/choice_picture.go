@@ -10,6 +10,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 )
@@ -55,7 +56,7 @@ func picturePlan(e plan.Edit) *plan.Index {
 func drawnOf(ix *plan.Index, box geom.Box, w, h float64, p *look.Palette, layers ...render.Layer) (items []scene.Item) {
 	zoom := math.Min(w/box.Width().Millimetres(), h/box.Height().Millimetres())
 	m := render.BoardMedium(zoom, 1, *p, words.Voice{}).Centred(box.Center(), scene.Point{X: w / 2, Y: h / 2})
-	for _, piece := range render.Level(ix, pictureLevel, nil, m, box) {
+	for _, piece := range level.Draw(ix, pictureLevel, nil, m, box) {
 		for _, layer := range layers {
 			if piece.Layer == layer {
 				items = append(items, piece.Items...)

@@ -8,6 +8,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -218,7 +219,7 @@ func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) dr
 	d := b.drawAt(l, extent, m, s)
 	off := area.Middle().Sub(d.bounds().Middle())
 	d.medium.At = m.At.Add(off)
-	d.pieces = render.Level(b.ix, l.ID, b.findings, d.medium, extent)
+	d.pieces = level.Draw(b.ix, l.ID, b.findings, d.medium, extent)
 	return d
 }
 
@@ -230,7 +231,7 @@ func (b *book) medium(s Scale) render.Medium {
 
 // drawAt draws a level where a medium puts it.
 func (b *book) drawAt(l *plan.Level, extent geom.Box, m render.Medium, s Scale) drawnLevel {
-	d := drawnLevel{pieces: render.Level(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
+	d := drawnLevel{pieces: level.Draw(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
 	for r := range l.Rooms.All() {
 		d.outlines = append(d.outlines, r.Outline())
 	}

@@ -14,6 +14,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/scene"
 	"studbay/render/sheet/proof"
 	"studbay/render/symbol"
@@ -175,10 +176,10 @@ func TestScheduleHasARowForEachOpening(t *testing.T) {
 func TestLegendIsJustTheSymbolsUsed(t *testing.T) {
 	p := plantest.House(8, 60)
 	ix := plan.NewIndex(p)
-	level := p.Levels[0].ID
-	extent, _ := ix.Extent(level)
+	ground := p.Levels[0].ID
+	extent, _ := ix.Extent(ground)
 	m := render.SheetMedium(unit.Inch/4, unit.Foot, *theme, words.Voice{})
-	pieces := render.Level(ix, level, nil, m, extent)
+	pieces := level.Draw(ix, ground, nil, m, extent)
 	want := map[Sign]map[string]bool{}
 	drawn := 0
 	for _, piece := range pieces {

@@ -7,6 +7,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/scene"
 )
 
@@ -250,7 +251,7 @@ func (p *page) tile(l *plan.Level, d drawnLevel, at tileAt) []render.Piece {
 	}
 	clip := geom.BoxOf(d.medium.FromScene(window.Min), d.medium.FromScene(window.Max))
 	var shown []render.Piece
-	for _, piece := range render.Level(p.b.ix, l.ID, p.b.findings, d.medium, clip) {
+	for _, piece := range level.Draw(p.b.ix, l.ID, p.b.findings, d.medium, clip) {
 		if piece.Bounds.Expanded(0.01).Overlaps(window) {
 			shown = append(shown, piece)
 		}

@@ -10,6 +10,7 @@ import (
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
+	"studbay/render/unfold"
 )
 
 // The measures of an unfolded room, in millimetres of paper.
@@ -87,11 +88,11 @@ func (b *book) belowRooms(name string, least, tallest float64, lay func(*flow)) 
 
 // strips lists the rooms that are unfolded: those with an opening in a wall or in what
 // stands in them.
-func (b *book) strips() (all []render.Strip) {
+func (b *book) strips() (all []unfold.Strip) {
 	for _, l := range b.plan.Levels {
 		for _, r := range b.roomsInOrder(l) {
-			strip, ok := render.StripOf(b.ix, r.ID)
-			if ok && (b.hasFaceOpening(r) || len(render.FixtureFaces(b.ix, r.ID)) > 0) {
+			strip, ok := unfold.StripOf(b.ix, r.ID)
+			if ok && (b.hasFaceOpening(r) || len(unfold.FixtureFaces(b.ix, r.ID)) > 0) {
 				all = append(all, strip)
 			}
 		}
@@ -135,11 +136,11 @@ func (b *book) hasFaceOpening(r *plan.Room) bool {
 // unfold puts down one room at the largest scale that its strip fits the column at. A
 // strip too long for the smallest scale of use goes on in further rows. The faces of
 // fixtures with openings follow.
-func (f *flow) unfold(s render.Strip) {
+func (f *flow) unfold(s unfold.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
 	rows := b.stripRows(s, unit.FromMillimetres((f.width()-2*stripAside)/scale.times()))
-	if len(rows) == 1 && len(render.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
+	if len(rows) == 1 && len(unfold.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
 		return
 	}
 	for i, row := range rows {
@@ -158,13 +159,13 @@ type shelf struct {
 }
 
 // stripTall is how high a strip is on paper with all that belongs to it.
-func (b *book) stripTall(s render.Strip, scale Scale) float64 {
+func (b *book) stripTall(s unfold.Strip, scale Scale) float64 {
 	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*scale.times() + unfoldNames + b.figuresTall(s)
 }
 
 // beside puts a whole strip down at the right of the one before, if there is room, and
 // reports whether there was.
-func (f *flow) beside(s render.Strip, scale Scale) bool {
+func (f *flow) beside(s unfold.Strip, scale Scale) bool {
 	b, last, column := f.page.b, f.shelf, f.column()
 	left := last.right + columnGap
 	wide := max(scene.MM(s.Width)*scale.times()+2*stripAside, b.headWidth(s, scale))
@@ -184,11 +185,11 @@ func (f *flow) beside(s render.Strip, scale Scale) bool {
 }
 
 // headWidth is how wide what stands over a strip is.
-func (b *book) headWidth(s render.Strip, scale Scale) float64 {
+func (b *book) headWidth(s unfold.Strip, scale Scale) float64 {
 	return style{size: heading, bold: true}.width(s.Room.Name) + 3 + fine.width(b.stripScale(s, scale))
 }
 
-func (b *book) stripScale(s render.Strip, scale Scale) string {
+func (b *book) stripScale(s unfold.Strip, scale Scale) string {
 	return b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
 }
 
@@ -198,9 +199,9 @@ type span struct{ from, to unit.Length }
 func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
 
 // stripRow puts down a part of a strip: all of it, or what one row holds.
-func (f *flow) stripRow(s render.Strip, scale Scale, row span, again, goesOn bool) {
+func (f *flow) stripRow(s unfold.Strip, scale Scale, row span, again, goesOn bool) {
 	b := f.page.b
-	m := render.UnfoldMedium{Medium: b.medium(scale)}
+	m := unfold.Medium{Medium: b.medium(scale)}
 	tall := b.stripTall(s, scale)
 	f.need(tall)
 	name := s.Room.Name
@@ -225,7 +226,7 @@ func (f *flow) stripRow(s render.Strip, scale Scale, row span, again, goesOn boo
 	if !b.isDraft {
 		f.page.add(scene.Group{
 			Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
-			Items: render.Items(inWindow(render.Unfold(b.ix, s.Room.ID, b.findings, m), m.Window)),
+			Items: render.Items(inWindow(unfold.Draw(b.ix, s.Room.ID, b.findings, m), m.Window)),
 		})
 	}
 	if again {
@@ -273,7 +274,7 @@ func (p *page) breakMark(x, top, bottom float64) {
 
 // stripRows divides a strip into rows no longer than a length: at corners where a row
 // is then not left half empty, else clear of boxes and breaks.
-func (b *book) stripRows(s render.Strip, most unit.Length) (rows []span) {
+func (b *book) stripRows(s unfold.Strip, most unit.Length) (rows []span) {
 	from := unit.Length(0)
 	for s.Width-from > most {
 		to := b.cutStrip(s, from, from+most)
@@ -284,7 +285,7 @@ func (b *book) stripRows(s render.Strip, most unit.Length) (rows []span) {
 }
 
 // cutStrip returns the best place to break a strip off in its part up to a limit.
-func (b *book) cutStrip(s render.Strip, from, limit unit.Length) unit.Length {
+func (b *book) cutStrip(s unfold.Strip, from, limit unit.Length) unit.Length {
 	least := from + (limit-from)/2
 	for _, face := range slices.Backward(s.Faces) {
 		if face.Left <= limit && face.Left >= least {
@@ -302,7 +303,7 @@ func (b *book) cutStrip(s render.Strip, from, limit unit.Length) unit.Length {
 }
 
 // struckBy returns the box or break that a cut of a strip would run through.
-func (b *book) struckBy(s render.Strip, at unit.Length) (span, bool) {
+func (b *book) struckBy(s unfold.Strip, at unit.Length) (span, bool) {
 	const air = 4 * unit.Inch
 	face, _ := s.FaceAt(at)
 	for _, c := range b.ix.Cuts(face.Side.ID) {
@@ -326,7 +327,7 @@ var leastUnfold = map[unit.System]Scale{unit.Imperial: imperial(3), unit.Metric:
 
 // scaleFor returns the largest standard scale for a strip; the smallest of use where it
 // is too long for all, and a smaller one only where it is too high.
-func (f *flow) scaleFor(s render.Strip) (scale Scale) {
+func (f *flow) scaleFor(s unfold.Strip) (scale Scale) {
 	system := f.page.b.o.Voice.System
 	free := scene.Rect{Max: scene.Point{X: f.width() - 2*stripAside, Y: f.column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
 	for _, scale = range scalesOf(system) {
@@ -341,11 +342,11 @@ func (f *flow) scaleFor(s render.Strip) (scale Scale) {
 }
 
 // fixtureFaces puts down the faces of fixtures in a room that carry openings.
-func (f *flow) fixtureFaces(s render.Strip, scale Scale) {
+func (f *flow) fixtureFaces(s unfold.Strip, scale Scale) {
 	b := f.page.b
-	faces := render.FixtureFaces(b.ix, s.Room.ID)
+	faces := unfold.FixtureFaces(b.ix, s.Room.ID)
 	for len(faces) > 0 {
-		m := render.UnfoldMedium{Medium: b.medium(scale)}
+		m := unfold.Medium{Medium: b.medium(scale)}
 		n := 1
 		for n < len(faces) && m.Length(faces[n].Left+faces[n].Length-faces[0].Left) <= f.width()-2*stripAside {
 			n++
@@ -356,7 +357,7 @@ func (f *flow) fixtureFaces(s render.Strip, scale Scale) {
 }
 
 // fixtureRow puts down as many of them as a row holds.
-func (f *flow) fixtureRow(s render.Strip, m render.UnfoldMedium, faces []render.FixtureFace) {
+func (f *flow) fixtureRow(s unfold.Strip, m unfold.Medium, faces []unfold.FixtureFace) {
 	b := f.page.b
 	high, low := unit.Length(0), 0.0
 	for _, face := range faces {
@@ -377,16 +378,16 @@ func (f *flow) fixtureRow(s render.Strip, m render.UnfoldMedium, faces []render.
 	last := faces[len(faces)-1]
 	m.Window = scene.Rect{
 		Min: scene.Point{X: f.left() - 1, Y: f.y + unfoldHead - 2},
-		Max: scene.Point{X: m.ToStrip(last.Left+last.Length+render.FixtureFaceGap/2, 0).X, Y: m.At.Y + unfoldNames},
+		Max: scene.Point{X: m.ToStrip(last.Left+last.Length+unfold.FixtureFaceGap/2, 0).X, Y: m.At.Y + unfoldNames},
 	}
 	var items []scene.Item
-	for _, p := range render.UnfoldFixtures(b.ix, s.Room.ID, b.findings, m) {
+	for _, p := range unfold.DrawFixtures(b.ix, s.Room.ID, b.findings, m) {
 		if m.Window.Contains(p.Bounds.Min) && m.Window.Contains(p.Bounds.Max) {
 			items = append(items, p.Items...)
 		}
 	}
 	f.page.add(scene.Group{Layer: scene.Layer{Name: s.Room.Name}, Items: items})
-	half := m.Length(render.FixtureFaceGap) / 2
+	half := m.Length(unfold.FixtureFaceGap) / 2
 	for _, face := range faces {
 		from, to := m.ToStrip(face.Left, 0).X, m.ToStrip(face.Left+face.Length, 0).X
 		f.figures(m, from-half, to+half, m.At.Y, b.stationsOf(s, face.Left, face.Openings))
@@ -404,7 +405,7 @@ type station struct {
 
 // figures stands the stations of a face under it where they are, turned to be read from
 // the right, so that figures stand as near each other as boxes do; between two ends.
-func (f *flow) figures(m render.UnfoldMedium, left, right, floor float64, stations []station) {
+func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []station) {
 	if len(stations) == 0 {
 		return
 	}
@@ -426,7 +427,7 @@ func (f *flow) figures(m render.UnfoldMedium, left, right, floor float64, statio
 }
 
 // figuresTall is how far the figures under a strip reach down.
-func (b *book) figuresTall(s render.Strip) float64 {
+func (b *book) figuresTall(s unfold.Strip) float64 {
 	most := 0.0
 	for _, face := range s.Faces {
 		for _, st := range b.stations(s, face, span{0, s.Width + 1}) {
@@ -437,7 +438,7 @@ func (b *book) figuresTall(s render.Strip) float64 {
 }
 
 // stations lists what stands on a face, in a part of its strip, from its left corner.
-func (b *book) stations(s render.Strip, face render.StripFace, in span) []station {
+func (b *book) stations(s unfold.Strip, face unfold.Face, in span) []station {
 	openings := slices.Clone(b.ix.OpeningsOn(face.Side.ID))
 	openings = slices.DeleteFunc(openings, func(o *plan.Opening) bool { return !in.has(face.Left + o.At.Along) })
 	return b.stationsOf(s, face.Left, openings)
@@ -445,7 +446,7 @@ func (b *book) stations(s render.Strip, face render.StripFace, in span) []statio
 
 // stationsOf lists where openings stand on a face that begins so far along its strip;
 // what stands over one another shares a station, the lowest first.
-func (b *book) stationsOf(s render.Strip, left unit.Length, openings []*plan.Opening) (all []station) {
+func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Opening) (all []station) {
 	height := func(o *plan.Opening) unit.Length { return fill.CentreHeight(o, s.Room) }
 	openings = slices.Clone(openings)
 	slices.SortStableFunc(openings, func(x, y *plan.Opening) int {

@@ -9,9 +9,9 @@ import (
 	"studbay/plan"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
-	"studbay/render"
 	"studbay/render/sheet/proof"
 	"studbay/render/table"
+	"studbay/render/unfold"
 )
 
 // longRoom is a plan of one square room with a receptacle every 5 ft along its walls.
@@ -56,7 +56,7 @@ func TestLongRoomsGoOn(t *testing.T) {
 	for r := range p.Levels[0].Rooms.All() {
 		id = r.ID
 	}
-	strip, _ := render.StripOf(ix, id)
+	strip, _ := unfold.StripOf(ix, id)
 	rows := b.stripRows(strip, 50*unit.Foot)
 	at := unit.Length(0)
 	for i, row := range rows {

@@ -6,7 +6,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/words"
-	"studbay/render"
+	"studbay/render/unfold"
 )
 
 // known is what the plan tells of openings from elsewhere, by opening.
@@ -72,7 +72,7 @@ func (e *entry) face() words.Text {
 	if e.view.On == nil {
 		return words.Text{}
 	}
-	return render.FixtureFaceName(e.view.On, e.o.At.Part)
+	return unfold.FixtureFaceName(e.view.On, e.o.At.Part)
 }
 
 func (e *entry) gangs() Cell {

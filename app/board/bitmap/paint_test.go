@@ -14,6 +14,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/level"
 	"studbay/render/paint/raster"
 	"studbay/render/scene"
 )
@@ -46,7 +47,7 @@ func (h house) medium() render.Medium {
 func (h house) pieces() []render.Piece {
 	m := h.medium()
 	clip := geom.BoxOf(m.FromScene(scene.Point{}), m.FromScene(scene.Point{X: float64(h.size.X), Y: float64(h.size.Y)}))
-	return render.Level(h.ix, h.level, h.found, m, clip)
+	return level.Draw(h.ix, h.level, h.found, m, clip)
 }
 
 func (h house) frame() image.Rectangle { return image.Rectangle{Max: h.size} }

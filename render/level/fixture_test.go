@@ -1,0 +1,40 @@
+package level
+
+import (
+	"testing"
+
+	"studbay/plan"
+	"studbay/plan/words"
+	"studbay/render"
+	"studbay/render/rendertest"
+	"studbay/render/scene"
+)
+
+// Every kind of fixture, at its usual size, and some of them turned.
+func TestFixturesLookAsKept(t *testing.T) {
+	b := rendertest.NewBuilder(t)
+	r := b.Box("", plan.UseKitchen, 0, 0, 560, 250)
+	sizes := map[plan.FixtureKind][2]float64{
+		plan.FixtureBed: {60, 80}, plan.FixtureTub: {60, 32}, plan.FixtureStairs: {36, 90}, plan.FixtureSink: {33, 22},
+		plan.FixtureBasin: {22, 18}, plan.FixtureToilet: {20, 28}, plan.FixtureMirror: {30, 1}, plan.FixtureRod: {48, 24},
+		plan.FixturePanel: {16, 4}, plan.FixtureCounter: {60, 25}, plan.FixtureUpper: {36, 13}, plan.FixtureIsland: {60, 36},
+		plan.FixturePeninsula: {48, 25}, plan.FixtureShower: {36, 36}, plan.FixtureDesk: {54, 26},
+	}
+	x, y := 40.0, 40.0
+	for i, kind := range plan.FixtureKinds {
+		size, ok := sizes[kind]
+		if !ok {
+			size = [2]float64{30, 27}
+		}
+		turn := 0
+		if i%5 == 4 {
+			turn = 1
+		}
+		b.Stands(kind, r, x, y, size[0], size[1], turn)
+		if x += 70; x > 530 {
+			x, y = 40, y+72
+		}
+	}
+	m := render.BoardMedium(2.0/25.4, 1, render.Light, words.Voice{}).Centred(rendertest.At(-10, -10), scene.Point{})
+	rendertest.Golden(t, "fixtures.png", 96, rendertest.Page(m, 1170, 550, Draw(b.Index(), b.Level.ID, nil, m, rendertest.Everything)))
+}

@@ -1,0 +1,93 @@
+package level
+
+import (
+	"studbay/plan"
+	"studbay/render"
+	"studbay/render/draft"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+)
+
+// letter writes all names, tags and marks. It ranks: a tag beside its body; else with
+// a leader line; else, on a board alone, it is left out until nearer.
+func (d *drawing) letter() {
+	if d.Medium.IsFar() {
+		return
+	}
+	d.keepOffWalls()
+	d.rings()
+	d.fixtureNames()
+	d.stretches()
+	letters := d.controlLetters()
+	for _, r := range d.rooms {
+		for _, g := range r.groups {
+			for i, o := range g.openings {
+				text := joinedText(o.Tag, g.beside[i], letters[o.ID])
+				if p := d.places[o.ID]; p != nil && !p.isOff && text != "" {
+					d.tag(p, text)
+				}
+			}
+		}
+	}
+	for _, r := range d.rooms {
+		d.roomName(r)
+	}
+	for _, l := range d.Wanting {
+		d.Lead(l)
+	}
+	d.marks()
+}
+
+// keepOffWalls keeps texts off both faces of every wall, and off what is ruled over.
+func (d *drawing) keepOffWalls() {
+	for _, l := range d.Medium.Ruled {
+		d.Obstacles.Line(l[0], l[1], "")
+	}
+	for _, r := range d.rooms {
+		for i, w := range r.walls {
+			d.Obstacles.Line(r.Outline[i], r.Outline[(i+1)%len(r.Outline)], w.side.Side.ID)
+			f := d.face(w.side.Frame)
+			for _, b := range w.bodies {
+				t := b.thickness.Millimetres()
+				d.Obstacles.Line(f.at(b.from.Millimetres()-t, -t), f.at(b.to.Millimetres()+t, -t), w.side.Side.ID)
+			}
+		}
+	}
+}
+
+// controlLetters returns the letters of the controls that each opening is part of.
+func (d *drawing) controlLetters() map[plan.ID]string {
+	letters := map[plan.ID]string{}
+	for _, c := range d.joins {
+		if c.Letter == "" {
+			continue
+		}
+		for _, ids := range [][]plan.ID{c.Switches, c.Loads} {
+			for _, id := range ids {
+				if d.places[id] != nil {
+					letters[id] = joinedText(letters[id], c.Letter)
+				}
+			}
+		}
+	}
+	return letters
+}
+
+// tag writes an opening's tag, with what follows it, beside its body, or puts it off.
+func (d *drawing) tag(p *openingPlace, text string) {
+	color := d.Theme.Muted
+	if d.Medium.Kind == render.Sheet {
+		color = d.Theme.Ink
+	}
+	f := d.Found.Worst(p.opening.ID)
+	if f != nil && !f.IsOpen && d.Medium.Kind == render.Board {
+		color = d.Theme.Severity(f.Severity)
+	}
+	l := &draft.Label{
+		ID: p.opening.ID, Area: &p.room.Area, From: p.box, Into: p.into, IsRinged: f != nil,
+		Run: scene.Run{Text: text, Size: d.Medium.Text, Weight: glyph.Bold, Color: color},
+	}
+	if !d.Beside(l) {
+		d.Wanting = append(d.Wanting, l)
+	}
+}

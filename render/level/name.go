@@ -1,0 +1,143 @@
+package level
+
+import (
+	"math"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/words"
+	"studbay/render"
+	"studbay/render/draft"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+)
+
+// nameGrid is how many places across a room are tried for its name.
+const nameGrid = 22
+
+// roomName writes a room's name with area and ceiling height under it, as near the
+// roomiest place as bodies, swings and fixtures let it. Where there is too little
+// room the second line is shortened and then left out; on a board the name may be
+// left out as well, until nearer.
+func (d *drawing) roomName(r *roomDrawing) {
+	room := r.view.Room
+	if room.Name == "" || d.Medium.Hides(room.ID) {
+		return
+	}
+	space := d.Medium.Visible(r.Bounds)
+	if space.IsEmpty() {
+		return
+	}
+	at := d.Medium.ToScene(labelPoint(room.Outline()))
+	isWhole := space == r.Bounds
+	if !isWhole && !space.Contains(at) {
+		at = space.Middle()
+	}
+	for _, lines := range d.nameLines(room) {
+		w, h := nameExtent(lines)
+		if middle, ok := d.namePlace(r, at, w, h); ok {
+			d.writeName(room.ID, lines, middle, h)
+			return
+		}
+	}
+	if d.Medium.Kind == render.Sheet && isWhole {
+		lines := d.nameLines(room)
+		run := lines[len(lines)-1][0]
+		run.Align, run.VAlign = scene.Start, scene.Baseline
+		d.Wanting = append(d.Wanting, &draft.Label{ID: room.ID, Area: &r.Area, Run: run, From: scene.RectAround(at, run.Size/2, run.Size/2)})
+	}
+}
+
+// labelPoint is the roomiest place of an outline: of a rectangle its middle.
+func labelPoint(outline geom.Polygon) geom.Point {
+	box := outline.Box()
+	if len(outline) == 4 && outline.Contains(box.Min) && outline.Contains(box.Max) &&
+		outline.Contains(geom.Point{X: box.Min.X, Y: box.Max.Y}) && outline.Contains(geom.Point{X: box.Max.X, Y: box.Min.Y}) {
+		return box.Center()
+	}
+	return outline.LabelPoint()
+}
+
+// nameLines returns what may be written, the fullest first.
+func (d *drawing) nameLines(room *plan.Room) [][]scene.Run {
+	ink := d.Theme.Ink
+	name := scene.Run{Text: room.Name, Size: d.Medium.NameSize(), Weight: glyph.Bold, Color: ink, Align: scene.Center}
+	small := name
+	small.Size = d.Medium.Text
+	area := words.New("room.area", "{0}", room.Outline().Area())
+	second := func(t words.Text) scene.Run {
+		return scene.Run{Text: d.Medium.Voice.Say(t), Size: d.Medium.SecondSize(), Color: d.Theme.Muted, Align: scene.Center}
+	}
+	var all [][]scene.Run
+	if room.Ceiling > 0 && room.Use != plan.UseOutdoors {
+		all = append(all, []scene.Run{name, second(words.New("room.size", "{0} · ceiling {1}", area, room.Ceiling))})
+	}
+	return append(all, []scene.Run{name, second(area)}, []scene.Run{name}, []scene.Run{small})
+}
+
+func nameExtent(lines []scene.Run) (w, h float64) {
+	for i, run := range lines {
+		w = max(w, run.Width())
+		m := glyph.MetricsOf(run.Weight, run.Size)
+		if i == 0 {
+			h += m.CapHeight + m.Descent
+		} else {
+			h += m.Line
+		}
+	}
+	return w, h
+}
+
+// namePlace returns the middle of the free box nearest the point wished for.
+func (d *drawing) namePlace(r *roomDrawing, wish scene.Point, w, h float64) (best scene.Point, ok bool) {
+	besideAll := func(p scene.Point) bool {
+		box := scene.RectAround(p, w+2.2*d.Medium.Text, h+0.8*d.Medium.Text)
+		return r.Holds(box) && d.Obstacles.IsFree(box) && d.standing.IsFree(box)
+	}
+	space := d.Medium.Visible(r.Bounds)
+	if best, ok = nearestFit(space, wish, besideAll); ok {
+		return best, true
+	}
+	return nearestFit(space, wish, func(p scene.Point) bool {
+		box := scene.RectAround(p, w, h).Expanded(0.35 * d.Medium.Text)
+		return r.Holds(box) && d.Obstacles.IsFree(box)
+	})
+}
+
+// nearestFit returns the fitting point of a grid over a space nearest the one wished
+// for.
+func nearestFit(space scene.Rect, wish scene.Point, fits func(scene.Point) bool) (best scene.Point, ok bool) {
+	if fits(wish) {
+		return wish, true
+	}
+	least := math.Inf(1)
+	for row := range nameGrid {
+		for column := range nameGrid {
+			p := scene.Point{
+				X: space.Min.X + space.Width()*(float64(column)+0.5)/nameGrid,
+				Y: space.Min.Y + space.Height()*(float64(row)+0.5)/nameGrid,
+			}
+			if away := math.Hypot(p.X-wish.X, p.Y-wish.Y); away < least && fits(p) {
+				best, least, ok = p, away, true
+			}
+		}
+	}
+	return best, ok
+}
+
+func (d *drawing) writeName(room plan.ID, lines []scene.Run, middle scene.Point, h float64) {
+	y := middle.Y - h/2
+	var items []scene.Item
+	for i, run := range lines {
+		m := glyph.MetricsOf(run.Weight, run.Size)
+		if i == 0 {
+			y += m.CapHeight
+		} else {
+			y += m.Line
+		}
+		run.At = scene.Point{X: middle.X, Y: y}
+		items = append(items, run)
+		d.Obstacles.Text(run.Bounds(), room)
+	}
+	d.Put(room, render.LayerRoomNames, items...)
+}

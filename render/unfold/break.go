@@ -1,0 +1,83 @@
+package unfold
+
+import (
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/render"
+	"studbay/render/scene"
+)
+
+// usualHead is drawn for a break that does not say its head: a door of 80 in, common
+// practice.
+const usualHead = 80 * unit.Inch
+
+// cut draws one break as seen from the room.
+func (u *unfolding) cut(f Face, c plan.Cut) {
+	head := c.Break.Head
+	if head <= 0 {
+		head = usualHead
+	}
+	sill := min(c.Break.Sill, head)
+	box := u.box(f, c.From, c.To, sill, min(head, u.strip.Ceiling))
+	items := []scene.Item{
+		scene.Fill{Path: box.Path(), Color: u.Theme.Surface},
+		scene.Stroke{Path: box.Path(), Pen: u.breakPen()},
+	}
+	items = append(items, u.cutInside(c, box)...)
+	u.Put(c.Break.ID, render.LayerBreaks, items...)
+	u.Avoid(c.Break.ID, items...)
+}
+
+func (u *unfolding) breakPen() scene.Pen {
+	p := u.MutedPen()
+	p.Width = 1.3 * u.m.Pixel
+	return p
+}
+
+func (u *unfolding) cutInside(c plan.Cut, box scene.Rect) (items []scene.Item) {
+	line := func(p scene.Path) { items = append(items, scene.Stroke{Path: p, Pen: u.MutedPen()}) }
+	switch c.Break.Kind {
+	case plan.BreakDoor:
+		return u.swing(c, box)
+	case plan.BreakWindow:
+		if inner := box.Expanded(-min(2.5*u.m.Pixel, box.Width()/8)); !inner.IsEmpty() {
+			line(inner.Path())
+			line(scene.LinePath(scene.Point{X: inner.Min.X, Y: box.Middle().Y}, scene.Point{X: inner.Max.X, Y: box.Middle().Y}))
+		}
+	case plan.BreakSlider:
+		panels := max(2, len(c.Break.Panels))
+		for i := 1; i < panels; i++ {
+			x := box.Min.X + box.Width()*float64(i)/float64(panels)
+			line(scene.LinePath(scene.Point{X: x, Y: box.Min.Y}, scene.Point{X: x, Y: box.Max.Y}))
+		}
+	case plan.BreakFireplace:
+		dx, dy := 0.16*box.Width(), 0.22*box.Height()
+		line(scene.Polyline(
+			scene.Point{X: box.Min.X + dx, Y: box.Max.Y}, scene.Point{X: box.Min.X + dx, Y: box.Min.Y + dy},
+			scene.Point{X: box.Max.X - dx, Y: box.Min.Y + dy}, scene.Point{X: box.Max.X - dx, Y: box.Max.Y}))
+	}
+	return items
+}
+
+// swing draws dashed lines from the shutting edge of each leaf to the middle of its
+// hinged one. A door stored on the other face of the partition is seen from behind.
+func (u *unfolding) swing(c plan.Cut, box scene.Rect) (items []scene.Item) {
+	if c.Break.Swing == plan.SwingNone || c.Break.Hand == plan.HandUnknown {
+		return nil
+	}
+	leaf := func(hinge, edge float64) {
+		middle := scene.Point{X: hinge, Y: box.Middle().Y}
+		path := scene.Polyline(scene.Point{X: edge, Y: box.Min.Y}, middle, scene.Point{X: edge, Y: box.Max.Y})
+		items = append(items, scene.Stroke{Path: path, Pen: u.dashedPen(u.Hairline(), 4, 3)})
+	}
+	switch isLeft := (c.Break.Hand == plan.HandLeft) == c.IsOwn; {
+	case c.Break.Hand == plan.HandDouble:
+		leaf(box.Min.X, box.Middle().X)
+		leaf(box.Max.X, box.Middle().X)
+	case isLeft:
+		leaf(box.Min.X, box.Max.X)
+	default:
+		leaf(box.Max.X, box.Min.X)
+	}
+	return items
+}

@@ -1,0 +1,164 @@
+package unfold
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/render"
+	"studbay/render/draft"
+	"studbay/render/glyph"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// The front of a device box where the catalogue does not tell it: a gang of 2-1/4 in
+// and 1-13/16 in for each more, 3-3/4 in high; a round box of 4 in. Common practice.
+const (
+	gangWidth  = 9 * unit.Inch / 4
+	gangStep   = 29 * unit.Inch / 16
+	gangHeight = 15 * unit.Inch / 4
+	roundSize  = 4 * unit.Inch
+)
+
+// BoxFront returns the outer width and height of an opening's box as seen in the
+// wall: as its assembly says, else by its gangs; no gangs are a round box.
+func BoxFront(parts *part.Catalogue, o *plan.Opening) (width, height unit.Length) {
+	if b := parts.Box(o.Assembly.Box); b != nil && b.Width > 0 && b.Height > 0 {
+		return b.Width, b.Height
+	}
+	if a := parts.Assembly(o.Assembly.Code); a != nil && a.Box != nil && a.Box.Width > 0 && a.Box.Height > 0 {
+		return a.Box.Width, a.Box.Height
+	}
+	if o.Gangs <= 0 {
+		return roundSize, roundSize
+	}
+	return gangWidth + gangStep*unit.Length(o.Gangs-1), gangHeight
+}
+
+// faceOpenings draws the boxes of one face, left to right.
+func (u *unfolding) faceOpenings(f Face, side *plan.SideView) {
+	openings := slices.Clone(side.Openings)
+	slices.SortStableFunc(openings, func(a, b *plan.Opening) int {
+		return cmp.Or(cmp.Compare(a.At.Along, b.At.Along), cmp.Compare(a.Height.Value, b.Height.Value))
+	})
+	for _, o := range openings {
+		if !u.m.Hides(o.ID) {
+			u.opening(f, o)
+		}
+	}
+}
+
+// boxOf returns where an opening's box stands in the scene. On a board it is never too
+// small to be seen.
+func (u *unfolding) boxOf(f Face, o *plan.Opening) scene.Rect {
+	w, h := BoxFront(u.Medium.Catalogue(), o)
+	centre := o.Height.Centre(h, u.strip.Floor)
+	middle := u.m.ToStrip(f.Left+o.At.Along, centre)
+	wide, high := u.m.Length(w), u.m.Length(h)
+	if least := 6 * u.m.Pixel; u.m.Kind == render.Board && wide < least {
+		wide, high = least, max(high, least*1.5)
+	}
+	return scene.RectAround(middle, wide, high)
+}
+
+func (u *unfolding) opening(f Face, o *plan.Opening) {
+	box := u.boxOf(f, o)
+	if !u.m.Shows(box) {
+		return
+	}
+	ink := u.Theme.Accent
+	worst := u.Found.Worst(o.ID)
+	if worst != nil && u.m.Kind == render.Board && worst.Severity >= fill.Warn {
+		ink = u.Theme.Severity(worst.Severity)
+	}
+	spec := render.SpecOf(u.Medium.Catalogue(), o)
+	items := []scene.Item{}
+	pen := scene.Pen{Width: 1.5 * u.m.Pixel, Color: ink}
+	if o.Status != plan.StatusNew {
+		pen.Width = u.m.Pixel
+	}
+	outline := box.RoundedPath(0.18 * box.Width())
+	if o.Gangs == 0 {
+		outline = box.RoundedPath(box.Width())
+	}
+	items = append(items, scene.Fill{Path: outline, Color: u.Theme.Surface}, scene.Stroke{Path: outline, Pen: pen})
+	items = append(items, u.front(spec, box, ink, max(1, o.Gangs))...)
+	if o.Status == plan.StatusRemove {
+		items = append(items, scene.Stroke{Path: scene.LinePath(
+			scene.Point{X: box.Min.X - 2*u.m.Pixel, Y: box.Max.Y + 2*u.m.Pixel},
+			scene.Point{X: box.Max.X + 2*u.m.Pixel, Y: box.Min.Y - 2*u.m.Pixel}), Pen: pen})
+	}
+	if worst != nil {
+		u.badge = append(u.badge, faceBadge{o.ID, box, worst})
+	}
+	u.Put(o.ID, render.LayerOpenings, items...)
+	u.Obstacles.Block(box, o.ID)
+	u.tagBox(f, o, box, ink)
+}
+
+// faceBadge is a box on a face whose sign of a finding is to be drawn.
+type faceBadge struct {
+	of  plan.ID
+	box scene.Rect
+	f   *fill.Finding
+}
+
+// badges draws the signs of findings beside their boxes: above, or at another side where
+// that would hide a box; where every side would, none is drawn.
+func (u *unfolding) badges() {
+	side := 0.9 * u.m.Text
+	for _, b := range u.badge {
+		around, m := b.box.Expanded(0.72*side), b.box.Middle()
+		for _, at := range []scene.Point{{X: m.X, Y: around.Min.Y}, {X: around.Max.X, Y: m.Y}, {X: around.Min.X, Y: m.Y}, {X: m.X, Y: around.Max.Y}} {
+			box := scene.RectAround(at, side, side)
+			if u.Obstacles.Hits(box, func(o *draft.Obstacle) bool { return !o.IsLine }) {
+				continue
+			}
+			u.Put(b.of, render.LayerMarks, symbol.DrawMark(render.MarkOf(b.f), at, side, u.Theme.Severity(b.f.Severity), u.Theme.OnSeverity(b.f.Severity))...)
+			u.Obstacles.Text(box, b.of)
+			break
+		}
+	}
+}
+
+// front draws what tells a kind in the small: two marks for a receptacle, a toggle
+// for a switch, a dot for the rest, once a gang.
+func (u *unfolding) front(spec symbol.Spec, box scene.Rect, ink scene.Color, gangs int) (items []scene.Item) {
+	dot := 0.11 * box.Height()
+	for i := range gangs {
+		x := box.Min.X + box.Width()*(float64(i)+0.5)/float64(gangs)
+		y := box.Middle().Y
+		switch spec.Family {
+		case symbol.Receptacle:
+			for _, dy := range []float64{-0.2, 0.2} {
+				items = append(items, scene.Fill{Path: scene.RectAround(scene.Point{X: x, Y: y + dy*box.Height()}, 1.6*dot, dot).Path(), Color: ink})
+			}
+		case symbol.Switch:
+			items = append(items, scene.Fill{Path: scene.RectAround(scene.Point{X: x, Y: y}, dot, 3.4*dot).Path(), Color: ink})
+		default:
+			items = append(items, scene.Fill{Path: scene.Circle(scene.Point{X: x, Y: y}, 0.9*dot), Color: ink})
+		}
+	}
+	return items
+}
+
+// tagBox asks for the tag of a box, in its face.
+func (u *unfolding) tagBox(f Face, o *plan.Opening, box scene.Rect, ink scene.Color) {
+	if o.Tag == "" {
+		return
+	}
+	face := u.box(f, 0, f.Length, 0, u.strip.Ceiling)
+	u.tags = append(u.tags, &draft.Label{
+		ID: o.ID, From: box,
+		Area: &draft.Area{
+			Outline: []scene.Point{face.Min, {X: face.Max.X, Y: face.Min.Y}, face.Max, {X: face.Min.X, Y: face.Max.Y}},
+			Bounds:  face,
+			Window:  u.m.Window,
+		},
+		Run: scene.Run{Text: o.Tag, Size: u.m.Text, Weight: glyph.Bold, Color: ink},
+	})
+}
