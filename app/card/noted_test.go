@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/box"
 	"studbay/fill/code"
@@ -170,8 +171,8 @@ func TestOneIsSaidAsOne(t *testing.T) {
 		text words.Text
 		want string
 	}{
-		{RoomsText(1), "1 room"}, {RoomsText(2), "2 rooms"}, {RoomsText(0), "0 rooms"},
-		{OpeningsText(1), "1 opening"}, {OpeningsText(12), "12 openings"},
+		{work.RoomsText(1), "1 room"}, {work.RoomsText(2), "2 rooms"}, {work.RoomsText(0), "0 rooms"},
+		{work.OpeningsText(1), "1 opening"}, {work.OpeningsText(12), "12 openings"},
 		{openText(1), "1 open decision"}, {openText(3), "3 open decisions"},
 	} {
 		if got := tt.text.String(); got != tt.want {

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/fill/code"
 	"studbay/plan"
 )
@@ -38,7 +39,7 @@ func newPlanCard(c Context) Card {
 			}
 			openings += l.Openings.Len()
 		}
-		second := f.say("plan.second", "{0}, {1} · {2}", RoomsText(len(rooms)), areaOf(rooms), OpeningsText(openings))
+		second := f.say("plan.second", "{0}, {1} · {2}", work.RoomsText(len(rooms)), areaOf(rooms), work.OpeningsText(openings))
 		return now().Title, second, true
 	}
 	text := func(label string, read func(plan.Header) string, write func(*plan.Header, string)) line {

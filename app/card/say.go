@@ -98,15 +98,7 @@ func one(n int, single, many words.Text) words.Text {
 	return many
 }
 
-// RoomsText, OpeningsText and openText say how many there are.
-func RoomsText(n int) words.Text {
-	return one(n, words.New("count.room", "1 room"), words.New("count.rooms", "{0} rooms", n))
-}
-
-func OpeningsText(n int) words.Text {
-	return one(n, words.New("count.opening", "1 opening"), words.New("count.openings", "{0} openings", n))
-}
-
+// openText says how many open decisions there are.
 func openText(n int) words.Text {
 	return one(n, words.New("count.open-one", "1 open decision"), words.New("count.open", "{0} open decisions", n))
 }

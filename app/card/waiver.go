@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -68,7 +69,7 @@ func newLevelCard(c Context, id plan.ID) Card {
 		if l == nil {
 			return "", "", false
 		}
-		return l.Name, f.say("level.second", "{0} · {1}", RoomsText(l.Rooms.Len()), OpeningsText(l.Openings.Len())), true
+		return l.Name, f.say("level.second", "{0} · {1}", work.RoomsText(l.Rooms.Len()), work.OpeningsText(l.Openings.Len())), true
 	}
 	f.lay([]line{
 		f.textField(f.say("level-form.name", "Name"), func() string { return now().Name }, func(text string) error {

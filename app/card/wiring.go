@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -129,7 +130,7 @@ func newCircuitCard(c Context, id plan.ID) Card {
 				openings++
 			}
 		}
-		return f.say("circuit.card", "Circuit {0}", x.Number), f.say("circuit.second", "{0} A, {1} V · {2}", x.Amps, x.Volts, OpeningsText(openings)), true
+		return f.say("circuit.card", "Circuit {0}", x.Number), f.say("circuit.second", "{0} A, {1} V · {2}", x.Amps, x.Volts, work.OpeningsText(openings)), true
 	}
 	text := func(label string, read func(plan.Circuit) string, write func(*plan.Circuit, string)) line {
 		return f.textField(label, func() string { x, _ := now(); return read(x) }, func(text string) error {

@@ -53,7 +53,7 @@ func (overlaid) Layout(o []fyne.CanvasObject, size fyne.Size) {
 func (b *blank) refresh() {
 	d := b.desk
 	empty := true
-	for _, l := range d.doc.Plan().Levels {
+	for _, l := range d.doc().Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
 	}
 	showIf(b.object, empty && d.inHand == 0)

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"studbay/app/look"
+	"studbay/app/work"
 )
 
 // choosing is what a chooser of files is asked for.
@@ -164,11 +165,11 @@ func readFolder(folder string, extensions []string) (found []listed, err error) 
 
 func (c *chooser) entered(folder string, found []listed, err error) {
 	if err != nil {
-		c.say(c.desk.say("chooser.unread", "{0} cannot be read: {1}", shortPath(folder), plainCause(err)))
+		c.say(c.desk.say("chooser.unread", "{0} cannot be read: {1}", work.ShortPath(folder), work.PlainCause(err)))
 		return
 	}
 	c.folder = folder
-	c.path.SetWords(shortPath(folder))
+	c.path.SetWords(work.ShortPath(folder))
 	c.say("")
 	c.list.Objects = nil
 	for _, row := range found[:min(len(found), mostFiles)] {
@@ -183,14 +184,6 @@ func (c *chooser) entered(folder string, found []listed, err error) {
 	c.list.Refresh()
 	c.scroll.ScrollToTop()
 	c.scroll.Refresh()
-}
-
-// plainCause is an error of a file without its path, which is told already.
-func plainCause(err error) string {
-	if e, ok := err.(*os.PathError); ok {
-		return e.Err.Error()
-	}
-	return err.Error()
 }
 
 func (c *chooser) row(l listed) fyne.CanvasObject {
@@ -241,14 +234,14 @@ func (c *chooser) accept() {
 		return
 	}
 	if len(c.ask.extensions) > 0 {
-		path = withExtension(path, c.ask.extensions[0])
+		path = work.WithExtension(path, c.ask.extensions[0])
 	}
 	_, err := os.Stat(path)
 	switch {
 	case c.ask.open && err != nil:
-		c.say(c.desk.say("chooser.gone", "There is no file {0}.", shortPath(path)))
+		c.say(c.desk.say("chooser.gone", "There is no file {0}.", work.ShortPath(path)))
 	case !isFolder(filepath.Dir(path)):
-		c.say(c.desk.say("chooser.folder-gone", "There is no folder {0}. Choose one that is there.", shortPath(filepath.Dir(path))))
+		c.say(c.desk.say("chooser.folder-gone", "There is no folder {0}. Choose one that is there.", work.ShortPath(filepath.Dir(path))))
 	case !c.ask.open && err == nil:
 		c.askOver(path)
 	default:
@@ -268,7 +261,7 @@ func (c *chooser) askOver(path string) {
 	c.shown.lower()
 	d.ask(question{
 		title: d.say("chooser.over", "Replace {0}?", filepath.Base(path)),
-		body:  d.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", shortPath(path)),
+		body:  d.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", work.ShortPath(path)),
 		answers: []answer{
 			{d.say("answer.stay", "Go back"), func() { c.shown.raiseAgain(); c.focusName() }},
 			{d.say("answer.replace", "Replace it"), func() { d.prefs.setFolder(path); c.do(path) }},

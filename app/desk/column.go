@@ -46,7 +46,7 @@ func (c *column) setWidth(w float32) {
 // context is what cards show now.
 func (d *Desk) context() card.Context {
 	return card.Context{
-		Window: d, Index: d.doc.Index(), Result: d.doc.Result(), Voice: d.voice,
+		Window: d, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice,
 		Width: d.column.width - 2*look.Scaled(columnGap),
 	}
 }
@@ -55,7 +55,7 @@ func (d *Desk) context() card.Context {
 // where something else is chosen, so that a field in use keeps its place.
 func (c *column) refresh() {
 	context := c.desk.context()
-	chosen := c.desk.doc.Selection()
+	chosen := c.desk.doc().Selection()
 	if !c.seen || !slices.Equal(chosen, c.of) || !c.card.Show(context) {
 		c.card, c.of, c.seen = card.For(context, chosen), slices.Clone(chosen), true
 		c.scroll.ScrollToTop()

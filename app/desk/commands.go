@@ -34,12 +34,12 @@ var (
 // one place where menus, shortcuts and the sheet of shortcuts come from.
 func commandTable() []Command {
 	all := []Command{
-		{ID: "new", Title: title("new", "New"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyN), Run: (*Desk).New},
-		{ID: "open", Title: title("open", "Open …"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyO), Run: (*Desk).chooseOpen},
+		{ID: "new", Title: title("new", "New"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyN), Run: func(d *Desk) { d.session.New() }},
+		{ID: "open", Title: title("open", "Open …"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyO), Run: func(d *Desk) { d.session.ChooseOpen() }},
 		{ID: "demo", Title: title("demo", "Open the demo cottage"), Menu: MenuFile, Run: (*Desk).openDemo},
 		{ID: "window", Title: title("window", "New window"), Menu: MenuFile, Keys: keys(ctrl|shift, fyne.KeyN), Run: func(d *Desk) { d.house.NewWindow() }},
-		{ID: "save", Title: title("save", "Save"), Menu: MenuFile, Line: true, Keys: keys(ctrl, fyne.KeyS), Run: (*Desk).Save},
-		{ID: "save-as", Title: title("save-as", "Save as …"), Menu: MenuFile, Keys: keys(ctrl|shift, fyne.KeyS), Run: func(d *Desk) { d.chooseSave(nil) }},
+		{ID: "save", Title: title("save", "Save"), Menu: MenuFile, Line: true, Keys: keys(ctrl, fyne.KeyS), Run: func(d *Desk) { d.session.Save() }},
+		{ID: "save-as", Title: title("save-as", "Save as …"), Menu: MenuFile, Keys: keys(ctrl|shift, fyne.KeyS), Run: func(d *Desk) { d.session.SaveAs() }},
 		{ID: "close", Title: title("close", "Close the window"), Menu: MenuFile, Line: true, Keys: keys(ctrl, fyne.KeyW), Run: (*Desk).Close},
 
 		{ID: "quit", Title: title("quit", "Quit"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyQ), Run: func(d *Desk) { d.house.Quit() }},
@@ -57,8 +57,8 @@ func commandTable() []Command {
 		{ID: "zoom-in", Title: title("zoom-in", "Nearer"), Menu: MenuView, Keys: append(keys(ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func(d *Desk) { d.board.ZoomIn() }},
 		{ID: "zoom-out", Title: title("zoom-out", "Farther"), Menu: MenuView, Keys: append(keys(ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func(d *Desk) { d.board.ZoomOut() }},
 		{ID: "zoom-selected", Title: title("zoom-selected", "Go to what is chosen"), Menu: MenuView, Keys: keys(0, fyne.KeyG), Can: (*Desk).hasSelection, Run: (*Desk).goToSelected},
-		{ID: "level-up", Title: title("level-up", "Level above"), Menu: MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func(d *Desk) bool { return d.levelBy(1) != "" }, Run: func(d *Desk) { d.doc.SetLevel(d.levelBy(1)) }},
-		{ID: "level-down", Title: title("level-down", "Level below"), Menu: MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func(d *Desk) bool { return d.levelBy(-1) != "" }, Run: func(d *Desk) { d.doc.SetLevel(d.levelBy(-1)) }},
+		{ID: "level-up", Title: title("level-up", "Level above"), Menu: MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func(d *Desk) bool { return d.levelBy(1) != "" }, Run: func(d *Desk) { d.doc().SetLevel(d.levelBy(1)) }},
+		{ID: "level-down", Title: title("level-down", "Level below"), Menu: MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func(d *Desk) bool { return d.levelBy(-1) != "" }, Run: func(d *Desk) { d.doc().SetLevel(d.levelBy(-1)) }},
 		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func(d *Desk) bool { return d.prefs.unfold() }, Run: func(d *Desk) { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
 		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: MenuView, Keys: keys(0, fyne.KeyI), On: func(d *Desk) bool { return d.prefs.cards() }, Run: func(d *Desk) { d.prefs.setCards(!d.prefs.cards()); d.showPanels() }},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: MenuView, Keys: keys(0, fyne.KeyF11), On: func(d *Desk) bool { return d.window.FullScreen() }, Run: func(d *Desk) { d.window.SetFullScreen(!d.window.FullScreen()) }},
@@ -130,7 +130,7 @@ func settings() (all []Command) {
 	} {
 		all = append(all, Command{
 			ID: u.name.ID, Title: u.name, Menu: MenuView, Sub: subUnits,
-			On:  func(d *Desk) bool { return d.doc.System() == u.system },
+			On:  func(d *Desk) bool { return d.doc().System() == u.system },
 			Run: func(d *Desk) { d.setUnits(u.system) },
 		})
 	}

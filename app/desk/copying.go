@@ -8,7 +8,7 @@ import (
 // copyOpening keeps the chosen opening, so that its like can be set elsewhere, in any
 // window.
 func (d *Desk) copyOpening() {
-	o, _ := d.doc.Plan().Opening(d.doc.Selection()[0])
+	o, _ := d.doc().Plan().Opening(d.doc().Selection()[0])
 	if o == nil {
 		return
 	}
@@ -23,7 +23,7 @@ func (d *Desk) hasCopied() bool { return d.house.copied != nil }
 // and status go along; its circuit only where this plan has it.
 func (d *Desk) takeCopied() {
 	sample := *d.house.copied
-	if _, has := d.doc.Plan().Circuits.Get(sample.Circuit); !has {
+	if _, has := d.doc().Plan().Circuits.Get(sample.Circuit); !has {
 		sample.Circuit = ""
 	}
 	sample.Extra = plan.Extra{}

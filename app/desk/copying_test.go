@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/tool"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -17,9 +18,9 @@ import (
 func TestAnOpeningIsCopiedAndSetElsewhere(t *testing.T) {
 	b := newBench(t)
 	den := b.room(14*unit.Foot, 12*unit.Foot)
-	north := b.doc.Index().RoomOf(den).Sides[0].ID
+	north := b.doc().Index().RoomOf(den).Sides[0].ID
 	o := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 4*unit.Foot))
-	o.ID, o.Height, o.Status, o.Note = newID(plan.KindOpening), plan.CentreAt(30*unit.Inch), plan.StatusExisting, "by the desk"
+	o.ID, o.Height, o.Status, o.Note = work.NewID(plan.KindOpening), plan.CentreAt(30*unit.Inch), plan.StatusExisting, "by the desk"
 	if err := b.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
@@ -32,11 +33,11 @@ func TestAnOpeningIsCopiedAndSetElsewhere(t *testing.T) {
 	p := tool.Pointer{At: geom.Point{X: 9 * unit.Foot, Y: unit.Inch}, Reach: 2 * unit.Inch}
 	b.tool().Move(b.table, p)
 	b.tool().Down(b.table, p)
-	made, _ := b.doc.Plan().Opening(b.doc.Selection()[0])
+	made, _ := b.doc().Plan().Opening(b.doc().Selection()[0])
 	if made == nil || made.ID == o.ID {
 		t.Fatal("no copy was set")
 	}
-	was, _ := b.doc.Plan().Opening(o.ID)
+	was, _ := b.doc().Plan().Opening(o.ID)
 	if made.Height != was.Height || made.Status != was.Status || made.Note != was.Note || made.Assembly.Code != was.Assembly.Code {
 		t.Errorf("the copy is %+v, of %+v", made, was)
 	}

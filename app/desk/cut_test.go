@@ -11,6 +11,7 @@ import (
 	"studbay/app/demo"
 	"studbay/app/look"
 	"studbay/plan"
+	"studbay/plan/file"
 )
 
 // cutTexts lists the texts in sight that their places cut.
@@ -56,7 +57,7 @@ func TestNoWordsAreCut(t *testing.T) {
 			b.window.Resize(fyne.NewSize(width, 768))
 			b.prefs.setLanguage(tag)
 			b.house.rebuilt()
-			b.replace(p, "", b.doc.stamp)
+			b.session.Replace(p, "", file.Stamp{})
 			b.checked()
 			b.cutNowhere(fmt.Sprintf("%s, %v wide, %s", tag, width, made.Name))
 		}
@@ -81,7 +82,7 @@ func (b *bench) cutNowhere(name string) {
 	b.Select()
 	openFolds(b.column.object)
 	look("card of the plan", b.column.object)
-	for _, id := range everything(b.doc.Plan()) {
+	for _, id := range everything(b.doc().Plan()) {
 		b.Select(id)
 		openFolds(b.column.object)
 		look("card of "+string(id), b.column.object)

@@ -1,16 +1,13 @@
 package desk
 
 import (
-	"crypto/rand"
-	"time"
-
 	"fyne.io/fyne/v2"
 
 	"studbay/app/board"
 	"studbay/app/look"
 	"studbay/app/tool"
+	"studbay/app/work"
 	"studbay/plan"
-	"studbay/plan/file"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -22,7 +19,7 @@ type Desk struct {
 	window   fyne.Window
 	prefs    prefs
 	house    *House
-	doc      *Document
+	session  *work.Session
 	voice    words.Voice
 	commands []Command
 	// shortcuts holds the commands by the toolkit's name of their keys.
@@ -54,16 +51,8 @@ type Desk struct {
 	status  *status
 	blank   *blank
 
-	open   *raised     // what stands above the window, or nil
-	claim  *file.Claim // of the document's file, or nil
-	saving *save       // under way, or nil
-	// afterSave is what waits for that to end, and afterDrag what waits for a drag to, or
-	// nil.
-	afterSave []func()
-	afterDrag func()
-	busy      func()    // cancels the export under way, or nil
-	asked     time.Time // when the file on disk was looked at last
-	closed    bool
+	open *raised // what stands above the window, or nil
+	busy func()  // cancels the export under way, or nil
 }
 
 // newDesk makes a window with an empty plan.
@@ -77,7 +66,7 @@ func newDesk(h *House) *Desk {
 	d.table = &table{desk: d}
 	d.tools = toolTable()
 	d.commands = append(toolCommands(d.tools), commandTable()...)
-	d.doc = newDocument(d.emptyPlan(), h.post, d.changed)
+	d.session = work.NewSession(h.shop, user{d}, d.prefs.units(), d.changed)
 	d.build()
 	d.listen()
 	d.window.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { d.dropped(files) })
@@ -131,7 +120,7 @@ func (d *Desk) hold(by fyne.Position) {
 // hides reports whether part of the level, as it lies in the window now, would be outside
 // of a board at a place.
 func (d *Desk) hides(at panel) bool {
-	box, ok := d.doc.Index().Extent(d.doc.Level())
+	box, ok := d.doc().Index().Extent(d.doc().Level())
 	if !ok {
 		return false
 	}
@@ -150,45 +139,25 @@ func (d *Desk) showPanels() {
 	d.shell.show(d.panels())
 }
 
-// emptyPlan is what a new document begins with, in the units of the one before.
-func (d *Desk) emptyPlan() plan.Plan {
-	p := plan.New(d.say("plan.untitled", "Untitled plan"), newID(plan.KindLevel))
-	p.Levels[0].Name = d.say("level.ground", "Ground floor")
-	header := *p.Header
-	header.Units = unitsName(d.prefs.units())
-	if d.doc != nil {
-		header.Units = unitsName(d.doc.System())
-	}
-	p.Header = &header
-	return p
-}
-
-// newID makes a fresh ID; the system's random does not fail.
-func newID(kind byte) plan.ID {
-	id, err := plan.NewID(kind, rand.Reader)
-	if err != nil {
-		panic(err)
-	}
-	return id
-}
+// doc returns the document in the window.
+func (d *Desk) doc() *work.Document { return d.session.Doc() }
 
 // changed is told what of the document is another than before.
-func (d *Desk) changed(what Changed) {
-	if d.closed || d.board == nil {
+func (d *Desk) changed(what work.Changed) {
+	if d.board == nil {
 		return
 	}
-	if what&PlanChanged != 0 {
-		d.unitsAre(d.doc.System())
-		d.keep()
+	if what&work.PlanChanged != 0 {
+		d.unitsAre(d.doc().System())
 	}
-	if what&(PlanChanged|SelectionChanged|FindingsChanged|LevelChanged) != 0 {
+	if what&(work.PlanChanged|work.SelectionChanged|work.FindingsChanged|work.LevelChanged) != 0 {
 		d.showPicture()
 		d.pace.refresh()
 		d.pane.refresh()
 		d.strip.refresh()
 		d.blank.refresh()
 	}
-	if what&LevelChanged != 0 {
+	if what&work.LevelChanged != 0 {
 		d.fit()
 	}
 	d.refreshMenus()
@@ -207,7 +176,7 @@ func (d *Desk) unitsAre(s unit.System) {
 }
 
 func (d *Desk) refreshAll() {
-	d.changed(PlanChanged | FindingsChanged | SelectionChanged | FileChanged)
+	d.changed(work.PlanChanged | work.FindingsChanged | work.SelectionChanged | work.FileChanged)
 	d.rail.refresh()
 	d.showHint()
 }
@@ -215,8 +184,8 @@ func (d *Desk) refreshAll() {
 // showPicture brings the board and the unfolded room up to the document.
 func (d *Desk) showPicture() {
 	pic := board.Picture{
-		Index: d.doc.Index(), Level: d.doc.Level(), Findings: d.doc.Findings(),
-		Selected: d.doc.Selection(), Theme: *look.Current(), Voice: d.voice, Preview: d.preview,
+		Index: d.doc().Index(), Level: d.doc().Level(), Findings: d.doc().Findings(),
+		Selected: d.doc().Selection(), Theme: *look.Current(), Voice: d.voice, Preview: d.preview,
 	}
 	d.board.SetPicture(pic)
 	room, side := d.roomInHand()
@@ -253,8 +222,8 @@ func (d *Desk) setDatum(to plan.Datum) {
 
 // windowTitle is what the desktop shows of the window.
 func (d *Desk) windowTitle() string {
-	title := d.doc.Title() + " · " + appName
-	if d.doc.IsDirty() {
+	title := d.doc().Title() + " · " + appName
+	if d.doc().IsDirty() {
 		return "• " + title
 	}
 	return title
@@ -263,20 +232,20 @@ func (d *Desk) windowTitle() string {
 // stateText says whether the plan is saved.
 func (d *Desk) stateText() string {
 	switch {
-	case d.doc.IsDirty():
+	case d.doc().IsDirty():
 		return d.say("state.dirty", "· not saved")
-	case d.doc.Path() == "":
+	case d.doc().Path() == "":
 		return ""
 	}
-	return d.say("state.saved", "· saved {0}", d.doc.stamp.ModTime.Format("15:04"))
+	return d.say("state.saved", "· saved {0}", d.doc().SavedAt().Format("15:04"))
 }
 
 // editionText says what the plan is checked by.
 func (d *Desk) editionText() string {
-	if err := d.doc.CheckError(); err != nil {
+	if err := d.doc().CheckError(); err != nil {
 		return d.say("edition.trouble", "Not checked")
 	}
-	figures := d.doc.Result().Figures
+	figures := d.doc().Result().Figures
 	switch {
 	case figures == nil:
 		return ""
@@ -286,32 +255,6 @@ func (d *Desk) editionText() string {
 		return d.say("edition.amended-one", "{0} · 1 amendment", figures.Title)
 	}
 	return d.say("edition.amended", "{0} · {1} amendments", figures.Title, len(figures.Amendments))
-}
-
-// keep offers the plan to the recovery, so that a kill loses little.
-func (d *Desk) keep() {
-	if d.house.autosave == nil || !d.doc.IsDirty() {
-		return
-	}
-	d.house.autosave.Offer(d.doc.unsaved(time.Now()))
-}
-
-// forget drops the document from the recovery.
-func (d *Desk) forget() {
-	if d.house.autosave != nil {
-		d.house.autosave.Forget(d.doc.name)
-	}
-}
-
-// replace shows another document in this window.
-func (d *Desk) replace(p plan.Plan, path string, stamp file.Stamp) {
-	d.tool().Leave(d.table)
-	d.doc.close()
-	d.preview, d.said, d.lastRoom = tool.Preview{}, words.Text{}, ""
-	d.doc = newDocument(p, d.house.post, d.changed)
-	d.doc.opened(path, stamp)
-	d.refreshAll()
-	d.fit()
 }
 
 // boxOf returns where a finding is: its stretches, its opening or its room.

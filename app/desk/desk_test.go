@@ -10,7 +10,7 @@ import (
 
 	"studbay/app/card"
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -50,8 +50,8 @@ func newBench(t *testing.T) *bench {
 	b := &bench{t: t, queue: make(chan func(), 10_000)}
 	queued := queuedApp{app, queuedDriver{app.Driver(), b.queue}}
 	fyne.SetCurrentApp(queued)
-	h := &House{app: queued, claims: t.TempDir(), post: fyne.Do}
-	h.openRecovery(t.TempDir())
+	h := &House{app: queued, post: fyne.Do}
+	h.shop = work.NewShop(t.TempDir(), h.post, h.keepFailed)
 	h.applyTheme()
 	b.Desk = newDesk(h)
 	h.desks = append(h.desks, b.Desk)
@@ -75,18 +75,12 @@ func (b *bench) until(what string, done func() bool) {
 	}
 }
 
-// written waits for the saving under way.
-func (b *bench) written() {
-	b.t.Helper()
-	b.until("the saving", func() bool { return b.saving == nil })
-}
-
 // checked waits for the findings of the plan as it is.
 
 func (b *bench) checked() {
 	b.t.Helper()
 	b.until("the findings", func() bool {
-		return b.doc.Result().Figures != nil && plan.Equal(b.doc.checked, b.doc.Plan())
+		return b.doc().IsChecked()
 	})
 }
 
@@ -98,7 +92,7 @@ func (b *bench) room(w, h unit.Length) plan.ID {
 		b.t.Fatal(err)
 	}
 	b.checked()
-	return b.doc.Selection()[0]
+	return b.doc().Selection()[0]
 }
 
 // words collects all text in sight.
@@ -192,25 +186,25 @@ func TestEmptyWindowTeaches(t *testing.T) {
 func TestFindingGoesToItsPlaceAndItsRemedyClearsIt(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	all := b.doc.Result().All()
+	all := b.doc().Result().All()
 	if len(all) == 0 || len(all[0].Stretches) == 0 {
 		t.Fatalf("a room without receptacles has findings %v, want a stretch not served", all)
 	}
 	b.Select()
 	b.press(b.column.object, b.voice.Say(all[0].Message))
-	if len(b.doc.Selection()) != 1 {
-		t.Fatalf("a pressed finding chooses %v, want one thing", b.doc.Selection())
+	if len(b.doc().Selection()) != 1 {
+		t.Fatalf("a pressed finding chooses %v, want one thing", b.doc().Selection())
 	}
 	if len(all[0].Remedies) == 0 {
 		t.Fatal("no remedy is offered")
 	}
-	before := b.doc.Plan()
+	before := b.doc().Plan()
 	b.press(b.column.object, b.voice.Say(all[0].Remedies[0].Label))
-	if plan.Equal(before, b.doc.Plan()) {
+	if plan.Equal(before, b.doc().Plan()) {
 		t.Error("the remedy left the plan as it was")
 	}
 	b.shortcut(ctrl, fyne.KeyZ)
-	if !plan.Equal(before, b.doc.Plan()) {
+	if !plan.Equal(before, b.doc().Plan()) {
 		t.Error("one undo does not take the remedy back")
 	}
 }
@@ -250,17 +244,3 @@ func TestUnitsChangeWhatCardsSay(t *testing.T) {
 }
 
 var _ card.Window = (*Desk)(nil)
-
-func TestStaleFindingsAreDropped(t *testing.T) {
-	var posted []func()
-	var taken []*plan.Index
-	c := startChecking(func(f func()) { posted = append(posted, f) }, func(r checkResult) { taken = append(taken, r.of) })
-	old := plan.NewIndex(plan.New("old", newID(plan.KindLevel)))
-	now := plan.NewIndex(plan.New("new", newID(plan.KindLevel)))
-	c.latest = now
-	c.deliver(checkResult{of: old})
-	c.deliver(checkResult{of: now, result: fill.Result{}})
-	if len(taken) != 1 || taken[0] != now {
-		t.Errorf("taken %d results, want only those of the plan asked for last", len(taken))
-	}
-}

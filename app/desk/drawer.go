@@ -157,7 +157,7 @@ func (w *drawer) row(k *part.Kind, said string) fyne.CanvasObject {
 		return kindPicture(k, width, height, p)
 	})
 	height := ""
-	if h := k.UsualHeight(w.desk.doc.System()); h > 0 {
+	if h := k.UsualHeight(w.desk.doc().System()); h > 0 {
 		height = w.desk.say("plain", "{0}", words.Height(h))
 	}
 	high := look.NewText(height, look.Second)

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/plan/file"
 	"studbay/plan/words"
 	"studbay/render/paint"
@@ -35,10 +36,10 @@ func (d *Desk) export(job sheetJob) {
 	})
 	shown = d.raise(look.Column(look.Grid,
 		look.NewParagraph(d.say("export.title", "Drawing the sheets"), look.Title, width),
-		look.NewParagraph(shortPath(job.path), look.Second, width), bar, buttonRow(stop)))
+		look.NewParagraph(work.ShortPath(job.path), look.Second, width), bar, buttonRow(stop)))
 	d.window.Canvas().Focus(stop)
 	d.busy = cancel
-	options := paint.Options{Title: d.doc.Title(), Date: d.planDate(), DPI: job.dpi, Progress: func(share float64) {
+	options := paint.Options{Title: d.doc().Title(), Date: d.planDate(), DPI: job.dpi, Progress: func(share float64) {
 		d.house.post(func() { bar.SetValue(share) })
 	}}
 	go func() {
@@ -53,7 +54,7 @@ func (d *Desk) export(job sheetJob) {
 
 // planDate is the plan's own, so that one plan gives the same file each time.
 func (d *Desk) planDate() time.Time {
-	if h := d.doc.Plan().Header; h != nil {
+	if h := d.doc().Plan().Header; h != nil {
 		date, _ := time.Parse(time.DateOnly, h.Date)
 		return date
 	}
@@ -62,13 +63,13 @@ func (d *Desk) planDate() time.Time {
 
 func (d *Desk) exported(path string, files []string, err error) {
 	switch {
-	case errors.Is(err, context.Canceled) || d.closed:
+	case errors.Is(err, context.Canceled) || d.session.IsClosed():
 	case err != nil:
 		d.trouble(d.say("export.failed", "The sheets could not be exported"), file.NotWritten(path, err))
 	default:
 		lines := make([]string, len(files))
 		for i, f := range files {
-			lines[i] = shortPath(f)
+			lines[i] = work.ShortPath(f)
 		}
 		d.tellWritten(files[0], strings.Join(lines, "\n"))
 	}
@@ -84,17 +85,17 @@ func (d *Desk) cancelExport() {
 // exportSchedule asks for a file and writes the schedule of openings to it, in the form
 // of the file's ending.
 func (d *Desk) exportSchedule(extension string) {
-	d.commitField()
+	d.window.Canvas().Unfocus()
 	d.choose(choosing{
 		title: d.say("schedule.choose", "Write the opening schedule to"), yes: d.say("answer.write", "Write"),
-		name: fileName(d.doc.Title()) + extension, extensions: []string{extension},
+		name: work.FileName(d.doc().Title()) + extension, extensions: []string{extension},
 	}, func(path string) {
-		path = withExtension(path, extension)
-		rows := tables.Schedule(d.doc.Index(), d.doc.Result(), words.Voice{Catalogue: d.voice.Catalogue, System: d.doc.System()})
+		path = work.WithExtension(path, extension)
+		rows := tables.Schedule(d.doc().Index(), d.doc().Result(), words.Voice{Catalogue: d.voice.Catalogue, System: d.doc().System()})
 		if err := tables.Save(path, rows); err != nil {
 			d.trouble(d.say("schedule.failed", "The schedule could not be written"), file.NotWritten(path, err))
 			return
 		}
-		d.tellWritten(path, shortPath(path))
+		d.tellWritten(path, work.ShortPath(path))
 	})
 }

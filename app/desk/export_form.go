@@ -8,6 +8,7 @@ import (
 
 	"studbay/app/card"
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/sheet"
@@ -43,11 +44,11 @@ const fieldsWidth = 300
 
 // askExport shows the dialog.
 func (d *Desk) askExport() {
-	d.commitField()
+	d.window.Canvas().Unfocus()
 	f := &exportForm{desk: d, form: d.prefs.exportForm(), dpi: d.prefs.exportDPI()}
 	var err error
-	if f.paper, err = sheet.PaperNamed(d.prefs.paper()); err != nil || f.paper.System != d.doc.System() {
-		f.paper = sheet.UsualPaper(d.doc.System())
+	if f.paper, err = sheet.PaperNamed(d.prefs.paper()); err != nil || f.paper.System != d.doc().System() {
+		f.paper = sheet.UsualPaper(d.doc().System())
 	}
 	f.build()
 	f.layOut()
@@ -111,7 +112,7 @@ func (f *exportForm) papers() (options []card.Option) {
 func (f *exportForm) scales() []card.Option {
 	options := []card.Option{f.option(f.desk.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = sheet.Scale{} })}
 	for _, s := range sheet.Scales {
-		if s.System == f.desk.doc.System() {
+		if s.System == f.desk.doc().System() {
 			options = append(options, f.option(s.Words(), s == f.scale, true, func() { f.scale = s }))
 		}
 	}
@@ -181,7 +182,7 @@ func (f *exportForm) update() {
 func (f *exportForm) layOut() {
 	d := f.desk
 	f.job++
-	job, ix, result := f.job, d.doc.Index(), d.doc.Result()
+	job, ix, result := f.job, d.doc().Index(), d.doc().Result()
 	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: d.voice}
 	f.pages, f.only = nil, 0
 	f.say("")
@@ -245,8 +246,8 @@ func (f *exportForm) next() {
 	f.shown.lower()
 	d.choose(choosing{
 		title: d.say("export.choose", "Write the sheets to"), yes: d.say("answer.write", "Write"),
-		name: fileName(d.doc.Title()) + f.form, extensions: []string{f.form},
+		name: work.FileName(d.doc().Title()) + f.form, extensions: []string{f.form},
 	}, func(path string) {
-		d.export(sheetJob{pages: pages, path: withExtension(path, f.form), dpi: f.dpi})
+		d.export(sheetJob{pages: pages, path: work.WithExtension(path, f.form), dpi: f.dpi})
 	})
 }

@@ -125,11 +125,10 @@ func TestANewPlanKeepsTheUnitsOfTheOneBefore(t *testing.T) {
 	b := newBench(t)
 	b.setUnits(unit.Metric)
 	b.prefs.setUnits(unit.Imperial) // as where a metric plan was opened
-	b.forget()
-	b.doc.savedAs("", b.doc.stamp, b.doc.Plan())
 	b.status.showPlace(geom.Point{X: 3 * unit.Foot, Y: 5 * unit.Foot}, true)
-	b.New()
-	if b.doc.System() != unit.Metric {
+	b.run("new")
+	b.press(b.dialog(), "Do not save")
+	if b.doc().System() != unit.Metric {
 		t.Error("the new plan is in other units than the one before")
 	}
 	if said := b.status.place.Words(); !strings.Contains(said, "m") || strings.Contains(said, `"`) {

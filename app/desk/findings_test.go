@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -31,7 +32,7 @@ func TestFindingsAreGoneThroughByKeys(t *testing.T) {
 	}
 	b.checked()
 	b.Select()
-	all := b.doc.Result().All()
+	all := b.doc().Result().All()
 	if len(all) < 2 {
 		t.Fatalf("two empty rooms have %d findings, want one each at least", len(all))
 	}
@@ -46,8 +47,8 @@ func TestFindingsAreGoneThroughByKeys(t *testing.T) {
 		t.Fatal("down stays on the first finding")
 	}
 	b.pressKeys(fyne.KeyReturn)
-	if len(b.doc.Selection()) != 1 {
-		t.Errorf("Enter chose %v, want the finding's room", b.doc.Selection())
+	if len(b.doc().Selection()) != 1 {
+		t.Errorf("Enter chose %v, want the finding's room", b.doc().Selection())
 	}
 	if b.window.Canvas().Focused() != second {
 		t.Error("going to a finding takes the list out of hand")
@@ -68,9 +69,9 @@ func TestTheFirstRemedyIsTakenByKeys(t *testing.T) {
 	if item := b.item(MenuCheck, "Remedy: "); item.Disabled || !strings.Contains(item.Label, b.voice.Say(f.Remedies[0].Label)) {
 		t.Errorf("the menu says %q, want what the remedy does", item.Label)
 	}
-	before := b.doc.Plan()
+	before := b.doc().Plan()
 	b.shortcut(ctrl, fyne.KeyReturn)
-	if plan.Equal(before, b.doc.Plan()) {
+	if plan.Equal(before, b.doc().Plan()) {
 		t.Error("the remedy left the plan as it was")
 	}
 	b.Select()
@@ -94,17 +95,17 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 	entries[1].SetText("city code")
 	b.press(form, "Put it in force")
 	b.noDialog()
-	if n := b.doc.Plan().Amendments.Len(); n != 1 {
+	if n := b.doc().Plan().Amendments.Len(); n != 1 {
 		t.Fatalf("%d amendments, want 1", n)
 	}
-	for a := range b.doc.Plan().Amendments.All() {
+	for a := range b.doc().Plan().Amendments.All() {
 		if a.Figure != "receptacle-max-height" || a.Value != "60" || a.Reason != "city code" {
 			t.Errorf("the amendment is %+v", a)
 		}
 		b.Select(a.ID)
 	}
 	b.press(b.column.object, "Take it back")
-	if n := b.doc.Plan().Amendments.Len(); n != 0 {
+	if n := b.doc().Plan().Amendments.Len(); n != 0 {
 		t.Errorf("%d amendments after taking it back", n)
 	}
 	b.Run("amend-rule")
@@ -112,7 +113,7 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 	b.entries(form)[0].SetText("not adopted here")
 	b.press(form, "Switch it off")
 	b.noDialog()
-	for a := range b.doc.Plan().Amendments.All() {
+	for a := range b.doc().Plan().Amendments.All() {
 		if a.Rule == "" || a.Reason != "not adopted here" {
 			t.Errorf("the amendment is %+v", a)
 		}
@@ -148,9 +149,9 @@ func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
 func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 	b := newBench(t)
 	room := b.room(14*unit.Foot, 12*unit.Foot)
-	ref := b.doc.Index().RoomOf(room)
-	counter := plan.Fixture{ID: newID(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(ref.Sides[0].ID, 0), Width: 6 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
-	door := plan.Break{ID: newID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(ref.Sides[2].ID, 5*unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft}
+	ref := b.doc().Index().RoomOf(room)
+	counter := plan.Fixture{ID: work.NewID(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(ref.Sides[0].ID, 0), Width: 6 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
+	door := plan.Break{ID: work.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(ref.Sides[2].ID, 5*unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft}
 	for _, e := range []plan.Edit{plan.AddFixture{Fixture: counter}, plan.AddBreak{Break: door}} {
 		if err := b.Do(e); err != nil {
 			t.Fatal(err)
@@ -165,7 +166,7 @@ func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 		}
 		b.checked()
 	}
-	for _, f := range b.doc.Findings() {
+	for _, f := range b.doc().Findings() {
 		if len(f.Remedies) > 0 {
 			t.Errorf("%s is left, with a remedy", b.voice.Say(f.Message))
 		}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"studbay/app/tool"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -14,7 +15,7 @@ import (
 // askRoom asks for a room's width and depth and stands it beside what is there.
 func (d *Desk) askRoom() {
 	width, depth := "14'", "12'"
-	if d.doc.System() == unit.Metric {
+	if d.doc().System() == unit.Metric {
 		width, depth = "4.2 m", "3.6 m"
 	}
 	d.form(d.say("room-form.title", "A room by width × depth"), d.say("room-form.body", "Measured inside, between the finished faces."),
@@ -32,7 +33,7 @@ func (d *Desk) askRoom() {
 // freePlace returns where the top left corner of another room would stand.
 func (d *Desk) freePlace() (at geom.Point) {
 	isFirst := true
-	for r := range d.doc.Plan().Level(d.doc.Level()).Rooms.All() {
+	for r := range d.doc().Plan().Level(d.doc().Level()).Rooms.All() {
 		box := r.Outline().Box()
 		if right := box.Max.X + tool.PartitionOf(r.Sides[0]); isFirst || right > at.X {
 			at, isFirst = geom.Point{X: right, Y: box.Min.Y}, false
@@ -48,11 +49,11 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 	corners := geom.Polygon{at, {X: at.X + w, Y: at.Y}, {X: at.X + w, Y: at.Y + h}, {X: at.X, Y: at.Y + h}}
 	sides := make([]plan.ID, len(corners))
 	for i := range sides {
-		sides[i] = newID(plan.KindSide)
+		sides[i] = work.NewID(plan.KindSide)
 	}
-	id := newID(plan.KindRoom)
-	room := fill.NewRoom(d.doc.System(), id, name, corners, sides)
-	if err := d.Do(plan.AddRoom{Level: d.doc.Level(), Room: room}); err != nil {
+	id := work.NewID(plan.KindRoom)
+	room := fill.NewRoom(d.doc().System(), id, name, corners, sides)
+	if err := d.Do(plan.AddRoom{Level: d.doc().Level(), Room: room}); err != nil {
 		return err
 	}
 	d.Select(id)
@@ -62,13 +63,13 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 
 // askCopies asks how many copies of an opening to set and how far apart.
 func (d *Desk) askCopies() {
-	id := d.doc.Selection()[0]
-	if o, _ := d.doc.Plan().Opening(id); o != nil && (o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor) {
+	id := d.doc().Selection()[0]
+	if o, _ := d.doc().Plan().Opening(id); o != nil && (o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor) {
 		d.askGrid(o)
 		return
 	}
 	spacing := "6'"
-	if d.doc.System() == unit.Metric {
+	if d.doc().System() == unit.Metric {
 		spacing = "1.8 m"
 	}
 	d.form(d.say("copies.title", "Copy along the face"), d.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
@@ -90,10 +91,10 @@ func (d *Desk) askCircuit() {
 		{label: d.say("circuit.amps", "Amperes"), text: "20", check: d.isCount},
 	}, func(texts []string) error {
 		amps, _ := d.countOf(texts[2]) // checked at its line
-		id := newID(plan.KindCircuit)
+		id := work.NewID(plan.KindCircuit)
 		edits := []plan.Edit{plan.AddCircuit{Circuit: plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
-		for _, chosen := range d.doc.Selection() {
-			if o, _ := d.doc.Plan().Opening(chosen); o != nil {
+		for _, chosen := range d.doc().Selection() {
+			if o, _ := d.doc().Plan().Opening(chosen); o != nil {
 				on := *o
 				on.Circuit = id
 				edits = append(edits, plan.ChangeOpening{Opening: on})
@@ -109,8 +110,8 @@ func (d *Desk) askDecision() {
 		d.say("decision.yes", "Write it down"), []asked{
 			{label: d.say("decision.question", "What is open"), hint: d.say("decision.hint", "such as: how thick is the tile?"), check: d.isSaid(d.say("decision.hint", "such as: how thick is the tile?"))},
 		}, func(texts []string) error {
-			about := append([]plan.ID{}, d.doc.Selection()...)
-			return d.Do(plan.AddDecision{Decision: plan.Decision{ID: newID(plan.KindDecision), Question: texts[0], About: about}})
+			about := append([]plan.ID{}, d.doc().Selection()...)
+			return d.Do(plan.AddDecision{Decision: plan.Decision{ID: work.NewID(plan.KindDecision), Question: texts[0], About: about}})
 		})
 }
 
@@ -125,14 +126,14 @@ func (d *Desk) askWaiver() {
 			{label: d.say("waiver.reason", "Reason"), hint: d.say("waiver.reason.hint", "such as: a built-in bench stands there"), check: d.isSaid(d.say("waiver.reason.hint", "such as: a built-in bench stands there"))},
 			{label: d.say("waiver.by", "Who decided")},
 		}, func(texts []string) error {
-			return d.Do(plan.AddWaiver{Waiver: plan.Waiver{ID: newID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
+			return d.Do(plan.AddWaiver{Waiver: plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
 		})
 }
 
 // nextCircuit suggests the number after the greatest in use.
 func (d *Desk) nextCircuit() string {
 	most := 0
-	for c := range d.doc.Plan().Circuits.All() {
+	for c := range d.doc().Plan().Circuits.All() {
 		if n, err := strconv.Atoi(c.Number); err == nil {
 			most = max(most, n)
 		}

@@ -3,6 +3,7 @@ package desk
 import (
 	"testing"
 
+	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -11,17 +12,17 @@ import (
 func TestTheNextRoomStandsBesideTheLast(t *testing.T) {
 	b := newBench(t)
 	den := b.room(14*unit.Foot, 12*unit.Foot)
-	north := b.doc.Index().RoomOf(den).Sides[0].ID
+	north := b.doc().Index().RoomOf(den).Sides[0].ID
 	door := plan.Break{
-		ID: newID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(north, 3*unit.Foot),
+		ID: work.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(north, 3*unit.Foot),
 		Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft, Swing: plan.SwingOut,
 	}
 	if err := b.Do(plan.AddBreak{Break: door}); err != nil {
 		t.Fatal(err)
 	}
-	was := b.doc.Index().RoomOf(den).Outline().Box()
+	was := b.doc().Index().RoomOf(den).Outline().Box()
 	hall := b.room(6*unit.Foot, 5*unit.Foot)
-	next := b.doc.Index().RoomOf(hall).Outline().Box()
+	next := b.doc().Index().RoomOf(hall).Outline().Box()
 	if gap := next.Min.X - was.Max.X; next.Min.Y != was.Min.Y || gap != 9*unit.Inch/2 {
 		t.Errorf("it stands %s to the right and %s down", unit.Imperial.Format(gap), unit.Imperial.Format(next.Min.Y-was.Min.Y))
 	}

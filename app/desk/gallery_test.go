@@ -14,6 +14,7 @@ import (
 
 	"studbay/app/card"
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/file"
@@ -26,7 +27,7 @@ var scenes = []struct {
 	name string
 	show func(*bench)
 }{
-	{"empty", func(b *bench) { b.replace(b.emptyPlan(), "", file.Stamp{}) }},
+	{"empty", func(b *bench) { b.session.Replace(b.emptyPlan(), "", file.Stamp{}) }},
 	{"nothing chosen", func(b *bench) {}},
 	{"opening that fits", func(b *bench) { b.choose(b.openingOf("switch")) }},
 	{"opening with a finding", func(b *bench) { b.choose(b.found("box-fill").Opening) }},
@@ -65,8 +66,7 @@ var scenes = []struct {
 		b.trouble(b.say("export.failed", "The sheets could not be written"), errors.New("no space left"))
 	}},
 	{"recovery", func(b *bench) {
-		b.house.left = []file.Unsaved{{Plan: b.doc.Plan(), Path: filepath.Join(b.t.TempDir(), "lake cottage.studbay"), Time: time.Date(2026, 3, 4, 17, 5, 0, 0, time.Local)}}
-		b.offerRecovery()
+		b.session.Offer(file.Unsaved{Plan: b.doc().Plan(), Path: filepath.Join(b.t.TempDir(), "lake cottage.studbay"), Time: time.Date(2026, 3, 4, 17, 5, 0, 0, time.Local)})
 	}},
 	{"menu of files", menu(MenuFile)},
 	{"menu of edits", menu(MenuEdit)},
@@ -78,6 +78,13 @@ var scenes = []struct {
 	{"tool 1", holding(0)}, {"tool 2", holding(1)}, {"tool 3", holding(2)},
 	{"tool 4", holding(3)}, {"tool 5", holding(4)}, {"tool 6", holding(5)},
 	{"tool 7", holding(6)}, {"tool 8", holding(7)},
+}
+
+// emptyPlan is what a new document begins with.
+func (b *bench) emptyPlan() plan.Plan {
+	p := plan.New(b.say("plan.untitled", "Untitled plan"), work.NewID(plan.KindLevel))
+	p.Levels[0].Name = b.say("level.ground", "Ground floor")
+	return p
 }
 
 func asking(command string) func(*bench) { return func(b *bench) { b.run(command) } }
@@ -102,7 +109,7 @@ func (b *bench) run(command string) {
 // first returns the first thing of a kind in the plan.
 func (b *bench) first(kind byte) plan.ID {
 	b.t.Helper()
-	p := b.doc.Plan()
+	p := b.doc().Plan()
 	for _, l := range p.Levels {
 		switch kind {
 		case plan.KindLevel:
@@ -147,7 +154,7 @@ func (b *bench) first(kind byte) plan.ID {
 // cable draws a cable between two openings and shows its card.
 func (b *bench) cable() {
 	b.t.Helper()
-	c := plan.Cable{ID: newID(plan.KindCable), From: b.openingOf("switch"), To: b.openingOf("duplex"), Size: 12, Wires: 2, Ground: true}
+	c := plan.Cable{ID: work.NewID(plan.KindCable), From: b.openingOf("switch"), To: b.openingOf("duplex"), Size: 12, Wires: 2, Ground: true}
 	if err := b.Do(plan.AddCable{Cable: c}); err != nil {
 		b.t.Fatal(err)
 	}
@@ -157,7 +164,7 @@ func (b *bench) cable() {
 // choose chooses one thing.
 func (b *bench) choose(id plan.ID) {
 	b.t.Helper()
-	if b.Select(id); len(b.doc.Selection()) != 1 || b.doc.Selection()[0] != id {
+	if b.Select(id); len(b.doc().Selection()) != 1 || b.doc().Selection()[0] != id {
 		b.t.Fatalf("%s cannot be chosen", id)
 	}
 }
@@ -166,7 +173,7 @@ func (b *bench) choose(id plan.ID) {
 func (b *bench) openingOf(kind string) plan.ID {
 	b.t.Helper()
 	kinds := map[string]bool{}
-	for _, o := range b.doc.Plan().Openings() {
+	for _, o := range b.doc().Plan().Openings() {
 		if o.Kind == kind {
 			return o.ID
 		}
@@ -179,7 +186,7 @@ func (b *bench) openingOf(kind string) plan.ID {
 // found returns a finding of a rule.
 func (b *bench) found(rule string) *fill.Finding {
 	b.t.Helper()
-	for _, f := range b.doc.Findings() {
+	for _, f := range b.doc().Findings() {
 		if f.Rule == rule {
 			return &f
 		}
@@ -221,8 +228,8 @@ func (b *bench) stage(cottage plan.Plan) {
 	}
 	b.open = nil
 	b.TakeTool(0)
-	if !plan.Equal(cottage, b.doc.Plan()) {
-		b.replace(cottage, "", file.Stamp{})
+	if !plan.Equal(cottage, b.doc().Plan()) {
+		b.session.Replace(cottage, "", file.Stamp{})
 		b.checked()
 	}
 	b.Select()
@@ -278,7 +285,7 @@ func TestNothingIsCutOffOrCovered(t *testing.T) {
 			b.run("demo")
 			b.run("command.units-" + tt.units)
 			b.checked()
-			cottage := b.doc.Plan()
+			cottage := b.doc().Plan()
 			for i, s := range scenes {
 				b.stage(cottage)
 				s.show(b)

@@ -3,6 +3,7 @@ package desk
 import (
 	"errors"
 
+	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -11,7 +12,7 @@ import (
 // askGrid copies an opening in a ceiling or a floor into rows, as recessed lights stand.
 func (d *Desk) askGrid(o *plan.Opening) {
 	spacing := "4'"
-	if d.doc.System() == unit.Metric {
+	if d.doc().System() == unit.Metric {
 		spacing = "1.2 m"
 	}
 	d.form(d.say("copies.title-flat", "Copy in rows"),
@@ -55,7 +56,7 @@ func gridOf(id plan.ID, across, down int, by geom.Point) plan.Edit {
 func newIDs(n int) []plan.ID {
 	ids := make([]plan.ID, n)
 	for i := range ids {
-		ids[i] = newID(plan.KindOpening)
+		ids[i] = work.NewID(plan.KindOpening)
 	}
 	return ids
 }

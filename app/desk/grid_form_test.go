@@ -3,6 +3,7 @@ package desk
 import (
 	"testing"
 
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -25,17 +26,17 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	b := newBench(t)
 	room := b.room(14*unit.Foot, 12*unit.Foot)
 	o := fill.NewOpening(unit.Imperial, "recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
-	o.ID = newID(plan.KindOpening)
+	o.ID = work.NewID(plan.KindOpening)
 	if err := b.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
 	b.choose(o.ID)
-	before := b.doc.Plan()
+	before := b.doc().Plan()
 	b.run("copy-row")
 	b.dialogSays("How many down")
 	b.sent("Set them", "3", "5'", "2", "6'")
 	at := map[geom.Point]bool{}
-	for _, o := range b.doc.Plan().Openings() {
+	for _, o := range b.doc().Plan().Openings() {
 		at[o.At.At] = true
 	}
 	for _, x := range []unit.Length{2, 7, 12} {
@@ -48,12 +49,12 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	if len(at) != 6 {
 		t.Errorf("%d lights, want 6", len(at))
 	}
-	if b.undo(); !plan.Equal(before, b.doc.Plan()) {
+	if b.undo(); !plan.Equal(before, b.doc().Plan()) {
 		t.Error("one undo does not take them back")
 	}
 	b.run("copy-row")
 	b.sent("Set them", "4", "5'", "1", "6'")
-	if !plan.Equal(before, b.doc.Plan()) {
+	if !plan.Equal(before, b.doc().Plan()) {
 		t.Error("copies were made though one would lie outside")
 	}
 	b.dialogSays("How many down")

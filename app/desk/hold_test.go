@@ -72,9 +72,9 @@ func TestAFindingInViewMovesNothing(t *testing.T) {
 	b.fit()
 	before := b.onScreen(geom.Point{})
 	var round *fill.Finding
-	for i, f := range b.doc.Findings() {
+	for i, f := range b.doc().Findings() {
 		if sidesOf(f) > 1 {
-			round = &b.doc.Findings()[i]
+			round = &b.doc().Findings()[i]
 			break
 		}
 	}
@@ -85,7 +85,7 @@ func TestAFindingInViewMovesNothing(t *testing.T) {
 	if got := b.onScreen(geom.Point{}); got != before {
 		t.Errorf("the plan moved from %v to %v", before, got)
 	}
-	if chosen := b.doc.Selection(); len(chosen) != 1 || chosen[0] != room {
+	if chosen := b.doc().Selection(); len(chosen) != 1 || chosen[0] != room {
 		t.Errorf("chosen: %v, want the room %s", chosen, room)
 	}
 }

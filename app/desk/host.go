@@ -69,7 +69,7 @@ func (h *host) PointerAt(at geom.Point, inside bool) {
 	if !inside {
 		d.dropGhost()
 	}
-	if inside && len(d.doc.Selection()) == 0 {
+	if inside && len(d.doc().Selection()) == 0 {
 		d.noteRoom(at)
 	}
 }
@@ -90,8 +90,8 @@ func (d *Desk) dropGhost() {
 
 // noteRoom remembers the room the pointer is in, for the unfolded view.
 func (d *Desk) noteRoom(at geom.Point) {
-	ix := d.doc.Index()
-	for _, id := range ix.Search(d.doc.Level(), geom.BoxOf(at)) {
+	ix := d.doc().Index()
+	for _, id := range ix.Search(d.doc().Level(), geom.BoxOf(at)) {
 		if id.Kind() != plan.KindRoom || id == d.lastRoom {
 			continue
 		}

@@ -5,14 +5,13 @@ import (
 	"path/filepath"
 	"slices"
 	"strconv"
-	"time"
 
 	"fyne.io/fyne/v2"
 	"github.com/adrg/xdg"
 
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/plan"
-	"studbay/plan/file"
 	"studbay/plan/words"
 )
 
@@ -20,60 +19,41 @@ import (
 type House struct {
 	app fyne.App
 	// post brings a function to the goroutine of the windows, from any other.
-	post     func(func())
-	desks    []*Desk
-	claims   string         // the folder of what is open
-	recovery *file.Recovery // nil where its folder cannot be used
-	autosave *file.Autosave
-	left     []file.Unsaved // of killed runs, not yet offered
-	loop     loop
-	trouble  []error       // of the recovery, not yet told
-	wishes   wishes        // of the desktop
-	copied   *plan.Opening // to be set elsewhere, from any window; or nil
+	post   func(func())
+	desks  []*Desk
+	shop   *work.Shop
+	loop   loop
+	wishes wishes        // of the desktop
+	copied *plan.Opening // to be set elsewhere, from any window; or nil
 }
-
-// autosaveAfter is how long after an edit the plan is kept.
-const autosaveAfter = 2 * time.Second
 
 // Open makes ready the program's windows: one for each plan's file named, or one with
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
 	home := filepath.Join(xdg.StateHome, "studbay")
-	h := &House{app: app, claims: filepath.Join(home, "open"), wishes: firstWishes()}
+	h := &House{app: app, wishes: firstWishes()}
 	h.post = h.loop.post
-	h.openRecovery(filepath.Join(home, "recovery"))
+	h.shop = work.NewShop(home, h.post, h.keepFailed)
 	h.applyTheme()
 	first := newDesk(h)
 	h.desks = append(h.desks, first)
 	first.window.Show()
 	for i, path := range paths {
 		if i == 0 {
-			first.OpenGuarded(path)
+			first.session.Open(path)
 			continue
 		}
-		h.NewWindow().OpenGuarded(path)
+		h.NewWindow().session.Open(path)
 	}
 	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
 	go watchWishes(func(s setting, value any) { h.post(func() { h.follow(s, value) }) })
-	go h.watch()
-	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.cameBack) })
-	first.offerRecovery()
+	go h.shop.Watch()
+	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.shop.CameBack) })
+	first.session.OfferRecovery()
 	return h
 }
 
-// openRecovery begins the keeping of unsaved plans; without it the program still works.
-func (h *House) openRecovery(folder string) {
-	recovery, err := file.OpenRecovery(folder)
-	if err != nil {
-		h.trouble = append(h.trouble, err)
-		return
-	}
-	h.recovery = recovery
-	h.autosave = file.NewAutosave(recovery, autosaveAfter, func(err error) { h.post(func() { h.keepFailed(err) }) })
-	left, problems := recovery.List()
-	h.left, h.trouble = left, append(h.trouble, problems...)
-}
-
+// keepFailed says that a safety copy could not be kept.
 func (h *House) keepFailed(err error) {
 	for _, d := range h.desks {
 		d.said = words.New("autosave.failed", "The safety copy could not be kept: {0}", d.errorText(err))
@@ -97,13 +77,6 @@ func (h *House) applyTheme() {
 		scale = float32(percent) / 100
 	}
 	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: h.wishes.mute, HighContrast: h.wishes.high})
-}
-
-// cameBack is told that the user has come back to one of the windows.
-func (h *House) cameBack() {
-	for _, d := range h.desks {
-		d.noticeChange()
-	}
 }
 
 // restyled shows every window in the theme now in force.
@@ -144,23 +117,9 @@ func (h *House) gone(d *Desk) {
 		return
 	}
 	h.loop.end()
-	if h.recovery != nil {
-		h.autosave.Flush()
-		h.recovery.Close()
-		h.recovery, h.autosave = nil, nil
-	}
+	h.shop.Close()
 }
 
 // Close ends what the windows shared. It is for after the application has run, also
 // where it was quit with windows open: what they had not saved stays in the recovery.
-func (h *House) Close() {
-	if h.recovery == nil {
-		return
-	}
-	for _, d := range h.desks {
-		d.keep()
-	}
-	h.autosave.Flush()
-	h.recovery.Close()
-	h.recovery, h.autosave = nil, nil
-}
+func (h *House) Close() { h.shop.Close() }

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/plan/words"
 )
 
@@ -150,7 +151,7 @@ func (d *Desk) withRecent(items []look.MenuItem) []look.MenuItem {
 	}
 	sub := look.MenuItem{Label: d.say("menu.recent", "Open recent")}
 	for _, path := range recent {
-		sub.Sub = append(sub.Sub, look.MenuItem{Label: shortPath(path), Do: func() { d.OpenGuarded(path) }})
+		sub.Sub = append(sub.Sub, look.MenuItem{Label: work.ShortPath(path), Do: func() { d.session.Open(path) }})
 	}
 	return slices.Insert(items, 2, sub)
 }
@@ -159,7 +160,7 @@ func (d *Desk) withRecent(items []look.MenuItem) []look.MenuItem {
 // time they open.
 func (d *Desk) refreshMenus() {
 	m := d.menus
-	m.title.SetWords(d.doc.Title())
+	m.title.SetWords(d.doc().Title())
 	m.state.SetWords(d.stateText())
 	m.edition.SetWords(d.editionText())
 	m.object.Refresh()

@@ -16,23 +16,23 @@ import (
 func TestShortcutsWaitBehindDialogs(t *testing.T) {
 	b := newBench(t)
 	b.room(12*unit.Foot, 10*unit.Foot)
-	was := b.doc.Plan()
+	was := b.doc().Plan()
 	b.showCautions()
 	b.shortcut(ctrl, fyne.KeyZ)
-	if !plan.Equal(was, b.doc.Plan()) {
+	if !plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo ran behind a dialog")
 	}
 	b.press(b.dialog(), "Understood")
 	b.shortcut(ctrl, fyne.KeyZ)
-	if plan.Equal(was, b.doc.Plan()) {
+	if plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo does not run once the dialog is gone")
 	}
-	for b.doc.History().CanUndo() {
-		b.doc.Undo()
+	for b.doc().History().CanUndo() {
+		b.doc().Undo()
 	}
-	empty := b.doc.Plan()
+	empty := b.doc().Plan()
 	b.shortcut(ctrl, fyne.KeyZ) // nothing to undo: the command may not run
-	if !plan.Equal(empty, b.doc.Plan()) {
+	if !plan.Equal(empty, b.doc().Plan()) {
 		t.Error("a command that may not run did")
 	}
 }
@@ -108,7 +108,7 @@ func TestMenusAreWorkedByKeys(t *testing.T) {
 	}
 	key(fyne.KeyDown, fyne.KeyReturn) // the first that can be chosen: Undo
 	b.noDialog()
-	if b.doc.History().CanUndo() {
+	if b.doc().History().CanUndo() {
 		t.Error("Enter did not take the step back")
 	}
 	test.Tap(b.menus.titles[MenuView])

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"studbay/app/card"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/words"
@@ -58,8 +59,8 @@ func (d *Desk) amendReason() asked {
 
 // amend puts an amendment in force that the edition can take.
 func (d *Desk) amend(a plan.Amendment) error {
-	a.ID = newID(plan.KindAmendment)
-	if err := card.CheckAmendment(d.doc.Plan().Header.Edition, a); err != nil {
+	a.ID = work.NewID(plan.KindAmendment)
+	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		return err
 	}
 	return d.Do(plan.AddAmendment{Amendment: a})
@@ -67,7 +68,7 @@ func (d *Desk) amend(a plan.Amendment) error {
 
 // amendFigure is amend for a figure, whose value may be what is wrong.
 func (d *Desk) amendFigure(a plan.Amendment) error {
-	if err := card.CheckAmendment(d.doc.Plan().Header.Edition, a); err != nil {
+	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		const value = 1 // the line of the form
 		return lineFault{value, err}
 	}

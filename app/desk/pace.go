@@ -39,7 +39,7 @@ func (p *pace) later(rest time.Duration) {
 	time.AfterFunc(rest, func() {
 		p.desk.house.post(func() {
 			p.waits = false
-			if !p.desk.closed {
+			if !p.desk.session.IsClosed() {
 				p.refresh()
 			}
 		})

@@ -4,7 +4,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -116,11 +115,3 @@ func (p prefs) cards() bool         { return p.store.BoolWithFallback("cards", t
 func (p prefs) setCards(on bool)    { p.store.SetBool("cards", on) }
 func (p prefs) lastFolder() string  { return p.store.String("folder") }
 func (p prefs) setFolder(of string) { p.store.SetString("folder", filepath.Dir(of)) }
-
-// shortPath writes a path as people know it: the home folder as ~.
-func shortPath(path string) string {
-	if home, err := os.UserHomeDir(); err == nil && strings.HasPrefix(path, home+string(filepath.Separator)) {
-		return "~" + strings.TrimPrefix(path, home)
-	}
-	return path
-}

@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -16,28 +17,28 @@ import (
 func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	b := newBench(t)
 	id := b.room(12*unit.Foot, 10*unit.Foot)
-	made := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc.Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
-	made.ID = newID(plan.KindOpening)
+	made := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc().Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
+	made.ID = work.NewID(plan.KindOpening)
 	if err := b.Do(plan.AddOpening{Opening: made}); err != nil {
 		t.Fatal(err)
 	}
 	b.Select(id)
 	b.typedKey(fyne.KeyDelete)
-	if b.doc.Index().RoomOf(id) == nil {
+	if b.doc().Index().RoomOf(id) == nil {
 		t.Fatal("the room has gone without a question")
 	}
 	if said := textOf(b.dialog()); !strings.Contains(said, "hang on it") {
 		t.Errorf("asked: %q", said)
 	}
 	b.press(b.dialog(), "Take out all of it")
-	if b.doc.Index().RoomOf(id) != nil {
+	if b.doc().Index().RoomOf(id) != nil {
 		t.Error("confirmed, the room is still there")
 	}
 	b.noDialog()
 	id = b.room(12*unit.Foot, 10*unit.Foot)
 	b.Select(id)
 	b.typedKey(fyne.KeyDelete)
-	if b.doc.Index().RoomOf(id) != nil {
+	if b.doc().Index().RoomOf(id) != nil {
 		t.Error("an empty room does not go by the key")
 	}
 }

@@ -10,7 +10,6 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/fill/code"
-	"studbay/plan/file"
 	"studbay/plan/words"
 )
 
@@ -73,7 +72,7 @@ var toolKeyRows = []struct{ does, keys words.Text }{
 
 // showRules prints what each rule looks at, from the rules themselves.
 func (d *Desk) showRules() {
-	figures := d.doc.Result().Figures
+	figures := d.doc().Result().Figures
 	if figures == nil {
 		figures = code.Latest()
 	}
@@ -108,26 +107,16 @@ func (d *Desk) showAbout() {
 }
 
 // openDemo shows the demo as a plan of its own, not saved anywhere.
-func (d *Desk) openDemo() {
-	d.guarded(func() {
-		p, err := demo.All[0].Build()
-		if err != nil {
-			d.trouble(d.say("demo.failed", "The demo could not be built"), err)
-			return
-		}
-		d.release()
-		d.replace(p, "", file.Stamp{})
-	})
-}
+func (d *Desk) openDemo() { d.session.Begin(demo.All[0].Build) }
 
 // showLevels lets another level be shown, renamed or made.
 func (d *Desk) showLevels() {
 	var items []look.MenuItem
-	for _, l := range d.doc.Plan().Levels {
-		items = append(items, look.MenuItem{Label: l.Name, Checked: l.ID == d.doc.Level(), Do: func() { d.doc.SetLevel(l.ID) }})
+	for _, l := range d.doc().Plan().Levels {
+		items = append(items, look.MenuItem{Label: l.Name, Checked: l.ID == d.doc().Level(), Do: func() { d.doc().SetLevel(l.ID) }})
 	}
 	items = append(items,
-		look.MenuItem{Label: d.say("level.card", "This level's card"), Line: true, Do: func() { d.Select(d.doc.Level()) }},
+		look.MenuItem{Label: d.say("level.card", "This level's card"), Line: true, Do: func() { d.Select(d.doc().Level()) }},
 		look.MenuItem{Label: d.say("command.add-level", "Another level"), Do: func() { d.Run("add-level") }})
 	at := d.app.Driver().AbsolutePositionForObject(d.strip.object)
 	look.ShowMenu(d.window.Canvas(), at.AddXY(look.Grid, 0), 0, items)

@@ -42,9 +42,9 @@ func newStrip(d *Desk) *strip {
 // refresh says level, scale and zoom as they are.
 func (s *strip) refresh() {
 	d := s.desk
-	p := d.doc.Plan()
+	p := d.doc().Plan()
 	for i, l := range p.Levels {
-		if l.ID == d.doc.Level() {
+		if l.ID == d.doc().Level() {
 			s.level.SetWords(l.Name)
 			s.count.SetWords(d.levelCount(i+1, len(p.Levels)))
 		}
@@ -76,7 +76,7 @@ var (
 func (s *strip) barStep() (step unit.Length, perMetre float64) {
 	perMetre = s.desk.board.Scale() * unitsPerMetre
 	steps := barStepsFeet
-	if s.desk.doc.System() == unit.Metric {
+	if s.desk.doc().System() == unit.Metric {
 		steps = barStepsMetres
 	}
 	step = steps[0]
@@ -148,7 +148,7 @@ func (u *unfoldPane) refresh() {
 
 // faceText says what the face in hand is made of.
 func (d *Desk) faceText(side plan.ID) string {
-	ref, ok := d.doc.Index().Side(side)
+	ref, ok := d.doc().Index().Side(side)
 	if !ok {
 		return ""
 	}
@@ -165,8 +165,8 @@ func (d *Desk) faceText(side plan.ID) string {
 // roomInHand returns the room the unfolded view shows, and the face in hand: of the
 // first thing chosen, else where the pointer was last in a room.
 func (d *Desk) roomInHand() (*plan.Room, plan.ID) {
-	ix := d.doc.Index()
-	for _, id := range d.doc.Selection() {
+	ix := d.doc().Index()
+	for _, id := range d.doc().Selection() {
 		if room, side := roomOf(ix, id); room != nil {
 			return room, side
 		}
@@ -174,7 +174,7 @@ func (d *Desk) roomInHand() (*plan.Room, plan.ID) {
 	if room := ix.RoomOf(d.lastRoom); room != nil {
 		return room, ""
 	}
-	return largestRoom(ix.Plan().Level(d.doc.Level())), ""
+	return largestRoom(ix.Plan().Level(d.doc().Level())), ""
 }
 
 // largestRoom returns the largest room inside of a level, or nil.
@@ -279,7 +279,7 @@ func (s *status) showPlace(p geom.Point, known bool) {
 func (s *status) refreshPlace() {
 	text := ""
 	if s.known {
-		step := s.desk.doc.System().Step()
+		step := s.desk.doc().System().Step()
 		text = s.desk.say("status.place", "{0}, {1}", s.at.X.Rounded(step), s.at.Y.Rounded(step))
 	}
 	s.place.SetWords(text)

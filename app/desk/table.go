@@ -2,6 +2,7 @@ package desk
 
 import (
 	"studbay/app/tool"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -13,12 +14,12 @@ var _ tool.Table = (*table)(nil)
 // table is what tools see of the window.
 type table struct{ desk *Desk }
 
-func (t *table) Plan() plan.Plan       { return t.desk.doc.Plan() }
-func (t *table) Index() *plan.Index    { return t.desk.doc.Index() }
-func (t *table) Level() plan.ID        { return t.desk.doc.Level() }
-func (t *table) System() unit.System   { return t.desk.doc.System() }
+func (t *table) Plan() plan.Plan       { return t.desk.doc().Plan() }
+func (t *table) Index() *plan.Index    { return t.desk.doc().Index() }
+func (t *table) Level() plan.ID        { return t.desk.doc().Level() }
+func (t *table) System() unit.System   { return t.desk.doc().System() }
 func (t *table) Do(e plan.Edit) error  { return t.desk.Do(e) }
-func (t *table) Selection() []plan.ID  { return t.desk.doc.Selection() }
+func (t *table) Selection() []plan.ID  { return t.desk.doc().Selection() }
 func (t *table) Select(ids ...plan.ID) { t.desk.Select(ids...) }
 func (t *table) Kind() string          { return t.desk.kind }
 func (t *table) Sample() *plan.Opening { return t.desk.sample }
@@ -26,21 +27,17 @@ func (t *table) Sample() *plan.Opening { return t.desk.sample }
 // Begin implements tool.Table.
 func (t *table) Begin(name words.Text) {
 	t.desk.pace.eases = true
-	t.desk.doc.Begin(name)
+	t.desk.doc().Begin(name)
 }
 
 // End implements tool.Table.
 func (t *table) End() {
 	t.desk.pace.eases = false
-	t.desk.doc.End()
-	if do := t.desk.afterDrag; do != nil {
-		t.desk.afterDrag = nil
-		do()
-	}
+	t.desk.session.EndDrag()
 }
 
 // NewID implements tool.Table.
-func (t *table) NewID(kind byte) plan.ID { return newID(kind) }
+func (t *table) NewID(kind byte) plan.ID { return work.NewID(kind) }
 
 // Preview implements tool.Table.
 func (t *table) Preview(p tool.Preview) {
@@ -56,7 +53,7 @@ func (t *table) Say(text words.Text) {
 
 // Do makes an edit the next step; an error is shown in the status line too.
 func (d *Desk) Do(e plan.Edit) error {
-	err := d.doc.Do(e)
+	err := d.doc().Do(e)
 	if err != nil {
 		d.said = words.New("plain", "{0}", d.errorText(err))
 	} else {
@@ -70,17 +67,17 @@ func (d *Desk) Do(e plan.Edit) error {
 }
 
 // Select chooses nouns.
-func (d *Desk) Select(ids ...plan.ID) { d.doc.Select(ids...) }
+func (d *Desk) Select(ids ...plan.ID) { d.doc().Select(ids...) }
 
 // NewID implements card.Window.
-func (d *Desk) NewID(kind byte) plan.ID { return newID(kind) }
+func (d *Desk) NewID(kind byte) plan.ID { return work.NewID(kind) }
 
 // Go shows the place of a finding and chooses what it is of.
 func (d *Desk) Go(f fill.Finding) {
 	if f.Level != "" {
-		d.doc.SetLevel(f.Level)
+		d.doc().SetLevel(f.Level)
 	}
-	ix := d.doc.Index()
+	ix := d.doc().Index()
 	first := f.Opening
 	if f.About.Kind() == plan.KindDecision {
 		first = f.About // its card is where it is settled
@@ -90,7 +87,7 @@ func (d *Desk) Go(f fill.Finding) {
 		about = f.Room // no one face is meant
 	}
 	for _, id := range []plan.ID{first, about, f.Room} {
-		if id != "" && d.doc.has(id) {
+		if id != "" && d.doc().Has(id) {
 			d.Select(id)
 			break
 		}

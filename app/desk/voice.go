@@ -4,8 +4,6 @@ import (
 	"fyne.io/fyne/v2/lang"
 
 	"studbay/assets/messages"
-	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -16,8 +14,8 @@ var languages = []struct{ tag, name string }{{"en", "English"}, {"es", "Español
 // the units of the plan.
 func (d *Desk) newVoice() words.Voice {
 	v := words.Voice{Catalogue: catalogueOf(d.languageTag())}
-	if d.doc != nil {
-		v.System = d.doc.System()
+	if d.session != nil {
+		v.System = d.doc().System()
 	}
 	return v
 }
@@ -42,11 +40,4 @@ func catalogueOf(tag string) words.Catalogue {
 		panic(err)
 	}
 	return c
-}
-
-func unitsName(s unit.System) string {
-	if s == unit.Metric {
-		return plan.UnitsMetric
-	}
-	return plan.UnitsImperial
 }

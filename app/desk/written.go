@@ -7,6 +7,8 @@ import (
 	"path/filepath"
 	"runtime"
 	"time"
+
+	"studbay/app/work"
 )
 
 // tellWritten tells where a file was written, and offers to open it or its folder.
@@ -68,7 +70,7 @@ func (d *Desk) showOutside(what string, command []string) {
 
 // notShown says that the desktop has not opened something, and what to do.
 func (d *Desk) notShown(what, program string, err error) {
-	if d.closed {
+	if d.session.IsClosed() {
 		return
 	}
 	var ended *exec.ExitError
@@ -77,8 +79,8 @@ func (d *Desk) notShown(what, program string, err error) {
 	case errors.As(err, &ended):
 		cause = d.say("outside.ended", "{0} found no program for it ({1}).", program, fmt.Sprint(ended.ExitCode()))
 	case !errors.Is(err, exec.ErrNotFound):
-		cause = d.say("outside.other", "{0} could not be started: {1}", program, plainCause(err))
+		cause = d.say("outside.other", "{0} could not be started: {1}", program, work.PlainCause(err))
 	}
 	d.tell(d.say("outside.title", "It could not be shown"),
-		cause+"\n"+d.say("outside.by-hand", "It is written all the same. Open it by hand: {0}", shortPath(what)))
+		cause+"\n"+d.say("outside.by-hand", "It is written all the same. Open it by hand: {0}", work.ShortPath(what)))
 }

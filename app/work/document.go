@@ -1,4 +1,4 @@
-package desk
+package work
 
 import (
 	"crypto/rand"
@@ -50,9 +50,9 @@ type Document struct {
 	notify func(Changed)
 }
 
-// newDocument begins with a plan. Post brings a function to the owner's goroutine;
+// NewDocument begins with a plan. Post brings a function to the owner's goroutine;
 // notify is told of every change.
-func newDocument(p plan.Plan, post func(func()), notify func(Changed)) *Document {
+func NewDocument(p plan.Plan, post func(func()), notify func(Changed)) *Document {
 	d := &Document{
 		history: plan.NewHistory(p, stepLimit), index: plan.NewIndex(p),
 		name: rand.Text(), notify: notify,
@@ -100,7 +100,7 @@ func (d *Document) Selection() []plan.ID { return d.selected }
 
 // Select chooses nouns of the plan; IDs that are not in it are left out.
 func (d *Document) Select(ids ...plan.ID) {
-	ids = slices.DeleteFunc(slices.Clone(ids), func(id plan.ID) bool { return !d.has(id) })
+	ids = slices.DeleteFunc(slices.Clone(ids), func(id plan.ID) bool { return !d.Has(id) })
 	if slices.Equal(ids, d.selected) {
 		return
 	}
@@ -108,8 +108,8 @@ func (d *Document) Select(ids ...plan.ID) {
 	d.notify(SelectionChanged)
 }
 
-// has reports whether an ID names something that can be chosen.
-func (d *Document) has(id plan.ID) bool {
+// Has reports whether an ID names something that can be chosen.
+func (d *Document) Has(id plan.ID) bool {
 	p := d.Plan()
 	switch id.Kind() {
 	case plan.KindRoom:
@@ -197,7 +197,7 @@ func (d *Document) update() {
 		}
 		changed |= LevelChanged
 	}
-	if kept := slices.DeleteFunc(slices.Clone(d.selected), func(id plan.ID) bool { return !d.has(id) }); len(kept) != len(d.selected) {
+	if kept := slices.DeleteFunc(slices.Clone(d.selected), func(id plan.ID) bool { return !d.Has(id) }); len(kept) != len(d.selected) {
 		d.selected = kept
 		changed |= SelectionChanged
 	}
@@ -214,6 +214,14 @@ func (d *Document) takeFindings(done checkResult) {
 
 // IsDirty reports whether the plan holds what its file has not.
 func (d *Document) IsDirty() bool { return d.recovered || d.history.IsDirty() }
+
+// SavedAt returns when the plan's file was written, as far as is known.
+func (d *Document) SavedAt() time.Time { return d.stamp.ModTime }
+
+// IsChecked reports whether Result is of the plan as it is.
+func (d *Document) IsChecked() bool {
+	return d.result.Figures != nil && plan.Equal(d.checked, d.Plan())
+}
 
 // Path returns the plan's file, or nothing where it was never saved.
 func (d *Document) Path() string { return d.path }
@@ -238,6 +246,12 @@ func (d *Document) unsaved(now time.Time) file.Unsaved {
 func (d *Document) savedAs(path string, stamp file.Stamp, p plan.Plan) {
 	d.path, d.stamp, d.recovered = path, stamp, false
 	d.history.MarkSaved(p)
+	d.notify(FileChanged)
+}
+
+// standsApart says that the plan holds what its file, now as stamped, has not.
+func (d *Document) standsApart(stamp file.Stamp) {
+	d.stamp, d.recovered = stamp, true
 	d.notify(FileChanged)
 }
 
