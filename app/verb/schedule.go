@@ -55,7 +55,10 @@ func formNames() (names []string) {
 }
 
 func (r *scheduleRequest) run(c *cobra.Command, path string) error {
-	if r.to != "" {
+	if c.Flags().Changed("to") {
+		if r.to == "" {
+			return usagef("no file to write: name it by --to, or leave it out")
+		}
 		if _, err := schedule.FormOf(r.to); err != nil {
 			return usagef("--to %w", err)
 		}

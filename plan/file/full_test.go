@@ -11,11 +11,13 @@ import (
 	"strings"
 	"syscall"
 	"testing"
+
+	"studbay/plan/disk"
 )
 
 // failing is a disk that gives an error at one stage.
 type failing struct {
-	realDisk
+	disk.Real
 	stage string
 	err   error
 }
@@ -27,53 +29,53 @@ func (d failing) at(stage string) error {
 	return nil
 }
 
-func (d failing) create(path string, mode fs.FileMode) (handle, error) {
+func (d failing) Create(path string, mode fs.FileMode) (disk.Handle, error) {
 	if err := d.at("create"); err != nil {
 		return nil, err
 	}
-	h, err := d.realDisk.create(path, mode)
+	h, err := d.Real.Create(path, mode)
 	return failingHandle{h, d}, err
 }
 
-func (d failing) rename(from, to string) error {
+func (d failing) Rename(from, to string) error {
 	if err := d.at("rename"); err != nil {
 		return err
 	}
-	return d.realDisk.rename(from, to)
+	return d.Real.Rename(from, to)
 }
 
-func (d failing) syncFolder(path string) error {
+func (d failing) SyncFolder(path string) error {
 	if err := d.at("sync folder"); err != nil {
 		return err
 	}
-	return d.realDisk.syncFolder(path)
+	return d.Real.SyncFolder(path)
 }
 
 type failingHandle struct {
-	handle
-	disk failing
+	disk.Handle
+	on failing
 }
 
 func (h failingHandle) Write(data []byte) (int, error) {
-	if err := h.disk.at("write"); err != nil {
-		n, _ := h.handle.Write(data[:len(data)/2])
+	if err := h.on.at("write"); err != nil {
+		n, _ := h.Handle.Write(data[:len(data)/2])
 		return n, err
 	}
-	return h.handle.Write(data)
+	return h.Handle.Write(data)
 }
 
 func (h failingHandle) Chmod(mode fs.FileMode) error {
-	return errors.Join(h.disk.at("chmod"), h.handle.Chmod(mode))
+	return errors.Join(h.on.at("chmod"), h.Handle.Chmod(mode))
 }
 
-func (h failingHandle) Sync() error { return errors.Join(h.disk.at("sync"), h.handle.Sync()) }
+func (h failingHandle) Sync() error { return errors.Join(h.on.at("sync"), h.Handle.Sync()) }
 
 func (h failingHandle) Stat() (fs.FileInfo, error) {
-	info, err := h.handle.Stat()
-	return info, errors.Join(h.disk.at("stat"), err)
+	info, err := h.Handle.Stat()
+	return info, errors.Join(h.on.at("stat"), err)
 }
 
-func (h failingHandle) Close() error { return errors.Join(h.handle.Close(), h.disk.at("close")) }
+func (h failingHandle) Close() error { return errors.Join(h.Handle.Close(), h.on.at("close")) }
 
 func TestFailureAtEachStageLosesNothing(t *testing.T) {
 	for _, stage := range []string{"create", "write", "chmod", "sync", "stat", "close", "rename"} {
@@ -121,15 +123,15 @@ func TestChangedWhileSaving(t *testing.T) {
 
 // meddling is a disk on which another program writes while we do.
 type meddling struct {
-	realDisk
+	disk.Real
 	path string
 }
 
-func (d meddling) create(path string, mode fs.FileMode) (handle, error) {
+func (d meddling) Create(path string, mode fs.FileMode) (disk.Handle, error) {
 	if err := os.WriteFile(d.path, []byte("theirs"), 0o644); err != nil {
 		return nil, err
 	}
-	return d.realDisk.create(path, mode)
+	return d.Real.Create(path, mode)
 }
 
 // saveUnderLimit runs in a process of its own, whose files may have 4096 bytes.

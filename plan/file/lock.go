@@ -9,6 +9,8 @@ import (
 	"time"
 
 	"github.com/gofrs/flock"
+
+	"studbay/plan/disk"
 )
 
 // ErrClaimed is returned where another window has the document open.
@@ -23,7 +25,7 @@ type Claim struct{ lock *flock.Flock }
 // with ErrClaimed, in an *Error that says since when, where another window has it. Folder
 // is the program's own, one for all its windows; it is made where it is missing.
 func ClaimFile(folder, path string) (*Claim, error) {
-	real, err := followed(path)
+	real, err := disk.Followed(path)
 	if err == nil {
 		real, err = filepath.Abs(real)
 	}

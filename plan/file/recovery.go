@@ -3,12 +3,15 @@ package file
 import (
 	"crypto/rand"
 	"errors"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
 	"sync"
 
 	"github.com/gofrs/flock"
+
+	"studbay/plan/disk"
 )
 
 // Recovery keeps the latest unsaved plan of each document of one run of the program, and
@@ -22,7 +25,7 @@ type Recovery struct {
 	root string
 	own  *run
 	left []*run // of killed runs, locked by this one
-	disk disk
+	disk disk.System
 }
 
 // run is the folder of one run, locked.
@@ -51,7 +54,7 @@ func OpenRecovery(folder string) (*Recovery, error) {
 		unlock(lock)
 		return nil, saved(path, err)
 	}
-	return &Recovery{root: folder, own: &run{path, lock}, disk: realDisk{}}, nil
+	return &Recovery{root: folder, own: &run{path, lock}, disk: disk.Real{}}, nil
 }
 
 // Keep writes the plan to the document's journal, whole and durable, in place of the one
@@ -64,7 +67,10 @@ func (r *Recovery) Keep(u Unsaved) error {
 	r.mu.Lock()
 	defer r.mu.Unlock()
 	path := filepath.Join(r.own.path, journalName(u.Doc))
-	_, err = replacement{path: path, data: data, mode: 0o600, ready: func() error { return nil }}.put(r.disk)
+	err = disk.Put(r.disk, path, 0o600, func(w io.Writer) error {
+		_, err := w.Write(data)
+		return err
+	})
 	if err != nil {
 		return saved(path, err)
 	}
@@ -79,7 +85,7 @@ func (r *Recovery) Drop(doc string) error {
 	var failed error
 	for _, run := range append([]*run{r.own}, r.left...) {
 		path := filepath.Join(run.path, journalName(doc))
-		if err := r.disk.remove(path); err != nil && !errors.Is(err, os.ErrNotExist) {
+		if err := r.disk.Remove(path); err != nil && !errors.Is(err, os.ErrNotExist) {
 			failed = saved(path, err)
 		}
 	}
@@ -160,7 +166,7 @@ func (r *Recovery) read(run *run) (found []Unsaved, problems []error) {
 func (r *Recovery) setAside(name string, cause error) error {
 	aside := filepath.Join(r.root, asideName)
 	to := filepath.Join(aside, rand.Text()+"-"+filepath.Base(name))
-	if err := errors.Join(os.MkdirAll(aside, 0o700), r.disk.rename(name, to)); err != nil {
+	if err := errors.Join(os.MkdirAll(aside, 0o700), r.disk.Rename(name, to)); err != nil {
 		return loading(name, err)
 	}
 	return &Error{File: to, Err: fault(cause, "file.journal",

@@ -60,7 +60,7 @@ func readStamp(path string) (Stamp, error) {
 		return Stamp{}, err
 	}
 	if !info.Mode().IsRegular() {
-		return Stamp{}, notRegular(info.Mode())
+		return Stamp{}, notRegular(nil, info.Mode())
 	}
 	f, err := os.Open(path)
 	if err != nil {

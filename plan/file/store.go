@@ -5,9 +5,9 @@ import (
 	"io"
 	"io/fs"
 	"os"
-	"path/filepath"
 
 	"studbay/plan"
+	"studbay/plan/disk"
 )
 
 // What callers branch on; an *Error wraps it where it fits.
@@ -43,7 +43,7 @@ func readAll(path string) ([]byte, Stamp, error) {
 	case err != nil:
 		return nil, Stamp{}, err
 	case !info.Mode().IsRegular():
-		return nil, Stamp{}, notRegular(info.Mode())
+		return nil, Stamp{}, notRegular(nil, info.Mode())
 	case info.Size() > MaxBytes:
 		return nil, Stamp{}, tooLarge(info.Size())
 	}
@@ -77,79 +77,49 @@ func readAll(path string) ([]byte, Stamp, error) {
 // left beside it; only with ErrUnsynced the new file is in place and its stamp returned.
 // Errors are of type *Error.
 func Save(path string, p plan.Plan, expect Stamp) (Stamp, error) {
-	return save(realDisk{}, path, p, expect)
+	return save(disk.Real{}, path, p, expect)
 }
 
-func save(d disk, path string, p plan.Plan, expect Stamp) (Stamp, error) {
+func save(system disk.System, path string, p plan.Plan, expect Stamp) (Stamp, error) {
 	data, err := Encode(p)
+	if err == nil && len(data) > MaxBytes {
+		err = tooLarge(int64(len(data)))
+	}
+	if err == nil {
+		err = unchanged(path, expect) // before anything is written, and again at the end
+	}
 	if err != nil {
 		return Stamp{}, saved(path, err)
 	}
-	if len(data) > MaxBytes {
-		return Stamp{}, saved(path, tooLarge(int64(len(data))))
-	}
-	target, err := followed(path)
-	if err != nil {
-		return Stamp{}, saved(path, err)
-	}
-	keep, err := writable(target)
-	if err != nil {
-		return Stamp{}, saved(path, err)
-	}
-	r := replacement{path: target, data: data, mode: 0o666, keep: keep, ready: func() error { return unchanged(target, expect) }}
-	if err := r.ready(); err != nil { // before anything is written, and again at the end
-		return Stamp{}, saved(path, err)
-	}
-	info, err := r.put(d)
-	var unsynced errUnsynced
-	if err != nil && !errors.As(err, &unsynced) {
+	info, err := replace(system, path, data, expect)
+	if err != nil && !errors.Is(err, disk.ErrUnsynced) {
 		return Stamp{}, saved(path, err)
 	}
 	stamp := stampFor(data, info.ModTime())
 	if err != nil {
 		return stamp, &Error{File: path, Err: fault(errors.Join(ErrUnsynced, err), "file.unsynced",
-			"the plan is saved, but the disk did not confirm it ({0}); save a copy elsewhere", unsynced.Error())}
+			"the plan is saved, but the disk did not confirm it ({0}); save a copy elsewhere", reason(err))}
 	}
 	return stamp, nil
 }
 
-// followed returns what a path leads to through symbolic links, also where the last one
-// points to no file yet.
-func followed(path string) (string, error) {
-	for range 40 { // as many links as Linux follows, path_resolution(7)
-		real, err := filepath.EvalSymlinks(path)
-		if err == nil {
-			return real, nil
-		}
-		link, readErr := os.Readlink(path)
-		if readErr != nil {
-			return path, nil // no link, no file: it is to be made
-		}
-		if !filepath.IsAbs(link) {
-			link = filepath.Join(filepath.Dir(path), link)
-		}
-		path = link
-	}
-	return "", fault(nil, "file.links", "its symbolic links lead in a circle; save under another name")
-}
-
-// writable returns the mode of a file that may be written, or 0 where there is none.
-func writable(path string) (fs.FileMode, error) {
-	info, err := os.Stat(path)
-	if errors.Is(err, fs.ErrNotExist) {
-		return 0, nil
-	}
+// replace puts the text in the file, unless that has changed meanwhile.
+func replace(system disk.System, path string, data []byte, expect Stamp) (fs.FileInfo, error) {
+	d, err := disk.NewOn(system, path, 0o666)
 	if err != nil {
-		return 0, err
+		return nil, err
 	}
-	if !info.Mode().IsRegular() {
-		return 0, notRegular(info.Mode())
+	defer d.Discard()
+	if _, err := d.Write(data); err != nil {
+		return nil, err
 	}
-	f, err := os.OpenFile(path, os.O_WRONLY, 0) // a rename would not ask
-	if err != nil {
-		return 0, err
+	if err := d.Finish(); err != nil {
+		return nil, err
 	}
-	return info.Mode().Perm(), f.Close()
+	if err := unchanged(path, expect); err != nil {
+		return nil, err
+	}
+	return d.Publish()
 }
 
 // unchanged reports that a file is not the one expected.

@@ -10,6 +10,8 @@ import (
 	"strings"
 	"syscall"
 	"testing"
+
+	"studbay/plan/disk"
 )
 
 func TestNotWrittenNamesTheFileNotItsDraft(t *testing.T) {
@@ -27,6 +29,12 @@ func TestNotWrittenNamesTheFileNotItsDraft(t *testing.T) {
 		{"not allowed", at(syscall.EACCES), "file.no-write", "may not be written"},
 		{"another fault", at(syscall.EIO), "file.make", syscall.EIO.Error()},
 		{"while it is named", &os.LinkError{Op: "rename", Old: "/plans/.den.pdf.123", New: "/plans/den.pdf", Err: syscall.EBUSY}, "file.make", syscall.EBUSY.Error()},
+		{"a pipe", &disk.KindError{Path: "/plans/den.pdf", Mode: fs.ModeNamedPipe}, "file.special", "device or pipe"},
+		{"a folder", &disk.KindError{Path: "/plans/den.pdf", Mode: fs.ModeDir}, "file.folder", "a folder"},
+		{"no name", disk.ErrNoName, "file.no-name", "no file is named"},
+		{"links in a circle", disk.ErrLinks, "file.links", "circle"},
+		{"another user's", errors.Join(disk.ErrOwner, syscall.EPERM), "file.owner", "another user"},
+		{"not synced", errors.Join(disk.ErrUnsynced, at(syscall.EIO)), "file.make-unsynced", syscall.EIO.Error()},
 		{"stopped", context.Canceled, "", context.Canceled.Error()},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -1,13 +1,12 @@
 package paint
 
 import (
-	"bufio"
 	"context"
 	"errors"
 	"fmt"
 	"os"
-	"path/filepath"
 
+	"studbay/plan/disk"
 	"studbay/render/paint/png"
 	"studbay/render/scene"
 )
@@ -37,34 +36,38 @@ func Save(ctx context.Context, file string, pages []*scene.Scene, o Options) (fi
 			sets = append(sets, pages[i:i+1])
 		}
 	}
-	var drafts []*draft
+	var drafts []*disk.Draft
 	defer func() {
 		for _, d := range drafts {
-			d.discard()
+			d.Discard()
 		}
 	}()
 	for i, set := range sets {
-		d, err := newDraft(format.PageFile(file, i))
+		name := format.PageFile(file, i)
+		d, err := disk.New(name, 0o666)
 		if err != nil {
-			return nil, err
+			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 		drafts = append(drafts, d)
-		if err := d.write(ctx, format, set, o.part(i, len(sets))); err != nil {
-			return nil, fmt.Errorf("%s: %w", d.file, err)
+		if err := format.encode(ctx, d, set, o.part(i, len(sets))); err != nil {
+			return nil, fmt.Errorf("%s: %w", name, err)
+		}
+		if err := d.Finish(); err != nil {
+			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 	}
-	for _, d := range drafts {
-		if err := d.publish(); err != nil {
-			return files, err
+	for i, d := range drafts {
+		name := format.PageFile(file, i)
+		if _, err := d.Publish(); err != nil {
+			return files, fmt.Errorf("%s: %w", name, err)
 		}
-		files = append(files, d.file)
+		files = append(files, name)
 	}
 	for _, old := range outdated(format, file, len(sets)) {
 		if err := os.Remove(old); err != nil {
 			return files, fmt.Errorf("page of an earlier set: %w", err)
 		}
 	}
-	syncFolder(filepath.Dir(file))
 	return files, nil
 }
 
@@ -87,79 +90,4 @@ func outdated(format Format, file string, now int) (files []string) {
 		}
 		files = append(files, name)
 	}
-}
-
-// draft is a file under a name of its own until it is whole.
-type draft struct {
-	file string // as it will be named
-	temp *os.File
-	done bool
-}
-
-// newDraft makes the draft in the folder of the file, so that naming it is a rename
-// within one file system.
-func newDraft(file string) (*draft, error) {
-	if info, err := os.Stat(file); err == nil && info.IsDir() {
-		return nil, fmt.Errorf("%s: is a folder: choose a file name", file)
-	}
-	temp, err := os.CreateTemp(filepath.Dir(file), "."+filepath.Base(file)+".*")
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", file, err)
-	}
-	return &draft{file: file, temp: temp}, nil
-}
-
-// write fills the draft and makes sure that the disk holds it.
-func (d *draft) write(ctx context.Context, format Format, pages []*scene.Scene, o Options) error {
-	buffered := bufio.NewWriterSize(d.temp, 1<<16)
-	if err := format.encode(ctx, buffered, pages, o); err != nil {
-		return err
-	}
-	if err := buffered.Flush(); err != nil {
-		return err
-	}
-	if err := d.temp.Chmod(d.mode()); err != nil {
-		return err
-	}
-	if err := d.temp.Sync(); err != nil {
-		return err
-	}
-	return d.temp.Close()
-}
-
-// mode is that of the file to be replaced, or what people expect of a new one: a
-// temporary file begins readable by its owner alone.
-func (d *draft) mode() os.FileMode {
-	if info, err := os.Stat(d.file); err == nil {
-		return info.Mode().Perm()
-	}
-	return 0o644
-}
-
-func (d *draft) publish() error {
-	if err := os.Rename(d.temp.Name(), d.file); err != nil {
-		return err
-	}
-	d.done = true
-	return nil
-}
-
-// discard removes a draft that was not published.
-func (d *draft) discard() {
-	if d.done {
-		return
-	}
-	d.temp.Close()
-	os.Remove(d.temp.Name())
-}
-
-// syncFolder makes the new names durable. Not every system can sync a folder; there
-// the names are as durable as the system makes them.
-func syncFolder(path string) {
-	folder, err := os.Open(path)
-	if err != nil {
-		return
-	}
-	defer folder.Close()
-	_ = folder.Sync()
 }

@@ -5,13 +5,16 @@ import (
 	"io"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
+	"studbay/plan"
 	"studbay/plan/unit"
 )
 
 // WriteCSV writes a table by RFC 4180: a line of titles, a line a row, CRLF at each end.
 // Lengths and volumes are plain decimals with their unit in the title. Text that a
-// spreadsheet could run as a formula gets a leading apostrophe.
+// spreadsheet could run as a formula gets a leading apostrophe, and control characters
+// are left out.
 func WriteCSV(w io.Writer, t Table) error {
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
@@ -62,10 +65,32 @@ func (c Cell) plain(s unit.System) string {
 }
 
 // harmless puts an apostrophe before text that spreadsheets take for a formula: the
-// first characters are those of the CSV injection page of the OWASP foundation.
+// first characters are those of the CSV injection page of the OWASP foundation. Text
+// counts as it came and as it is written, as a reader may drop what begins it.
 func harmless(text string) string {
-	if text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) {
-		return "'" + text
+	seen := visible(text)
+	if isFormula(text) || isFormula(seen) {
+		return "'" + seen
 	}
-	return text
+	return seen
+}
+
+func isFormula(text string) bool {
+	first, _ := utf8.DecodeRuneInString(text)
+	return text != "" && strings.ContainsRune("=+-@＝＋－＠\t\r\n\x00", first)
+}
+
+// visible is text without the characters that show nothing or turn the order of others,
+// and those that no workbook can hold (XML 1.0, production 2). Line breaks and tabs part
+// words, so they become spaces.
+func visible(text string) string {
+	return strings.Map(func(r rune) rune {
+		switch {
+		case r == '\n' || r == '\t':
+			return ' '
+		case plan.IsUnseen(r) || r == 0xfffe || r == 0xffff:
+			return -1
+		}
+		return r
+	}, text)
 }

@@ -177,7 +177,7 @@ func TestNoCellRunsAsAFormula(t *testing.T) {
 	}
 	want := [][]string{
 		{"'=A", "N", "L (in)"}, {"'=1+1", "-3", "-1"}, {"'+x", "", ""}, {"'-x", "", ""}, {"'@x", "", ""},
-		{"'\tx", "", ""}, {"'x", "", ""}, {`say "hi", now`, "", ""}, // the writer drops a bare CR
+		{"' x", "", ""}, {"'x", "", ""}, {`say "hi", now`, "", ""}, // a tab becomes a space, a CR goes
 	}
 	for i, row := range want {
 		for k, cell := range row {

@@ -14,7 +14,8 @@ const sheetName = "Table"
 
 // WriteXLSX writes a table as an Office Open XML workbook (ECMA-376) of one sheet: a
 // bold line of titles that stays in sight, a row a row. Numbers, lengths and volumes
-// are numbers; text is stored as text, so none of it can run as a formula.
+// are numbers; text is stored as text, so none of it can run as a formula, without its
+// control characters.
 func WriteXLSX(w io.Writer, t Table) (err error) {
 	book := excelize.NewFile()
 	defer func() {
@@ -113,7 +114,7 @@ func (t Table) value(c Cell) (any, error) {
 	case Empty:
 		return nil, nil
 	case Text:
-		return c.Text, nil
+		return visible(c.Text), nil
 	case Number:
 		return c.Number, nil
 	}
