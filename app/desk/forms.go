@@ -3,9 +3,9 @@ package desk
 import (
 	"strconv"
 
-	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -35,7 +35,7 @@ func (d *Desk) freePlace() (at geom.Point) {
 	isFirst := true
 	for r := range d.doc().Plan().Level(d.doc().Level()).Rooms.All() {
 		box := r.Outline().Box()
-		if right := box.Max.X + tool.PartitionOf(r.Sides[0]); isFirst || right > at.X {
+		if right := box.Max.X + frame.PartitionBehind(r.Sides[0]); isFirst || right > at.X {
 			at, isFirst = geom.Point{X: right, Y: box.Min.Y}, false
 		}
 	}

@@ -3,7 +3,7 @@ package tool
 import (
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -126,27 +126,11 @@ func (d *dragOpening) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview)
 	if !p.OnUnfold || place.Room == nil {
 		return move, preview
 	}
-	_, high := fill.BoxSize(d.was)
-	h := plan.CentreAt(s.height).Restated(line(d.was.Height.To), datum(d.was.Height.From), high, place.Room.FloorThickness())
+	h := frame.HeightAt(d.was, place.Room, s.height)
 	if l, ok := typed.size(t.System(), 'h'); ok {
 		h.Value = l
 	}
 	return plan.Steps{Label: d.name(), Edits: []plan.Edit{move, plan.SetHeight{ID: d.was.ID, Height: h}}}, preview
-}
-
-// line and datum read what a height leaves out as what it means.
-func line(l plan.BoxLine) plan.BoxLine {
-	if l == "" {
-		return plan.BoxCentre
-	}
-	return l
-}
-
-func datum(d plan.Datum) plan.Datum {
-	if d == "" {
-		return plan.FinishedFloor
-	}
-	return d
 }
 
 // dragBreak moves one break; grip is how far from its left end it was taken.

@@ -1,6 +1,7 @@
 package tool
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -82,7 +83,7 @@ func meeting(own, other, outside, othersOutside unit.Length, ref *plan.SideRef) 
 	if outside == othersOutside {
 		return []stop{{other - own, words.New("snap.face", "in line with a face of {0}", room), rankEqual}}
 	}
-	thick := PartitionOf(ref.Side())
+	thick := frame.PartitionBehind(ref.Side())
 	return []stop{{other + othersOutside*thick - own, words.New("snap.partition", "{0} partition from {1}", words.Height(thick), room), rankMiddle}}
 }
 

@@ -4,7 +4,7 @@ import (
 	"cmp"
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -92,46 +92,37 @@ func takesOpening(s *plan.Side) bool { return s.Kind != plan.SideOpen }
 
 // heightOf returns the height of an opening's centre above the finished floor.
 func heightOf(ix *plan.Index, o *plan.Opening) unit.Length {
-	place, ok := ix.Place(o.At)
-	if !ok || place.Room == nil {
-		return o.Height.Value
-	}
-	return fill.CentreHeight(o, place.Room)
+	place, _ := ix.Place(o.At)
+	return frame.CentreHeight(o, place.Room)
 }
 
-// distances are the live dimensions of a place on a side: to the neighbours on either
+// distances are the live dimensions of a place on a side: to its neighbours on either
 // hand, or to the corners.
 func distances(t Table, s onSide, at unit.Length, self plan.ID) []Dim {
-	left, right := unit.Length(0), s.length()
-	for _, o := range t.Index().OpeningsOn(s.id()) {
-		switch x := o.At.Along; {
-		case o.ID == self:
-		case x <= at && x > left:
-			left = x
-		case x > at && x < right:
-			right = x
-		}
+	f, ok := frame.FaceOf(t.Index(), s.id())
+	if !ok {
+		return nil
 	}
-	f := plan.FrameOf(s.ref.Line())
-	dim := func(a, b unit.Length) Dim {
-		return Dim{From: f.Point(a, 0), To: f.Point(b, 0), Text: t.System().Format(b - a), Aside: f.Out()}
-	}
-	var dims []Dim
-	if at > left {
-		dims = append(dims, dim(left, at))
-	}
-	if right > at {
-		dims = append(dims, dim(at, right))
-	}
-	return dims
+	left, right := f.Neighbours(at, self)
+	return liveDims(t, f, [2]unit.Length{left.At, at}, [2]unit.Length{at, right.At})
 }
 
 // besides are the live dimensions of a stretch of a side: from its ends to the corners.
-func besides(t Table, s onSide, from, to unit.Length) (dims []Dim) {
-	f := plan.FrameOf(s.ref.Line())
-	for _, d := range [][2]unit.Length{{0, from}, {to, s.length()}} {
-		if d[1] > d[0] {
-			dims = append(dims, Dim{From: f.Point(d[0], 0), To: f.Point(d[1], 0), Text: t.System().Format(d[1] - d[0]), Aside: f.Out()})
+func besides(t Table, s onSide, from, to unit.Length) []Dim {
+	f, ok := frame.FaceOf(t.Index(), s.id())
+	if !ok {
+		return nil
+	}
+	left, right := f.Ends()
+	return liveDims(t, f, [2]unit.Length{left.At, from}, [2]unit.Length{to, right.At})
+}
+
+// liveDims shows spans of a face that have any length.
+func liveDims(t Table, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
+	line := plan.FrameOf(f.Line)
+	for _, s := range spans {
+		if from, to := s[0], s[1]; to > from {
+			dims = append(dims, Dim{From: line.Point(from, 0), To: line.Point(to, 0), Text: t.System().Format(to - from), Aside: line.Out()})
 		}
 	}
 	return dims

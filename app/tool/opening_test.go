@@ -195,3 +195,35 @@ func TestSnapsAreTheSameEachTime(t *testing.T) {
 		}
 	}
 }
+
+// A wall of 12 ft with a door from 3 ft to 5 ft 6 in: what is set at 8 ft is 2 ft 6 in from
+// the door and 4 ft from the corner.
+func TestDimensionsRunToADoor(t *testing.T) {
+	f, o := newFake(t), &opening{}
+	r := f.square()
+	door := plan.Break{ID: f.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(r.Sides[0].ID, inch(36)), Width: inch(30), Head: inch(80)}
+	if err := f.Do(plan.AddBreak{Break: door}); err != nil {
+		t.Fatal(err)
+	}
+	o.Move(f, at(96, 4))
+	dims := f.preview.Dims
+	if len(dims) != 2 || dims[0].Text != `2' 6"` || !strings.HasPrefix(dims[1].Text, "4'") {
+		t.Errorf("dimensions %+v, want 2 ft 6 in to the door and 4 ft to the corner", dims)
+	}
+}
+
+// Studs at 16 in whose first centre is 5 in from the left end stand at 5, 21 and 37: a box
+// 2-5/16 in wide against the right flank of the one at 21 is at 21 + 3/4 + 1-5/32.
+func TestBoxesSnapToTheStudsThereAre(t *testing.T) {
+	f, o := newFake(t), &opening{}
+	r := f.square()
+	side := *r.Sides[0]
+	side.Studs = plan.Studs{Spacing: 16 * unit.Inch, First: 5 * unit.Inch}
+	if err := f.Do(plan.ChangeSide{Side: side}); err != nil {
+		t.Fatal(err)
+	}
+	f.click(o, at(22.7, 4))
+	if got, want := f.openings()[0].At.Along, inch(21)+inch(0.75)+inch(1.15625); got != want {
+		t.Errorf("set at %s, want %s: against the stud", got, want)
+	}
+}

@@ -3,6 +3,7 @@ package tool
 import (
 	"slices"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -38,7 +39,7 @@ func linesNear(t Table, at geom.Point, but plan.ID) (l lines) {
 		s := ref.Line()
 		v := s.Vector()
 		name := nameOf(ref.Room)
-		thick := PartitionOf(ref.Side())
+		thick := frame.PartitionBehind(ref.Side())
 		switch {
 		case v.X == 0:
 			// Downwards the room lies to the left, so that its wall is to the right.
@@ -61,19 +62,6 @@ func linesNear(t Table, at geom.Point, but plan.ID) (l lines) {
 func (l *lines) face(isX bool, at, out, thick unit.Length, room string) {
 	l.add(isX, stop{at, words.New("snap.face", "in line with a face of {0}", room), rankEqual})
 	l.add(isX, stop{at + out, words.New("snap.partition", "{0} partition from {1}", words.Height(thick), room), rankMiddle})
-}
-
-// PartitionOf returns how thick a partition behind a side would be, finished like it on
-// both faces; 4-1/2 in for a side that says nothing.
-func PartitionOf(s *plan.Side) unit.Length {
-	depth, finish := s.Studs.Depth, plan.Thickness(s.Finish)
-	if depth == 0 {
-		depth = 7 * unit.Inch / 2
-	}
-	if finish == 0 {
-		finish = unit.Inch / 2
-	}
-	return depth + 2*finish
 }
 
 // corner is where the next corner would go.

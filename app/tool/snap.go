@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -66,10 +67,6 @@ func toGrid(l, step unit.Length) unit.Length {
 	return (l + half) / step * step
 }
 
-// studThick is the face of a stud: 1-1/2 in, the dressed thickness of 2× lumber
-// (American Softwood Lumber Standard, PS 20).
-const studThick = 3 * unit.Inch / 2
-
 // onFace lists where an opening may come to rest along a side: self is left out.
 // Width is the outer width of its box.
 func onFace(ix *plan.Index, side plan.ID, self plan.ID, width unit.Length, s unit.System, near unit.Length) []stop {
@@ -77,17 +74,18 @@ func onFace(ix *plan.Index, side plan.ID, self plan.ID, width unit.Length, s uni
 	if !ok {
 		return nil
 	}
-	long := ref.Line().Length()
+	face, _ := frame.FaceOf(ix, side)
+	long := face.Length
 	stops := []stop{{long / 2, words.New("snap.middle", "middle of the wall"), rankMiddle}}
 	stops = append(stops, across(ix, ref, self)...)
 	stops = append(stops, evenly(ix, side, self, long)...)
-	for _, c := range ix.Cuts(side) {
+	for _, c := range face.Cuts {
 		stops = append(stops, stop{(c.From + c.To) / 2, words.New("snap.break", "middle of the {0}", c.Break.Kind.Text()), rankBreak})
 	}
 	for _, f := range ix.FixturesOn(side) {
 		stops = append(stops, stop{f.At.Along + f.Width/2, words.New("snap.fixture", "middle of the {0}", f.Kind.Text()), rankBreak})
 	}
-	stops = append(stops, atStuds(ref.Side().Studs, width, long, near)...)
+	stops = append(stops, atStuds(face, width)...)
 	return append(stops, rounds(long, s, near)...)
 }
 
@@ -154,17 +152,12 @@ func evenly(ix *plan.Index, side, self plan.ID, long unit.Length) (stops []stop)
 	return stops
 }
 
-// atStuds lists the places where a box stands against the flank of a stud, about a
-// place.
-func atStuds(studs plan.Studs, width, long, near unit.Length) (stops []stop) {
-	if studs.Spacing <= 0 {
-		return nil
-	}
-	off := (studThick + width) / 2
-	n := (near - studs.First) / studs.Spacing
-	for i := n - 1; i <= n+2; i++ {
-		for _, at := range []unit.Length{studs.First + i*studs.Spacing - off, studs.First + i*studs.Spacing + off} {
-			if at > 0 && at < long {
+// atStuds lists the places where a box stands against the flank of a stud.
+func atStuds(face frame.Face, width unit.Length) (stops []stop) {
+	for _, s := range face.Studs() {
+		left, right := s.Beside(width)
+		for _, at := range []unit.Length{left, right} {
+			if at > 0 && at < face.Length {
 				stops = append(stops, stop{at, words.New("snap.stud", "against a stud"), rankStud})
 			}
 		}

@@ -1,7 +1,7 @@
 package tool
 
 import (
-	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -54,9 +54,9 @@ func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self 
 			made = *o
 		}
 	}
-	s := spot{side: side, height: fill.CentreHeight(&made, side.ref.Room)}
+	s := spot{side: side, height: frame.CentreHeight(&made, side.ref.Room)}
 	at := side.along
-	width, _ := fill.BoxSize(&made)
+	width := frame.FrontOf(&made).Width
 	if l, ok := typed.place(t.System()); ok {
 		at, s.snap = fromCorner(side, l)
 	} else if !p.Shift {
@@ -101,12 +101,12 @@ func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
 		if f == nil || f.Kind != plan.FixtureIsland && f.Kind != plan.FixturePeninsula {
 			continue
 		}
-		frame, _, ok := t.Index().FixtureFrame(f)
+		place, _, ok := t.Index().FixtureFrame(f)
 		outline, _ := t.Index().Footprint(f)
 		if !ok || !outline.Contains(p.At) {
 			continue
 		}
-		along, out := frame.Project(p.At)
+		along, out := place.Project(p.At)
 		face, at, long := nearestFace(f, along, out)
 		s := spot{snap: words.New("snap.on", "on the {0}", f.Kind.Text())}
 		if (at-long/2).Abs() <= p.Reach && !p.Shift {
@@ -117,7 +117,7 @@ func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
 		}
 		s.anchor = plan.Anchor{Host: f.ID, Part: face, Along: at}
 		made := like(t, kind, s.anchor)
-		s.height = fill.CentreHeight(&made, nil)
+		s.height = frame.CentreHeight(&made, nil)
 		if s.height >= f.Top() || s.height <= f.Bottom {
 			s.height = f.Bottom + f.Height*3/4
 		}

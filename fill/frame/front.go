@@ -9,6 +9,8 @@
 package frame
 
 import (
+	"cmp"
+
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -74,6 +76,13 @@ func CentreHeight(o *plan.Opening, room *plan.Room) unit.Length {
 // from another floor. The box stays where it is.
 func Restated(o *plan.Opening, room *plan.Room, to plan.BoxLine, from plan.Datum) plan.Height {
 	return o.Height.Restated(to, from, FrontOf(o).Height, floorOf(room))
+}
+
+// HeightAt returns the height of an opening whose centre is set to one above the finished
+// floor, measured as it was: to the same line of the box, from the same floor.
+func HeightAt(o *plan.Opening, room *plan.Room, centre unit.Length) plan.Height {
+	return plan.CentreAt(centre).Restated(cmp.Or(o.Height.To, plan.BoxCentre), cmp.Or(o.Height.From, plan.FinishedFloor),
+		FrontOf(o).Height, floorOf(room))
 }
 
 func floorOf(room *plan.Room) unit.Length {

@@ -93,6 +93,22 @@ func TestCentreHeights(t *testing.T) {
 	}
 }
 
+// A height is said another way, or set anew and said as before; the box is 4 in high and the
+// floor 3/4 in thick.
+func TestHeightsRestated(t *testing.T) {
+	room := &plan.Room{Floor: []plan.Layer{{Thickness: in(0.75)}}}
+	o := plan.Opening{Height: plan.Height{Value: in(16), To: plan.BoxTop, From: plan.Subfloor}, Assembly: plan.Assembly{Box: "sq4-1.5"}}
+	if got, want := frame.Restated(&o, room, plan.BoxBottom, plan.FinishedFloor), (plan.Height{Value: in(11.25), To: plan.BoxBottom, From: plan.FinishedFloor}); got != want {
+		t.Errorf("%+v, want %+v: 16 - 4 - 3/4", got, want)
+	}
+	if got, want := frame.HeightAt(&o, room, in(46)), (plan.Height{Value: in(48.75), To: plan.BoxTop, From: plan.Subfloor}); got != want {
+		t.Errorf("%+v, want %+v: 46 + 4/2 + 3/4", got, want)
+	}
+	if got := frame.HeightAt(&plan.Opening{Gangs: 1}, room, in(46)); got != plan.CentreAt(in(46)) {
+		t.Errorf("%+v, want the centre at 46 above the finished floor where nothing was said", got)
+	}
+}
+
 func TestRects(t *testing.T) {
 	o := plan.Opening{Gangs: 1, Assembly: plan.Assembly{Box: "sq4-1.5"}, At: plan.OnFace("", in(30)), Height: plan.CentreAt(in(16))}
 	want := frame.Rect{Left: in(28), Right: in(32), Bottom: in(14), Top: in(18)} // 4 in square about (30, 16)
