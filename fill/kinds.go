@@ -41,3 +41,9 @@ func NewOpening(units unit.System, kind string, at plan.Anchor) plan.Opening {
 	}
 	return o
 }
+
+// ToKind is the edit that makes an opening one of another kind, as that starts out.
+func ToKind(o *plan.Opening, kind string) plan.ChangeKind {
+	fresh := NewOpening(unit.Imperial, kind, o.At) // the units tell of the height alone, which stays
+	return plan.ChangeKind{ID: o.ID, Kind: kind, Gangs: fresh.Gangs, Assembly: fresh.Assembly}
+}

@@ -1,0 +1,23 @@
+package plan
+
+import "studbay/plan/words"
+
+// ChangeKind makes an opening one of another kind. What goes by the kind begins anew: its
+// box has the gangs and the assembly given, and its devices are as the kind says. Where
+// the opening is and what the user says of it stay.
+type ChangeKind struct {
+	ID       ID
+	Kind     string
+	Gangs    int
+	Assembly Assembly
+}
+
+// Name returns "Change kind".
+func (ChangeKind) Name() words.Text { return words.New("edit.opening.kind", "Change kind") }
+
+// Apply fails with ErrGone where the opening is not in the plan.
+func (e ChangeKind) Apply(p Plan) (Plan, error) {
+	return p.changeOpening(e.ID, func(o *Opening) {
+		o.Kind, o.Gangs, o.Assembly, o.Devices = e.Kind, e.Gangs, e.Assembly, nil
+	})
+}
