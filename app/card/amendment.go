@@ -62,43 +62,34 @@ func CheckAmendment(edition string, a plan.Amendment) error {
 	return err
 }
 
-// newAmendmentCard shows a local amendment: what it changes, to what, and why.
-func newAmendmentCard(c Context, id plan.ID) Card {
-	f := &form{Context: c}
-	now := func() (plan.Amendment, bool) {
-		if x, ok := f.Index.Plan().Amendments.Get(id); ok {
-			return *x, true
-		}
-		return plan.Amendment{ID: id}, false
-	}
-	if _, ok := now(); !ok {
-		return nil
-	}
-	change := func(do func(*plan.Amendment)) error {
-		x, _ := now()
-		do(&x)
-		if err := CheckAmendment(f.Index.Plan().Header.Edition, x); err != nil {
-			return err
-		}
-		return f.Window.Do(plan.ChangeAmendment{Amendment: x})
-	}
-	f.heading = func() (string, string, bool) {
-		x, ok := now()
-		second := f.say("amendment.figure", "Another figure than the edition's, printed with its reason.")
+// amendmentPage shows a local amendment: what it changes, to what, and why.
+var amendmentPage = page[plan.Amendment]{
+	get: func(ix *plan.Index, id plan.ID) *plan.Amendment { x, _ := ix.Plan().Amendments.Get(id); return x },
+	put: func(x plan.Amendment) plan.Edit { return plan.ChangeAmendment{Amendment: x} },
+	head: func(s subject[plan.Amendment], x plan.Amendment) (string, string) {
+		second := s.say("amendment.figure", "Another figure than the edition's, printed with its reason.")
 		if x.Rule != "" {
-			second = f.say("amendment.rule", "This rule is switched off, which is printed with its reason.")
+			second = s.say("amendment.rule", "This rule is switched off, which is printed with its reason.")
 		}
-		return capital(f.Voice.Say(AmendmentName(x))), second, ok
+		return capital(s.Voice.Say(AmendmentName(x))), second
+	},
+	rows: []rowOf[plan.Amendment]{
+		when(func(x plan.Amendment) bool { return x.Figure != "" },
+			amendedRow(words.New("amendment.value", "Value"), func(x *plan.Amendment) *string { return &x.Value })),
+		amendedRow(words.New("waiver.reason", "Reason"), func(x *plan.Amendment) *string { return &x.Reason }),
+	},
+	below: []rowOf[plan.Amendment]{buttonRow[plan.Amendment](words.New("amendment.back", "Take it back"), "delete")},
+}
+
+// amendedRow is a field of a part of an amendment that the plan's edition must take.
+func amendedRow(label words.Text, at func(*plan.Amendment) *string) rowOf[plan.Amendment] {
+	return func(s subject[plan.Amendment]) row {
+		taken := texts(s.Context).checked(func(text string) error {
+			x := s.now()
+			*at(&x) = text
+			return s.fault(CheckAmendment(s.Index.Plan().Header.Edition, x))
+		})
+		f := field(s.Context, s.Voice.Say(label), bound(s, at), taken)
+		return row{f, f.Update}
 	}
-	lines := []line{}
-	if x, _ := now(); x.Figure != "" {
-		lines = append(lines, f.textField(f.say("amendment.value", "Value"), func() string { x, _ := now(); return x.Value }, func(text string) error {
-			return change(func(x *plan.Amendment) { x.Value = text })
-		}))
-	}
-	lines = append(lines, f.textField(f.say("waiver.reason", "Reason"), func() string { x, _ := now(); return x.Reason }, func(text string) error {
-		return change(func(x *plan.Amendment) { x.Reason = text })
-	}))
-	f.lay(lines, nil, f.newPressLine(f.say("amendment.back", "Take it back"), func() { f.Window.Run("delete") }))
-	return f.ready()
 }

@@ -42,7 +42,7 @@ type Context struct {
 	Width  float32 // of what stands in the column, its padding taken off
 }
 
-func (c Context) say(id, english string, args ...any) string {
+func (c *Context) say(id, english string, args ...any) string {
 	return c.Voice.Say(words.New(id, english, args...))
 }
 

@@ -86,11 +86,11 @@ func (d *desktop) plug() *plan.Opening {
 
 // fieldNamed finds a field in a card by its name.
 
-func fieldNamed(t *testing.T, c Card, name string) *Field {
+func fieldNamed(t *testing.T, c Card, name string) *look.Field {
 	t.Helper()
-	var found *Field
+	var found *look.Field
 	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*Field); ok && f.label.Words() == name {
+		if f, ok := o.(*look.Field); ok && f.Label() == name {
 			found = f
 		}
 	})
@@ -100,11 +100,11 @@ func fieldNamed(t *testing.T, c Card, name string) *Field {
 	return found
 }
 
-func choiceNamed(t *testing.T, c Card, name string) *Choice {
+func choiceNamed(t *testing.T, c Card, name string) *look.Choice {
 	t.Helper()
-	var found *Choice
+	var found *look.Choice
 	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*Choice); ok && f.label == name {
+		if f, ok := o.(*look.Choice); ok && f.Label() == name {
 			found = f
 		}
 	})
@@ -143,7 +143,7 @@ func textOf(o fyne.CanvasObject) string {
 	return strings.Join(all, "\n")
 }
 
-func typed(f *Field, text string) {
+func typed(f *look.Field, text string) {
 	f.Entry().SetText(text)
 	f.Entry().OnSubmitted(text)
 }

@@ -5,115 +5,76 @@ import (
 	"slices"
 	"strings"
 
+	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/words"
 )
 
-// controlCard shows which switches serve what.
-type controlCard struct {
-	*form
-	id plan.ID
+// controlPage shows which switches serve what.
+var controlPage = page[plan.Control]{
+	get: func(ix *plan.Index, id plan.ID) *plan.Control { x, _ := ix.Plan().Controls.Get(id); return x },
+	put: func(x plan.Control) plan.Edit { return plan.ChangeControl{Control: x} },
+	head: func(s subject[plan.Control], x plan.Control) (string, string) {
+		return s.say("control.title", "Control {0}", x.Letter), s.say("control.second", "{0}; it serves {1}", s.tagsOf(x.Switches), s.tagsOf(x.Loads))
+	},
+	rows: []rowOf[plan.Control]{
+		fieldRow(words.New("control.letter", "Letter on the sheet"), func(x *plan.Control) *string { return &x.Letter }, texts),
+	},
+	below: []rowOf[plan.Control]{
+		membersRow,
+		fieldRow(words.New("opening.note", "Note"), func(x *plan.Control) *string { return &x.Note }, texts),
+		buttonRow[plan.Control](words.New("control.out", "Take the control out"), "delete"),
+	},
 }
 
-func newControlCard(c Context, id plan.ID) Card {
-	k := &controlCard{&form{Context: c}, id}
-	if _, ok := k.now(); !ok {
-		return nil
-	}
-	k.heading = func() (string, string, bool) {
-		x, ok := k.now()
-		if !ok {
-			return "", "", false
+// membersRow has a row for each switch and each thing served, and one to add to each.
+func membersRow(s subject[plan.Control]) row {
+	sign := func() string { return joined(s.now().Switches) + "/" + joined(s.now().Loads) }
+	return rowList(look.Grid, sign, func() (rows []row) {
+		for _, id := range s.now().Switches {
+			rows = append(rows, memberRow(s, s.say("control.switch", "Switch"), id))
 		}
-		return k.say("control.title", "Control {0}", x.Letter), k.say("control.second", "{0}; it serves {1}", k.tagsOf(x.Switches), k.tagsOf(x.Loads)), true
-	}
-	letter := k.textField(k.say("control.letter", "Letter on the sheet"), func() string { x, _ := k.now(); return x.Letter }, func(text string) error {
-		return k.change(func(x *plan.Control) { x.Letter = strings.TrimSpace(text) })
+		rows = append(rows, moreMembers(s, s.say("control.add-switch", "One more switch"), true))
+		for _, id := range s.now().Loads {
+			rows = append(rows, memberRow(s, s.say("control.load", "Serves"), id))
+		}
+		return append(rows, moreMembers(s, s.say("control.add-load", "Serves also"), false))
 	})
-	note := k.textField(k.say("opening.note", "Note"), func() string { x, _ := k.now(); return x.Note }, func(text string) error {
-		return k.change(func(x *plan.Control) { x.Note = strings.TrimSpace(text) })
-	})
-	members := newRebuilt(func() string {
-		x, _ := k.now()
-		return joined(x.Switches) + "/" + joined(x.Loads)
-	}, k.members)
-	k.fields = append(k.fields, members)
-	k.lay([]line{letter}, nil, members.Container, note, k.newPressLine(k.say("control.out", "Take the control out"), func() { k.Window.Run("delete") }))
-	k.fields = append(k.fields, note)
-	return k.ready()
 }
 
-func (k *controlCard) now() (plan.Control, bool) {
-	if x, ok := k.Index.Plan().Controls.Get(k.id); ok {
-		return *x, true
-	}
-	return plan.Control{ID: k.id}, false
-}
-
-// change edits the control; one that has lost its last member goes out of the plan.
-func (k *controlCard) change(do func(*plan.Control)) error {
-	x, _ := k.now()
-	x.Switches, x.Loads = slices.Clone(x.Switches), slices.Clone(x.Loads)
-	do(&x)
-	if len(x.Switches)+len(x.Loads) == 0 {
-		return k.Window.Do(plan.RemoveControl{ID: k.id})
-	}
-	return k.Window.Do(plan.ChangeControl{Control: x})
-}
-
-// members has a line for each switch and each thing served, and one to add to each.
-func (k *controlCard) members() (lines []line) {
-	now, _ := k.now()
-	switches := func(x *plan.Control) *[]plan.ID { return &x.Switches }
-	loads := func(x *plan.Control) *[]plan.ID { return &x.Loads }
-	for _, id := range now.Switches {
-		lines = append(lines, k.member(k.say("control.switch", "Switch"), id, switches))
-	}
-	lines = append(lines, k.more(k.say("control.add-switch", "One more switch"), true, switches))
-	for _, id := range now.Loads {
-		lines = append(lines, k.member(k.say("control.load", "Serves"), id, loads))
-	}
-	lines = append(lines, k.more(k.say("control.add-load", "Serves also"), false, loads))
-	for _, l := range lines {
-		k.revealed(l)
-	}
-	return lines
-}
-
-// member is one opening of the control: to be gone to, or taken out of it.
-func (k *controlCard) member(label string, id plan.ID, of func(*plan.Control) *[]plan.ID) line {
-	return NewChoice(label, "", func() []Option {
-		return []Option{
-			{Label: k.openingText(id), Now: true, Do: func() {}},
-			{Label: k.say("control.show", "Show its card"), Line: true, Do: func() { k.Window.Select(id) }},
-			{Label: k.say("control.drop", "Take it out of the control"), Do: func() {
-				k.shown(k.change(func(x *plan.Control) {
-					list := of(x)
-					*list = slices.DeleteFunc(*list, func(other plan.ID) bool { return other == id })
-				}))
-			}},
+// memberRow is one opening of the control: to be gone to, or taken out of it.
+func memberRow(s subject[plan.Control], label string, id plan.ID) row {
+	return s.choice(label, "", func() []look.Option {
+		return []look.Option{
+			{Label: s.openingText(id), Now: true, Do: func() {}},
+			{Label: s.say("control.show", "Show its card"), Line: true, Do: func() { s.Window.Select(id) }},
+			{Label: s.say("control.drop", "Take it out of the control"), Do: func() { s.do(plan.LeaveControl{ID: s.id, Opening: id}) }},
 		}
 	})
 }
 
-// more adds an opening: a switch, or something that is none.
-func (k *controlCard) more(label string, isSwitch bool, of func(*plan.Control) *[]plan.ID) line {
-	return NewChoice(label, k.say("control.choose", "choose …"), func() (options []Option) {
-		now, _ := k.now()
-		for _, o := range k.openingsByTag() {
+// moreMembers adds an opening: a switch, or something that is none.
+func moreMembers(s subject[plan.Control], label string, isSwitch bool) row {
+	return s.choice(label, s.say("control.choose", "choose …"), func() (options []look.Option) {
+		in := s.now().Loads
+		if isSwitch {
+			in = s.now().Switches
+		}
+		for _, o := range s.openingsByTag() {
 			kind := part.All().Kind(o.Kind)
-			if kind == nil || (kind.Family == part.Switch) != isSwitch || slices.Contains(*of(&now), o.ID) {
+			if kind == nil || (kind.Family == part.Switch) != isSwitch || slices.Contains(in, o.ID) {
 				continue
 			}
-			options = append(options, Option{Label: k.openingText(o.ID), Do: func() {
-				k.shown(k.change(func(x *plan.Control) { *of(x) = append(*of(x), o.ID) }))
+			options = append(options, look.Option{Label: s.openingText(o.ID), Do: func() {
+				s.do(plan.JoinControl{ID: s.id, Opening: o.ID, IsSwitch: isSwitch})
 			}})
 		}
 		return options
 	})
 }
 
-func (c Context) openingsByTag() (all []*plan.Opening) {
+func (c *Context) openingsByTag() (all []*plan.Opening) {
 	for _, o := range c.Index.Plan().Openings() {
 		all = append(all, o)
 	}
@@ -124,7 +85,7 @@ func (c Context) openingsByTag() (all []*plan.Opening) {
 }
 
 // openingText names an opening by its tag and kind.
-func (c Context) openingText(id plan.ID) string {
+func (c *Context) openingText(id plan.ID) string {
 	o, _ := c.Index.Plan().Opening(id)
 	if o == nil {
 		return ""
@@ -137,7 +98,7 @@ func (c Context) openingText(id plan.ID) string {
 }
 
 // tagsOf lists openings by their tags.
-func (c Context) tagsOf(ids []plan.ID) string {
+func (c *Context) tagsOf(ids []plan.ID) string {
 	if len(ids) == 0 {
 		return c.say("control.nothing", "nothing yet")
 	}
@@ -148,26 +109,21 @@ func (c Context) tagsOf(ids []plan.ID) string {
 	return strings.Join(tags, ", ")
 }
 
-// controlsOf are rows that name the controls an opening is in; each leads to its card.
-func (o *openingCard) controlsOf() *rebuilt {
-	mine := func() (ids []plan.ID) {
-		for x := range o.Index.Plan().Controls.All() {
-			if slices.Contains(x.Switches, o.id) || slices.Contains(x.Loads, o.id) {
+// inControls are rows that name the controls an opening is in; each leads to its card.
+func inControls(s subject[plan.Opening]) row {
+	controls := func() plan.Set[*plan.Control] { return s.Index.Plan().Controls }
+	return s.links(look.Grid, func() (ids []plan.ID) {
+		for x := range controls().All() {
+			if slices.Contains(x.Switches, s.id) || slices.Contains(x.Loads, s.id) {
 				ids = append(ids, x.ID)
 			}
 		}
 		return ids
-	}
-	return newRebuilt(func() string { return joined(mine()) }, func() (lines []line) {
-		for _, id := range mine() {
-			lines = append(lines, o.row(id, func() string {
-				x, ok := o.Index.Plan().Controls.Get(id)
-				if !ok {
-					return ""
-				}
-				return o.say("control.row", "Control {0}: {1} → {2}", x.Letter, o.tagsOf(x.Switches), o.tagsOf(x.Loads))
-			}))
+	}, func(id plan.ID) string {
+		x, ok := controls().Get(id)
+		if !ok {
+			return ""
 		}
-		return lines
+		return s.say("control.row", "Control {0}: {1} → {2}", x.Letter, s.tagsOf(x.Switches), s.tagsOf(x.Loads))
 	})
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -44,7 +45,7 @@ func (d *desktop) control() *plan.Control {
 }
 
 // pick takes the option of a choice that holds words.
-func pick(t *testing.T, c *Choice, words string) {
+func pick(t *testing.T, c *look.Choice, words string) {
 	t.Helper()
 	for _, o := range c.Options() {
 		if strings.Contains(o.Label, words) {
@@ -62,9 +63,8 @@ func TestControlCardAddsAndDrops(t *testing.T) {
 		o, _ := d.history.Plan().Opening(id)
 		return o.Tag
 	}
-	title, second, _ := c.(*form).heading()
-	if title != "Control a" || second != tag(theSwitch)+"; it serves "+tag(light) {
-		t.Errorf("headed %q, %q", title, second)
+	if said, want := textOf(c.Object()), "Control a\n"+tag(theSwitch)+"; it serves "+tag(light)+"\n"; !strings.HasPrefix(said, want) {
+		t.Errorf("it begins\n%s\nwant\n%s", said, want)
 	}
 	pick(t, choiceNamed(t, c, "One more switch"), tag(other)+"  ")
 	c.Show(d.context())
@@ -99,9 +99,9 @@ func TestOpeningCardLeadsToItsControl(t *testing.T) {
 		of   plan.ID
 		want int
 	}{{theSwitch, 1}, {light, 1}, {other, 0}, {plug, 0}} {
-		rows := For(d.context(), []plan.ID{tt.of}).(*openingCard).controlsOf()
-		if len(rows.lines) != tt.want {
-			t.Errorf("%s: %d rows of controls, want %d", tt.of, len(rows.lines), tt.want)
+		said := textOf(For(d.context(), []plan.ID{tt.of}).Object())
+		if got := strings.Count(said, "Control a: "); got != tt.want {
+			t.Errorf("%s: %d rows of controls, want %d", tt.of, got, tt.want)
 		}
 	}
 }

@@ -8,19 +8,11 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"studbay/plan"
-	"studbay/plan/unit"
 )
 
 func TestAComplaintNamesItsFieldAndGoesOnceItIsMended(t *testing.T) {
 	d := newDesktop(t)
-	f := d.context().lengthField("Ceiling height", func() unit.Length { return 8 * unit.Foot },
-		func(l unit.Length) error {
-			return d.Do(plan.ChangeRoom{Room: func() plan.Room {
-				r := *d.context().Index.RoomOf(den)
-				r.Ceiling = l
-				return r
-			}()})
-		}, d.context().long)
+	f := fieldNamed(t, For(d.context(), []plan.ID{den}), "Ceiling height")
 	test.NewTempWindow(t, f)
 	f.Entry().SetText("eight")
 	f.Entry().OnSubmitted("")
@@ -48,7 +40,7 @@ func TestAComplaintNamesItsFieldAndGoesOnceItIsMended(t *testing.T) {
 
 func TestEscapeGivesUpWhatWasTypedThenLeavesTheField(t *testing.T) {
 	d := newDesktop(t)
-	f := d.context().textField("Name", func() string { return "Den" }, func(string) error { return nil })
+	f := fieldNamed(t, For(d.context(), []plan.ID{den}), "Name")
 	on := test.NewTempWindow(t, f).Canvas()
 	on.Focus(f.Entry())
 	f.Entry().SetText("Dens")
@@ -63,19 +55,20 @@ func TestEscapeGivesUpWhatWasTypedThenLeavesTheField(t *testing.T) {
 
 func TestCountsSizesAndVolumesSayHowTheyAreWritten(t *testing.T) {
 	c := newDesktop(t).context()
-	if _, err := c.wireSize("thick"); err == nil || !strings.Contains(err.Error(), "such as 14") {
+	wireSize, volume := wireSizes(&c).read, volumes(&c).read
+	if _, err := wireSize("thick"); err == nil || !strings.Contains(err.Error(), "such as 14") {
 		t.Errorf("a wire size: %v", err)
 	}
-	if _, err := c.volume("much"); err == nil || !strings.Contains(err.Error(), "such as 18") {
+	if _, err := volume("much"); err == nil || !strings.Contains(err.Error(), "such as 18") {
 		t.Errorf("a volume: %v", err)
 	}
 	for _, text := range []string{"18", "22.5 in³", "300 cm³"} {
-		if _, err := c.volume(text); err != nil {
+		if _, err := volume(text); err != nil {
 			t.Errorf("the sample %s is refused: %v", text, err)
 		}
 	}
 	for _, text := range []string{"14", "12", "1/0"} {
-		if _, err := c.wireSize(text); err != nil {
+		if _, err := wireSize(text); err != nil {
 			t.Errorf("the sample %s is refused: %v", text, err)
 		}
 	}
@@ -90,12 +83,7 @@ func TestTheUseOfARoomIsFoundByTyping(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{den})
 	w := test.NewTempWindow(t, c.Object())
-	var use *Choice
-	for _, f := range c.(*form).fields {
-		if choice, ok := f.(*Choice); ok && choice.Label() == "Use" {
-			use = choice
-		}
-	}
+	use := choiceNamed(t, c, "Use")
 	if options := use.Options(); len(options) != len(plan.Uses) || options[0].Label != "Bedroom" || !options[len(commonUses)].Line {
 		t.Errorf("the uses begin with %q and have no line after the common ones", options[0].Label)
 	}

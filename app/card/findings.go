@@ -29,7 +29,7 @@ func MarkOf(f fill.Finding) symbol.Mark {
 }
 
 // findingsOf shows the findings that a card's thing has, with their remedies.
-func (c Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasObject) {
+func (c *Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasObject) {
 	for _, f := range c.Result.All() {
 		if is(f) {
 			objects = append(objects, c.finding(f))
@@ -40,7 +40,7 @@ func (c Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasOb
 
 // finding is one finding in full: what is wrong, why, and the remedies with their
 // price.
-func (c Context) finding(f fill.Finding) fyne.CanvasObject {
+func (c *Context) finding(f fill.Finding) fyne.CanvasObject {
 	const mark = 14 + look.Grid
 	width := c.Width - look.Scaled(mark+3*look.Grid)
 	text := []fyne.CanvasObject{look.NewParagraph(c.Voice.Say(f.Message), look.Strong, width)}
@@ -61,7 +61,7 @@ func (c Context) finding(f fill.Finding) fyne.CanvasObject {
 }
 
 // remedy is a button that tells the result and the price.
-func (c Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
+func (c *Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
 	const price = 64
 	accent := look.Style{Bold: true, Tone: look.Accent}
 	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-look.Scaled(price+3*look.Grid))
@@ -70,7 +70,7 @@ func (c Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
 	return c.newPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
 }
 
-func (c Context) priceText(r fill.Remedy) string {
+func (c *Context) priceText(r fill.Remedy) string {
 	switch {
 	case r.Price == nil:
 		return ""
@@ -123,12 +123,12 @@ func (l *Findings) Show(c Context) {
 	}
 	if text := strings.Join(said, "\n"); text != l.said || c.Width != l.width {
 		l.said, l.width = text, c.Width
-		l.build(c, all, groups)
+		l.build(&c, all, groups)
 	}
 }
 
 // build makes the rows; the row in the place of the one that had the focus gets it.
-func (l *Findings) build(c Context, all []fill.Finding, groups []roomFindings) {
+func (l *Findings) build(c *Context, all []fill.Finding, groups []roomFindings) {
 	focused := slices.IndexFunc(l.rows, (*look.Press).Focused)
 	l.rows = nil
 	title := look.NewText(c.say("list.title", "Findings"), look.Title)
@@ -167,7 +167,7 @@ func (l *Findings) focus(i int) {
 func (l *Findings) Focus() { l.focus(0) }
 
 // nothingFound says what an empty list means, and what it does not.
-func (c Context) nothingFound() string {
+func (c *Context) nothingFound() string {
 	empty := true
 	for _, l := range c.Index.Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
@@ -179,7 +179,7 @@ func (c Context) nothingFound() string {
 }
 
 // Counts says how many findings there are of each kind.
-func (c Context) Counts() string {
+func (c *Context) Counts() string {
 	t := c.Result.Tally()
 	var said words.Text
 	for _, part := range []struct {
@@ -211,7 +211,7 @@ type roomFindings struct {
 }
 
 // byRoom groups findings, which come worst first: so do the rooms.
-func (c Context) byRoom(all []fill.Finding) (groups []roomFindings) {
+func (c *Context) byRoom(all []fill.Finding) (groups []roomFindings) {
 	at := map[plan.ID]int{}
 	for _, f := range all {
 		i, ok := at[f.Room]
@@ -239,14 +239,14 @@ func rank(f fill.Finding) int {
 	return int(fill.Stop - f.Severity)
 }
 
-func (c Context) nameOf(room plan.ID) string {
+func (c *Context) nameOf(room plan.ID) string {
 	if r := c.Index.RoomOf(room); r != nil {
 		return c.roomName(r)
 	}
 	return c.say("list.plan", "The whole plan")
 }
 
-func (l *Findings) group(c Context, g roomFindings) fyne.CanvasObject {
+func (l *Findings) group(c *Context, g roomFindings) fyne.CanvasObject {
 	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(g.name, look.Second)}
 	for _, f := range g.findings {
 		if len(l.rows) == mostListed {
@@ -258,7 +258,7 @@ func (l *Findings) group(c Context, g roomFindings) fyne.CanvasObject {
 }
 
 // row is one finding in the list; pressing it goes there, the arrows go on to others.
-func (l *Findings) row(c Context, f fill.Finding) fyne.CanvasObject {
+func (l *Findings) row(c *Context, f fill.Finding) fyne.CanvasObject {
 	style := look.Body
 	if f.Waived != nil {
 		style = look.Quiet

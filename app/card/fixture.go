@@ -3,68 +3,34 @@ package card
 import (
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
-// newFixtureCard shows a fixture: what it is, how large and where.
-func newFixtureCard(c Context, id plan.ID) Card {
-	f := &form{Context: c}
-	now := func() plan.Fixture {
-		if x, _ := f.Index.Plan().Fixture(id); x != nil {
-			return *x
+// fixturePage shows a fixture: what it is, how large and where.
+var fixturePage = page[plan.Fixture]{
+	get: func(ix *plan.Index, id plan.ID) *plan.Fixture { x, _ := ix.Plan().Fixture(id); return x },
+	put: func(x plan.Fixture) plan.Edit { return plan.ChangeFixture{Fixture: x} },
+	head: func(s subject[plan.Fixture], x plan.Fixture) (string, string) {
+		title := x.Name
+		if title == "" {
+			title = capital(s.Voice.Say(x.Kind.Text()))
 		}
-		return plan.Fixture{ID: id}
-	}
-	if x, _ := f.Index.Plan().Fixture(id); x == nil {
-		return nil
-	}
-	was := now() // its fields are named after the corners of its face
-	change := func(do func(*plan.Fixture)) error {
-		x := now()
-		do(&x)
-		return f.Window.Do(plan.ChangeFixture{Fixture: x})
-	}
-	f.heading = func() (string, string, bool) {
-		x, _ := f.Index.Plan().Fixture(id)
-		if x == nil || x.At.Host != was.At.Host {
-			return "", "", false
-		}
-		title := capital(f.Voice.Say(x.Kind.Text()))
-		if x.Name != "" {
-			title = x.Name
-		}
-		return title, f.standsAt(x.At), true
-	}
-	length := func(label string, read func(plan.Fixture) unit.Length, write func(*plan.Fixture, unit.Length)) line {
-		return f.lengthField(label, func() unit.Length { return read(now()) }, func(l unit.Length) error {
-			return change(func(x *plan.Fixture) { write(x, l) })
-		}, f.long)
-	}
-	kind := NewChoice(f.say("fixture.kind", "Kind"), string(now().Kind), func() (options []Option) {
-		for _, k := range plan.FixtureKinds {
-			options = append(options, Option{Label: capital(f.Voice.Say(k.Text())), Now: now().Kind == k, Do: func() {
-				f.shown(change(func(x *plan.Fixture) { x.Kind = k }))
-			}})
-		}
-		return options
-	})
-	lines := []line{
-		kind,
-		length(f.say("fixture.width", "Width"), func(x plan.Fixture) unit.Length { return x.Width }, func(x *plan.Fixture, l unit.Length) { x.Width = l }),
-		length(f.say("fixture.depth", "Depth"), func(x plan.Fixture) unit.Length { return x.Depth }, func(x *plan.Fixture, l unit.Length) { x.Depth = l }),
-		length(f.say("fixture.height", "Height"), func(x plan.Fixture) unit.Length { return x.Height }, func(x *plan.Fixture, l unit.Length) { x.Height = l }),
-		length(f.say("fixture.bottom", "Above the floor"), func(x plan.Fixture) unit.Length { return x.Bottom }, func(x *plan.Fixture, l unit.Length) { x.Bottom = l }),
-	}
-	if now().At.Part == plan.PartFace {
-		lines = append(lines,
-			length(f.cornerLabel(now().At.Host, false), func(x plan.Fixture) unit.Length { return x.At.Along }, func(x *plan.Fixture, l unit.Length) { x.At.Along = l }),
-			length(f.cornerLabel(now().At.Host, true), func(x plan.Fixture) unit.Length { return f.lengthOf(x.At.Host) - x.At.Along - x.Width }, func(x *plan.Fixture, l unit.Length) { x.At.Along = f.lengthOf(x.At.Host) - x.Width - l }))
-	}
-	name := f.textField(f.say("fixture.name", "Name"), func() string { return now().Name }, func(text string) error {
-		return change(func(x *plan.Fixture) { x.Name = text })
-	})
-	note := f.noteField(func() string { return now().Note }, func(text string) error {
-		return change(func(x *plan.Fixture) { x.Note = text })
-	})
-	f.lay(lines, []line{name, note})
-	return f.ready()
+		return title, s.standsAt(x.At)
+	},
+	made: func(x plan.Fixture) any { return x.At.Host }, // its fields are named after the corners there
+	rows: []rowOf[plan.Fixture]{
+		choiceRow(words.New("fixture.kind", "Kind"), func(x *plan.Fixture) *plan.FixtureKind { return &x.Kind }, told(plan.FixtureKinds...)),
+		fieldRow(words.New("fixture.width", "Width"), func(x *plan.Fixture) *unit.Length { return &x.Width }, lengths),
+		fieldRow(words.New("fixture.depth", "Depth"), func(x *plan.Fixture) *unit.Length { return &x.Depth }, lengths),
+		fieldRow(words.New("fixture.height", "Height"), func(x *plan.Fixture) *unit.Length { return &x.Height }, lengths),
+		fieldRow(words.New("fixture.bottom", "Above the floor"), func(x *plan.Fixture) *unit.Length { return &x.Bottom }, lengths),
+		when(fixtureOnFace, fromLeft(func(x *plan.Fixture) *plan.Anchor { return &x.At })),
+		when(fixtureOnFace, fromRight(func(x *plan.Fixture) *plan.Anchor { return &x.At }, func(x plan.Fixture) unit.Length { return x.Width })),
+	},
+	more: []rowOf[plan.Fixture]{
+		fieldRow(words.New("fixture.name", "Name"), func(x *plan.Fixture) *string { return &x.Name }, texts),
+		noteRow(func(x *plan.Fixture) *string { return &x.Note }),
+	},
 }
+
+func fixtureOnFace(x plan.Fixture) bool { return x.At.Part == plan.PartFace }

@@ -21,7 +21,7 @@ type Fold struct {
 }
 
 // NewFold makes a fold, closed.
-func NewFold(c Context, title string, body fyne.CanvasObject) *Fold {
+func NewFold(c *Context, title string, body fyne.CanvasObject) *Fold {
 	f := &Fold{title: title, body: body}
 	f.mark = look.NewPicture(12, 12, f.arrow)
 	heading := look.Row(look.Grid/2, 1, f.mark, look.NewFlexible(title, look.Quiet))
@@ -53,7 +53,7 @@ func (f *Fold) IsOpen() bool { return f.open }
 
 func (f *Fold) arrow(w, h float64, p *look.Palette) []scene.Item {
 	if f.open {
-		return chevron(w, h, p)
+		return look.Chevron(w, h, p)
 	}
 	var path scene.Path
 	path.MoveTo(scene.Point{X: .35 * w, Y: .2 * h}).LineTo(scene.Point{X: .65 * w, Y: .5 * h}).LineTo(scene.Point{X: .35 * w, Y: .8 * h})

@@ -1,9 +1,8 @@
 package card
 
 import (
-	"slices"
 	"strconv"
-	"strings"
+	"studbay/app/look"
 
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -15,65 +14,37 @@ const newLayer = unit.Inch / 2
 // layers is the build-up of a finish or a floor, layer by layer: its name, its
 // thickness, and of a finish whether it burns. A name that is emptied takes its layer
 // out.
-func (f *form) layers(read func() []plan.Layer, write func([]plan.Layer) error, burns bool) *rebuilt {
-	change := func(i int, do func([]plan.Layer) []plan.Layer) error {
-		return f.fault(write(do(slices.Clone(read()))))
-	}
-	sign := func() string { return strconv.Itoa(len(read())) }
-	return newRebuilt(sign, func() (lines []line) {
-		for i := range read() {
-			lines = append(lines, f.layer(i, read, change, burns)...)
+func (c *Context) layers(all binding[[]plan.Layer], burns bool) row {
+	sign := func() string { return strconv.Itoa(len(all.read())) }
+	return rowList(look.Grid, sign, func() (rows []row) {
+		for i := range all.read() {
+			rows = append(rows, c.layer(all, i, burns)...)
 		}
-		more := NewField(f.Context, Spec{
-			Label: f.say("layer.more", "One more layer"),
-			Empty: f.say("layer.more.hint", "such as tile"),
-			Read:  func() string { return "" },
-			Write: func(text string) error {
-				return change(0, func(l []plan.Layer) []plan.Layer {
-					return append(l, plan.Layer{Name: strings.TrimSpace(text), Thickness: newLayer})
-				})
-			},
-		})
-		return append(lines, more)
+		more := field(c, c.say("layer.more", "One more layer"), binding[string]{
+			read: func() string { return "" },
+			edit: func(name string) plan.Edit { return with(all, plan.Layer{Name: name, Thickness: newLayer}) },
+		}, texts(c), hint(c.say("layer.more.hint", "such as tile")))
+		return append(rows, row{more, more.Update})
 	})
 }
 
-func (f *form) layer(i int, read func() []plan.Layer, change func(int, func([]plan.Layer) []plan.Layer) error, burns bool) []line {
-	now := func() plan.Layer {
-		if all := read(); i < len(all) {
-			return all[i]
-		}
-		return plan.Layer{}
-	}
-	name := NewField(f.Context, Spec{
-		Label: f.say("layer.name", "Layer {0}", i+1),
-		Read:  func() string { return now().Name },
-		Write: func(text string) error {
-			text = strings.TrimSpace(text)
-			return change(i, func(l []plan.Layer) []plan.Layer {
-				if text == "" {
-					return slices.Delete(l, i, i+1)
-				}
-				l[i].Name = text
-				return l
-			})
+// layer is the rows of the i-th layer.
+func (c *Context) layer(all binding[[]plan.Layer], i int, burns bool) []row {
+	it := item(all, i)
+	name := of(it, func(l *plan.Layer) *string { return &l.Name })
+	nameField := field(c, c.say("layer.name", "Layer {0}", i+1), binding[string]{
+		read: name.read,
+		edit: func(text string) plan.Edit {
+			if text == "" {
+				return without(all, i)
+			}
+			return name.edit(text)
 		},
-		Empty: f.say("layer.out", "taken out"),
-	})
-	thick := f.thinField(f.say("layer.thick", "Thickness"), func() unit.Length { return now().Thickness }, func(l unit.Length) error {
-		return change(i, func(all []plan.Layer) []plan.Layer {
-			all[i].Thickness = l
-			return all
-		})
-	})
-	if !burns {
-		return []line{name, thick}
+	}, texts(c), hint(c.say("layer.out", "taken out")))
+	thick := field(c, c.say("layer.thick", "Thickness"), of(it, func(l *plan.Layer) *unit.Length { return &l.Thickness }), thicknesses(c))
+	rows := []row{{nameField, nameField.Update}, {thick, thick.Update}}
+	if burns {
+		rows = append(rows, choiceOf(c, c.say("layer.burns", "It burns"), of(it, func(l *plan.Layer) *bool { return &l.Combustible }), yesNo))
 	}
-	burning := NewChoice(f.say("layer.burns", "It burns"), "", f.yesNo(func() bool { return now().Combustible }, func(on bool) {
-		f.shown(change(i, func(all []plan.Layer) []plan.Layer {
-			all[i].Combustible = on
-			return all
-		}))
-	}))
-	return []line{name, thick, burning}
+	return rows
 }

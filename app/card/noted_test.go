@@ -108,7 +108,7 @@ func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
 	if f.Wrong() == "" {
 		t.Error("a reach of \"far\" is not refused")
 	}
-	f.restore()
+	f.Restore()
 	typed(f, "60")
 	typed(fieldNamed(t, c, "Reason"), "")
 	if now, _ := d.history.Plan().Amendments.Get(a.ID); now.Value != "60" || now.Reason != "county code" {

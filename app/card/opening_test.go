@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/look"
 	"studbay/fill"
 	"studbay/fill/box"
 	"studbay/fill/code"
@@ -28,12 +29,12 @@ func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
 	}
 }
 
-func contentsOf(t *testing.T, c Card) (lines []*Field) {
+func contentsIn(t *testing.T, c Card) (lines []*look.Field) {
 	t.Helper()
 	seen := false
 	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*Field); ok {
-			seen = seen && f.label.Words() == "" || f.label.Words() == "In the box"
+		if f, ok := o.(*look.Field); ok {
+			seen = seen && f.Label() == "" || f.Label() == "In the box"
 			if seen {
 				lines = append(lines, f)
 			}
@@ -48,7 +49,7 @@ func contentsOf(t *testing.T, c Card) (lines []*Field) {
 func TestContentsAreTypedInTheWordsOfTheCalculator(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	lines := contentsOf(t, c)
+	lines := contentsIn(t, c)
 	// The kind assumes two cables and the device: two lines, and one for more.
 	if len(lines) != 3 || lines[0].Entry().Text != "cable 12/2 x2" && lines[0].Entry().Text != "cable 12/2x2" {
 		t.Fatalf("%d lines, the first %q", len(lines), lines[0].Entry().Text)
@@ -62,7 +63,7 @@ func TestContentsAreTypedInTheWordsOfTheCalculator(t *testing.T) {
 	if said := textOf(c.Object()); !strings.Contains(said, "20.25") || !strings.Contains(said, "in³ over") {
 		t.Errorf("the card does not show what is over:\n%s", said)
 	}
-	lines = contentsOf(t, c)
+	lines = contentsIn(t, c)
 	if len(lines) != 4 || lines[2].Entry().Text != "cable 12/2" || lines[3].Entry().Text != "" {
 		t.Fatalf("%d lines after one more", len(lines))
 	}
@@ -70,15 +71,15 @@ func TestContentsAreTypedInTheWordsOfTheCalculator(t *testing.T) {
 	if lines[3].Wrong() == "" {
 		t.Error("contents that cannot be read are not refused")
 	}
-	lines[3].restore()
+	lines[3].Restore()
 	typed(lines[2], "")
 	c.Show(d.context())
-	if got := d.plug().Contents; len(got.Items) != 2 || len(contentsOf(t, c)) != 3 {
+	if got := d.plug().Contents; len(got.Items) != 2 || len(contentsIn(t, c)) != 3 {
 		t.Errorf("an emptied line leaves %+v", got)
 	}
 }
 
-func takeOption(t *testing.T, c *Choice, begins string) {
+func takeOption(t *testing.T, c *look.Choice, begins string) {
 	t.Helper()
 	for _, o := range c.Options() {
 		if strings.HasPrefix(o.Label, begins) {
@@ -86,7 +87,7 @@ func takeOption(t *testing.T, c *Choice, begins string) {
 			return
 		}
 	}
-	t.Fatalf("%s has no option %q", c.label, begins)
+	t.Fatalf("%s has no option %q", c.Label(), begins)
 }
 
 func TestABoxIsPutTogetherByHand(t *testing.T) {

@@ -1,8 +1,6 @@
 package card
 
 import (
-	"strings"
-
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -12,7 +10,7 @@ import (
 
 // sentence says what an opening is and what it stands by: "Duplex receptacle, right
 // of the bed".
-func (c Context) sentence(o *plan.Opening) string {
+func (c *Context) sentence(o *plan.Opening) string {
 	kind := words.New("plain", "{0}", o.Kind)
 	if k := part.All().Kind(o.Kind); k != nil {
 		kind = k.Text()
@@ -28,7 +26,7 @@ const beside = 3 * unit.Foot
 
 // neighbour says by what an opening stands on its face, the nearest first; nothing
 // where nothing is near.
-func (c Context) neighbour(o *plan.Opening) (said words.Text) {
+func (c *Context) neighbour(o *plan.Opening) (said words.Text) {
 	if o.At.Part != plan.PartFace {
 		return said
 	}
@@ -54,7 +52,7 @@ func (c Context) neighbour(o *plan.Opening) (said words.Text) {
 }
 
 // whereabouts says the room, the face, the status and the circuit of an opening.
-func (c Context) whereabouts(o *plan.Opening) string {
+func (c *Context) whereabouts(o *plan.Opening) string {
 	said := words.New("plain", "{0}", "")
 	place, ok := c.Index.Place(o.At)
 	if ok && place.Room != nil {
@@ -70,7 +68,7 @@ func (c Context) whereabouts(o *plan.Opening) string {
 	return c.Voice.Say(said)
 }
 
-func (c Context) partText(o *plan.Opening, place plan.Place) words.Text {
+func (c *Context) partText(o *plan.Opening, place plan.Place) words.Text {
 	switch {
 	case place.On != nil:
 		return words.New("where.on", "on the {0}", place.On.Kind.Text())
@@ -83,7 +81,7 @@ func (c Context) partText(o *plan.Opening, place plan.Place) words.Text {
 }
 
 // roomName returns the room's name, or its use where it has none.
-func (c Context) roomName(r *plan.Room) string {
+func (c *Context) roomName(r *plan.Room) string {
 	if r.Name != "" {
 		return r.Name
 	}
@@ -100,23 +98,35 @@ func (c Context) Facing(side plan.ID) words.Text {
 	return render.FaceNames(c.Index, ref.Room)[ref.At]
 }
 
-// cornerLabel names the distance from one end of a face by the face that meets it
-// there, as the unfolded room does: "From west corner". Where it has no plain name, or
-// the thing is on no face, left and right are as seen standing in the room.
-func (c Context) cornerLabel(side plan.ID, fromRight bool) string {
-	ref, ok := c.Index.Side(side)
-	if ok {
-		n := len(ref.Room.Sides)
-		next := ref.At + n - 1
-		if fromRight {
-			next = ref.At + 1
-		}
-		if name := render.FaceNames(c.Index, ref.Room)[next%n]; strings.HasPrefix(name.ID, "wind.") {
-			return c.say("from-corner", "From {0} corner", name)
-		}
+// standsAt says the room and face of an anchor.
+func (c *Context) standsAt(at plan.Anchor) string {
+	place, ok := c.Index.Place(at)
+	if !ok || place.Room == nil {
+		return ""
 	}
-	if fromRight {
-		return c.say("opening.from-right", "From right corner")
+	if at.Part != plan.PartFace {
+		return c.roomName(place.Room)
 	}
-	return c.say("opening.from-left", "From left corner")
+	return c.say("where.room-face", "{0}, {1} face", c.roomName(place.Room), c.Facing(at.Host))
+}
+
+// nameOfThing names a thing of the plan as its card does.
+func (c *Context) nameOfThing(id plan.ID) string {
+	p := c.Index.Plan()
+	if o, _ := p.Opening(id); o != nil {
+		return c.say("named.opening", "{0}, {1}", o.Tag, c.sentence(o))
+	}
+	if b, _ := p.Break(id); b != nil {
+		return c.say("named.at", "{0}: {1}", capital(c.Voice.Say(b.Kind.Text())), c.standsAt(b.At))
+	}
+	if x, _ := p.Fixture(id); x != nil {
+		return c.say("named.at", "{0}: {1}", capital(c.Voice.Say(x.Kind.Text())), c.standsAt(x.At))
+	}
+	if ref, ok := c.Index.Side(id); ok {
+		return c.say("where.room-face", "{0}, {1} face", c.roomName(ref.Room), c.Facing(id))
+	}
+	if r := c.Index.RoomOf(id); r != nil {
+		return c.roomName(r)
+	}
+	return string(id)
 }

@@ -11,7 +11,7 @@ import (
 )
 
 // sum is the addition beside the gauge, as a person writes it, and the verdict over it.
-func (c Context) sum(r box.Result, width float32) fyne.CanvasObject {
+func (c *Context) sum(r box.Result, width float32) fyne.CanvasObject {
 	decimals := 2
 	for _, l := range r.Lines {
 		decimals = max(decimals, decimalsOf(l.Volume))
@@ -30,7 +30,7 @@ func (c Context) sum(r box.Result, width float32) fyne.CanvasObject {
 }
 
 // verdict says in large figures what is over or to spare.
-func (c Context) verdict(r box.Result) fyne.CanvasObject {
+func (c *Context) verdict(r box.Result) fyne.CanvasObject {
 	text, tone := c.say("gauge.spare", "{0} in³ to spare", r.Spare.String()), look.Accent
 	switch {
 	case !r.Fits:
@@ -73,7 +73,7 @@ func withDecimals(v unit.Volume, decimals int) string {
 
 // working is the sum line by line in full, behind the fold: sections, allowances, and
 // what makes up the volume.
-func (c Context) working(r box.Result) fyne.CanvasObject {
+func (c *Context) working(r box.Result) fyne.CanvasObject {
 	var rows []fyne.CanvasObject
 	for _, l := range r.VolumeLines {
 		rows = append(rows, c.workingLine(l.Section, c.Voice.Say(l.What), withDecimals(l.Volume, 2)))
@@ -88,7 +88,7 @@ func (c Context) working(r box.Result) fyne.CanvasObject {
 	return look.Column(look.Grid, rows...)
 }
 
-func (c Context) workingLine(section, what, figure string) fyne.CanvasObject {
+func (c *Context) workingLine(section, what, figure string) fyne.CanvasObject {
 	const figureWidth = 56
 	text := look.NewParagraph(what, look.Body, c.Width-look.Scaled(figureWidth))
 	right := look.Style{Align: fyne.TextAlignTrailing}

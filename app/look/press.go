@@ -24,7 +24,7 @@ const (
 	Bare    Frame = iota // nothing until it is pointed at
 	Outline              // a line in the accent
 	Solid                // filled with the accent
-	Field                // as a field: on paper, in a hairline
+	Boxed                // as a field: on paper, in a hairline
 )
 
 // Press is content that can be pressed: by a click, or by Space or Enter when it has
@@ -194,18 +194,18 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 		fill = c.Tint
 	case p.hovered && !p.disabled:
 		fill = c.Paper
-		if p.frame == Outline || p.frame == Field {
+		if p.frame == Outline || p.frame == Boxed {
 			fill = c.Tint
 		}
 	case p.frame == Outline:
 		fill = c.Surface
-	case p.frame == Field:
+	case p.frame == Boxed:
 		fill = c.Paper
 	}
 	if p.frame == Outline && !p.disabled {
 		line = c.Accent
 	}
-	if p.frame == Field {
+	if p.frame == Boxed {
 		if line = c.Line; !c.IsDark {
 			line = mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
 		}

@@ -1,4 +1,4 @@
-package card
+package look
 
 import (
 	"cmp"
@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
-	"studbay/app/look"
 	"studbay/plan/words"
 	"studbay/render/scene"
 )
@@ -26,9 +25,9 @@ type Choice struct {
 	label   string
 	options func() []Option
 	other   string // shown where no option is the plan's
-	find    look.MenuFind
-	value   *look.Paragraph
-	press   *look.Press
+	find    MenuFind
+	value   *Paragraph
+	press   *Press
 	box     *fyne.Container
 }
 
@@ -36,12 +35,12 @@ type Choice struct {
 // none is the plan's, other is shown.
 func NewChoice(label, other string, options func() []Option) *Choice {
 	c := &Choice{label: label, options: options, other: other}
-	c.value = look.NewParagraph("", look.Body, 0)
-	c.breakAt(look.Scaled(usualChoice))
-	content := look.Row(look.Grid/2, 0, c.value, look.NewPicture(chevronSize, chevronSize, chevron))
-	c.press = look.NewPress(content, look.Field, look.Grid, look.Grid, c.Open)
-	name := look.Sized(LabelWidth, 0, newName(label))
-	c.box = look.Row(0, 1, name, look.AtLeast(look.HitTarget, c.press))
+	c.value = NewParagraph("", Body, 0)
+	c.breakAt(Scaled(usualChoice))
+	content := Row(Grid/2, 0, c.value, NewPicture(chevronSize, chevronSize, Chevron))
+	c.press = NewPress(content, Boxed, Grid, Grid, c.Open)
+	name := Sized(LabelWidth, 0, newName(label))
+	c.box = Row(0, 1, name, AtLeast(HitTarget, c.press))
 	c.ExtendBaseWidget(c)
 	c.Update()
 	return c
@@ -59,7 +58,7 @@ func (c *Choice) SetWidth(width float32) {
 }
 
 func (c *Choice) breakAt(width float32) {
-	c.value.SetWidth(width - look.Scaled(LabelWidth+2*look.Grid+look.Grid/2+chevronSize))
+	c.value.SetWidth(width - Scaled(LabelWidth+2*Grid+Grid/2+chevronSize))
 }
 
 // Update shows what the plan says now.
@@ -78,7 +77,7 @@ const mostSeen = 9
 
 // Finds says what a long list of options tells of finding one by typing.
 func (c *Choice) Finds(v words.Voice) {
-	c.find = look.MenuFind{
+	c.find = MenuFind{
 		Hint: v.Say(words.New("choice.find", "Type to find one …")),
 		None: v.Say(words.New("choice.none", "none is called that")),
 	}
@@ -105,9 +104,9 @@ func (c *Choice) Open() {
 	if on == nil {
 		return
 	}
-	var items []look.MenuItem
+	var items []MenuItem
 	for _, o := range c.options() {
-		items = append(items, look.MenuItem{Label: o.Label, Do: o.Do, Checked: o.Now, Line: o.Line})
+		items = append(items, MenuItem{Label: o.Label, Do: o.Do, Checked: o.Now, Line: o.Line})
 	}
 	if len(items) == 0 {
 		return
@@ -115,17 +114,17 @@ func (c *Choice) Open() {
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(c.press)
 	at = at.AddXY(0, c.press.Size().Height)
 	if len(items) > mostSeen && c.find.Hint != "" {
-		look.ShowFinder(on, at, c.press.Size().Width, items, c.find)
+		ShowFinder(on, at, c.press.Size().Width, items, c.find)
 		return
 	}
-	look.ShowMenu(on, at, c.press.Size().Width, items)
+	ShowMenu(on, at, c.press.Size().Width, items)
 }
 
 // CreateRenderer implements fyne.Widget.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(c.box) }
 
-// chevron is a small hook pointing down.
-func chevron(w, h float64, p *look.Palette) []scene.Item {
+// Chevron is a small hook pointing down.
+func Chevron(w, h float64, p *Palette) []scene.Item {
 	var path scene.Path
 	path.MoveTo(scene.Point{X: .2 * w, Y: .35 * h}).LineTo(scene.Point{X: .5 * w, Y: .65 * h}).LineTo(scene.Point{X: .8 * w, Y: .35 * h})
 	return []scene.Item{scene.Stroke{Path: path, Pen: scene.Pen{Width: 1.4, Color: p.Muted, Cap: scene.RoundCap}}}

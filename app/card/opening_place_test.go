@@ -23,11 +23,11 @@ func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
 		{"From west wall", `7' 0"`, "4' 6"}, {"From north wall", `5' 0"`, "10'"},
 	} {
 		f := fieldNamed(t, c, tt.name)
-		if got := f.entry.Text; got != tt.reads || !f.Visible() {
+		if got := f.Entry().Text; got != tt.reads || !f.Visible() {
 			t.Errorf("%s: reads %q, in sight %v; want %q", tt.name, got, f.Visible(), tt.reads)
 		}
-		f.entry.SetText(tt.write)
-		f.commit()
+		f.Entry().SetText(tt.write)
+		f.Commit()
 		c.Show(d.context())
 	}
 	now, _ := d.history.Plan().Opening(light)
@@ -41,9 +41,7 @@ func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
 	}
 	c = For(d.context(), []plan.ID{plug})
 	c.Show(d.context())
-	for _, f := range c.(*openingCard).inFlat {
-		if f.Visible() {
-			t.Error("a receptacle in a wall is measured from walls")
-		}
+	if f := fieldNamed(t, c, "From the wall"); f.Visible() {
+		t.Error("a receptacle in a wall is measured from walls")
 	}
 }

@@ -1,0 +1,89 @@
+package look
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Entry is a line of text to write. Escape is its owner's, and so are the shortcuts that
+// are of the window: a focused entry would swallow them.
+type Entry struct {
+	widget.Entry
+	OnEscape   func()                   // nil does nothing
+	OnFocus    func()                   // it has got the focus; nil does nothing
+	OnLeave    func()                   // the focus has moved on; nil does nothing
+	OnShortcut func(fyne.Shortcut) bool // reports whether the window had a use for one; nil: it has none
+	// dirty reports whether what stands in it is kept nowhere yet; nil: it is no concern.
+	dirty func() bool
+}
+
+// NewEntry makes an empty entry.
+func NewEntry() *Entry {
+	e := &Entry{}
+	e.ExtendBaseWidget(e)
+	return e
+}
+
+// FocusGained implements fyne.Focusable. A line reached by the keys is chosen whole, so
+// that typing replaces it; a click that brings the focus undoes that.
+func (e *Entry) FocusGained() {
+	e.Entry.FocusGained()
+	e.chooseAll()
+	if e.OnFocus != nil {
+		e.OnFocus()
+	}
+}
+
+func (e *Entry) chooseAll() {
+	if !e.MultiLine {
+		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+}
+
+// FocusLost implements fyne.Focusable.
+func (e *Entry) FocusLost() {
+	e.Entry.FocusLost()
+	if e.OnLeave != nil {
+		e.OnLeave()
+	}
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *Entry) TypedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyEscape {
+		if e.OnEscape != nil {
+			e.OnEscape()
+		}
+		return
+	}
+	e.Entry.TypedKey(key)
+}
+
+// TypedShortcut implements fyne.Shortcutable. Undo and redo are of the text while it is
+// kept nowhere yet, and the window's otherwise.
+func (e *Entry) TypedShortcut(s fyne.Shortcut) {
+	switch s.(type) {
+	case *fyne.ShortcutCopy, *fyne.ShortcutCut, *fyne.ShortcutPaste, *fyne.ShortcutSelectAll:
+		e.Entry.TypedShortcut(s)
+		return
+	case *fyne.ShortcutUndo, *fyne.ShortcutRedo:
+		if e.IsDirty() {
+			e.Entry.TypedShortcut(s)
+			return
+		}
+	}
+	if e.OnShortcut == nil || !e.OnShortcut(s) {
+		e.Entry.TypedShortcut(s)
+	}
+}
+
+// IsDirty reports whether what stands in it is kept nowhere yet.
+func (e *Entry) IsDirty() bool { return e.dirty != nil && e.dirty() }
+
+// Hold puts the entry in hand, all of it chosen.
+func (e *Entry) Hold() {
+	if on := canvasOf(e); on != nil {
+		on.Focus(e)
+		e.chooseAll()
+	}
+}
