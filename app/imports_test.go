@@ -59,6 +59,7 @@ var importRules = []importRule{
 	{who: "render/...", may: "plan/... fill/... render/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "app/quiet", may: "", why: "it must be initialised before the toolkit"},
 	{who: "app/work", may: "plan/... fill/...", why: "a document lives without a window"},
+	{who: "app/dialog", may: "plan/... fill/... render/... app/work app/look app/card assets/...", why: "a dialog hands what was answered to whoever asked"},
 	{who: "app/tool/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/card/... app/desk/...", why: "a tool declares what it needs of the window as an interface"},
 	{who: "app/card/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/tool/... app/desk/...", why: "a card shows what it is given"},
 	{who: "app/...", may: "plan/... fill/... render/... app/... assets/...", test: true, why: "the program may use all"},
@@ -158,6 +159,7 @@ func TestRulesCatch(t *testing.T) {
 		{"assets", "studbay/plan/unit", true},
 		{"app/quiet", "os", false},
 		{"app/work", "studbay/app/look", true},
+		{"app/dialog", "studbay/app/desk", true},
 		{"app/work", "studbay/plan/file", false},
 	} {
 		if got := violations(listed{ImportPath: tt.who, Imports: []string{tt.imports}}); (len(got) > 0) != tt.broken {

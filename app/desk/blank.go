@@ -56,5 +56,5 @@ func (b *blank) refresh() {
 	for _, l := range d.doc().Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
 	}
-	showIf(b.object, empty && d.inHand == 0)
+	look.ShowIf(b.object, empty && d.inHand == 0)
 }

@@ -1,9 +1,6 @@
 package desk
 
 import (
-	"unicode"
-	"unicode/utf8"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -84,7 +81,7 @@ func (c *choices) row(made tool.Chooser, choice tool.Choice) fyne.CanvasObject {
 	pic := look.NewPicture(34, 28, func(w, h float64, p *look.Palette) []scene.Item {
 		return choicePicture(id, choice.ID, w, h, p)
 	})
-	row := look.Row(look.Grid, 1, pic, look.NewFlexible(capital(c.desk.voice.Say(choice.Name)), look.Body))
+	row := look.Row(look.Grid, 1, pic, look.NewFlexible(look.Capital(c.desk.voice.Say(choice.Name)), look.Body))
 	press := look.NewPress(row, look.Bare, 4, 2, func() {
 		made.Choose(choice.ID)
 		c.refresh()
@@ -93,12 +90,6 @@ func (c *choices) row(made tool.Chooser, choice tool.Choice) fyne.CanvasObject {
 	})
 	c.rows[choice.ID] = press
 	return look.Sized(0, look.HitTarget+2, press)
-}
-
-// capital returns a text with its first letter large.
-func capital(text string) string {
-	first, size := utf8.DecodeRuneInString(text)
-	return string(unicode.ToUpper(first)) + text[size:]
 }
 
 // OpenCard implements tool.Opener: the cards are shown where they were folded away.

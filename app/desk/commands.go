@@ -78,16 +78,16 @@ func commandTable() []Command {
 		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: MenuCheck, Can: func(d *Desk) bool { return d.findingInHand() != nil }, Run: (*Desk).askWaiver},
 		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: MenuCheck, Line: true, Run: (*Desk).askFigure},
 		{ID: "amend-rule", Title: title("amend-rule", "Switch a rule off …"), Menu: MenuCheck, Run: (*Desk).askRuleOff},
-		{ID: "rules", Title: title("rules", "What is checked"), Menu: MenuCheck, Line: true, Run: (*Desk).showRules},
+		{ID: "rules", Title: title("rules", "What is checked"), Menu: MenuCheck, Line: true, Run: func(d *Desk) { d.stage.ShowRules(d.doc().Result().Figures) }},
 
-		{ID: "export", Title: title("export", "Sheets …"), Menu: MenuHand, Keys: keys(ctrl, fyne.KeyP), Run: (*Desk).askExport},
-		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: MenuHand, Line: true, Run: func(d *Desk) { d.exportSchedule(".csv") }},
-		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: MenuHand, Run: func(d *Desk) { d.exportSchedule(".xlsx") }},
+		{ID: "export", Title: title("export", "Sheets …"), Menu: MenuHand, Keys: keys(ctrl, fyne.KeyP), Run: func(d *Desk) { d.stage.AskExport(d.doc(), d.prefs) }},
+		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: MenuHand, Line: true, Run: func(d *Desk) { d.stage.ExportSchedule(d.doc(), ".csv") }},
+		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: MenuHand, Run: func(d *Desk) { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 
 		{ID: "shortcuts", Title: title("shortcuts", "Keys"), Menu: MenuHelp, Keys: keys(0, fyne.KeyF1), Run: (*Desk).showShortcuts},
-		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: MenuHelp, Run: (*Desk).showCautions},
-		{ID: "notices", Title: title("notices", "Notices of what it is made with"), Menu: MenuHelp, Line: true, Run: (*Desk).showNotices},
-		{ID: "about", Title: title("about", "About Studbay"), Menu: MenuHelp, Run: (*Desk).showAbout},
+		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: MenuHelp, Run: func(d *Desk) { d.stage.ShowCautions() }},
+		{ID: "notices", Title: title("notices", "Notices of what it is made with"), Menu: MenuHelp, Line: true, Run: func(d *Desk) { d.stage.ShowNotices() }},
+		{ID: "about", Title: title("about", "About Studbay"), Menu: MenuHelp, Run: func(d *Desk) { d.stage.ShowAbout() }},
 	}...)
 	return all
 }

@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/board"
+	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/tool"
 	"studbay/app/work"
@@ -18,6 +19,7 @@ type Desk struct {
 	app      fyne.App
 	window   fyne.Window
 	prefs    prefs
+	stage    *dialog.Stage
 	house    *House
 	session  *work.Session
 	voice    words.Voice
@@ -50,9 +52,6 @@ type Desk struct {
 	pace    *pace
 	status  *status
 	blank   *blank
-
-	open *raised // what stands above the window, or nil
-	busy func()  // cancels the export under way, or nil
 }
 
 // newDesk makes a window with an empty plan.
@@ -62,7 +61,8 @@ func newDesk(h *House) *Desk {
 	d.window = h.app.NewWindow(appName)
 	<-fonts
 	d.window.SetPadded(false)
-	d.voice = d.newVoice()
+	d.stage = dialog.NewStage(d.window, h.post, d.prefs)
+	d.speak()
 	d.table = &table{desk: d}
 	d.tools = toolTable()
 	d.commands = append(toolCommands(d.tools), commandTable()...)
@@ -170,6 +170,7 @@ func (d *Desk) unitsAre(s unit.System) {
 		return
 	}
 	d.voice.System = s
+	d.stage.SetVoice(d.voice)
 	d.drawer.fill()
 	d.status.refreshPlace()
 	d.showHint()

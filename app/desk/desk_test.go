@@ -3,80 +3,45 @@ package desk
 import (
 	"strings"
 	"testing"
-	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/test"
 
 	"studbay/app/card"
+	"studbay/app/dialog"
 	"studbay/app/look"
+	"studbay/app/windowtest"
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
 
 // bench is a window under test, with the queue of what comes back from beside it.
-
 type bench struct {
 	*Desk
 	t     *testing.T
-	queue chan func()
+	queue windowtest.Queue
 }
-
-// queuedApp is the test application with a driver that keeps to one goroutine: the
-
-// toolkit's own test driver runs what comes back on the goroutine it comes from.
-
-type queuedApp struct {
-	fyne.App
-	driver queuedDriver
-}
-
-func (a queuedApp) Driver() fyne.Driver { return a.driver }
-
-type queuedDriver struct {
-	fyne.Driver
-	queue chan func()
-}
-
-func (d queuedDriver) DoFromGoroutine(f func(), _ bool) { d.queue <- f }
 
 // newBench opens a window on the toolkit's test driver.
-
 func newBench(t *testing.T) *bench {
 	t.Helper()
-	app := test.NewApp()
-	t.Cleanup(app.Quit)
-	b := &bench{t: t, queue: make(chan func(), 10_000)}
-	queued := queuedApp{app, queuedDriver{app.Driver(), b.queue}}
-	fyne.SetCurrentApp(queued)
-	h := &House{app: queued, post: fyne.Do}
+	app, queue := windowtest.NewApp(t)
+	h := &House{app: app, post: fyne.Do}
 	h.shop = work.NewShop(t.TempDir(), h.post, h.keepFailed)
 	h.applyTheme()
-	b.Desk = newDesk(h)
+	b := &bench{Desk: newDesk(h), t: t, queue: queue}
 	h.desks = append(h.desks, b.Desk)
 	b.window.Resize(fyne.NewSize(1440, 900))
 	t.Cleanup(h.Close)
 	return b
 }
 
-// until runs what comes back until done holds.
-
 func (b *bench) until(what string, done func() bool) {
 	b.t.Helper()
-	deadline := time.After(20 * time.Second)
-	for !done() {
-		select {
-		case f := <-b.queue:
-			f()
-		case <-deadline:
-			b.t.Fatalf("waited in vain for %s", what)
-		}
-	}
+	b.queue.Until(b.t, what, done)
 }
 
 // checked waits for the findings of the plan as it is.
-
 func (b *bench) checked() {
 	b.t.Helper()
 	b.until("the findings", func() bool {
@@ -85,7 +50,6 @@ func (b *bench) checked() {
 }
 
 // room draws a room of a width and depth and waits for its findings.
-
 func (b *bench) room(w, h unit.Length) plan.ID {
 	b.t.Helper()
 	if err := b.addRoom("Den", w, h); err != nil {
@@ -95,76 +59,72 @@ func (b *bench) room(w, h unit.Length) plan.ID {
 	return b.doc().Selection()[0]
 }
 
-// words collects all text in sight.
-
-func textOf(o fyne.CanvasObject) string {
-	var all []string
-	walk(o, func(o fyne.CanvasObject) {
-		switch w := o.(type) {
-		case *look.Text:
-			all = append(all, w.Words())
-		case *look.Paragraph:
-			all = append(all, w.Words())
-		}
-	})
-	return strings.Join(all, "\n")
-}
-
-// walk visits what is visible, outer things first.
-
-func walk(o fyne.CanvasObject, visit func(fyne.CanvasObject)) {
-	if o == nil || !o.Visible() {
-		return
-	}
-	visit(o)
-	switch w := o.(type) {
-	case *fyne.Container:
-		for _, child := range w.Objects {
-			walk(child, visit)
-		}
-	case fyne.Widget:
-		for _, child := range test.WidgetRenderer(w).Objects() {
-			walk(child, visit)
-		}
-	}
-}
-
-// press presses the thing whose text holds words.
+var (
+	textOf = windowtest.TextOf
+	walk   = windowtest.Walk
+)
 
 func (b *bench) press(in fyne.CanvasObject, words string) {
 	b.t.Helper()
-	var found *look.Press
-	walk(in, func(o fyne.CanvasObject) {
-		if p, ok := o.(*look.Press); ok && found == nil && strings.Contains(textOf(p.Content), words) {
-			found = p
-		}
-	})
-	if found == nil {
-		b.t.Fatalf("nothing to press says %q in:\n%s", words, textOf(in))
-	}
-	test.Tap(found)
+	windowtest.Press(b.t, in, words)
 }
-
-// dialog returns what stands above the window.
 
 func (b *bench) dialog() fyne.CanvasObject {
 	b.t.Helper()
-	top := b.window.Canvas().Overlays().Top()
-	if top == nil {
-		b.t.Fatal("no dialog in sight")
-	}
-	return top
+	return windowtest.Dialog(b.t, b.window)
 }
 
 func (b *bench) noDialog() {
 	b.t.Helper()
-	if top := b.window.Canvas().Overlays().Top(); top != nil {
-		b.t.Fatalf("a dialog in sight:\n%s", textOf(top))
-	}
+	windowtest.NoDialog(b.t, b.window)
 }
 
-// keys gives a shortcut as the toolkit would with nothing in focus.
+// dialogSays waits for a dialog to say something.
+func (b *bench) dialogSays(what string) {
+	b.t.Helper()
+	b.until("the dialog to say "+what, func() bool {
+		top := b.window.Canvas().Overlays().Top()
+		return top != nil && strings.Contains(textOf(top), what)
+	})
+}
 
+// entries lists the lines of a dialog that are written in.
+func (b *bench) entries(in fyne.CanvasObject) []*dialog.LineEntry {
+	return windowtest.All[*dialog.LineEntry](in)
+}
+
+// choice finds a choice among what is in sight by its name.
+func (b *bench) choice(in fyne.CanvasObject, name string) *card.Choice {
+	b.t.Helper()
+	for _, c := range windowtest.All[*card.Choice](in) {
+		if c.Label() == name {
+			return c
+		}
+	}
+	b.t.Fatalf("no choice %q in:\n%s", name, textOf(in))
+	return nil
+}
+
+func (b *bench) take(c *card.Choice, begins string) {
+	b.t.Helper()
+	for _, o := range c.Options() {
+		if strings.HasPrefix(o.Label, begins) {
+			o.Do()
+			return
+		}
+	}
+	b.t.Fatalf("no option begins with %q", begins)
+}
+
+// write answers the dialog of files in sight with a path.
+func (b *bench) write(path string) {
+	b.t.Helper()
+	name := b.entries(b.dialog())[0]
+	name.SetText(path)
+	name.OnSubmitted(path)
+}
+
+// shortcut gives one as the toolkit would with nothing in focus.
 func (b *bench) shortcut(mod fyne.KeyModifier, key fyne.KeyName) {
 	b.window.Canvas().(interface{ TypedShortcut(fyne.Shortcut) }).TypedShortcut(Keys{mod, key}.shortcut())
 }
@@ -208,8 +168,6 @@ func TestFindingGoesToItsPlaceAndItsRemedyClearsIt(t *testing.T) {
 		t.Error("one undo does not take the remedy back")
 	}
 }
-
-// item returns the item of a menu whose label begins with a text.
 
 func TestThemesReachEverything(t *testing.T) {
 	b := newBench(t)

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"slices"
 
+	"studbay/app/dialog"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
@@ -66,12 +67,12 @@ func (d *Desk) removeSelected() {
 	}
 	d.said = words.Text{} // the question says it
 	d.showHint()
-	d.ask(question{
-		title: d.say("remove.title", "Take out all that hangs on it too?"),
-		body:  d.errorText(err),
-		answers: []answer{
-			{d.say("answer.stay", "Go back"), nil},
-			{d.say("answer.all", "Take out all of it"), func() { _ = d.remove(true) }},
+	d.stage.Ask(dialog.Question{
+		Title: d.say("remove.title", "Take out all that hangs on it too?"),
+		Body:  d.stage.ErrorText(err),
+		Answers: []dialog.Answer{
+			{Label: d.say("answer.stay", "Go back")},
+			{Label: d.say("answer.all", "Take out all of it"), Do: func() { _ = d.remove(true) }},
 		},
 	})
 }

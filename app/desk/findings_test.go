@@ -120,16 +120,6 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 	}
 }
 
-// entries lists the lines of a form that are written in.
-func (b *bench) entries(in fyne.CanvasObject) (all []*formEntry) {
-	walk(in, func(o fyne.CanvasObject) {
-		if e, ok := o.(*formEntry); ok {
-			all = append(all, e)
-		}
-	})
-	return all
-}
-
 func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)

@@ -3,6 +3,7 @@ package desk
 import (
 	"strconv"
 
+	"studbay/app/dialog"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/frame"
@@ -18,16 +19,21 @@ func (d *Desk) askRoom() {
 	if d.doc().System() == unit.Metric {
 		width, depth = "4.2 m", "3.6 m"
 	}
-	d.form(d.say("room-form.title", "A room by width × depth"), d.say("room-form.body", "Measured inside, between the finished faces."),
-		d.say("room-form.yes", "Draw it"), []asked{
-			{label: d.say("room-form.name", "Name"), text: d.say("room-form.name.first", "Room")},
-			{label: d.say("room-form.width", "Width"), text: width, hint: d.say("hint.length", "such as 14' 6 or 4.4 m"), check: d.isLengthOverNothing},
-			{label: d.say("room-form.depth", "Depth"), text: depth, hint: d.say("hint.length", "such as 14' 6 or 4.4 m"), check: d.isLengthOverNothing},
-		}, func(texts []string) error {
-			w, _ := d.lengthOf(texts[1]) // each was checked at its line
-			h, _ := d.lengthOf(texts[2])
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("room-form.title", "A room by width × depth"),
+		Body:  d.say("room-form.body", "Measured inside, between the finished faces."),
+		Yes:   d.say("room-form.yes", "Draw it"),
+		Lines: []dialog.Line{
+			{Label: d.say("room-form.name", "Name"), Text: d.say("room-form.name.first", "Room")},
+			{Label: d.say("room-form.width", "Width"), Text: width, Hint: d.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
+			{Label: d.say("room-form.depth", "Depth"), Text: depth, Hint: d.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
+		},
+		Do: func(texts []string) error {
+			w, _ := d.stage.Length(texts[1]) // each was checked at its line
+			h, _ := d.stage.Length(texts[2])
 			return d.addRoom(texts[0], w, h)
-		})
+		},
+	})
 }
 
 // freePlace returns where the top left corner of another room would stand.
@@ -72,47 +78,62 @@ func (d *Desk) askCopies() {
 	if d.doc().System() == unit.Metric {
 		spacing = "1.8 m"
 	}
-	d.form(d.say("copies.title", "Copy along the face"), d.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
-		d.say("copies.yes", "Set them"), []asked{
-			{label: d.say("copies.count", "How many more"), text: "1", check: d.isCount},
-			{label: d.say("copies.spacing", "Centre to centre"), text: spacing, check: d.isLength},
-		}, func(texts []string) error {
-			n, _ := d.countOf(texts[0]) // each was checked at its line
-			l, _ := d.lengthOf(texts[1])
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("copies.title", "Copy along the face"),
+		Body:  d.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
+		Yes:   d.say("copies.yes", "Set them"),
+		Lines: []dialog.Line{
+			{Label: d.say("copies.count", "How many more"), Text: "1", Check: d.stage.IsCount},
+			{Label: d.say("copies.spacing", "Centre to centre"), Text: spacing, Check: d.stage.IsLength},
+		},
+		Do: func(texts []string) error {
+			n, _ := d.stage.Count(texts[0]) // each was checked at its line
+			l, _ := d.stage.Length(texts[1])
 			return d.Do(plan.CopyOpening{ID: id, Copies: newIDs(n), Along: l, By: geom.Point{X: l}})
-		})
+		},
+	})
 }
 
 // askCircuit adds a circuit and puts the openings chosen on it.
 func (d *Desk) askCircuit() {
-	d.form(d.say("circuit.title", "A circuit"), "", d.say("circuit.yes", "Add it"), []asked{
-		{label: d.say("circuit.number", "Number at the panel"), text: d.nextCircuit()},
-		{label: d.say("circuit.name", "What it serves"), hint: d.say("circuit.name.hint", "such as bedroom receptacles")},
-		{label: d.say("circuit.amps", "Amperes"), text: "20", check: d.isCount},
-	}, func(texts []string) error {
-		amps, _ := d.countOf(texts[2]) // checked at its line
-		id := work.NewID(plan.KindCircuit)
-		edits := []plan.Edit{plan.AddCircuit{Circuit: plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
-		for _, chosen := range d.doc().Selection() {
-			if o, _ := d.doc().Plan().Opening(chosen); o != nil {
-				on := *o
-				on.Circuit = id
-				edits = append(edits, plan.ChangeOpening{Opening: on})
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("circuit.title", "A circuit"),
+		Yes:   d.say("circuit.yes", "Add it"),
+		Lines: []dialog.Line{
+			{Label: d.say("circuit.number", "Number at the panel"), Text: d.nextCircuit()},
+			{Label: d.say("circuit.name", "What it serves"), Hint: d.say("circuit.name.hint", "such as bedroom receptacles")},
+			{Label: d.say("circuit.amps", "Amperes"), Text: "20", Check: d.stage.IsCount},
+		},
+		Do: func(texts []string) error {
+			amps, _ := d.stage.Count(texts[2]) // checked at its line
+			id := work.NewID(plan.KindCircuit)
+			edits := []plan.Edit{plan.AddCircuit{Circuit: plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
+			for _, chosen := range d.doc().Selection() {
+				if o, _ := d.doc().Plan().Opening(chosen); o != nil {
+					on := *o
+					on.Circuit = id
+					edits = append(edits, plan.ChangeOpening{Opening: on})
+				}
 			}
-		}
-		return d.Do(plan.Steps{Label: words.New("edit.circuit.add", "Add circuit"), Edits: edits})
+			return d.Do(plan.Steps{Label: words.New("edit.circuit.add", "Add circuit"), Edits: edits})
+		},
 	})
 }
 
 // askDecision writes down a question that is open, about what is chosen.
 func (d *Desk) askDecision() {
-	d.form(d.say("decision.title", "An open decision"), d.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
-		d.say("decision.yes", "Write it down"), []asked{
-			{label: d.say("decision.question", "What is open"), hint: d.say("decision.hint", "such as: how thick is the tile?"), check: d.isSaid(d.say("decision.hint", "such as: how thick is the tile?"))},
-		}, func(texts []string) error {
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("decision.title", "An open decision"),
+		Body:  d.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
+		Yes:   d.say("decision.yes", "Write it down"),
+		Lines: []dialog.Line{
+			{Label: d.say("decision.question", "What is open"), Hint: d.say("decision.hint", "such as: how thick is the tile?"), Check: d.stage.IsSaid(d.say("decision.hint", "such as: how thick is the tile?"))},
+		},
+		Do: func(texts []string) error {
 			about := append([]plan.ID{}, d.doc().Selection()...)
 			return d.Do(plan.AddDecision{Decision: plan.Decision{ID: work.NewID(plan.KindDecision), Question: texts[0], About: about}})
-		})
+		},
+	})
 }
 
 // askWaiver sets the finding in hand aside with a reason.
@@ -121,13 +142,18 @@ func (d *Desk) askWaiver() {
 	if f == nil {
 		return
 	}
-	d.form(d.say("waiver.title", "Set this finding aside"), d.voice.Say(f.Message)+"\n"+d.say("waiver.body", "It stays in the list and on the sheets, with your reason."),
-		d.say("waiver.yes", "Set it aside"), []asked{
-			{label: d.say("waiver.reason", "Reason"), hint: d.say("waiver.reason.hint", "such as: a built-in bench stands there"), check: d.isSaid(d.say("waiver.reason.hint", "such as: a built-in bench stands there"))},
-			{label: d.say("waiver.by", "Who decided")},
-		}, func(texts []string) error {
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("waiver.title", "Set this finding aside"),
+		Body:  d.voice.Say(f.Message) + "\n" + d.say("waiver.body", "It stays in the list and on the sheets, with your reason."),
+		Yes:   d.say("waiver.yes", "Set it aside"),
+		Lines: []dialog.Line{
+			{Label: d.say("waiver.reason", "Reason"), Hint: d.say("waiver.reason.hint", "such as: a built-in bench stands there"), Check: d.stage.IsSaid(d.say("waiver.reason.hint", "such as: a built-in bench stands there"))},
+			{Label: d.say("waiver.by", "Who decided")},
+		},
+		Do: func(texts []string) error {
 			return d.Do(plan.AddWaiver{Waiver: plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
-		})
+		},
+	})
 }
 
 // nextCircuit suggests the number after the greatest in use.

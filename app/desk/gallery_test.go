@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/card"
+	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill"
@@ -63,7 +64,7 @@ var scenes = []struct {
 	{"save a file", asking("save-as")},
 	{"unsaved changes", func(b *bench) { b.dirty(); b.run("new") }},
 	{"trouble", func(b *bench) {
-		b.trouble(b.say("export.failed", "The sheets could not be written"), errors.New("no space left"))
+		b.stage.Trouble(b.say("export.failed", "The sheets could not be written"), errors.New("no space left"))
 	}},
 	{"recovery", func(b *bench) {
 		b.session.Offer(file.Unsaved{Plan: b.doc().Plan(), Path: filepath.Join(b.t.TempDir(), "lake cottage.studbay"), Time: time.Date(2026, 3, 4, 17, 5, 0, 0, time.Local)})
@@ -219,14 +220,15 @@ func (b *bench) unfoldCards() {
 	b.settle()
 }
 
-// stage shows the cottage with nothing chosen and nothing above the window.
-func (b *bench) stage(cottage plan.Plan) {
+// staged shows the cottage with nothing chosen and nothing above the window.
+func (b *bench) staged(cottage plan.Plan) {
 	b.t.Helper()
 	c := b.window.Canvas()
 	for top := c.Overlays().Top(); top != nil; top = c.Overlays().Top() {
 		c.Overlays().Remove(top)
 	}
-	b.open = nil
+	b.stage = dialog.NewStage(b.window, b.house.post, b.prefs)
+	b.speak()
 	b.TakeTool(0)
 	if !plan.Equal(cottage, b.doc().Plan()) {
 		b.session.Replace(cottage, "", file.Stamp{})
@@ -287,7 +289,7 @@ func TestNothingIsCutOffOrCovered(t *testing.T) {
 			b.checked()
 			cottage := b.doc().Plan()
 			for i, s := range scenes {
-				b.stage(cottage)
+				b.staged(cottage)
 				s.show(b)
 				for _, fault := range b.sight().faults() {
 					t.Errorf("%s: %s", s.name, fault)

@@ -3,6 +3,7 @@ package desk
 import (
 	"errors"
 
+	"studbay/app/dialog"
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -15,18 +16,21 @@ func (d *Desk) askGrid(o *plan.Opening) {
 	if d.doc().System() == unit.Metric {
 		spacing = "1.2 m"
 	}
-	d.form(d.say("copies.title-flat", "Copy in rows"),
-		d.say("copies.body-flat", "To the right and down the sheet; a spacing below zero goes the other way. The one there is counts as one."),
-		d.say("copies.yes", "Set them"), []asked{
-			{label: d.say("copies.across", "How many across"), text: "2", check: d.isCount},
-			{label: d.say("copies.across-spacing", "Spacing across"), text: spacing, check: d.isLength},
-			{label: d.say("copies.down", "How many down"), text: "1", check: d.isCount},
-			{label: d.say("copies.down-spacing", "Spacing down"), text: spacing, check: d.isLength},
-		}, func(texts []string) error {
-			across, _ := d.countOf(texts[0]) // each was checked at its line
-			down, _ := d.countOf(texts[2])
-			x, _ := d.lengthOf(texts[1])
-			y, _ := d.lengthOf(texts[3])
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("copies.title-flat", "Copy in rows"),
+		Body:  d.say("copies.body-flat", "To the right and down the sheet; a spacing below zero goes the other way. The one there is counts as one."),
+		Yes:   d.say("copies.yes", "Set them"),
+		Lines: []dialog.Line{
+			{Label: d.say("copies.across", "How many across"), Text: "2", Check: d.stage.IsCount},
+			{Label: d.say("copies.across-spacing", "Spacing across"), Text: spacing, Check: d.stage.IsLength},
+			{Label: d.say("copies.down", "How many down"), Text: "1", Check: d.stage.IsCount},
+			{Label: d.say("copies.down-spacing", "Spacing down"), Text: spacing, Check: d.stage.IsLength},
+		},
+		Do: func(texts []string) error {
+			across, _ := d.stage.Count(texts[0]) // each was checked at its line
+			down, _ := d.stage.Count(texts[2])
+			x, _ := d.stage.Length(texts[1])
+			y, _ := d.stage.Length(texts[3])
 			switch {
 			case across*down < 2:
 				return errors.New(d.say("copies.one", "one is there already: ask for two or more one way"))
@@ -34,7 +38,8 @@ func (d *Desk) askGrid(o *plan.Opening) {
 				return errors.New(d.say("copies.many", "{0} are too many: at most {1} in all", across*down, mostCopies))
 			}
 			return d.Do(gridOf(o.ID, across, down, geom.Point{X: x, Y: y}))
-		})
+		},
+	})
 }
 
 // mostCopies is how many are made at once at most: more is a slip of the hand.

@@ -56,7 +56,7 @@ func Open(app fyne.App, paths []string) *House {
 // keepFailed says that a safety copy could not be kept.
 func (h *House) keepFailed(err error) {
 	for _, d := range h.desks {
-		d.said = words.New("autosave.failed", "The safety copy could not be kept: {0}", d.errorText(err))
+		d.said = words.New("autosave.failed", "The safety copy could not be kept: {0}", d.stage.ErrorText(err))
 		d.showHint()
 	}
 }
@@ -90,7 +90,7 @@ func (h *House) restyled() {
 // rebuilt builds every window anew, in another language or at another scale.
 func (h *House) rebuilt() {
 	for _, d := range h.desks {
-		d.voice = d.newVoice()
+		d.speak()
 		d.build()
 		d.refreshAll()
 		d.fit()

@@ -55,17 +55,9 @@ func (threeParts) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	at := max((size.Width-middle)/2, left+look.Scaled(look.Grid*2))
 	o[1].Move(fyne.NewPos(at, 0))
 	o[1].Resize(fyne.NewSize(middle, size.Height))
-	showIf(o[2], at+middle+look.Scaled(look.Grid) < size.Width-right)
+	look.ShowIf(o[2], at+middle+look.Scaled(look.Grid) < size.Width-right)
 	o[2].Move(fyne.NewPos(size.Width-right, 0))
 	o[2].Resize(fyne.NewSize(right, size.Height))
-}
-
-func showIf(o fyne.CanvasObject, yes bool) {
-	if yes {
-		o.Show()
-		return
-	}
-	o.Hide()
 }
 
 // open shows a menu under its title. Left and right go to the menus beside it, and so

@@ -17,7 +17,7 @@ func TestShortcutsWaitBehindDialogs(t *testing.T) {
 	b := newBench(t)
 	b.room(12*unit.Foot, 10*unit.Foot)
 	was := b.doc().Plan()
-	b.showCautions()
+	b.stage.ShowCautions()
 	b.shortcut(ctrl, fyne.KeyZ)
 	if !plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo ran behind a dialog")

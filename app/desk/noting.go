@@ -2,6 +2,8 @@ package desk
 
 import (
 	"studbay/app/card"
+	"studbay/app/dialog"
+	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
@@ -12,22 +14,26 @@ import (
 func (d *Desk) askFigure() {
 	names := make([]string, len(card.Figures))
 	for i, f := range card.Figures {
-		names[i] = capital(d.voice.Say(f.Text))
+		names[i] = look.Capital(d.voice.Say(f.Text))
 	}
-	d.form(d.say("amend.figure", "A figure of the local code"),
-		d.say("amend.figure.body", "Written as the edition has it: inches, cubic inches, a count, or yes and no. It is printed on the sheets with its reason."),
-		d.say("amend.yes", "Put it in force"), []asked{
-			{label: d.say("amend.which", "Figure"), text: names[0], options: names},
-			{label: d.say("amendment.value", "Value"), hint: d.say("amend.value.hint", "such as 72"), check: d.isSaid(d.say("amend.value.hint", "such as 72"))},
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("amend.figure", "A figure of the local code"),
+		Body:  d.say("amend.figure.body", "Written as the edition has it: inches, cubic inches, a count, or yes and no. It is printed on the sheets with its reason."),
+		Yes:   d.say("amend.yes", "Put it in force"),
+		Lines: []dialog.Line{
+			{Label: d.say("amend.which", "Figure"), Text: names[0], Options: names},
+			{Label: d.say("amendment.value", "Value"), Hint: d.say("amend.value.hint", "such as 72"), Check: d.stage.IsSaid(d.say("amend.value.hint", "such as 72"))},
 			d.amendReason(),
-		}, func(texts []string) error {
+		},
+		Do: func(texts []string) error {
 			for i, name := range names {
 				if name == texts[0] {
 					return d.amendFigure(plan.Amendment{Figure: card.Figures[i].Name, Value: texts[1], Reason: texts[2]})
 				}
 			}
 			return nil
-		})
+		},
+	})
 }
 
 // askRuleOff asks which rule is switched off, and why.
@@ -36,25 +42,29 @@ func (d *Desk) askRuleOff() {
 	for i, r := range fill.Rules {
 		names[i] = d.voice.Say(r.Title)
 	}
-	d.form(d.say("amend.rule", "Switch a rule off"),
-		d.say("amend.rule.body", "For the whole plan. It is printed on the sheets with its reason."),
-		d.say("amend.off", "Switch it off"), []asked{
-			{label: d.say("amend.rule.which", "Rule"), text: names[0], options: names},
+	d.stage.AskForm(dialog.Form{
+		Title: d.say("amend.rule", "Switch a rule off"),
+		Body:  d.say("amend.rule.body", "For the whole plan. It is printed on the sheets with its reason."),
+		Yes:   d.say("amend.off", "Switch it off"),
+		Lines: []dialog.Line{
+			{Label: d.say("amend.rule.which", "Rule"), Text: names[0], Options: names},
 			d.amendReason(),
-		}, func(texts []string) error {
+		},
+		Do: func(texts []string) error {
 			for i, name := range names {
 				if name == texts[0] {
 					return d.amend(plan.Amendment{Rule: fill.Rules[i].ID, Reason: texts[1]})
 				}
 			}
 			return nil
-		})
+		},
+	})
 }
 
 // amendReason asks why the local code differs.
-func (d *Desk) amendReason() asked {
+func (d *Desk) amendReason() dialog.Line {
 	sample := d.say("amend.reason.hint", "such as: city code, 2024")
-	return asked{label: d.say("waiver.reason", "Reason"), hint: sample, check: d.isSaid(sample)}
+	return dialog.Line{Label: d.say("waiver.reason", "Reason"), Hint: sample, Check: d.stage.IsSaid(sample)}
 }
 
 // amend puts an amendment in force that the edition can take.
@@ -70,7 +80,7 @@ func (d *Desk) amend(a plan.Amendment) error {
 func (d *Desk) amendFigure(a plan.Amendment) error {
 	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		const value = 1 // the line of the form
-		return lineFault{value, err}
+		return dialog.LineFault{Line: value, Err: err}
 	}
 	return d.amend(a)
 }

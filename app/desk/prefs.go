@@ -89,13 +89,13 @@ func (p prefs) setWindow(size fyne.Size) {
 	p.store.SetFloat("height", float64(size.Height))
 }
 
-// paper, exportForm and exportDPI are what sheets were written as last.
-func (p prefs) paper() string            { return p.store.String("paper") }
-func (p prefs) setPaper(name string)     { p.store.SetString("paper", name) }
-func (p prefs) exportForm() string       { return p.store.StringWithFallback("export-form", ".pdf") }
-func (p prefs) setExportForm(ext string) { p.store.SetString("export-form", ext) }
-func (p prefs) exportDPI() int           { return p.store.IntWithFallback("export-dpi", 150) }
-func (p prefs) setExportDPI(dpi int)     { p.store.SetInt("export-dpi", dpi) }
+// Paper, ExportFormat and ExportDPI are what sheets were written as last.
+func (p prefs) Paper() string              { return p.store.String("paper") }
+func (p prefs) SetPaper(name string)       { p.store.SetString("paper", name) }
+func (p prefs) ExportFormat() string       { return p.store.StringWithFallback("export-form", ".pdf") }
+func (p prefs) SetExportFormat(ext string) { p.store.SetString("export-form", ext) }
+func (p prefs) ExportDPI() int             { return p.store.IntWithFallback("export-dpi", 150) }
+func (p prefs) SetExportDPI(dpi int)       { p.store.SetInt("export-dpi", dpi) }
 
 // sizes are what the user has dragged the panels to.
 func (p prefs) sizes() sizes {
@@ -113,5 +113,5 @@ func (p prefs) unfold() bool        { return p.store.BoolWithFallback("unfold", 
 func (p prefs) setUnfold(on bool)   { p.store.SetBool("unfold", on) }
 func (p prefs) cards() bool         { return p.store.BoolWithFallback("cards", true) }
 func (p prefs) setCards(on bool)    { p.store.SetBool("cards", on) }
-func (p prefs) lastFolder() string  { return p.store.String("folder") }
-func (p prefs) setFolder(of string) { p.store.SetString("folder", filepath.Dir(of)) }
+func (p prefs) LastFolder() string  { return p.store.String("folder") }
+func (p prefs) SetFolder(of string) { p.store.SetString("folder", filepath.Dir(of)) }

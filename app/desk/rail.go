@@ -28,7 +28,7 @@ func newRail(d *Desk) *rail {
 		}
 		icon := look.NewIcon(t.Icon, 22, tone)
 		name := look.NewText(d.voice.Say(t.Title), look.Style{Size: look.SecondSize, Align: fyne.TextAlignCenter})
-		press := look.NewPress(look.Column(look.Grid/2, centred(icon), name), look.Bare, 2, look.Grid-1, func() { d.TakeTool(i) })
+		press := look.NewPress(look.Column(look.Grid/2, look.Centred(icon), name), look.Bare, 2, look.Grid-1, func() { d.TakeTool(i) })
 		r.icons, r.names, r.press = append(r.icons, icon), append(r.names, name), append(r.press, press)
 		column = append(column, look.Inset(look.Grid, 0, look.Grid, 0, press))
 	}
@@ -48,20 +48,6 @@ func (r *rail) refresh() {
 		r.names[i].SetTone(tone)
 		r.icons[i].Refresh()
 	}
-}
-
-// centred stands an object in the middle of its width.
-func centred(o fyne.CanvasObject) fyne.CanvasObject {
-	return &fyne.Container{Layout: middle{}, Objects: []fyne.CanvasObject{o}}
-}
-
-type middle struct{}
-
-func (middle) MinSize(o []fyne.CanvasObject) fyne.Size { return o[0].MinSize() }
-func (middle) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	least := o[0].MinSize()
-	o[0].Resize(least)
-	o[0].Move(fyne.NewPos((size.Width-least.Width)/2, (size.Height-least.Height)/2))
 }
 
 // TakeTool takes a tool in hand by its place on the rail; the one before drops what it

@@ -4,26 +4,11 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"studbay/app/demo"
 	"studbay/app/look"
-	"studbay/fill"
-	"studbay/fill/code"
 	"studbay/plan/words"
 )
-
-// scrolled shows long content in a dialog of a size.
-func (d *Desk) scrolled(title string, width, height float32, content fyne.CanvasObject) {
-	d.spread(title, width, height, look.Wheeled(container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, content))))
-}
-
-// spread shows what scrolls by itself, as large as it wants and the window lets it.
-func (d *Desk) spread(title string, width, height float32, content fyne.CanvasObject) {
-	size, unit := d.window.Canvas().Size(), look.Scaled(1)
-	width, height = min(width, size.Width/unit-96), min(height, size.Height/unit-160)
-	d.ask(question{title: title, extra: look.Sized(width, height, content), width: width, answers: []answer{{d.say("answer.close", "Close"), nil}}})
-}
 
 // showShortcuts lists every command that has keys, menu by menu.
 func (d *Desk) showShortcuts() {
@@ -54,7 +39,7 @@ func (d *Desk) showShortcuts() {
 	}
 	rows = append(rows, look.Gap(1, look.Grid/2),
 		look.NewParagraph(d.say("keys.bare", "A key without Ctrl works while no field is being written in. Esc steps back, then gives up the tool, then the choice. While drawing, figures type a length."), look.Quiet, look.Scaled(400)))
-	d.scrolled(d.say("keys.title", "Keys"), 430, 520, look.Column(look.Grid/2, rows...))
+	d.stage.Scrolled(d.say("keys.title", "Keys"), 430, 520, look.Column(look.Grid/2, rows...))
 }
 
 // toolKeyRows are the keys that tools take for themselves.
@@ -68,42 +53,6 @@ var toolKeyRows = []struct{ does, keys words.Text }{
 	{words.New("keys.nudge", "Move what is chosen; by a little"), words.New("keys.nudge.keys", "arrows; Shift+arrows")},
 	{words.New("keys.close", "Close the room, end the cable, set what is typed"), words.New("keys.close.keys", "Enter")},
 	{words.New("keys.back", "Step back: the last corner, the tool, the choice"), words.New("keys.back.keys", "Esc")},
-}
-
-// showRules prints what each rule looks at, from the rules themselves.
-func (d *Desk) showRules() {
-	figures := d.doc().Result().Figures
-	if figures == nil {
-		figures = code.Latest()
-	}
-	const width = 520
-	var rows []fyne.CanvasObject
-	for _, r := range fill.Rules {
-		section := r.Section(figures)
-		rows = append(rows,
-			look.NewParagraph(d.voice.Say(r.Title), look.Title, look.Scaled(width)),
-			look.NewParagraph(d.voice.Say(r.Doc), look.Body, look.Scaled(width)))
-		if section != "" {
-			rows = append(rows, look.NewText(section, look.Second))
-		}
-		rows = append(rows, look.Gap(1, look.Grid/2))
-	}
-	d.scrolled(d.say("rules.title", "What is checked"), width+40, 520, look.Column(look.Grid/2, rows...))
-}
-
-func (d *Desk) cautions() string {
-	return d.say("caution.long", `Studbay is a planning aid. It says what it looked at and what it found; it never says that an installation meets a code.
-
-The local code as adopted, its amendments, the authority having jurisdiction and a licensed electrician decide. Read the volume marked on the box in your hand: it goes before any list.
-
-Work on wiring only with the power off and proven off. Where you are not sure, do not.`)
-}
-
-func (d *Desk) showCautions() { d.tell(d.say("caution.title", "Before you rely on it"), d.cautions()) }
-
-func (d *Desk) showAbout() {
-	d.tell(d.say("about.title", "Studbay"),
-		d.say("about.body", "Every opening settled before the drywall goes up: place, height, box, fill, sheets.")+"\n\n"+d.cautions())
 }
 
 // openDemo shows the demo as a plan of its own, not saved anywhere.

@@ -55,7 +55,7 @@ func (t *table) Say(text words.Text) {
 func (d *Desk) Do(e plan.Edit) error {
 	err := d.doc().Do(e)
 	if err != nil {
-		d.said = words.New("plain", "{0}", d.errorText(err))
+		d.said = words.New("plain", "{0}", d.stage.ErrorText(err))
 	} else {
 		d.said = words.Text{}
 		if add, ok := e.(plan.AddOpening); ok {

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/card"
+	"studbay/app/dialog"
 	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/plan/words"
@@ -22,17 +23,17 @@ func (u user) Ask(q work.Question) {
 	d := u.desk
 	body := q.Body
 	if q.Fault != nil {
-		body = strings.TrimSuffix(d.errorText(q.Fault)+"\n"+body, "\n")
+		body = strings.TrimSuffix(d.stage.ErrorText(q.Fault)+"\n"+body, "\n")
 	}
-	asked := question{title: q.Title, body: body}
+	asked := dialog.Question{Title: q.Title, Body: body}
 	for _, a := range q.Answers {
-		asked.answers = append(asked.answers, answer{a.Label, a.Do})
+		asked.Answers = append(asked.Answers, dialog.Answer(a))
 	}
-	d.ask(asked)
+	d.stage.Ask(asked)
 }
 
 // IsAsked implements work.User.
-func (u user) IsAsked() bool { return u.desk.open != nil }
+func (u user) IsAsked() bool { return u.desk.stage.IsOpen() }
 
 // IsCovered implements work.User.
 func (u user) IsCovered() bool { return u.desk.window.Canvas().Overlays().Top() != nil }
@@ -48,7 +49,7 @@ func (u user) EndTyping() { u.desk.window.Canvas().Unfocus() }
 
 // ChooseFile implements work.User.
 func (u user) ChooseFile(of work.FileChoice, do func(path string)) {
-	u.desk.choose(choosing{title: of.Title, yes: of.Yes, name: of.Name, extensions: []string{work.Extension}, open: of.Open}, do)
+	u.desk.stage.AskFile(dialog.FileForm{Title: of.Title, Yes: of.Yes, Name: of.Name, Extensions: []string{work.Extension}, Open: of.Open}, do)
 }
 
 // Tell implements work.User.
@@ -79,7 +80,7 @@ func (u user) Showing() {
 // Opened implements work.User.
 func (u user) Opened(path string) {
 	u.desk.prefs.addRecent(path)
-	u.desk.prefs.setFolder(path)
+	u.desk.prefs.SetFolder(path)
 }
 
 // Saved implements work.User.
@@ -99,14 +100,14 @@ func (d *Desk) dropped(files []fyne.URI) {
 			return
 		}
 	}
-	d.tell(d.say("drop.other", "That is not a plan's file"),
+	d.stage.Tell(d.say("drop.other", "That is not a plan's file"),
 		d.say("drop.other.body", "Drop a file that ends in .studbay here, or open one from the File menu."))
 }
 
 // Close closes the window once nothing can be lost by it.
 func (d *Desk) Close() {
 	d.session.Close(func() {
-		d.cancelExport()
+		d.stage.Close()
 		d.prefs.setWindow(d.window.Canvas().Size())
 		d.house.gone(d)
 		d.window.Close()

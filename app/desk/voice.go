@@ -10,14 +10,14 @@ import (
 // languages lists the catalogues by their tag, and how each names itself.
 var languages = []struct{ tag, name string }{{"en", "English"}, {"es", "Español"}}
 
-// newVoice returns the voice of the window: the language chosen, else the system's, and
-// the units of the plan.
-func (d *Desk) newVoice() words.Voice {
-	v := words.Voice{Catalogue: catalogueOf(d.languageTag())}
+// speak takes up the voice of the window: the language chosen, else the system's, and the
+// units of the plan.
+func (d *Desk) speak() {
+	d.voice = words.Voice{Catalogue: catalogueOf(d.languageTag())}
 	if d.session != nil {
-		v.System = d.doc().System()
+		d.voice.System = d.doc().System()
 	}
-	return v
+	d.stage.SetVoice(d.voice)
 }
 
 // languageTag returns the language in force.

@@ -1,4 +1,4 @@
-package desk
+package dialog
 
 import (
 	"errors"
@@ -17,12 +17,14 @@ import (
 // exportForm is the dialog before an export: the pages as they will be, and what may be
 // chosen of them.
 type exportForm struct {
-	desk  *Desk
-	paper sheet.Paper
-	scale sheet.Scale
-	form  string // .pdf or .png
-	dpi   int
-	only  int // the page to write, from 1; 0 writes all
+	stage  *Stage
+	of     Source
+	recall ExportMemory
+	paper  sheet.Paper
+	scale  sheet.Scale
+	format string // .pdf or .png
+	dpi    int
+	only   int // the page to write, from 1; 0 writes all
 
 	pages    []*scene.Scene // nil while they are laid out
 	job      int            // counts layouts: an old one that comes late is dropped
@@ -40,24 +42,24 @@ type exportForm struct {
 // copy shop.
 var pictureDPIs = []int{100, 150, 300, 600}
 
-const fieldsWidth = 300
+const choicesWidth = 300
 
-// askExport shows the dialog.
-func (d *Desk) askExport() {
-	d.window.Canvas().Unfocus()
-	f := &exportForm{desk: d, form: d.prefs.exportForm(), dpi: d.prefs.exportDPI()}
+// AskExport shows the dialog.
+func (s *Stage) AskExport(of Source, recall ExportMemory) {
+	s.canvas().Unfocus()
+	f := &exportForm{stage: s, of: of, recall: recall, format: recall.ExportFormat(), dpi: recall.ExportDPI()}
 	var err error
-	if f.paper, err = sheet.PaperNamed(d.prefs.paper()); err != nil || f.paper.System != d.doc().System() {
-		f.paper = sheet.UsualPaper(d.doc().System())
+	if f.paper, err = sheet.PaperNamed(recall.Paper()); err != nil || f.paper.System != of.System() {
+		f.paper = sheet.UsualPaper(of.System())
 	}
 	f.build()
 	f.layOut()
 }
 
 func (f *exportForm) build() {
-	d := f.desk
-	f.preview = newPreview(d)
-	width := look.Scaled(fieldsWidth)
+	s := f.stage
+	f.preview = newPreview(s)
+	width := look.Scaled(choicesWidth)
 	f.paperOf = look.NewParagraph("", look.Second, width)
 	f.wrong = look.NewParagraph("", look.Style{Tone: look.Stop}, width)
 	f.wrong.Hide()
@@ -68,21 +70,21 @@ func (f *exportForm) build() {
 		return c
 	}
 	fields := []fyne.CanvasObject{
-		choice(d.say("export.paper", "Paper"), f.papers),
-		choice(d.say("export.scale", "Scale"), f.scales),
-		choice(d.say("export.pages", "Pages"), f.which),
-		choice(d.say("export.form", "Written as"), f.forms),
+		choice(s.say("export.paper", "Paper"), f.papers),
+		choice(s.say("export.scale", "Scale"), f.scales),
+		choice(s.say("export.pages", "Pages"), f.which),
+		choice(s.say("export.form", "Written as"), f.formats),
 	}
-	f.resolves = choice(d.say("export.dpi", "Dots an inch"), f.resolutions)
+	f.resolves = choice(s.say("export.dpi", "Dots an inch"), f.resolutions)
 	fields = append(fields, f.resolves, look.Gap(1, look.Grid/2), f.paperOf, f.wrong)
 	f.column = look.Column(look.Grid, fields...)
-	no := button(d.say("answer.stay", "Go back"), false, func() { f.shown.lower() })
-	f.yes = button(d.say("export.next", "Choose a file …"), true, f.next)
-	body := look.TopRow(3*look.Grid, -1, f.preview.object, look.Sized(fieldsWidth, 0, f.column))
-	f.shown = d.raise(look.Column(2*look.Grid,
-		look.NewText(d.say("export.ask", "Export the sheets"), look.Title), body, buttonRow(no, f.yes)))
+	no := button(s.say("answer.stay", "Go back"), false, func() { f.shown.lower() })
+	f.yes = button(s.say("export.next", "Choose a file …"), true, f.next)
+	body := look.TopRow(3*look.Grid, -1, f.preview.object, look.Sized(choicesWidth, 0, f.column))
+	f.shown = s.raise(look.Column(2*look.Grid,
+		look.NewText(s.say("export.ask", "Export the sheets"), look.Title), body, buttonRow(no, f.yes)))
 	f.update()
-	d.window.Canvas().Focus(f.yes)
+	s.canvas().Focus(f.yes)
 }
 
 // option is one to choose from; choosing it shows all anew, and lays the pages out
@@ -102,7 +104,7 @@ func (f *exportForm) papers() (options []card.Option) {
 		label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
 		options = append(options, f.option(label, p == f.paper, true, func() {
 			f.paper = p
-			f.desk.prefs.setPaper(p.Name)
+			f.recall.SetPaper(p.Name)
 		}))
 	}
 	return options
@@ -110,9 +112,9 @@ func (f *exportForm) papers() (options []card.Option) {
 
 // scales offers those of the plan's units: the others would print no round figure.
 func (f *exportForm) scales() []card.Option {
-	options := []card.Option{f.option(f.desk.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = sheet.Scale{} })}
+	options := []card.Option{f.option(f.stage.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = sheet.Scale{} })}
 	for _, s := range sheet.Scales {
-		if s.System == f.desk.doc().System() {
+		if s.System == f.of.System() {
 			options = append(options, f.option(s.Words(), s == f.scale, true, func() { f.scale = s }))
 		}
 	}
@@ -122,7 +124,7 @@ func (f *exportForm) scales() []card.Option {
 func (f *exportForm) which() []card.Option {
 	options := []card.Option{f.option(f.pagesText(), f.only == 0, false, func() { f.only = 0 })}
 	for i, p := range f.pages {
-		label := f.desk.say("export.page", "Only {0}: {1}", i+1, p.Meta.Title)
+		label := f.stage.say("export.page", "Only {0}: {1}", i+1, p.Meta.Title)
 		options = append(options, f.option(label, f.only == i+1, false, func() {
 			f.only = i + 1
 			f.preview.turnTo(i)
@@ -134,25 +136,25 @@ func (f *exportForm) which() []card.Option {
 func (f *exportForm) pagesText() string {
 	switch n := len(f.pages); n {
 	case 0:
-		return f.desk.say("export.pages.wait", "being laid out …")
+		return f.stage.say("export.pages.wait", "being laid out …")
 	case 1:
-		return f.desk.say("export.pages.one", "the one there is")
+		return f.stage.say("export.pages.one", "the one there is")
 	default:
-		return f.desk.say("export.pages.all", "all {0}", n)
+		return f.stage.say("export.pages.all", "all {0}", n)
 	}
 }
 
-func (f *exportForm) forms() (options []card.Option) {
-	for _, form := range []struct {
+func (f *exportForm) formats() (options []card.Option) {
+	for _, format := range []struct {
 		extension string
 		name      words.Text
 	}{
 		{".pdf", words.New("export.pdf", "PDF, one file")},
 		{".png", words.New("export.png", "PNG, a picture a page")},
 	} {
-		options = append(options, f.option(f.desk.voice.Say(form.name), f.form == form.extension, false, func() {
-			f.form = form.extension
-			f.desk.prefs.setExportForm(form.extension)
+		options = append(options, f.option(f.stage.voice.Say(format.name), f.format == format.extension, false, func() {
+			f.format = format.extension
+			f.recall.SetExportFormat(format.extension)
 		}))
 	}
 	return options
@@ -160,9 +162,9 @@ func (f *exportForm) forms() (options []card.Option) {
 
 func (f *exportForm) resolutions() (options []card.Option) {
 	for _, dpi := range pictureDPIs {
-		options = append(options, f.option(f.desk.say("plain", "{0}", dpi), f.dpi == dpi, false, func() {
+		options = append(options, f.option(f.stage.say("plain", "{0}", dpi), f.dpi == dpi, false, func() {
 			f.dpi = dpi
-			f.desk.prefs.setExportDPI(dpi)
+			f.recall.SetExportDPI(dpi)
 		}))
 	}
 	return options
@@ -173,24 +175,24 @@ func (f *exportForm) update() {
 	for _, c := range f.choices {
 		c.Update()
 	}
-	showIf(f.resolves, f.form == ".png")
+	look.ShowIf(f.resolves, f.format == ".png")
 	f.yes.SetDisabled(len(f.pages) == 0)
 	f.column.Refresh()
 }
 
 // layOut lays the pages out beside the window.
 func (f *exportForm) layOut() {
-	d := f.desk
+	s := f.stage
 	f.job++
-	job, ix, result := f.job, d.doc().Index(), d.doc().Result()
-	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: d.voice}
+	job, ix, result := f.job, f.of.Index(), f.of.Result()
+	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice}
 	f.pages, f.only = nil, 0
 	f.say("")
 	f.update()
 	go func() {
 		pages, err := sheet.Build(ix, result, o)
-		d.house.post(func() {
-			if job == f.job && d.open == f.shown {
+		s.post(func() {
+			if job == f.job && s.open == f.shown {
 				f.take(pages, err)
 			}
 		})
@@ -206,7 +208,7 @@ func (f *exportForm) take(pages []*scene.Scene, err error) {
 	}
 	f.pages = pages
 	f.preview.show(pages)
-	f.paperOf.SetWords(f.desk.say("export.size", "{0}, true to scale: print it at 100 %.", f.paper.Size()))
+	f.paperOf.SetWords(f.stage.say("export.size", "{0}, true to scale: print it at 100 %.", f.paper.Size()))
 	f.update()
 }
 
@@ -214,22 +216,22 @@ func (f *exportForm) take(pages []*scene.Scene, err error) {
 func (f *exportForm) faultText(err error) string {
 	var large *sheet.FitError
 	if !errors.As(err, &large) {
-		return f.desk.errorText(err)
+		return f.stage.ErrorText(err)
 	}
-	text := f.desk.say("export.large", "At {0}, {1} would take about {2} pages.", large.Scale.Words(), large.Level, large.Pages)
+	text := f.stage.say("export.large", "At {0}, {1} would take about {2} pages.", large.Scale.Words(), large.Level, large.Pages)
 	if len(large.Scales) > 0 {
-		text += " " + f.desk.say("export.large.scale", "{0} would do.", large.Scales[0].Words())
+		text += " " + f.stage.say("export.large.scale", "{0} would do.", large.Scales[0].Words())
 	}
 	if len(large.Papers) > 0 {
-		text += " " + f.desk.say("export.large.paper", "So would paper of {0}.", large.Papers[0].Size())
+		text += " " + f.stage.say("export.large.paper", "So would paper of {0}.", large.Papers[0].Size())
 	}
 	return text
 }
 
 func (f *exportForm) say(wrong string) {
 	f.wrong.SetWords(wrong)
-	showIf(f.wrong, wrong != "")
-	showIf(f.paperOf, wrong == "")
+	look.ShowIf(f.wrong, wrong != "")
+	look.ShowIf(f.paperOf, wrong == "")
 	f.column.Refresh()
 }
 
@@ -242,12 +244,12 @@ func (f *exportForm) next() {
 	if f.only > 0 {
 		pages = pages[f.only-1 : f.only]
 	}
-	d := f.desk
+	s := f.stage
 	f.shown.lower()
-	d.choose(choosing{
-		title: d.say("export.choose", "Write the sheets to"), yes: d.say("answer.write", "Write"),
-		name: work.FileName(d.doc().Title()) + f.form, extensions: []string{f.form},
+	s.AskFile(FileForm{
+		Title: s.say("export.choose", "Write the sheets to"), Yes: s.say("answer.write", "Write"),
+		Name: work.FileName(f.of.Title()) + f.format, Extensions: []string{f.format},
 	}, func(path string) {
-		d.export(sheetJob{pages: pages, path: work.WithExtension(path, f.form), dpi: f.dpi})
+		s.export(f.of, sheetJob{pages: pages, path: work.WithExtension(path, f.format), dpi: f.dpi})
 	})
 }

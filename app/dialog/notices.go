@@ -1,4 +1,4 @@
-package desk
+package dialog
 
 import (
 	"io/fs"
@@ -15,12 +15,12 @@ import (
 // commonly set in, and a little more.
 const noticeColumns = 92
 
-// showNotices lists the notices of the libraries in the program. They are some thousands
+// ShowNotices lists the notices of the libraries in the program. They are some thousands
 // of lines, of which only those in sight are laid out.
-func (d *Desk) showNotices() {
+func (s *Stage) ShowNotices() {
 	lines, err := noticeLines(notices.Files)
 	if err != nil {
-		d.trouble(d.say("notices.title", "Notices"), err)
+		s.Trouble(s.say("notices.title", "Notices"), err)
 		return
 	}
 	list := widget.NewList(
@@ -29,7 +29,7 @@ func (d *Desk) showNotices() {
 		func(i widget.ListItemID, row fyne.CanvasObject) { row.(*look.Text).SetWords(lines[i]) })
 	list.HideSeparators = true
 	list.OnSelected = func(widget.ListItemID) { list.UnselectAll() }
-	d.spread(d.say("notices.title", "Notices"), 680, 520, list)
+	s.Spread(s.say("notices.title", "Notices"), 680, 520, list)
 }
 
 // noticeLines returns all notices, each of which names its module, in lines that are not

@@ -1,4 +1,4 @@
-package desk
+package dialog
 
 import (
 	"image"
@@ -18,13 +18,13 @@ import (
 const (
 	previewWidth  = 540
 	previewHeight = 384
-	besidePreview = fieldsWidth + 120
+	besidePreview = choicesWidth + 120
 	abovePreview  = 220
 )
 
 // preview shows pages one at a time, drawn beside the window.
 type preview struct {
-	desk   *Desk
+	stage  *Stage
 	most   fyne.Size // of the picture
 	pages  []*scene.Scene
 	at     int
@@ -37,9 +37,9 @@ type preview struct {
 	object fyne.CanvasObject
 }
 
-func newPreview(d *Desk) *preview {
-	v := &preview{desk: d, count: look.NewText("", look.Second)}
-	window := d.window.Canvas().Size()
+func newPreview(s *Stage) *preview {
+	v := &preview{stage: s, count: look.NewText("", look.Second)}
+	window := s.canvas().Size()
 	v.most = fyne.NewSize(
 		max(look.Scaled(160), min(look.Scaled(previewWidth), window.Width-look.Scaled(besidePreview))),
 		max(look.Scaled(120), min(look.Scaled(previewHeight), window.Height-look.Scaled(abovePreview))))
@@ -57,7 +57,7 @@ func newPreview(d *Desk) *preview {
 	v.turns = [2]*look.Press{turn("‹", -1), turn("›", 1)}
 	row := look.Row(look.Grid, -1, v.turns[0], v.count, v.turns[1])
 	ground := look.Back(look.OnPaper, look.Radius, v.paper)
-	v.object = look.Column(look.Grid/2, ground, centred(row))
+	v.object = look.Column(look.Grid/2, ground, look.Centred(row))
 	v.tell()
 	return v
 }
@@ -80,7 +80,7 @@ func (v *preview) turnTo(i int) {
 func (v *preview) tell() {
 	text := ""
 	if len(v.pages) > 0 {
-		text = v.desk.say("preview.page", "{0} of {1}: {2}", v.at+1, len(v.pages), v.pages[v.at].Meta.Title)
+		text = v.stage.say("preview.page", "{0} of {1}: {2}", v.at+1, len(v.pages), v.pages[v.at].Meta.Title)
 	}
 	v.count.SetWords(text)
 	v.turns[0].SetDisabled(v.at == 0)
@@ -111,11 +111,11 @@ func (v *preview) draw() {
 		return
 	}
 	job, page := v.job, v.pages[v.at]
-	scale := v.desk.window.Canvas().Scale()
+	scale := v.stage.canvas().Scale()
 	width := int(v.size().Width*scale + .5)
 	go func() {
 		img := drawPage(page, width)
-		v.desk.house.post(func() {
+		v.stage.post(func() {
 			if job == v.job {
 				v.image = img
 				v.paper.Layout.Layout(v.paper.Objects, v.paper.Size())

@@ -1,4 +1,4 @@
-package desk
+package dialog
 
 import (
 	"errors"
@@ -12,16 +12,16 @@ import (
 )
 
 // tellWritten tells where a file was written, and offers to open it or its folder.
-func (d *Desk) tellWritten(path, body string) {
+func (s *Stage) tellWritten(path, body string) {
 	if abs, err := filepath.Abs(path); err == nil {
 		path = abs
 	}
-	d.ask(question{
-		title: d.say("export.done", "{0} written", filepath.Base(path)), body: body, told: true,
-		answers: []answer{
-			{d.say("answer.show-folder", "Show in folder"), func() { d.showOutside(filepath.Dir(path), folderCommand(path)) }},
-			{d.say("answer.open-file", "Open"), func() { d.showOutside(path, openCommand(path)) }},
-			{d.say("answer.good", "Understood"), nil},
+	s.Ask(Question{
+		Title: s.say("export.done", "{0} written", filepath.Base(path)), Body: body, Told: true,
+		Answers: []Answer{
+			{s.say("answer.show-folder", "Show in folder"), func() { s.showOutside(filepath.Dir(path), folderCommand(path)) }},
+			{s.say("answer.open-file", "Open"), func() { s.showOutside(path, openCommand(path)) }},
+			{s.say("answer.good", "Understood"), nil},
 		},
 	})
 }
@@ -52,11 +52,11 @@ func folderCommand(path string) []string {
 const soon = 10 * time.Second
 
 // showOutside starts another program beside the window and says where it fails to.
-func (d *Desk) showOutside(what string, command []string) {
+func (s *Stage) showOutside(what string, command []string) {
 	cmd := exec.Command(command[0], command[1:]...)
 	begun := time.Now()
 	if err := cmd.Start(); err != nil {
-		d.notShown(what, command[0], err)
+		s.notShown(what, command[0], err)
 		return
 	}
 	go func() {
@@ -64,23 +64,23 @@ func (d *Desk) showOutside(what string, command []string) {
 		if err == nil || runtime.GOOS == "windows" || time.Since(begun) > soon { // Explorer ends with 1 where all is well
 			return
 		}
-		d.house.post(func() { d.notShown(what, command[0], err) })
+		s.post(func() { s.notShown(what, command[0], err) })
 	}()
 }
 
 // notShown says that the desktop has not opened something, and what to do.
-func (d *Desk) notShown(what, program string, err error) {
-	if d.session.IsClosed() {
+func (s *Stage) notShown(what, program string, err error) {
+	if s.closed {
 		return
 	}
 	var ended *exec.ExitError
-	cause := d.say("outside.none", "There is no {0} on this machine.", program)
+	cause := s.say("outside.none", "There is no {0} on this machine.", program)
 	switch {
 	case errors.As(err, &ended):
-		cause = d.say("outside.ended", "{0} found no program for it ({1}).", program, fmt.Sprint(ended.ExitCode()))
+		cause = s.say("outside.ended", "{0} found no program for it ({1}).", program, fmt.Sprint(ended.ExitCode()))
 	case !errors.Is(err, exec.ErrNotFound):
-		cause = d.say("outside.other", "{0} could not be started: {1}", program, work.PlainCause(err))
+		cause = s.say("outside.other", "{0} could not be started: {1}", program, work.PlainCause(err))
 	}
-	d.tell(d.say("outside.title", "It could not be shown"),
-		cause+"\n"+d.say("outside.by-hand", "It is written all the same. Open it by hand: {0}", work.ShortPath(what)))
+	s.Tell(s.say("outside.title", "It could not be shown"),
+		cause+"\n"+s.say("outside.by-hand", "It is written all the same. Open it by hand: {0}", work.ShortPath(what)))
 }

@@ -1,4 +1,4 @@
-package desk
+package dialog
 
 import (
 	"cmp"
@@ -14,25 +14,32 @@ import (
 	"studbay/app/work"
 )
 
-// choosing is what a chooser of files is asked for.
-type choosing struct {
-	title      string
-	yes        string   // on its button
-	name       string   // to begin with; empty where a file is to be opened
-	extensions []string // of the files shown, with their dots
-	open       bool     // a file that is there, else one to write
+// FileForm is what a file is asked for.
+type FileForm struct {
+	Title      string
+	Yes        string   // on its button
+	Name       string   // to begin with; empty where a file is to be opened
+	Extensions []string // of the files shown, with their dots
+	Open       bool     // a file that is there, else one to write
 }
 
-// chooser is the dialog that asks for a file. The toolkit's own asks the desktop for
+// Folders remembers where the user was last.
+type Folders interface {
+	LastFolder() string
+	// SetFolder is told the path of a file that was chosen.
+	SetFolder(of string)
+}
+
+// fileForm is the dialog that asks for a file. The toolkit's own asks the desktop for
 // folders that a plain machine has not, and complains of it.
-type chooser struct {
-	desk   *Desk
-	ask    choosing
+type fileForm struct {
+	stage  *Stage
+	ask    FileForm
 	do     func(path string)
 	folder string
 	job    int // counts readings of folders: an old one that comes late is dropped
 
-	name   *formEntry
+	name   *LineEntry
 	path   *look.Text
 	wrong  *look.Paragraph
 	list   *fyne.Container
@@ -50,10 +57,10 @@ const (
 	chooserHeight = 320
 )
 
-// choose asks for a file. Before one that is there is written over, it asks.
-func (d *Desk) choose(ask choosing, do func(path string)) {
-	c := &chooser{desk: d, ask: ask, do: do}
-	if c.folder = d.prefs.lastFolder(); !isFolder(c.folder) {
+// AskFile asks for a file. Before one that is there is written over, it asks.
+func (s *Stage) AskFile(ask FileForm, do func(path string)) {
+	c := &fileForm{stage: s, ask: ask, do: do}
+	if c.folder = s.folders.LastFolder(); !isFolder(c.folder) {
 		c.folder = homeFolder()
 	}
 	c.build()
@@ -74,43 +81,43 @@ func homeFolder() string {
 	return here
 }
 
-func (c *chooser) build() {
-	d := c.desk
-	width := min(look.Scaled(chooserWidth), d.window.Canvas().Size().Width-96)
-	height := min(look.Scaled(chooserHeight), d.window.Canvas().Size().Height-260)
+func (c *fileForm) build() {
+	s := c.stage
+	width := min(look.Scaled(chooserWidth), s.canvas().Size().Width-96)
+	height := min(look.Scaled(chooserHeight), s.canvas().Size().Height-260)
 	c.path = look.NewFlexible("", look.Strong)
 	c.wrong = look.NewParagraph("", look.Style{Tone: look.Stop}, width)
 	c.wrong.Hide()
 	c.list = look.Column(0)
 	c.scroll = container.NewVScroll(look.Inset(4, 4, look.Grid+4, 4, c.list))
 	c.scroll.SetMinSize(fyne.NewSize(width, height))
-	c.name = &formEntry{giveUp: func() { c.shown.lower() }}
+	c.name = &LineEntry{giveUp: func() { c.shown.lower() }}
 	c.name.ExtendBaseWidget(c.name)
-	c.name.SetText(c.ask.name)
-	c.name.SetPlaceHolder(d.say("chooser.name.hint", "a name, or a whole path"))
+	c.name.SetText(c.ask.Name)
+	c.name.SetPlaceHolder(s.say("chooser.name.hint", "a name, or a whole path"))
 	c.name.OnSubmitted = func(string) { c.accept() }
-	no := button(d.say("answer.stay", "Go back"), false, func() { c.shown.lower() })
-	yes := button(c.ask.yes, true, c.accept)
+	no := button(s.say("answer.stay", "Go back"), false, func() { c.shown.lower() })
+	yes := button(c.ask.Yes, true, c.accept)
 	top := look.Row(look.Grid, 0, c.path,
-		c.place(d.say("chooser.up", "Up"), func() string { return filepath.Dir(c.folder) }),
-		c.place(d.say("chooser.home", "Home"), homeFolder))
+		c.place(s.say("chooser.up", "Up"), func() string { return filepath.Dir(c.folder) }),
+		c.place(s.say("chooser.home", "Home"), homeFolder))
 	c.column = look.Column(look.Grid,
-		look.NewText(c.ask.title, look.Title), top,
+		look.NewText(c.ask.Title, look.Title), top,
 		look.Back(look.OnPaper, look.Radius, look.Wheeled(c.scroll)),
-		look.Row(0, 1, look.Sized(64, 0, look.NewText(d.say("chooser.name", "Name"), look.Quiet)), look.Sized(0, look.HitTarget, c.name)),
+		look.Row(0, 1, look.Sized(64, 0, look.NewText(s.say("chooser.name", "Name"), look.Quiet)), look.Sized(0, look.HitTarget, c.name)),
 		c.wrong, buttonRow(no, yes))
-	c.shown = d.raise(c.column)
+	c.shown = s.raise(c.column)
 	c.focusName()
 }
 
 // focusName puts the name in hand, without its ending.
-func (c *chooser) focusName() {
-	c.desk.window.Canvas().Focus(c.name)
+func (c *fileForm) focusName() {
+	c.stage.canvas().Focus(c.name)
 	c.name.TypedShortcut(&fyne.ShortcutSelectAll{})
 }
 
 // place is a button that goes to a folder.
-func (c *chooser) place(label string, to func() string) fyne.CanvasObject {
+func (c *fileForm) place(label string, to func() string) fyne.CanvasObject {
 	p := look.NewPress(look.NewText(label, look.Style{Bold: true, Tone: look.Accent}), look.Outline, look.Grid+4, 6, func() { c.enter(to()) })
 	p.OnEscape = func() { c.shown.lower() }
 	return p
@@ -123,12 +130,12 @@ type listed struct {
 }
 
 // enter reads a folder beside the window and lists it.
-func (c *chooser) enter(folder string) {
+func (c *fileForm) enter(folder string) {
 	c.job++
 	job := c.job
 	go func() {
-		found, err := readFolder(folder, c.ask.extensions)
-		c.desk.house.post(func() {
+		found, err := readFolder(folder, c.ask.Extensions)
+		c.stage.post(func() {
 			if job == c.job {
 				c.entered(folder, found, err)
 			}
@@ -163,9 +170,9 @@ func readFolder(folder string, extensions []string) (found []listed, err error) 
 	return found, nil
 }
 
-func (c *chooser) entered(folder string, found []listed, err error) {
+func (c *fileForm) entered(folder string, found []listed, err error) {
 	if err != nil {
-		c.say(c.desk.say("chooser.unread", "{0} cannot be read: {1}", work.ShortPath(folder), work.PlainCause(err)))
+		c.say(c.stage.say("chooser.unread", "{0} cannot be read: {1}", work.ShortPath(folder), work.PlainCause(err)))
 		return
 	}
 	c.folder = folder
@@ -177,16 +184,16 @@ func (c *chooser) entered(folder string, found []listed, err error) {
 	}
 	switch {
 	case len(found) == 0:
-		c.list.Objects = append(c.list.Objects, look.Inset(look.Grid, look.Grid, 0, 0, look.NewText(c.desk.say("chooser.empty", "Nothing to choose in this folder."), look.Quiet)))
+		c.list.Objects = append(c.list.Objects, look.Inset(look.Grid, look.Grid, 0, 0, look.NewText(c.stage.say("chooser.empty", "Nothing to choose in this folder."), look.Quiet)))
 	case len(found) > mostFiles:
-		c.list.Objects = append(c.list.Objects, look.NewText(c.desk.say("chooser.more", "{0} more: type the name.", len(found)-mostFiles), look.Quiet))
+		c.list.Objects = append(c.list.Objects, look.NewText(c.stage.say("chooser.more", "{0} more: type the name.", len(found)-mostFiles), look.Quiet))
 	}
 	c.list.Refresh()
 	c.scroll.ScrollToTop()
 	c.scroll.Refresh()
 }
 
-func (c *chooser) row(l listed) fyne.CanvasObject {
+func (c *fileForm) row(l listed) fyne.CanvasObject {
 	pic := look.NewPicture(18, 18, filePicture)
 	if l.isFolder {
 		pic = look.NewPicture(18, 18, folderPicture)
@@ -198,7 +205,7 @@ func (c *chooser) row(l listed) fyne.CanvasObject {
 
 // take goes into a folder. A file's name is put in the field; taken a second time it is
 // the one.
-func (c *chooser) take(l listed) {
+func (c *fileForm) take(l listed) {
 	switch {
 	case l.isFolder:
 		c.enter(filepath.Join(c.folder, l.name))
@@ -210,7 +217,7 @@ func (c *chooser) take(l listed) {
 }
 
 // target is the path that the field names.
-func (c *chooser) target() string {
+func (c *fileForm) target() string {
 	name := strings.TrimSpace(c.name.Text)
 	if rest, ok := strings.CutPrefix(name, "~"+string(filepath.Separator)); ok {
 		name = filepath.Join(homeFolder(), rest)
@@ -222,55 +229,55 @@ func (c *chooser) target() string {
 }
 
 // accept takes the file named, once it can be.
-func (c *chooser) accept() {
+func (c *fileForm) accept() {
 	path := c.target()
 	switch {
 	case path == "":
-		c.say(c.desk.say("chooser.nameless", "Write the name of a file, or choose one."))
+		c.say(c.stage.say("chooser.nameless", "Write the name of a file, or choose one."))
 		return
 	case isFolder(path):
 		c.name.SetText("")
 		c.enter(path)
 		return
 	}
-	if len(c.ask.extensions) > 0 {
-		path = work.WithExtension(path, c.ask.extensions[0])
+	if len(c.ask.Extensions) > 0 {
+		path = work.WithExtension(path, c.ask.Extensions[0])
 	}
 	_, err := os.Stat(path)
 	switch {
-	case c.ask.open && err != nil:
-		c.say(c.desk.say("chooser.gone", "There is no file {0}.", work.ShortPath(path)))
+	case c.ask.Open && err != nil:
+		c.say(c.stage.say("chooser.gone", "There is no file {0}.", work.ShortPath(path)))
 	case !isFolder(filepath.Dir(path)):
-		c.say(c.desk.say("chooser.folder-gone", "There is no folder {0}. Choose one that is there.", work.ShortPath(filepath.Dir(path))))
-	case !c.ask.open && err == nil:
+		c.say(c.stage.say("chooser.folder-gone", "There is no folder {0}. Choose one that is there.", work.ShortPath(filepath.Dir(path))))
+	case !c.ask.Open && err == nil:
 		c.askOver(path)
 	default:
 		c.done(path)
 	}
 }
 
-func (c *chooser) done(path string) {
+func (c *fileForm) done(path string) {
 	c.shown.lower()
-	c.desk.prefs.setFolder(path)
+	c.stage.folders.SetFolder(path)
 	c.do(path)
 }
 
 // askOver asks before a file is written over.
-func (c *chooser) askOver(path string) {
-	d := c.desk
+func (c *fileForm) askOver(path string) {
+	s := c.stage
 	c.shown.lower()
-	d.ask(question{
-		title: d.say("chooser.over", "Replace {0}?", filepath.Base(path)),
-		body:  d.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", work.ShortPath(path)),
-		answers: []answer{
-			{d.say("answer.stay", "Go back"), func() { c.shown.raiseAgain(); c.focusName() }},
-			{d.say("answer.replace", "Replace it"), func() { d.prefs.setFolder(path); c.do(path) }},
+	s.Ask(Question{
+		Title: s.say("chooser.over", "Replace {0}?", filepath.Base(path)),
+		Body:  s.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", work.ShortPath(path)),
+		Answers: []Answer{
+			{s.say("answer.stay", "Go back"), func() { c.shown.again(); c.focusName() }},
+			{s.say("answer.replace", "Replace it"), func() { s.folders.SetFolder(path); c.do(path) }},
 		},
 	})
 }
 
-func (c *chooser) say(wrong string) {
+func (c *fileForm) say(wrong string) {
 	c.wrong.SetWords(wrong)
-	showIf(c.wrong, wrong != "")
+	look.ShowIf(c.wrong, wrong != "")
 	c.column.Refresh()
 }

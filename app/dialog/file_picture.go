@@ -1,11 +1,11 @@
-package desk
+package dialog
 
 import (
 	"studbay/app/look"
 	"studbay/render/scene"
 )
 
-// folderPicture and filePicture are the signs of a chooser's rows.
+// folderPicture and filePicture are the signs of the rows of a folder.
 func folderPicture(w, h float64, p *look.Palette) []scene.Item {
 	at := func(x, y float64) scene.Point { return scene.Point{X: x * w, Y: y * h} }
 	var path scene.Path

@@ -1,0 +1,115 @@
+package dialog
+
+import (
+	"context"
+	"errors"
+	"strings"
+	"time"
+
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/look"
+	"studbay/app/work"
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/file"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/paint"
+	"studbay/render/scene"
+	tables "studbay/render/table"
+)
+
+// Source is what is exported: a plan and its findings as they are when asked.
+type Source interface {
+	Index() *plan.Index
+	Result() fill.Result
+	System() unit.System
+	Title() string
+}
+
+// ExportMemory remembers how sheets were written last.
+type ExportMemory interface {
+	Paper() string
+	SetPaper(name string)
+	ExportFormat() string // the ending of the file
+	SetExportFormat(extension string)
+	ExportDPI() int
+	SetExportDPI(dpi int)
+}
+
+// sheetJob is an export under way: which pages, where to, and how.
+type sheetJob struct {
+	pages []*scene.Scene
+	path  string
+	dpi   int
+}
+
+// export writes sheets beside the window, with a bar that can be cancelled.
+func (s *Stage) export(of Source, job sheetJob) {
+	ctx, cancel := context.WithCancel(context.Background())
+	bar := widget.NewProgressBar()
+	width := look.Scaled(dialogWidth)
+	var shown *raised
+	stop := button(s.say("answer.cancel", "Cancel"), false, func() {
+		cancel()
+		shown.lower()
+	})
+	shown = s.raise(look.Column(look.Grid,
+		look.NewParagraph(s.say("export.title", "Drawing the sheets"), look.Title, width),
+		look.NewParagraph(work.ShortPath(job.path), look.Second, width), bar, buttonRow(stop)))
+	s.canvas().Focus(stop)
+	s.cancel = cancel
+	options := paint.Options{Title: of.Title(), Date: dateOf(of.Index().Plan()), DPI: job.dpi, Progress: func(share float64) {
+		s.post(func() { bar.SetValue(share) })
+	}}
+	go func() {
+		files, err := paint.Save(ctx, job.path, job.pages, options)
+		s.post(func() {
+			shown.lower()
+			s.cancel = nil
+			s.exported(job.path, files, err)
+		})
+	}()
+}
+
+// dateOf is the plan's own, so that one plan gives the same file each time.
+func dateOf(p plan.Plan) time.Time {
+	if h := p.Header; h != nil {
+		date, _ := time.Parse(time.DateOnly, h.Date)
+		return date
+	}
+	return time.Time{}
+}
+
+func (s *Stage) exported(path string, files []string, err error) {
+	switch {
+	case errors.Is(err, context.Canceled) || s.closed:
+	case err != nil:
+		s.Trouble(s.say("export.failed", "The sheets could not be exported"), file.NotWritten(path, err))
+	default:
+		lines := make([]string, len(files))
+		for i, f := range files {
+			lines[i] = work.ShortPath(f)
+		}
+		s.tellWritten(files[0], strings.Join(lines, "\n"))
+	}
+}
+
+// ExportSchedule asks for a file and writes the schedule of openings to it, in the form
+// of the file's ending.
+func (s *Stage) ExportSchedule(of Source, extension string) {
+	s.canvas().Unfocus()
+	s.AskFile(FileForm{
+		Title: s.say("schedule.choose", "Write the opening schedule to"), Yes: s.say("answer.write", "Write"),
+		Name: work.FileName(of.Title()) + extension, Extensions: []string{extension},
+	}, func(path string) {
+		path = work.WithExtension(path, extension)
+		rows := tables.Schedule(of.Index(), of.Result(), words.Voice{Catalogue: s.voice.Catalogue, System: of.System()})
+		if err := tables.Save(path, rows); err != nil {
+			s.Trouble(s.say("schedule.failed", "The schedule could not be written"), file.NotWritten(path, err))
+			return
+		}
+		s.tellWritten(path, work.ShortPath(path))
+	})
+}

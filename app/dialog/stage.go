@@ -1,0 +1,104 @@
+package dialog
+
+import (
+	"errors"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"studbay/app/card"
+	"studbay/app/look"
+	"studbay/plan/file"
+	"studbay/plan/words"
+)
+
+// Stage is the place above one window where its dialogs stand.
+type Stage struct {
+	window  fyne.Window
+	post    func(func())
+	folders Folders
+	voice   words.Voice
+	open    *raised // or nil
+	cancel  func()  // of the export under way, or nil
+	closed  bool
+}
+
+// NewStage makes the stage of a window. Post brings a function to the window's goroutine,
+// from any other.
+func NewStage(window fyne.Window, post func(func()), folders Folders) *Stage {
+	return &Stage{window: window, post: post, folders: folders}
+}
+
+// SetVoice says in which language and units dialogs speak from now on.
+func (s *Stage) SetVoice(v words.Voice) { s.voice = v }
+
+// IsOpen reports whether a dialog waits for its answer.
+func (s *Stage) IsOpen() bool { return s.open != nil }
+
+// Close is told that the window goes: nothing is shown any more, and an export under way
+// is given up.
+func (s *Stage) Close() {
+	s.closed = true
+	if s.cancel != nil {
+		s.cancel()
+	}
+}
+
+func (s *Stage) canvas() fyne.Canvas { return s.window.Canvas() }
+
+func (s *Stage) say(id, english string, args ...any) string {
+	return s.voice.Say(words.New(id, english, args...))
+}
+
+// raised is something that stands above the window until it is answered.
+type raised struct {
+	stage *Stage
+	pop   *widget.PopUp
+}
+
+// raise stands content above the window.
+func (s *Stage) raise(content fyne.CanvasObject) *raised {
+	r := &raised{s, widget.NewModalPopUp(look.Inset(16, 12, 16, 12, content), s.canvas())}
+	r.again()
+	return r
+}
+
+// again stands it there, at first or once more.
+func (r *raised) again() {
+	r.stage.open = r
+	r.pop.Show()
+}
+
+// lower takes it away.
+func (r *raised) lower() {
+	r.pop.Hide()
+	if r.stage.open == r {
+		r.stage.open = nil
+	}
+}
+
+// ErrorText says an error in the window's voice where it is one of ours.
+func (s *Stage) ErrorText(err error) string {
+	var wrong *file.Error
+	if errors.As(err, &wrong) {
+		text := wrong.File + "\n" + sentence(s.voice.Say(wrong.Text()))
+		if wrong.Place != "" {
+			text += "\n" + s.say("error.place", "Line {0}, at {1}", wrong.Line, wrong.Place)
+		}
+		return text
+	}
+	return card.ErrorText(s.voice, err)
+}
+
+// sentence returns an error's text as a sentence of its own.
+func sentence(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	text = string(unicode.ToUpper(first)) + text[size:]
+	if strings.HasSuffix(text, ".") {
+		return text
+	}
+	return text + "."
+}
