@@ -2,6 +2,7 @@ package fill
 
 import (
 	"studbay/fill/code"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -75,15 +76,14 @@ func fixtureLooks(f *plan.Fixture, fig *code.Figures) looks {
 	if f.Bottom > 0 {
 		return isWall
 	}
-	switch f.Kind {
-	case plan.FixtureCounter, plan.FixturePeninsula, plan.FixtureSink:
+	switch part.All().Fixture(f.Kind).FloorLine {
+	case part.CounterLine:
 		return isCounter
-	case plan.FixtureCabinet:
+	case part.CabinetLine:
 		if fig.Spacing.FixedCabinetBreaks {
 			return isFixedEnd
 		}
-	case plan.FixtureRange, plan.FixtureRefrigerator, plan.FixtureDishwasher,
-		plan.FixtureWasher, plan.FixtureDryer, plan.FixtureWaterHeater:
+	case part.ApplianceLine:
 		if fig.Spacing.StationaryApplianceBreaks {
 			return isFixedEnd
 		}
@@ -118,19 +118,19 @@ func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, 
 }
 
 func (m *floorMarks) layCut(c plan.Cut, fig *code.Figures) {
-	switch c.Break.Kind {
-	case plan.BreakDoor, plan.BreakFireplace:
+	switch part.All().Break(c.Break.Kind).FloorLine {
+	case part.OpenLine:
 		m.lay(c.From, c.To, isBreak)
-	case plan.BreakPassage:
+	case part.PassageLine:
 		switch {
 		case c.Break.Sill == 0:
 			m.lay(c.From, c.To, isBreak)
 		case c.Break.Sill < lowestBox:
 			m.lay(c.From, c.To, isMountless)
 		}
-	case plan.BreakSlider:
+	case part.PanelsLine:
 		m.layPanels(c, fig)
-	case plan.BreakWindow:
+	case part.GlassLine:
 		if c.Break.Sill < lowestBox {
 			m.lay(c.From, c.To, isMountless) // glass to the floor is wall space all the same
 		}

@@ -47,7 +47,7 @@ func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
 // isInCabinet reports whether an opening on a side is within a cabinet at that side.
 func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
 	for _, f := range at {
-		if f.Fixture.Kind != plan.FixtureUpper && f.Fixture.Kind != plan.FixtureCabinet {
+		if !part.All().Fixture(f.Fixture.Kind).Encloses {
 			continue
 		}
 		left, height := f.Fixture.At.Along, CentreHeight(o, room)

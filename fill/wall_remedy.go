@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"studbay/fill/code"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -191,20 +192,12 @@ func (p piece) inTheWay(room *plan.Room, inReach bool) (all []rect) {
 		}
 	}
 	for _, v := range p.side.Fixtures {
-		if f := v.Fixture; inReach && hides[f.Kind] {
+		if f := v.Fixture; inReach && part.All().Fixture(f.Kind).Hides {
 			left, _ := p.side.Frame.Project(v.Frame.Origin)
 			all = append(all, rect{left - besideMargin, left + f.Width + besideMargin, f.Bottom, f.Top()})
 		}
 	}
 	return all
-}
-
-// hides says what a receptacle behind it could not be reached at. It is common practice
-// to set one beside a bed.
-var hides = map[plan.FixtureKind]bool{
-	plan.FixtureBed: true, plan.FixtureRange: true, plan.FixtureRefrigerator: true, plan.FixtureDishwasher: true,
-	plan.FixtureWasher: true, plan.FixtureDryer: true, plan.FixtureWaterHeater: true,
-	plan.FixtureTub: true, plan.FixtureShower: true,
 }
 
 // besideMargin is how far beside what would hide it a box is offered, so that a plug has

@@ -2,10 +2,11 @@ package plan
 
 import "studbay/plan/unit"
 
-// FixtureKind says what stands in a room. An unknown kind is kept.
+// FixtureKind says what stands in a room. What is known of each stands in a table that
+// the plan does not read; an unknown kind is kept.
 type FixtureKind string
 
-// The kinds this version knows.
+// The kinds that the program itself speaks of.
 const (
 	FixtureCounter      FixtureKind = "counter"
 	FixtureUpper        FixtureKind = "upper cabinet"
@@ -30,15 +31,6 @@ const (
 	FixtureRod          FixtureKind = "closet rod"
 	FixtureStairs       FixtureKind = "stairs"
 )
-
-// FixtureKinds lists the kinds in the order a user sees.
-var FixtureKinds = []FixtureKind{
-	FixtureCounter, FixtureUpper, FixtureCabinet, FixtureIsland, FixturePeninsula,
-	FixtureSink, FixtureRange, FixtureRefrigerator, FixtureDishwasher, FixtureBasin,
-	FixtureToilet, FixtureTub, FixtureShower, FixtureWasher, FixtureDryer,
-	FixtureWaterHeater, FixturePanel, FixtureMirror, FixtureBed, FixtureDesk,
-	FixtureRod, FixtureStairs,
-}
 
 // Fixture is what spacing rules measure from. On a face its anchor's Along is its
 // left end as seen in the room and its back touches the face; on a floor or a top

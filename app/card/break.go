@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -16,15 +17,15 @@ var breakPage = page[plan.Break]{
 	// Its fields go by its kind and are named after the corners of its face.
 	made: func(x plan.Break) any { return [2]string{string(x.At.Host), string(x.Kind)} },
 	rows: []rowOf[plan.Break]{
-		choiceRow(words.New("break.kind", "Kind"), func(x *plan.Break) *plan.BreakKind { return &x.Kind }, told(plan.BreakKinds...)),
+		choiceRow(words.New("break.kind", "Kind"), func(x *plan.Break) *plan.BreakKind { return &x.Kind }, breakKinds),
 		fieldRow(words.New("break.width", "Width"), func(x *plan.Break) *unit.Length { return &x.Width }, lengths),
 		fromLeft(func(x *plan.Break) *plan.Anchor { return &x.At }),
 		fromRight(func(x *plan.Break) *plan.Anchor { return &x.At }, func(x plan.Break) unit.Length { return x.Width }),
 		fieldRow(words.New("break.head", "Head height"), func(x *plan.Break) *unit.Length { return &x.Head }, lengths),
-		when(isBreak(plan.BreakWindow),
+		when(hasSill,
 			fieldRow(words.New("break.sill", "Sill height"), func(x *plan.Break) *unit.Length { return &x.Sill }, lengths)),
-		when(isBreak(plan.BreakDoor), choiceRow(words.New("break.hand", "Hand"), func(x *plan.Break) *plan.Hand { return &x.Hand }, hands)),
-		when(isBreak(plan.BreakDoor), choiceRow(words.New("break.swing", "Swings"), func(x *plan.Break) *plan.Swing { return &x.Swing }, swings)),
+		when(isHung, choiceRow(words.New("break.hand", "Hand"), func(x *plan.Break) *plan.Hand { return &x.Hand }, hands)),
+		when(isHung, choiceRow(words.New("break.swing", "Swings"), func(x *plan.Break) *plan.Swing { return &x.Swing }, swings)),
 	},
 	more: []rowOf[plan.Break]{
 		fieldRow(words.New("break.casing", "Casing"), func(x *plan.Break) *unit.Length { return &x.Casing }, thicknesses),
@@ -32,8 +33,12 @@ var breakPage = page[plan.Break]{
 	},
 }
 
-func isBreak(kind plan.BreakKind) func(plan.Break) bool {
-	return func(x plan.Break) bool { return x.Kind == kind }
+func hasSill(x plan.Break) bool { return part.All().Break(x.Kind).HasSill() }
+
+func isHung(x plan.Break) bool { return part.All().Break(x.Kind).IsHung }
+
+func breakKinds(c *Context) []option[plan.BreakKind] {
+	return told(part.All().BreakIDs()...)(c)
 }
 
 func hands(*Context) []option[plan.Hand] {

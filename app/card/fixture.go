@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -19,7 +20,7 @@ var fixturePage = page[plan.Fixture]{
 	},
 	made: func(x plan.Fixture) any { return x.At.Host }, // its fields are named after the corners there
 	rows: []rowOf[plan.Fixture]{
-		choiceRow(words.New("fixture.kind", "Kind"), func(x *plan.Fixture) *plan.FixtureKind { return &x.Kind }, told(plan.FixtureKinds...)),
+		choiceRow(words.New("fixture.kind", "Kind"), func(x *plan.Fixture) *plan.FixtureKind { return &x.Kind }, fixtureKinds),
 		fieldRow(words.New("fixture.width", "Width"), func(x *plan.Fixture) *unit.Length { return &x.Width }, lengths),
 		fieldRow(words.New("fixture.depth", "Depth"), func(x *plan.Fixture) *unit.Length { return &x.Depth }, lengths),
 		fieldRow(words.New("fixture.height", "Height"), func(x *plan.Fixture) *unit.Length { return &x.Height }, lengths),
@@ -34,3 +35,7 @@ var fixturePage = page[plan.Fixture]{
 }
 
 func fixtureOnFace(x plan.Fixture) bool { return x.At.Part == plan.PartFace }
+
+func fixtureKinds(c *Context) []option[plan.FixtureKind] {
+	return told(part.All().FixtureIDs()...)(c)
+}

@@ -122,11 +122,14 @@ func tableTexts() (texts []words.Text) {
 	for _, u := range plan.Uses {
 		texts = append(texts, u.Text())
 	}
-	for _, k := range plan.BreakKinds {
-		texts = append(texts, k.Text())
+	for _, k := range all.Breaks {
+		texts = append(texts, k.ID.Text())
 	}
-	for _, k := range plan.FixtureKinds {
-		texts = append(texts, k.Text())
+	for _, k := range all.Fixtures {
+		texts = append(texts, k.ID.Text())
+		if letter, ok := k.LetterText(); ok {
+			texts = append(texts, letter)
+		}
 	}
 	for _, k := range []plan.SideKind{plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen} {
 		texts = append(texts, k.Text())

@@ -5,6 +5,7 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/tool"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -68,16 +69,14 @@ func drawnOf(ix *plan.Index, box geom.Box, w, h float64, p *look.Palette, layers
 
 // breakPicture draws a break in a stretch of wall, the room below it.
 func breakPicture(kind plan.BreakKind, w, h float64, p *look.Palette) []scene.Item {
-	made := tool.UsualBreak(unit.Imperial, kind)
+	known := part.All().Break(kind)
+	made := known.NewBreak(unit.Imperial)
 	made.ID, made.At = pictureBreak, plan.OnFace(pictureSide, pictureSize/2)
 	ix := picturePlan(plan.AddBreak{Break: made})
 	const wall = 6 * unit.Inch
-	deep := wall
-	switch {
-	case kind == plan.BreakDoor:
+	deep := max(wall, known.Out)
+	if known.IsHung {
 		deep = made.Width + unit.Inch
-	case kind == plan.BreakFireplace:
-		deep = 18 * unit.Inch
 	}
 	box := geom.BoxOf(geom.Point{X: pictureSize/2 - wall, Y: -wall}, geom.Point{X: pictureSize/2 + made.Width + wall, Y: deep})
 	var items []scene.Item
@@ -96,7 +95,7 @@ const pictureWall = 19 * unit.Inch / 4
 
 // fixturePicture draws a fixture from above, its back at the top.
 func fixturePicture(kind plan.FixtureKind, w, h float64, p *look.Palette) []scene.Item {
-	made := tool.UsualFixture(unit.Imperial, kind)
+	made := part.All().Fixture(kind).NewFixture(unit.Imperial)
 	made.ID, made.At = pictureFixture, plan.OnFace(pictureSide, pictureSize/2)
 	ix := picturePlan(plan.AddFixture{Fixture: made})
 	outline, _ := ix.Footprint(&made)

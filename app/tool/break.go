@@ -1,6 +1,7 @@
 package tool
 
 import (
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -28,7 +29,7 @@ func (b *brk) Hint() words.Text {
 	if b.typed.of != 0 {
 		return sizeHint
 	}
-	if b.kind == plan.BreakDoor {
+	if part.All().Break(b.kind).IsHung {
 		return words.New("tool.break.hint-door", "Click a face for the {0}, or type a distance from the corner; W its width, R its hand, Alt swings it out", b.kind.Text())
 	}
 	return words.New("tool.break.hint", "Click a face for the {0}, or type a distance from the corner; W sets its width, Shift places freely", b.kind.Text())
@@ -36,7 +37,7 @@ func (b *brk) Hint() words.Text {
 
 // Choices implements Chooser.
 func (*brk) Choices() (all []Choice) {
-	for _, k := range plan.BreakKinds {
+	for _, k := range part.All().BreakIDs() {
 		all = append(all, Choice{string(k), k.Text()})
 	}
 	return all
@@ -105,15 +106,6 @@ func (b *brk) Leave(t Table) {
 	t.Preview(Preview{})
 }
 
-// usualBreaks are the sizes a new break begins with, common practice for houses.
-var usualBreaks = map[plan.BreakKind]plan.Break{
-	plan.BreakDoor:      {Width: 32 * unit.Inch, Head: 80 * unit.Inch, Casing: 9 * unit.Inch / 4},
-	plan.BreakSlider:    {Width: 72 * unit.Inch, Head: 80 * unit.Inch, Panels: []plan.Panel{plan.PanelFixed, plan.PanelMoving}},
-	plan.BreakPassage:   {Width: 36 * unit.Inch, Head: 80 * unit.Inch, Casing: 9 * unit.Inch / 4},
-	plan.BreakWindow:    {Width: 36 * unit.Inch, Head: 80 * unit.Inch, Sill: 32 * unit.Inch, Casing: 9 * unit.Inch / 4},
-	plan.BreakFireplace: {Width: 48 * unit.Inch, Head: 36 * unit.Inch},
-}
-
 // find works out the break that a click would make.
 func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok bool) {
 	if !b.known {
@@ -123,7 +115,7 @@ func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok b
 	if !ok {
 		return made, side, name, false
 	}
-	made = UsualBreak(t.System(), b.kind)
+	made = part.All().Break(b.kind).NewBreak(t.System())
 	if l, ok := b.widths[b.kind]; ok {
 		made.Width = l
 	}
@@ -141,7 +133,7 @@ func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok b
 		at, name = rest(breakStops(side, made.Width), at, b.last.Reach, t.System().Grid())
 	}
 	made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
-	if b.kind == plan.BreakDoor {
+	if part.All().Break(b.kind).IsHung {
 		made.Hand, made.Swing = b.hand(side, made), plan.SwingIn
 		if side.off < 0 || b.last.Alt {
 			made.Swing = plan.SwingOut
@@ -216,7 +208,7 @@ func breakLines(t Table, side onSide, b plan.Break) (l []geom.Segment, dims []Di
 	line(to, 0, to, -deep)
 	line(from, 0, to, 0)
 	line(from, -deep, to, -deep)
-	if b.Kind == plan.BreakDoor {
+	if part.All().Break(b.Kind).IsHung {
 		hinge, out := from, b.Width
 		if b.Hand == plan.HandRight {
 			hinge = to

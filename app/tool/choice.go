@@ -4,8 +4,6 @@ import (
 	"maps"
 	"slices"
 
-	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -40,27 +38,6 @@ func with[K comparable, V any](m map[K]V, key K, value V) map[K]V {
 	}
 	more[key] = value
 	return more
-}
-
-// UsualBreak returns a break of a kind in the sizes a new one begins with in a plan of
-// the units.
-func UsualBreak(units unit.System, k plan.BreakKind) plan.Break {
-	b := usualBreaks[k]
-	b.Kind = k
-	for _, l := range []*unit.Length{&b.Width, &b.Head, &b.Sill, &b.Casing} {
-		*l = units.Usual(*l)
-	}
-	if k == plan.BreakDoor {
-		b.Hand, b.Swing = plan.HandLeft, plan.SwingIn
-	}
-	return b
-}
-
-// UsualFixture returns a fixture of a kind in the sizes a new one begins with in a plan
-// of the units.
-func UsualFixture(units unit.System, k plan.FixtureKind) plan.Fixture {
-	s := usualSizes[k].in(units)
-	return plan.Fixture{Kind: k, Width: s.width, Depth: s.depth, Height: s.height, Bottom: s.bottom}
 }
 
 // CableWires returns how many insulated conductors a choice of the wiring tool has, or

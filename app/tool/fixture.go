@@ -1,6 +1,7 @@
 package tool
 
 import (
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -32,7 +33,7 @@ func (f *fixture) Hint() words.Text {
 
 // Choices implements Chooser.
 func (*fixture) Choices() (all []Choice) {
-	for _, k := range plan.FixtureKinds {
+	for _, k := range part.All().FixtureIDs() {
 		all = append(all, Choice{string(k), k.Text()})
 	}
 	return all
@@ -90,7 +91,8 @@ func (f *fixture) enter(t Table) {
 func (f *fixture) size(t Table) size {
 	s, ok := f.sizes[f.kind]
 	if !ok {
-		s = usualSizes[f.kind].in(t.System())
+		usual := part.All().Fixture(f.kind).NewFixture(t.System())
+		s = size{usual.Width, usual.Depth, usual.Height, usual.Bottom}
 	}
 	for of, field := range map[rune]*unit.Length{'w': &s.width, 'd': &s.depth, 'h': &s.height} {
 		if l, ok := f.typed.size(t.System(), of); ok && l > 0 {
@@ -117,35 +119,8 @@ func (f *fixture) Leave(t Table) {
 // size is the width, depth, height and height above the floor a fixture begins with.
 type size struct{ width, depth, height, bottom unit.Length }
 
-func inches(width, depth, height, bottom unit.Length) size {
-	return size{width * unit.Inch, depth * unit.Inch, height * unit.Inch, bottom * unit.Inch}
-}
-
-// in returns the size as people who think in the units lay it out.
-func (s size) in(units unit.System) size {
-	return size{units.Usual(s.width), units.Usual(s.depth), units.Usual(s.height), units.Usual(s.bottom)}
-}
-
-// usualSizes are common practice in houses; all is the user's to change.
-var usualSizes = map[plan.FixtureKind]size{
-	plan.FixtureCounter: inches(72, 25, 36, 0), plan.FixtureUpper: inches(36, 12, 30, 54),
-	plan.FixtureCabinet: inches(24, 24, 84, 0), plan.FixtureIsland: inches(72, 36, 36, 0),
-	plan.FixturePeninsula: inches(60, 25, 36, 0), plan.FixtureSink: inches(33, 22, 36, 0),
-	plan.FixtureRange: inches(30, 26, 36, 0), plan.FixtureRefrigerator: inches(36, 30, 70, 0),
-	plan.FixtureDishwasher: inches(24, 24, 34, 0), plan.FixtureBasin: inches(24, 20, 34, 0),
-	plan.FixtureToilet: inches(20, 28, 30, 0), plan.FixtureTub: inches(60, 30, 20, 0),
-	plan.FixtureShower: inches(36, 36, 80, 0), plan.FixtureWasher: inches(27, 30, 38, 0),
-	plan.FixtureDryer: inches(27, 30, 38, 0), plan.FixtureWaterHeater: inches(22, 22, 60, 0),
-	plan.FixturePanel: inches(15, 4, 30, 42), plan.FixtureMirror: inches(30, 1, 36, 42),
-	plan.FixtureBed: inches(60, 80, 24, 0), plan.FixtureDesk: inches(48, 24, 30, 0),
-	plan.FixtureRod: inches(48, 24, 3, 66), plan.FixtureStairs: inches(36, 120, 96, 0),
-}
-
 // byFace is how near a face a fixture is taken to stand at it.
 const byFace = 30 * unit.Inch
-
-// standsFree reports whether a kind is meant for the middle of a room.
-func standsFree(k plan.FixtureKind) bool { return k == plan.FixtureIsland || k == plan.FixtureStairs }
 
 // find works out the fixture that a click would stand.
 func (f *fixture) find(t Table) (made plan.Fixture, side onSide, name words.Text, ok bool) {
@@ -155,7 +130,7 @@ func (f *fixture) find(t Table) (made plan.Fixture, side onSide, name words.Text
 	s := f.size(t)
 	made = plan.Fixture{Kind: f.kind, Width: s.width, Depth: s.depth, Height: s.height, Bottom: s.bottom}
 	side, onFace := faceAt(t, f.last, nil)
-	if onFace && (f.last.OnUnfold || !standsFree(f.kind) && side.off < byFace && !f.last.Alt) {
+	if onFace && (f.last.OnUnfold || part.All().Fixture(f.kind).Stands != part.Floor && side.off < byFace && !f.last.Alt) {
 		made.Width = min(made.Width, side.length())
 		at := side.along - made.Width/2
 		if l, ok := f.typed.place(t.System()); ok {

@@ -94,11 +94,12 @@ func rest(stops []stop, at, reach, step unit.Length) (unit.Length, words.Text) {
 	return toGrid(at, step), words.Text{}
 }
 
-// fixtureSpot puts an opening on a face of an island or peninsula that is pointed at.
+// fixtureSpot puts an opening on a face of a fixture that is pointed at, of a kind that
+// carries them.
 func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
 	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(p.At)) {
 		f, _ := t.Plan().Fixture(id)
-		if f == nil || f.Kind != plan.FixtureIsland && f.Kind != plan.FixturePeninsula {
+		if f == nil || !part.All().Fixture(f.Kind).Carries {
 			continue
 		}
 		place, _, ok := t.Index().FixtureFrame(f)

@@ -1,7 +1,9 @@
 // Package part holds the catalogue: boxes, what is put on them, the assemblies made of
-// both, and the kinds of opening that use them.
+// both, and the kinds of opening that use them; and beside these the kinds of fixture and
+// of break.
 //
-// The rows stand in assets/catalogue/*.csv and assets/kinds.csv. A listed size has the
+// The rows stand in assets/catalogue/*.csv, assets/kinds.csv,
+// assets/fixtures.csv and assets/breaks.csv. A listed size has the
 // volume of Table 314.16(A); a generic box has a usual mark, and the mark on the box in
 // hand goes before it. Prices are rough defaults of common practice (plastic boxes were
 // seen from 0.35 to over 10 dollars, extenders from 1 to 3), for the user to override.
@@ -26,11 +28,15 @@ type Catalogue struct {
 	Adds       []*Add
 	Assemblies []*Assembly
 	Kinds      []*Kind
+	Fixtures   []*FixtureKind
+	Breaks     []*BreakKind
 
 	boxes      map[string]*Box
 	adds       map[string]*Add
 	assemblies map[string]*Assembly
 	kinds      map[string]*Kind
+	fixtures   map[string]*FixtureKind
+	breaks     map[string]*BreakKind
 }
 
 // All returns the catalogue that travels in the program. Its tables are ours and
@@ -56,8 +62,13 @@ func Read(from fs.FS) (*Catalogue, error) {
 	if c.Assemblies, c.assemblies, err = readAll(from, "catalogue/assemblies.csv", assemblyColumns, c.readAssembly, func(a *Assembly) string { return a.Code }); err != nil {
 		return nil, err
 	}
-	c.Kinds, c.kinds, err = readAll(from, "kinds.csv", kindColumns, c.readKind, func(k *Kind) string { return k.ID })
-	if err != nil {
+	if c.Kinds, c.kinds, err = readAll(from, "kinds.csv", kindColumns, c.readKind, func(k *Kind) string { return k.ID }); err != nil {
+		return nil, err
+	}
+	if c.Fixtures, c.fixtures, err = readAll(from, "fixtures.csv", fixtureColumns, readFixture, func(k *FixtureKind) string { return string(k.ID) }); err != nil {
+		return nil, err
+	}
+	if c.Breaks, c.breaks, err = readAll(from, "breaks.csv", breakColumns, readBreak, func(k *BreakKind) string { return string(k.ID) }); err != nil {
 		return nil, err
 	}
 	return c, nil

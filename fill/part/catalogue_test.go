@@ -2,6 +2,7 @@ package part
 
 import (
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -11,6 +12,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/code"
 	"studbay/fill/rows"
+	"studbay/plan"
 	"studbay/plan/unit"
 )
 
@@ -221,11 +223,16 @@ func TestSpoiledTablesNameTheirPlace(t *testing.T) {
 		{"a cut-out of no size", "kinds.csv", "9 1/4 x 9 1/2", "9 1/4 x 0", "cutout_in: 0 is not above zero"},
 		{"a cut-out beside a box", "kinds.csv", ",RD1,cable 14/2 x2; fixture-wire 18 x2; canopy,luminaire,0,none,no,,", ",RD1,cable 14/2 x2; fixture-wire 18 x2; canopy,luminaire,0,none,no,4 round,common practice", "only where the kind has no box"},
 		{"yokes", "kinds.csv", "duplex receptacle,1", "duplex receptacle,2", "kinds.csv:2: duplex: 2 yokes, but 1 in the wiring"},
+		{"a floor line", "fixtures.csv", "wall,counter", "wall,bench", "fixtures.csv:2: floor_line: "},
+		{"a fixture of no depth", "fixtures.csv", "72,25,36", "72,,36", "fixtures.csv:2: a width, a depth and a height are wanted"},
+		{"a head below the sill", "breaks.csv", "36,80,32", "36,30,32", "breaks.csv:5: a width is wanted, and a head above the sill"},
+		{"a panel", "breaks.csv", "fixed moving", "fixed sliding", `breaks.csv:3: panels: "sliding" is no panel`},
+		{"a slider without panels", "breaks.csv", "fixed moving", "", "breaks.csv:3: panels: panels are wanted"},
 		{"a height in the floor", "kinds.csv", "floor,Floor receptacle,receptacle,FL,,,", "floor,Floor receptacle,receptacle,FL,9,229,", "a height is wanted in a wall and nowhere else"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			tables := fstest.MapFS{}
-			for _, file := range []string{"catalogue/boxes.csv", "catalogue/adds.csv", "catalogue/assemblies.csv", "kinds.csv"} {
+			for _, file := range []string{"catalogue/boxes.csv", "catalogue/adds.csv", "catalogue/assemblies.csv", "kinds.csv", "fixtures.csv", "breaks.csv"} {
 				data, err := assets.Tables.ReadFile(file)
 				if err != nil {
 					t.Fatal(err)
@@ -252,4 +259,12 @@ func volume(t *testing.T, text string) unit.Volume {
 		t.Fatal(err)
 	}
 	return v
+}
+
+// A plan with a kind of break that it does not know is refused, so the table has just
+// those that it knows.
+func TestBreaksAreThoseAPlanKnows(t *testing.T) {
+	if listed := All().BreakIDs(); !slices.Equal(listed, plan.BreakKinds) {
+		t.Errorf("the table has %q, a plan knows %q", listed, plan.BreakKinds)
+	}
 }

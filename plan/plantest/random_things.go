@@ -63,9 +63,15 @@ func (g draw) changeBreak() plan.Edit { return plan.ChangeBreak{Break: g.aBreak(
 
 func (g draw) removeBreak() plan.Edit { return plan.RemoveBreak{ID: g.breaks().ID} }
 
+// fixtureKinds are some of every sort, panels more often: circuits are fed from them.
+var fixtureKinds = []plan.FixtureKind{
+	plan.FixturePanel, plan.FixturePanel, plan.FixtureCounter, plan.FixtureCabinet, plan.FixtureUpper, plan.FixtureIsland,
+	plan.FixtureRange, plan.FixtureBed, plan.FixtureStairs, plan.FixtureRod, "loom",
+}
+
 func (g draw) aFixture(id plan.ID) plan.Fixture {
 	return plan.Fixture{
-		ID: id, Kind: pick(g, append([]plan.FixtureKind{plan.FixturePanel, plan.FixturePanel, plan.FixturePanel, plan.FixturePanel, "loom"}, plan.FixtureKinds...)), At: g.anchor(),
+		ID: id, Kind: pick(g, fixtureKinds), At: g.anchor(),
 		Bottom: g.length(0, 12), Width: g.length(1, 72), Depth: g.length(0, 36), Height: g.length(0, 84), Turn: g.n(0, 3),
 	}
 }

@@ -2,19 +2,10 @@ package draft
 
 import (
 	"studbay/plan"
-	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/glyph"
 	"studbay/render/scene"
 )
-
-// FixtureLetters stand in machines that all look alike from above.
-var FixtureLetters = map[plan.FixtureKind]words.Text{
-	plan.FixtureWasher:       words.New("fixture.washer.letter", "W"),
-	plan.FixtureDryer:        words.New("fixture.dryer.letter", "D"),
-	plan.FixtureDishwasher:   words.New("fixture.dishwasher.letter", "DW"),
-	plan.FixtureRefrigerator: words.New("fixture.refrigerator.letter", "RF"),
-}
 
 // spots is how many places across and down a fixture are tried for its name.
 const spots = 7

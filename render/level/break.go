@@ -49,22 +49,22 @@ func (b *breakDrawing) add(path scene.Path, pen scene.Pen) {
 	b.lines = append(b.lines, scene.Stroke{Path: path, Pen: pen})
 }
 
+// breakBodies draws each body that a kind of break may have.
+var breakBodies = map[string]func(*breakDrawing){
+	"door":      (*breakDrawing).door,
+	"slider":    (*breakDrawing).slider,
+	"window":    (*breakDrawing).window,
+	"passage":   (*breakDrawing).passage,
+	"fireplace": (*breakDrawing).fireplace,
+}
+
+// draw draws the body of the kind; one that is not known is a passage.
 func (b *breakDrawing) draw() {
-	if b.of.Kind == plan.BreakFireplace {
-		b.fireplace()
-		return
+	body := breakBodies[b.d.Medium.Catalogue().Break(b.of.Kind).Body]
+	if body == nil {
+		body = (*breakDrawing).passage
 	}
-	b.cut()
-	switch b.of.Kind {
-	case plan.BreakDoor:
-		b.door()
-	case plan.BreakSlider:
-		b.slider()
-	case plan.BreakWindow:
-		b.window()
-	default:
-		b.passage()
-	}
+	body(b)
 }
 
 // cut takes the whole body of the wall away, on a sheet a hair more, so that no edge of
@@ -86,6 +86,7 @@ func (b *breakDrawing) thresholds(pen scene.Pen) {
 
 // door draws the leaf open at a right angle and the quarter circle it sweeps.
 func (b *breakDrawing) door() {
+	b.cut()
 	b.thresholds(b.d.Hairline())
 	switch {
 	case b.of.Swing == plan.SwingNone:
@@ -139,6 +140,7 @@ func (b *breakDrawing) question() {
 // slider draws its panels on two tracks: fixed ones on the outer, moving ones on the
 // inner, each lapping its neighbours a little.
 func (b *breakDrawing) slider() {
+	b.cut()
 	b.thresholds(b.d.Hairline())
 	shown := *b.of
 	if len(shown.Panels) == 0 {
@@ -162,6 +164,7 @@ func (b *breakDrawing) slider() {
 
 // window draws the frame along both faces and two lines of glass between.
 func (b *breakDrawing) window() {
+	b.cut()
 	b.under = append(b.under, scene.Fill{Path: b.f.box(b.from, 0, b.to(), -b.deep), Color: b.d.Theme.Surface})
 	pen := b.d.InkPen(1)
 	b.add(b.f.box(b.from, 0, b.to(), -b.deep), pen)
@@ -172,6 +175,7 @@ func (b *breakDrawing) window() {
 
 // passage draws the ends of the casing and a dashed line along both faces.
 func (b *breakDrawing) passage() {
+	b.cut()
 	b.thresholds(b.d.Dashed(b.d.Hairline(), 4, 3))
 	for _, x := range []float64{b.from, b.to()} {
 		b.add(b.f.line(x, 0, x, -b.deep), b.d.InkPen(1.5))

@@ -3,7 +3,6 @@ package level
 import (
 	"studbay/plan"
 	"studbay/render"
-	"studbay/render/draft"
 	"studbay/render/scene"
 )
 
@@ -41,20 +40,25 @@ type fixtureDrawing struct {
 	items []scene.Item
 }
 
-// insides draws what makes a kind known; a kind not here is a plain outline.
-var insides = map[plan.FixtureKind]func(*fixtureDrawing){
-	plan.FixtureSink:        (*fixtureDrawing).sink,
-	plan.FixtureBasin:       (*fixtureDrawing).basin,
-	plan.FixtureRange:       (*fixtureDrawing).rings,
-	plan.FixtureToilet:      (*fixtureDrawing).toilet,
-	plan.FixtureTub:         (*fixtureDrawing).tub,
-	plan.FixtureShower:      (*fixtureDrawing).shower,
-	plan.FixtureBed:         (*fixtureDrawing).bed,
-	plan.FixtureStairs:      (*fixtureDrawing).treads,
-	plan.FixturePanel:       (*fixtureDrawing).panel,
-	plan.FixtureWaterHeater: (*fixtureDrawing).heater,
-	plan.FixtureDesk:        (*fixtureDrawing).desk,
-	plan.FixtureCabinet:     (*fixtureDrawing).cabinet,
+// bodies draws each body that a kind of fixture may have.
+var bodies = map[string]func(*fixtureDrawing){
+	"plain":   (*fixtureDrawing).plain,
+	"rounded": (*fixtureDrawing).soft,
+	"dashed":  (*fixtureDrawing).above,
+	"crossed": (*fixtureDrawing).cabinet,
+	"sink":    (*fixtureDrawing).sink,
+	"basin":   (*fixtureDrawing).basin,
+	"range":   (*fixtureDrawing).rings,
+	"toilet":  (*fixtureDrawing).toilet,
+	"tub":     (*fixtureDrawing).tub,
+	"shower":  (*fixtureDrawing).shower,
+	"round":   (*fixtureDrawing).heater,
+	"panel":   (*fixtureDrawing).panel,
+	"mirror":  (*fixtureDrawing).mirror,
+	"bed":     (*fixtureDrawing).bed,
+	"desk":    (*fixtureDrawing).desk,
+	"rod":     (*fixtureDrawing).rod,
+	"stairs":  (*fixtureDrawing).treads,
 }
 
 func (x *fixtureDrawing) pen() scene.Pen { return x.d.MutedPen() }
@@ -76,25 +80,25 @@ func (x *fixtureDrawing) circle(cx, cy, radius float64) scene.Path {
 	return scene.Circle(scene.Point{X: cx, Y: cy}, radius).Placed(x.f.t)
 }
 
+// draw draws the body of the kind; one that is not known is plain.
 func (x *fixtureDrawing) draw() {
-	switch x.of.Kind {
-	case plan.FixtureMirror:
-		x.mirror()
-	case plan.FixtureRod:
-		x.dashed(x.f.line(0, x.h/2, x.w, x.h/2))
-	case plan.FixtureUpper:
-		x.dashed(x.f.box(0, 0, x.w, x.h)) // above the plane the plan is cut at
-	case plan.FixtureSink, plan.FixtureBasin, plan.FixtureToilet, plan.FixtureWaterHeater:
-		// Their inside is their outline.
-	case plan.FixtureBed, plan.FixtureTub, plan.FixtureWasher, plan.FixtureDryer, plan.FixtureDesk:
-		x.stroke(x.rounded(0, 0, x.w, x.h, min(60, 0.1*x.w)))
-	default:
-		x.stroke(x.f.box(0, 0, x.w, x.h))
+	body := bodies[x.d.Medium.Catalogue().Fixture(x.of.Kind).Body]
+	if body == nil {
+		body = (*fixtureDrawing).plain
 	}
-	if inside := insides[x.of.Kind]; inside != nil {
-		inside(x)
-	}
+	body(x)
 }
+
+func (x *fixtureDrawing) plain() { x.stroke(x.f.box(0, 0, x.w, x.h)) }
+
+// soft has rounded corners, as what is moulded or upholstered.
+func (x *fixtureDrawing) soft() { x.stroke(x.rounded(0, 0, x.w, x.h, min(60, 0.1*x.w))) }
+
+// above is what hangs above the plane the plan is cut at.
+func (x *fixtureDrawing) above() { x.dashed(x.f.box(0, 0, x.w, x.h)) }
+
+// rod draws a line along its middle.
+func (x *fixtureDrawing) rod() { x.dashed(x.f.line(0, x.h/2, x.w, x.h/2)) }
 
 // mirror draws a thin double line along its back.
 func (x *fixtureDrawing) mirror() {
@@ -127,6 +131,7 @@ func (x *fixtureDrawing) oval(cx, cy, rx, ry float64) scene.Path {
 }
 
 func (x *fixtureDrawing) rings() {
+	x.plain()
 	r := 0.16 * min(x.w, x.h)
 	for _, at := range [][2]float64{{.27, .3}, {.73, .3}, {.27, .7}, {.73, .7}} {
 		x.stroke(x.circle(at[0]*x.w, at[1]*x.h, r))
@@ -141,6 +146,7 @@ func (x *fixtureDrawing) toilet() {
 }
 
 func (x *fixtureDrawing) tub() {
+	x.soft()
 	edge := 0.1 * min(x.w, x.h)
 	x.stroke(x.rounded(edge, edge, x.w-edge, x.h-edge, 0.3*min(x.w, x.h)))
 	if x.w > x.h {
@@ -151,6 +157,7 @@ func (x *fixtureDrawing) tub() {
 }
 
 func (x *fixtureDrawing) shower() {
+	x.plain()
 	r := 0.05 * min(x.w, x.h)
 	for _, to := range [][2]float64{{0, 0}, {1, 0}, {1, 1}, {0, 1}} {
 		cx, cy := x.w/2, x.h/2
@@ -164,6 +171,7 @@ func (x *fixtureDrawing) shower() {
 
 // bed draws pillows at its back and the turned edge of the cover.
 func (x *fixtureDrawing) bed() {
+	x.soft()
 	edge := 0.06 * x.w
 	pillow := min(0.19*x.h, 400)
 	if x.w > 1200 {
@@ -177,6 +185,7 @@ func (x *fixtureDrawing) bed() {
 
 // treads draws a line for each step of about 10 in and an arrow up.
 func (x *fixtureDrawing) treads() {
+	x.plain()
 	long, across := x.w, x.h
 	line := func(at float64) scene.Path { return x.f.line(at, 0, at, x.h) }
 	if x.h > x.w {
@@ -200,6 +209,7 @@ func (x *fixtureDrawing) treads() {
 
 // panel fills half of it: live parts behind a door.
 func (x *fixtureDrawing) panel() {
+	x.plain()
 	half := scene.Polygon(x.f.at(0, 0), x.f.at(x.w, 0), x.f.at(0, x.h))
 	x.items = append(x.items, scene.Fill{Path: half, Color: x.d.Theme.Muted})
 }
@@ -212,11 +222,13 @@ func (x *fixtureDrawing) heater() {
 
 // desk draws the sitter's edge.
 func (x *fixtureDrawing) desk() {
+	x.soft()
 	x.stroke(x.f.line(0.06*x.w, 0.88*x.h, 0.94*x.w, 0.88*x.h))
 }
 
 // cabinet crosses out what reaches from floor up without a worktop.
 func (x *fixtureDrawing) cabinet() {
+	x.plain()
 	x.stroke(x.f.line(0, 0, x.w, x.h))
 }
 
@@ -226,8 +238,8 @@ func (x *fixtureDrawing) cabinet() {
 func (d *drawing) fixtureNames() {
 	for _, x := range d.named {
 		text := x.of.Name
-		if t, ok := draft.FixtureLetters[x.of.Kind]; ok && text == "" {
-			text = d.Medium.Voice.Say(t)
+		if letter, ok := d.Medium.Catalogue().Fixture(x.of.Kind).LetterText(); ok && text == "" {
+			text = d.Medium.Voice.Say(letter)
 		}
 		if text == "" {
 			continue

@@ -3,6 +3,7 @@ package level
 import (
 	"testing"
 
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
@@ -21,7 +22,8 @@ func TestFixturesLookAsKept(t *testing.T) {
 		plan.FixturePeninsula: {48, 25}, plan.FixtureShower: {36, 36}, plan.FixtureDesk: {54, 26},
 	}
 	x, y := 40.0, 40.0
-	for i, kind := range plan.FixtureKinds {
+	for i, known := range part.All().Fixtures {
+		kind := known.ID
 		size, ok := sizes[kind]
 		if !ok {
 			size = [2]float64{30, 27}
@@ -37,4 +39,24 @@ func TestFixturesLookAsKept(t *testing.T) {
 	}
 	m := render.BoardMedium(2.0/25.4, 1, render.Light, words.Voice{}).Centred(rendertest.At(-10, -10), scene.Point{})
 	rendertest.Golden(t, "fixtures.png", 96, rendertest.Page(m, 1170, 550, Draw(b.Index(), b.Level.ID, nil, m, rendertest.Everything)))
+}
+
+// TestEveryKindHasItsBody holds the bodies that the tables name to those that are drawn.
+func TestEveryKindHasItsBody(t *testing.T) {
+	used := map[string]bool{}
+	for _, k := range part.All().Fixtures {
+		if used[k.Body] = true; bodies[k.Body] == nil {
+			t.Errorf("%s has a body %q that nothing draws", k.ID, k.Body)
+		}
+	}
+	for body := range bodies {
+		if !used[body] {
+			t.Errorf("no kind of fixture has the body %q", body)
+		}
+	}
+	for _, k := range part.All().Breaks {
+		if breakBodies[k.Body] == nil {
+			t.Errorf("%s has a body %q that nothing draws", k.ID, k.Body)
+		}
+	}
 }

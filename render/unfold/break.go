@@ -34,29 +34,55 @@ func (u *unfolding) breakPen() scene.Pen {
 	return p
 }
 
-func (u *unfolding) cutInside(c plan.Cut, box scene.Rect) (items []scene.Item) {
-	line := func(p scene.Path) { items = append(items, scene.Stroke{Path: p, Pen: u.MutedPen()}) }
-	switch c.Break.Kind {
-	case plan.BreakDoor:
-		return u.swing(c, box)
-	case plan.BreakWindow:
-		if inner := box.Expanded(-min(2.5*u.m.Pixel, box.Width()/8)); !inner.IsEmpty() {
-			line(inner.Path())
-			line(scene.LinePath(scene.Point{X: inner.Min.X, Y: box.Middle().Y}, scene.Point{X: inner.Max.X, Y: box.Middle().Y}))
-		}
-	case plan.BreakSlider:
-		panels := max(2, len(c.Break.Panels))
-		for i := 1; i < panels; i++ {
-			x := box.Min.X + box.Width()*float64(i)/float64(panels)
-			line(scene.LinePath(scene.Point{X: x, Y: box.Min.Y}, scene.Point{X: x, Y: box.Max.Y}))
-		}
-	case plan.BreakFireplace:
-		dx, dy := 0.16*box.Width(), 0.22*box.Height()
-		line(scene.Polyline(
-			scene.Point{X: box.Min.X + dx, Y: box.Max.Y}, scene.Point{X: box.Min.X + dx, Y: box.Min.Y + dy},
-			scene.Point{X: box.Max.X - dx, Y: box.Min.Y + dy}, scene.Point{X: box.Max.X - dx, Y: box.Max.Y}))
+// breakFronts draws, within its outline, each body that a kind of break may have.
+var breakFronts = map[string]func(*unfolding, plan.Cut, scene.Rect) []scene.Item{
+	"door":      (*unfolding).swing,
+	"slider":    (*unfolding).panels,
+	"window":    (*unfolding).panes,
+	"passage":   func(*unfolding, plan.Cut, scene.Rect) []scene.Item { return nil },
+	"fireplace": (*unfolding).hearth,
+}
+
+// cutInside draws the body of the kind; one that is not known is its outline.
+func (u *unfolding) cutInside(c plan.Cut, box scene.Rect) []scene.Item {
+	if front := breakFronts[u.Medium.Catalogue().Break(c.Break.Kind).Body]; front != nil {
+		return front(u, c, box)
+	}
+	return nil
+}
+
+// mutedLine strokes what stands back.
+func (u *unfolding) mutedLine(p scene.Path) scene.Item {
+	return scene.Stroke{Path: p, Pen: u.MutedPen()}
+}
+
+// panes draws a frame and a bar across it.
+func (u *unfolding) panes(_ plan.Cut, box scene.Rect) []scene.Item {
+	inner := box.Expanded(-min(2.5*u.m.Pixel, box.Width()/8))
+	if inner.IsEmpty() {
+		return nil
+	}
+	y := box.Middle().Y
+	bar := scene.LinePath(scene.Point{X: inner.Min.X, Y: y}, scene.Point{X: inner.Max.X, Y: y})
+	return []scene.Item{u.mutedLine(inner.Path()), u.mutedLine(bar)}
+}
+
+// panels draws what parts the panels of a slider.
+func (u *unfolding) panels(c plan.Cut, box scene.Rect) (items []scene.Item) {
+	panels := max(2, len(c.Break.Panels))
+	for i := 1; i < panels; i++ {
+		x := box.Min.X + box.Width()*float64(i)/float64(panels)
+		items = append(items, u.mutedLine(scene.LinePath(scene.Point{X: x, Y: box.Min.Y}, scene.Point{X: x, Y: box.Max.Y})))
 	}
 	return items
+}
+
+// hearth draws the firebox of a fireplace.
+func (u *unfolding) hearth(_ plan.Cut, box scene.Rect) []scene.Item {
+	dx, dy := 0.16*box.Width(), 0.22*box.Height()
+	return []scene.Item{u.mutedLine(scene.Polyline(
+		scene.Point{X: box.Min.X + dx, Y: box.Max.Y}, scene.Point{X: box.Min.X + dx, Y: box.Min.Y + dy},
+		scene.Point{X: box.Max.X - dx, Y: box.Min.Y + dy}, scene.Point{X: box.Max.X - dx, Y: box.Max.Y}))}
 }
 
 // swing draws dashed lines from the shutting edge of each leaf to the middle of its

@@ -5,7 +5,6 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
-	"studbay/render/draft"
 	"studbay/render/scene"
 )
 
@@ -28,38 +27,68 @@ func (u *unfolding) faceFixtures(f Face, frame plan.Frame, views []plan.FixtureV
 	}
 }
 
+// fronts draws, within its outline, each front that a kind of fixture may have, between
+// two distances along the strip.
+var fronts = map[string]func(u *unfolding, x *plan.Fixture, from, to unit.Length, box scene.Rect) []scene.Item{
+	"plain":     (*unfolding).plain,
+	"headboard": (*unfolding).plain,
+	"worktop":   (*unfolding).counter,
+	"mirror":    (*unfolding).mirror,
+	"doors":     (*unfolding).doors,
+}
+
 func (u *unfolding) faceFixture(f Face, x *plan.Fixture, from, to unit.Length) {
 	box := u.box(f, from, to, x.Bottom, min(u.strip.Ceiling, max(x.Top(), x.Bottom+unit.Inch)))
-	items := []scene.Item{scene.Stroke{Path: box.Path(), Pen: u.MutedPen()}}
-	line := func(p scene.Path) { items = append(items, scene.Stroke{Path: p, Pen: u.MutedPen()}) }
-	across := func(height unit.Length) {
-		line(scene.LinePath(u.m.ToStrip(f.Left+from, height), u.m.ToStrip(f.Left+to, height)))
-	}
-	switch x.Kind {
-	case plan.FixtureCounter, plan.FixturePeninsula, plan.FixtureDesk:
-		if x.Height > 4*unit.Inch {
-			across(x.Top() - 3*unit.Inch/2)
-		}
-	case plan.FixtureMirror:
-		m, d := box.Middle(), 0.16*min(box.Width(), box.Height())
-		for _, off := range []float64{-0.6, 0.6} {
-			c := m.Add(scene.Point{X: off * d})
-			line(scene.LinePath(c.Add(scene.Point{X: -d, Y: d}), c.Add(scene.Point{X: d, Y: -d})))
-		}
-	case plan.FixtureUpper, plan.FixtureCabinet:
-		line(scene.LinePath(scene.Point{X: box.Middle().X, Y: box.Min.Y}, scene.Point{X: box.Middle().X, Y: box.Max.Y}))
-	}
-	text := x.Name
-	if x.Kind == plan.FixtureBed {
-		text = u.m.Voice.Say(headboard)
-	} else if t, ok := draft.FixtureLetters[x.Kind]; ok && text == "" {
-		text = u.m.Voice.Say(t)
+	items := []scene.Item{u.mutedLine(box.Path())}
+	kind := u.Medium.Catalogue().Fixture(x.Kind)
+	if front := fronts[kind.Front]; front != nil {
+		items = append(items, front(u, x, f.Left+from, f.Left+to, box)...)
 	}
 	u.Put(x.ID, render.LayerFixtures, items...)
 	u.Avoid(x.ID, items...)
+	text := x.Name
+	if kind.Front == "headboard" {
+		text = u.m.Voice.Say(headboard)
+	} else if letter, ok := kind.LetterText(); ok && text == "" {
+		text = u.m.Voice.Say(letter)
+	}
 	if text != "" {
 		u.onFaces = append(u.onFaces, faceNamed{x.ID, text, box})
 	}
+}
+
+func (u *unfolding) plain(*plan.Fixture, unit.Length, unit.Length, scene.Rect) []scene.Item {
+	return nil
+}
+
+// counter draws the edge of the top, but of one that is little more than a top itself.
+func (u *unfolding) counter(x *plan.Fixture, from, to unit.Length, _ scene.Rect) []scene.Item {
+	if x.Height <= 4*unit.Inch {
+		return nil
+	}
+	return []scene.Item{u.mutedLine(u.worktop(x, from, to))}
+}
+
+// mirror draws two strokes of glass.
+func (u *unfolding) mirror(_ *plan.Fixture, _, _ unit.Length, box scene.Rect) (items []scene.Item) {
+	m, d := box.Middle(), 0.16*min(box.Width(), box.Height())
+	for _, off := range []float64{-0.6, 0.6} {
+		c := m.Add(scene.Point{X: off * d})
+		items = append(items, u.mutedLine(scene.LinePath(c.Add(scene.Point{X: -d, Y: d}), c.Add(scene.Point{X: d, Y: -d}))))
+	}
+	return items
+}
+
+// doors draws where two doors meet.
+func (u *unfolding) doors(_ *plan.Fixture, _, _ unit.Length, box scene.Rect) []scene.Item {
+	x := box.Middle().X
+	return []scene.Item{u.mutedLine(scene.LinePath(scene.Point{X: x, Y: box.Min.Y}, scene.Point{X: x, Y: box.Max.Y}))}
+}
+
+// worktop returns the lower edge of the top of a fixture: 1-1/2 in thick, common practice.
+func (u *unfolding) worktop(x *plan.Fixture, from, to unit.Length) scene.Path {
+	edge := x.Top() - 3*unit.Inch/2
+	return scene.LinePath(u.m.ToStrip(from, edge), u.m.ToStrip(to, edge))
 }
 
 // faceNamed is a fixture outlined on a face whose name is to be written in its box.

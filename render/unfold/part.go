@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -76,13 +77,10 @@ func fixtureFaces(faces []FixtureFace, views []plan.FixtureView, named []plan.ID
 	return faces
 }
 
-// holdsOpenings reports whether openings are set into a face of a fixture: of an island
-// and a peninsula. What stands at a wall shows no back.
-func holdsOpenings(f *plan.Fixture, part plan.Part) bool {
-	if f.Kind != plan.FixtureIsland && f.Kind != plan.FixturePeninsula {
-		return false
-	}
-	return part != plan.PartBack || f.At.Part == plan.PartFloor
+// holdsOpenings reports whether openings are set into a face of a fixture. What stands at
+// a wall shows no back.
+func holdsOpenings(f *plan.Fixture, face plan.Part) bool {
+	return part.All().Fixture(f.Kind).Carries && (face != plan.PartBack || f.At.Part == plan.PartFloor)
 }
 
 // FixtureFaceName names a face of a fixture: island, left.
@@ -135,10 +133,8 @@ func (u *unfolding) fixtureFace(face FixtureFace) {
 	a, b := u.m.ToStrip(f.Left, 0), u.m.ToStrip(f.Left+f.Length, 0)
 	floor := scene.Stroke{Path: scene.LinePath(a.Sub(scene.Point{X: over}), b.Add(scene.Point{X: over})), Pen: u.InkPen(1.75)}
 	items := []scene.Item{outline, floor}
-	switch x.Kind {
-	case plan.FixtureCounter, plan.FixturePeninsula, plan.FixtureDesk, plan.FixtureIsland:
-		top := x.Top() - 3*unit.Inch/2
-		items = append(items, scene.Stroke{Path: scene.LinePath(u.m.ToStrip(f.Left, top), u.m.ToStrip(f.Left+f.Length, top)), Pen: u.MutedPen()})
+	if u.Medium.Catalogue().Fixture(x.Kind).Front == "worktop" {
+		items = append(items, scene.Stroke{Path: u.worktop(x, f.Left, f.Left+f.Length), Pen: u.MutedPen()})
 	}
 	u.Put(x.ID, render.LayerFixtures, items...)
 	u.Avoid(x.ID, items...)
