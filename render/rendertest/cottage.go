@@ -212,7 +212,7 @@ func (c Cottage) found() []fill.Finding {
 	open := c.OpeningByTag("L4")
 	switched := c.OpeningByTag("S9")
 	return []fill.Finding{
-		{Rule: "box-fill", Severity: fill.Stop, Level: c.Level, Room: c.Bedroom.ID, Opening: c.Headed.ID, About: c.Headed.ID, Message: words.New("x", "The box is too small")},
+		{Rule: "box-fill", Severity: fill.Stop, Level: c.Level, Room: c.Bedroom.ID, Opening: c.Headed.ID, About: c.Headed.ID, Message: words.New("plain", "{0}", "The box is too small")},
 		{Rule: "swing", Severity: fill.Warn, Level: c.Level, Room: c.Sitting.ID, Opening: switched.ID, About: switched.ID},
 		{Rule: "kind", Severity: fill.Note, IsOpen: true, Level: c.Level, Room: c.Laundry.ID, Opening: open.ID, About: open.ID},
 		{
