@@ -2,6 +2,7 @@ package plan
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"iter"
 	"slices"
@@ -37,8 +38,11 @@ type chunk[T Noun] struct {
 
 func (c *chunk[T]) isLeaf() bool { return c.kids == nil }
 
-// NewSet returns a set of the nouns in any order. It fails where two share an ID or one
-// is nil.
+// ErrTwice is returned where two nouns of a set share an ID.
+var ErrTwice = errors.New("stands twice")
+
+// NewSet returns a set of the nouns in any order. It fails with ErrTwice where two share
+// an ID, and where one is nil.
 func NewSet[T Noun](nouns ...T) (Set[T], error) {
 	var none T
 	if i := slices.Index(nouns, none); i >= 0 {
@@ -48,7 +52,7 @@ func NewSet[T Noun](nouns ...T) (Set[T], error) {
 	sort.Slice(sorted, func(i, j int) bool { return sorted[i].Key() < sorted[j].Key() })
 	for i := 1; i < len(sorted); i++ {
 		if sorted[i].Key() == sorted[i-1].Key() {
-			return Set[T]{}, fmt.Errorf("id %q stands twice", string(sorted[i].Key()))
+			return Set[T]{}, fmt.Errorf("id %q: %w", string(sorted[i].Key()), ErrTwice)
 		}
 	}
 	var row []*chunk[T]

@@ -5,7 +5,9 @@ import (
 	"errors"
 	"slices"
 	"strconv"
-	"strings"
+
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
 
 	"studbay/plan"
 )
@@ -19,73 +21,61 @@ func checkPlan(p plan.Plan, data []byte) error {
 	t := &trouble{err: err}
 	var f *plan.Fault
 	if errors.As(err, &f) {
-		t.err = f.Err
-		for _, step := range slices.Backward(inFileOrder(data, f.Path)) {
-			t.steps = append(t.steps, step)
-		}
+		t.err, t.pointer = f.Err, inFileOrder(data, f.Path)
 	}
-	for t.at = seek(data, t.pointer()); t.at < 0 && len(t.steps) > 0; t.at = seek(data, t.pointer()) {
-		t.steps = t.steps[1:] // what is left out of the file has no place: its object has
+	for t.at = seek(data, t.pointer); t.at < 0 && t.pointer != ""; t.at = seek(data, t.pointer) {
+		t.pointer = parentOf(t.pointer) // what is left out of the file has no place: its object has
 	}
 	return t
 }
 
-// inFileOrder returns the steps of a pointer that counts nouns in the order of IDs, made
-// to count them as they stand in the file.
-func inFileOrder(data []byte, pointer string) []string {
-	var steps []string
-	s := documentShape()
-	at := ""
-	for _, raw := range strings.Split(pointer, "/")[1:] {
-		step := unescaped(raw)
-		for s != nil && s.kind == pointerTo {
-			s = s.elem
-		}
+// inFileOrder returns a pointer that counts nouns in the order of IDs made to count them
+// as they stand in the file.
+func inFileOrder(data []byte, pointer string) string {
+	f := documentForm()
+	var found jsontext.Pointer
+	for step := range jsontext.Pointer(pointer).Tokens() {
 		switch {
-		case s == nil:
-		case s.kind == set:
-			if from := seek(data, at); from >= 0 {
-				step = placeOfRank(data[from:], step)
-			}
-			s = s.elem
-		case s.kind == object:
-			i := s.find([]byte(step), 0)
-			if i < 0 {
-				s = nil
-				break
-			}
-			s = s.fields[i].shape
+		case f == nil:
+		case f.set:
+			step = placeOfRank(data, string(found), step)
+			f = f.elem
+		case f.members != nil:
+			f = f.members[step]
 		default:
-			s = s.elem
+			f = f.elem
 		}
-		steps = append(steps, step)
-		at += "/" + escaped(step)
+		found = found.AppendToken(step)
 	}
-	return steps
+	return string(found)
 }
 
-// placeOfRank returns where in a list the noun stands that is the rank-th by its ID.
-func placeOfRank(data []byte, rank string) string {
-	type noun struct {
-		id    string
-		place int
+// placeOfRank returns where in the list at a pointer the noun stands that is the rank-th
+// by its ID.
+func placeOfRank(data []byte, list, rank string) string {
+	ids := idsAt(data, list)
+	places := make([]int, len(ids))
+	for i := range places {
+		places[i] = i
 	}
-	var nouns []noun
-	d := decoder{data: data}
-	err := d.elements(func(i int) error {
-		n := noun{place: i}
-		nouns = append(nouns, n)
-		return d.members(func(key string, _ int) error {
-			if key == "id" {
-				return d.text(&nouns[i].id)
-			}
-			return d.skip()
-		}, func() bool { return false })
-	})
-	slices.SortFunc(nouns, func(a, b noun) int { return cmp.Compare(a.id, b.id) })
-	r, bad := strconv.Atoi(rank)
-	if err != nil || bad != nil || r < 0 || r >= len(nouns) {
+	slices.SortFunc(places, func(a, b int) int { return cmp.Compare(ids[a], ids[b]) })
+	r, err := strconv.Atoi(rank)
+	if err != nil || r < 0 || r >= len(places) {
 		return rank
 	}
-	return strconv.Itoa(nouns[r].place)
+	return strconv.Itoa(places[r])
+}
+
+// idsAt returns the IDs of the nouns of a list as they stand in the file.
+func idsAt(data []byte, list string) (ids []plan.ID) {
+	var nouns []struct {
+		ID plan.ID `json:"id"`
+	}
+	if from := seek(data, list); from >= 0 {
+		_ = json.UnmarshalDecode(newReader(data[from:]).dec, &nouns) // read before, so it is right
+	}
+	for _, n := range nouns {
+		ids = append(ids, n.ID)
+	}
+	return ids
 }

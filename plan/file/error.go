@@ -3,7 +3,6 @@ package file
 import (
 	"bytes"
 	"errors"
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -66,30 +65,14 @@ func fault(cause error, id, english string, args ...any) *Fault {
 	return &Fault{Text: words.New(id, english, args...), Cause: cause}
 }
 
-// trouble is a fault on its way out of the decoder: each frame adds its step.
+// trouble is a fault on its way out of the reader.
 type trouble struct {
-	err   error
-	at    int      // byte offset; -1 where there is none
-	steps []string // of the pointer, innermost first
+	err     error
+	at      int    // byte offset; -1 where there is none
+	pointer string // JSON pointer (RFC 6901)
 }
 
 func (t *trouble) Error() string { return t.err.Error() }
-
-func (t *trouble) pointer() string {
-	var b strings.Builder
-	for _, step := range slices.Backward(t.steps) {
-		b.WriteString("/" + escaped(step))
-	}
-	return b.String()
-}
-
-// within adds a step to an error that comes out of a member or an element.
-func within(err error, step string) error {
-	if t, ok := err.(*trouble); ok {
-		t.steps = append(t.steps, step)
-	}
-	return err
-}
 
 // escaped is one step of an RFC 6901 pointer.
 func escaped(step string) string {
@@ -107,12 +90,12 @@ func unescaped(step string) string {
 	return strings.NewReplacer("~1", "/", "~0", "~").Replace(step)
 }
 
-// place makes the *Error of a file from what a decoder returned.
+// place makes the *Error of a file from what a reader returned.
 func place(name string, data []byte, err error) error {
 	e := &Error{File: name, Err: err}
 	var t *trouble
 	if errors.As(err, &t) {
-		e.Err, e.Place = t.err, t.pointer()
+		e.Err, e.Place = t.err, t.pointer
 		if t.at >= 0 {
 			e.Line, e.Column = lineColumn(data, t.at)
 		}

@@ -17,9 +17,16 @@ package file
 
 import (
 	"errors"
+	"fmt"
 	"reflect"
+	"strconv"
+
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
+	jsonv1 "github.com/go-json-experiment/json/v1"
 
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // Suffix ends the name of a plan's file.
@@ -51,21 +58,27 @@ func Encode(p plan.Plan) ([]byte, error) {
 		p.Header = &plan.Header{}
 	}
 	doc := document{Format: formatName, Version: versionFor(p.Extra), Plan: p}
-	doc.Extra = withoutVersion(p.Extra)
-	e := encoder{buf: make([]byte, 0, roughSize(p))}
-	e.value(reflect.ValueOf(&doc).Elem(), documentShape())
-	e.buf = append(e.buf, '\n')
-	return e.buf, e.err
+	line, err := json.Marshal(&doc, written)
+	if err != nil {
+		return nil, fmt.Errorf("write a plan: %w", err)
+	}
+	l := layout{dec: oneLine(line), out: make([]byte, 0, 2*len(line)), kept: map[string]plan.Extra{}}
+	if len(p.Extra) > 0 { // of a newer minor: only such a file may have members that we do not know
+		eachNoun(reflect.ValueOf(&doc.Plan), func(id string, extra *plan.Extra) { l.kept[id] = *extra })
+		l.kept[""] = withoutVersion(p.Extra)
+	}
+	l.value(documentForm(), keeper{})
+	return append(l.out, '\n'), l.err
 }
 
-// roughSize guesses the bytes of a plan's file, so that the buffer seldom grows.
-func roughSize(p plan.Plan) int {
-	n := p.Circuits.Len() + p.Cables.Len() + p.Controls.Len()
-	for _, l := range p.Levels {
-		n += 8*l.Rooms.Len() + l.Breaks.Len() + l.Fixtures.Len() + l.Openings.Len()
-	}
-	return 4096 + 400*n
-}
+// written is how a plan's values stand in a file. Bytes that are no UTF-8 become U+FFFD: a
+// plan with a bad letter in a note must still be saved. No doubled key can be written.
+var written = json.JoinOptions(
+	json.Deterministic(true), // free keys in order
+	jsonv1.OmitEmptyWithLegacySemantics(true),
+	jsontext.SpaceAfterColon(true), jsontext.SpaceAfterComma(true), jsontext.EscapeForJS(true),
+	jsontext.AllowInvalidUTF8(true), jsontext.AllowDuplicateNames(true),
+)
 
 // Decode reads the text of a plan's file. Name is the file as the user named it, for
 // errors, which are all of type *Error.
@@ -101,17 +114,57 @@ func (f format) decode(name string, data []byte) (plan.Plan, error) {
 // read decodes text that is of our version, or of a newer minor.
 func (f format) read(data []byte, found version) (plan.Plan, error) {
 	newer := f.version.less(found)
-	d := decoder{data: data, keep: newer}
-	var doc document
-	if err := d.document(&doc); err != nil {
+	known, kept, err := surveyed(data, newer)
+	if err != nil {
 		return plan.Plan{}, err
 	}
+	var doc document
+	if err := json.Unmarshal(known, &doc, jsontext.AllowDuplicateNames(true)); err != nil { // refused already
+		return plan.Plan{}, meaning(known, err)
+	}
 	if doc.Header == nil {
-		return plan.Plan{}, d.fail(d.topLevel(), "file.no-header", `"header" is missing; it names the plan: "header": {"title": "..."}`)
+		r := newReader(data)
+		return plan.Plan{}, r.fail(r.next(), "", "file.no-header", `"header" is missing; it names the plan: "header": {"title": "..."}`)
 	}
-	p := doc.Plan
 	if newer {
-		p.Extra = append(plan.Extra{{Pointer: versionPointer, Value: `"` + found.String() + `"`}}, p.Extra...)
+		eachNoun(reflect.ValueOf(&doc.Plan), func(id string, extra *plan.Extra) { *extra = kept[id] })
+		doc.Extra = append(plan.Extra{{Pointer: versionPointer, Value: `"` + found.String() + `"`}}, doc.Extra...)
 	}
-	return p, nil
+	return doc.Plan, nil
+}
+
+// meaning puts in words what is wrong with a value of the right kind.
+func meaning(data []byte, err error) error {
+	var s *json.SemanticError
+	if !errors.As(err, &s) {
+		return err
+	}
+	t := &trouble{at: int(s.ByteOffset), pointer: string(s.JSONPointer)}
+	raw, _ := newReader(data[t.at:]).dec.ReadValue()
+	said := clipped(string(raw))
+	switch {
+	case errors.Is(err, plan.ErrTwice):
+		return idTwice(data, t.pointer)
+	case errors.Is(err, unit.ErrRange), errors.Is(err, strconv.ErrRange):
+		t.err = fault(err, "file.range", "the number {0} is too large", said)
+	case s.GoType.Kind() == reflect.Int && !reflect.PointerTo(s.GoType).Implements(quantityType):
+		t.err = fault(err, "file.whole", "{0} should be a whole number", said)
+	default:
+		t.err = fault(err, "file.quantity", "{0} should be {1}", said, wantedOf(s.GoType))
+	}
+	return t
+}
+
+// idTwice says which noun of a list has the ID of one before it.
+func idTwice(data []byte, list string) error {
+	seen := map[plan.ID]bool{}
+	for i, id := range idsAt(data, list) {
+		if seen[id] {
+			at := list + "/" + strconv.Itoa(i)
+			return &trouble{at: seek(data, at), pointer: at, err: fault(nil, "file.id-twice",
+				"the id {0} stands twice in this list; give one of the two another", strconv.Quote(clipped(string(id))))}
+		}
+		seen[id] = true
+	}
+	return &trouble{at: seek(data, list), pointer: list, err: plan.ErrTwice}
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // filler puts something in every field a plan has, whether or not it makes sense, so that
@@ -18,55 +19,67 @@ type filler struct {
 }
 
 func (f *filler) plan() plan.Plan {
-	var doc document
-	f.fill(reflect.ValueOf(&doc).Elem(), documentShape())
-	return doc.Plan
+	var p plan.Plan
+	f.fill(reflect.ValueOf(&p).Elem())
+	return p
 }
 
-func (f *filler) fill(v reflect.Value, s *shape) {
-	switch s.kind {
-	case object:
-		for _, m := range s.fields {
-			if m.key == "id" {
-				m.of(v).SetString(f.id())
-			} else if !f.sparse || f.IntN(2) == 0 || m.key == "header" {
-				f.fill(m.of(v), m.shape)
+func (f *filler) fill(v reflect.Value) {
+	switch to := v.Addr().Interface().(type) {
+	case *plan.Extra:
+		return
+	case *plan.ID:
+		*to = plan.ID(f.word())
+		return
+	case *unit.AWG:
+		v.SetInt([]int64{-3, -1, 1, 12, 14}[f.IntN(5)])
+		return
+	case *unit.Length, *unit.Volume:
+		v.SetInt((f.Int64() - f.Int64()) >> f.IntN(60))
+		return
+	}
+	if v.Type().Implements(setType) {
+		f.set(v)
+		return
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		for i := range v.NumField() {
+			if name := v.Type().Field(i).Name; name == "ID" {
+				v.Field(i).SetString(f.id())
+			} else if !f.sparse || f.IntN(2) == 0 || name == "Header" {
+				f.fill(v.Field(i))
 			}
 		}
-	case pointerTo:
-		v.Set(reflect.New(s.elem.typ))
-		f.fill(v.Elem(), s.elem)
-	case list:
+	case reflect.Pointer:
+		v.Set(reflect.New(v.Type().Elem()))
+		f.fill(v.Elem())
+	case reflect.Slice:
 		n := 1 + f.IntN(3)
-		v.Set(reflect.MakeSlice(s.typ, n, n))
+		v.Set(reflect.MakeSlice(v.Type(), n, n))
 		for i := range n {
-			f.fill(v.Index(i), s.elem)
+			f.fill(v.Index(i))
 		}
-	case set:
-		rows := s.sets.rows()
-		for range f.rows {
-			noun := reflect.New(s.elem.typ).Elem()
-			f.fill(noun, s.elem)
-			rows.Elem().Set(reflect.Append(rows.Elem(), noun))
-		}
-		s.sets.fill(v, rows)
-	case counts:
-		v.Set(reflect.MakeMap(s.typ))
+	case reflect.Map:
+		v.Set(reflect.MakeMap(v.Type()))
 		for range 1 + f.IntN(4) {
 			v.SetMapIndex(reflect.ValueOf(f.word()), reflect.ValueOf(f.IntN(100)))
 		}
-	case text:
+	case reflect.String:
 		v.SetString(f.word())
-	case whole:
+	case reflect.Int:
 		v.SetInt(f.Int64() - f.Int64())
-	case truth:
+	case reflect.Bool:
 		v.SetBool(f.IntN(2) == 0)
-	case quantity:
-		if strings.HasSuffix(s.typ.String(), ".AWG") {
-			v.SetInt([]int64{-3, -1, 1, 12, 14}[f.IntN(5)])
-		} else {
-			v.SetInt((f.Int64() - f.Int64()) >> f.IntN(60))
-		}
+	}
+}
+
+func (f *filler) set(v reflect.Value) {
+	with := v.MethodByName("With").Type()
+	for range f.rows {
+		noun := reflect.New(with.In(0)).Elem()
+		f.fill(noun)
+		v.Set(v.MethodByName("With").Call([]reflect.Value{noun})[0])
 	}
 }
 

@@ -8,7 +8,6 @@ import (
 	"unicode/utf8"
 
 	"studbay/plan"
-	"studbay/plan/words"
 )
 
 // version is that of the file format: a minor only adds members that may be left out; a
@@ -52,8 +51,7 @@ var current = format{version: v1, steps: []step{}}
 // migrated returns the text as text of our version, and the version it then has: ours, or
 // a newer minor as it came. It fails for a newer major.
 func (f format) migrated(data []byte) ([]byte, version, error) {
-	d := decoder{data: data}
-	found, err := d.head(f.version)
+	found, err := head(data, f.version)
 	if err != nil {
 		return nil, version{}, err
 	}
@@ -111,49 +109,69 @@ func firstInvalid(data []byte) int {
 }
 
 // head reads "format" and "version", wherever they stand in the outermost object.
-func (d *decoder) head(ours version) (version, error) {
-	d.space()
-	if d.at == len(d.data) {
-		return version{}, d.fail(d.at, "file.empty", "the file is empty; open a backup or a recovered copy")
+func head(data []byte, ours version) (version, error) {
+	s := &survey{reader: newReader(data)}
+	top := s.next()
+	if top == len(data) {
+		return version{}, s.fail(top, "", "file.empty", "the file is empty; open a backup or a recovered copy")
 	}
-	if d.peek() != '{' {
-		return version{}, d.fail(d.at, "file.not-json", "this is no plan of Studbay: it begins with {0} and not with {1}", d.seen(), "{")
+	if s.dec.PeekKind() != '{' {
+		return version{}, s.fail(top, "", "file.not-json", "this is no plan of Studbay: it begins with {0} and not with {1}", s.seen(top), "{")
 	}
-	named, number, numberAt := "", "", -1
-	top := d.at
-	err := d.members(func(key string, at int) error {
-		switch key {
-		case "format":
-			return d.text(&named)
-		case "version":
-			numberAt = d.at
-			return d.text(&number)
-		}
-		return d.skip()
-	}, func() bool { return named != "" && numberAt >= 0 })
-	switch {
-	case err != nil:
+	named, stated := "", -1
+	number := ""
+	if err := s.enter(); err != nil {
 		return version{}, err
-	case named != formatName:
-		return version{}, d.fail(top, "file.format", `this is no plan of Studbay: "format" should be "{0}"`, formatName)
-	case numberAt < 0:
-		return version{}, d.fail(top, "file.no-version", `"version" is missing; a plan of this Studbay has "version": "{0}"`, ours.String())
 	}
-	return ours.accept(number, d, numberAt)
+	for s.dec.PeekKind() != '}' && (named == "" || stated < 0) {
+		name, err := s.dec.ReadToken()
+		if err != nil {
+			return version{}, s.failing(err, wantKey)
+		}
+		switch name.String() {
+		case "format":
+			named, err = s.word()
+		case "version":
+			stated = s.next()
+			number, err = s.word()
+		default:
+			err = s.value(nil, nil)
+		}
+		if err != nil {
+			return version{}, err
+		}
+	}
+	switch {
+	case named != formatName:
+		return version{}, s.fail(top, "", "file.format", `this is no plan of Studbay: "format" should be "{0}"`, formatName)
+	case stated < 0:
+		return version{}, s.fail(top, "", "file.no-version", `"version" is missing; a plan of this Studbay has "version": "{0}"`, ours.String())
+	}
+	found, f := ours.accept(number)
+	if f != nil {
+		return version{}, &trouble{at: stated, pointer: versionPointer, err: f}
+	}
+	return found, nil
 }
 
-// accept returns the version a file states, unless we cannot read it.
-func (v version) accept(stated string, d *decoder, at int) (version, error) {
+// word takes a text and returns it.
+func (s *survey) word() (string, error) {
+	if err := s.value(documentForm().members["format"], nil); err != nil {
+		return "", err
+	}
+	return textAt(s.data, s.here(0)), nil
+}
+
+// accept returns the version a file states, or why we cannot read it.
+func (v version) accept(stated string) (version, *Fault) {
 	found, ok := parseVersion(stated)
-	var err error
 	switch {
 	case !ok:
-		err = d.fail(at, "file.version", `the version "{0}" is none; it should be written as in "{1}"`, clipped(stated), v.String())
+		return found, fault(nil, "file.version", `the version "{0}" is none; it should be written as in "{1}"`, clipped(stated), v.String())
 	case found.major > v.major:
-		err = &trouble{at: at, err: &Fault{Cause: ErrNewer, Text: words.New("file.newer",
-			"this file was written by a newer Studbay (version {0}); update to open it", stated)}}
+		return found, fault(ErrNewer, "file.newer", "this file was written by a newer Studbay (version {0}); update to open it", stated)
 	}
-	return found, within(err, "version")
+	return found, nil
 }
 
 // versionPointer is where the plan's Extra keeps the version of a newer minor.

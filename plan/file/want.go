@@ -1,8 +1,10 @@
 package file
 
 import (
+	"reflect"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -25,24 +27,33 @@ var (
 )
 
 // wantedOf says how a quantity is written.
-func wantedOf(to any) words.Text {
-	switch to.(type) {
-	case *unit.Length:
+func wantedOf(t reflect.Type) words.Text {
+	switch t {
+	case reflect.TypeFor[unit.Length]():
 		return wantLength
-	case *unit.Volume:
+	case reflect.TypeFor[unit.Volume]():
 		return wantVolume
-	case *unit.AWG:
+	case reflect.TypeFor[unit.AWG]():
 		return wantSize
 	}
 	return wantNumber
 }
 
-// notKnown is the fault of a key that an object of this shape has not.
-func (s *shape) notKnown(key string) *Fault {
+// clipped shortens a text from outside for a message.
+func clipped(text string) string {
+	const most = 24
+	if utf8.RuneCountInString(text) <= most {
+		return text
+	}
+	return string([]rune(text)[:most]) + "…"
+}
+
+// notKnown is the fault of a key that an object of this form has not.
+func (f *form) notKnown(key string) *Fault {
 	quoted := strconv.Quote(clipped(key))
-	for _, f := range s.fields {
-		if strings.EqualFold(f.key, key) {
-			return fault(nil, "file.case", "the key {0} is not known: keys match letter by letter, write {1}", quoted, strconv.Quote(f.key))
+	for _, known := range f.keys {
+		if strings.EqualFold(known, key) {
+			return fault(nil, "file.case", "the key {0} is not known: keys match letter by letter, write {1}", quoted, strconv.Quote(known))
 		}
 	}
 	return fault(nil, "file.unknown", "the key {0} is not known here; mend its spelling or delete it", quoted)

@@ -1,0 +1,219 @@
+package file
+
+import (
+	"bytes"
+	"strconv"
+	"strings"
+
+	"github.com/go-json-experiment/json/jsontext"
+
+	"studbay/plan"
+)
+
+// survey goes through a text before values are made of it, and refuses what a plan may
+// not hold: more than the limits, nulls, values of another kind, keys not known. What is
+// no JSON, and a key that stands twice, jsontext refuses on the way.
+type survey struct {
+	*reader
+	keep bool // unknown members are kept and blanked; else they are errors
+	rows int  // list elements and free keys so far
+	kept map[string]plan.Extra
+	text []byte // a copy of the data in which kept members are spaces; nil where there are none
+}
+
+// surveyed returns the text without unknown members, each byte still at its place, and
+// those members by the noun that is to keep them: see ownerOf.
+func surveyed(data []byte, keep bool) (known []byte, kept map[string]plan.Extra, err error) {
+	s := &survey{reader: newReader(data), keep: keep, kept: map[string]plan.Extra{}}
+	if err := s.value(documentForm(), nil); err != nil {
+		return nil, nil, err
+	}
+	if rest := bytes.TrimLeft(data[s.here(0):], " \t\r\n"); len(rest) > 0 {
+		at := len(data) - len(rest)
+		return nil, nil, s.fail(at, "", "file.trailing", "{0} stands behind the end of the plan; delete what follows the last brace", s.seen(at))
+	}
+	if s.text == nil {
+		return data, s.kept, nil
+	}
+	return s.text, s.kept, nil
+}
+
+// owner is the noun whose members are read.
+type owner struct {
+	id    string
+	depth int // steps of the pointer to it
+	extra plan.Extra
+}
+
+// value takes a value of a form, or of any where that is nil.
+func (s *survey) value(f *form, own *owner) error {
+	at := s.next()
+	kind := s.dec.PeekKind()
+	if f != nil && kind != jsontext.KindInvalid && strings.IndexByte(f.kinds, byte(kind)) < 0 {
+		return s.unwanted(at, s.pointer(), f.want)
+	}
+	switch {
+	case kind == '{' && f != nil && f.members != nil:
+		return s.object(f, own)
+	case kind == '{' || kind == '[':
+		return s.open(f, kind, own)
+	}
+	want := wantValue
+	if f != nil {
+		want = f.want
+	}
+	return s.failing(s.dec.SkipValue(), want)
+}
+
+// enter takes an opening bracket.
+func (s *survey) enter() error {
+	if _, err := s.dec.ReadToken(); err != nil {
+		return s.failing(err, wantValue)
+	}
+	if s.dec.StackDepth() > MaxDepth {
+		return s.fail(s.here(1), string(s.dec.StackPointer()), "file.deep", "more than {0} objects and lists stand within one another; no plan needs that", MaxDepth)
+	}
+	return nil
+}
+
+// open takes a list, or an object of free keys.
+func (s *survey) open(f *form, kind jsontext.Kind, own *owner) error {
+	var elem *form
+	if f != nil {
+		elem = f.elem
+	}
+	if err := s.enter(); err != nil {
+		return err
+	}
+	for end := s.dec.PeekKind(); end != kind+2; end = s.dec.PeekKind() { // "{" and "}", "[" and "]" are two apart
+		if err := s.row(); err != nil {
+			return err
+		}
+		if kind == '{' {
+			if _, err := s.dec.ReadValue(); err != nil {
+				return s.failing(err, wantKey)
+			}
+		}
+		if err := s.value(elem, own); err != nil {
+			return err
+		}
+	}
+	_, err := s.dec.ReadToken()
+	return s.failing(err, wantValue)
+}
+
+// row counts one list element or free key.
+func (s *survey) row() error {
+	if s.rows++; s.rows > MaxRows {
+		return s.fail(s.next(), s.pointer(), "file.rows", "the lists of this file hold more than {0} things together; it is damaged or no plan of Studbay", strconv.Itoa(MaxRows))
+	}
+	return nil
+}
+
+// object takes an object of known keys.
+func (s *survey) object(f *form, own *owner) error {
+	if f.noun {
+		own = &owner{depth: s.dec.StackDepth()}
+		if s.keep {
+			own.id = string(s.dec.StackPointer())
+		}
+	}
+	if err := s.enter(); err != nil {
+		return err
+	}
+	for known := false; s.dec.PeekKind() != '}'; {
+		from := s.here(0)
+		raw, err := s.dec.ReadValue()
+		if err != nil {
+			return s.failing(err, wantKey)
+		}
+		member, ok := f.members[string(raw[1:len(raw)-1])]
+		if !ok && bytes.IndexByte(raw, '\\') >= 0 {
+			key, _ := jsontext.AppendUnquote(nil, raw)
+			member, ok = f.members[string(key)]
+		}
+		switch {
+		case !ok:
+			err = s.unknown(f, raw, from, own)
+		case f.noun && string(raw) == `"id"`:
+			own.id, err = s.id(member, own)
+		default:
+			err = s.value(member, own)
+		}
+		if err != nil {
+			return err
+		}
+		if ok && !known && s.text != nil {
+			s.blank(from, from+len(s.data[from:])-len(bytes.TrimLeft(s.data[from:], " \t\r\n,")))
+		}
+		known = known || ok
+	}
+	if _, err := s.dec.ReadToken(); err != nil {
+		return s.failing(err, wantKey)
+	}
+	return s.give(f, own)
+}
+
+// id takes the ID of a noun.
+func (s *survey) id(f *form, own *owner) (string, error) {
+	if err := s.value(f, own); err != nil {
+		return "", err
+	}
+	return textAt(s.data, s.here(0)), nil
+}
+
+// unknown keeps a member that this version does not know, or refuses it.
+func (s *survey) unknown(f *form, raw jsontext.Value, from int, own *owner) error {
+	at, pointer := s.here(len(raw)), s.dec.StackPointer()
+	if !s.keep {
+		return &trouble{at: at, pointer: string(pointer), err: f.notKnown(pointer.LastToken())}
+	}
+	if err := s.row(); err != nil {
+		return err
+	}
+	start := s.next()
+	if err := s.value(nil, own); err != nil {
+		return err
+	}
+	value := jsontext.Value(bytes.Clone(s.data[start:s.here(0)]))
+	if err := value.Compact(); err != nil {
+		return s.failing(err, wantValue)
+	}
+	own.extra = append(own.extra, plan.ExtraMember{Pointer: below(string(pointer), own.depth), Value: string(value)})
+	s.blank(from, s.here(0))
+	return nil
+}
+
+// below is a pointer without its first steps.
+func below(pointer string, steps int) string {
+	for range steps {
+		pointer = pointer[1:]
+		pointer = pointer[strings.IndexByte(pointer, '/'):]
+	}
+	return pointer
+}
+
+// blank puts spaces in the place of what is kept, so that all else stays where it is.
+func (s *survey) blank(from, to int) {
+	if s.text == nil {
+		s.text = bytes.Clone(s.data)
+	}
+	for i := from; i < to; i++ {
+		if s.text[i] != '\n' {
+			s.text[i] = ' '
+		}
+	}
+}
+
+// give hands a noun the members kept of it, in an order that does not hang on where they
+// stood among the known ones.
+func (s *survey) give(f *form, own *owner) error {
+	if !f.noun || len(own.extra) == 0 {
+		return nil
+	}
+	if len(own.extra) > maxExtra {
+		return s.fail(s.here(1), string(s.dec.StackPointer()), "file.extra", "more than {0} members here are of a newer Studbay; update to open this file", strconv.Itoa(maxExtra))
+	}
+	s.kept[own.id] = sortedExtra(own.extra)
+	return nil
+}
