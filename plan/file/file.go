@@ -4,9 +4,12 @@
 // A file is UTF-8 JSON with two-space indents, one line for each small object, keys in
 // the order of the structs in package plan and nouns in the order of their IDs, so that
 // it reads and merges well under version control. Lengths are decimal millimetres and
-// never pass through a float. Decode reads in one pass and promises: keys match letter by
-// letter, no key stands twice in an object, nothing unknown is dropped, nothing is null,
-// and what it returns has passed plan.Check. Every failure is an *Error that says where.
+// never pass through a float. JSON is read and written by github.com/go-json-experiment,
+// which refuses doubled keys and names the place of a fault; what it cannot know is here:
+// limits, what is unknown or null, the layout, migration, messages. Decode promises: keys
+// match letter by letter, no key stands twice in an object, nothing unknown is dropped,
+// nothing is null, and what it returns has passed plan.Check. Every failure is an *Error
+// that says where.
 //
 // A file of a newer minor version is read and saved without loss: members this version
 // does not know are kept in the Extra of the noun round them (with pointers from that
@@ -16,6 +19,7 @@
 package file
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"reflect"
@@ -58,17 +62,27 @@ func Encode(p plan.Plan) ([]byte, error) {
 		p.Header = &plan.Header{}
 	}
 	doc := document{Format: formatName, Version: versionFor(p.Extra), Plan: p}
-	line, err := json.Marshal(&doc, written)
-	if err != nil {
+	var line bytes.Buffer
+	line.Grow(roughSize(p))
+	if err := json.MarshalWrite(&line, &doc, written); err != nil {
 		return nil, fmt.Errorf("write a plan: %w", err)
 	}
-	l := layout{dec: oneLine(line), out: make([]byte, 0, 2*len(line)), kept: map[string]plan.Extra{}}
+	l := layout{dec: oneLine(line.Bytes()), out: make([]byte, 0, 2*line.Len()), kept: map[string]plan.Extra{}}
 	if len(p.Extra) > 0 { // of a newer minor: only such a file may have members that we do not know
 		eachNoun(reflect.ValueOf(&doc.Plan), func(id string, extra *plan.Extra) { l.kept[id] = *extra })
 		l.kept[""] = withoutVersion(p.Extra)
 	}
 	l.value(documentForm(), keeper{})
 	return append(l.out, '\n'), l.err
+}
+
+// roughSize guesses the bytes of a plan on one line, so that the buffer seldom grows.
+func roughSize(p plan.Plan) int {
+	n := p.Circuits.Len() + p.Cables.Len() + p.Controls.Len()
+	for _, l := range p.Levels {
+		n += 4*l.Rooms.Len() + l.Breaks.Len() + l.Fixtures.Len() + l.Openings.Len()
+	}
+	return 4096 + 400*n
 }
 
 // written is how a plan's values stand in a file. Bytes that are no UTF-8 become U+FFFD: a

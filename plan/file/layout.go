@@ -45,7 +45,11 @@ func (l *layout) value(f *form, own keeper) {
 	kind := l.dec.PeekKind()
 	switch {
 	case f.noun:
-		l.object(f, keeper{extra: l.kept[string(l.dec.StackPointer())]}) // or by its ID, once that is read
+		own = keeper{}
+		if len(l.kept) > 0 {
+			own.extra = l.kept[string(l.dec.StackPointer())] // or by its ID, once that is read
+		}
+		l.object(f, own)
 	case kind == '{' && (!f.flat || len(own.extra) > 0):
 		l.object(f, own)
 	case kind == '[' && (!f.flat || len(own.extra) > 0):
@@ -98,7 +102,7 @@ func (l *layout) object(f *form, own keeper) {
 		if member == nil {
 			member = f.elem
 		}
-		if f.noun && key == "id" {
+		if f.noun && key == "id" && len(l.kept) > 0 {
 			own = keeper{extra: l.kept[strings.Trim(string(l.copy()), `"`)]}
 			continue
 		}
