@@ -3,6 +3,7 @@ package render
 import (
 	"math"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -61,9 +62,10 @@ func Bearing(ix *plan.Index, room *plan.Room, side int) float64 {
 // that is the right one, and what the corner is called: by the face round it.
 func FromCorner(ix *plan.Index, room *plan.Room, side int, along unit.Length) (away unit.Length, isRight bool, corner words.Text) {
 	names, n := FaceNames(ix, room), len(room.Sides)
-	length := room.Segment(side).Length()
-	if length-along < along {
-		return length - along, true, names[(side+1)%n]
+	f, _ := frame.FaceOf(ix, room.Sides[side].ID)
+	end, away := f.NearerEnd(along)
+	if end.IsRight {
+		return away, true, names[(side+1)%n]
 	}
-	return along, false, names[(side+n-1)%n]
+	return away, false, names[(side+n-1)%n]
 }

@@ -5,7 +5,7 @@ import (
 
 	"studbay/app/tool"
 	"studbay/fill"
-	"studbay/fill/part"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
@@ -56,8 +56,8 @@ func (u *Unfold) liveShapes(d float64) []shape {
 func (u *Unfold) ghost(s *scribe, f unfold.Face, g *tool.Ghost) {
 	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
 	made := fill.NewOpening(u.pic.Index.Plan().Header.System(), g.Kind, g.At)
-	w, h := unfold.BoxFront(part.All(), &made)
-	wide, high := max(7*s.density, u.medium.Length(w)), max(11*s.density, u.medium.Length(h))
+	front := frame.FrontOf(&made)
+	wide, high := max(7*s.density, u.medium.Length(front.Width)), max(11*s.density, u.medium.Length(front.Height))
 	wash := s.pic.Theme.Accent
 	wash.A = 0x44
 	box := scene.RectAround(middle, wide, high)

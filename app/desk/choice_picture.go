@@ -5,6 +5,7 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/tool"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -83,15 +84,11 @@ func breakPicture(kind plan.BreakKind, w, h float64, p *look.Palette) []scene.It
 	zoom := math.Min(w/box.Width().Millimetres(), h/box.Height().Millimetres())
 	m := render.BoardMedium(zoom, 1, *p, words.Voice{}).Centred(box.Center(), scene.Point{X: w / 2, Y: h / 2})
 	for _, x := range []unit.Length{pictureSize/2 - wall, pictureSize/2 + made.Width} {
-		stub := geom.BoxOf(geom.Point{X: x, Y: -pictureWall}, geom.Point{X: x + wall})
+		stub := geom.BoxOf(geom.Point{X: x, Y: -frame.FreeThickness(&plan.Side{Kind: plan.SideWall})}, geom.Point{X: x + wall})
 		items = append(items, scene.Fill{Path: m.Rect(stub).Path(), Color: p.Wall})
 	}
 	return append(items, drawnOf(ix, box, w, h, p, render.LayerBreaks)...)
 }
-
-// pictureWall is how thick a wall is drawn whose other face is not in the plan and whose
-// build-up is not told: 3-1/2 in studs with what stands outside of them.
-const pictureWall = 19 * unit.Inch / 4
 
 // fixturePicture draws a fixture from above, its back at the top.
 func fixturePicture(kind plan.FixtureKind, w, h float64, p *look.Palette) []scene.Item {

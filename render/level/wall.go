@@ -3,18 +3,12 @@ package level
 import (
 	"math"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
 )
-
-// outerAllowance is the sheathing and cladding outside the studs of a wall with
-// nothing behind it, for drawing only: common practice, 1/2 in board and siding.
-const outerAllowance = 5 * unit.Inch / 4
-
-// assumedStud is drawn where a side with nothing behind it does not say its stud.
-const assumedStud = 7 * unit.Inch / 2
 
 // thinWall is the least thickness drawn as a body: under it a wall is a line.
 const thinWall = unit.Inch
@@ -56,7 +50,7 @@ func (w wall) isSolid() bool { return w.side.Side.Kind == plan.SideWall }
 // where rooms behind meet or a corner is turned, is as thick as its neighbour.
 func wallBehind(s *plan.SideView) wall {
 	w := wall{side: s}
-	free := outerThickness(s.Side)
+	free := frame.FreeThickness(s.Side)
 	at := unit.Length(0)
 	for _, b := range s.Behind {
 		if b.To <= at {
@@ -93,18 +87,6 @@ func (w *wall) add(b body) {
 		return
 	}
 	w.bodies = append(w.bodies, b)
-}
-
-// outerThickness is that of a wall with nothing behind it.
-func outerThickness(s *plan.Side) unit.Length {
-	if s.Kind != plan.SideWall {
-		return plan.Thickness(s.Finish)
-	}
-	stud := s.Studs.Depth
-	if stud == 0 {
-		stud = assumedStud
-	}
-	return plan.Thickness(s.Finish) + stud + outerAllowance
 }
 
 // walls draws what stands behind the sides of a room.

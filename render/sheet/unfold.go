@@ -4,7 +4,7 @@ import (
 	"cmp"
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -312,7 +312,7 @@ func (b *book) struckBy(s unfold.Strip, at unit.Length) (span, bool) {
 		}
 	}
 	for _, o := range b.ix.OpeningsOn(face.Side.ID) {
-		wide, _ := fill.BoxSize(o)
+		wide := frame.FrontOf(o).Width
 		middle, half := face.Left+o.At.Along, wide/2+air
 		if r := (span{middle - half, middle + half}); r.has(at) {
 			return r, true
@@ -363,7 +363,7 @@ func (f *flow) fixtureRow(s unfold.Strip, m unfold.Medium, faces []unfold.Fixtur
 	for _, face := range faces {
 		high = max(high, face.Fixture.Top())
 		for _, o := range face.Openings {
-			high = max(high, fill.CentreHeight(o, s.Room)+6*unit.Inch)
+			high = max(high, frame.CentreHeight(o, s.Room)+6*unit.Inch)
 		}
 		for _, st := range b.stationsOf(s, 0, face.Openings) {
 			low = max(low, style{size: small}.width(st.text))
@@ -447,7 +447,7 @@ func (b *book) stations(s unfold.Strip, face unfold.Face, in span) []station {
 // stationsOf lists where openings stand on a face that begins so far along its strip;
 // what stands over one another shares a station, the lowest first.
 func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Opening) (all []station) {
-	height := func(o *plan.Opening) unit.Length { return fill.CentreHeight(o, s.Room) }
+	height := func(o *plan.Opening) unit.Length { return frame.CentreHeight(o, s.Room) }
 	openings = slices.Clone(openings)
 	slices.SortStableFunc(openings, func(x, y *plan.Opening) int {
 		return cmp.Or(cmp.Compare(x.At.Along, y.At.Along), cmp.Compare(height(x), height(y)))

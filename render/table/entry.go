@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render/unfold"
@@ -88,15 +89,14 @@ func (e *entry) height(line int) Cell {
 	case plan.PartCeiling, plan.PartFloor, plan.PartTop:
 		return Cell{}
 	}
-	h := fill.CentreHeight(e.o, e.room)
-	_, tall := fill.BoxSize(e.o)
+	box := frame.RectOf(e.o, e.room)
 	switch line {
 	case -1:
-		h -= tall / 2
+		return LengthOf(box.Bottom)
 	case 1:
-		h += tall - tall/2
+		return LengthOf(box.Top)
 	}
-	return LengthOf(h)
+	return LengthOf(frame.CentreHeight(e.o, e.room))
 }
 
 // fromPart says what of a From is wanted.

@@ -3,7 +3,7 @@ package table
 import (
 	"math"
 
-	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -26,8 +26,7 @@ func Froms(ix *plan.Index, o *plan.Opening) []From {
 	if !ok {
 		return nil
 	}
-	width, _ := fill.BoxSize(o)
-	m := measurer{ix: ix, north: northOf(ix.Plan()), half: width / 2}
+	m := measurer{ix: ix, north: northOf(ix.Plan()), half: frame.FrontOf(o).Width / 2}
 	switch o.At.Part {
 	case plan.PartFace:
 		return m.onFace(place, o.At.Along)
@@ -64,38 +63,44 @@ func (m measurer) nearest(ends []end, along unit.Length) From {
 }
 
 func (m measurer) onFace(place plan.Place, along unit.Length) []From {
-	at := place.Room.SideAt(place.Side.ID)
-	line, n := place.Room.Segment(at), len(place.Room.Sides)
-	left, right := windOf(line.A.Sub(line.B), m.north), windOf(line.B.Sub(line.A), m.north)
-	ends := []end{
-		m.corner(0, left, place.Room.Sides[(at+n-1)%n]),
-		m.corner(line.Length(), right, place.Room.Sides[(at+1)%n]),
+	face, _ := frame.FaceOf(m.ix, place.Side.ID)
+	mark, away := frame.Nearest(face.Tapes(), along)
+	w := windOf(face.Line.A.Sub(face.Line.B), m.north)
+	if mark.IsRight {
+		w = windOf(face.Line.B.Sub(face.Line.A), m.north)
 	}
-	for _, c := range m.ix.Cuts(place.Side.ID) {
-		trim := c.Break.Casing
-		ends = append(ends, casing(c.From-trim, left, c.Break), casing(c.To+trim, right, c.Break))
+	from := From{Centre: away, Edge: away - m.half}
+	if mark.Break != nil {
+		from.Name, from.Brief = casing(w, mark.Break)
+		return []From{from}
 	}
-	return []From{m.nearest(ends, along)}
+	at, n := place.Room.SideAt(place.Side.ID), len(place.Room.Sides)
+	next := place.Room.Sides[(at+n-1)%n]
+	if mark.IsRight {
+		next = place.Room.Sides[(at+1)%n]
+	}
+	from.Name, from.Brief = corner(w, next)
+	return []From{from}
 }
 
 // corner names an end of a wall by the wind it lies to. Beyond it is no corner where
 // the next side is none to lay a tape against.
-func (m measurer) corner(at unit.Length, w wind, next *plan.Side) end {
+func corner(w wind, next *plan.Side) (name, brief words.Text) {
 	if next.Kind == plan.SideOpen || next.Kind == plan.SideRailing {
-		return end{at, words.New("from.end", "{0} end of the wall", w.name()), words.New("from.end.short", "{0} end", w.letters())}
+		return words.New("from.end", "{0} end of the wall", w.name()), words.New("from.end.short", "{0} end", w.letters())
 	}
-	return end{at, words.New("from.corner", "{0} corner", w.name()), words.New("from.corner.short", "{0} corner", w.letters())}
+	return words.New("from.corner", "{0} corner", w.name()), words.New("from.corner.short", "{0} corner", w.letters())
 }
 
 // casing names the edge of a break toward a wind: of its trim, or of the break itself
 // where it has none.
-func casing(at unit.Length, w wind, b *plan.Break) end {
+func casing(w wind, b *plan.Break) (name, brief words.Text) {
 	if b.Casing == 0 {
-		return end{at, words.New("from.edge", "{0} edge of the {1}", w.name(), b.Kind.Text()),
-			words.New("from.edge.short", "{0} {1}", w.letters(), b.Kind.Text())}
+		return words.New("from.edge", "{0} edge of the {1}", w.name(), b.Kind.Text()),
+			words.New("from.edge.short", "{0} {1}", w.letters(), b.Kind.Text())
 	}
-	return end{at, words.New("from.casing", "{0} casing of the {1}", w.name(), b.Kind.Text()),
-		words.New("from.casing.short", "{0} casing", w.letters())}
+	return words.New("from.casing", "{0} casing of the {1}", w.name(), b.Kind.Text()),
+		words.New("from.casing.short", "{0} casing", w.letters())
 }
 
 // inRoom measures from two walls: the nearest, and the nearest of those across to it.

@@ -8,6 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
@@ -134,7 +135,7 @@ func TestEachOpeningHasOneRow(t *testing.T) {
 				want["gangs"] = NumberOf(o.Gangs)
 			}
 			if o.At.Part == plan.PartFace {
-				want["centre"] = LengthOf(fill.CentreHeight(o, v.Room))
+				want["centre"] = LengthOf(frame.CentreHeight(o, v.Room))
 			}
 			contents, source := fill.ContentsOf(v)
 			want["source"] = TextOf(source.Text().String())

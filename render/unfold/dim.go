@@ -3,6 +3,7 @@ package unfold
 import (
 	"slices"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -30,8 +31,7 @@ func (u *unfolding) dimensions(view plan.RoomView) {
 const tick = 0.32
 
 func (u *unfolding) heightOf(f Face, o *plan.Opening) {
-	_, h := BoxFront(u.Medium.Catalogue(), o)
-	centre := o.Height.Centre(h, u.strip.Floor)
+	centre := frame.CentreHeight(o, u.strip.Room)
 	floor, told := unit.Length(0), centre
 	if u.m.Datum == plan.Subfloor {
 		floor, told = -u.strip.Floor, centre+u.strip.Floor

@@ -5,39 +5,14 @@ import (
 	"slices"
 
 	"studbay/fill"
-	"studbay/fill/part"
+	"studbay/fill/frame"
 	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/draft"
 	"studbay/render/glyph"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 )
-
-// The front of a device box where the catalogue does not tell it: a gang of 2-1/4 in
-// and 1-13/16 in for each more, 3-3/4 in high; a round box of 4 in. Common practice.
-const (
-	gangWidth  = 9 * unit.Inch / 4
-	gangStep   = 29 * unit.Inch / 16
-	gangHeight = 15 * unit.Inch / 4
-	roundSize  = 4 * unit.Inch
-)
-
-// BoxFront returns the outer width and height of an opening's box as seen in the
-// wall: as its assembly says, else by its gangs; no gangs are a round box.
-func BoxFront(parts *part.Catalogue, o *plan.Opening) (width, height unit.Length) {
-	if b := parts.Box(o.Assembly.Box); b != nil && b.Width > 0 && b.Height > 0 {
-		return b.Width, b.Height
-	}
-	if a := parts.Assembly(o.Assembly.Code); a != nil && a.Box != nil && a.Box.Width > 0 && a.Box.Height > 0 {
-		return a.Box.Width, a.Box.Height
-	}
-	if o.Gangs <= 0 {
-		return roundSize, roundSize
-	}
-	return gangWidth + gangStep*unit.Length(o.Gangs-1), gangHeight
-}
 
 // faceOpenings draws the boxes of one face, left to right.
 func (u *unfolding) faceOpenings(f Face, side *plan.SideView) {
@@ -55,12 +30,14 @@ func (u *unfolding) faceOpenings(f Face, side *plan.SideView) {
 // boxOf returns where an opening's box stands in the scene. On a board it is never too
 // small to be seen.
 func (u *unfolding) boxOf(f Face, o *plan.Opening) scene.Rect {
-	w, h := BoxFront(u.Medium.Catalogue(), o)
-	centre := o.Height.Centre(h, u.strip.Floor)
-	middle := u.m.ToStrip(f.Left+o.At.Along, centre)
-	wide, high := u.m.Length(w), u.m.Length(h)
+	front := frame.FrontOf(o)
+	middle := u.m.ToStrip(f.Left+o.At.Along, frame.CentreHeight(o, u.strip.Room))
+	wide, high := u.m.Length(front.Width), u.m.Length(front.Height)
 	if least := 6 * u.m.Pixel; u.m.Kind == render.Board && wide < least {
 		wide, high = least, max(high, least*1.5)
+		if front.IsRound {
+			high = wide
+		}
 	}
 	return scene.RectAround(middle, wide, high)
 }
@@ -82,7 +59,7 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 		pen.Width = u.m.Pixel
 	}
 	outline := box.RoundedPath(0.18 * box.Width())
-	if o.Gangs == 0 {
+	if frame.FrontOf(o).IsRound {
 		outline = box.RoundedPath(box.Width())
 	}
 	items = append(items, scene.Fill{Path: outline, Color: u.Theme.Surface}, scene.Stroke{Path: outline, Pen: pen})

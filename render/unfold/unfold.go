@@ -7,6 +7,7 @@ package unfold
 
 import (
 	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
@@ -82,7 +83,7 @@ func (u *unfolding) face(f Face, side *plan.SideView) {
 		ground = u.Theme.Tint
 	}
 	items := []scene.Item{scene.Fill{Path: whole.Path(), Color: ground}}
-	items = append(items, u.studs(f)...)
+	items = append(items, u.studs(f, side)...)
 	items = append(items, u.edges(f, whole)...)
 	u.Put(f.Side.ID, render.LayerRooms, items...)
 	for _, c := range side.Cuts {
@@ -119,25 +120,19 @@ func (u *unfolding) edges(f Face, whole scene.Rect) (items []scene.Item) {
 // railingHeight is drawn for a railing: 36 in, common practice.
 const railingHeight = 36 * unit.Inch
 
-// studThick is drawn for a stud on edge: 1-1/2 in, the dressed thickness of 2× lumber
-// (American Softwood Lumber Standard, PS 20).
-const studThick = 3 * unit.Inch / 2
-
-// studs draws the framing behind a wall.
-func (u *unfolding) studs(f Face) (items []scene.Item) {
-	step := f.Side.Studs.Spacing
-	if f.Side.Kind != plan.SideWall || step <= 0 || u.m.Length(step) < 4*u.m.Pixel {
+// studs draws the framing behind a wall, where there is room to tell one from the next.
+func (u *unfolding) studs(f Face, side *plan.SideView) (items []scene.Item) {
+	studs := frame.FaceIn(side).Studs()
+	if n := len(studs) - 1; n > 0 && u.m.Length((studs[n].At-studs[0].At)/unit.Length(n)) < 4*u.m.Pixel {
 		return nil
 	}
-	first := f.Side.Studs.First % step
-	for x := first; x <= f.Length; x += step {
-		from, to := max(0, x-studThick/2), min(f.Length, x+studThick/2)
+	for _, s := range studs {
 		if u.m.Kind == render.Sheet {
-			line := scene.LinePath(u.m.ToStrip(f.Left+x, 0), u.m.ToStrip(f.Left+x, u.strip.Ceiling))
+			line := scene.LinePath(u.m.ToStrip(f.Left+s.At, 0), u.m.ToStrip(f.Left+s.At, u.strip.Ceiling))
 			items = append(items, scene.Stroke{Path: line, Pen: u.dashedPen(u.Hairline(), 8, 6)})
 			continue
 		}
-		box := u.box(f, from, to, 0, u.strip.Ceiling)
+		box := u.box(f, max(0, s.Left()), min(f.Length, s.Right()), 0, u.strip.Ceiling)
 		color := u.Theme.Line
 		color.A = 0x90
 		items = append(items, scene.Fill{Path: box.Path(), Color: color})

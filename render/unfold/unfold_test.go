@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"testing"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -92,8 +93,7 @@ func TestBoxesStandAtTheirTrueHeights(t *testing.T) {
 		if d := got.Middle().Sub(want); d.X > 1e-9 || d.X < -1e-9 || d.Y > 1e-9 || d.Y < -1e-9 {
 			t.Errorf("the box's centre is at %v, want %v", got.Middle(), want)
 		}
-		w, _ := BoxFront(m.Catalogue(), c.Headed)
-		if wide := m.Length(w); got.Width() < wide-1e-9 || got.Width() > wide+1e-9 {
+		if wide := m.Length(frame.FrontOf(c.Headed).Width); got.Width() < wide-1e-9 || got.Width() > wide+1e-9 {
 			t.Errorf("the box is %v wide, want %v", got.Width(), wide)
 		}
 		return
