@@ -101,8 +101,8 @@ func (w *drawer) listFound(find string, byShelf bool) {
 	}
 }
 
-// kindsOf lists a shelf's kinds whose name or device holds the text, or all where the
-// shelf's own name does.
+// kindsOf lists a shelf's kinds whose name or device holds the text, or that people call
+// so, or all where the shelf's own name does.
 func (w *drawer) kindsOf(s shelf, find string, byShelf bool) (kinds []*part.Kind) {
 	for _, k := range part.All().Kinds {
 		if !slices.Contains(s.families, k.Family) {
@@ -112,7 +112,7 @@ func (w *drawer) kindsOf(s shelf, find string, byShelf bool) (kinds []*part.Kind
 		if byShelf {
 			text = strings.ToLower(w.desk.voice.Say(s.title))
 		}
-		if strings.Contains(text, find) {
+		if strings.Contains(text, find) || !byShelf && k.Called(find) < part.Unlike {
 			kinds = append(kinds, k)
 		}
 	}

@@ -97,12 +97,13 @@ func (w *drawer) mark() *part.Kind {
 }
 
 // best returns which of the kinds found is most likely meant: one whose name begins with
-// what is looked for, then one that has it as a word, then one that has a word beginning
-// with it, then the first.
+// what is looked for or that people call just so, then one that has it as a word, then
+// one that has a word beginning with it, then the first.
 func (w *drawer) best(find string) (best int) {
 	least := 4
 	for i, k := range w.found {
-		if r := nameRank(strings.ToLower(w.desk.voice.Say(k.Text())), find); r < least {
+		r := min(nameRank(strings.ToLower(w.desk.voice.Say(k.Text())), find), int(k.Called(find)))
+		if r < least {
 			best, least = i, r
 		}
 	}

@@ -2,7 +2,7 @@
 // both, and the kinds of opening that use them; and beside these the kinds of fixture and
 // of break.
 //
-// The rows stand in assets/catalogue/*.csv, assets/kinds.csv,
+// The rows stand in assets/catalogue/*.csv, assets/kinds.csv, assets/synonyms.csv,
 // assets/fixtures.csv and assets/breaks.csv. A listed size has the
 // volume of Table 314.16(A); a generic box has a usual mark, and the mark on the box in
 // hand goes before it. Prices are rough defaults of common practice (plastic boxes were
@@ -69,6 +69,9 @@ func Read(from fs.FS) (*Catalogue, error) {
 		return nil, err
 	}
 	if c.Breaks, c.breaks, err = readAll(from, "breaks.csv", breakColumns, readBreak, func(k *BreakKind) string { return string(k.ID) }); err != nil {
+		return nil, err
+	}
+	if err := c.readSynonyms(from); err != nil {
 		return nil, err
 	}
 	return c, nil

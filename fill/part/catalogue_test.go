@@ -228,11 +228,14 @@ func TestSpoiledTablesNameTheirPlace(t *testing.T) {
 		{"a head below the sill", "breaks.csv", "36,80,32", "36,30,32", "breaks.csv:5: a width is wanted, and a head above the sill"},
 		{"a panel", "breaks.csv", "fixed moving", "fixed sliding", `breaks.csv:3: panels: "sliding" is no panel`},
 		{"a slider without panels", "breaks.csv", "fixed moving", "", "breaks.csv:3: panels: panels are wanted"},
+		{"a word for no kind", "synonyms.csv", "duplex,en,outlet\n", "duplexes,en,outlet\n", `synonyms.csv:2: kind: no kind "duplexes"`},
+		{"a word of no language", "synonyms.csv", "duplex,en,outlet\n", "duplex,fr,prise\n", `synonyms.csv:2: language: "fr"`},
+		{"no word at all", "synonyms.csv", "duplex,en,outlet\n", "duplex,en,--\n", `synonyms.csv:2: word: "--"`},
 		{"a height in the floor", "kinds.csv", "floor,Floor receptacle,receptacle,FL,,,", "floor,Floor receptacle,receptacle,FL,9,229,", "a height is wanted in a wall and nowhere else"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			tables := fstest.MapFS{}
-			for _, file := range []string{"catalogue/boxes.csv", "catalogue/adds.csv", "catalogue/assemblies.csv", "kinds.csv", "fixtures.csv", "breaks.csv"} {
+			for _, file := range []string{"catalogue/boxes.csv", "catalogue/adds.csv", "catalogue/assemblies.csv", "kinds.csv", "fixtures.csv", "breaks.csv", "synonyms.csv"} {
 				data, err := assets.Tables.ReadFile(file)
 				if err != nil {
 					t.Fatal(err)
