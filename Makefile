@@ -8,10 +8,10 @@ export PATH := $(PATH):/usr/local/go/bin
 ARGS ?=
 
 # A program to install as it is, in place of a new build. PREFIX and DESTDIR say where
-# to: see .ci/places.
+# to: see .ci/places. VERSION is what a package is called by.
 BIN ?=
 
-.PHONY: help run build install uninstall test bench fuzz audit demo icons notices clean
+.PHONY: help run build install uninstall package test bench fuzz audit demo icons notices clean
 
 help: ## list the targets
 	@sed -n 's/^\([a-z]*\):.*## \(.*\)/\1\t\2/p' Makefile | expand -t 10
@@ -32,6 +32,10 @@ install: ## put the program into your menu and folders, or below PREFIX
 
 uninstall: ## take back what install did
 	@.ci/uninstall
+
+package: ## make a .deb, an .rpm and a portable folder in bin/package
+	@$(if $(BIN),true,$(MAKE) --no-print-directory build)
+	@BIN='$(BIN)' .ci/package
 
 test: ## format, lint, builds, race tests and the window end to end
 	@.ci/setup test

@@ -95,6 +95,23 @@ func TestAKindIsFoundAndTakenByKeys(t *testing.T) {
 
 // TestKindsOfOtherLettersLookDifferent holds the pictures of the drawer apart: kinds that
 // differ in family, letters, yokes or host must differ in them.
+// TestAKindIsFoundByEverydayWords looks for kinds as homeowners and crews speak, whatever
+// the language of the window.
+func TestAKindIsFoundByEverydayWords(t *testing.T) {
+	b := newBench(t)
+	for text, want := range map[string]string{
+		"outlet": "duplex", "plug": "duplex", "light switch": "switch", "3-way": "three-way", "sconce": "wall-light",
+		"can lights": "recessed", "pot light": "recessed", "2 gang": "switch-2", "cable TV": "coax", "smoke detector": "smoke",
+		"enchufe": "duplex", "apagador": "switch", "foco empotrado": "recessed", "detector de humo": "smoke",
+	} {
+		b.Run("find-kind")
+		b.drawer.search.SetText(text)
+		if ids := b.markedKinds(); len(ids) != 1 || ids[0] != want {
+			t.Errorf("%q marks %v, want %s", text, ids, want)
+		}
+	}
+}
+
 func TestKindsOfOtherLettersLookDifferent(t *testing.T) {
 	type spec struct {
 		family  part.Family

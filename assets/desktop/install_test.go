@@ -202,6 +202,15 @@ func TestInstallForAPackage(t *testing.T) {
 	same(t, "the package's folder", look(t, root), tree{})
 }
 
+// TestInstallIntoAFolderThatIsNotThereYet holds that the folder named is made.
+func TestInstallIntoAFolderThatIsNotThereYet(t *testing.T) {
+	home, root := home(t, "user"), filepath.Join(t.TempDir(), "of", "the", "package")
+	run(t, home, []string{"PREFIX=/usr", "DESTDIR=" + root, stand(t)}, ".ci/install")
+	missing(t, filepath.Join(root, "usr", "bin"), filepath.Join(root, "usr", "share"))
+	run(t, home, []string{"PREFIX=/usr", "DESTDIR=" + root}, ".ci/uninstall")
+	same(t, "the package's folder", look(t, root), tree{})
+}
+
 func TestInstallNeedsFullPathsAndAProgram(t *testing.T) {
 	home, program := home(t, "user"), stand(t)
 	before := look(t, home)
