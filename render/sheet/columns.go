@@ -9,33 +9,79 @@ import (
 	"studbay/render/table"
 )
 
-// choosable are the columns a user may choose, by the IDs of the schedule. Those that
-// are elastic share what width is left.
-var choosable = map[string]column{
-	"tag":           {width: 11, style: strong, lines: cellText("tag")},
+// layout is how a column of the schedule stands on paper, in millimetres. Its title and
+// cells are the schedule's.
+type layout struct {
+	width   float64 // the least where a user chooses it
+	elastic bool    // it takes a share of the width that is left
+	style   style
+	right   bool // set from the right
+	lines   func(*grid, table.Row) []string
+	site    *seat // its place in the site schedule, or nil
+}
+
+// seat is how a column stands in the site schedule, which is short enough to hold a
+// hammer beside; a wide flow has more columns.
+type seat struct {
+	width float64 // none: it takes what is left
+	rank  int     // 0: always shown; else the lower, the sooner it is shown where there is room
+	// title is written and lines are put down in place of the usual ones; isUntitled shares
+	// the title of the next column.
+	title      words.Text
+	isUntitled bool
+	lines      func(*grid, table.Row) []string
+}
+
+// layouts are those of all columns, by their IDs in the schedule.
+var layouts = map[string]layout{
+	"tag":           {width: 11, style: strong, lines: cellText("tag"), site: &seat{width: 11}},
 	"level":         {width: 22, style: plain, lines: cellText("level")},
 	"room":          {width: 24, style: plain, lines: cellText("room")},
-	"face":          {width: 20, style: plain, lines: cellText("face")},
-	"what":          {width: leastWhat, style: plain, elastic: true, lines: cellText("what")},
-	"gangs":         {width: 10, style: plain, right: true, lines: numberLines("gangs")},
-	"centre":        {title: words.New("site.centre", "Centre"), width: 16, style: plain, right: true, lines: centreLines},
-	"bottom":        {title: words.New("site.bottom", "Bottom"), width: 16, style: plain, right: true, lines: heightLines("bottom")},
-	"top":           {title: words.New("site.top", "Top"), width: 16, style: plain, right: true, lines: heightLines("top")},
-	"from":          {width: 18, style: plain, lines: firstLine(fromLines)},
-	"from_centre":   {width: 20, style: plain, right: true, lines: firstLine(distanceLines)},
-	"from_edge":     {title: words.New("site.edge", "Near edge"), width: 20, style: plain, right: true, lines: firstLine(edgeLines)},
+	"face":          {width: 20, style: plain, lines: cellText("face"), site: &seat{width: 18.5, rank: 2}},
+	"what":          {width: leastWhat, style: plain, elastic: true, lines: cellText("what"), site: &seat{}},
+	"gangs":         {width: 10, style: plain, right: true, lines: numberLines("gangs"), site: &seat{width: 10, rank: 5}},
+	"centre":        {width: 16, style: plain, right: true, lines: centreLines, site: &seat{width: 16}},
+	"bottom":        {width: 16, style: plain, right: true, lines: heightLines("bottom"), site: &seat{width: 16, rank: 4}},
+	"top":           {width: 16, style: plain, right: true, lines: heightLines("top"), site: &seat{width: 16, rank: 4}},
+	"from":          {width: 18, style: plain, lines: firstLine(fromLines), site: &seat{width: 16.5}},
+	"from_centre":   {width: 20, style: plain, right: true, lines: firstLine(distanceLines), site: &seat{width: 18.5, isUntitled: true}},
+	"from_edge":     {width: 20, style: plain, right: true, lines: firstLine(edgeLines), site: &seat{width: 18.5, rank: 5}},
 	"across":        {width: 18, style: plain, lines: secondLine(fromLines)},
 	"across_centre": {width: 20, style: plain, right: true, lines: secondLine(distanceLines)},
-	"assembly":      {title: words.New("site.box", "Box"), width: 12, style: plain, lines: boxLines},
+	"assembly":      {width: 12, style: plain, lines: boxLines, site: &seat{width: 9.5}},
 	"volume":        {width: 15, style: plain, right: true, lines: volumeLines("volume")},
-	"fill":          {width: 15, style: plain, right: true, lines: volumeLines("fill")},
-	"spare":         {width: 15, style: plain, right: true, lines: volumeLines("spare")},
-	"source":        {title: words.New("site.source", "Known by"), width: 15, style: fine, lines: sourceLines},
-	"circuit":       {width: 12, style: plain, lines: cellText("circuit")},
-	"controls":      {width: 24, style: plain, elastic: true, lines: cellText("controls")},
+	"fill":          {width: 15, style: plain, right: true, lines: volumeLines("fill"), site: &seat{width: 19.5, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
+	"spare":         {width: 15, style: plain, right: true, lines: volumeLines("spare"), site: &seat{width: 14, rank: 5}},
+	"source":        {width: 15, style: fine, lines: sourceLines, site: &seat{width: 12.5, rank: 1}},
+	"circuit":       {width: 12, style: plain, lines: cellText("circuit"), site: &seat{width: 9.5, rank: 1}},
+	"controls":      {width: 24, style: plain, elastic: true, lines: cellText("controls"), site: &seat{width: 23, rank: 3}},
 	"status":        {width: 16, style: plain, lines: cellText("status")},
 	"findings":      {width: 30, style: plain, elastic: true, lines: cellText("findings")},
 	"note":          {width: 26, style: plain, elastic: true, lines: cellText("note")},
+}
+
+// siteOrder is that of the columns of the site schedule.
+var siteOrder = []string{
+	"tag", "what", "face", "bottom", "centre", "top", "from_centre", "from", "assembly", "fill", "source", "circuit",
+	"controls", "from_edge", "spare", "gangs",
+}
+
+// siteColumns returns the columns of the site schedule in their order.
+func siteColumns() (all []column) {
+	for _, id := range siteOrder {
+		l := layouts[id]
+		c := column{id: id, title: table.BriefTitle(id), width: l.site.width, rank: l.site.rank, style: l.style, right: l.right, lines: l.lines}
+		if l.site.lines != nil {
+			c.lines = l.site.lines
+		}
+		if l.site.isUntitled {
+			c.title = words.Text{}
+		} else if !l.site.title.IsZero() {
+			c.title = l.site.title
+		}
+		all = append(all, c)
+	}
+	return append(all, markColumn)
 }
 
 // markColumn stands last whatever is chosen: the sign of the gravest finding.
@@ -72,11 +118,8 @@ func (e *WidthError) Error() string {
 // chosen returns the columns asked for, each as narrow as it may be.
 func (b *book) chosen() (all []column) {
 	for _, id := range b.o.Columns {
-		c := choosable[id]
-		c.id = id
-		if c.title.IsZero() {
-			c.title = table.ColumnTitle(id)
-		}
+		l := layouts[id]
+		c := column{id: id, title: table.BriefTitle(id), width: l.width, style: l.style, right: l.right, elastic: l.elastic, lines: l.lines}
 		// A title is never cut.
 		c.width = max(c.width, style{size: small, bold: true}.width(b.o.Voice.Say(c.title))+cellPad)
 		if c.right {

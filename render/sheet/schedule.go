@@ -11,8 +11,8 @@ import (
 	"studbay/render/table"
 )
 
-// column is one column of the schedule on a sheet. Its width is in millimetres; the
-// one with none takes what is left.
+// column is one column of the schedule as it stands on a sheet. Its width is in
+// millimetres; the one with none takes what is left.
 type column struct {
 	id    string
 	title words.Text
@@ -32,35 +32,13 @@ var (
 	fine   = style{size: small, muted: true}
 )
 
-// columns are those of the site schedule, short enough to hold a hammer beside; a wide
-// flow has more.
-var columns = []column{
-	{id: "tag", title: words.New("site.tag", "Tag"), width: 11, style: strong, lines: cellText("tag")},
-	{id: "what", title: words.New("site.what", "What"), style: plain, lines: cellText("what")},
-	{id: "on", title: words.New("site.on", "On"), width: 18.5, rank: 2, style: plain, lines: cellText("face")},
-	{id: "bottom", title: words.New("site.bottom", "Bottom"), width: 16, rank: 4, right: true, style: plain, lines: heightLines("bottom")},
-	{id: "centre", title: words.New("site.centre", "Centre"), width: 16, right: true, style: plain, lines: centreLines},
-	{id: "top", title: words.New("site.top", "Top"), width: 16, rank: 4, right: true, style: plain, lines: heightLines("top")},
-	{id: "distance", width: 18.5, right: true, style: plain, lines: distanceLines},
-	{id: "from", title: words.New("site.from", "From"), width: 16.5, style: plain, lines: fromLines},
-	{id: "box", title: words.New("site.box", "Box"), width: 9.5, style: plain, lines: boxLines},
-	{id: "fill", title: words.New("site.fill", "Fill / volume"), width: 19.5, right: true, style: plain, lines: fillLines},
-	{id: "source", title: words.New("site.source", "Known by"), width: 12.5, rank: 1, style: fine, lines: sourceLines},
-	{id: "circuit", title: words.New("site.circuit", "Circuit"), width: 9.5, rank: 1, style: plain, lines: cellText("circuit")},
-	{id: "controls", title: words.New("site.controls", "Controls"), width: 23, rank: 3, style: plain, lines: cellText("controls")},
-	{id: "edge", title: words.New("site.edge", "Near edge"), width: 18.5, rank: 5, right: true, style: plain, lines: edgeLines},
-	{id: "spare", title: words.New("site.spare", "Spare"), width: 14, rank: 5, right: true, style: plain, lines: volumeLines("spare")},
-	{id: "gangs", title: words.New("site.gangs", "Gangs"), width: 10, rank: 5, right: true, style: plain, lines: numberLines("gangs")},
-	{id: "mark", width: 3.2},
-}
-
 // leastWhat is how wide the column that takes the rest must stay.
 const leastWhat = 24.0
 
 // columnsFor returns the columns for a width: as many as leave room to say what it is,
 // up to a rank.
 func columnsFor(width float64, most int) (chosen []column) {
-	rest, rank := width-leastWhat, 0
+	columns, rest, rank := siteColumns(), width-leastWhat, 0
 	for want := 0; want <= most; want++ {
 		sum := 0.0
 		for _, c := range columns {
@@ -145,7 +123,7 @@ func heightLines(id string) func(*grid, table.Row) []string {
 func centreLines(g *grid, r table.Row) []string {
 	b := g.book()
 	c := b.schedule.Cell(r, "centre")
-	if c.Kind == table.Empty && (g.shows("on") || g.shows("face")) {
+	if c.Kind == table.Empty && g.shows("face") {
 		return nil
 	}
 	if c.Kind == table.Empty {

@@ -133,7 +133,7 @@ func TestChosenColumnsStandInOrder(t *testing.T) {
 		t.Error("a column may come twice")
 	}
 	for _, id := range table.ScheduleIDs() {
-		if choosable[id].lines == nil {
+		if layouts[id].lines == nil {
 			t.Errorf("column %s cannot be chosen", id)
 		}
 	}

@@ -15,36 +15,41 @@ import (
 	"studbay/plan/words"
 )
 
-// scheduleColumns are the columns of the schedule with what fills them.
+// scheduleColumns are the columns of the schedule with what fills them. Each medium
+// chooses among them; what it adds, such as widths on paper, it keeps by their IDs.
 var scheduleColumns = []struct {
 	Column
-	cell func(*entry) Cell
+	brief words.Text // the title where there is little room
+	cell  func(*entry) Cell
 }{
-	{Column{"tag", words.New("schedule.tag", "Tag"), Text}, func(e *entry) Cell { return TextOf(e.o.Tag) }},
-	{Column{"level", words.New("schedule.level", "Level"), Text}, func(e *entry) Cell { return TextOf(e.level.Name) }},
-	{Column{"room", words.New("schedule.room", "Room"), Text}, func(e *entry) Cell { return TextOf(e.roomName()) }},
-	{Column{"face", words.New("schedule.face", "On"), Text}, func(e *entry) Cell { return e.say(e.face()) }},
-	{Column{"what", words.New("schedule.what", "What"), Text}, func(e *entry) Cell { return e.say(What(e.o)) }},
-	{Column{"gangs", words.New("schedule.gangs", "Gangs"), Number}, (*entry).gangs},
-	{Column{"centre", words.New("schedule.centre", "Centre above finished floor"), Length}, func(e *entry) Cell { return e.height(0) }},
-	{Column{"bottom", words.New("schedule.bottom", "Bottom above finished floor"), Length}, func(e *entry) Cell { return e.height(-1) }},
-	{Column{"top", words.New("schedule.top", "Top above finished floor"), Length}, func(e *entry) Cell { return e.height(1) }},
-	{Column{"from", words.New("schedule.from", "From"), Text}, func(e *entry) Cell { return e.from(0, fromName) }},
-	{Column{"from_centre", words.New("schedule.from-centre", "To centre"), Length}, func(e *entry) Cell { return e.from(0, fromCentre) }},
-	{Column{"from_edge", words.New("schedule.from-edge", "To near edge"), Length}, func(e *entry) Cell { return e.from(0, fromEdge) }},
-	{Column{"across", words.New("schedule.across", "And from"), Text}, func(e *entry) Cell { return e.from(1, fromName) }},
-	{Column{"across_centre", words.New("schedule.across-centre", "And to centre"), Length}, func(e *entry) Cell { return e.from(1, fromCentre) }},
-	{Column{"assembly", words.New("schedule.assembly", "Assembly"), Text}, func(e *entry) Cell { return TextOf(AssemblyCode(e.o.Assembly)) }},
-	{Column{"volume", words.New("schedule.volume", "Volume"), Volume}, func(e *entry) Cell { return e.volume }},
-	{Column{"fill", words.New("schedule.fill", "Fill"), Volume}, func(e *entry) Cell { return e.fill }},
-	{Column{"spare", words.New("schedule.spare", "Spare"), Volume}, func(e *entry) Cell { return e.spare }},
-	{Column{"source", words.New("schedule.source", "Contents"), Text}, func(e *entry) Cell { return e.say(e.source) }},
-	{Column{"circuit", words.New("schedule.circuit", "Circuit"), Text}, (*entry).circuit},
-	{Column{"controls", words.New("schedule.controls", "Controls"), Text}, (*entry).controls},
-	{Column{"status", words.New("schedule.status", "Status"), Text}, func(e *entry) Cell { return e.say(e.o.Status.Text()) }},
-	{Column{"findings", words.New("schedule.findings", "Findings"), Text}, (*entry).findings},
-	{Column{"note", words.New("schedule.note", "Note"), Text}, func(e *entry) Cell { return TextOf(e.o.Note) }},
+	{Column{"tag", words.New("schedule.tag", "Tag"), Text}, same, func(e *entry) Cell { return TextOf(e.o.Tag) }},
+	{Column{"level", words.New("schedule.level", "Level"), Text}, same, func(e *entry) Cell { return TextOf(e.level.Name) }},
+	{Column{"room", words.New("schedule.room", "Room"), Text}, same, func(e *entry) Cell { return TextOf(e.roomName()) }},
+	{Column{"face", words.New("schedule.face", "On"), Text}, same, func(e *entry) Cell { return e.say(e.face()) }},
+	{Column{"what", words.New("schedule.what", "What"), Text}, same, func(e *entry) Cell { return e.say(What(e.o)) }},
+	{Column{"gangs", words.New("schedule.gangs", "Gangs"), Number}, same, (*entry).gangs},
+	{Column{"centre", words.New("schedule.centre", "Centre above finished floor"), Length}, words.New("site.centre", "Centre"), func(e *entry) Cell { return e.height(0) }},
+	{Column{"bottom", words.New("schedule.bottom", "Bottom above finished floor"), Length}, words.New("site.bottom", "Bottom"), func(e *entry) Cell { return e.height(-1) }},
+	{Column{"top", words.New("schedule.top", "Top above finished floor"), Length}, words.New("site.top", "Top"), func(e *entry) Cell { return e.height(1) }},
+	{Column{"from", words.New("schedule.from", "From"), Text}, same, func(e *entry) Cell { return e.from(0, fromName) }},
+	{Column{"from_centre", words.New("schedule.from-centre", "To centre"), Length}, same, func(e *entry) Cell { return e.from(0, fromCentre) }},
+	{Column{"from_edge", words.New("schedule.from-edge", "To near edge"), Length}, words.New("site.edge", "Near edge"), func(e *entry) Cell { return e.from(0, fromEdge) }},
+	{Column{"across", words.New("schedule.across", "And from"), Text}, same, func(e *entry) Cell { return e.from(1, fromName) }},
+	{Column{"across_centre", words.New("schedule.across-centre", "And to centre"), Length}, same, func(e *entry) Cell { return e.from(1, fromCentre) }},
+	{Column{"assembly", words.New("schedule.assembly", "Assembly"), Text}, words.New("site.box", "Box"), func(e *entry) Cell { return TextOf(AssemblyCode(e.o.Assembly)) }},
+	{Column{"volume", words.New("schedule.volume", "Volume"), Volume}, same, func(e *entry) Cell { return e.volume }},
+	{Column{"fill", words.New("schedule.fill", "Fill"), Volume}, same, func(e *entry) Cell { return e.fill }},
+	{Column{"spare", words.New("schedule.spare", "Spare"), Volume}, same, func(e *entry) Cell { return e.spare }},
+	{Column{"source", words.New("schedule.source", "Contents"), Text}, words.New("site.source", "Known by"), func(e *entry) Cell { return e.say(e.source) }},
+	{Column{"circuit", words.New("schedule.circuit", "Circuit"), Text}, same, (*entry).circuit},
+	{Column{"controls", words.New("schedule.controls", "Controls"), Text}, same, (*entry).controls},
+	{Column{"status", words.New("schedule.status", "Status"), Text}, same, func(e *entry) Cell { return e.say(e.o.Status.Text()) }},
+	{Column{"findings", words.New("schedule.findings", "Findings"), Text}, same, (*entry).findings},
+	{Column{"note", words.New("schedule.note", "Note"), Text}, same, func(e *entry) Cell { return TextOf(e.o.Note) }},
 }
+
+// same is the brief title of a column that has one title everywhere.
+var same words.Text
 
 // ScheduleIDs lists the IDs of the columns of the schedule in their order.
 func ScheduleIDs() []string { return headless().IDs() }
@@ -56,11 +61,16 @@ func CheckColumns(ids []string) error {
 	return err
 }
 
-// ColumnTitle returns the title of a column of the schedule, nothing for one it has not.
-func ColumnTitle(id string) words.Text {
-	t := headless()
-	if i := t.At(id); i >= 0 {
-		return t.Columns[i].Title
+// BriefTitle returns the title of a column of the schedule where there is little room,
+// nothing for one it has not.
+func BriefTitle(id string) words.Text {
+	for _, c := range scheduleColumns {
+		switch {
+		case c.ID == id && !c.brief.IsZero():
+			return c.brief
+		case c.ID == id:
+			return c.Title
+		}
 	}
 	return words.Text{}
 }
