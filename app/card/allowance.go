@@ -35,8 +35,8 @@ var classNames = [...]words.Text{
 	ofDevices:    words.New("gauge.devices", "yokes"),
 }
 
-// label says what a layer is in the picture: how many where a count tells something.
-func (l layer) label() words.Text {
+// label says what a band is in the picture: how many where a count tells something.
+func (l band) label() words.Text {
 	switch {
 	case l.class == ofDevices && l.count == 1:
 		return words.New("gauge.yoke", "1 yoke")
@@ -129,17 +129,17 @@ func firstText(t words.Text) (words.Text, bool) {
 	return inner, ok
 }
 
-// layer is what one class takes of a box.
-type layer struct {
+// band is what one class takes of a box.
+type band struct {
 	class  class
 	volume unit.Volume
 	count  int64
 }
 
-// layersOf adds up the lines by class, from the bottom of the box.
-func layersOf(lines []box.Line) (layers []layer) {
+// bandsOf adds up the lines by class, from the bottom of the box.
+func bandsOf(lines []box.Line) (bands []band) {
 	for k := ofConductors; k <= ofDevices; k++ {
-		sum := layer{class: k}
+		sum := band{class: k}
 		for _, l := range lines {
 			if phraseOf(l).class == k {
 				sum.volume += l.Volume
@@ -147,8 +147,8 @@ func layersOf(lines []box.Line) (layers []layer) {
 			}
 		}
 		if sum.volume > 0 {
-			layers = append(layers, sum)
+			bands = append(bands, sum)
 		}
 	}
-	return layers
+	return bands
 }

@@ -25,14 +25,6 @@ func (s subject[T]) now() (copied T) {
 // whole binds all of the thing.
 func (s subject[T]) whole() binding[T] { return binding[T]{s.now, s.put} }
 
-// change makes an edit of a changed copy. What it holds by reference is not its own:
-// do must clone before it writes there.
-func (s subject[T]) change(do func(*T)) error {
-	x := s.now()
-	do(&x)
-	return s.try(s.put(x))
-}
-
 // binding joins a value of the plan to a row of a card: how it is read, and the edit
 // that puts another in its place.
 type binding[V any] struct {

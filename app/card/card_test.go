@@ -13,10 +13,10 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // desktop is a window of a few lines for cards under test.
-
 type desktop struct {
 	t       *testing.T
 	history *plan.History
@@ -24,6 +24,7 @@ type desktop struct {
 	went    fill.Finding
 	chosen  []plan.ID
 	ran     string
+	voice   words.Voice
 }
 
 func (d *desktop) Do(e plan.Edit) error { d.edits++; return d.history.Do(e) }
@@ -47,7 +48,7 @@ func (d *desktop) context() Context {
 	if err != nil {
 		d.t.Fatal(err)
 	}
-	return Context{Window: d, Index: ix, Result: result, Width: 320}
+	return Context{Window: d, Index: ix, Result: result, Voice: d.voice, Width: 320}
 }
 
 const (
@@ -57,7 +58,6 @@ const (
 )
 
 // newDesktop begins with a den of 14 by 12 feet and a receptacle in its north face.
-
 func newDesktop(t *testing.T) *desktop {
 	t.Helper()
 	app := test.NewApp()
@@ -85,7 +85,6 @@ func (d *desktop) plug() *plan.Opening {
 }
 
 // fieldNamed finds a field in a card by its name.
-
 func fieldNamed(t *testing.T, c Card, name string) *look.Field {
 	t.Helper()
 	var found *look.Field
@@ -115,7 +114,6 @@ func choiceNamed(t *testing.T, c Card, name string) *look.Choice {
 }
 
 // walk visits everything, also what is folded away.
-
 func walk(o fyne.CanvasObject, visit func(fyne.CanvasObject)) {
 	visit(o)
 	switch w := o.(type) {
@@ -201,16 +199,6 @@ func TestWhatIsWrongStandsBesideItsField(t *testing.T) {
 	}
 }
 
-// contentsOf finds the lines of what is in the box: the first has the name, the last is
-
-// for more.
-
-// takeOption chooses an option that begins with a text.
-
-// TestABoxIsPutTogetherByHand: a 4 × 1-1/2 square of Table 314.16(A) holds 21.0 in³; a
-
-// ring without a mark adds nothing, one marked 3.5 its mark, 314.16(A).
-
 func TestACardOfWhatIsGoneAsksForAnother(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
@@ -261,12 +249,7 @@ func TestFindingsAreListedByRoomWorstFirst(t *testing.T) {
 	}
 }
 
-// TestEveryLineOfTheWorkingHasItsPhrase holds the short words of the sum to all lines
-
-// that box fill can write, in every edition.
-
 // pressNamed presses the button on a card that says a text.
-
 func pressNamed(t *testing.T, c Card, says string) {
 	t.Helper()
 	var found *look.Press
@@ -280,10 +263,6 @@ func pressNamed(t *testing.T, c Card, says string) {
 	}
 	test.Tap(found)
 }
-
-// TestCardsKeepToTheirColumn holds every card to its width at every scale of the
-
-// interface: what is wider is cut at the edge of the window.
 
 func TestTypingReplacesALineReachedByTheKeys(t *testing.T) {
 	d := newDesktop(t)

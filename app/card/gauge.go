@@ -15,7 +15,7 @@ const (
 	gaugeHeight = 152
 )
 
-// Gauge is the picture of what is in a box, to scale of volume: layers by kind of
+// Gauge is the picture of what is in a box, to scale of volume: bands by kind of
 // allowance, the brim as a dashed line, and what spills over it in plain sight.
 // Whether the box passes is decided in package fill, exactly; this only draws.
 type Gauge struct {
@@ -35,7 +35,7 @@ func (g *Gauge) draw(w, h float64, p *render.Theme) []scene.Item {
 	d := gaugeDrawing{gauge: g, theme: p, wide: w, high: h}
 	d.measure()
 	d.vessel()
-	d.layers()
+	d.bands()
 	d.brim()
 	return d.items
 }
@@ -81,11 +81,11 @@ func (d *gaugeDrawing) vessel() {
 		scene.Stroke{Path: path, Pen: scene.Pen{Width: t, Color: d.theme.Muted, Cap: scene.ButtCap, Join: scene.BevelJoin}})
 }
 
-// layers stacks what is in the box from its bottom; what is over the brim stands above
+// bands stacks what is in the box from its bottom; what is over the brim stands above
 // it in the colour of a stop.
-func (d *gaugeDrawing) layers() {
+func (d *gaugeDrawing) bands() {
 	foot := d.inside.Max.Y
-	for _, l := range layersOf(d.gauge.result.Lines) {
+	for _, l := range bandsOf(d.gauge.result.Lines) {
 		top := foot - float64(l.volume)*d.perVolume
 		body := scene.Rect{Min: scene.Point{X: d.inside.Min.X + 1, Y: top}, Max: scene.Point{X: d.inside.Max.X - 1, Y: foot - 1}}
 		if !body.IsEmpty() {
@@ -97,7 +97,7 @@ func (d *gaugeDrawing) layers() {
 	}
 }
 
-// spill hatches the part of a layer that is over the brim.
+// spill hatches the part of a band that is over the brim.
 func (d *gaugeDrawing) spill(body scene.Rect) {
 	over := body
 	over.Max.Y = min(over.Max.Y, d.inside.Min.Y)
@@ -115,9 +115,9 @@ func (d *gaugeDrawing) spill(body scene.Rect) {
 
 const gaugeText = 10.5
 
-// name writes what a layer is where there is room for it: in the part of the layer that
+// name writes what a band is where there is room for it: in the part of the band that
 // is under the brim, else in the part over it, so that the brim does not cross it.
-func (d *gaugeDrawing) name(l layer, body scene.Rect) {
+func (d *gaugeDrawing) name(l band, body scene.Rect) {
 	text := d.gauge.voice.Say(l.label())
 	place := body
 	if brim := d.inside.Min.Y; body.Min.Y < brim && body.Max.Y > brim {

@@ -1,7 +1,9 @@
 package card
 
 import (
-	"studbay/fill"
+	"cmp"
+
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -76,9 +78,11 @@ func restated[V any](s subject[plan.Opening], at func(*plan.Height) *V) binding[
 	return binding[V]{
 		read: of(height, at).read,
 		edit: func(v V) plan.Edit {
-			as := height.read()
-			*at(&as) = v
-			return height.edit(fill.HeightSaid(s.Index, s.now(), as.To, as.From))
+			o := s.now()
+			said := o.Height
+			*at(&said) = v
+			place, _ := s.Index.Place(o.At)
+			return height.edit(frame.Restated(&o, place.Room, said.To, said.From))
 		},
 	}
 }
@@ -96,6 +100,7 @@ func heightLineRow(s subject[plan.Opening]) row {
 
 func heightFloorRow(s subject[plan.Opening]) row {
 	floor := restated(s, func(h *plan.Height) *plan.Datum { return &h.From })
+	floor.read = func() plan.Datum { return cmp.Or(s.now().Height.From, plan.FinishedFloor) }
 	return choiceOf(s.Context, s.say("opening.datum", "Measured from"), floor, func(*Context) []option[plan.Datum] {
 		return []option[plan.Datum]{
 			{value: plan.FinishedFloor, text: words.New("datum.finished", "the finished floor")},
