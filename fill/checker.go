@@ -286,8 +286,8 @@ func planWideMayDiffer(old, now plan.Plan) bool {
 		return false
 	}
 	c := plan.Diff(old, now)
-	return c.Order || len(c.Levels) > 0 || len(c.Rooms) > 0 ||
-		anyCameOrWent(c.Openings) || anyCameOrWent(c.Breaks) || anyCameOrWent(c.Fixtures)
+	return c.Order || len(c.Levels) > 0 || len(plan.Changed[*plan.Room](c)) > 0 ||
+		anyCameOrWent(plan.Changed[*plan.Opening](c)) || anyCameOrWent(plan.Changed[*plan.Break](c)) || anyCameOrWent(plan.Changed[*plan.Fixture](c))
 }
 
 func anyCameOrWent[T plan.Noun](changes []plan.OnLevel[T]) bool {

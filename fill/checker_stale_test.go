@@ -108,13 +108,13 @@ func TestFindingsFollowEveryEdit(t *testing.T) {
 	w.do("a room on it", plan.AddRoom{Level: upper, Room: loft})
 
 	o := w.opening(living)
-	w.do("a decision about an opening", plan.AddDecision{Decision: plan.Decision{ID: ids.New(plan.KindDecision), Question: "How high?", About: []plan.ID{o.ID}}})
+	w.do("a decision about an opening", plan.Add{Thing: &plan.Decision{ID: ids.New(plan.KindDecision), Question: "How high?", About: []plan.ID{o.ID}}})
 	decision := slices.Collect(w.p.Decisions.All())[0]
 	w.do("the opening goes to another room", plan.MoveOpening{ID: o.ID, To: plan.OnFace(bedroom.Sides[1].ID, unit.Foot)})
 	w.do("and to another level", plan.MoveOpening{ID: o.ID, To: plan.OnFace(loft.Sides[1].ID, unit.Foot)})
-	w.do("a waiver of the decision", plan.AddWaiver{Waiver: plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "open-decision", About: decision.ID, Reason: "later"}})
-	w.do("and none", plan.RemoveWaiver{ID: slices.Collect(w.p.Waivers.All())[0].ID})
-	w.do("a decision about a side", plan.ChangeDecision{Decision: plan.Decision{ID: decision.ID, Question: "Tile?", About: []plan.ID{living.Sides[0].ID}}})
+	w.do("a waiver of the decision", plan.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "open-decision", About: decision.ID, Reason: "later"}})
+	w.do("and none", plan.Remove{Things: []plan.ID{slices.Collect(w.p.Waivers.All())[0].ID}})
+	w.do("a decision about a side", plan.Change{Thing: &plan.Decision{ID: decision.ID, Question: "Tile?", About: []plan.ID{living.Sides[0].ID}}})
 
 	counter := plan.Fixture{ID: ids.New(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(living.Sides[1].ID, unit.Foot), Width: 3 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
 	w.do("a counter", plan.AddFixture{Fixture: counter})
@@ -126,7 +126,7 @@ func TestFindingsFollowEveryEdit(t *testing.T) {
 	w.do("and back", plan.MoveFixture{ID: counter.ID, To: plan.OnFace(living.Sides[1].ID, unit.Foot)})
 
 	w.do("a side is split", plan.SplitSide{Side: bedroom.Sides[1].ID, At: 5 * unit.Foot, NewID: ids.New(plan.KindSide)})
-	w.do("a side is waived", plan.AddWaiver{Waiver: plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "wall-reach", About: loft.Sides[0].ID, Reason: "a bed stands there"}})
+	w.do("a side is waived", plan.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "wall-reach", About: loft.Sides[0].ID, Reason: "a bed stands there"}})
 	w.do("the waived side is split", plan.SplitSide{Side: loft.Sides[0].ID, At: 7 * unit.Foot, NewID: ids.New(plan.KindSide)})
 	w.do("a wall becomes glass", plan.ChangeSide{Side: plan.Side{ID: kitchen.Sides[0].ID, Start: kitchen.Sides[0].Start, Kind: plan.SideGlass}})
 	w.do("a door behind another room's wall is wider", wider(w.p, living))
@@ -134,23 +134,23 @@ func TestFindingsFollowEveryEdit(t *testing.T) {
 	w.do("and back", plan.MoveRoom{ID: bedroom.ID, By: geom.Point{Y: -40 * unit.Foot}})
 
 	a, b := w.opening(living), w.opening(kitchen)
-	w.do("a cable between rooms", plan.AddCable{Cable: plan.Cable{ID: "cabcdefgh", From: a.ID, To: b.ID, Size: 10, Wires: 3, Ground: true}})
-	w.do("it ends elsewhere", plan.ChangeCable{Cable: plan.Cable{ID: "cabcdefgh", From: a.ID, To: w.opening(bedroom).ID, Size: 10, Wires: 3}})
-	w.do("it is gone", plan.RemoveCable{ID: "cabcdefgh"})
+	w.do("a cable between rooms", plan.Add{Thing: &plan.Cable{ID: "cabcdefgh", From: a.ID, To: b.ID, Size: 10, Wires: 3, Ground: true}})
+	w.do("it ends elsewhere", plan.Change{Thing: &plan.Cable{ID: "cabcdefgh", From: a.ID, To: w.opening(bedroom).ID, Size: 10, Wires: 3}})
+	w.do("it is gone", plan.Remove{Things: []plan.ID{"cabcdefgh"}})
 	for c := range w.p.Circuits.All() {
 		larger := *c
 		larger.Amps = 20
-		w.do("a circuit is larger", plan.ChangeCircuit{Circuit: larger})
-		w.do("a circuit is gone", plan.RemoveCircuit{ID: c.ID, Cascade: true})
+		w.do("a circuit is larger", plan.Change{Thing: &larger})
+		w.do("a circuit is gone", plan.Remove{Things: []plan.ID{c.ID}, Cascade: true})
 		break
 	}
 
 	h := *w.p.Header
 	h.Edition = "2017"
 	w.do("another edition", plan.ChangeHeader{Header: h})
-	w.do("an amendment", plan.AddAmendment{Amendment: plan.Amendment{ID: ids.New(plan.KindAmendment), Figure: "wall-reach", Value: "48", Reason: "town"}})
-	w.do("a rule is off", plan.AddAmendment{Amendment: plan.Amendment{ID: ids.New(plan.KindAmendment), Rule: "box-fill", Reason: "town"}})
-	w.do("the level goes", plan.RemoveLevel{ID: upper, Cascade: true})
+	w.do("an amendment", plan.Add{Thing: &plan.Amendment{ID: ids.New(plan.KindAmendment), Figure: "wall-reach", Value: "48", Reason: "town"}})
+	w.do("a rule is off", plan.Add{Thing: &plan.Amendment{ID: ids.New(plan.KindAmendment), Rule: "box-fill", Reason: "town"}})
+	w.do("the level goes", plan.Remove{Things: []plan.ID{upper}, Cascade: true})
 }
 
 // wider returns an edit that widens a door of a room, which cuts the room behind too.
@@ -180,7 +180,7 @@ func TestARoomOnAnotherLevel(t *testing.T) {
 func TestDecisionsAreReadWhenTheyMayDiffer(t *testing.T) {
 	w := newWalk(t, plantest.House(3, 40))
 	o := w.opening(w.room(plan.UseLiving))
-	w.do("a decision", plan.AddDecision{Decision: plan.Decision{ID: "dabcdefgh", Question: "How high?", About: []plan.ID{o.ID}}})
+	w.do("a decision", plan.Add{Thing: &plan.Decision{ID: "dabcdefgh", Question: "How high?", About: []plan.ID{o.ID}}})
 	f := w.r.Of("plan")
 	if len(f) != 1 || f[0].Opening != o.ID || f[0].Level != w.p.Levels[0].ID || f[0].Why.String() != "One thing in the plan hangs on it." {
 		t.Fatalf("%+v", f)

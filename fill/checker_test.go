@@ -138,7 +138,7 @@ func TestWaiversAndAmendments(t *testing.T) {
 	f := r.All()[i]
 	before := r.Tally()
 
-	p, err = plan.AddWaiver{Waiver: plan.Waiver{ID: "w22222222", Rule: f.Rule, About: f.About, Reason: "agreed on site"}}.Apply(p)
+	p, err = plan.Add{Thing: &plan.Waiver{ID: "w22222222", Rule: f.Rule, About: f.About, Reason: "agreed on site"}}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -147,7 +147,7 @@ func TestWaiversAndAmendments(t *testing.T) {
 		t.Errorf("waived: %+v, before %+v, %v", after, before, err)
 	}
 
-	p, err = plan.AddAmendment{Amendment: plan.Amendment{ID: "a22222222", Rule: "wall-reach", Reason: "not adopted here"}}.Apply(p)
+	p, err = plan.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "wall-reach", Reason: "not adopted here"}}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}

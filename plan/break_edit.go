@@ -6,18 +6,11 @@ import "studbay/plan/words"
 type AddBreak struct{ Break Break }
 
 // Name returns "Add door" or what else the break is.
-func (e AddBreak) Name() words.Text {
-	return words.New("edit.break.add", "Add {0}", e.Break.Kind.Text())
-}
+func (e AddBreak) Name() words.Text { return Add{Thing: &e.Break}.Name() }
 
 // Apply fails with ErrTaken where the ID is in use, and with ErrNoRoom where the break
 // does not fit its side, is higher than the ceiling or overlaps another break.
-func (e AddBreak) Apply(p Plan) (Plan, error) {
-	if err := p.fresh(e.Break.ID, KindBreak); err != nil {
-		return Plan{}, err
-	}
-	return p.withBreak(e.Break)
-}
+func (e AddBreak) Apply(p Plan) (Plan, error) { return Add{Thing: &e.Break}.Apply(p) }
 
 // MoveBreak puts a break elsewhere.
 type MoveBreak struct {
@@ -40,44 +33,21 @@ func (e MoveBreak) Apply(p Plan) (Plan, error) {
 	}
 	b := *was
 	b.At = e.To
-	return p.withBreak(b)
+	return p.withBreak(&b)
 }
 
 // ChangeBreak sets all of a break.
 type ChangeBreak struct{ Break Break }
 
 // Name returns "Change door" or what else the break is.
-func (e ChangeBreak) Name() words.Text {
-	return words.New("edit.break.change", "Change {0}", e.Break.Kind.Text())
-}
+func (e ChangeBreak) Name() words.Text { return Change{Thing: &e.Break}.Name() }
 
 // Apply fails with ErrGone where the break is not in the plan, and with ErrNoRoom as
 // AddBreak does.
-func (e ChangeBreak) Apply(p Plan) (Plan, error) {
-	if was, _ := p.Break(e.Break.ID); was == nil {
-		return Plan{}, gone(theBreak)
-	}
-	return p.withBreak(e.Break)
-}
-
-// RemoveBreak takes a break out.
-type RemoveBreak struct{ ID ID }
-
-// Name returns "Remove door or window".
-func (RemoveBreak) Name() words.Text {
-	return words.New("edit.break.remove", "Remove door or window")
-}
-
-// Apply fails with ErrGone where the break is not in the plan.
-func (e RemoveBreak) Apply(p Plan) (Plan, error) {
-	if was, _ := p.Break(e.ID); was == nil {
-		return Plan{}, gone(theBreak)
-	}
-	return p.without(doomed{e.ID: true}), nil
-}
+func (e ChangeBreak) Apply(p Plan) (Plan, error) { return Change{&e.Break}.Apply(p) }
 
 // withBreak returns the plan with the break where its anchor says.
-func (p Plan) withBreak(b Break) (Plan, error) {
+func (p Plan) withBreak(b *Break) (Plan, error) {
 	l, err := p.home(b.At, b.called())
 	if err != nil {
 		return Plan{}, err
@@ -85,9 +55,9 @@ func (p Plan) withBreak(b Break) (Plan, error) {
 	if _, from := p.Break(b.ID); from != nil && from != l {
 		p = p.on(from, func(l *Level) { l.Breaks = l.Breaks.Without(b.ID) })
 	}
-	p = p.on(l, func(l *Level) { l.Breaks = l.Breaks.With(&b) })
+	p = p.on(l, func(l *Level) { l.Breaks = l.Breaks.With(b) })
 	now := p.Level(l.ID)
-	if err := (site{level: now}).checkBreak(&b); err != nil {
+	if err := (site{level: now}).checkBreak(b); err != nil {
 		return Plan{}, err
 	}
 	if err := checkApart(breaksOn(now, b.At.Host)); err != nil {

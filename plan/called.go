@@ -65,4 +65,5 @@ var (
 	theDecision  = words.New("the.decision", "the decision")
 	theWaiver    = words.New("the.waiver", "the waiver")
 	theAmendment = words.New("the.amendment", "the amendment")
+	theThing     = words.New("the.thing", "the thing")
 )

@@ -41,7 +41,7 @@ func (c *checker) check() error {
 			return err
 		}
 	}
-	return c.wide()
+	return c.things(holder{&c.plan, nil}, "", site{})
 }
 
 func fault(path string, id ID, err error) error {
@@ -51,76 +51,54 @@ func fault(path string, id ID, err error) error {
 	return &Fault{path, id, err}
 }
 
-// collect gathers the IDs of all nouns and reports one that stands twice.
+// collect gathers the IDs of all things and reports one that stands twice.
 func (c *checker) collect() error {
 	if len(c.plan.Levels) > maxLevels {
 		return fault("/levels", "", refuse(nil, "levels-many", "the plan has more than {0} levels", maxLevels))
 	}
-	p := c.plan
-	if err := gather(c, "/circuits", p.Circuits); err != nil {
+	if err := c.gather(holder{&c.plan, nil}, ""); err != nil {
 		return err
 	}
-	if err := gather(c, "/cables", p.Cables); err != nil {
-		return err
-	}
-	if err := gather(c, "/controls", p.Controls); err != nil {
-		return err
-	}
-	if err := gather(c, "/decisions", p.Decisions); err != nil {
-		return err
-	}
-	if err := gather(c, "/waivers", p.Waivers); err != nil {
-		return err
-	}
-	if err := gather(c, "/amendments", p.Amendments); err != nil {
-		return err
-	}
-	for i, l := range p.Levels {
-		if err := c.collectLevel(fmt.Sprintf("/levels/%d", i), l); err != nil {
+	for i, l := range c.plan.Levels {
+		path := fmt.Sprintf("/levels/%d", i)
+		if l == nil {
+			return fault(path, "", refuse(nil, "null", "a level is empty"))
+		}
+		if err := c.once(path, l.ID); err != nil {
+			return err
+		}
+		if err := c.gather(holder{&c.plan, l}, path); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func (c *checker) collectLevel(path string, l *Level) error {
-	if l == nil {
-		return fault(path, "", refuse(nil, "null", "a level is empty"))
-	}
-	if err := c.once(path, l.ID); err != nil {
-		return err
-	}
-	if err := gather(c, path+"/rooms", l.Rooms); err != nil {
-		return err
-	}
-	if err := gather(c, path+"/breaks", l.Breaks); err != nil {
-		return err
-	}
-	if err := gather(c, path+"/fixtures", l.Fixtures); err != nil {
-		return err
-	}
-	if err := gather(c, path+"/openings", l.Openings); err != nil {
-		return err
-	}
-	i := 0
-	for r := range l.Rooms.All() {
-		for j, s := range r.Sides {
-			if s == nil {
-				continue // checkOutline's to refuse
-			}
-			if err := c.once(fmt.Sprintf("%s/rooms/%d/sides/%d", path, i, j), s.ID); err != nil {
-				return err
-			}
+func (c *checker) gather(h holder, path string) error {
+	for _, k := range kinds() {
+		if err := k.gather(c, h, path); err != nil {
+			return err
 		}
-		i++
 	}
 	return nil
 }
 
-func gather[T Noun](c *checker, path string, set Set[T]) error {
+func (r *row[N, P]) gather(c *checker, h holder, path string) (err error) {
+	set := r.in(h)
+	if set == nil {
+		return nil
+	}
 	i := 0
 	for noun := range set.All() {
-		if err := c.once(fmt.Sprintf("%s/%d", path, i), noun.Key()); err != nil {
+		place := fmt.Sprintf("%s%s/%d", path, r.path, i)
+		if err = c.once(place, noun.Key()); err == nil && r.parts != nil {
+			r.parts(noun, func(part string, id ID) {
+				if err == nil {
+					err = c.once(place+part, id)
+				}
+			})
+		}
+		if err != nil {
 			return err
 		}
 		i++
@@ -154,62 +132,57 @@ func (c *checker) level(path string, l *Level) error {
 	if err := checkLevel(l); err != nil {
 		return fault(path, l.ID, err)
 	}
-	if err := each(path+"/rooms", l.Rooms, checkRoom); err != nil {
-		return err
-	}
-	s := surveyed(l)
-	if err := each(path+"/fixtures", l.Fixtures, s.checkFixture); err != nil {
-		return err
-	}
-	if err := each(path+"/breaks", l.Breaks, s.checkBreak); err != nil {
-		return err
-	}
-	if err := c.apart(path, l); err != nil {
-		return err
-	}
-	return each(path+"/openings", l.Openings, func(o *Opening) error {
-		if c.tags[o.Tag] {
-			return tagTaken(o.Tag)
-		}
-		c.tags[o.Tag] = true
-		if err := s.checkOpening(o); err != nil {
-			return err
-		}
-		return c.plan.checkOnCircuit(o.Circuit, o.called())
-	})
+	return c.things(holder{&c.plan, l}, path, surveyed(l))
 }
 
-// apart checks that no two breaks of one side overlap.
-func (c *checker) apart(path string, l *Level) error {
+// things checks all that a holder has, kind by kind.
+func (c *checker) things(h holder, path string, s site) error {
+	a := around{s, c.plan, func(id ID) bool { return c.ids[id] }}
+	for _, k := range kinds() {
+		if err := k.checkAll(c, h, path, a); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (r *row[N, P]) checkAll(c *checker, h holder, path string, a around) error {
+	set := r.in(h)
+	if set == nil {
+		return nil
+	}
+	err := each(path+r.path, *set, func(noun P) error {
+		if err := c.tag(r.tagOf(noun)); err != nil {
+			return err
+		}
+		return r.check(noun, a)
+	})
+	if err != nil || r.together == nil {
+		return err
+	}
+	return r.together(path+r.path, h.level)
+}
+
+// tag reports a tag that another thing has.
+func (c *checker) tag(tag string) error {
+	if tag != "" && c.tags[tag] {
+		return tagTaken(tag)
+	}
+	c.tags[tag] = true
+	return nil
+}
+
+// allApart checks that no two breaks of one side overlap.
+func allApart(path string, l *Level) error {
 	on := make(map[ID][]*Break)
 	for b := range l.Breaks.All() {
 		on[b.At.Host] = append(on[b.At.Host], b)
 	}
-	return each(path+"/breaks", l.Breaks, func(b *Break) error {
+	return each(path, l.Breaks, func(b *Break) error {
 		list := on[b.At.Host]
 		on[b.At.Host] = nil
 		return checkApart(list)
 	})
-}
-
-func (c *checker) wide() error {
-	p, has := c.plan, func(id ID) bool { return c.ids[id] }
-	if err := each("/circuits", p.Circuits, p.checkCircuit); err != nil {
-		return err
-	}
-	if err := each("/cables", p.Cables, p.checkCable); err != nil {
-		return err
-	}
-	if err := each("/controls", p.Controls, p.checkControl); err != nil {
-		return err
-	}
-	if err := each("/decisions", p.Decisions, func(d *Decision) error { return checkDecision(d, has) }); err != nil {
-		return err
-	}
-	if err := each("/waivers", p.Waivers, func(w *Waiver) error { return checkWaiver(w, has) }); err != nil {
-		return err
-	}
-	return each("/amendments", p.Amendments, checkAmendment)
 }
 
 // breaksOn returns the breaks of one side.

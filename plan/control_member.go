@@ -15,7 +15,7 @@ type JoinControl struct {
 }
 
 // Name returns "Change control".
-func (JoinControl) Name() words.Text { return ChangeControl{}.Name() }
+func (JoinControl) Name() words.Text { return Change{&Control{}}.Name() }
 
 // Apply fails with ErrGone where the control or the opening is not in the plan. An
 // opening that is in the control already stays where it is.
@@ -33,7 +33,7 @@ func (e JoinControl) Apply(p Plan) (Plan, error) {
 		return p, nil
 	}
 	*list = append(slices.Clone(*list), e.Opening)
-	return p.withControl(c)
+	return Change{&c}.Apply(p)
 }
 
 // LeaveControl takes an opening out of a control. With the last that is in it the control
@@ -44,7 +44,7 @@ type LeaveControl struct {
 }
 
 // Name returns "Change control".
-func (LeaveControl) Name() words.Text { return ChangeControl{}.Name() }
+func (LeaveControl) Name() words.Text { return Change{&Control{}}.Name() }
 
 // Apply fails with ErrGone where the control is not in the plan. An opening that is not
 // in the control changes nothing.
@@ -61,7 +61,7 @@ func (e LeaveControl) Apply(p Plan) (Plan, error) {
 	c.Switches = slices.DeleteFunc(slices.Clone(c.Switches), is)
 	c.Loads = slices.DeleteFunc(slices.Clone(c.Loads), is)
 	if len(c.Switches)+len(c.Loads) == 0 {
-		return RemoveControl{ID: e.ID}.Apply(p)
+		return Remove{Things: []ID{e.ID}}.Apply(p)
 	}
-	return p.withControl(c)
+	return Change{&c}.Apply(p)
 }

@@ -24,7 +24,7 @@ func (e SettleDecision) Apply(p Plan) (Plan, error) {
 	if !ok {
 		return Plan{}, gone(theDecision)
 	}
-	edits := []Edit{RemoveDecision{ID: e.ID}}
+	edits := []Edit{Remove{Things: []ID{e.ID}}}
 	var done []ID
 	for _, id := range x.About {
 		noted := e.noted(p, id, &done)

@@ -2,90 +2,117 @@ package plan
 
 import "slices"
 
-// Changes is what differs between two plans, noun by noun. A noun that went to
-// another level is removed from one and added to the other.
+// Changes is what differs between two plans, noun by noun; Changed gives the nouns of
+// one kind. A noun that went to another level is removed from one and added to the other.
 type Changes struct {
-	Header     bool             // the header differs
-	Order      bool             // levels were added, removed or reordered
-	Levels     []Change[*Level] // whose own fields differ, added or removed
-	Rooms      []OnLevel[*Room]
-	Breaks     []OnLevel[*Break]
-	Fixtures   []OnLevel[*Fixture]
-	Openings   []OnLevel[*Opening]
-	Circuits   []Change[*Circuit]
-	Cables     []Change[*Cable]
-	Controls   []Change[*Control]
-	Decisions  []Change[*Decision]
-	Waivers    []Change[*Waiver]
-	Amendments []Change[*Amendment]
+	Header bool                // the header differs
+	Order  bool                // levels were added, removed or reordered
+	Levels []Differing[*Level] // whose own fields differ, added or removed
+	kinds  []changesOfKind     // as the table of kinds
 }
 
-// OnLevel is a change of a noun on one level.
+// OnLevel is a change of a noun on one level; Level is empty for what is on none.
 type OnLevel[T Noun] struct {
 	Level ID
-	Change[T]
+	Differing[T]
+}
+
+// changesOfKind is a []OnLevel of the noun of one kind, and how many they are.
+type changesOfKind struct {
+	list any
+	n    int
+}
+
+// Changed returns the changes of one kind of noun, level by level, in the order of IDs.
+func Changed[T Noun](c Changes) []OnLevel[T] {
+	for _, k := range c.kinds {
+		if list, ok := k.list.([]OnLevel[T]); ok {
+			return list
+		}
+	}
+	return nil
+}
+
+// IsEmpty reports whether nothing differs.
+func (c Changes) IsEmpty() bool {
+	return !c.Header && !c.Order && len(c.Levels) == 0 &&
+		!slices.ContainsFunc(c.kinds, func(k changesOfKind) bool { return k.n > 0 })
 }
 
 // Diff returns what differs between two plans. What both share is not visited.
 func Diff(old, now Plan) (c Changes) {
 	c.Header = old.Header != now.Header
-	c.diffLevels(old.Levels, now.Levels)
-	c.Circuits = old.Circuits.Diff(now.Circuits)
-	c.Cables = old.Cables.Diff(now.Cables)
-	c.Controls = old.Controls.Diff(now.Controls)
-	c.Decisions = old.Decisions.Diff(now.Decisions)
-	c.Waivers = old.Waivers.Diff(now.Waivers)
-	c.Amendments = old.Amendments.Diff(now.Amendments)
+	pairs := append(c.pairLevels(old.Levels, now.Levels), pair{"", holder{&old, nil}, holder{&now, nil}})
+	table := kinds()
+	c.kinds = make([]changesOfKind, len(table))
+	for i, k := range table {
+		c.kinds[i] = k.diff(pairs)
+	}
 	return c
 }
 
-func (c *Changes) diffLevels(old, now []*Level) {
+// pair is one holder of sets before and after.
+type pair struct {
+	level    ID
+	old, now holder
+}
+
+// pairLevels notes how the levels themselves differ and returns those that do, each
+// beside itself; one that came or went, beside an empty one.
+func (c *Changes) pairLevels(old, now []*Level) (pairs []pair) {
 	find := func(list []*Level, id ID) *Level { return Plan{Levels: list}.Level(id) }
+	add := func(a, b *Level) {
+		if a != b {
+			pairs = append(pairs, c.pairLevel(a, b))
+		}
+	}
 	for i, l := range old {
 		if i >= len(now) || now[i].ID != l.ID {
 			c.Order = true
 		}
-		c.diffLevel(l, find(now, l.ID))
+		add(l, find(now, l.ID))
 	}
 	for i, l := range now {
 		if i >= len(old) || old[i].ID != l.ID {
 			c.Order = true
 		}
 		if find(old, l.ID) == nil {
-			c.diffLevel(nil, l)
+			add(nil, l)
 		}
 	}
+	return pairs
 }
 
-func (c *Changes) diffLevel(old, now *Level) {
-	if old == now {
-		return
-	}
-	var empty Level
-	a, b, id := old, now, ID("")
-	if a == nil {
-		a, id = &empty, b.ID
-	}
-	if b == nil {
-		b, id = &empty, a.ID
-	}
-	if old != nil && now != nil {
-		id = now.ID
+func (c *Changes) pairLevel(old, now *Level) pair {
+	a, b := old, now
+	switch {
+	case a == nil:
+		a = &Level{ID: b.ID}
+	case b == nil:
+		b = &Level{ID: a.ID}
 	}
 	if old == nil || now == nil || !sameOwnFields(a, b) {
-		c.Levels = append(c.Levels, Change[*Level]{old, now})
+		c.Levels = append(c.Levels, Differing[*Level]{old, now})
 	}
-	c.Rooms = append(c.Rooms, onLevel(id, a.Rooms.Diff(b.Rooms))...)
-	c.Breaks = append(c.Breaks, onLevel(id, a.Breaks.Diff(b.Breaks))...)
-	c.Fixtures = append(c.Fixtures, onLevel(id, a.Fixtures.Diff(b.Fixtures))...)
-	c.Openings = append(c.Openings, onLevel(id, a.Openings.Diff(b.Openings))...)
+	return pair{b.ID, holder{nil, a}, holder{nil, b}}
 }
 
 func sameOwnFields(a, b *Level) bool {
 	return a.Name == b.Name && a.Elevation == b.Elevation && slices.Equal(a.Extra, b.Extra)
 }
 
-func onLevel[T Noun](level ID, changes []Change[T]) []OnLevel[T] {
+// diff returns the changes of one kind.
+func (r *row[N, P]) diff(pairs []pair) changesOfKind {
+	var all []OnLevel[P]
+	for _, p := range pairs {
+		if old := r.in(p.old); old != nil {
+			all = append(all, onLevel(p.level, old.Diff(*r.in(p.now)))...)
+		}
+	}
+	return changesOfKind{all, len(all)}
+}
+
+func onLevel[T Noun](level ID, changes []Differing[T]) []OnLevel[T] {
 	if len(changes) == 0 {
 		return nil
 	}
@@ -94,11 +121,4 @@ func onLevel[T Noun](level ID, changes []Change[T]) []OnLevel[T] {
 		out = append(out, OnLevel[T]{level, c})
 	}
 	return out
-}
-
-// IsEmpty reports whether nothing differs.
-func (c Changes) IsEmpty() bool {
-	return !c.Header && !c.Order && len(c.Levels)+len(c.Rooms)+len(c.Breaks)+len(c.Fixtures)+
-		len(c.Openings)+len(c.Circuits)+len(c.Cables)+len(c.Controls)+len(c.Decisions)+
-		len(c.Waivers)+len(c.Amendments) == 0
 }

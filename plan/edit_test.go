@@ -15,17 +15,17 @@ import (
 func TestRemovingWhatThingsHangOn(t *testing.T) {
 	p := shed(t)
 	all := []plan.ID{n1, n2, lamp, front, door, window, bench, sink, panel}
-	refused(t, p, plan.RemoveRoom{ID: shedRoom}, plan.ErrInUse, all...)
-	refused(t, p, plan.RemoveLevel{ID: ground}, plan.ErrInUse, shedRoom)
-	refused(t, p, plan.RemoveFixture{ID: bench}, plan.ErrInUse, sink, front)
-	refused(t, p, plan.RemoveFixture{ID: panel}, plan.ErrInUse, circuit, feed)
-	refused(t, p, plan.RemoveCircuit{ID: circuit}, plan.ErrInUse, feed, run)
+	refused(t, p, plan.Remove{Things: []plan.ID{shedRoom}}, plan.ErrInUse, all...)
+	refused(t, p, plan.Remove{Things: []plan.ID{ground}}, plan.ErrInUse, shedRoom)
+	refused(t, p, plan.Remove{Things: []plan.ID{bench}}, plan.ErrInUse, sink, front)
+	refused(t, p, plan.Remove{Things: []plan.ID{panel}}, plan.ErrInUse, circuit, feed)
+	refused(t, p, plan.Remove{Things: []plan.ID{circuit}}, plan.ErrInUse, feed, run)
 
 	// A tap on the sink on the bench, whose ID comes before both.
 	tap := plan.Fixture{ID: "faaaaaaaa", Kind: "tap", At: plan.Anchor{Host: sink, Part: plan.PartTop}, Width: in}
-	refused(t, after(t, p, plan.AddFixture{Fixture: tap}), plan.RemoveFixture{ID: bench}, plan.ErrInUse, sink, front, tap.ID)
+	refused(t, after(t, p, plan.AddFixture{Fixture: tap}), plan.Remove{Things: []plan.ID{bench}}, plan.ErrInUse, sink, front, tap.ID)
 
-	_, err := plan.RemoveRoom{ID: shedRoom}.Apply(p)
+	_, err := plan.Remove{Things: []plan.ID{shedRoom}}.Apply(p)
 	if got := err.Error(); !strings.Contains(got, "opening S1, opening S2") || !strings.Contains(got, "and 5 more") {
 		t.Errorf("the refusal reads %q", got)
 	}
@@ -36,8 +36,8 @@ func TestCascadesLeaveNothingBehind(t *testing.T) {
 		name string
 		edit plan.Edit
 	}{
-		{"room", plan.RemoveRoom{ID: shedRoom, Cascade: true}},
-		{"level", plan.RemoveLevel{ID: ground, Cascade: true}},
+		{"room", plan.Remove{Things: []plan.ID{shedRoom}, Cascade: true}},
+		{"level", plan.Remove{Things: []plan.ID{ground}, Cascade: true}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			p := after(t, shed(t), tt.edit)
@@ -52,11 +52,11 @@ func TestCascadesLeaveNothingBehind(t *testing.T) {
 			}
 		})
 	}
-	p := after(t, shed(t), plan.RemoveFixture{ID: bench, Cascade: true})
+	p := after(t, shed(t), plan.Remove{Things: []plan.ID{bench}, Cascade: true})
 	if o, _ := p.Opening(front); o != nil {
 		t.Error("the opening in the bench is still there")
 	}
-	p = after(t, shed(t), plan.RemoveCircuit{ID: circuit, Cascade: true})
+	p = after(t, shed(t), plan.Remove{Things: []plan.ID{circuit}, Cascade: true})
 	if c, _ := p.Cables.Get(run); c == nil || c.Circuit != "" {
 		t.Errorf("the cable is %+v, want one on no circuit", c)
 	}
@@ -215,7 +215,7 @@ func TestThingsMoveToAnotherLevel(t *testing.T) {
 func TestStepsAreAllOrNothing(t *testing.T) {
 	p := shed(t)
 	label := words.New("test.both", "Both")
-	e := plan.Steps{Label: label, Edits: []plan.Edit{plan.SetUnits{Units: plan.UnitsMetric}, plan.RemoveOpening{ID: "ozzzzzzzz"}}}
+	e := plan.Steps{Label: label, Edits: []plan.Edit{plan.SetUnits{Units: plan.UnitsMetric}, plan.Remove{Things: []plan.ID{"ozzzzzzzz"}}}}
 	refused(t, p, e, plan.ErrGone)
 	e.Edits = e.Edits[:1]
 	if got := after(t, p, e); got.Header.Units != plan.UnitsMetric || e.Name().String() != "Both" {
@@ -224,7 +224,7 @@ func TestStepsAreAllOrNothing(t *testing.T) {
 }
 
 func TestHeaderKeepsWhatTheUserDoesNotSee(t *testing.T) {
-	p := after(t, shed(t), plan.RemoveOpening{ID: front})
+	p := after(t, shed(t), plan.Remove{Things: []plan.ID{front}})
 	p = after(t, p, plan.ChangeHeader{Header: plan.Header{Title: "Boat shed", Units: plan.UnitsMetric, Edition: "2020", North: 90}})
 	if p.Header.Title != "Boat shed" || p.Header.NextTag["S"] != 5 {
 		t.Errorf("the header is %+v", p.Header)

@@ -1,6 +1,9 @@
 package plan
 
-import "reflect"
+import (
+	"reflect"
+	"slices"
+)
 
 // Equal reports whether two plans say the same: the same header, levels in the same
 // order and nouns of the same IDs with the same fields, what is kept of newer files
@@ -8,22 +11,10 @@ import "reflect"
 // not visited.
 func Equal(a, b Plan) bool {
 	return sameNoun(a.Header, b.Header) && sameLevels(a.Levels, b.Levels) && sameNoun(a.Extra, b.Extra) &&
-		sameSet(a.Circuits, b.Circuits) && sameSet(a.Cables, b.Cables) &&
-		sameSet(a.Controls, b.Controls) && sameSet(a.Decisions, b.Decisions) &&
-		sameSet(a.Waivers, b.Waivers) && sameSet(a.Amendments, b.Amendments)
+		sameSets(holder{&a, nil}, holder{&b, nil})
 }
 
-func sameLevels(a, b []*Level) bool {
-	if len(a) != len(b) {
-		return false
-	}
-	for i := range a {
-		if !sameLevel(a[i], b[i]) {
-			return false
-		}
-	}
-	return true
-}
+func sameLevels(a, b []*Level) bool { return slices.EqualFunc(a, b, sameLevel) }
 
 func sameLevel(a, b *Level) bool {
 	if a == b {
@@ -31,8 +22,19 @@ func sameLevel(a, b *Level) bool {
 	}
 	return a.ID == b.ID && a.Name == b.Name && a.Elevation == b.Elevation &&
 		same(reflect.ValueOf(a.Extra), reflect.ValueOf(b.Extra)) &&
-		sameSet(a.Rooms, b.Rooms) && sameSet(a.Breaks, b.Breaks) &&
-		sameSet(a.Fixtures, b.Fixtures) && sameSet(a.Openings, b.Openings)
+		sameSets(holder{nil, a}, holder{nil, b})
+}
+
+// sameSets reports whether all sets that two holders have say the same.
+func sameSets(a, b holder) bool {
+	return !slices.ContainsFunc(kinds(), func(k kind) bool { return !k.equal(a, b) })
+}
+
+func (r *row[N, P]) equal(a, b holder) bool {
+	if set := r.in(a); set != nil {
+		return sameSet(*set, *r.in(b))
+	}
+	return true
 }
 
 func sameSet[T Noun](a, b Set[T]) bool {

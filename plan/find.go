@@ -1,49 +1,75 @@
 package plan
 
-// has reports whether an ID names something of the plan.
-func (p Plan) has(id ID) bool {
+import "studbay/plan/words"
+
+// Find returns the thing with the ID, a level or a side included, and the level it is on;
+// nil for either where there is none.
+func (p Plan) Find(id ID) (Thing, *Level) {
 	switch id.Kind() {
 	case KindLevel:
-		return p.Level(id) != nil
-	case KindRoom:
-		r, _ := p.Room(id)
-		return r != nil
+		if l := p.Level(id); l != nil {
+			return l, l
+		}
+		return nil, nil
 	case KindSide:
-		ref, _ := p.side(id)
-		return ref != nil
-	case KindBreak:
-		b, _ := p.Break(id)
-		return b != nil
-	case KindFixture:
-		f, _ := p.Fixture(id)
-		return f != nil
-	case KindOpening:
-		o, _ := p.Opening(id)
-		return o != nil
+		if ref, l := p.side(id); ref != nil {
+			return ref.Side(), l
+		}
+		return nil, nil
 	}
-	return p.hasPlanWide(id)
+	k := kindOf(id)
+	if k == nil {
+		return nil, nil
+	}
+	for _, h := range p.holders() {
+		if t, ok := k.get(h, id); ok {
+			return t, h.level
+		}
+	}
+	return nil, nil
 }
 
-func (p Plan) hasPlanWide(id ID) (ok bool) {
+// Has reports whether an ID names something of the plan.
+func (p Plan) Has(id ID) bool {
+	t, _ := p.Find(id)
+	return t != nil
+}
+
+// Has reports whether an ID names something of the index's plan, a side found by the index.
+func (ix *Index) Has(id ID) bool {
+	if id.Kind() == KindSide {
+		_, ok := ix.Side(id)
+		return ok
+	}
+	return ix.plan.Has(id)
+}
+
+// Text returns how a sentence calls a thing: "opening K3", "the cable". It is how it is
+// called as such where it is not in the plan.
+func (p Plan) Text(id ID) words.Text {
+	t, _ := p.Find(id)
+	switch t := t.(type) {
+	case *Level:
+		return t.called()
+	case nil, *Side:
+		return theText(id)
+	}
+	return kindOf(id).textOf(t)
+}
+
+// theText returns how a sentence calls a thing of a kind where no one is meant.
+func theText(id ID) words.Text {
 	switch id.Kind() {
-	case KindCable:
-		_, ok = p.Cables.Get(id)
-	case KindCircuit:
-		_, ok = p.Circuits.Get(id)
-	case KindControl:
-		_, ok = p.Controls.Get(id)
-	case KindDecision:
-		_, ok = p.Decisions.Get(id)
-	case KindWaiver:
-		_, ok = p.Waivers.Get(id)
-	case KindAmendment:
-		_, ok = p.Amendments.Get(id)
+	case KindLevel:
+		return theLevel
+	case KindSide:
+		return theSide
 	}
-	return ok
+	if k := kindOf(id); k != nil {
+		return k.theText()
+	}
+	return theThing
 }
-
-// is reports whether an ID is of the kind and names something of the plan.
-func (p Plan) is(id ID, kind byte) bool { return id.Kind() == kind && p.has(id) }
 
 // side returns the side with the ID and its level, or nils.
 func (p Plan) side(id ID) (*SideRef, *Level) {
@@ -81,7 +107,7 @@ func (p Plan) fresh(id ID, kind byte) error {
 	if err := wellFormed(id, kind); err != nil {
 		return err
 	}
-	if p.has(id) {
+	if p.Has(id) {
 		return taken(id)
 	}
 	return nil

@@ -120,7 +120,7 @@ func TestTouchedNamesOnlyRoomsAndOpenings(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	q, err := AddCable{Cable{ID: testID(KindCable, "rn"), From: panel.ID, To: plug.ID, Size: 12, Wires: 2, Ground: true}}.Apply(p)
+	q, err := Add{Thing: &Cable{ID: testID(KindCable, "rn"), From: panel.ID, To: plug.ID, Size: 12, Wires: 2, Ground: true}}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -134,10 +134,10 @@ func TestTouchedNamesOnlyRoomsAndOpenings(t *testing.T) {
 // looking through the plan.
 func TestTouchedByACircuit(t *testing.T) {
 	p, left, _ := twoRooms(t)
-	circuit := func(id string, amps int) Circuit {
-		return Circuit{ID: testID(KindCircuit, id), Number: id, Amps: amps, Volts: 120, Poles: 1}
+	circuit := func(id string, amps int) *Circuit {
+		return &Circuit{ID: testID(KindCircuit, id), Number: id, Amps: amps, Volts: 120, Poles: 1}
 	}
-	edits := []Edit{AddCircuit{circuit("n2", 15)}, AddCircuit{circuit("w2", 15)}}
+	edits := []Edit{Add{Thing: circuit("n2", 15)}, Add{Thing: circuit("w2", 15)}}
 	for i, on := range []string{"n2", "n2", "w2", ""} {
 		o := Opening{ID: testID(KindOpening, fmt.Sprint("pg", i+2)), Tag: fmt.Sprint("A", i+1), Kind: "duplex", At: OnFace(side(left, 'w'), inches(int64(12+20*i))), Height: CentreAt(inches(16)), Gangs: 1, Status: StatusNew}
 		if on != "" {
@@ -152,7 +152,7 @@ func TestTouchedByACircuit(t *testing.T) {
 		}
 	}
 	ix := NewIndex(p)
-	q, err := ChangeCircuit{circuit("n2", 20)}.Apply(p)
+	q, err := Change{circuit("n2", 20)}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -160,7 +160,7 @@ func TestTouchedByACircuit(t *testing.T) {
 	if _, openings := Touched(ix, ix.Updated(q)); !slices.Equal(openings, want) {
 		t.Errorf("touched %v, want %v", openings, want)
 	}
-	gone, err := RemoveCircuit{ID: testID(KindCircuit, "n2"), Cascade: true}.Apply(p)
+	gone, err := Remove{Things: []ID{testID(KindCircuit, "n2")}, Cascade: true}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -18,7 +18,7 @@ func (ix *Index) Updated(now Plan) *Index {
 	u := updating{Index: &next, fresh: map[ID]bool{}, stale: map[ID]bool{}}
 	u.levels(c.Levels)
 	u.refs(c)
-	u.cablesOf(c.Cables)
+	u.cablesOf(Changed[*Cable](c))
 	u.spread()
 	u.replace()
 	return u.Index
@@ -31,7 +31,7 @@ type updating struct {
 	stale map[ID]bool // nouns whose box must be worked out anew
 }
 
-func (u *updating) levels(changes []Change[*Level]) {
+func (u *updating) levels(changes []Differing[*Level]) {
 	for _, c := range changes {
 		if c.New == nil {
 			delete(u.trees, c.Old.ID)
@@ -42,10 +42,10 @@ func (u *updating) levels(changes []Change[*Level]) {
 // refs brings the look-ups by ID up to the changes. All that left is taken out before
 // anything is put in: the same noun may leave one level and join another.
 func (u *updating) refs(c Changes) {
-	both(c.Rooms, u.withoutRoom, u.withRoom)
-	both(c.Fixtures, u.withoutFixture, u.withFixture)
-	both(c.Breaks, u.withoutBreak, u.withBreak)
-	both(u.inPlace(c.Openings), u.withoutOpening, u.withOpening)
+	both(Changed[*Room](c), u.withoutRoom, u.withRoom)
+	both(Changed[*Fixture](c), u.withoutFixture, u.withFixture)
+	both(Changed[*Break](c), u.withoutBreak, u.withBreak)
+	both(u.inPlace(Changed[*Opening](c)), u.withoutOpening, u.withOpening)
 }
 
 // inPlace brings in the openings that keep their host and circuit, such as one that is
@@ -159,7 +159,7 @@ func (u *updating) rehost(host ID, change func(*hosted)) {
 	u.hosted = u.hosted.With(&h)
 }
 
-func (u *updating) cablesOf(changes []Change[*Cable]) {
+func (u *updating) cablesOf(changes []OnLevel[*Cable]) {
 	at := func(end ID, change func([]*Cable) []*Cable) {
 		list := change(u.CablesAt(end))
 		if len(list) == 0 {

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"slices"
-
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -54,39 +52,4 @@ func (e ChangeLevel) Apply(p Plan) (Plan, error) {
 		return Plan{}, err
 	}
 	return p.WithLevel(&l), nil
-}
-
-// RemoveLevel takes a level out, with all that is on it where Cascade says so.
-type RemoveLevel struct {
-	ID      ID
-	Cascade bool
-}
-
-// Name returns "Remove level".
-func (RemoveLevel) Name() words.Text { return words.New("edit.level.remove", "Remove level") }
-
-// Apply fails with ErrInUse and the list of its rooms where the level is not empty.
-func (e RemoveLevel) Apply(p Plan) (Plan, error) {
-	l := p.Level(e.ID)
-	if l == nil {
-		return Plan{}, gone(theLevel)
-	}
-	d := doomed{l.ID: true}
-	var ids []ID
-	var names []words.Text
-	for r := range l.Rooms.All() {
-		ids, names = append(ids, r.ID), append(names, r.called())
-		h := hungOn(l, r.hosts())
-		all, _ := h.list()
-		d.add(all...)
-		for host := range r.hosts() {
-			d.add(host)
-		}
-	}
-	if len(ids) > 0 && !e.Cascade {
-		return Plan{}, inUse(l.called(), ids, names)
-	}
-	p = p.without(d)
-	p.Levels = slices.DeleteFunc(slices.Clone(p.Levels), func(l *Level) bool { return l.ID == e.ID })
-	return p, nil
 }

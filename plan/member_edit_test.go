@@ -9,7 +9,7 @@ import (
 
 func TestOpeningsJoinAndLeaveAControl(t *testing.T) {
 	const id plan.ID = "tcaaaaaaa"
-	p := after(t, shed(t), plan.AddControl{Control: plan.Control{ID: id, Switches: []plan.ID{n1}}})
+	p := after(t, shed(t), plan.Add{Thing: &plan.Control{ID: id, Switches: []plan.ID{n1}}})
 	control := func(p plan.Plan) plan.Control {
 		c, ok := p.Controls.Get(id)
 		if !ok {
@@ -41,7 +41,7 @@ func TestOpeningsJoinAndLeaveAControl(t *testing.T) {
 
 func TestASettledDecisionIsNotedOnWhatHangsOnIt(t *testing.T) {
 	const id plan.ID = "daaaaaaaa"
-	p := after(t, shed(t), plan.AddDecision{Decision: plan.Decision{ID: id, Question: "Which door?", About: []plan.ID{n1, north, shedRoom}}})
+	p := after(t, shed(t), plan.Add{Thing: &plan.Decision{ID: id, Question: "Which door?", About: []plan.ID{n1, north, shedRoom}}})
 	first := opening(t, p, n1)
 	first.Note = "by the bench"
 	p = after(t, p, plan.ChangeOpening{Opening: first})

@@ -10,24 +10,11 @@ import (
 type AddOpening struct{ Opening Opening }
 
 // Name returns "Add opening".
-func (AddOpening) Name() words.Text { return words.New("edit.opening.add", "Add opening") }
+func (e AddOpening) Name() words.Text { return Add{Thing: &e.Opening}.Name() }
 
 // Apply fails with ErrTaken where the ID or tag is in use, and with ErrNoRoom where the
 // opening is on no wall, past its end or higher than the ceiling.
-func (e AddOpening) Apply(p Plan) (Plan, error) {
-	o := e.Opening
-	if err := p.fresh(o.ID, KindOpening); err != nil {
-		return Plan{}, err
-	}
-	if o.Tag == "" {
-		l, err := p.home(o.At, theOpening)
-		if err != nil {
-			return Plan{}, err
-		}
-		o.Tag = p.NextTag(tagPrefix(p, l, o.At))
-	}
-	return p.withOpening(o)
-}
+func (e AddOpening) Apply(p Plan) (Plan, error) { return Add{Thing: &e.Opening}.Apply(p) }
 
 // tagPrefix returns the prefix of the room an anchor is in.
 func tagPrefix(p Plan, l *Level, at Anchor) string {
@@ -75,7 +62,7 @@ func (e SetHeight) Apply(p Plan) (Plan, error) {
 type ChangeOpening struct{ Opening Opening }
 
 // Name returns "Change opening".
-func (ChangeOpening) Name() words.Text { return words.New("edit.opening.change", "Change opening") }
+func (e ChangeOpening) Name() words.Text { return Change{Thing: &e.Opening}.Name() }
 
 // Apply fails with ErrGone where the opening is not in the plan, else as AddOpening
 // does.
@@ -151,21 +138,6 @@ func (e Retag) Apply(p Plan) (Plan, error) {
 	})
 }
 
-// RemoveOpening takes an opening out, with the cables that end at it and its part in
-// controls, decisions and waivers. Its tag is never given out again.
-type RemoveOpening struct{ ID ID }
-
-// Name returns "Remove opening".
-func (RemoveOpening) Name() words.Text { return words.New("edit.opening.remove", "Remove opening") }
-
-// Apply fails with ErrGone where the opening is not in the plan.
-func (e RemoveOpening) Apply(p Plan) (Plan, error) {
-	if was, _ := p.Opening(e.ID); was == nil {
-		return Plan{}, gone(theOpening)
-	}
-	return p.without(doomed{e.ID: true}), nil
-}
-
 // CopyOpening adds copies of an opening in a row: each so far along its host from the
 // one before, or by a vector in a ceiling or a floor. Copies have the next tags and no
 // cables.
@@ -212,19 +184,22 @@ func (p Plan) changeOpening(id ID, change func(*Opening)) (Plan, error) {
 		return Plan{}, gone(theOpening)
 	}
 	o := *was
-	if change(&o); o.Tag != was.Tag {
-		p = p.retired(was.Tag)
-	}
-	return p.withOpening(o)
+	change(&o)
+	return p.withOpening(&o)
 }
 
-// withOpening returns the plan with the opening where its anchor says.
-func (p Plan) withOpening(o Opening) (Plan, error) {
+// withOpening returns the plan with the opening where its anchor says; a new one without
+// a tag has the next of its room's prefix.
+func (p Plan) withOpening(opening *Opening) (Plan, error) {
+	o := *opening
 	l, err := p.home(o.At, o.called())
 	if err != nil {
 		return Plan{}, err
 	}
 	was, from := p.Opening(o.ID)
+	if was == nil && o.Tag == "" {
+		o.Tag = p.NextTag(tagPrefix(p, l, o.At))
+	}
 	if was == nil || was.Tag != o.Tag {
 		if err := p.freeTag(o.Tag, o.ID); err != nil {
 			return Plan{}, err
@@ -235,6 +210,9 @@ func (p Plan) withOpening(o Opening) (Plan, error) {
 	}
 	if err := p.checkOnCircuit(o.Circuit, o.called()); err != nil {
 		return Plan{}, err
+	}
+	if was != nil && was.Tag != o.Tag {
+		p = p.retired(was.Tag)
 	}
 	if from != nil && from != l {
 		p = p.on(from, func(l *Level) { l.Openings = l.Openings.Without(o.ID) })

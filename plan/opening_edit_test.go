@@ -23,13 +23,13 @@ func TestTagsAreNeverGivenOutAgain(t *testing.T) {
 		want  string
 	}{
 		{"next after the greatest", []plan.Edit{newOpening(id, "")}, "S5"},
-		{"not the last removed", []plan.Edit{plan.RemoveOpening{ID: front}, newOpening(id, "")}, "S5"},
+		{"not the last removed", []plan.Edit{plan.Remove{Things: []plan.ID{front}}, newOpening(id, "")}, "S5"},
 		{"not one removed with its room", []plan.Edit{
-			newOpening("obbbbbbbb", "S40"), plan.RemoveOpening{ID: "obbbbbbbb"}, newOpening(id, ""),
+			newOpening("obbbbbbbb", "S40"), plan.Remove{Things: []plan.ID{"obbbbbbbb"}}, newOpening(id, ""),
 		}, "S41"},
 		{"not one changed for another", []plan.Edit{plan.Retag{ID: front, Tag: "bench"}, newOpening(id, "")}, "S5"},
-		{"a gap is not filled", []plan.Edit{plan.RemoveOpening{ID: n1}, newOpening(id, "")}, "S5"},
-		{"unless asked", []plan.Edit{plan.RemoveOpening{ID: n1}, newOpening(id, "S1")}, "S1"},
+		{"a gap is not filled", []plan.Edit{plan.Remove{Things: []plan.ID{n1}}, newOpening(id, "")}, "S5"},
+		{"unless asked", []plan.Edit{plan.Remove{Things: []plan.ID{n1}}, newOpening(id, "S1")}, "S1"},
 		{"a number as no tag has it is text", []plan.Edit{newOpening("obbbbbbbb", "S099"), newOpening(id, "")}, "S5"},
 		{"another prefix counts by itself", []plan.Edit{newOpening("obbbbbbbb", "SUN7"), newOpening(id, "")}, "S5"},
 		{"a prefix with a dash", []plan.Edit{
@@ -72,7 +72,7 @@ func TestSuggestPrefix(t *testing.T) {
 }
 
 func TestRemovingAnOpeningDropsWhatNamesIt(t *testing.T) {
-	p := after(t, shed(t), plan.RemoveOpening{ID: n2})
+	p := after(t, shed(t), plan.Remove{Things: []plan.ID{n2}})
 	if _, ok := p.Cables.Get(run); ok {
 		t.Error("the cable to it is still there")
 	}
@@ -85,7 +85,7 @@ func TestRemovingAnOpeningDropsWhatNamesIt(t *testing.T) {
 	if d, _ := p.Decisions.Get(question); d == nil || !slices.Equal(d.About, []plan.ID{north}) {
 		t.Errorf("the decision is %+v, want one about the side alone", d)
 	}
-	p = after(t, p, plan.RemoveOpening{ID: lamp})
+	p = after(t, p, plan.Remove{Things: []plan.ID{lamp}})
 	if _, ok := p.Controls.Get(control); ok {
 		t.Error("a control of nothing is still there")
 	}

@@ -11,26 +11,26 @@ import (
 func Touched(old, now *Index) (rooms, openings []ID) {
 	c := Diff(old.plan, now.plan)
 	t := touching{old, now, map[ID]bool{}, map[ID]bool{}}
-	for _, r := range c.Rooms {
+	for _, r := range Changed[*Room](c) {
 		for _, room := range []*Room{r.Old, r.New} {
 			t.room(room)
 		}
 	}
-	for _, b := range c.Breaks {
+	for _, b := range Changed[*Break](c) {
 		for _, noun := range []*Break{b.Old, b.New} {
 			if noun != nil {
 				t.side(noun.At.Host)
 			}
 		}
 	}
-	for _, f := range c.Fixtures {
+	for _, f := range Changed[*Fixture](c) {
 		for _, noun := range []*Fixture{f.Old, f.New} {
 			if noun != nil {
 				t.fixture(noun)
 			}
 		}
 	}
-	for _, o := range c.Openings {
+	for _, o := range Changed[*Opening](c) {
 		for _, noun := range []*Opening{o.Old, o.New} {
 			if noun != nil {
 				t.openings[noun.ID] = true
@@ -98,7 +98,7 @@ func (t touching) host(a Anchor) {
 
 // wiring marks the openings that changed cables and circuits belong to.
 func (t touching) wiring(c Changes) {
-	for _, cable := range c.Cables {
+	for _, cable := range Changed[*Cable](c) {
 		for _, noun := range []*Cable{cable.Old, cable.New} {
 			if noun != nil {
 				t.end(noun.From)
@@ -106,7 +106,7 @@ func (t touching) wiring(c Changes) {
 			}
 		}
 	}
-	for _, k := range c.Circuits {
+	for _, k := range Changed[*Circuit](c) {
 		for _, noun := range []*Circuit{k.Old, k.New} {
 			if noun != nil {
 				t.circuit(noun.ID)

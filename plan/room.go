@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"strconv"
+
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -62,6 +64,15 @@ type Room struct {
 
 // Key returns the room's ID.
 func (r *Room) Key() ID { return r.ID }
+
+// eachSide gives the sides by their places in the room.
+func (r *Room) eachSide(do func(path string, id ID)) {
+	for i, s := range r.Sides {
+		if s != nil { // checkOutline's to refuse
+			do("/sides/"+strconv.Itoa(i), s.ID)
+		}
+	}
+}
 
 // Outline returns the corners, clockwise as seen on the sheet.
 func (r *Room) Outline() geom.Polygon {

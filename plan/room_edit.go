@@ -31,35 +31,48 @@ type AddRoom struct {
 }
 
 // Name returns "Add room".
-func (AddRoom) Name() words.Text { return words.New("edit.room.add", "Add room") }
+func (e AddRoom) Name() words.Text { return Add{Thing: &e.Room}.Name() }
 
 // Apply fails with ErrGone where the level is not in the plan, with ErrTaken where an
 // ID is in use, and where the outline crosses itself or the ceiling is not above the
 // floor.
-func (e AddRoom) Apply(p Plan) (Plan, error) {
-	l := p.Level(e.Level)
+func (e AddRoom) Apply(p Plan) (Plan, error) { return Add{&e.Room, e.Level}.Apply(p) }
+
+// withRoom returns the plan with a room as AddRoom and ChangeRoom have it.
+func (p Plan) withRoom(l *Level, room *Room) (Plan, error) {
 	if l == nil {
 		return Plan{}, gone(theLevel)
 	}
-	r := e.Room
-	if !slices.Contains(r.Sides, nil) && !r.Outline().IsClockwise() {
+	r := *room
+	if was, ok := l.Rooms.Get(r.ID); ok {
+		r.Sides = was.Sides
+	} else if err := p.prepare(&r); err != nil {
+		return Plan{}, err
+	}
+	if err := checkRoom(&r); err != nil {
+		return Plan{}, err
+	}
+	return p.on(l, func(l *Level) { l.Rooms = l.Rooms.With(&r) }).recheck(l.ID, &r)
+}
+
+// prepare turns the outline of a new room the right way round, gives it a prefix, and
+// fails where a side's ID is in use.
+func (p Plan) prepare(r *Room) error {
+	if slices.Contains(r.Sides, nil) {
+		return nil // checkRoom's to refuse
+	}
+	if !r.Outline().IsClockwise() {
 		r.Sides = turnedRound(r.Sides)
 	}
 	if r.Prefix == "" {
 		r.Prefix = SuggestPrefix(p, r.Name)
 	}
-	if err := checkRoom(&r); err != nil {
-		return Plan{}, err
-	}
-	if err := p.fresh(r.ID, KindRoom); err != nil {
-		return Plan{}, err
-	}
 	for _, s := range r.Sides {
 		if err := p.fresh(s.ID, KindSide); err != nil {
-			return Plan{}, in("/sides", err)
+			return in("/sides", err)
 		}
 	}
-	return p.on(l, func(l *Level) { l.Rooms = l.Rooms.With(&r) }), nil
+	return nil
 }
 
 // turnedRound lists the same edges in the other direction, from the same first corner.
@@ -77,22 +90,11 @@ func turnedRound(sides []*Side) []*Side {
 type ChangeRoom struct{ Room Room }
 
 // Name returns "Change room".
-func (ChangeRoom) Name() words.Text { return words.New("edit.room.change", "Change room") }
+func (e ChangeRoom) Name() words.Text { return Change{Thing: &e.Room}.Name() }
 
 // Apply fails with ErrGone where the room is not in the plan, and with ErrNoRoom where
 // something in it would come to sit above the ceiling or below the floor.
-func (e ChangeRoom) Apply(p Plan) (Plan, error) {
-	was, l := p.Room(e.Room.ID)
-	if was == nil {
-		return Plan{}, gone(theRoom)
-	}
-	r := e.Room
-	r.Sides = was.Sides
-	if err := checkRoom(&r); err != nil {
-		return Plan{}, err
-	}
-	return p.on(l, func(l *Level) { l.Rooms = l.Rooms.With(&r) }).recheck(l.ID, &r)
-}
+func (e ChangeRoom) Apply(p Plan) (Plan, error) { return Change{&e.Room}.Apply(p) }
 
 // MoveRoom moves a room with all that is in it.
 type MoveRoom struct {
@@ -164,28 +166,4 @@ func (p Plan) rehung(l *Level, was, now *Room, move func(a Anchor, width unit.Le
 		}
 	})
 	return p.recheck(l.ID, now)
-}
-
-// RemoveRoom takes a room out, with all that is in it where Cascade says so.
-type RemoveRoom struct {
-	ID      ID
-	Cascade bool
-}
-
-// Name returns "Remove room".
-func (RemoveRoom) Name() words.Text { return words.New("edit.room.remove", "Remove room") }
-
-// Apply fails with ErrInUse and the list of what is in the room, unless Cascade.
-func (e RemoveRoom) Apply(p Plan) (Plan, error) {
-	r, l := p.Room(e.ID)
-	if r == nil {
-		return Plan{}, gone(theRoom)
-	}
-	ids, names := hungOn(l, r.hosts()).list()
-	if len(ids) > 0 && !e.Cascade {
-		return Plan{}, inUse(r.called(), ids, names)
-	}
-	d := doomed(r.hosts())
-	d.add(ids...)
-	return p.without(d), nil
 }

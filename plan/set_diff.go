@@ -1,12 +1,12 @@
 package plan
 
-// Change is one noun before and after: Old is nil where it was added, New where it
+// Differing is one noun before and after: Old is nil where it was added, New where it
 // was removed.
-type Change[T Noun] struct{ Old, New T }
+type Differing[T Noun] struct{ Old, New T }
 
 // Diff returns what differs between two sets in the order of IDs. Chunks that both
 // share are passed whole, so the cost follows what differs.
-func (s Set[T]) Diff(after Set[T]) (changes []Change[T]) {
+func (s Set[T]) Diff(after Set[T]) (changes []Differing[T]) {
 	if s.root == after.root {
 		return nil
 	}
@@ -20,12 +20,12 @@ func (s Set[T]) Diff(after Set[T]) (changes []Change[T]) {
 		case !okA && !okB:
 			return changes
 		case !okB || okA && left < right:
-			changes = append(changes, Change[T]{a.take(), none})
+			changes = append(changes, Differing[T]{a.take(), none})
 		case !okA || right < left:
-			changes = append(changes, Change[T]{none, b.take()})
+			changes = append(changes, Differing[T]{none, b.take()})
 		default:
 			if x, y := a.take(), b.take(); x != y {
-				changes = append(changes, Change[T]{x, y})
+				changes = append(changes, Differing[T]{x, y})
 			}
 		}
 	}

@@ -114,20 +114,20 @@ func TestSetDiffFindsWhatMapsDo(t *testing.T) {
 		span := rapid.SampledFrom([]int{3, 100, 4000}).Draw(t, "span")
 		a, was := drawSet(t, Set[*Decision]{}, nil, span)
 		b, now := drawSet(t, a, was, span)
-		var want []Change[*Decision]
+		var want []Differing[*Decision]
 		for i := range span {
 			if x, y := was[key(i)], now[key(i)]; x != y {
-				want = append(want, Change[*Decision]{x, y})
+				want = append(want, Differing[*Decision]{x, y})
 			}
 		}
-		slices.SortFunc(want, func(x, y Change[*Decision]) int { return strings.Compare(string(idOf(x)), string(idOf(y))) })
+		slices.SortFunc(want, func(x, y Differing[*Decision]) int { return strings.Compare(string(idOf(x)), string(idOf(y))) })
 		if got := a.Diff(b); !slices.Equal(got, want) {
 			t.Fatalf("Diff finds %d changes, want %d", len(got), len(want))
 		}
 	})
 }
 
-func idOf(c Change[*Decision]) ID {
+func idOf(c Differing[*Decision]) ID {
 	if c.Old != nil {
 		return c.Old.ID
 	}
@@ -180,5 +180,16 @@ func TestSetJSON(t *testing.T) {
 	}
 	if text, _ := json.Marshal(Set[*Decision]{}); string(text) != "[]" {
 		t.Errorf("an empty set is %s", text)
+	}
+}
+
+// keyed yields a set's nouns by their IDs.
+func keyed[T Noun](set Set[T]) func(func(ID, T) bool) {
+	return func(yield func(ID, T) bool) {
+		for noun := range set.All() {
+			if !yield(noun.Key(), noun) {
+				return
+			}
+		}
 	}
 }

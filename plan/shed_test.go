@@ -50,12 +50,12 @@ func shed(t *testing.T) plan.Plan {
 		opening(n2, plan.OnFace(north, 9*ft)),
 		opening(lamp, plan.OnCeiling(shedRoom, at(6*ft, 5*ft))),
 		opening(front, plan.Anchor{Host: bench, Part: plan.PartFront, Along: ft}),
-		plan.AddCircuit{Circuit: plan.Circuit{ID: circuit, Number: "3", Panel: panel, Amps: 20, Volts: 120, Poles: 1}},
-		plan.AddCable{Cable: plan.Cable{ID: feed, From: panel, To: n1, Size: 12, Wires: 2, Ground: true, Circuit: circuit}},
-		plan.AddCable{Cable: plan.Cable{ID: run, From: n1, To: n2, Size: 12, Wires: 2, Ground: true, Circuit: circuit}},
-		plan.AddControl{Control: plan.Control{ID: control, Switches: []plan.ID{n2}, Loads: []plan.ID{lamp}}},
-		plan.AddDecision{Decision: plan.Decision{ID: question, Question: "How high?", About: []plan.ID{n2, north}}},
-		plan.AddWaiver{Waiver: plan.Waiver{ID: w, Rule: "wall-reach", About: north, Reason: "A stove stands there."}},
+		plan.Add{Thing: &plan.Circuit{ID: circuit, Number: "3", Panel: panel, Amps: 20, Volts: 120, Poles: 1}},
+		plan.Add{Thing: &plan.Cable{ID: feed, From: panel, To: n1, Size: 12, Wires: 2, Ground: true, Circuit: circuit}},
+		plan.Add{Thing: &plan.Cable{ID: run, From: n1, To: n2, Size: 12, Wires: 2, Ground: true, Circuit: circuit}},
+		plan.Add{Thing: &plan.Control{ID: control, Switches: []plan.ID{n2}, Loads: []plan.ID{lamp}}},
+		plan.Add{Thing: &plan.Decision{ID: question, Question: "How high?", About: []plan.ID{n2, north}}},
+		plan.Add{Thing: &plan.Waiver{ID: w, Rule: "wall-reach", About: north, Reason: "A stove stands there."}},
 	)
 }
 

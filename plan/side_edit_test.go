@@ -63,12 +63,12 @@ func TestOutlineEditsRefuse(t *testing.T) {
 		things []plan.ID
 	}{
 		{"an opening would fall off", plan.Steps{Edits: []plan.Edit{
-			plan.RemoveBreak{ID: door}, plan.MoveSide{Side: east, By: -48 * in},
+			plan.Remove{Things: []plan.ID{door}}, plan.MoveSide{Side: east, By: -48 * in},
 		}}, plan.ErrNoRoom, []plan.ID{n2}},
 		{"a door would fall off", plan.MoveSide{Side: east, By: -13 * in}, plan.ErrNoRoom, []plan.ID{door}},
 		{"a counter would fall off", plan.SetSideLength{Side: east, Length: 95 * in}, plan.ErrNoRoom, []plan.ID{bench}},
 		{"a lamp would be outside", plan.Steps{Edits: []plan.Edit{
-			plan.RemoveOpening{ID: n1}, plan.RemoveOpening{ID: n2}, plan.RemoveBreak{ID: door}, plan.RemoveFixture{ID: panel, Cascade: true},
+			plan.Remove{Things: []plan.ID{n1}}, plan.Remove{Things: []plan.ID{n2}}, plan.Remove{Things: []plan.ID{door}}, plan.Remove{Things: []plan.ID{panel}, Cascade: true},
 			plan.MoveSide{Side: east, By: -84 * in},
 		}}, plan.ErrNoRoom, []plan.ID{lamp}},
 		{"turned inside out", plan.MoveSide{Side: north, By: -11 * ft}, plan.ErrNoRoom, nil},
@@ -97,7 +97,7 @@ func TestClampSlidesBack(t *testing.T) {
 	if got, want := opening(t, p, n2).At, plan.OnFace(north, 96*in); got != want {
 		t.Errorf("S2 stands at %v, want %v", got, want)
 	}
-	p = after(t, shed(t), plan.RemoveFixture{ID: bench, Cascade: true}, plan.MoveSide{Side: north, By: -66 * in, Clamp: true})
+	p = after(t, shed(t), plan.Remove{Things: []plan.ID{bench}, Cascade: true}, plan.MoveSide{Side: north, By: -66 * in, Clamp: true})
 	if got, want := opening(t, p, lamp).At, plan.OnCeiling(shedRoom, at(72*in, 66*in)); got != want {
 		t.Errorf("the lamp hangs at %v, want %v", got, want)
 	}
@@ -105,7 +105,7 @@ func TestClampSlidesBack(t *testing.T) {
 
 func TestMergedSideTakesWhatWasSaidOfBoth(t *testing.T) {
 	p := after(t, shed(t), plan.SplitSide{Side: north, At: 96 * in, NewID: "saaaaaaaa"},
-		plan.AddWaiver{Waiver: plan.Waiver{ID: "wzzzzzzzz", Rule: "wall-reach", About: "saaaaaaaa", Reason: "A chimney."}},
+		plan.Add{Thing: &plan.Waiver{ID: "wzzzzzzzz", Rule: "wall-reach", About: "saaaaaaaa", Reason: "A chimney."}},
 		plan.RemoveCorner{Side: "saaaaaaaa"})
 	if got, _ := p.Waivers.Get("wzzzzzzzz"); got == nil || got.About != north {
 		t.Errorf("the waiver is %+v, want one about the merged side", got)

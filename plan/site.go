@@ -25,7 +25,9 @@ func surveyed(l *Level) site {
 	s := site{l, make(map[ID]*SideRef, 4*l.Rooms.Len())}
 	for r := range l.Rooms.All() {
 		for i, side := range r.Sides {
-			s.sides[side.ID] = &SideRef{l.ID, r, i}
+			if side != nil { // checkOutline's to refuse
+				s.sides[side.ID] = &SideRef{l.ID, r, i}
+			}
 		}
 	}
 	return s

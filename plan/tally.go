@@ -15,34 +15,23 @@ type Difference struct{ Rooms, Openings, Others Tally }
 // plans read from two files share none.
 func Compare(old, now Plan) (d Difference) {
 	c := Diff(old, now)
-	for _, x := range c.Rooms {
-		count(&d.Rooms, x.Change)
+	for _, k := range kinds() {
+		k.compare(c, &d)
 	}
-	for _, x := range c.Openings {
-		count(&d.Openings, x.Change)
-	}
-	for _, x := range c.Breaks {
-		count(&d.Others, x.Change)
-	}
-	for _, x := range c.Fixtures {
-		count(&d.Others, x.Change)
-	}
-	countAll(&d.Others, c.Circuits)
-	countAll(&d.Others, c.Cables)
-	countAll(&d.Others, c.Controls)
-	countAll(&d.Others, c.Decisions)
-	countAll(&d.Others, c.Waivers)
-	countAll(&d.Others, c.Amendments)
 	return d
 }
 
-func countAll[T Noun](t *Tally, changes []Change[T]) {
-	for _, c := range changes {
-		count(t, c)
+func (r *row[N, P]) compare(c Changes, d *Difference) {
+	t := &d.Others
+	if r.counted != nil {
+		t = r.counted(d)
+	}
+	for _, x := range Changed[P](c) {
+		count(t, x.Differing)
 	}
 }
 
-func count[T Noun](t *Tally, c Change[T]) {
+func count[T Noun](t *Tally, c Differing[T]) {
 	var none T
 	switch {
 	case c.Old == none:

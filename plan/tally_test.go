@@ -16,10 +16,10 @@ func TestCompareCountsWhatNounsSay(t *testing.T) {
 	now := after(t, copied(t, old),
 		plan.ChangeRoom{Room: r},
 		plan.MoveOpening{ID: n1, To: plan.OnFace(north, 4*ft)},
-		plan.RemoveOpening{ID: front},
-		plan.RemoveBreak{ID: window},
-		plan.RemoveDecision{ID: question},
-		plan.AddCircuit{Circuit: plan.Circuit{ID: "knew22222", Number: "4", Amps: 20, Volts: 120, Poles: 1}},
+		plan.Remove{Things: []plan.ID{front}},
+		plan.Remove{Things: []plan.ID{window}},
+		plan.Remove{Things: []plan.ID{question}},
+		plan.Add{Thing: &plan.Circuit{ID: "knew22222", Number: "4", Amps: 20, Volts: 120, Poles: 1}},
 	)
 	want := plan.Difference{
 		Rooms:    plan.Tally{Altered: 1},

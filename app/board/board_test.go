@@ -92,7 +92,7 @@ func TestEditPaintsInPlaceAndMovingIsLeftOut(t *testing.T) {
 		t.Error("what is dragged is not drawn live")
 	}
 	pic.Preview.Moving = nil
-	now, err := plan.RemoveOpening{ID: o.ID}.Apply(pic.Index.Plan())
+	now, err := plan.Remove{Things: []plan.ID{o.ID}}.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -126,7 +126,7 @@ func TestPaintingBesideTheWindow(t *testing.T) {
 	if e.shown != nil || !e.busy {
 		t.Error("a bitmap of a zoom no longer shown was taken, or the new one was not begun")
 	}
-	now, err := plan.RemoveOpening{ID: firstOnFace(pic).ID}.Apply(pic.Index.Plan())
+	now, err := plan.Remove{Things: []plan.ID{firstOnFace(pic).ID}}.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -31,7 +31,7 @@ func wiredStage(t *testing.T) (s *stage, cable plan.ID, ends [2]*plan.Opening) {
 		edits.Edits = append(edits.Edits, plan.AddOpening{Opening: *ends[i]})
 	}
 	cable = plan.ID(string(plan.KindCable) + "aaaaaaaa")
-	edits.Edits = append(edits.Edits, plan.AddCable{Cable: plan.Cable{ID: cable, From: ends[0].ID, To: ends[1].ID, Size: 14, Wires: 2, Ground: true}})
+	edits.Edits = append(edits.Edits, plan.Add{Thing: &plan.Cable{ID: cable, From: ends[0].ID, To: ends[1].ID, Size: 14, Wires: 2, Ground: true}})
 	now, err := edits.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)

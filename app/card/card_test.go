@@ -202,7 +202,7 @@ func TestWhatIsWrongStandsBesideItsField(t *testing.T) {
 func TestACardOfWhatIsGoneAsksForAnother(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	if err := d.history.Do(plan.RemoveOpening{ID: plug}); err != nil {
+	if err := d.history.Do(plan.Remove{Things: []plan.ID{plug}}); err != nil {
 		t.Fatal(err)
 	}
 	if c.Show(d.context()) {

@@ -33,7 +33,7 @@ func lit(t *testing.T) *desktop {
 		}
 	}
 	control := plan.Control{ID: theControl, Letter: "a", Switches: []plan.ID{theSwitch}, Loads: []plan.ID{light}}
-	if err := d.history.Do(plan.AddControl{Control: control}); err != nil {
+	if err := d.history.Do(plan.Add{Thing: &control}); err != nil {
 		t.Fatal(err)
 	}
 	return d

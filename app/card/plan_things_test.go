@@ -19,7 +19,7 @@ import (
 func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
 	d := newDesktop(t)
 	circuit := plan.Circuit{ID: "kaaaaaaaa", Number: "7", Amps: 15, Volts: 120, Poles: 1}
-	if err := d.history.Do(plan.AddCircuit{Circuit: circuit}); err != nil {
+	if err := d.history.Do(plan.Add{Thing: &circuit}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{circuit.ID})
@@ -41,7 +41,7 @@ func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
 func TestASettledDecisionLeavesItsAnswer(t *testing.T) {
 	d := newDesktop(t)
 	const id = plan.ID("daaaaaaaa")
-	if err := d.history.Do(plan.AddDecision{Decision: plan.Decision{ID: id, Question: "How thick is the tile?", About: []plan.ID{plug, north, den}}}); err != nil {
+	if err := d.history.Do(plan.Add{Thing: &plan.Decision{ID: id, Question: "How thick is the tile?", About: []plan.ID{plug, north, den}}}); err != nil {
 		t.Fatal(err)
 	}
 	plain := For(d.context(), nil)
@@ -99,7 +99,7 @@ func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
 func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
 	d := newDesktop(t)
 	a := plan.Amendment{ID: "aaaaaaaaa", Figure: "wall-reach", Value: "72", Reason: "county code"}
-	if err := d.history.Do(plan.AddAmendment{Amendment: a}); err != nil {
+	if err := d.history.Do(plan.Add{Thing: &a}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{a.ID})
@@ -137,7 +137,7 @@ func TestEveryFigureOfferedIsOne(t *testing.T) {
 func TestWaiverAndLevelCards(t *testing.T) {
 	d := newDesktop(t)
 	w := plan.Waiver{ID: "waaaaaaaa", Rule: "box-fill", About: plug, Reason: "measured"}
-	if err := d.history.Do(plan.AddWaiver{Waiver: w}); err != nil {
+	if err := d.history.Do(plan.Add{Thing: &w}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{w.ID})
@@ -190,7 +190,7 @@ func TestCardsKeepToTheirColumn(t *testing.T) {
 	for _, e := range []plan.Edit{
 		plan.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN1"}},
 		plan.SetContents{ID: plug, Contents: fill.StatedContents(contents)},
-		plan.AddDecision{Decision: plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
+		plan.Add{Thing: &plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
 	} {
 		if err := d.history.Do(e); err != nil {
 			t.Fatal(err)

@@ -170,14 +170,14 @@ func holds(items ...plan.Item) func(*plan.Opening) {
 // circuit adds a circuit of the panel.
 func (b *builder) circuit(panel plan.ID, number, name string, amps, volts int) plan.ID {
 	c := plan.Circuit{ID: b.id(plan.KindCircuit), Number: number, Name: name, Panel: panel, Amps: amps, Volts: volts, Poles: 1 + volts/240}
-	b.do(plan.AddCircuit{Circuit: c})
+	b.do(plan.Add{Thing: &c})
 	return c.ID
 }
 
 // run draws cables from one thing to the next in a row.
 func (b *builder) run(circuit plan.ID, size unit.AWG, wires int, stops ...plan.ID) {
 	for i := 1; i < len(stops); i++ {
-		b.do(plan.AddCable{Cable: plan.Cable{
+		b.do(plan.Add{Thing: &plan.Cable{
 			ID: b.id(plan.KindCable), From: stops[i-1], To: stops[i], Size: size, Wires: wires, Ground: true, Circuit: circuit,
 		}})
 	}
@@ -185,9 +185,9 @@ func (b *builder) run(circuit plan.ID, size unit.AWG, wires int, stops ...plan.I
 
 // control says which switches serve which loads.
 func (b *builder) control(letter string, switches, loads []plan.ID) {
-	b.do(plan.AddControl{Control: plan.Control{ID: b.id(plan.KindControl), Letter: letter, Switches: switches, Loads: loads}})
+	b.do(plan.Add{Thing: &plan.Control{ID: b.id(plan.KindControl), Letter: letter, Switches: switches, Loads: loads}})
 }
 
 func (b *builder) ask(question string, about ...plan.ID) {
-	b.do(plan.AddDecision{Decision: plan.Decision{ID: b.id(plan.KindDecision), Question: question, About: about}})
+	b.do(plan.Add{Thing: &plan.Decision{ID: b.id(plan.KindDecision), Question: question, About: about}})
 }

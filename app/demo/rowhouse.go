@@ -186,10 +186,10 @@ func (r *rowHouse) agreed() {
 	r.control("a", r.chandelier[:1], r.chandelier[1:])
 	r.ask("What is in the two old boxes of the dining room?", r.unopened...)
 	r.ask("How thick are plaster and tile together on the kitchen's west wall?", r.kitchen.sides[3])
-	r.do(plan.AddAmendment{Amendment: plan.Amendment{
+	r.do(plan.Add{Thing: &plan.Amendment{
 		ID: r.id(plan.KindAmendment), Rule: "partition-depth", Reason: "old walls, measured by hand to the nearest half inch",
 	}})
-	r.do(plan.AddWaiver{Waiver: plan.Waiver{
+	r.do(plan.Add{Thing: &plan.Waiver{
 		ID: r.id(plan.KindWaiver), Rule: "wall-reach", About: r.dining.sides[3], By: "the client",
 		Reason: "a built-in hutch will take this corner",
 	}})

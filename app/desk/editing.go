@@ -42,23 +42,6 @@ func (d *Desk) hasOneOpening() bool {
 	return len(chosen) == 1 && chosen[0].Kind() == plan.KindOpening
 }
 
-// removeEdits has one row a kind of thing that can be taken out.
-var removeEdits = map[byte]func(id plan.ID, all bool) plan.Edit{
-	plan.KindOpening: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveOpening{ID: id} },
-	plan.KindBreak:   func(id plan.ID, _ bool) plan.Edit { return plan.RemoveBreak{ID: id} },
-	plan.KindFixture: func(id plan.ID, all bool) plan.Edit { return plan.RemoveFixture{ID: id, Cascade: all} },
-	plan.KindRoom:    func(id plan.ID, all bool) plan.Edit { return plan.RemoveRoom{ID: id, Cascade: all} },
-	plan.KindCable:   func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCable{ID: id} },
-	plan.KindCircuit: func(id plan.ID, all bool) plan.Edit { return plan.RemoveCircuit{ID: id, Cascade: all} },
-	plan.KindControl: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveControl{ID: id} },
-	plan.KindSide:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveCorner{Side: id} },
-
-	plan.KindLevel:     func(id plan.ID, all bool) plan.Edit { return plan.RemoveLevel{ID: id, Cascade: all} },
-	plan.KindDecision:  func(id plan.ID, _ bool) plan.Edit { return plan.RemoveDecision{ID: id} },
-	plan.KindWaiver:    func(id plan.ID, _ bool) plan.Edit { return plan.RemoveWaiver{ID: id} },
-	plan.KindAmendment: func(id plan.ID, _ bool) plan.Edit { return plan.RemoveAmendment{ID: id} },
-}
-
 // removeSelected takes out what is chosen; where other things hang on it, it asks.
 func (d *Desk) removeSelected() {
 	err := d.remove(false)
@@ -77,33 +60,13 @@ func (d *Desk) removeSelected() {
 	})
 }
 
-// remove takes out what is chosen as one step: what hangs on others goes first.
+// remove takes out what is chosen as one step.
 func (d *Desk) remove(cascade bool) error {
 	chosen := slices.Clone(d.doc().Selection())
-	slices.SortStableFunc(chosen, func(a, b plan.ID) int { return cmp.Compare(removalRank(a), removalRank(b)) })
-	var edits []plan.Edit
-	for _, id := range chosen {
-		if make, ok := removeEdits[id.Kind()]; ok {
-			edits = append(edits, make(id, cascade))
-		}
-	}
-	switch len(edits) {
-	case 0:
+	if len(chosen) == 0 {
 		return nil
-	case 1:
-		return d.Do(edits[0])
 	}
-	return d.Do(plan.Steps{Label: words.New("edit.remove-several", "Take out {0} things", len(edits)), Edits: edits})
-}
-
-func removalRank(id plan.ID) int {
-	switch id.Kind() {
-	case plan.KindRoom, plan.KindSide:
-		return 2
-	case plan.KindFixture:
-		return 1
-	}
-	return 0
+	return d.Do(plan.Remove{Things: chosen, Cascade: cascade})
 }
 
 func (d *Desk) hasOpenings() bool {

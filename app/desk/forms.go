@@ -107,7 +107,7 @@ func (d *Desk) askCircuit() {
 		Do: func(texts []string) error {
 			amps, _ := d.stage.Count(texts[2]) // checked at its line
 			id := work.NewID(plan.KindCircuit)
-			edits := []plan.Edit{plan.AddCircuit{Circuit: plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
+			edits := []plan.Edit{plan.Add{Thing: &plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
 			for _, chosen := range d.doc().Selection() {
 				if o, _ := d.doc().Plan().Opening(chosen); o != nil {
 					on := *o
@@ -131,7 +131,7 @@ func (d *Desk) askDecision() {
 		},
 		Do: func(texts []string) error {
 			about := append([]plan.ID{}, d.doc().Selection()...)
-			return d.Do(plan.AddDecision{Decision: plan.Decision{ID: work.NewID(plan.KindDecision), Question: texts[0], About: about}})
+			return d.Do(plan.Add{Thing: &plan.Decision{ID: work.NewID(plan.KindDecision), Question: texts[0], About: about}})
 		},
 	})
 }
@@ -151,7 +151,7 @@ func (d *Desk) askWaiver() {
 			{Label: d.say("waiver.by", "Who decided")},
 		},
 		Do: func(texts []string) error {
-			return d.Do(plan.AddWaiver{Waiver: plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
+			return d.Do(plan.Add{Thing: &plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
 		},
 	})
 }

@@ -156,7 +156,7 @@ func (b *bench) first(kind byte) plan.ID {
 func (b *bench) cable() {
 	b.t.Helper()
 	c := plan.Cable{ID: work.NewID(plan.KindCable), From: b.openingOf("switch"), To: b.openingOf("duplex"), Size: 12, Wires: 2, Ground: true}
-	if err := b.Do(plan.AddCable{Cable: c}); err != nil {
+	if err := b.Do(plan.Add{Thing: &c}); err != nil {
 		b.t.Fatal(err)
 	}
 	b.choose(c.ID)

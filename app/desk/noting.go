@@ -73,7 +73,7 @@ func (d *Desk) amend(a plan.Amendment) error {
 	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		return err
 	}
-	return d.Do(plan.AddAmendment{Amendment: a})
+	return d.Do(plan.Add{Thing: &a})
 }
 
 // amendFigure is amend for a figure, whose value may be what is wrong.

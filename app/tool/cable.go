@@ -116,7 +116,7 @@ func (c *cable) run(t Table, to plan.ID) {
 	if end != nil && made.Circuit == "" {
 		made.Circuit = end.Circuit
 	}
-	if t.Do(plan.AddCable{Cable: made}) == nil {
+	if t.Do(plan.Add{Thing: &made}) == nil {
 		c.from = to
 	}
 }
@@ -132,8 +132,6 @@ func (c *cable) Type(t Table, k Key) bool {
 	switch {
 	case k.Name == "Enter" && (c.from != "" || c.lead != ""):
 		return c.Cancel(t)
-	case k.Name == "Delete" || k.Name == "Backspace":
-		return remove(t)
 	case k.Rune == '[' || k.Rune == ']':
 		c.step(t, int(k.Rune-'\\'))
 	default:
@@ -150,7 +148,7 @@ func (c *cable) step(t Table, by int) {
 			s := cableSorts[(sortAt(k)+by+len(cableSorts))%len(cableSorts)]
 			now := *k
 			now.Size, now.Wires = s.size, s.wires
-			t.Do(plan.ChangeCable{Cable: now})
+			t.Do(plan.Change{Thing: &now})
 			return
 		}
 	}

@@ -57,11 +57,11 @@ func (c *cable) join(t Table, id plan.ID, isSwitch bool) {
 		now.Loads = toggled(now.Loads, id)
 	}
 	if ok {
-		t.Do(plan.ChangeControl{Control: now})
+		t.Do(plan.Change{Thing: &now})
 		return
 	}
 	now.ID = t.NewID(plan.KindControl)
-	if t.Do(plan.AddControl{Control: now}) == nil {
+	if t.Do(plan.Add{Thing: &now}) == nil {
 		c.made = now.ID
 	}
 }

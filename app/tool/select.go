@@ -193,13 +193,6 @@ func (c *choose) Type(t Table, k Key) bool {
 	switch k.Name {
 	case "Left", "Right", "Up", "Down":
 		return nudge(t, k)
-	case "Delete", "Backspace":
-		c.onRoom = false
-		if !remove(t) {
-			return false
-		}
-		c.chose = len(t.Selection()) > 0
-		return true
 	}
 	return false
 }

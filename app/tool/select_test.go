@@ -226,27 +226,18 @@ func TestArrowsNudge(t *testing.T) {
 	}
 }
 
-func TestDeleteRemoves(t *testing.T) {
+// Taking out is the window's command, which asks where other things hang on what is
+// chosen: no tool has a way of its own.
+func TestDeleteIsLeftToTheWindow(t *testing.T) {
 	f, _ := furnished(t)
 	c := &choose{}
 	f.drag(c, at(-20, -20), at(170, 140))
-	without := f.chosen
-	f.chosen = append([]plan.ID{f.rooms()[0].ID}, f.chosen...)
-	if c.Type(f, Key{Name: "Delete"}) || len(f.openings()) != 2 || len(f.rooms()) != 1 {
-		t.Fatal("a room with all it holds goes without a question")
-	}
-	f.chosen = without
-	if !c.Type(f, Key{Name: "Delete"}) || f.failed != nil {
-		t.Fatalf("Delete: %v", f.failed)
-	}
-	if len(f.openings()) != 0 || len(f.chosen) != 0 {
-		t.Error("something is left, or still chosen")
-	}
-	if !f.history.Undo() || len(f.openings()) != 2 {
-		t.Error("one undo does not bring all back")
-	}
-	if c.Type(f, Key{Name: "Delete"}); f.failed != nil {
-		t.Errorf("Delete with nothing chosen: %v", f.failed)
+	for _, other := range []Tool{c, &cable{}} {
+		for _, name := range []string{"Delete", "Backspace"} {
+			if other.Type(f, Key{Name: name}) || len(f.openings()) != 2 || f.failed != nil {
+				t.Errorf("%T took the key %s; %d openings are left (%v)", other, name, len(f.openings()), f.failed)
+			}
+		}
 	}
 }
 

@@ -1,9 +1,6 @@
 package tool
 
 import (
-	"cmp"
-	"slices"
-
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -138,54 +135,4 @@ func nudge(t Table, k Key) bool {
 		t.Do(plan.Steps{Label: words.New("tool.move-several", "Move what is chosen"), Edits: edits})
 	}
 	return true
-}
-
-// remove takes out what is chosen, with what hangs on it. A room is left to the window,
-// which asks where it holds anything.
-func remove(t Table) bool {
-	if slices.ContainsFunc(t.Selection(), func(id plan.ID) bool { return id.Kind() == plan.KindRoom }) {
-		return false
-	}
-	var edits []plan.Edit
-	for _, id := range lightestFirst(t.Selection()) {
-		switch id.Kind() {
-		case plan.KindOpening:
-			edits = append(edits, plan.RemoveOpening{ID: id})
-		case plan.KindBreak:
-			edits = append(edits, plan.RemoveBreak{ID: id})
-		case plan.KindFixture:
-			edits = append(edits, plan.RemoveFixture{ID: id, Cascade: true})
-		case plan.KindCable:
-			edits = append(edits, plan.RemoveCable{ID: id})
-		case plan.KindControl:
-			edits = append(edits, plan.RemoveControl{ID: id})
-		}
-	}
-	switch len(edits) {
-	case 0:
-		if len(t.Selection()) > 0 {
-			t.Say(words.New("tool.select.side", "A side goes with its room; its card makes it open instead"))
-		}
-		return len(t.Selection()) > 0
-	case 1:
-		if t.Do(edits[0]) == nil {
-			t.Select()
-		}
-	default:
-		label := words.New("tool.remove-several", "Remove what is chosen")
-		if t.Do(plan.Steps{Label: label, Edits: edits}) == nil {
-			t.Select()
-		}
-	}
-	return true
-}
-
-// removal is the order in which things are taken out, so that none is gone already with
-// what it hung on.
-var removal = map[byte]int{plan.KindCable: 0, plan.KindControl: 0, plan.KindOpening: 1, plan.KindBreak: 2, plan.KindFixture: 3}
-
-func lightestFirst(ids []plan.ID) []plan.ID {
-	return slices.SortedStableFunc(slices.Values(ids), func(a, b plan.ID) int {
-		return cmp.Compare(removal[a.Kind()], removal[b.Kind()])
-	})
 }

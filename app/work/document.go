@@ -109,46 +109,7 @@ func (d *Document) Select(ids ...plan.ID) {
 }
 
 // Has reports whether an ID names something that can be chosen.
-func (d *Document) Has(id plan.ID) bool {
-	p := d.Plan()
-	switch id.Kind() {
-	case plan.KindRoom:
-		return d.index.RoomOf(id) != nil
-	case plan.KindSide:
-		_, ok := d.index.Side(id)
-		return ok
-	case plan.KindOpening:
-		o, _ := p.Opening(id)
-		return o != nil
-	case plan.KindBreak:
-		b, _ := p.Break(id)
-		return b != nil
-	case plan.KindFixture:
-		f, _ := p.Fixture(id)
-		return f != nil
-	case plan.KindCable:
-		_, ok := p.Cables.Get(id)
-		return ok
-	case plan.KindControl:
-		_, ok := p.Controls.Get(id)
-		return ok
-	case plan.KindCircuit:
-		_, ok := p.Circuits.Get(id)
-		return ok
-	case plan.KindDecision:
-		_, ok := p.Decisions.Get(id)
-		return ok
-	case plan.KindWaiver:
-		_, ok := p.Waivers.Get(id)
-		return ok
-	case plan.KindAmendment:
-		_, ok := p.Amendments.Get(id)
-		return ok
-	case plan.KindLevel:
-		return p.Level(id) != nil
-	}
-	return false
-}
+func (d *Document) Has(id plan.ID) bool { return d.index.Has(id) }
 
 // Do makes an edit the next step.
 func (d *Document) Do(e plan.Edit) error {

@@ -30,7 +30,7 @@ func TestWhatGoesIsChosenNoMore(t *testing.T) {
 	if got := u.doc.Selection(); !slices.Equal(got, []plan.ID{den, hall}) {
 		t.Fatalf("chosen %v, want what is in the plan", got)
 	}
-	if err := u.doc.Do(plan.RemoveRoom{ID: den}); err != nil {
+	if err := u.doc.Do(plan.Remove{Things: []plan.ID{den}}); err != nil {
 		t.Fatal(err)
 	}
 	if got := u.doc.Selection(); !slices.Equal(got, []plan.ID{hall}) {

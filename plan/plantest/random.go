@@ -47,7 +47,7 @@ var edits = []func(draw) plan.Edit{
 	draw.moveOpening, draw.moveOpening, draw.changeOpening, draw.setOpening, draw.copyOpening, draw.retag, draw.removeOpening,
 	draw.changeSide, draw.moveCorner, draw.moveSide, draw.moveSide, draw.sideLength, draw.splitSide, draw.splitSide, draw.removeCorner,
 	draw.level, draw.header, draw.circuit, draw.circuit, draw.cable, draw.cable, draw.cable, draw.control, draw.control,
-	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.steps,
+	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.removeSeveral, draw.steps,
 }
 
 // draw makes edits of numbers below a bound, wherever these come from.
@@ -173,7 +173,7 @@ func (g draw) level() plan.Edit {
 	l := value(pick(g, g.p.Levels))
 	switch g.n(0, 3) {
 	case 0:
-		return plan.RemoveLevel{ID: l.ID, Cascade: g.seldom()}
+		return plan.Remove{Things: []plan.ID{l.ID}, Cascade: g.seldom()}
 	case 1:
 		return plan.ChangeLevel{ID: l.ID, Title: "Loft", Elevation: g.length(0, 240)}
 	}

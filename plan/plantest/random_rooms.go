@@ -69,7 +69,7 @@ func (g draw) changeRoom() plan.Edit {
 func (g draw) moveRoom() plan.Edit { return plan.MoveRoom{ID: g.room().ID, By: g.point()} }
 
 func (g draw) removeRoom() plan.Edit {
-	return plan.RemoveRoom{ID: g.room().ID, Cascade: g.seldom()}
+	return plan.Remove{Things: []plan.ID{g.room().ID}, Cascade: g.seldom()}
 }
 
 func (g draw) changeSide() plan.Edit { return plan.ChangeSide{Side: g.dressed(g.side())} }

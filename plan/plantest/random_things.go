@@ -61,7 +61,7 @@ func (g draw) moveBreak() plan.Edit {
 
 func (g draw) changeBreak() plan.Edit { return plan.ChangeBreak{Break: g.aBreak(g.breaks().ID)} }
 
-func (g draw) removeBreak() plan.Edit { return plan.RemoveBreak{ID: g.breaks().ID} }
+func (g draw) removeBreak() plan.Edit { return plan.Remove{Things: []plan.ID{g.breaks().ID}} }
 
 // fixtureKinds are some of every sort, panels more often: circuits are fed from them.
 var fixtureKinds = []plan.FixtureKind{
@@ -89,7 +89,7 @@ func (g draw) changeFixture() plan.Edit {
 }
 
 func (g draw) removeFixture() plan.Edit {
-	return plan.RemoveFixture{ID: g.fixture().ID, Cascade: g.n(0, 2) == 0}
+	return plan.Remove{Things: []plan.ID{g.fixture().ID}, Cascade: g.n(0, 2) == 0}
 }
 
 func (g draw) height() plan.Height {
@@ -177,4 +177,4 @@ func (g draw) copyOpening() plan.Edit {
 
 func (g draw) retag() plan.Edit { return plan.Retag{ID: g.opening().ID, Tag: g.tag()} }
 
-func (g draw) removeOpening() plan.Edit { return plan.RemoveOpening{ID: g.opening().ID} }
+func (g draw) removeOpening() plan.Edit { return plan.Remove{Things: []plan.ID{g.opening().ID}} }

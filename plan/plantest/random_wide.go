@@ -23,9 +23,9 @@ func (g draw) circuit() plan.Edit {
 	}
 	if g.n(0, 2) == 0 {
 		c.ID = value(some(g, g.p.Circuits)).ID
-		return plan.ChangeCircuit{Circuit: c}
+		return plan.Change{Thing: &c}
 	}
-	return plan.AddCircuit{Circuit: c}
+	return plan.Add{Thing: &c}
 }
 
 func (g draw) cable() plan.Edit {
@@ -38,9 +38,9 @@ func (g draw) cable() plan.Edit {
 	}
 	if g.n(0, 2) == 0 {
 		c.ID = value(some(g, g.p.Cables)).ID
-		return plan.ChangeCable{Cable: c}
+		return plan.Change{Thing: &c}
 	}
-	return plan.AddCable{Cable: c}
+	return plan.Add{Thing: &c}
 }
 
 func (g draw) control() plan.Edit {
@@ -50,9 +50,9 @@ func (g draw) control() plan.Edit {
 	}
 	if g.n(0, 2) == 0 {
 		c.ID = value(some(g, g.p.Controls)).ID
-		return plan.ChangeControl{Control: c}
+		return plan.Change{Thing: &c}
 	}
-	return plan.AddControl{Control: c}
+	return plan.Add{Thing: &c}
 }
 
 func (g draw) decision() plan.Edit {
@@ -65,41 +65,42 @@ func (g draw) decision() plan.Edit {
 	}
 	if g.n(0, 2) == 0 {
 		d.ID = value(some(g, g.p.Decisions)).ID
-		return plan.ChangeDecision{Decision: d}
+		return plan.Change{Thing: &d}
 	}
-	return plan.AddDecision{Decision: d}
+	return plan.Add{Thing: &d}
 }
 
 func (g draw) waiver() plan.Edit {
 	w := plan.Waiver{ID: g.id(plan.KindWaiver), Rule: "wall-reach", About: g.thing(), Reason: pick(g, []string{"A stove stands there.", " "})}
 	if g.n(0, 2) == 0 {
 		w.ID = value(some(g, g.p.Waivers)).ID
-		return plan.ChangeWaiver{Waiver: w}
+		return plan.Change{Thing: &w}
 	}
-	return plan.AddWaiver{Waiver: w}
+	return plan.Add{Thing: &w}
 }
 
 func (g draw) amendment() plan.Edit {
 	a := plan.Amendment{ID: g.id(plan.KindAmendment), Figure: pick(g, []string{"", "wall-reach"}), Value: "72", Rule: pick(g, []string{"", "height"}), Reason: "Town."}
 	if g.n(0, 2) == 0 {
 		a.ID = value(some(g, g.p.Amendments)).ID
-		return plan.ChangeAmendment{Amendment: a}
+		return plan.Change{Thing: &a}
 	}
-	return plan.AddAmendment{Amendment: a}
+	return plan.Add{Thing: &a}
 }
 
 func (g draw) removeWide() plan.Edit {
-	switch g.n(0, 5) {
-	case 0:
-		return plan.RemoveCircuit{ID: value(some(g, g.p.Circuits)).ID, Cascade: g.chance()}
-	case 1:
-		return plan.RemoveCable{ID: value(some(g, g.p.Cables)).ID}
-	case 2:
-		return plan.RemoveControl{ID: value(some(g, g.p.Controls)).ID}
-	case 3:
-		return plan.RemoveDecision{ID: value(some(g, g.p.Decisions)).ID}
-	case 4:
-		return plan.RemoveWaiver{ID: value(some(g, g.p.Waivers)).ID}
+	ids := []plan.ID{
+		value(some(g, g.p.Circuits)).ID, value(some(g, g.p.Cables)).ID, value(some(g, g.p.Controls)).ID,
+		value(some(g, g.p.Decisions)).ID, value(some(g, g.p.Waivers)).ID, value(some(g, g.p.Amendments)).ID,
 	}
-	return plan.RemoveAmendment{ID: value(some(g, g.p.Amendments)).ID}
+	return plan.Remove{Things: []plan.ID{pick(g, ids)}, Cascade: g.chance()}
+}
+
+// removeSeveral takes out up to four things of any kind, of which one may go with another.
+func (g draw) removeSeveral() plan.Edit {
+	e := plan.Remove{Cascade: g.chance()}
+	for range g.n(1, 4) {
+		e.Things = append(e.Things, pick(g, []plan.ID{g.thing(), g.thing(), value(some(g, g.p.Cables)).ID, value(some(g, g.p.Circuits)).ID}))
+	}
+	return e
 }

@@ -312,9 +312,9 @@ func TestLongTextsStayInTheirPlace(t *testing.T) {
 		do(plan.ChangeOpening{Opening: changed})
 		break
 	}
-	do(plan.AddDecision{Decision: plan.Decision{ID: "d22222222", Question: long}})
-	do(plan.AddDecision{Decision: plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
-	do(plan.AddAmendment{Amendment: plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
+	do(plan.Add{Thing: &plan.Decision{ID: "d22222222", Question: long}})
+	do(plan.Add{Thing: &plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
+	do(plan.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
 	for _, paper := range Papers {
 		for i, page := range build(t, p, Options{Paper: paper}) {
 			for _, fault := range proof.Read(page, rules(paper)) {

@@ -1,0 +1,193 @@
+package plan
+
+import (
+	"sync"
+
+	"studbay/plan/words"
+)
+
+// Thing is anything of a plan that has an ID: a noun, a side of a room or a level. It is
+// never written to after it is in a plan.
+type Thing interface{ Key() ID }
+
+// nounOf says that P is a pointer to N and a noun.
+type nounOf[N any] interface {
+	*N
+	Key() ID
+}
+
+// row is one kind of thing: all that the plan as a whole must know of it. What a plan
+// does with its things (compare, find, check, add, change, remove, save) is written once,
+// for rows. Either wide or level is set; the other columns may be left out.
+type row[N any, P nounOf[N]] struct {
+	kind  byte                 // the letter of its IDs
+	path  string               // of its set in a file
+	wide  func(*Plan) *Set[P]  // its set in the plan
+	level func(*Level) *Set[P] // its set on each level
+
+	add, change func(P) words.Text // names of the edits
+	remove      words.Text
+	the         words.Text         // "the opening", where no one is meant
+	text        func(P) words.Text // how a sentence calls one; left out: the
+
+	// parts gives what has an ID within one, by its place in it.
+	parts func(P, func(path string, id ID))
+	// at is where one stands: it goes with what it stands on.
+	at func(P) *Anchor
+	// names gives every other ID by which one names another thing.
+	names func(P, references)
+	// isEmpty says that one has lost all that it named, and goes too.
+	isEmpty func(P) bool
+	// isHeld says that what names one holds it: it goes only where that may go with it or
+	// stop naming it.
+	isHeld bool
+	// tag is the tag of one: no other has it, nor will when it is given up.
+	tag func(P) string
+
+	// check says what is wrong with one where it stands.
+	check func(P, around) error
+	// together says what is wrong with those of one level beside each other.
+	together func(path string, l *Level) error
+	// put returns the plan with one added, or changed where it is there already, on a
+	// level or where it says. Left out: it is checked and put in its set.
+	put func(Plan, *Level, P) (Plan, error)
+	// counted is where Compare counts it; left out: among the others.
+	counted func(*Difference) *Tally
+}
+
+// around is what a noun is checked against.
+type around struct {
+	site
+	plan Plan
+	has  func(ID) bool
+}
+
+var (
+	kindsOnce sync.Once
+	kindTable []kind
+)
+
+// kinds returns the table of the kinds of thing: each after those that it stands on or
+// names. A Set of Plan or Level without a row fails a test. It is no variable with a
+// value, for rows use functions that use the table.
+func kinds() []kind {
+	kindsOnce.Do(func() {
+		kindTable = []kind{
+			&row[Room, *Room]{
+				kind: KindRoom, path: "/rooms", level: func(l *Level) *Set[*Room] { return &l.Rooms },
+				add:    always[*Room](words.New("edit.room.add", "Add room")),
+				change: always[*Room](words.New("edit.room.change", "Change room")),
+				remove: words.New("edit.room.remove", "Remove room"),
+				the:    theRoom, text: (*Room).called, parts: (*Room).eachSide,
+				check:   func(r *Room, _ around) error { return checkRoom(r) },
+				put:     Plan.withRoom,
+				counted: func(d *Difference) *Tally { return &d.Rooms },
+			},
+			&row[Fixture, *Fixture]{
+				kind: KindFixture, path: "/fixtures", level: func(l *Level) *Set[*Fixture] { return &l.Fixtures },
+				add:    func(f *Fixture) words.Text { return words.New("edit.fixture.add", "Add {0}", f.Kind.Text()) },
+				change: func(f *Fixture) words.Text { return words.New("edit.fixture.change", "Change {0}", f.Kind.Text()) },
+				remove: words.New("edit.fixture.remove", "Remove fixture"),
+				the:    theFixture, text: (*Fixture).called,
+				at:     func(f *Fixture) *Anchor { return &f.At },
+				isHeld: true, // a panel, by its circuits and cables
+				check:  func(f *Fixture, a around) error { return a.checkFixture(f) },
+				put:    func(p Plan, _ *Level, f *Fixture) (Plan, error) { return p.withFixture(f) },
+			},
+			&row[Break, *Break]{
+				kind: KindBreak, path: "/breaks", level: func(l *Level) *Set[*Break] { return &l.Breaks },
+				add:    func(b *Break) words.Text { return words.New("edit.break.add", "Add {0}", b.Kind.Text()) },
+				change: func(b *Break) words.Text { return words.New("edit.break.change", "Change {0}", b.Kind.Text()) },
+				remove: words.New("edit.break.remove", "Remove door or window"),
+				the:    theBreak, text: (*Break).called,
+				at:    func(b *Break) *Anchor { return &b.At },
+				check: func(b *Break, a around) error { return a.checkBreak(b) }, together: allApart,
+				put: func(p Plan, _ *Level, b *Break) (Plan, error) { return p.withBreak(b) },
+			},
+			&row[Opening, *Opening]{
+				kind: KindOpening, path: "/openings", level: func(l *Level) *Set[*Opening] { return &l.Openings },
+				add:    always[*Opening](words.New("edit.opening.add", "Add opening")),
+				change: always[*Opening](words.New("edit.opening.change", "Change opening")),
+				remove: words.New("edit.opening.remove", "Remove opening"),
+				the:    theOpening, text: (*Opening).called,
+				at:    func(o *Opening) *Anchor { return &o.At },
+				names: func(o *Opening, r references) { r.may(&o.Circuit) },
+				tag:   func(o *Opening) string { return o.Tag },
+				check: func(o *Opening, a around) error {
+					if err := a.checkOpening(o); err != nil {
+						return err
+					}
+					return a.plan.checkOnCircuit(o.Circuit, o.called())
+				},
+				put:     func(p Plan, _ *Level, o *Opening) (Plan, error) { return p.withOpening(o) },
+				counted: func(d *Difference) *Tally { return &d.Openings },
+			},
+			&row[Circuit, *Circuit]{
+				kind: KindCircuit, path: "/circuits", wide: func(p *Plan) *Set[*Circuit] { return &p.Circuits },
+				add:    always[*Circuit](words.New("edit.circuit.add", "Add circuit")),
+				change: always[*Circuit](words.New("edit.circuit.change", "Change circuit")),
+				remove: words.New("edit.circuit.remove", "Remove circuit"),
+				the:    theCircuit, text: (*Circuit).called, isHeld: true,
+				names: func(c *Circuit, r references) { r.may(&c.Panel) },
+				check: func(c *Circuit, a around) error { return a.plan.checkCircuit(c) },
+			},
+			&row[Cable, *Cable]{
+				kind: KindCable, path: "/cables", wide: func(p *Plan) *Set[*Cable] { return &p.Cables },
+				add:    always[*Cable](words.New("edit.cable.add", "Add cable")),
+				change: always[*Cable](words.New("edit.cable.change", "Change cable")),
+				remove: words.New("edit.cable.remove", "Remove cable"),
+				the:    theCable,
+				names: func(c *Cable, r references) {
+					r.needs(&c.From)
+					r.needs(&c.To)
+					r.may(&c.Circuit)
+				},
+				check: func(c *Cable, a around) error { return a.plan.checkCable(c) },
+			},
+			&row[Control, *Control]{
+				kind: KindControl, path: "/controls", wide: func(p *Plan) *Set[*Control] { return &p.Controls },
+				add:    always[*Control](words.New("edit.control.add", "Add control")),
+				change: always[*Control](words.New("edit.control.change", "Change control")),
+				remove: words.New("edit.control.remove", "Remove control"),
+				the:    theControl,
+				names: func(c *Control, r references) {
+					r.list(&c.Switches)
+					r.list(&c.Loads)
+				},
+				isEmpty: func(c *Control) bool { return len(c.Switches)+len(c.Loads) == 0 },
+				check:   func(c *Control, a around) error { return a.plan.checkControl(c) },
+			},
+			&row[Decision, *Decision]{
+				kind: KindDecision, path: "/decisions", wide: func(p *Plan) *Set[*Decision] { return &p.Decisions },
+				add:    always[*Decision](words.New("edit.decision.add", "Add decision")),
+				change: always[*Decision](words.New("edit.decision.change", "Change decision")),
+				remove: words.New("edit.decision.remove", "Remove decision"),
+				the:    theDecision,
+				names:  func(d *Decision, r references) { r.list(&d.About) },
+				check:  func(d *Decision, a around) error { return checkDecision(d, a.has) },
+			},
+			&row[Waiver, *Waiver]{
+				kind: KindWaiver, path: "/waivers", wide: func(p *Plan) *Set[*Waiver] { return &p.Waivers },
+				add:    always[*Waiver](words.New("edit.waiver.add", "Add waiver")),
+				change: always[*Waiver](words.New("edit.waiver.change", "Change waiver")),
+				remove: words.New("edit.waiver.remove", "Remove waiver"),
+				the:    theWaiver,
+				names:  func(w *Waiver, r references) { r.follows(&w.About) },
+				check:  func(w *Waiver, a around) error { return checkWaiver(w, a.has) },
+			},
+			&row[Amendment, *Amendment]{
+				kind: KindAmendment, path: "/amendments", wide: func(p *Plan) *Set[*Amendment] { return &p.Amendments },
+				add:    always[*Amendment](words.New("edit.amendment.add", "Add amendment")),
+				change: always[*Amendment](words.New("edit.amendment.change", "Change amendment")),
+				remove: words.New("edit.amendment.remove", "Remove amendment"),
+				the:    theAmendment,
+				check:  func(a *Amendment, _ around) error { return checkAmendment(a) },
+			},
+		}
+	})
+	return kindTable
+}
+
+func always[P any](text words.Text) func(P) words.Text {
+	return func(P) words.Text { return text }
+}
