@@ -19,6 +19,9 @@ const maxLayers = 64
 // checkRoom reports what is wrong with a room by itself: its outline, its ceiling, its
 // sides' own fields. It looks at no other noun.
 func checkRoom(r *Room) error {
+	if err := checkText(r); err != nil {
+		return err
+	}
 	if err := wellFormed(r.ID, KindRoom); err != nil {
 		return err
 	}

@@ -21,6 +21,9 @@ const (
 // checkBreak reports why a break cannot stand where it says. That it overlaps no
 // other is checkApart's to see.
 func (s site) checkBreak(b *Break) error {
+	if err := checkText(b); err != nil {
+		return err
+	}
 	if err := wellFormed(b.ID, KindBreak); err != nil {
 		return err
 	}
@@ -82,6 +85,9 @@ func checkApart(breaks []*Break) error {
 
 // checkFixture reports why a fixture cannot stand where it says.
 func (s site) checkFixture(f *Fixture) error {
+	if err := checkText(f); err != nil {
+		return err
+	}
 	if err := wellFormed(f.ID, KindFixture); err != nil {
 		return err
 	}
@@ -111,6 +117,9 @@ func (s site) checkFixture(f *Fixture) error {
 // checkOpening reports why an opening cannot be where it says, or what is wrong with
 // its own fields.
 func (s site) checkOpening(o *Opening) error {
+	if err := checkText(o); err != nil {
+		return err
+	}
 	if err := wellFormed(o.ID, KindOpening); err != nil {
 		return err
 	}

@@ -10,6 +10,9 @@ import (
 
 // checkHeader reports what is wrong with a header.
 func checkHeader(h *Header) error {
+	if err := checkText(h); err != nil {
+		return err
+	}
 	switch {
 	case h == nil:
 		return refuse(nil, "header", "the plan has no header")
@@ -32,6 +35,9 @@ func checkHeader(h *Header) error {
 func escaped(name string) string { return strings.NewReplacer("~", "~0", "/", "~1").Replace(name) }
 
 func checkLevel(l *Level) error {
+	if err := checkText(l); err != nil {
+		return err
+	}
 	if err := wellFormed(l.ID, KindLevel); err != nil {
 		return err
 	}
@@ -39,6 +45,9 @@ func checkLevel(l *Level) error {
 }
 
 func (p Plan) checkCircuit(c *Circuit) error {
+	if err := checkText(c); err != nil {
+		return err
+	}
 	if err := wellFormed(c.ID, KindCircuit); err != nil {
 		return err
 	}
@@ -62,6 +71,9 @@ func (p Plan) isOpening(id ID) bool {
 }
 
 func (p Plan) checkCable(c *Cable) error {
+	if err := checkText(c); err != nil {
+		return err
+	}
 	if err := wellFormed(c.ID, KindCable); err != nil {
 		return err
 	}
@@ -91,6 +103,9 @@ func (p Plan) checkOnCircuit(id ID, what words.Text) error {
 }
 
 func (p Plan) checkControl(c *Control) error {
+	if err := checkText(c); err != nil {
+		return err
+	}
 	if err := wellFormed(c.ID, KindControl); err != nil {
 		return err
 	}
@@ -119,6 +134,9 @@ func distinct(ids []ID, has func(ID) bool, what words.Text) error {
 }
 
 func checkDecision(d *Decision, has func(ID) bool) error {
+	if err := checkText(d); err != nil {
+		return err
+	}
 	if err := wellFormed(d.ID, KindDecision); err != nil {
 		return err
 	}
@@ -129,6 +147,9 @@ func checkDecision(d *Decision, has func(ID) bool) error {
 }
 
 func checkWaiver(w *Waiver, has func(ID) bool) error {
+	if err := checkText(w); err != nil {
+		return err
+	}
 	if err := wellFormed(w.ID, KindWaiver); err != nil {
 		return err
 	}
@@ -145,6 +166,9 @@ func checkWaiver(w *Waiver, has func(ID) bool) error {
 }
 
 func checkAmendment(a *Amendment) error {
+	if err := checkText(a); err != nil {
+		return err
+	}
 	if err := wellFormed(a.ID, KindAmendment); err != nil {
 		return err
 	}

@@ -57,7 +57,7 @@ func gone(what words.Text) *Refusal {
 }
 
 func taken(id ID) *Refusal {
-	return refuse(ErrTaken, "taken", "the ID {0} is in use already", string(id)).at("/id")
+	return refuse(ErrTaken, "taken", "the ID {0} is in use already", Clipped(string(id), quoted)).at("/id")
 }
 
 // shown is how many things a refusal names before it counts the rest.

@@ -64,7 +64,7 @@ func (p Plan) retired(tags ...string) Plan {
 }
 
 func tagTaken(tag string) *Refusal {
-	return refuse(ErrTaken, "tag-taken", "the tag {0} is in use already", tag).at("/tag")
+	return refuse(ErrTaken, "tag-taken", "the tag {0} is in use already", Clipped(tag, quoted)).at("/tag")
 }
 
 // freeTag reports why an opening cannot have a tag.

@@ -28,7 +28,7 @@ func (e *Error) Error() string {
 		b.WriteString(":" + strconv.Itoa(e.Line) + ":" + strconv.Itoa(e.Column))
 	}
 	if e.Place != "" {
-		b.WriteString(": " + e.Place)
+		b.WriteString(": " + plan.Clipped(e.Place, 200))
 	}
 	return b.String() + ": " + e.Err.Error()
 }

@@ -4,8 +4,8 @@ import (
 	"reflect"
 	"strconv"
 	"strings"
-	"unicode/utf8"
 
+	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -40,13 +40,7 @@ func wantedOf(t reflect.Type) words.Text {
 }
 
 // clipped shortens a text from outside for a message.
-func clipped(text string) string {
-	const most = 24
-	if utf8.RuneCountInString(text) <= most {
-		return text
-	}
-	return string([]rune(text)[:most]) + "…"
-}
+func clipped(text string) string { return plan.Clipped(text, 24) }
 
 // notKnown is the fault of a key that an object of this form has not.
 func (f *form) notKnown(key string) *Fault {
