@@ -21,8 +21,8 @@ type Theme struct {
 	Name   string
 	IsDark bool
 
-	Paper    scene.Color // board, fields
-	Surface  scene.Color // cards, drawer, strip
+	Paper    scene.Color // board, what is typed into
+	Surface  scene.Color // cards, drawer, unfolded room
 	Ink      scene.Color // text, breaks
 	Muted    scene.Color // second text, fixtures
 	Line     scene.Color // hairlines
@@ -60,7 +60,7 @@ func rgb(hex uint32) scene.Color {
 	return scene.Color{R: uint8(hex >> 16), G: uint8(hex >> 8), B: uint8(hex), A: 0xff}
 }
 
-// Light is a drafting table in good light.
+// Light is paper in good light.
 var Light = Theme{
 	Name:  "light",
 	Paper: rgb(0xF6F3EC), Surface: rgb(0xFFFFFF), Ink: rgb(0x22262A), Muted: rgb(0x63686D),
@@ -78,7 +78,7 @@ var Light = Theme{
 	},
 }
 
-// Dark is the same table at night.
+// Dark is the same at night.
 var Dark = Theme{
 	Name: "dark", IsDark: true,
 	Paper: rgb(0x1A1D1F), Surface: rgb(0x23272A), Ink: rgb(0xECE8DF), Muted: rgb(0xA2A8AB),

@@ -72,7 +72,7 @@ func fontFor(w Weight, letter rune) FontID {
 	return main
 }
 
-// Part is a stretch of text drawn from one font.
+// Part is a length of text drawn from one font.
 type Part struct {
 	Font FontID
 	Text string

@@ -13,7 +13,7 @@ import (
 // thinWall is the least thickness drawn as a body: under it a wall is a line.
 const thinWall = unit.Inch
 
-// body is a stretch of a side behind which the wall has one thickness.
+// body is a part of a side behind which the wall has one thickness.
 type body struct {
 	from, to  unit.Length
 	thickness unit.Length
@@ -46,7 +46,7 @@ func (w wall) last() unit.Length  { return w.thicknessAt(w.side.Length) }
 func (w wall) isSolid() bool { return w.side.Side.Kind == plan.SideWall }
 
 // wallBehind cuts a side into bodies: between faces the gap tells; where nothing
-// stands behind, the build-up does. A stretch no longer than a partition is thick,
+// stands behind, the build-up does. A part no longer than a partition is thick,
 // where rooms behind meet or a corner is turned, is as thick as its neighbour.
 func wallBehind(s *plan.SideView) wall {
 	w := wall{side: s}
@@ -166,7 +166,7 @@ func (r *roomDrawing) corner(i, neighbour int, t float64) float64 {
 	return max(-limit, min(limit, (other-t*dot)/cross))
 }
 
-// thinWalls draws as a line the stretches of a wall that have next to no body.
+// thinWalls draws as a line the parts of a wall that have next to no body.
 func (d *drawing) thinWalls(w wall) (items []scene.Item) {
 	f := d.face(w.side.Frame)
 	for _, b := range w.bodies {
@@ -181,10 +181,10 @@ func (d *drawing) thinWalls(w wall) (items []scene.Item) {
 	return items
 }
 
-// span is a stretch of a side in millimetres.
+// span is a part of a side in millimetres.
 type span struct{ from, to float64 }
 
-// uncut returns what of a stretch of a side no break takes.
+// uncut returns what of a part of a side no break takes.
 func uncut(s *plan.SideView, from, to unit.Length) (spans []span) {
 	for _, c := range s.Cuts {
 		if c.From > from && c.From < to {

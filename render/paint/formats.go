@@ -1,4 +1,4 @@
-// Package paint saves scenes as files. Formats is the table of what they can be
+// Package paint saves scenes as files. Formats is the list of what they can be
 // saved as; each format has its package below this one.
 package paint
 

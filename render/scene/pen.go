@@ -12,7 +12,7 @@ const (
 	SquareCap            // half a width beyond it
 )
 
-// Join is how the pieces of a line meet. The zero value is RoundJoin. There is no
+// Join is how the segments of a line meet. The zero value is RoundJoin. There is no
 // pointed corner: not every painter has one, so a sharp shape is filled instead.
 type Join uint8
 

@@ -12,18 +12,18 @@ type keyPlan struct {
 	at    tileAt
 }
 
-// keyWide is the width of the field of the key plan, in millimetres.
+// keyWide is the width of the box of the key plan, in millimetres.
 const keyWide = 44.0
 
-// keyField draws the key plan in a field of its own left of a place, and returns where
+// keyBox draws the key plan in a box of its own left of a place, and returns where
 // that begins: the outlines of rooms, the parts with their sheets, the one of this page
 // on grey.
-func (p *page) keyField(box scene.Rect, right float64) float64 {
+func (p *page) keyBox(box scene.Rect, right float64) float64 {
 	x := right - keyWide
-	field := scene.Rect{Min: scene.Point{X: x, Y: box.Min.Y}, Max: scene.Point{X: right, Y: box.Max.Y}}.Expanded(-2)
+	space := scene.Rect{Min: scene.Point{X: x, Y: box.Min.Y}, Max: scene.Point{X: right, Y: box.Max.Y}}.Expanded(-2)
 	t, m := p.key.drawn.tiles, p.key.drawn.medium
-	k := min(field.Width()/t.whole.Width(), field.Height()/t.whole.Height())
-	toKey := func(q scene.Point) scene.Point { return field.Middle().Add(q.Sub(t.whole.Middle()).Mul(k)) }
+	k := min(space.Width()/t.whole.Width(), space.Height()/t.whole.Height())
+	toKey := func(q scene.Point) scene.Point { return space.Middle().Add(q.Sub(t.whole.Middle()).Mul(k)) }
 	rect := func(r scene.Rect) scene.Rect { return scene.Rect{Min: toKey(r.Min), Max: toKey(r.Max)} }
 	p.add(scene.Fill{Path: rect(t.seam(p.key.at)).Path(), Color: keyGround})
 	rooms := scene.Group{Layer: scene.Layer{Name: "key"}} // the numbers stand on patches over them

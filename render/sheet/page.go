@@ -8,9 +8,9 @@ import (
 
 // The measures of a page, in millimetres of paper.
 const (
-	margin = 0.4 * 25.4 // what every office printer can leave white (common practice)
-	gutter = 5.0        // between a rule and what stands beside it
-	strip  = 25.0       // height of the title block
+	margin    = 0.4 * 25.4 // what every office printer can leave white (common practice)
+	gutter    = 5.0        // between a rule and what stands beside it
+	titleTall = 25.0       // height of the title block
 )
 
 // page is one page in the making.
@@ -51,7 +51,7 @@ func (b *book) newPage(name string, columns int) *page {
 	p.scene.Meta.Title = name
 	p.frame = b.frame()
 	p.main = p.frame
-	p.main.Max.Y -= strip
+	p.main.Max.Y -= titleTall
 	if columns > 0 {
 		p.main.Max.X -= (sideColumn+columnGap)*float64(columns) - columnGap + 2*gutter
 		p.side = scene.Rect{Min: scene.Point{X: p.main.Max.X, Y: p.frame.Min.Y}, Max: p.frame.Max}

@@ -123,11 +123,11 @@ func (b *book) drawTiles(l *plan.Level, extent geom.Box) (drawnLevel, error) {
 // tiling divides a drawing for the paper.
 func (b *book) tiling(d drawnLevel) *tiling {
 	t := &tiling{whole: d.bounds(), area: b.tileArea(), sheets: map[tileAt]int{}}
-	var across, down []stretch
+	var across, down []taken
 	for _, p := range d.pieces {
 		if p.Symbol != nil {
-			across = append(across, stretch{p.Bounds.Min.X, p.Bounds.Max.X})
-			down = append(down, stretch{p.Bounds.Min.Y, p.Bounds.Max.Y})
+			across = append(across, taken{p.Bounds.Min.X, p.Bounds.Max.X})
+			down = append(down, taken{p.Bounds.Min.Y, p.Bounds.Max.Y})
 		}
 	}
 	t.xs = seams(t.whole.Min.X, t.whole.Max.X, t.area.Width(), across)
@@ -135,12 +135,12 @@ func (b *book) tiling(d drawnLevel) *tiling {
 	return t
 }
 
-// stretch is what a symbol takes along one axis.
-type stretch struct{ from, to float64 }
+// taken is what a symbol takes along one axis.
+type taken struct{ from, to float64 }
 
 // seams returns where the parts of a length begin and end: all alike, but moved to where
 // they run through the fewest symbols as far as the room lets them.
-func seams(from, to, room float64, symbols []stretch) []float64 {
+func seams(from, to, room float64, symbols []taken) []float64 {
 	n := tilesFor(to-from+1, room)
 	part := (to - from) / float64(n)
 	play := (room - part - 2*beyond) / 2
@@ -164,7 +164,7 @@ func seams(from, to, room float64, symbols []stretch) []float64 {
 }
 
 // struckAt counts the symbols that a line runs through.
-func struckAt(x float64, symbols []stretch) (n int) {
+func struckAt(x float64, symbols []taken) (n int) {
 	const air = 0.8
 	for _, s := range symbols {
 		if s.from-air < x && x < s.to+air {
@@ -177,7 +177,7 @@ func struckAt(x float64, symbols []stretch) (n int) {
 // tileArea is where a part of a plan goes on a page of its own.
 func (b *book) tileArea() scene.Rect {
 	main := b.frame()
-	main.Max.Y -= strip
+	main.Max.Y -= titleTall
 	return (&page{main: main}).planArea()
 }
 

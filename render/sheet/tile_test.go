@@ -138,10 +138,10 @@ func TestUntaggedAreNamed(t *testing.T) {
 func TestSeams(t *testing.T) {
 	for _, tt := range []struct {
 		length, room float64
-		symbols      []stretch
+		symbols      []taken
 		parts        int
 	}{
-		{100, 120, nil, 1}, {150, 120, nil, 2}, {150, 120, []stretch{{74, 78}}, 2}, {400, 120, []stretch{{90, 110}}, 5},
+		{100, 120, nil, 1}, {150, 120, nil, 2}, {150, 120, []taken{{74, 78}}, 2}, {400, 120, []taken{{90, 110}}, 5},
 	} {
 		at := seams(0, tt.length, tt.room, tt.symbols)
 		if len(at)-1 != tt.parts || at[0] != 0 || at[len(at)-1] != tt.length {

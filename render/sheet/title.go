@@ -10,16 +10,16 @@ import (
 	"studbay/render/symbol"
 )
 
-// titleBlock draws the strip at the foot of a page: what it is, the caution, and the
+// titleBlock draws what stands at the foot of a page: what it is, the caution, and the
 // fields that tell one print from another.
 func (p *page) titleBlock(number, of int) {
 	box := scene.Rect{Min: scene.Point{X: p.frame.Min.X, Y: p.main.Max.Y}, Max: scene.Point{X: p.main.Max.X, Y: p.frame.Max.Y}}
 	right := box.Max.X
 	if p.north {
-		right = p.northField(box)
+		right = p.northBox(box)
 	}
 	if p.key != nil {
-		right = p.keyField(box, right)
+		right = p.keyBox(box, right)
 	}
 	left := p.fields(box, right, number, of)
 	p.titles(scene.Rect{Min: box.Min, Max: scene.Point{X: left, Y: box.Max.Y}})
@@ -134,8 +134,8 @@ func (p *page) fieldColumn(box scene.Rect, right float64, pair []field) float64 
 	return x
 }
 
-// northField draws the arrow in a field of its own, and returns where that begins.
-func (p *page) northField(box scene.Rect) float64 {
+// northBox draws the arrow in a box of its own, and returns where that begins.
+func (p *page) northBox(box scene.Rect) float64 {
 	x := box.Max.X - 17
 	p.add(symbol.North{
 		Middle: scene.Point{X: x + 8.5, Y: box.Min.Y + 14.5}, Size: 11, Turn: -float64(p.b.plan.Header.North),
@@ -179,7 +179,7 @@ type barStep struct {
 	labels []string
 }
 
-// barSteps lists what a field of the scale bar may stand for.
+// barSteps lists what a step of the scale bar may stand for.
 func barSteps(s Scale) []barStep {
 	if s.System == unit.Metric {
 		return []barStep{

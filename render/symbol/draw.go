@@ -84,7 +84,7 @@ func Draw(at Place, style Style, specs ...Spec) Drawn {
 
 // row draws the bodies with their stem, from the foot into the room.
 func (s *sketch) row(specs []Spec) {
-	reach := 0.0 // to where the next piece of stem begins
+	reach := 0.0 // to where the next part of stem begins
 	if s.onWall {
 		reach = s.foot(specs)
 	}
@@ -182,7 +182,7 @@ func (s *sketch) foot(specs []Spec) float64 {
 	return lift
 }
 
-// stem draws the piece of stem before a body, with its ticks, and returns where the
+// stem draws the part of a stem before a body, with its ticks, and returns where the
 // body begins.
 func (s *sketch) stem(from float64, spec Spec, first bool) float64 {
 	long, start := stemLong, 0.4

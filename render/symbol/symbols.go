@@ -7,7 +7,7 @@
 // fills, an existing one thin and open, one to be removed thin with a slanting
 // stroke. What hangs in a ceiling or sits in a floor has neither foot nor stem.
 //
-// The package also holds the marks of severity, the tool icons and the pieces of a
+// The package also holds the marks of severity, the tool icons and what orients a
 // sheet that are pictures: north and the scale bar. All are paths, never letters of
 // a font, but for the trade letters themselves.
 package symbol

@@ -12,14 +12,14 @@ const (
 	filterUp   = 2 // each byte less the one above it
 )
 
-// stretch is how many pixels are held at once against those above. Most of a page is as
+// span is how many pixels are held at once against those above. Most of a page is as
 // the row above it, and where it has no edge it is not even held against it.
-const stretch = raster.TileWidth
+const span = raster.TileWidth
 
 // filter turns rows of RGBA into rows of RGB less the row above, and sums them up.
 type filter struct {
 	row   []byte   // the filter's byte and the pixels
-	inked []int    // where in row the stretches begin that are not all zero
+	inked []int    // where in row the spans begin that are not all zero
 	black []byte   // a row to hold the first against
 	every []uint64 // every tile of a row, as raster.Edges has them
 	low   uint64   // half of the Adler-32 of RFC 1950: 1 and all bytes
@@ -33,7 +33,7 @@ const mod = 65521
 
 func newFilter(width int) *filter {
 	f := &filter{row: make([]byte, 1+3*width), black: make([]byte, 4*width)}
-	tiles := (width + stretch - 1) / stretch
+	tiles := (width + span - 1) / span
 	f.every = make([]uint64, (tiles+63)/64)
 	for i := range tiles {
 		f.every[i/64] |= 1 << (i % 64)
@@ -41,14 +41,14 @@ func newFilter(width int) *filter {
 	return f
 }
 
-// begin makes ready for the first row of a strip.
+// begin makes ready for the first row of a band.
 func (f *filter) begin() { f.low, f.high = 1, 0 }
 
-// sum returns the Adler-32 of all rows since the strip began.
+// sum returns the Adler-32 of all rows since the band began.
 func (f *filter) sum() uint32 { return uint32(f.high<<16 | f.low) }
 
 // next sets row to row y of im with its filter byte before it. The first row is less
-// nothing, as a strip does not look back.
+// nothing, as a band does not look back.
 func (f *filter) next(im *image.RGBA, edges *raster.Edges, y int) {
 	at, long := y*im.Stride, 4*im.Rect.Dx()
 	kind, above, tiles, others := byte(filterNone), f.black, f.every, f.every
@@ -57,7 +57,7 @@ func (f *filter) next(im *image.RGBA, edges *raster.Edges, y int) {
 		tiles, others = edges.Row(y), edges.Row(y-1)
 	}
 	for _, from := range f.inked {
-		clear(f.row[from:min(from+3*stretch, len(f.row))])
+		clear(f.row[from:min(from+3*span, len(f.row))])
 	}
 	f.inked, f.until = f.inked[:0], 0
 	f.row[0] = kind
@@ -72,22 +72,22 @@ func (f *filter) next(im *image.RGBA, edges *raster.Edges, y int) {
 // less sets the pixels of row, which is zero, to the difference of two rows, in the
 // tiles of a word from one on.
 func (f *filter) less(pix, above []byte, first int, tiles uint64) {
-	const step = 4 * stretch
+	const step = 4 * span
 	for ; tiles != 0; tiles &= tiles - 1 {
 		tile := first + bits.TrailingZeros64(tiles)
 		at := tile * step
 		if at+step > len(pix) {
-			f.stretch(tile*stretch, pix[at:], above[at:])
+			f.span(tile*span, pix[at:], above[at:])
 			return
 		}
 		if [step]byte(pix[at:at+step]) != [step]byte(above[at:at+step]) {
-			f.stretch(tile*stretch, pix[at:at+step], above[at:at+step])
+			f.span(tile*span, pix[at:at+step], above[at:at+step])
 		}
 	}
 }
 
-// stretch sets the pixels from one on.
-func (f *filter) stretch(pixel int, pix, above []byte) {
+// span sets the pixels from one on.
+func (f *filter) span(pixel int, pix, above []byte) {
 	from, n := 1+3*pixel, len(pix)/4
 	row := f.row[from : from+3*n]
 	for x := range n {

@@ -36,7 +36,7 @@ const DefaultDPI = 300
 // width takes 34 MB.
 const MaxSide = 1 << 16
 
-// bandHeight is how many rows a worker draws at a time: enough that each strip
+// bandHeight is how many rows a worker draws at a time: enough that each band
 // deflates well and few shapes are worked out twice, few enough that bands are small
 // beside the program. At 256 a large sheet takes 25 MB more and hardly less time.
 const bandHeight = 128
@@ -76,18 +76,18 @@ func Encode(ctx context.Context, w io.Writer, s *scene.Scene, o Options) error {
 	f := &file{w: w}
 	f.begin(size, o.DPI)
 	f.mark(o.Page, o.Of)
-	strips := p.strips(ctx, o.Workers)
-	for i := range strips.total {
-		next, err := strips.next(i)
+	bands := p.bands(ctx, o.Workers)
+	for i := range bands.total {
+		next, err := bands.next(i)
 		if err != nil {
 			return err
 		}
-		f.strip(next, i == 0, i == strips.total-1)
+		f.band(next, i == 0, i == bands.total-1)
 		if f.err != nil {
-			return strips.stop(f.err)
+			return bands.stop(f.err)
 		}
 		if o.Progress != nil {
-			o.Progress(i+1, strips.total)
+			o.Progress(i+1, bands.total)
 		}
 	}
 	f.chunk("IEND", nil)
@@ -114,9 +114,9 @@ func (f *file) begin(size image.Point, dpi int) {
 	f.chunk("pHYs", append(phys, 1)) // 1: the unit is the metre
 }
 
-// strip writes one strip as a chunk, within the zlib wrapping of RFC 1950 that all
-// strips share.
-func (f *file) strip(s strip, first, last bool) {
+// band writes one band as a chunk, within the zlib wrapping of RFC 1950 that all
+// bands share.
+func (f *file) band(s band, first, last bool) {
 	var head, tail []byte
 	if first {
 		head, f.adler = []byte{0x78, 0x01}, 1

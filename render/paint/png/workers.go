@@ -20,12 +20,12 @@ type page struct {
 
 // result is a packed band, or why there is none.
 type result struct {
-	strip
+	band
 	err error
 }
 
-// strips hands out the bands of a page in order, while workers draw those ahead.
-type strips struct {
+// bands hands out the bands of a page in order, while workers draw those ahead.
+type bands struct {
 	total   int
 	results []chan result
 	free    chan struct{} // a token for each band that may be ahead of the file
@@ -33,12 +33,12 @@ type strips struct {
 	workers sync.WaitGroup
 }
 
-// strips starts the workers. The caller takes all bands by next, or stops.
-func (p page) strips(ctx context.Context, workers int) *strips {
+// bands starts the workers. The caller takes all bands by next, or stops.
+func (p page) bands(ctx context.Context, workers int) *bands {
 	ctx, cancel := context.WithCancel(ctx)
 	total := (p.size.Y + bandHeight - 1) / bandHeight
 	workers = min(workers, total)
-	s := &strips{total: total, results: make([]chan result, total), cancel: cancel}
+	s := &bands{total: total, results: make([]chan result, total), cancel: cancel}
 	s.free = make(chan struct{}, 4*workers)
 	jobs := make(chan int)
 	for i := range s.results {
@@ -61,20 +61,20 @@ func (p page) strips(ctx context.Context, workers int) *strips {
 }
 
 // next waits for band i. After its error, or the last band, no worker is left.
-func (s *strips) next(i int) (strip, error) {
+func (s *bands) next(i int) (band, error) {
 	r := <-s.results[i]
 	if r.err != nil {
-		return strip{}, s.stop(r.err)
+		return band{}, s.stop(r.err)
 	}
 	<-s.free // a band that was drawn had its token
 	if i == s.total-1 {
-		return r.strip, s.stop(nil)
+		return r.band, s.stop(nil)
 	}
-	return r.strip, nil
+	return r.band, nil
 }
 
 // stop ends the workers, waits for them and returns err.
-func (s *strips) stop(err error) error {
+func (s *bands) stop(err error) error {
 	s.cancel()
 	s.workers.Wait()
 	return err
@@ -86,7 +86,7 @@ func (p page) work(ctx context.Context, jobs <-chan int, results []chan result) 
 	b := &board{page: p, packer: newPacker(p.size.X)}
 	b.im = image.NewRGBA(image.Rect(0, 0, p.size.X, min(bandHeight, p.size.Y)))
 	for i := range jobs {
-		results[i] <- b.band(ctx, i)
+		results[i] <- b.draw(ctx, i)
 	}
 }
 
@@ -98,7 +98,7 @@ type board struct {
 	packer *packer
 }
 
-func (b *board) band(ctx context.Context, i int) result {
+func (b *board) draw(ctx context.Context, i int) result {
 	if err := ctx.Err(); err != nil {
 		return result{err: err}
 	}

@@ -60,7 +60,7 @@ const leastMargin = 16
 const mostMargin = 1024
 
 // fineWidth is a width from which on gg cuts curves as finely as it ever does: it
-// cuts them more coarsely for narrow pictures, and all pieces must agree.
+// cuts them more coarsely for narrow pictures, and all parts must agree.
 const fineWidth = 128
 
 // margin returns the margin that the widest pen wants.
@@ -190,7 +190,7 @@ func (c *canvas) letter(g *glyph.Glyph, t scene.Transform) {
 	c.gg.NewSubPath()
 }
 
-// quad adds a quadratic curve as straight pieces: in n of them it is off by at most
+// quad adds a quadratic curve as straight segments: in n of them it is off by at most
 // a quarter of its second difference over n².
 func (c *canvas) quad(a, b, to scene.Point) {
 	n := max(1, int(math.Ceil(math.Sqrt(0.25*second(a, b, to)/flatness))))

@@ -12,9 +12,9 @@ const (
 	TileHeight = 8
 )
 
-// Edges says in which tiles of a piece a row may differ from the one above it, so that
+// Edges says in which tiles of a part a row may differ from the one above it, so that
 // the others need not be looked at: within a shape all is alike, as it is outside. It
-// may be used again for another piece.
+// may be used again for another part.
 type Edges struct {
 	words int // of a row of tiles
 	tiles []uint64

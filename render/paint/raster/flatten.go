@@ -17,7 +17,7 @@ func onGrid(p scene.Point) scene.Point { return scene.Point{X: toGrid(p.X), Y: t
 
 func toGrid(v float64) float64 { return math.Floor(v*grid+0.5) / grid }
 
-// flatten turns a path in pixels into straight pieces on the grid.
+// flatten turns a path in pixels into straight segments on the grid.
 func flatten(p scene.Path) (lines []line) {
 	var last scene.Point // before rounding
 	p.Each(func(o scene.Op, points []scene.Point) {
@@ -47,7 +47,7 @@ func (l *line) to(p scene.Point) {
 	}
 }
 
-// curve adds as many pieces as keep within flatness: a cubic in n pieces is off by
+// curve adds as many segments as keep within flatness: a cubic in n segments is off by
 // at most 6/8 of its largest second difference over n².
 func (l *line) curve(a, b, c, d scene.Point) {
 	bend := max(second(a, b, c), second(b, c, d))

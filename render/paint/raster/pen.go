@@ -29,16 +29,16 @@ func strokes(lines []line, pen scene.Pen) []stroke {
 }
 
 // near reports whether gg would pass over b after a: its joins misbehave on shorter
-// pieces. Dropping them here keeps a line's ends, and keeps a line from vanishing.
+// segments. Dropping them here keeps a line's ends, and keeps a line from vanishing.
 func near(a, b scene.Point) bool {
 	return math.Abs(a.X-b.X)+math.Abs(a.Y-b.Y) <= 8.0/grid
 }
 
-// shortest is the length of a piece that gg surely takes, in whatever direction.
+// shortest is the length of a segment that gg surely takes, in whatever direction.
 const shortest = 0.15
 
 // spaced returns the line of two or more points without those too near another. What
-// is all within such a distance becomes a piece of the shortest length.
+// is all within such a distance becomes a segment of the shortest length.
 func (l line) spaced() line {
 	last := len(l.points) - 1
 	end := l.points[last]
@@ -65,7 +65,7 @@ func (l line) spaced() line {
 
 // toward returns the point of the grid that lies about a distance from a on the way to
 // b, up to slack more. gg rounds lengths down to the grid where it works out how far a
-// pen reaches to the sides, so a short piece may be a tenth too wide: of the points at
+// pen reaches to the sides, so a short segment may be a tenth too wide: of the points at
 // hand this is the one whose distance is least above the grid's.
 func toward(a, b scene.Point, distance float64) (best scene.Point) {
 	way := b.Sub(a)
@@ -84,20 +84,20 @@ func toward(a, b scene.Point, distance float64) (best scene.Point) {
 const slack = 10.0 / grid
 
 // turnback returns a place on the way from a to b, as far as a pen goes where it only
-// wants to turn. Both edges of that stretch are inked twice, which darkens them: it is
+// wants to turn. Both edges of that part are inked twice, which darkens them: it is
 // short. The grid moves its end by up to 0.7/64 pixel sideways and so turns the pen a
-// little; the stretch is long enough to cover the gap that a wide pen leaves by that.
+// little; it is long enough to cover the gap that a wide pen leaves by that.
 func turnback(a, b scene.Point, width float64) scene.Point {
 	way := wayBack(width)
 	if math.Hypot(b.X-a.X, b.Y-a.Y) < way+slack+shortest {
-		return b // what is left of the piece would be too short for gg
+		return b // what is left of the segment would be too short for gg
 	}
 	return toward(a, b, way)
 }
 
 func wayBack(width float64) float64 { return max(shortest, 0.08*math.Sqrt(width)) }
 
-// overlapped closes the line and runs on a little along its first piece, so that the
+// overlapped closes the line and runs on a little along its first segment, so that the
 // corner between has no notch.
 func (l line) overlapped(width float64) line {
 	a, b := l.points[0], l.points[1]

@@ -1,10 +1,10 @@
 // Package raster draws scene items into pixels, for picture files and for a board's
 // sprites alike. It draws sharp-edged by coverage, text as outlines.
 //
-// A drawing is recorded once, in pixels, and may then be drawn piece by piece from
-// several goroutines. A pixel comes out the same in whatever piece it is drawn:
+// A drawing is recorded once, in pixels, and may then be drawn part by part from
+// several goroutines. A pixel comes out the same in whatever part it is drawn:
 // every coordinate is first put on the grid of 1/64 pixel that gg works on, so nothing
-// depends on where a piece begins.
+// depends on where a part begins.
 package raster
 
 import (

@@ -10,7 +10,7 @@ import (
 // roundEnded returns lines with round ends, as shapes that gg draws alike wherever
 // they lie. Its own round caps are curves that it cuts more or less finely by where
 // they lie on the picture; its round joins are not. So the end of a line is a join
-// with a piece that turns straight back, and a straight piece is filled as the shape
+// with a segment that turns straight back, and a straight segment is filled as the shape
 // it has.
 func roundEnded(lines []line, pen scene.Pen) []stroke {
 	pen.Cap = scene.ButtCap
@@ -37,7 +37,7 @@ func roundEnded(lines []line, pen scene.Pen) []stroke {
 	return []stroke{{body, &pen}, {lines: filled}}
 }
 
-// capsule returns the outline of all within half a width of the piece from a to b.
+// capsule returns the outline of all within half a width of the segment from a to b.
 func capsule(a, b scene.Point, width float64) []line {
 	way := math.Atan2(b.Y-a.Y, b.X-a.X) * 180 / math.Pi
 	var p scene.Path
@@ -62,7 +62,7 @@ func (l line) ends() [2][2]scene.Point {
 // thin is the width under which gg may leave out the curve of a join.
 const thin = 1.1
 
-// turningBack returns the line with a piece to and fro at each end. The way back is
+// turningBack returns the line with a segment to and fro at each end. The way back is
 // also the way on, so that it turns by half a circle exactly.
 func (l line) turningBack(width float64) (out line) {
 	if width < thin {

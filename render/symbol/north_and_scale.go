@@ -34,13 +34,13 @@ func (n North) Items() []scene.Item {
 	}
 }
 
-// ScaleBar is a ruler of the drawing's scale: fields filled by turns, with figures
+// ScaleBar is a ruler of the drawing's scale: steps filled by turns, with figures
 // under their ends.
 type ScaleBar struct {
-	At       scene.Point // upper left corner of the first field
-	Step     float64     // width of a field, in scene units
+	At       scene.Point // upper left corner of the first step
+	Step     float64     // width of a step, in scene units
 	Height   float64
-	Labels   []string // one more than there are fields, from the left
+	Labels   []string // one more than there are steps, from the left
 	TextSize float64  // em height, in scene units
 	Line     float64  // width of the outline
 	Ink      scene.Color
@@ -49,16 +49,16 @@ type ScaleBar struct {
 
 // Items draws the bar. It draws nothing with fewer than two labels.
 func (b ScaleBar) Items() (items []scene.Item) {
-	fields := len(b.Labels) - 1
-	if fields < 1 {
+	steps := len(b.Labels) - 1
+	if steps < 1 {
 		return nil
 	}
-	whole := scene.Rect{Min: b.At, Max: b.At.Add(scene.Point{X: float64(fields) * b.Step, Y: b.Height})}
+	whole := scene.Rect{Min: b.At, Max: b.At.Add(scene.Point{X: float64(steps) * b.Step, Y: b.Height})}
 	items = append(items, scene.Fill{Path: whole.Path(), Color: b.Paper})
-	for i := 0; i < fields; i += 2 {
+	for i := 0; i < steps; i += 2 {
 		left := b.At.Add(scene.Point{X: float64(i) * b.Step})
-		field := scene.Rect{Min: left, Max: left.Add(scene.Point{X: b.Step, Y: b.Height})}
-		items = append(items, scene.Fill{Path: field.Path(), Color: b.Ink})
+		step := scene.Rect{Min: left, Max: left.Add(scene.Point{X: b.Step, Y: b.Height})}
+		items = append(items, scene.Fill{Path: step.Path(), Color: b.Ink})
 	}
 	items = append(items, scene.Stroke{Path: whole.Path(), Pen: scene.Pen{Width: b.Line, Color: b.Ink}})
 	for i, label := range b.Labels {

@@ -9,15 +9,15 @@ import (
 	"studbay/render/paint/raster"
 )
 
-// strip is a band of rows on its way into the file.
-type strip struct {
+// band is rows on their way into the file.
+type band struct {
 	deflated []byte // raw deflate, ending on a byte
 	adler    uint32 // of the bytes before deflating
 	length   int    // how many those were
 }
 
-// packer deflates strips. Each stands by itself, so that many packers may work at
-// once: no strip looks back into the one before it, neither through the deflate
+// packer deflates bands. Each stands by itself, so that many packers may work at
+// once: no band looks back into the one before it, neither through the deflate
 // window nor through its row filter.
 type packer struct {
 	flate  *flate.Writer
@@ -32,9 +32,9 @@ func newPacker(width int) *packer {
 	return &packer{flate: w, filter: newFilter(width)}
 }
 
-// pack deflates the rows of im as RGB. Colours are opaque. The last strip ends the
+// pack deflates the rows of im as RGB. Colours are opaque. The last band ends the
 // deflate stream, the others end on a byte and leave it open.
-func (p *packer) pack(im *image.RGBA, edges *raster.Edges, last bool) (strip, error) {
+func (p *packer) pack(im *image.RGBA, edges *raster.Edges, last bool) (band, error) {
 	var out bytes.Buffer
 	p.flate.Reset(&out)
 	p.filter.begin()
@@ -42,7 +42,7 @@ func (p *packer) pack(im *image.RGBA, edges *raster.Edges, last bool) (strip, er
 	for y := range height {
 		p.filter.next(im, edges, y)
 		if _, err := p.flate.Write(p.filter.row); err != nil {
-			return strip{}, err
+			return band{}, err
 		}
 	}
 	end := p.flate.Flush
@@ -50,10 +50,10 @@ func (p *packer) pack(im *image.RGBA, edges *raster.Edges, last bool) (strip, er
 		end = p.flate.Close
 	}
 	err := end()
-	return strip{out.Bytes(), p.filter.sum(), height * len(p.filter.row)}, err
+	return band{out.Bytes(), p.filter.sum(), height * len(p.filter.row)}, err
 }
 
-// joinAdler returns the Adler-32 of two stretches of bytes laid end to end, from
+// joinAdler returns the Adler-32 of two runs of bytes laid end to end, from
 // their sums and the length of the second. RFC 1950 defines the sum: the low half
 // adds the bytes, the high half adds the low half after each.
 func joinAdler(first, second uint32, length int) uint32 {
