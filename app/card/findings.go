@@ -12,21 +12,8 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/words"
-	"studbay/render/symbol"
+	"studbay/render"
 )
-
-// MarkOf returns the mark of a finding.
-func MarkOf(f fill.Finding) symbol.Mark {
-	switch {
-	case f.IsOpen:
-		return symbol.Question
-	case f.Severity == fill.Stop:
-		return symbol.Stop
-	case f.Severity == fill.Warn:
-		return symbol.Warn
-	}
-	return symbol.Note
-}
 
 // findingsOf shows the findings that a card's thing has, with their remedies.
 func (c *Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasObject) {
@@ -56,7 +43,7 @@ func (c *Context) finding(f fill.Finding) fyne.CanvasObject {
 	for _, r := range f.Remedies {
 		text = append(text, c.remedy(r, width))
 	}
-	block := look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), look.Column(look.Grid/2, text...))
+	block := look.TopRow(look.Grid, 1, look.NewMark(render.MarkOf(&f)), look.Column(look.Grid/2, text...))
 	return look.Back(look.OnPaper, look.Radius, look.Inset(look.Grid, look.Grid, look.Grid, look.Grid, block))
 }
 
@@ -117,7 +104,7 @@ func (l *Findings) Show(c Context) {
 		for _, f := range g.findings {
 			if len(l.shown) < mostListed {
 				l.shown = append(l.shown, f)
-				said = append(said, c.Voice.Say(f.Message), strconv.Itoa(int(MarkOf(f))), strconv.FormatBool(f.Waived != nil))
+				said = append(said, c.Voice.Say(f.Message), strconv.Itoa(int(render.MarkOf(&f))), strconv.FormatBool(f.Waived != nil))
 			}
 		}
 	}
@@ -265,7 +252,7 @@ func (l *Findings) row(c *Context, f fill.Finding) fyne.CanvasObject {
 	}
 	text := look.NewParagraph(c.Voice.Say(f.Message), style, c.Width-look.Scaled(14+3*look.Grid))
 	at := len(l.rows)
-	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(MarkOf(f)), text), look.Bare, look.Grid/2, 7,
+	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(render.MarkOf(&f)), text), look.Bare, look.Grid/2, 7,
 		func() { l.window.Go(l.shown[at]) })
 	press.OnFocus = func() { l.window.Reveal(press) }
 	press.OnKey = func(key fyne.KeyName) bool {

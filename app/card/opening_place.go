@@ -125,10 +125,14 @@ func (c *Context) wallFrom(at plan.Anchor, axis sheetAxis) (side plan.ID, away u
 	if at.Part != plan.PartCeiling && at.Part != plan.PartFloor {
 		return "", 0, false
 	}
-	for _, d := range render.DimensionChain(c.Index, at, "") {
+	room := c.Index.RoomOf(at.Host)
+	if room == nil {
+		return "", 0, false
+	}
+	for _, d := range frame.ToWalls(room, at.At) {
 		isAcross := d.To.Y == d.From.Y
 		if d.To.X < d.From.X && isAcross && axis == acrossSheet || d.To.Y < d.From.Y && !isAcross && axis == downSheet {
-			return d.About, d.Length, true
+			return d.Wall, d.Length, true
 		}
 	}
 	return "", 0, false

@@ -10,6 +10,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/box"
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -19,11 +20,11 @@ func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
 	room, _ := d.history.Plan().Room(den)
-	before := fill.CentreHeight(d.plug(), room)
+	before := frame.CentreHeight(d.plug(), room)
 	for _, o := range choiceNamed(t, c, "Height goes to").Options() {
 		o.Do()
 		c.Show(d.context())
-		if got := fill.CentreHeight(d.plug(), room); got != before {
+		if got := frame.CentreHeight(d.plug(), room); got != before {
 			t.Errorf("told to %s, the centre is at %v, want %v", o.Label, got, before)
 		}
 	}
