@@ -138,7 +138,7 @@ func (f format) read(data []byte, found version) (plan.Plan, error) {
 	}
 	if doc.Header == nil {
 		r := newReader(data)
-		return plan.Plan{}, r.fail(r.next(), "", "file.no-header", `"header" is missing; it names the plan: "header": {"title": "..."}`)
+		return plan.Plan{}, r.fail(r.next(), wholeText, "file.no-header", `"header" is missing; it names the plan: "header": {"title": "..."}`)
 	}
 	if newer {
 		eachNoun(reflect.ValueOf(&doc.Plan), func(id string, extra *plan.Extra) { *extra = kept[id] })

@@ -46,6 +46,9 @@ func (r *reader) pointer() string {
 	return string(p)
 }
 
+// wholeText is the pointer to all of a file.
+const wholeText = ""
+
 // fail returns the trouble of a fault at a byte.
 func (r *reader) fail(at int, pointer, id, english string, args ...any) error {
 	return &trouble{at: at, pointer: pointer, err: fault(nil, id, english, args...)}

@@ -30,7 +30,7 @@ func surveyed(data []byte, keep bool) (known []byte, kept map[string]plan.Extra,
 	}
 	if rest := bytes.TrimLeft(data[s.here(0):], " \t\r\n"); len(rest) > 0 {
 		at := len(data) - len(rest)
-		return nil, nil, s.fail(at, "", "file.trailing", "{0} stands behind the end of the plan; delete what follows the last brace", s.seen(at))
+		return nil, nil, s.fail(at, wholeText, "file.trailing", "{0} stands behind the end of the plan; delete what follows the last brace", s.seen(at))
 	}
 	if s.text == nil {
 		return data, s.kept, nil

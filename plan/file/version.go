@@ -113,10 +113,10 @@ func head(data []byte, ours version) (version, error) {
 	s := &survey{reader: newReader(data)}
 	top := s.next()
 	if top == len(data) {
-		return version{}, s.fail(top, "", "file.empty", "the file is empty; open a backup or a recovered copy")
+		return version{}, s.fail(top, wholeText, "file.empty", "the file is empty; open a backup or a recovered copy")
 	}
 	if s.dec.PeekKind() != '{' {
-		return version{}, s.fail(top, "", "file.not-json", "this is no plan of Studbay: it begins with {0} and not with {1}", s.seen(top), "{")
+		return version{}, s.fail(top, wholeText, "file.not-json", "this is no plan of Studbay: it begins with {0} and not with {1}", s.seen(top), "{")
 	}
 	named, stated := "", -1
 	number := ""
@@ -143,9 +143,9 @@ func head(data []byte, ours version) (version, error) {
 	}
 	switch {
 	case named != formatName:
-		return version{}, s.fail(top, "", "file.format", `this is no plan of Studbay: "format" should be "{0}"`, formatName)
+		return version{}, s.fail(top, wholeText, "file.format", `this is no plan of Studbay: "format" should be "{0}"`, formatName)
 	case stated < 0:
-		return version{}, s.fail(top, "", "file.no-version", `"version" is missing; a plan of this Studbay has "version": "{0}"`, ours.String())
+		return version{}, s.fail(top, wholeText, "file.no-version", `"version" is missing; a plan of this Studbay has "version": "{0}"`, ours.String())
 	}
 	found, f := ours.accept(number)
 	if f != nil {
