@@ -60,8 +60,9 @@ var importRules = []importRule{
 	{who: "app/quiet", may: "", why: "it must be initialised before the toolkit"},
 	{who: "app/work", may: "plan/... fill/...", why: "a document lives without a window"},
 	{who: "app/dialog", may: "plan/... fill/... render/... app/work app/look app/card assets/...", why: "a dialog hands what was answered to whoever asked"},
-	{who: "app/tool/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/card/... app/desk/...", why: "a tool declares what it needs of the window as an interface"},
-	{who: "app/card/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/tool/... app/desk/...", why: "a card shows what it is given"},
+	{who: "app/shell", may: "plan/... fill/... render/... app/work app/look app/card app/tool assets/...", why: "what surrounds the board is told what to show"},
+	{who: "app/tool/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/card/... app/desk/... app/shell app/dialog", why: "a tool declares what it needs of the window as an interface"},
+	{who: "app/card/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/tool/... app/desk/... app/shell app/dialog", why: "a card shows what it is given"},
 	{who: "app/...", may: "plan/... fill/... render/... app/... assets/...", test: true, why: "the program may use all"},
 	{who: "assets/...", may: "", test: true, why: "assets holds bytes only"},
 }
@@ -160,6 +161,9 @@ func TestRulesCatch(t *testing.T) {
 		{"app/quiet", "os", false},
 		{"app/work", "studbay/app/look", true},
 		{"app/dialog", "studbay/app/desk", true},
+		{"app/shell", "studbay/app/dialog", true},
+		{"app/shell", "studbay/app/board", true},
+		{"app/shell", "studbay/app/tool", false},
 		{"app/work", "studbay/plan/file", false},
 	} {
 		if got := violations(listed{ImportPath: tt.who, Imports: []string{tt.imports}}); (len(got) > 0) != tt.broken {

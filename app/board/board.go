@@ -18,22 +18,22 @@ var _ fyne.Widget = (*Board)(nil)
 // Board shows one level of a plan. Make one with New.
 type Board struct {
 	widget.BaseWidget
-	host    Host
-	pic     Picture
-	view    View
-	mouse   mouse
-	easel   easel
-	parts   *parts
-	symbols map[ghostKey]ghostImage
-	toFit   bool    // Fit was asked before there was room or a plan
-	made    float64 // the density the view is made for
+	listener Listener
+	pic      Picture
+	view     View
+	mouse    mouse
+	easel    easel
+	parts    *parts
+	symbols  map[ghostKey]ghostImage
+	toFit    bool    // Fit was asked before there was room or a plan
+	made     float64 // the density the view is made for
 }
 
 // New returns an empty board.
-func New(host Host) *Board {
-	b := &Board{host: host, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(emptyCorner, emptyCorner)}, symbols: map[ghostKey]ghostImage{}}
+func New(listener Listener) *Board {
+	b := &Board{listener: listener, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(emptyCorner, emptyCorner)}, symbols: map[ghostKey]ghostImage{}}
 	b.made = 1
-	b.mouse = mouse{host: host, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
+	b.mouse = mouse{listener: listener, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
 	b.easel.later = fyne.Do
 	b.easel.done, b.easel.settle = b.adopt, b.ask
 	b.easel.wanted = func(r request) bool {
@@ -127,7 +127,7 @@ func (b *Board) setView(v View) {
 		return
 	}
 	b.view = v
-	b.host.ViewChanged(b.ScaleText())
+	b.listener.ViewChanged(b.ScaleText())
 	b.update()
 }
 

@@ -163,7 +163,7 @@ func (b *Board) TypedKey(e *fyne.KeyEvent) {
 
 // TypedRune implements fyne.Focusable.
 func (b *Board) TypedRune(r rune) {
-	if b.host.Key(tool.Key{Rune: r}) {
+	if b.listener.Key(tool.Key{Rune: r}) {
 		return
 	}
 	switch r {

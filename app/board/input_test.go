@@ -114,7 +114,7 @@ func TestWheelZoomsAboutThePointer(t *testing.T) {
 		t.Errorf("what was under the pointer is off by %v", d)
 	}
 	if s.told.scale != s.board.ScaleText() {
-		t.Errorf("the host was told %q, the scale is %q", s.told.scale, s.board.ScaleText())
+		t.Errorf("the listener was told %q, the scale is %q", s.told.scale, s.board.ScaleText())
 	}
 	at := s.board.view.At
 	s.board.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(420, 310)}, Scrolled: fyne.NewDelta(3.5, -2.5)})
@@ -136,7 +136,7 @@ func TestKeysZoomOnlyWhereNobodyUsesThem(t *testing.T) {
 	s.board.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
 	s.board.TypedKey(&fyne.KeyEvent{Name: fyne.KeyMinus}) // comes as a rune as well
 	if s.board.view.Zoom != zoom {
-		t.Error("a key the host used zooms as well")
+		t.Error("a key the listener used zooms as well")
 	}
 	if n := len(s.told.keys); n != 3 || s.told.keys[2].Name != "Enter" {
 		t.Errorf("keys told: %+v", s.told.keys)

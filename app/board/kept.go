@@ -37,7 +37,7 @@ func (r request) sameLooks(s request) bool {
 		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
 }
 
-// sameFindings reports whether two lists look the same on a drawing. A host may list
+// sameFindings reports whether two lists look the same on a drawing. A window may list
 // the same findings anew each time.
 func sameFindings(a, b []fill.Finding) bool {
 	if len(a) != len(b) || len(a) == 0 || &a[0] == &b[0] {

@@ -19,9 +19,9 @@ const (
 	doubleWay  = 4 // units
 )
 
-// mouse turns the toolkit's events into what a host is told.
+// mouse turns the toolkit's events into what a listener is told.
 type mouse struct {
-	host Host
+	listener Listener
 	// pointer returns what tools are told of a place, and false where there is nothing
 	// to point at.
 	pointer func(fyne.Position, fyne.KeyModifier) (tool.Pointer, bool)
@@ -79,7 +79,7 @@ func (m *mouse) down(e *desktop.MouseEvent) {
 		if m.press(e.Position) {
 			p.Double, kind = true, Double
 		}
-		m.host.Pointer(kind, p)
+		m.listener.Pointer(kind, p)
 	}
 }
 
@@ -97,7 +97,7 @@ func (m *mouse) release(at fyne.Position, mod fyne.KeyModifier) {
 		return
 	}
 	if p, ok := m.pointer(at, mod); ok {
-		m.host.Pointer(Up, p)
+		m.listener.Pointer(Up, p)
 	}
 }
 
@@ -128,9 +128,9 @@ func (m *mouse) moved(at fyne.Position, mod fyne.KeyModifier) {
 		return
 	}
 	if m.button == 0 || m.button == desktop.MouseButtonPrimary {
-		m.host.Pointer(Move, p)
+		m.listener.Pointer(Move, p)
 	}
-	m.host.PointerAt(p.At, true)
+	m.listener.PointerAt(p.At, true)
 }
 
 // out notes that the pointer has left.
@@ -140,7 +140,7 @@ func (m *mouse) out() {
 	}
 	m.hover(nil)
 	p, _ := m.pointer(m.last, 0)
-	m.host.PointerAt(p.At, false)
+	m.listener.PointerAt(p.At, false)
 }
 
 // keyNames are the toolkit's names that tool.Key spells otherwise.
@@ -158,7 +158,7 @@ func (m *mouse) key(name fyne.KeyName) bool {
 	if !ok {
 		text = string(name)
 	}
-	return m.host.Key(tool.Key{Name: text, Shift: modifiers()&fyne.KeyModifierShift != 0})
+	return m.listener.Key(tool.Key{Name: text, Shift: modifiers()&fyne.KeyModifierShift != 0})
 }
 
 // cursor returns how the pointer looks over a picture.

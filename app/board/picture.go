@@ -42,8 +42,8 @@ const (
 	Double
 )
 
-// Host is told what happens on a board.
-type Host interface {
+// Listener is told what happens on a board.
+type Listener interface {
 	// Pointer is told of every press of the first button, of moves with and without
 	// it, and of its release, wherever that is. A gesture that pans is not told.
 	Pointer(Kind, tool.Pointer)

@@ -20,7 +20,7 @@ import (
 	"studbay/render"
 )
 
-// listener is a host that keeps what it is told.
+// listener is one that keeps what it is told.
 type listener struct {
 	kinds    []Kind
 	pointers []tool.Pointer

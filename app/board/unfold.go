@@ -42,9 +42,9 @@ type UnfoldPicture struct {
 // NewUnfold.
 type Unfold struct {
 	widget.BaseWidget
-	host  Host
-	pic   UnfoldPicture
-	mouse mouse
+	listener Listener
+	pic      UnfoldPicture
+	mouse    mouse
 
 	strip   unfold.Strip
 	isThere bool                 // the room is in the plan
@@ -76,9 +76,9 @@ type unfoldKey struct {
 
 // NewUnfold returns an empty one. The host is told of pointers with OnUnfold, Side and
 // Height set, At being the place on the face; it is told of no view.
-func NewUnfold(host Host) *Unfold {
-	u := &Unfold{host: host, picture: newPicture(), live: newOverlay()}
-	u.mouse = mouse{host: host, pointer: u.pointTo, hover: u.hover, now: time.Now}
+func NewUnfold(listener Listener) *Unfold {
+	u := &Unfold{listener: listener, picture: newPicture(), live: newOverlay()}
+	u.mouse = mouse{listener: listener, pointer: u.pointTo, hover: u.hover, now: time.Now}
 	u.picture.Hide()
 	u.field = container.NewClip(container.NewWithoutLayout(u.picture.Raster, u.live))
 	u.ExtendBaseWidget(u)
@@ -238,7 +238,7 @@ func (u *Unfold) FocusLost() {}
 func (u *Unfold) TypedKey(e *fyne.KeyEvent) { u.mouse.key(e.Name) }
 
 // TypedRune implements fyne.Focusable.
-func (u *Unfold) TypedRune(r rune) { u.host.Key(tool.Key{Rune: r}) }
+func (u *Unfold) TypedRune(r rune) { u.listener.Key(tool.Key{Rune: r}) }
 
 // CreateRenderer implements fyne.Widget.
 func (u *Unfold) CreateRenderer() fyne.WidgetRenderer { return unfoldRenderer{u} }

@@ -3,7 +3,9 @@ package desk
 import (
 	"fyne.io/fyne/v2"
 
+	"studbay/app/demo"
 	"studbay/app/look"
+	"studbay/app/shell"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -13,9 +15,9 @@ const (
 	alt   = fyne.KeyModifierAlt
 )
 
-func keys(mod fyne.KeyModifier, names ...fyne.KeyName) (all []Keys) {
+func keys(mod fyne.KeyModifier, names ...fyne.KeyName) (all []shell.Keys) {
 	for _, name := range names {
-		all = append(all, Keys{mod, name})
+		all = append(all, shell.Keys{Mod: mod, Key: name})
 	}
 	return all
 }
@@ -32,80 +34,81 @@ var (
 
 // commandTable lists every command, menu by menu, in the order menus show. It is the
 // one place where menus, shortcuts and the sheet of shortcuts come from.
-func commandTable() []Command {
-	all := []Command{
-		{ID: "new", Title: title("new", "New"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyN), Run: func(d *Desk) { d.session.New() }},
-		{ID: "open", Title: title("open", "Open …"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyO), Run: func(d *Desk) { d.session.ChooseOpen() }},
-		{ID: "demo", Title: title("demo", "Open the demo cottage"), Menu: MenuFile, Run: (*Desk).openDemo},
-		{ID: "window", Title: title("window", "New window"), Menu: MenuFile, Keys: keys(ctrl|shift, fyne.KeyN), Run: func(d *Desk) { d.house.NewWindow() }},
-		{ID: "save", Title: title("save", "Save"), Menu: MenuFile, Line: true, Keys: keys(ctrl, fyne.KeyS), Run: func(d *Desk) { d.session.Save() }},
-		{ID: "save-as", Title: title("save-as", "Save as …"), Menu: MenuFile, Keys: keys(ctrl|shift, fyne.KeyS), Run: func(d *Desk) { d.session.SaveAs() }},
-		{ID: "close", Title: title("close", "Close the window"), Menu: MenuFile, Line: true, Keys: keys(ctrl, fyne.KeyW), Run: (*Desk).Close},
+func (d *Desk) commandTable() []shell.Command {
+	all := []shell.Command{
+		{ID: "new", Title: title("new", "New"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl, fyne.KeyN), Run: func() { d.session.New() }},
+		{ID: "open", Title: title("open", "Open …"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl, fyne.KeyO), Run: func() { d.session.ChooseOpen() }},
+		{ID: "recent", Title: words.New("menu.recent", "Open recent"), Menu: shell.MenuFile, Items: d.recent},
+		{ID: "demo", Title: title("demo", "Open the demo cottage"), Menu: shell.MenuFile, Run: func() { d.session.Begin(demo.All[0].Build) }},
+		{ID: "window", Title: title("window", "New window"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl|shift, fyne.KeyN), Run: func() { d.house.NewWindow() }},
+		{ID: "save", Title: title("save", "Save"), Menu: shell.MenuFile, Line: true, Keys: keys(shell.Ctrl, fyne.KeyS), Run: func() { d.session.Save() }},
+		{ID: "save-as", Title: title("save-as", "Save as …"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl|shift, fyne.KeyS), Run: func() { d.session.SaveAs() }},
+		{ID: "close", Title: title("close", "Close the window"), Menu: shell.MenuFile, Line: true, Keys: keys(shell.Ctrl, fyne.KeyW), Run: d.Close},
 
-		{ID: "quit", Title: title("quit", "Quit"), Menu: MenuFile, Keys: keys(ctrl, fyne.KeyQ), Run: func(d *Desk) { d.house.Quit() }},
+		{ID: "quit", Title: title("quit", "Quit"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl, fyne.KeyQ), Run: func() { d.house.Quit() }},
 
-		{ID: "undo", Title: title("undo", "Undo"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyZ), Can: (*Desk).canUndo, Named: (*Desk).undoTitle, Run: (*Desk).undo},
-		{ID: "redo", Title: title("redo", "Redo"), Menu: MenuEdit, Keys: append(keys(ctrl|shift, fyne.KeyZ), keys(ctrl, fyne.KeyY)...), Can: (*Desk).canRedo, Named: (*Desk).redoTitle, Run: (*Desk).redo},
-		{ID: "delete", Title: title("delete", "Take out what is chosen"), Menu: MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: (*Desk).hasSelection, Run: (*Desk).removeSelected},
-		{ID: "copy", Title: title("copy", "Copy the opening"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyC), Can: (*Desk).hasOneOpening, Run: (*Desk).copyOpening},
-		{ID: "paste", Title: title("paste", "Set its like elsewhere"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyV), Can: (*Desk).hasCopied, Run: (*Desk).takeCopied},
-		{ID: "copy-row", Title: title("copy-row", "Copy along the face …"), Menu: MenuEdit, Keys: keys(ctrl, fyne.KeyD), Can: (*Desk).hasOneOpening, Run: (*Desk).askCopies},
-		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: MenuEdit, Line: true, Keys: keys(ctrl, fyne.KeyA), Can: (*Desk).hasOpenings, Run: (*Desk).selectAll},
-		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: MenuEdit, Keys: keys(ctrl|shift, fyne.KeyA), Can: (*Desk).hasSelection, Run: func(d *Desk) { d.Select() }},
+		{ID: "undo", Title: title("undo", "Undo"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyZ), Can: func() bool { return d.doc().History().CanUndo() }, Named: d.editor.undoTitle, Run: func() { d.doc().Undo() }},
+		{ID: "redo", Title: title("redo", "Redo"), Menu: shell.MenuEdit, Keys: append(keys(shell.Ctrl|shift, fyne.KeyZ), keys(shell.Ctrl, fyne.KeyY)...), Can: func() bool { return d.doc().History().CanRedo() }, Named: d.editor.redoTitle, Run: func() { d.doc().Redo() }},
+		{ID: "delete", Title: title("delete", "Take out what is chosen"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
+		{ID: "copy", Title: title("copy", "Copy the opening"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyC), Can: d.editor.hasOneOpening, Run: d.copyOpening},
+		{ID: "paste", Title: title("paste", "Set its like elsewhere"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyV), Can: func() bool { return d.house.copied != nil }, Run: func() { d.hand.takeLike(*d.house.copied) }},
+		{ID: "copy-row", Title: title("copy-row", "Copy along the face …"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyD), Can: d.editor.hasOneOpening, Run: d.forms.askCopies},
+		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
+		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 
-		{ID: "fit", Title: title("fit", "Fit the level"), Menu: MenuView, Keys: append(keys(0, fyne.KeyHome), keys(ctrl, fyne.Key0)...), Run: func(d *Desk) { d.fit() }},
-		{ID: "zoom-in", Title: title("zoom-in", "Nearer"), Menu: MenuView, Keys: append(keys(ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func(d *Desk) { d.board.ZoomIn() }},
-		{ID: "zoom-out", Title: title("zoom-out", "Farther"), Menu: MenuView, Keys: append(keys(ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func(d *Desk) { d.board.ZoomOut() }},
-		{ID: "zoom-selected", Title: title("zoom-selected", "Go to what is chosen"), Menu: MenuView, Keys: keys(0, fyne.KeyG), Can: (*Desk).hasSelection, Run: (*Desk).goToSelected},
-		{ID: "level-up", Title: title("level-up", "Level above"), Menu: MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func(d *Desk) bool { return d.levelBy(1) != "" }, Run: func(d *Desk) { d.doc().SetLevel(d.levelBy(1)) }},
-		{ID: "level-down", Title: title("level-down", "Level below"), Menu: MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func(d *Desk) bool { return d.levelBy(-1) != "" }, Run: func(d *Desk) { d.doc().SetLevel(d.levelBy(-1)) }},
-		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func(d *Desk) bool { return d.prefs.unfold() }, Run: func(d *Desk) { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
-		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: MenuView, Keys: keys(0, fyne.KeyI), On: func(d *Desk) bool { return d.prefs.cards() }, Run: func(d *Desk) { d.prefs.setCards(!d.prefs.cards()); d.showPanels() }},
-		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: MenuView, Keys: keys(0, fyne.KeyF11), On: func(d *Desk) bool { return d.window.FullScreen() }, Run: func(d *Desk) { d.window.SetFullScreen(!d.window.FullScreen()) }},
+		{ID: "fit", Title: title("fit", "Fit the level"), Menu: shell.MenuView, Keys: append(keys(0, fyne.KeyHome), keys(shell.Ctrl, fyne.Key0)...), Run: func() { d.view.Fit() }},
+		{ID: "zoom-in", Title: title("zoom-in", "Nearer"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func() { d.view.board.ZoomIn() }},
+		{ID: "zoom-out", Title: title("zoom-out", "Farther"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func() { d.view.board.ZoomOut() }},
+		{ID: "zoom-selected", Title: title("zoom-selected", "Go to what is chosen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyG), Can: d.editor.hasSelection, Run: func() { d.view.goTo(d.doc().Selection()...) }},
+		{ID: "level-up", Title: title("level-up", "Level above"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func() bool { return d.editor.levelBy(1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(1)) }},
+		{ID: "level-down", Title: title("level-down", "Level below"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func() bool { return d.editor.levelBy(-1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(-1)) }},
+		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.unfold() }, Run: func() { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
+		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.cards() }, Run: func() { d.prefs.setCards(!d.prefs.cards()); d.showPanels() }},
+		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
 	}
-	all = append(all, settings()...)
-	all = append(all, []Command{
-		{ID: "room-by-size", Title: title("room-by-size", "Room by width × depth …"), Menu: MenuPlace, Keys: keys(shift|ctrl, fyne.KeyR), Run: (*Desk).askRoom},
-		{ID: "find-kind", Title: title("find-kind", "Find a kind of opening …"), Menu: MenuPlace, Keys: keys(ctrl, fyne.KeyF), Run: (*Desk).findKind},
-		{ID: "add-level", Title: title("add-level", "Another level"), Menu: MenuPlace, Line: true, Run: (*Desk).addLevel},
-		{ID: "add-circuit", Title: title("add-circuit", "Another circuit …"), Menu: MenuPlace, Run: (*Desk).askCircuit},
-		{ID: "add-decision", Title: title("add-decision", "An open decision …"), Menu: MenuPlace, Run: (*Desk).askDecision},
+	all = append(all, d.settings()...)
+	all = append(all, []shell.Command{
+		{ID: "room-by-size", Title: title("room-by-size", "Room by width × depth …"), Menu: shell.MenuPlace, Keys: keys(shift|shell.Ctrl, fyne.KeyR), Run: d.forms.askRoom},
+		{ID: "find-kind", Title: title("find-kind", "Find a kind of opening …"), Menu: shell.MenuPlace, Keys: keys(shell.Ctrl, fyne.KeyF), Run: d.findKind},
+		{ID: "add-level", Title: title("add-level", "Another level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
+		{ID: "add-circuit", Title: title("add-circuit", "Another circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
+		{ID: "add-decision", Title: title("add-decision", "An open decision …"), Menu: shell.MenuPlace, Run: d.forms.askDecision},
 
-		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: MenuCheck, Keys: keys(0, fyne.KeyF8), Can: (*Desk).hasFindings, Run: func(d *Desk) { d.stepFinding(1) }},
-		{ID: "last-finding", Title: title("last-finding", "Finding before"), Menu: MenuCheck, Keys: keys(shift|ctrl, fyne.KeyF8), Can: (*Desk).hasFindings, Run: func(d *Desk) { d.stepFinding(-1) }},
-		{ID: "list-findings", Title: title("list-findings", "Go through the list"), Menu: MenuCheck, Keys: keys(ctrl, fyne.KeyL), Can: (*Desk).hasFindings, Run: (*Desk).focusFindings},
-		{ID: "remedy", Title: title("remedy", "Take the first remedy"), Menu: MenuCheck, Line: true, Keys: keys(ctrl, fyne.KeyReturn), Can: (*Desk).hasRemedy, Named: (*Desk).remedyTitle, Run: (*Desk).takeRemedy},
-		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: MenuCheck, Can: func(d *Desk) bool { return d.findingInHand() != nil }, Run: (*Desk).askWaiver},
-		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: MenuCheck, Line: true, Run: (*Desk).askFigure},
-		{ID: "amend-rule", Title: title("amend-rule", "Switch a rule off …"), Menu: MenuCheck, Run: (*Desk).askRuleOff},
-		{ID: "rules", Title: title("rules", "What is checked"), Menu: MenuCheck, Line: true, Run: func(d *Desk) { d.stage.ShowRules(d.doc().Result().Figures) }},
+		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(1) }},
+		{ID: "last-finding", Title: title("last-finding", "Finding before"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(-1) }},
+		{ID: "list-findings", Title: title("list-findings", "Go through the list"), Menu: shell.MenuCheck, Keys: keys(shell.Ctrl, fyne.KeyL), Can: d.findings.any, Run: d.focusFindings},
+		{ID: "remedy", Title: title("remedy", "Take the first remedy"), Menu: shell.MenuCheck, Line: true, Keys: keys(shell.Ctrl, fyne.KeyReturn), Can: d.findings.hasRemedy, Named: d.findings.remedyTitle, Run: d.findings.takeRemedy},
+		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: shell.MenuCheck, Can: func() bool { return d.findings.inHand() != nil }, Run: d.forms.askWaiver},
+		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: shell.MenuCheck, Line: true, Run: d.forms.askFigure},
+		{ID: "amend-rule", Title: title("amend-rule", "Switch a rule off …"), Menu: shell.MenuCheck, Run: d.forms.askRuleOff},
+		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowRules(d.doc().Result().Figures) }},
 
-		{ID: "export", Title: title("export", "Sheets …"), Menu: MenuHand, Keys: keys(ctrl, fyne.KeyP), Run: func(d *Desk) { d.stage.AskExport(d.doc(), d.prefs) }},
-		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: MenuHand, Line: true, Run: func(d *Desk) { d.stage.ExportSchedule(d.doc(), ".csv") }},
-		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: MenuHand, Run: func(d *Desk) { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
+		{ID: "export", Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
+		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
+		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 
-		{ID: "shortcuts", Title: title("shortcuts", "Keys"), Menu: MenuHelp, Keys: keys(0, fyne.KeyF1), Run: (*Desk).showShortcuts},
-		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: MenuHelp, Run: func(d *Desk) { d.stage.ShowCautions() }},
-		{ID: "notices", Title: title("notices", "Notices of what it is made with"), Menu: MenuHelp, Line: true, Run: func(d *Desk) { d.stage.ShowNotices() }},
-		{ID: "about", Title: title("about", "About Studbay"), Menu: MenuHelp, Run: func(d *Desk) { d.stage.ShowAbout() }},
+		{ID: "shortcuts", Title: title("shortcuts", "Keys"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
+		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowCautions() }},
+		{ID: "notices", Title: title("notices", "Notices of what it is made with"), Menu: shell.MenuHelp, Line: true, Run: func() { d.stage.ShowNotices() }},
+		{ID: "about", Title: title("about", "About Studbay"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowAbout() }},
 	}...)
 	return all
 }
 
 // toolCommands has one command a tool of the rail.
-func toolCommands(tools []toolEntry) (all []Command) {
-	for i, t := range tools {
-		all = append(all, Command{
-			ID: "tool-" + t.tool.ID(), Title: t.Title, Menu: MenuPlace, Keys: keys(0, fyne.KeyName(t.Key)),
-			On:  func(d *Desk) bool { return d.inHand == i },
-			Run: func(d *Desk) { d.TakeTool(i) },
+func toolCommands(h *hand) (all []shell.Command) {
+	for i, t := range h.tools {
+		all = append(all, shell.Command{
+			ID: "tool-" + t.Tool.ID(), Title: t.Title, Menu: shell.MenuPlace, Keys: keys(0, fyne.KeyName(t.Key)),
+			On:  func() bool { return h.inHand == i },
+			Run: func() { h.Take(i) },
 		})
 	}
 	return all
 }
 
 // settings are the choices of one among several.
-func settings() (all []Command) {
+func (d *Desk) settings() (all []shell.Command) {
 	for i, m := range []struct {
 		mode look.Mode
 		name words.Text
@@ -115,10 +118,10 @@ func settings() (all []Command) {
 		{look.DarkMode, title("mode-dark", "Dark")},
 		{look.ContrastMode, title("mode-contrast", "High contrast")},
 	} {
-		all = append(all, Command{
-			ID: "mode-" + string(m.mode), Title: m.name, Menu: MenuView, Sub: subColours, Line: i == 0,
-			On:  func(d *Desk) bool { return d.prefs.mode() == m.mode },
-			Run: func(d *Desk) { d.prefs.setMode(m.mode); d.house.applyTheme() },
+		all = append(all, shell.Command{
+			ID: "mode-" + string(m.mode), Title: m.name, Menu: shell.MenuView, Sub: subColours, Line: i == 0,
+			On:  func() bool { return d.prefs.mode() == m.mode },
+			Run: func() { d.prefs.setMode(m.mode); d.house.applyTheme() },
 		})
 	}
 	for _, u := range []struct {
@@ -128,24 +131,24 @@ func settings() (all []Command) {
 		{unit.Imperial, title("units-imperial", "Feet and inches")},
 		{unit.Metric, title("units-metric", "Metres and millimetres")},
 	} {
-		all = append(all, Command{
-			ID: u.name.ID, Title: u.name, Menu: MenuView, Sub: subUnits,
-			On:  func(d *Desk) bool { return d.doc().System() == u.system },
-			Run: func(d *Desk) { d.setUnits(u.system) },
+		all = append(all, shell.Command{
+			ID: u.name.ID, Title: u.name, Menu: shell.MenuView, Sub: subUnits,
+			On:  func() bool { return d.doc().System() == u.system },
+			Run: func() { d.editor.setUnits(u.system) },
 		})
 	}
 	for _, l := range languages {
-		all = append(all, Command{
-			ID: "language-" + l.tag, Title: words.New("plain", "{0}", l.name), Menu: MenuView, Sub: subLanguage,
-			On:  func(d *Desk) bool { return d.languageTag() == l.tag },
-			Run: func(d *Desk) { d.prefs.setLanguage(l.tag); d.house.rebuilt() },
+		all = append(all, shell.Command{
+			ID: "language-" + l.tag, Title: words.New("plain", "{0}", l.name), Menu: shell.MenuView, Sub: subLanguage,
+			On:  func() bool { return d.prefs.languageTag() == l.tag },
+			Run: func() { d.prefs.setLanguage(l.tag); d.house.rebuilt() },
 		})
 	}
 	for _, percent := range []int{90, 100, 115, 130, 150, 175, 200} {
-		all = append(all, Command{
-			ID: "scale", Title: words.New("scale.percent", "{0} %", percent), Menu: MenuView, Sub: subScale,
-			On:  func(d *Desk) bool { return d.prefs.scale() == percent },
-			Run: func(d *Desk) { d.prefs.setScale(percent); d.house.applyTheme(); d.house.rebuilt() },
+		all = append(all, shell.Command{
+			ID: "scale", Title: words.New("scale.percent", "{0} %", percent), Menu: shell.MenuView, Sub: subScale,
+			On:  func() bool { return d.prefs.scale() == percent },
+			Run: func() { d.prefs.setScale(percent); d.house.applyTheme(); d.house.rebuilt() },
 		})
 	}
 	for i := range all {

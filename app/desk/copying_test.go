@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/shell"
 	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/fill"
@@ -21,18 +22,18 @@ func TestAnOpeningIsCopiedAndSetElsewhere(t *testing.T) {
 	north := b.doc().Index().RoomOf(den).Sides[0].ID
 	o := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 4*unit.Foot))
 	o.ID, o.Height, o.Status, o.Note = work.NewID(plan.KindOpening), plan.CentreAt(30*unit.Inch), plan.StatusExisting, "by the desk"
-	if err := b.Do(plan.AddOpening{Opening: o}); err != nil {
+	if err := b.editor.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
-	if b.Run("paste") {
+	if b.commands.Run("paste") {
 		t.Error("there is something to set before anything was copied")
 	}
-	b.Select(o.ID)
-	b.shortcut(ctrl, fyne.KeyC)
-	b.shortcut(ctrl, fyne.KeyV)
+	b.doc().Select(o.ID)
+	b.shortcut(shell.Ctrl, fyne.KeyC)
+	b.shortcut(shell.Ctrl, fyne.KeyV)
 	p := tool.Pointer{At: geom.Point{X: 9 * unit.Foot, Y: unit.Inch}, Reach: 2 * unit.Inch}
-	b.tool().Move(b.table, p)
-	b.tool().Down(b.table, p)
+	b.hand.tool().Move(b.tools, p)
+	b.hand.tool().Down(b.tools, p)
 	made, _ := b.doc().Plan().Opening(b.doc().Selection()[0])
 	if made == nil || made.ID == o.ID {
 		t.Fatal("no copy was set")
@@ -44,8 +45,8 @@ func TestAnOpeningIsCopiedAndSetElsewhere(t *testing.T) {
 	if made.Tag == was.Tag || made.At == was.At {
 		t.Errorf("the copy has the tag %s and the place %v", made.Tag, made.At)
 	}
-	b.takeKind("duplex")
-	if b.sample != nil {
+	b.hand.TakeKind("duplex")
+	if b.hand.sample != nil {
 		t.Error("choosing a kind does not put the copy away")
 	}
 }

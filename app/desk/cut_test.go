@@ -71,21 +71,21 @@ func (b *bench) cutNowhere(name string) {
 			b.t.Errorf("%s, %s: %q is cut", name, where, text)
 		}
 	}
-	for i, tool := range b.tools {
-		b.TakeTool(i)
-		look("drawer of "+tool.tool.ID(), b.shell.drawer)
-		look("status of "+tool.tool.ID(), b.status.object)
+	for i, tool := range b.hand.tools {
+		b.hand.Take(i)
+		look("drawer of "+tool.Tool.ID(), b.panels.Drawer)
+		look("status of "+tool.Tool.ID(), b.status.Object)
 	}
-	b.TakeTool(0)
-	look("menus", b.menus.object)
-	look("strip", b.strip.object)
-	b.Select()
-	openFolds(b.column.object)
-	look("card of the plan", b.column.object)
+	b.hand.Take(0)
+	look("menus", b.menus.Object)
+	look("strip", b.level.Object)
+	b.doc().Select()
+	openFolds(b.column.Object)
+	look("card of the plan", b.column.Object)
 	for _, id := range everything(b.doc().Plan()) {
-		b.Select(id)
-		openFolds(b.column.object)
-		look("card of "+string(id), b.column.object)
+		b.doc().Select(id)
+		openFolds(b.column.Object)
+		look("card of "+string(id), b.column.Object)
 	}
 }
 

@@ -4,71 +4,62 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/board"
+	"studbay/app/card"
 	"studbay/app/dialog"
 	"studbay/app/look"
-	"studbay/app/tool"
+	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-// Desk is one window with one document.
+// Desk is one window with one document: it wires the parts, each of which sees what it
+// uses and no more.
 type Desk struct {
-	app      fyne.App
-	window   fyne.Window
-	prefs    prefs
-	stage    *dialog.Stage
-	house    *House
-	session  *work.Session
-	voice    words.Voice
-	commands []Command
-	// shortcuts holds the commands by the toolkit's name of their keys.
-	shortcuts map[string]*Command
+	house   *House
+	window  fyne.Window
+	prefs   prefs
+	voice   *speaker
+	session *work.Session
+	stage   *dialog.Stage
 
-	tools    []toolEntry
-	inHand   int           // of tools
-	kind     string        // of opening, in hand
-	sample   *plan.Opening // whose like is dropped, or nil
-	table    *table
-	preview  tool.Preview
-	datum    plan.Datum
-	lastRoom plan.ID // the pointer was in last
-	said     words.Text
-	fitted   bool // the board shows the whole level
-	fitting  bool // the view changes because of that
+	commands *shell.Commands
+	hand     *hand
+	view     *view
+	editor   *editor
+	findings *findings
+	forms    *forms
+	keys     *keyboard
+	tools    *toolWindow
+	cards    *cardWindow
 
-	shell   *shell
-	menus   *menuStrip
-	rail    *rail
-	drawer  *drawer
-	choices *choices
-	board   *board.Board
-	unfold  *board.Unfold
-	strip   *strip
-	pane    *unfoldPane
-	column  *column
-	pace    *pace
-	status  *status
-	blank   *blank
+	// The parts are made anew where the language or the scale changes.
+	panels *shell.Panels
+	menus  *shell.MenuBar
+	rail   *shell.Rail
+	kinds  *shell.KindDrawer
+	sorts  *shell.SortDrawer
+	level  *shell.LevelBar
+	pane   *shell.UnfoldPane
+	column *shell.Column
+	eased  *shell.Throttle // of the column
+	status *shell.Status
+	steps  *shell.FirstSteps
 }
 
 // newDesk makes a window with an empty plan.
 func newDesk(h *House) *Desk {
-	d := &Desk{app: h.app, house: h, prefs: prefs{h.app.Preferences()}, kind: "duplex", datum: plan.FinishedFloor}
+	d := &Desk{house: h, prefs: prefs{h.app.Preferences()}, voice: &speaker{}}
 	fonts := look.WarmUp()
 	d.window = h.app.NewWindow(appName)
 	<-fonts
 	d.window.SetPadded(false)
 	d.stage = dialog.NewStage(d.window, h.post, d.prefs)
 	d.speak()
-	d.table = &table{desk: d}
-	d.tools = toolTable()
-	d.commands = append(toolCommands(d.tools), commandTable()...)
-	d.session = work.NewSession(h.shop, user{d}, d.prefs.units(), d.changed)
+	d.session = work.NewSession(h.shop, &user{desk: d}, d.prefs.units(), d.changed)
+	d.wire()
 	d.build()
-	d.listen()
 	d.window.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { d.dropped(files) })
 	d.window.SetCloseIntercept(d.Close)
 	size, ok := d.prefs.window()
@@ -82,86 +73,72 @@ func newDesk(h *House) *Desk {
 
 const appName = "Studbay"
 
-// build makes the parts of the window and puts them together. It is done anew where
-// the language or the scale changes.
+// wire makes what works on the document, and the commands for it.
+func (d *Desk) wire() {
+	on := d.window.Canvas()
+	d.hand = &hand{session: d.session, prefs: d.prefs, shown: d, tools: newTools(), kind: "duplex"}
+	d.view = &view{session: d.session, hand: d.hand, voice: d.voice, datum: plan.FinishedFloor, changed: d.showView}
+	d.editor = &editor{session: d.session, hand: d.hand, stage: d.stage, prefs: d.prefs, voice: d.voice}
+	d.findings = &findings{editor: d.editor, view: d.view}
+	d.forms = &forms{editor: d.editor, findings: d.findings, view: d.view}
+	d.tools = &toolWindow{editor: d.editor, showCards: d.showCards}
+	d.hand.window = d.tools
+	d.commands = shell.NewCommands(on, d.showTitle, append(toolCommands(d.hand), d.commandTable()...)...)
+	d.hand.commands = d.commands
+	d.cards = &cardWindow{findings: d.findings, commands: d.commands}
+	d.keys = &keyboard{canvas: on, hand: d.hand, commands: d.commands}
+	d.keys.listen()
+}
+
+// build makes the parts of the window and puts them together.
 func (d *Desk) build() {
-	d.board, d.unfold = board.New(&host{d}), board.NewUnfold(&host{d})
-	d.menus, d.rail, d.drawer = newMenuStrip(d), newRail(d), newDrawer(d)
-	d.choices = newChoices(d, d.drawer.object)
-	d.strip, d.pane, d.status = newStrip(d), newUnfoldPane(d), newStatus(d)
-	d.column = newColumn(d)
-	d.pace = newPace(d)
-	d.blank = newBlank(d)
-	d.shell = &shell{
-		menu: d.menus.object, rail: d.rail.object, drawer: d.choices.over(),
-		board: d.blank.over(d.board), strip: d.strip.object, unfold: d.pane.object,
-		card: d.column.object, status: d.status.object,
-		shown: d.panels(), sizes: d.prefs.sizes(), onSizes: d.prefs.setSizes,
-		onWidth: d.column.setWidth, onDrawer: d.drawer.setWidth, isFit: func() bool { return d.fitted }, refit: d.fit, hold: d.hold, hides: d.hides,
-	}
-	d.window.SetContent(d.shell.build())
-}
-
-// fit shows the whole level, and goes on doing so while the board changes its size,
-// until the view is moved by hand.
-func (d *Desk) fit() {
-	d.fitting = true
-	d.board.Fit()
-	d.fitting, d.fitted = false, true
-}
-
-// hold keeps the plan where it is on the screen while the board's corner moves.
-func (d *Desk) hold(by fyne.Position) {
-	d.fitting = true
-	d.board.Hold(by.X, by.Y)
-	d.fitting = false
-}
-
-// hides reports whether part of the level, as it lies in the window now, would be outside
-// of a board at a place.
-func (d *Desk) hides(at panel) bool {
-	box, ok := d.doc().Index().Extent(d.doc().Level())
-	if !ok {
-		return false
-	}
-	corner := d.board.Position()
-	lo, hi := corner.Add(d.board.Place(box.Min)), corner.Add(d.board.Place(box.Max))
-	return lo.X < at.At.X || lo.Y < at.At.Y || hi.X > at.At.X+at.Size.Width || hi.Y > at.At.Y+at.Size.Height
-}
-
-// panels says which parts of the window are shown now.
-func (d *Desk) panels() shown {
-	return shown{Drawer: d.choices.isWanted(), Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
-}
-
-func (d *Desk) showPanels() {
-	d.choices.refresh()
-	d.shell.show(d.panels())
+	on, v := d.window.Canvas(), d.voice.Voice
+	d.status = shell.NewStatus(v)
+	events := &boardEvents{hand: d.hand, keys: d.keys, view: d.view, status: d.status}
+	d.view.board, d.view.unfold = board.New(events), board.NewUnfold(events)
+	d.menus = shell.NewMenuBar(on, d.commands, v)
+	d.rail = shell.NewRail(d.hand, v)
+	d.kinds = shell.NewKindDrawer(d.hand, on, v, d.commands.ByID("find-kind").Keys[0].Said(v))
+	d.sorts = shell.NewSortDrawer(d.hand, v, d.kinds.Object, func() {
+		d.showHint()
+		on.Unfocus()
+	})
+	d.level = shell.NewLevelBar(v, d.showLevels, func() { d.commands.Run("fit") })
+	d.pane = shell.NewUnfoldPane(v, d.view.unfold, d.view.setDatum)
+	d.column = shell.NewColumn(func() (card.Context, []plan.ID) { return d.context(), d.doc().Selection() })
+	d.cards.column = d.column
+	d.eased = shell.NewThrottle(d.house.post, func() {
+		if !d.session.IsClosed() {
+			d.column.Refresh()
+		}
+	})
+	d.tools.cards = d.eased
+	d.steps = shell.NewFirstSteps(v, func() { d.hand.takeByID("room") }, d.commands.Run)
+	d.panels = shell.NewPanels(shell.Parts{
+		Menu: d.menus.Object, Rail: d.rail.Object, Drawer: d.sorts.Over(),
+		Board: d.steps.Over(d.view.board), Level: d.level.Object, Unfold: d.pane.Object,
+		Card: d.column.Object, Status: d.status.Object,
+	}, d.shownPanels(), d.view, d.prefs)
+	d.panels.OnCardWidth, d.panels.OnDrawerWidth = d.column.SetWidth, d.kinds.SetWidth
+	d.window.SetContent(d.panels.Build())
 }
 
 // doc returns the document in the window.
 func (d *Desk) doc() *work.Document { return d.session.Doc() }
 
-// changed is told what of the document is another than before.
-func (d *Desk) changed(what work.Changed) {
-	if d.board == nil {
-		return
+// context is what cards show now.
+func (d *Desk) context() card.Context {
+	return card.Context{Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice}
+}
+
+// speak takes up the voice of the window: the language chosen, else the system's, and the
+// units of the plan.
+func (d *Desk) speak() {
+	d.voice.Catalogue = catalogueOf(d.prefs.languageTag())
+	if d.session != nil {
+		d.voice.System = d.doc().System()
 	}
-	if what&work.PlanChanged != 0 {
-		d.unitsAre(d.doc().System())
-	}
-	if what&(work.PlanChanged|work.SelectionChanged|work.FindingsChanged|work.LevelChanged) != 0 {
-		d.showPicture()
-		d.pace.refresh()
-		d.pane.refresh()
-		d.strip.refresh()
-		d.blank.refresh()
-	}
-	if what&work.LevelChanged != 0 {
-		d.fit()
-	}
-	d.refreshMenus()
-	d.window.SetTitle(d.windowTitle())
+	d.stage.SetVoice(d.voice.Voice)
 }
 
 // unitsAre says everything that holds a length in the units of the plan.
@@ -170,100 +147,171 @@ func (d *Desk) unitsAre(s unit.System) {
 		return
 	}
 	d.voice.System = s
-	d.stage.SetVoice(d.voice)
-	d.drawer.fill()
-	d.status.refreshPlace()
+	v := d.voice.Voice
+	d.stage.SetVoice(v)
+	d.kinds.SetVoice(v)
+	d.level.SetVoice(v)
+	d.pane.SetVoice(v)
+	d.status.SetVoice(v)
 	d.showHint()
+}
+
+// changed is told what of the document is another than before.
+func (d *Desk) changed(what work.Changed) {
+	if d.panels == nil {
+		return
+	}
+	if what&work.PlanChanged != 0 {
+		d.unitsAre(d.doc().System())
+	}
+	if what&(work.PlanChanged|work.SelectionChanged|work.FindingsChanged|work.LevelChanged) != 0 {
+		d.view.show()
+		d.eased.Refresh()
+		d.showView()
+		d.showSteps()
+	}
+	if what&work.LevelChanged != 0 {
+		d.view.Fit()
+	}
+	d.showTitle()
 }
 
 func (d *Desk) refreshAll() {
 	d.changed(work.PlanChanged | work.FindingsChanged | work.SelectionChanged | work.FileChanged)
-	d.rail.refresh()
+	d.rail.Refresh()
 	d.showHint()
 }
 
-// showPicture brings the board and the unfolded room up to the document.
-func (d *Desk) showPicture() {
-	pic := board.Picture{
-		Index: d.doc().Index(), Level: d.doc().Level(), Findings: d.doc().Findings(),
-		Selected: d.doc().Selection(), Theme: *look.Current(), Voice: d.voice, Preview: d.preview,
-	}
-	d.board.SetPicture(pic)
-	room, side := d.roomInHand()
-	unfolded := board.UnfoldPicture{Picture: pic, Side: side, Datum: d.datum}
-	if room != nil {
-		unfolded.Room = room.ID
-	}
-	d.unfold.SetPicture(unfolded)
+// rebuild builds the window anew, in another language or at another scale.
+func (d *Desk) rebuild() {
+	d.speak()
+	d.build()
+	d.refreshAll()
+	d.view.Fit()
 }
 
-// showPreview shows what the tool shows live.
+// showTool implements handShown.
+func (d *Desk) showTool() {
+	d.rail.Refresh()
+	d.showPanels()
+	d.showSteps()
+	d.showHint()
+	d.showPreview()
+}
+
+// showKind implements handShown.
+func (d *Desk) showKind() {
+	d.window.Canvas().Unfocus()
+	d.kinds.Taken()
+}
+
+// showPreview implements handShown.
 func (d *Desk) showPreview() {
-	d.showPicture()
-	d.status.snap.SetWords(d.voice.Say(d.preview.Snap))
-	d.status.object.Refresh()
+	d.view.show()
+	d.status.ShowSnap(d.hand.preview.Snap)
 }
 
-// showHint says what the tool expects, or what it has just said.
+// showHint implements handShown: it says what the tool expects, or what was just said.
 func (d *Desk) showHint() {
-	hint := d.tool().Hint()
-	if !d.said.IsZero() {
-		hint = d.said
-	}
-	d.status.hint.SetWords(d.voice.Say(hint))
-	d.choices.refresh()
+	d.status.ShowHint(d.hand.hint())
+	d.sorts.Refresh()
 }
 
-// setDatum says from which floor the unfolded room tells heights.
-func (d *Desk) setDatum(to plan.Datum) {
-	d.datum = to
-	d.showPicture()
-	d.pane.refresh()
-}
-
-// windowTitle is what the desktop shows of the window.
-func (d *Desk) windowTitle() string {
-	title := d.doc().Title() + " · " + appName
-	if d.doc().IsDirty() {
-		return "• " + title
-	}
-	return title
-}
-
-// stateText says whether the plan is saved.
-func (d *Desk) stateText() string {
-	switch {
-	case d.doc().IsDirty():
-		return d.say("state.dirty", "· not saved")
-	case d.doc().Path() == "":
-		return ""
-	}
-	return d.say("state.saved", "· saved {0}", d.doc().SavedAt().Format("15:04"))
-}
-
-// editionText says what the plan is checked by.
-func (d *Desk) editionText() string {
-	if err := d.doc().CheckError(); err != nil {
-		return d.say("edition.trouble", "Not checked")
-	}
-	figures := d.doc().Result().Figures
-	switch {
-	case figures == nil:
-		return ""
-	case len(figures.Amendments) == 0:
-		return figures.Title
-	case len(figures.Amendments) == 1:
-		return d.say("edition.amended-one", "{0} · 1 amendment", figures.Title)
-	}
-	return d.say("edition.amended", "{0} · {1} amendments", figures.Title, len(figures.Amendments))
-}
-
-// boxOf returns where a finding is: its stretches, its opening or its room.
-func boxOf(ix *plan.Index, about ...plan.ID) (geom.Box, bool) {
-	for _, id := range about {
-		if box, ok := ix.BoxOf(id); ok && id != "" {
-			return box, true
+// showView says what the board and the unfolded room show.
+func (d *Desk) showView() {
+	p := d.doc().Plan()
+	shown := shell.LevelShown{Of: len(p.Levels), System: d.doc().System(), Scale: d.view.board.Scale(), Words: d.view.board.ScaleText()}
+	for i, l := range p.Levels {
+		if l.ID == d.doc().Level() {
+			shown.Name, shown.At = l.Name, i+1
 		}
 	}
-	return geom.Box{}, false
+	d.level.Show(shown)
+	room, side := d.view.roomInHand()
+	d.pane.Show(room, d.faceText(side), d.view.datum)
+}
+
+// showSteps shows how to begin while the plan is empty and nothing is being drawn.
+func (d *Desk) showSteps() {
+	empty := true
+	for _, l := range d.doc().Plan().Levels {
+		empty = empty && l.Rooms.Len() == 0
+	}
+	d.steps.Show(empty && d.hand.inHand == 0)
+}
+
+// shownPanels says which parts of the window are shown now.
+func (d *Desk) shownPanels() shell.Shown {
+	return shell.Shown{Drawer: d.sorts.IsWanted(), Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
+}
+
+func (d *Desk) showPanels() {
+	d.sorts.Refresh()
+	d.panels.Show(d.shownPanels())
+}
+
+// showCards shows the cards where they were folded away.
+func (d *Desk) showCards() {
+	if !d.prefs.cards() {
+		d.prefs.setCards(true)
+		d.showPanels()
+	}
+}
+
+// focusFindings puts the list of findings in hand.
+func (d *Desk) focusFindings() {
+	d.showCards()
+	d.column.FocusFindings()
+}
+
+// findKind takes the Opening tool in hand and goes to the search of its drawer.
+func (d *Desk) findKind() {
+	d.hand.takeByID("opening")
+	d.kinds.Find()
+}
+
+// showTitle says the plan's title, whether it is saved, and what it is checked by.
+func (d *Desk) showTitle() {
+	if d.menus == nil {
+		return
+	}
+	d.menus.Show(d.doc().Title(), d.stateText(), d.editionText())
+	d.window.SetTitle(d.windowTitle())
+}
+
+// copyOpening keeps the chosen opening, so that its like can be set elsewhere, in any
+// window.
+func (d *Desk) copyOpening() {
+	o, _ := d.doc().Plan().Opening(d.doc().Selection()[0])
+	if o == nil {
+		return
+	}
+	d.house.copied = o
+	d.hand.say(words.New("copy.done", "{0} is copied: {1} takes its like in hand", o.Tag, d.commands.ByID("paste").Keys[0].Said(d.voice.Voice)))
+}
+
+// showKeys lists what the keys do.
+func (d *Desk) showKeys() {
+	d.stage.Scrolled(d.voice.say("keys.title", "Keys"), 430, 520, d.commands.KeySheet(d.voice.Voice))
+}
+
+// recent lists the plans opened lately.
+func (d *Desk) recent() (items []look.MenuItem) {
+	for _, path := range d.prefs.recent() {
+		items = append(items, look.MenuItem{Label: work.ShortPath(path), Do: func() { d.session.Open(path) }})
+	}
+	return items
+}
+
+// showLevels lets another level be shown, renamed or made.
+func (d *Desk) showLevels() {
+	var items []look.MenuItem
+	for _, l := range d.doc().Plan().Levels {
+		items = append(items, look.MenuItem{Label: l.Name, Checked: l.ID == d.doc().Level(), Do: func() { d.doc().SetLevel(l.ID) }})
+	}
+	items = append(items,
+		look.MenuItem{Label: d.voice.say("level.card", "This level's card"), Line: true, Do: func() { d.doc().Select(d.doc().Level()) }},
+		look.MenuItem{Label: d.voice.say("command.add-level", "Another level"), Do: func() { d.commands.Run("add-level") }})
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(d.level.Object)
+	look.ShowMenu(d.window.Canvas(), at.AddXY(look.Grid, 0), 0, items)
 }

@@ -9,6 +9,7 @@ import (
 	"studbay/app/card"
 	"studbay/app/dialog"
 	"studbay/app/look"
+	"studbay/app/shell"
 	"studbay/app/windowtest"
 	"studbay/app/work"
 	"studbay/plan"
@@ -52,7 +53,7 @@ func (b *bench) checked() {
 // room draws a room of a width and depth and waits for its findings.
 func (b *bench) room(w, h unit.Length) plan.ID {
 	b.t.Helper()
-	if err := b.addRoom("Den", w, h); err != nil {
+	if err := b.forms.addRoom("Den", w, h); err != nil {
 		b.t.Fatal(err)
 	}
 	b.checked()
@@ -126,7 +127,7 @@ func (b *bench) write(path string) {
 
 // shortcut gives one as the toolkit would with nothing in focus.
 func (b *bench) shortcut(mod fyne.KeyModifier, key fyne.KeyName) {
-	b.window.Canvas().(interface{ TypedShortcut(fyne.Shortcut) }).TypedShortcut(Keys{mod, key}.shortcut())
+	b.window.Canvas().(interface{ TypedShortcut(fyne.Shortcut) }).TypedShortcut(shell.Keys{mod, key}.Shortcut())
 }
 
 func TestEmptyWindowTeaches(t *testing.T) {
@@ -150,8 +151,8 @@ func TestFindingGoesToItsPlaceAndItsRemedyClearsIt(t *testing.T) {
 	if len(all) == 0 || len(all[0].Stretches) == 0 {
 		t.Fatalf("a room without receptacles has findings %v, want a stretch not served", all)
 	}
-	b.Select()
-	b.press(b.column.object, b.voice.Say(all[0].Message))
+	b.doc().Select()
+	b.press(b.column.Object, b.voice.Say(all[0].Message))
 	if len(b.doc().Selection()) != 1 {
 		t.Fatalf("a pressed finding chooses %v, want one thing", b.doc().Selection())
 	}
@@ -159,11 +160,11 @@ func TestFindingGoesToItsPlaceAndItsRemedyClearsIt(t *testing.T) {
 		t.Fatal("no remedy is offered")
 	}
 	before := b.doc().Plan()
-	b.press(b.column.object, b.voice.Say(all[0].Remedies[0].Label))
+	b.press(b.column.Object, b.voice.Say(all[0].Remedies[0].Label))
 	if plan.Equal(before, b.doc().Plan()) {
 		t.Error("the remedy left the plan as it was")
 	}
-	b.shortcut(ctrl, fyne.KeyZ)
+	b.shortcut(shell.Ctrl, fyne.KeyZ)
 	if !plan.Equal(before, b.doc().Plan()) {
 		t.Error("one undo does not take the remedy back")
 	}
@@ -173,11 +174,11 @@ func TestThemesReachEverything(t *testing.T) {
 	b := newBench(t)
 	b.room(12*unit.Foot, 10*unit.Foot)
 	for _, mode := range []look.Mode{look.DarkMode, look.ContrastMode, look.LightMode} {
-		if !b.Run("mode-" + string(mode)) {
+		if !b.commands.Run("mode-" + string(mode)) {
 			t.Fatalf("no command for mode %q", mode)
 		}
 		want := look.Current().Surface
-		if got := b.app.Settings().Theme().Color("background", 0); got != want {
+		if got := b.house.app.Settings().Theme().Color("background", 0); got != want {
 			t.Errorf("mode %q: background %v, want %v", mode, got, want)
 		}
 	}
@@ -185,20 +186,18 @@ func TestThemesReachEverything(t *testing.T) {
 
 func TestLanguageReachesTheMenus(t *testing.T) {
 	b := newBench(t)
-	b.Run("language-es")
-	if said := textOf(b.menus.object); !strings.Contains(said, "Archivo") {
+	b.commands.Run("language-es")
+	if said := textOf(b.menus.Object); !strings.Contains(said, "Archivo") {
 		t.Errorf("in Spanish the menus say:\n%s", said)
 	}
-	b.Run("language-en")
+	b.commands.Run("language-en")
 }
 
 func TestUnitsChangeWhatCardsSay(t *testing.T) {
 	b := newBench(t)
 	b.room(12*unit.Foot, 10*unit.Foot)
-	b.Run("command.units-metric")
-	if said := textOf(b.column.object); !strings.Contains(said, "m²") {
+	b.commands.Run("command.units-metric")
+	if said := textOf(b.column.Object); !strings.Contains(said, "m²") {
 		t.Errorf("in metric the card says:\n%s", said)
 	}
 }
-
-var _ card.Window = (*Desk)(nil)

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
+	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -27,16 +28,16 @@ func (b *bench) pressKeys(names ...fyne.KeyName) {
 func TestFindingsAreGoneThroughByKeys(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	if err := b.addRoom("Office", 12*unit.Foot, 10*unit.Foot); err != nil {
+	if err := b.forms.addRoom("Office", 12*unit.Foot, 10*unit.Foot); err != nil {
 		t.Fatal(err)
 	}
 	b.checked()
-	b.Select()
+	b.doc().Select()
 	all := b.doc().Result().All()
 	if len(all) < 2 {
 		t.Fatalf("two empty rooms have %d findings, want one each at least", len(all))
 	}
-	b.shortcut(ctrl, fyne.KeyL)
+	b.shortcut(shell.Ctrl, fyne.KeyL)
 	first, ok := b.window.Canvas().Focused().(*look.Press)
 	if !ok {
 		t.Fatal("the list has not got the focus")
@@ -62,20 +63,20 @@ func TestFindingsAreGoneThroughByKeys(t *testing.T) {
 func TestTheFirstRemedyIsTakenByKeys(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	f := b.findingInHand()
+	f := b.findings.inHand()
 	if f == nil || len(f.Remedies) == 0 {
 		t.Fatal("an empty room has no finding with a remedy")
 	}
-	if item := b.item(MenuCheck, "Remedy: "); item.Disabled || !strings.Contains(item.Label, b.voice.Say(f.Remedies[0].Label)) {
+	if item := b.item(shell.MenuCheck, "Remedy: "); item.Disabled || !strings.Contains(item.Label, b.voice.Say(f.Remedies[0].Label)) {
 		t.Errorf("the menu says %q, want what the remedy does", item.Label)
 	}
 	before := b.doc().Plan()
-	b.shortcut(ctrl, fyne.KeyReturn)
+	b.shortcut(shell.Ctrl, fyne.KeyReturn)
 	if plan.Equal(before, b.doc().Plan()) {
 		t.Error("the remedy left the plan as it was")
 	}
-	b.Select()
-	if item := b.item(MenuCheck, "Take the first remedy"); !item.Disabled {
+	b.doc().Select()
+	if item := b.item(shell.MenuCheck, "Take the first remedy"); !item.Disabled {
 		t.Error("a remedy is offered with nothing chosen")
 	}
 }
@@ -83,7 +84,7 @@ func TestTheFirstRemedyIsTakenByKeys(t *testing.T) {
 func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	b.Run("amend-figure")
+	b.commands.Run("amend-figure")
 	form := b.dialog()
 	b.press(form, "Put it in force")
 	if said := textOf(b.dialog()); !strings.Contains(said, "A figure of the local code") {
@@ -102,13 +103,13 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 		if a.Figure != "receptacle-max-height" || a.Value != "60" || a.Reason != "city code" {
 			t.Errorf("the amendment is %+v", a)
 		}
-		b.Select(a.ID)
+		b.doc().Select(a.ID)
 	}
-	b.press(b.column.object, "Take it back")
+	b.press(b.column.Object, "Take it back")
 	if n := b.doc().Plan().Amendments.Len(); n != 0 {
 		t.Errorf("%d amendments after taking it back", n)
 	}
-	b.Run("amend-rule")
+	b.commands.Run("amend-rule")
 	form = b.dialog()
 	b.entries(form)[0].SetText("not adopted here")
 	b.press(form, "Switch it off")
@@ -123,13 +124,13 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	b.shortcut(ctrl, fyne.KeyL)
+	b.shortcut(shell.Ctrl, fyne.KeyL)
 	b.window.Canvas().Focused().TypedRune('o')
-	if !b.tools[b.inHand].PlacesOpenings {
+	if !b.hand.tools[b.hand.inHand].PlacesOpenings {
 		t.Error("O does not take the Opening tool while the list has the focus")
 	}
 	b.pressKeys(fyne.KeyEscape)
-	if b.inHand != 0 {
+	if b.hand.inHand != 0 {
 		t.Error("Escape does not give the tool up while the list has the focus")
 	}
 }
@@ -143,15 +144,15 @@ func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 	counter := plan.Fixture{ID: work.NewID(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(ref.Sides[0].ID, 0), Width: 6 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
 	door := plan.Break{ID: work.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(ref.Sides[2].ID, 5*unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft}
 	for _, e := range []plan.Edit{plan.AddFixture{Fixture: counter}, plan.AddBreak{Break: door}} {
-		if err := b.Do(e); err != nil {
+		if err := b.editor.Do(e); err != nil {
 			t.Fatal(err)
 		}
 	}
 	b.checked()
-	b.Select()
+	b.doc().Select()
 	for range 8 {
 		b.run("next-finding")
-		if !b.Run("remedy") {
+		if !b.commands.Run("remedy") {
 			break
 		}
 		b.checked()

@@ -13,20 +13,27 @@ import (
 	"studbay/plan/words"
 )
 
+// forms are the commands that ask for a few texts first.
+type forms struct {
+	*editor
+	findings *findings
+	view     *view
+}
+
 // askRoom asks for a room's width and depth and stands it beside what is there.
-func (d *Desk) askRoom() {
+func (d *forms) askRoom() {
 	width, depth := "14'", "12'"
 	if d.doc().System() == unit.Metric {
 		width, depth = "4.2 m", "3.6 m"
 	}
 	d.stage.AskForm(dialog.Form{
-		Title: d.say("room-form.title", "A room by width × depth"),
-		Body:  d.say("room-form.body", "Measured inside, between the finished faces."),
-		Yes:   d.say("room-form.yes", "Draw it"),
+		Title: d.voice.say("room-form.title", "A room by width × depth"),
+		Body:  d.voice.say("room-form.body", "Measured inside, between the finished faces."),
+		Yes:   d.voice.say("room-form.yes", "Draw it"),
 		Lines: []dialog.Line{
-			{Label: d.say("room-form.name", "Name"), Text: d.say("room-form.name.first", "Room")},
-			{Label: d.say("room-form.width", "Width"), Text: width, Hint: d.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
-			{Label: d.say("room-form.depth", "Depth"), Text: depth, Hint: d.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
+			{Label: d.voice.say("room-form.name", "Name"), Text: d.voice.say("room-form.name.first", "Room")},
+			{Label: d.voice.say("room-form.width", "Width"), Text: width, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
+			{Label: d.voice.say("room-form.depth", "Depth"), Text: depth, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 		},
 		Do: func(texts []string) error {
 			w, _ := d.stage.Length(texts[1]) // each was checked at its line
@@ -37,7 +44,7 @@ func (d *Desk) askRoom() {
 }
 
 // freePlace returns where the top left corner of another room would stand.
-func (d *Desk) freePlace() (at geom.Point) {
+func (d *forms) freePlace() (at geom.Point) {
 	isFirst := true
 	for r := range d.doc().Plan().Level(d.doc().Level()).Rooms.All() {
 		box := r.Outline().Box()
@@ -50,7 +57,7 @@ func (d *Desk) freePlace() (at geom.Point) {
 
 // addRoom draws a rectangle a partition to the right of the rooms on the level, in line
 // with the top of the one farthest right.
-func (d *Desk) addRoom(name string, w, h unit.Length) error {
+func (d *forms) addRoom(name string, w, h unit.Length) error {
 	at := d.freePlace()
 	corners := geom.Polygon{at, {X: at.X + w, Y: at.Y}, {X: at.X + w, Y: at.Y + h}, {X: at.X, Y: at.Y + h}}
 	sides := make([]plan.ID, len(corners))
@@ -62,13 +69,13 @@ func (d *Desk) addRoom(name string, w, h unit.Length) error {
 	if err := d.Do(plan.AddRoom{Level: d.doc().Level(), Room: room}); err != nil {
 		return err
 	}
-	d.Select(id)
-	d.fit()
+	d.doc().Select(id)
+	d.view.Fit()
 	return nil
 }
 
 // askCopies asks how many copies of an opening to set and how far apart.
-func (d *Desk) askCopies() {
+func (d *forms) askCopies() {
 	id := d.doc().Selection()[0]
 	if o, _ := d.doc().Plan().Opening(id); o != nil && (o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor) {
 		d.askGrid(o)
@@ -79,12 +86,12 @@ func (d *Desk) askCopies() {
 		spacing = "1.8 m"
 	}
 	d.stage.AskForm(dialog.Form{
-		Title: d.say("copies.title", "Copy along the face"),
-		Body:  d.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
-		Yes:   d.say("copies.yes", "Set them"),
+		Title: d.voice.say("copies.title", "Copy along the face"),
+		Body:  d.voice.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
+		Yes:   d.voice.say("copies.yes", "Set them"),
 		Lines: []dialog.Line{
-			{Label: d.say("copies.count", "How many more"), Text: "1", Check: d.stage.IsCount},
-			{Label: d.say("copies.spacing", "Centre to centre"), Text: spacing, Check: d.stage.IsLength},
+			{Label: d.voice.say("copies.count", "How many more"), Text: "1", Check: d.stage.IsCount},
+			{Label: d.voice.say("copies.spacing", "Centre to centre"), Text: spacing, Check: d.stage.IsLength},
 		},
 		Do: func(texts []string) error {
 			n, _ := d.stage.Count(texts[0]) // each was checked at its line
@@ -95,14 +102,14 @@ func (d *Desk) askCopies() {
 }
 
 // askCircuit adds a circuit and puts the openings chosen on it.
-func (d *Desk) askCircuit() {
+func (d *forms) askCircuit() {
 	d.stage.AskForm(dialog.Form{
-		Title: d.say("circuit.title", "A circuit"),
-		Yes:   d.say("circuit.yes", "Add it"),
+		Title: d.voice.say("circuit.title", "A circuit"),
+		Yes:   d.voice.say("circuit.yes", "Add it"),
 		Lines: []dialog.Line{
-			{Label: d.say("circuit.number", "Number at the panel"), Text: d.nextCircuit()},
-			{Label: d.say("circuit.name", "What it serves"), Hint: d.say("circuit.name.hint", "such as bedroom receptacles")},
-			{Label: d.say("circuit.amps", "Amperes"), Text: "20", Check: d.stage.IsCount},
+			{Label: d.voice.say("circuit.number", "Number at the panel"), Text: d.nextCircuit()},
+			{Label: d.voice.say("circuit.name", "What it serves"), Hint: d.voice.say("circuit.name.hint", "such as bedroom receptacles")},
+			{Label: d.voice.say("circuit.amps", "Amperes"), Text: "20", Check: d.stage.IsCount},
 		},
 		Do: func(texts []string) error {
 			amps, _ := d.stage.Count(texts[2]) // checked at its line
@@ -121,13 +128,13 @@ func (d *Desk) askCircuit() {
 }
 
 // askDecision writes down a question that is open, about what is chosen.
-func (d *Desk) askDecision() {
+func (d *forms) askDecision() {
 	d.stage.AskForm(dialog.Form{
-		Title: d.say("decision.title", "An open decision"),
-		Body:  d.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
-		Yes:   d.say("decision.yes", "Write it down"),
+		Title: d.voice.say("decision.title", "An open decision"),
+		Body:  d.voice.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
+		Yes:   d.voice.say("decision.yes", "Write it down"),
 		Lines: []dialog.Line{
-			{Label: d.say("decision.question", "What is open"), Hint: d.say("decision.hint", "such as: how thick is the tile?"), Check: d.stage.IsSaid(d.say("decision.hint", "such as: how thick is the tile?"))},
+			{Label: d.voice.say("decision.question", "What is open"), Hint: d.voice.say("decision.hint", "such as: how thick is the tile?"), Check: d.stage.IsSaid(d.voice.say("decision.hint", "such as: how thick is the tile?"))},
 		},
 		Do: func(texts []string) error {
 			about := append([]plan.ID{}, d.doc().Selection()...)
@@ -137,18 +144,18 @@ func (d *Desk) askDecision() {
 }
 
 // askWaiver sets the finding in hand aside with a reason.
-func (d *Desk) askWaiver() {
-	f := d.findingInHand()
+func (d *forms) askWaiver() {
+	f := d.findings.inHand()
 	if f == nil {
 		return
 	}
 	d.stage.AskForm(dialog.Form{
-		Title: d.say("waiver.title", "Set this finding aside"),
-		Body:  d.voice.Say(f.Message) + "\n" + d.say("waiver.body", "It stays in the list and on the sheets, with your reason."),
-		Yes:   d.say("waiver.yes", "Set it aside"),
+		Title: d.voice.say("waiver.title", "Set this finding aside"),
+		Body:  d.voice.Say(f.Message) + "\n" + d.voice.say("waiver.body", "It stays in the list and on the sheets, with your reason."),
+		Yes:   d.voice.say("waiver.yes", "Set it aside"),
 		Lines: []dialog.Line{
-			{Label: d.say("waiver.reason", "Reason"), Hint: d.say("waiver.reason.hint", "such as: a built-in bench stands there"), Check: d.stage.IsSaid(d.say("waiver.reason.hint", "such as: a built-in bench stands there"))},
-			{Label: d.say("waiver.by", "Who decided")},
+			{Label: d.voice.say("waiver.reason", "Reason"), Hint: d.voice.say("waiver.reason.hint", "such as: a built-in bench stands there"), Check: d.stage.IsSaid(d.voice.say("waiver.reason.hint", "such as: a built-in bench stands there"))},
+			{Label: d.voice.say("waiver.by", "Who decided")},
 		},
 		Do: func(texts []string) error {
 			return d.Do(plan.Add{Thing: &plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
@@ -157,7 +164,7 @@ func (d *Desk) askWaiver() {
 }
 
 // nextCircuit suggests the number after the greatest in use.
-func (d *Desk) nextCircuit() string {
+func (d *forms) nextCircuit() string {
 	most := 0
 	for c := range d.doc().Plan().Circuits.All() {
 		if n, err := strconv.Atoi(c.Number); err == nil {

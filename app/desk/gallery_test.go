@@ -15,6 +15,7 @@ import (
 	"studbay/app/card"
 	"studbay/app/dialog"
 	"studbay/app/look"
+	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
@@ -45,7 +46,7 @@ var scenes = []struct {
 	{"cable", func(b *bench) { b.cable(); b.unfoldCards() }},
 	{"level", func(b *bench) { b.choose(b.first(plan.KindLevel)); b.unfoldCards() }},
 	{"decision", func(b *bench) { b.choose(b.first(plan.KindDecision)); b.unfoldCards() }},
-	{"finding of a room", func(b *bench) { b.Go(*b.found("wall-reach")) }},
+	{"finding of a room", func(b *bench) { b.findings.Go(*b.found("wall-reach")) }},
 	{"plan, all folds open", (*bench).unfoldCards},
 	{"room by size", asking("room-by-size")},
 	{"copies", func(b *bench) { b.choose(b.openingOf("duplex")); b.run("copy-row") }},
@@ -64,18 +65,18 @@ var scenes = []struct {
 	{"save a file", asking("save-as")},
 	{"unsaved changes", func(b *bench) { b.dirty(); b.run("new") }},
 	{"trouble", func(b *bench) {
-		b.stage.Trouble(b.say("export.failed", "The sheets could not be written"), errors.New("no space left"))
+		b.stage.Trouble(b.voice.say("export.failed", "The sheets could not be written"), errors.New("no space left"))
 	}},
 	{"recovery", func(b *bench) {
 		b.session.Offer(file.Unsaved{Plan: b.doc().Plan(), Path: filepath.Join(b.t.TempDir(), "lake cottage.studbay"), Time: time.Date(2026, 3, 4, 17, 5, 0, 0, time.Local)})
 	}},
-	{"menu of files", menu(MenuFile)},
-	{"menu of edits", menu(MenuEdit)},
-	{"menu of the view", menu(MenuView)},
-	{"menu of things to place", menu(MenuPlace)},
-	{"menu of the check", menu(MenuCheck)},
-	{"menu of what is handed over", menu(MenuHand)},
-	{"menu of help", menu(MenuHelp)},
+	{"menu of files", menu(shell.MenuFile)},
+	{"menu of edits", menu(shell.MenuEdit)},
+	{"menu of the view", menu(shell.MenuView)},
+	{"menu of things to place", menu(shell.MenuPlace)},
+	{"menu of the check", menu(shell.MenuCheck)},
+	{"menu of what is handed over", menu(shell.MenuHand)},
+	{"menu of help", menu(shell.MenuHelp)},
 	{"tool 1", holding(0)}, {"tool 2", holding(1)}, {"tool 3", holding(2)},
 	{"tool 4", holding(3)}, {"tool 5", holding(4)}, {"tool 6", holding(5)},
 	{"tool 7", holding(6)}, {"tool 8", holding(7)},
@@ -83,26 +84,26 @@ var scenes = []struct {
 
 // emptyPlan is what a new document begins with.
 func (b *bench) emptyPlan() plan.Plan {
-	p := plan.New(b.say("plan.untitled", "Untitled plan"), work.NewID(plan.KindLevel))
-	p.Levels[0].Name = b.say("level.ground", "Ground floor")
+	p := plan.New(b.voice.say("plan.untitled", "Untitled plan"), work.NewID(plan.KindLevel))
+	p.Levels[0].Name = b.voice.say("level.ground", "Ground floor")
 	return p
 }
 
 func asking(command string) func(*bench) { return func(b *bench) { b.run(command) } }
 
-func menu(which Menu) func(*bench) { return func(b *bench) { b.menus.open(which) } }
+func menu(which shell.Menu) func(*bench) { return func(b *bench) { b.menus.Open(which) } }
 
 func holding(tool int) func(*bench) {
 	return func(b *bench) {
-		if tool < len(b.tools) {
-			b.TakeTool(tool)
+		if tool < len(b.hand.tools) {
+			b.hand.Take(tool)
 		}
 	}
 }
 
 func (b *bench) run(command string) {
 	b.t.Helper()
-	if !b.Run(command) {
+	if !b.commands.Run(command) {
 		b.t.Fatalf("command %q does not run", command)
 	}
 }
@@ -156,7 +157,7 @@ func (b *bench) first(kind byte) plan.ID {
 func (b *bench) cable() {
 	b.t.Helper()
 	c := plan.Cable{ID: work.NewID(plan.KindCable), From: b.openingOf("switch"), To: b.openingOf("duplex"), Size: 12, Wires: 2, Ground: true}
-	if err := b.Do(plan.Add{Thing: &c}); err != nil {
+	if err := b.editor.Do(plan.Add{Thing: &c}); err != nil {
 		b.t.Fatal(err)
 	}
 	b.choose(c.ID)
@@ -165,7 +166,7 @@ func (b *bench) cable() {
 // choose chooses one thing.
 func (b *bench) choose(id plan.ID) {
 	b.t.Helper()
-	if b.Select(id); len(b.doc().Selection()) != 1 || b.doc().Selection()[0] != id {
+	if b.doc().Select(id); len(b.doc().Selection()) != 1 || b.doc().Selection()[0] != id {
 		b.t.Fatalf("%s cannot be chosen", id)
 	}
 }
@@ -201,7 +202,7 @@ func (b *bench) selectAllOpenings() { b.run("select-all") }
 // dirty changes something.
 func (b *bench) dirty() {
 	b.t.Helper()
-	if err := b.addRoom("Shed", 8*unit.Foot, 6*unit.Foot); err != nil {
+	if err := b.forms.addRoom("Shed", 8*unit.Foot, 6*unit.Foot); err != nil {
 		b.t.Fatal(err)
 	}
 }
@@ -209,7 +210,7 @@ func (b *bench) dirty() {
 // unfoldCards opens every fold of the cards.
 func (b *bench) unfoldCards() {
 	var folds []*card.Fold
-	walk(b.column.object, func(o fyne.CanvasObject) {
+	walk(b.column.Object, func(o fyne.CanvasObject) {
 		if f, ok := o.(*card.Fold); ok {
 			folds = append(folds, f)
 		}
@@ -229,12 +230,12 @@ func (b *bench) staged(cottage plan.Plan) {
 	}
 	b.stage = dialog.NewStage(b.window, b.house.post, b.prefs)
 	b.speak()
-	b.TakeTool(0)
+	b.hand.Take(0)
 	if !plan.Equal(cottage, b.doc().Plan()) {
 		b.session.Replace(cottage, "", file.Stamp{})
 		b.checked()
 	}
-	b.Select()
+	b.doc().Select()
 }
 
 // settle lays the window out anew, as its driver does before each frame where a thing has
@@ -248,7 +249,7 @@ func (b *bench) settle() {
 // laidOut waits for the sheets to be previewed.
 func (b *bench) laidOut() {
 	b.t.Helper()
-	waiting := b.say("export.pages.wait", "being laid out …")
+	waiting := b.voice.say("export.pages.wait", "being laid out …")
 	b.until("the preview", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
 }
 

@@ -11,20 +11,20 @@ import (
 )
 
 // askGrid copies an opening in a ceiling or a floor into rows, as recessed lights stand.
-func (d *Desk) askGrid(o *plan.Opening) {
+func (d *forms) askGrid(o *plan.Opening) {
 	spacing := "4'"
 	if d.doc().System() == unit.Metric {
 		spacing = "1.2 m"
 	}
 	d.stage.AskForm(dialog.Form{
-		Title: d.say("copies.title-flat", "Copy in rows"),
-		Body:  d.say("copies.body-flat", "To the right and down the sheet; a spacing below zero goes the other way. The one there is counts as one."),
-		Yes:   d.say("copies.yes", "Set them"),
+		Title: d.voice.say("copies.title-flat", "Copy in rows"),
+		Body:  d.voice.say("copies.body-flat", "To the right and down the sheet; a spacing below zero goes the other way. The one there is counts as one."),
+		Yes:   d.voice.say("copies.yes", "Set them"),
 		Lines: []dialog.Line{
-			{Label: d.say("copies.across", "How many across"), Text: "2", Check: d.stage.IsCount},
-			{Label: d.say("copies.across-spacing", "Spacing across"), Text: spacing, Check: d.stage.IsLength},
-			{Label: d.say("copies.down", "How many down"), Text: "1", Check: d.stage.IsCount},
-			{Label: d.say("copies.down-spacing", "Spacing down"), Text: spacing, Check: d.stage.IsLength},
+			{Label: d.voice.say("copies.across", "How many across"), Text: "2", Check: d.stage.IsCount},
+			{Label: d.voice.say("copies.across-spacing", "Spacing across"), Text: spacing, Check: d.stage.IsLength},
+			{Label: d.voice.say("copies.down", "How many down"), Text: "1", Check: d.stage.IsCount},
+			{Label: d.voice.say("copies.down-spacing", "Spacing down"), Text: spacing, Check: d.stage.IsLength},
 		},
 		Do: func(texts []string) error {
 			across, _ := d.stage.Count(texts[0]) // each was checked at its line
@@ -33,9 +33,9 @@ func (d *Desk) askGrid(o *plan.Opening) {
 			y, _ := d.stage.Length(texts[3])
 			switch {
 			case across*down < 2:
-				return errors.New(d.say("copies.one", "one is there already: ask for two or more one way"))
+				return errors.New(d.voice.say("copies.one", "one is there already: ask for two or more one way"))
 			case across*down > mostCopies:
-				return errors.New(d.say("copies.many", "{0} are too many: at most {1} in all", across*down, mostCopies))
+				return errors.New(d.voice.say("copies.many", "{0} are too many: at most {1} in all", across*down, mostCopies))
 			}
 			return d.Do(gridOf(o.ID, across, down, geom.Point{X: x, Y: y}))
 		},

@@ -27,7 +27,7 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	room := b.room(14*unit.Foot, 12*unit.Foot)
 	o := fill.NewOpening(unit.Imperial, "recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
 	o.ID = work.NewID(plan.KindOpening)
-	if err := b.Do(plan.AddOpening{Opening: o}); err != nil {
+	if err := b.editor.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
 	b.choose(o.ID)
@@ -49,7 +49,7 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	if len(at) != 6 {
 		t.Errorf("%d lights, want 6", len(at))
 	}
-	if b.undo(); !plan.Equal(before, b.doc().Plan()) {
+	if b.doc().Undo(); !plan.Equal(before, b.doc().Plan()) {
 		t.Error("one undo does not take them back")
 	}
 	b.run("copy-row")

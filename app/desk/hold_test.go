@@ -15,21 +15,21 @@ import (
 
 // onScreen returns where the board shows a point of the plan, in the window.
 func (b *bench) onScreen(p geom.Point) fyne.Position {
-	return fyne.CurrentApp().Driver().AbsolutePositionForObject(b.board).Add(b.board.Place(p))
+	return fyne.CurrentApp().Driver().AbsolutePositionForObject(b.view.board).Add(b.view.board.Place(p))
 }
 
 func TestADrawerLeavesThePlanWhereItIs(t *testing.T) {
 	b := newBench(t)
 	b.room(8*unit.Foot, 10*unit.Foot)
-	b.fit()
+	b.view.Fit()
 	before := b.onScreen(geom.Point{})
 	for _, id := range []string{"opening", "select", "fixture", "room", "opening", "select"} {
-		b.takeByID(id)
+		b.hand.takeByID(id)
 		if got := b.onScreen(geom.Point{}); got != before {
 			t.Errorf("with the tool %s the plan stands at %v, before at %v", id, got, before)
 		}
 	}
-	if !b.fitted {
+	if !b.view.fitted {
 		t.Error("the drawer has ended that the whole level is shown")
 	}
 }
@@ -38,9 +38,9 @@ func TestADrawerLeavesThePlanWhereItIs(t *testing.T) {
 func TestADrawerHidesNothingOfALevelShownWhole(t *testing.T) {
 	b := newBench(t)
 	b.room(40*unit.Foot, 10*unit.Foot)
-	b.fit()
-	b.takeByID("opening")
-	edge := fyne.CurrentApp().Driver().AbsolutePositionForObject(b.board).X
+	b.view.Fit()
+	b.hand.takeByID("opening")
+	edge := fyne.CurrentApp().Driver().AbsolutePositionForObject(b.view.board).X
 	if at := b.onScreen(geom.Point{}); at.X < edge {
 		t.Errorf("the left corner stands at %v, behind the drawer that ends at %v", at.X, edge)
 	}
@@ -50,26 +50,26 @@ func TestNothingOfAToolStaysWhereThePointerIsNot(t *testing.T) {
 	b := newBench(t)
 	room := b.room(12*unit.Foot, 10*unit.Foot)
 	at := geom.Point{X: unit.Foot}
-	b.table.Preview(tool.Preview{
+	b.tools.Preview(tool.Preview{
 		Ghost: &tool.Ghost{Kind: "duplex", At: plan.Anchor{Host: room}, Foot: at}, SnapAt: &at,
 		Snap: words.New("plain", "{0}", "middle"), Dims: []tool.Dim{{To: at, Text: "1'"}}, Area: geom.Polygon{at},
 	})
-	(&host{b.Desk}).PointerAt(at, false)
-	if p := b.preview; p.Ghost != nil || p.SnapAt != nil || !p.Snap.IsZero() || len(p.Dims) != 0 {
+	(&boardEvents{hand: b.hand, keys: b.keys, view: b.view, status: b.status}).PointerAt(at, false)
+	if p := b.hand.preview; p.Ghost != nil || p.SnapAt != nil || !p.Snap.IsZero() || len(p.Dims) != 0 {
 		t.Errorf("left behind: %+v", p)
 	}
-	if len(b.preview.Area) != 1 {
+	if len(b.hand.preview.Area) != 1 {
 		t.Error("what is being traced has gone with it")
 	}
-	if b.status.snap.Words() != "" {
-		t.Errorf("the status line still says %q", b.status.snap.Words())
+	if b.statusTexts()[2].Words() != "" {
+		t.Errorf("the status line still says %q", b.statusTexts()[2].Words())
 	}
 }
 
 func TestAFindingInViewMovesNothing(t *testing.T) {
 	b := newBench(t)
 	room := b.room(12*unit.Foot, 10*unit.Foot)
-	b.fit()
+	b.view.Fit()
 	before := b.onScreen(geom.Point{})
 	var round *fill.Finding
 	for i, f := range b.doc().Findings() {
@@ -81,7 +81,7 @@ func TestAFindingInViewMovesNothing(t *testing.T) {
 	if round == nil {
 		t.Fatal("an empty room has no finding over several faces")
 	}
-	b.Go(*round)
+	b.findings.Go(*round)
 	if got := b.onScreen(geom.Point{}); got != before {
 		t.Errorf("the plan moved from %v to %v", before, got)
 	}

@@ -19,19 +19,19 @@ import (
 type House struct {
 	app fyne.App
 	// post brings a function to the goroutine of the windows, from any other.
-	post   func(func())
-	desks  []*Desk
-	shop   *work.Shop
-	loop   loop
-	wishes wishes        // of the desktop
-	copied *plan.Opening // to be set elsewhere, from any window; or nil
+	post    func(func())
+	desks   []*Desk
+	shop    *work.Shop
+	loop    loop
+	desktop appearance    // as the desktop asks
+	copied  *plan.Opening // to be set elsewhere, from any window; or nil
 }
 
 // Open makes ready the program's windows: one for each plan's file named, or one with
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
 	home := filepath.Join(xdg.StateHome, "studbay")
-	h := &House{app: app, wishes: firstWishes()}
+	h := &House{app: app, desktop: firstAppearance()}
 	h.post = h.loop.post
 	h.shop = work.NewShop(home, h.post, h.keepFailed)
 	h.applyTheme()
@@ -46,7 +46,7 @@ func Open(app fyne.App, paths []string) *House {
 		h.NewWindow().session.Open(path)
 	}
 	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
-	go watchWishes(func(s setting, value any) { h.post(func() { h.follow(s, value) }) })
+	go watchAppearance(func(s setting, value any) { h.post(func() { h.follow(s, value) }) })
 	go h.shop.Watch()
 	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.shop.CameBack) })
 	first.session.OfferRecovery()
@@ -56,8 +56,7 @@ func Open(app fyne.App, paths []string) *House {
 // keepFailed says that a safety copy could not be kept.
 func (h *House) keepFailed(err error) {
 	for _, d := range h.desks {
-		d.said = words.New("autosave.failed", "The safety copy could not be kept: {0}", d.stage.ErrorText(err))
-		d.showHint()
+		d.hand.say(words.New("autosave.failed", "The safety copy could not be kept: {0}", d.stage.ErrorText(err)))
 	}
 }
 
@@ -76,24 +75,21 @@ func (h *House) applyTheme() {
 	if percent, err := strconv.Atoi(os.Getenv("STUDBAY_SCALE")); err == nil && percent >= 50 && percent <= 400 {
 		scale = float32(percent) / 100
 	}
-	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: h.wishes.mute, HighContrast: h.wishes.high})
+	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: h.desktop.mute, HighContrast: h.desktop.high})
 }
 
 // restyled shows every window in the theme now in force.
 func (h *House) restyled() {
 	for _, d := range h.desks {
-		d.showPicture()
-		d.rail.refresh()
+		d.view.show()
+		d.rail.Refresh()
 	}
 }
 
 // rebuilt builds every window anew, in another language or at another scale.
 func (h *House) rebuilt() {
 	for _, d := range h.desks {
-		d.speak()
-		d.build()
-		d.refreshAll()
-		d.fit()
+		d.rebuild()
 	}
 }
 

@@ -5,33 +5,23 @@ import (
 	"unicode"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 
+	"studbay/app/shell"
 	"studbay/app/tool"
 )
 
-// listen takes every shortcut of the table and the bare keys from the window.
-func (d *Desk) listen() {
-	d.shortcuts = map[string]*Command{}
-	on := d.window.Canvas()
-	for i := range d.commands {
-		c := &d.commands[i]
-		for _, k := range c.Keys {
-			if k.Mod == 0 {
-				continue
-			}
-			s := k.shortcut()
-			d.shortcuts[s.ShortcutName()] = c
-			on.AddShortcut(s, func(fyne.Shortcut) { d.byKeys(c) })
-		}
-	}
-	on.SetOnTypedKey(func(e *fyne.KeyEvent) { d.typedKey(e.Name) })
-	on.SetOnTypedRune(func(r rune) { d.typedRune(r) })
+// keyboard gives keys that no field has to the tool in hand, and then to the commands.
+type keyboard struct {
+	canvas   fyne.Canvas
+	hand     *hand
+	commands *shell.Commands
 }
 
-// Shortcut implements card.Window.
-func (d *Desk) Shortcut(s fyne.Shortcut) bool {
-	c, ok := d.shortcuts[s.ShortcutName()]
-	return ok && d.byKeys(c)
+// listen takes the bare keys from the window.
+func (k *keyboard) listen() {
+	k.canvas.SetOnTypedKey(func(e *fyne.KeyEvent) { k.typed(e.Name) })
+	k.canvas.SetOnTypedRune(func(r rune) { k.typedRune(r) })
 }
 
 // toolKeys are the keys a tool is told of by name.
@@ -41,60 +31,54 @@ var toolKeys = map[fyne.KeyName]string{
 	fyne.KeyDelete: "Delete", fyne.KeyTab: "Tab",
 }
 
-// typedKey takes a key that no field has: first the tool may use it, then Escape steps
-// back, then the commands.
-func (d *Desk) typedKey(name fyne.KeyName) bool {
-	if d.window.Canvas().Overlays().Top() != nil {
+// typed takes a key: first the tool may use it, then Escape steps back, then the
+// commands.
+func (k *keyboard) typed(name fyne.KeyName) bool {
+	if k.canvas.Overlays().Top() != nil {
 		return false
 	}
-	if key, ok := toolKeys[name]; ok && d.tool().Type(d.table, tool.Key{Name: key, Shift: d.shiftHeld()}) {
-		d.showHint()
+	if key, ok := toolKeys[name]; ok && k.hand.tool().Type(k.hand.window, tool.Key{Name: key, Shift: shiftHeld()}) {
+		k.hand.shown.showHint()
 		return true
 	}
 	if name == fyne.KeyEscape {
-		d.stepBack()
+		k.stepBack()
 		return true
 	}
-	return d.bareKey(name)
+	return k.commands.BareKey(name)
 }
 
-// bareKey gives the command of a key without a modifier.
-func (d *Desk) bareKey(name fyne.KeyName) bool {
-	for i := range d.commands {
-		for _, k := range d.commands[i].Keys {
-			if k.Mod == 0 && k.Key == name {
-				return d.byKeys(&d.commands[i])
-			}
-		}
-	}
-	return false
-}
-
-// typedRune takes a letter that no field has: the tool may be reading a length, else
-// it is a command's.
-func (d *Desk) typedRune(r rune) bool {
-	if d.window.Canvas().Overlays().Top() != nil {
+// typedRune takes a letter: the tool may be reading a length, else it is a command's.
+func (k *keyboard) typedRune(r rune) bool {
+	if k.canvas.Overlays().Top() != nil {
 		return false
 	}
-	if d.tool().Type(d.table, tool.Key{Rune: r}) {
-		d.showHint()
+	if k.hand.tool().Type(k.hand.window, tool.Key{Rune: r}) {
+		k.hand.shown.showHint()
 		return true
 	}
 	if !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune("+-=?", r) {
 		return false
 	}
-	return d.bareKey(fyne.KeyName(strings.ToUpper(string(r))))
+	return k.commands.BareKey(fyne.KeyName(strings.ToUpper(string(r))))
 }
 
 // stepBack is what Escape does: the tool takes a step back, else another tool is
 // given up for Select, else nothing is chosen any more.
-func (d *Desk) stepBack() {
+func (k *keyboard) stepBack() {
+	h := k.hand
 	switch {
-	case d.tool().Cancel(d.table):
-	case d.inHand != 0:
-		d.TakeTool(0)
+	case h.tool().Cancel(h.window):
+	case h.inHand != 0:
+		h.Take(0)
 	default:
-		d.Select()
+		h.session.Doc().Select()
 	}
-	d.showHint()
+	h.shown.showHint()
+}
+
+// shiftHeld reports whether a shift key is down.
+func shiftHeld() bool {
+	driver, ok := fyne.CurrentApp().Driver().(desktop.Driver)
+	return ok && driver.CurrentKeyModifiers()&fyne.KeyModifierShift != 0
 }

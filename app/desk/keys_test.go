@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+
+	"studbay/app/shell"
 )
 
 func TestKeysAreNamedInTheLanguage(t *testing.T) {
@@ -11,8 +13,8 @@ func TestKeysAreNamedInTheLanguage(t *testing.T) {
 	for tag, want := range map[string]string{"en": "Ctrl+Shift+S Del Enter", "es": "Ctrl+Mayús+S Supr Intro"} {
 		b.prefs.setLanguage(tag)
 		b.house.rebuilt()
-		got := Keys{fyne.KeyModifierControl | shift, fyne.KeyS}.said(b.voice) + " " +
-			Keys{0, fyne.KeyDelete}.said(b.voice) + " " + Keys{0, fyne.KeyReturn}.said(b.voice)
+		got := shell.Keys{fyne.KeyModifierControl | shift, fyne.KeyS}.Said(b.voice.Voice) + " " +
+			shell.Keys{0, fyne.KeyDelete}.Said(b.voice.Voice) + " " + shell.Keys{0, fyne.KeyReturn}.Said(b.voice.Voice)
 		if got != want {
 			t.Errorf("%s: %q, want %q", tag, got, want)
 		}

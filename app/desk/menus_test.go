@@ -9,6 +9,8 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"studbay/app/look"
+	"studbay/app/shell"
+	"studbay/app/windowtest"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -18,12 +20,12 @@ func TestShortcutsWaitBehindDialogs(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	was := b.doc().Plan()
 	b.stage.ShowCautions()
-	b.shortcut(ctrl, fyne.KeyZ)
+	b.shortcut(shell.Ctrl, fyne.KeyZ)
 	if !plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo ran behind a dialog")
 	}
 	b.press(b.dialog(), "Understood")
-	b.shortcut(ctrl, fyne.KeyZ)
+	b.shortcut(shell.Ctrl, fyne.KeyZ)
 	if plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo does not run once the dialog is gone")
 	}
@@ -31,7 +33,7 @@ func TestShortcutsWaitBehindDialogs(t *testing.T) {
 		b.doc().Undo()
 	}
 	empty := b.doc().Plan()
-	b.shortcut(ctrl, fyne.KeyZ) // nothing to undo: the command may not run
+	b.shortcut(shell.Ctrl, fyne.KeyZ) // nothing to undo: the command may not run
 	if !plan.Equal(empty, b.doc().Plan()) {
 		t.Error("a command that may not run did")
 	}
@@ -39,18 +41,18 @@ func TestShortcutsWaitBehindDialogs(t *testing.T) {
 
 func TestUndoIsNamedInTheMenu(t *testing.T) {
 	b := newBench(t)
-	if item := b.item(MenuEdit, "Undo"); !item.Disabled {
+	if item := b.item(shell.MenuEdit, "Undo"); !item.Disabled {
 		t.Error("undo is offered with nothing done")
 	}
 	b.room(12*unit.Foot, 10*unit.Foot)
-	if item := b.item(MenuEdit, "Undo"); item.Disabled || !strings.Contains(item.Label, "Add room") {
+	if item := b.item(shell.MenuEdit, "Undo"); item.Disabled || !strings.Contains(item.Label, "Add room") {
 		t.Errorf("the menu says %q (disabled %v), want the step's name", item.Label, item.Disabled)
 	}
 }
 
-func (b *bench) item(m Menu, begins string) look.MenuItem {
+func (b *bench) item(m shell.Menu, begins string) look.MenuItem {
 	b.t.Helper()
-	for _, item := range b.menuItems(m) {
+	for _, item := range b.commands.Items(m, b.voice.Voice) {
 		if strings.HasPrefix(item.Label, begins) {
 			return item
 		}
@@ -59,12 +61,15 @@ func (b *bench) item(m Menu, begins string) look.MenuItem {
 	return look.MenuItem{}
 }
 
+// menuTitles are what opens the menus, in their order.
+func (b *bench) menuTitles() []*look.Press { return windowtest.All[*look.Press](b.menus.Object) }
+
 func TestMenusOpenUnderTheirTitles(t *testing.T) {
 	b := newBench(t)
-	for i := range menuTitles {
-		test.Tap(b.menus.titles[i])
+	for _, title := range b.menuTitles() {
+		test.Tap(title)
 		if b.window.Canvas().Overlays().Top() == nil {
-			t.Errorf("menu %v does not open", menuTitles[i])
+			t.Errorf("menu %v does not open", textOf(title))
 			continue
 		}
 		b.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
@@ -76,18 +81,18 @@ func TestEveryShortcutIsOfOneCommand(t *testing.T) {
 	b := newBench(t)
 	of := map[string]string{}
 	ids := map[string]bool{}
-	for _, c := range b.commands {
+	for _, c := range b.commands.All {
 		if ids[c.ID] {
 			t.Errorf("two commands have the ID %s", c.ID)
 		}
 		ids[c.ID] = true
 		for _, k := range c.Keys {
-			if other, taken := of[k.said(b.voice)]; taken {
-				t.Errorf("%s is of both %s and %s", k.said(b.voice), other, c.ID)
+			if other, taken := of[k.Said(b.voice.Voice)]; taken {
+				t.Errorf("%s is of both %s and %s", k.Said(b.voice.Voice), other, c.ID)
 			}
-			of[k.said(b.voice)] = c.ID
-			if _, custom := k.shortcut().(*desktop.CustomShortcut); custom && k.Mod == fyne.KeyModifierShift {
-				t.Errorf("%s of %s: the toolkit reports no shortcut of Shift alone", k.said(b.voice), c.ID)
+			of[k.Said(b.voice.Voice)] = c.ID
+			if _, custom := k.Shortcut().(*desktop.CustomShortcut); custom && k.Mod == fyne.KeyModifierShift {
+				t.Errorf("%s of %s: the toolkit reports no shortcut of Shift alone", k.Said(b.voice.Voice), c.ID)
 			}
 		}
 	}
@@ -101,9 +106,9 @@ func TestMenusAreWorkedByKeys(t *testing.T) {
 			b.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: name})
 		}
 	}
-	test.Tap(b.menus.titles[MenuFile])
+	test.Tap(b.menuTitles()[shell.MenuFile])
 	key(fyne.KeyRight)
-	if !b.menus.titles[MenuEdit].Chosen() || b.menus.titles[MenuFile].Chosen() {
+	if !b.menuTitles()[shell.MenuEdit].Chosen() || b.menuTitles()[shell.MenuFile].Chosen() {
 		t.Fatal("right does not go to the next menu")
 	}
 	key(fyne.KeyDown, fyne.KeyReturn) // the first that can be chosen: Undo
@@ -111,16 +116,16 @@ func TestMenusAreWorkedByKeys(t *testing.T) {
 	if b.doc().History().CanUndo() {
 		t.Error("Enter did not take the step back")
 	}
-	test.Tap(b.menus.titles[MenuView])
+	test.Tap(b.menuTitles()[shell.MenuView])
 	b.window.Canvas().Focused().TypedRune('c') // Cards
 	b.window.Canvas().Focused().TypedRune('c') // Colours
 	key(fyne.KeyRight, fyne.KeyDown, fyne.KeyDown, fyne.KeyReturn)
 	if got := b.prefs.mode(); got != look.ContrastMode && got != look.DarkMode {
 		t.Errorf("the colours chosen by keys are %q", got)
 	}
-	test.Tap(b.menus.titles[MenuFile])
+	test.Tap(b.menuTitles()[shell.MenuFile])
 	key(fyne.KeyLeft)
-	if !b.menus.titles[MenuHelp].Chosen() {
+	if !b.menuTitles()[shell.MenuHelp].Chosen() {
 		t.Error("left of the first menu is not the last")
 	}
 	key(fyne.KeyEscape)

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
+	"studbay/app/shell"
 	"studbay/plan/unit"
 )
 
@@ -97,13 +98,13 @@ func (p prefs) SetExportFormat(ext string) { p.store.SetString("export-form", ex
 func (p prefs) ExportDPI() int             { return p.store.IntWithFallback("export-dpi", 150) }
 func (p prefs) SetExportDPI(dpi int)       { p.store.SetInt("export-dpi", dpi) }
 
-// sizes are what the user has dragged the panels to.
-func (p prefs) sizes() sizes {
+// Sizes are what the user has dragged the panels to.
+func (p prefs) Sizes() shell.Sizes {
 	size := func(name string) float32 { return float32(p.store.Float(name)) }
-	return sizes{Drawer: size("drawer-width"), Card: size("card-width"), Unfold: size("unfold-height")}
+	return shell.Sizes{Drawer: size("drawer-width"), Card: size("card-width"), Unfold: size("unfold-height")}
 }
 
-func (p prefs) setSizes(s sizes) {
+func (p prefs) SetSizes(s shell.Sizes) {
 	p.store.SetFloat("drawer-width", float64(s.Drawer))
 	p.store.SetFloat("card-width", float64(s.Card))
 	p.store.SetFloat("unfold-height", float64(s.Unfold))

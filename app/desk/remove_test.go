@@ -19,11 +19,11 @@ func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	id := b.room(12*unit.Foot, 10*unit.Foot)
 	made := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc().Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
 	made.ID = work.NewID(plan.KindOpening)
-	if err := b.Do(plan.AddOpening{Opening: made}); err != nil {
+	if err := b.editor.Do(plan.AddOpening{Opening: made}); err != nil {
 		t.Fatal(err)
 	}
-	b.Select(id)
-	b.typedKey(fyne.KeyDelete)
+	b.doc().Select(id)
+	b.keys.typed(fyne.KeyDelete)
 	if b.doc().Index().RoomOf(id) == nil {
 		t.Fatal("the room has gone without a question")
 	}
@@ -36,8 +36,8 @@ func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	}
 	b.noDialog()
 	id = b.room(12*unit.Foot, 10*unit.Foot)
-	b.Select(id)
-	b.typedKey(fyne.KeyDelete)
+	b.doc().Select(id)
+	b.keys.typed(fyne.KeyDelete)
 	if b.doc().Index().RoomOf(id) != nil {
 		t.Error("an empty room does not go by the key")
 	}

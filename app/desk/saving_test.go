@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/unit"
@@ -64,7 +65,7 @@ func TestABrokenFileIsRefusedPlainly(t *testing.T) {
 
 func TestWhatWasKilledIsShownInTheWindow(t *testing.T) {
 	b := newBench(t)
-	b.session.Offer(file.Unsaved{Doc: "half", Time: time.Now(), Plan: plan.New("Half a house", b.NewID(plan.KindLevel))})
+	b.session.Offer(file.Unsaved{Doc: "half", Time: time.Now(), Plan: plan.New("Half a house", work.NewID(plan.KindLevel))})
 	b.dialogSays("“Half a house”")
 	b.press(b.dialog(), "Take it up")
 	if b.doc().Title() != "Half a house" || b.windowTitle() != "• Half a house · Studbay" {

@@ -8,18 +8,17 @@ import (
 
 	"studbay/app/card"
 	"studbay/app/dialog"
-	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/plan/words"
 )
 
-var _ work.User = user{}
+var _ work.User = (*user)(nil)
 
 // user is whom the document's life asks: it stands for the one before the window.
 type user struct{ desk *Desk }
 
 // Ask implements work.User.
-func (u user) Ask(q work.Question) {
+func (u *user) Ask(q work.Question) {
 	d := u.desk
 	body := q.Body
 	if q.Fault != nil {
@@ -33,61 +32,60 @@ func (u user) Ask(q work.Question) {
 }
 
 // IsAsked implements work.User.
-func (u user) IsAsked() bool { return u.desk.stage.IsOpen() }
+func (u *user) IsAsked() bool { return u.desk.stage.IsOpen() }
 
 // IsCovered implements work.User.
-func (u user) IsCovered() bool { return u.desk.window.Canvas().Overlays().Top() != nil }
+func (u *user) IsCovered() bool { return u.desk.window.Canvas().Overlays().Top() != nil }
 
 // IsTyping implements work.User.
-func (u user) IsTyping() bool {
+func (u *user) IsTyping() bool {
 	entry, ok := u.desk.window.Canvas().Focused().(*card.Entry)
 	return ok && entry.IsDirty()
 }
 
 // EndTyping implements work.User: it is what moving the focus away does.
-func (u user) EndTyping() { u.desk.window.Canvas().Unfocus() }
+func (u *user) EndTyping() { u.desk.window.Canvas().Unfocus() }
 
 // ChooseFile implements work.User.
-func (u user) ChooseFile(of work.FileChoice, do func(path string)) {
+func (u *user) ChooseFile(of work.FileChoice, do func(path string)) {
 	u.desk.stage.AskFile(dialog.FileForm{Title: of.Title, Yes: of.Yes, Name: of.Name, Extensions: []string{work.Extension}, Open: of.Open}, do)
 }
 
 // Tell implements work.User.
-func (u user) Tell(text words.Text) {
+func (u *user) Tell(text words.Text) {
 	if text.IsZero() {
 		u.desk.showHint()
 		return
 	}
-	u.desk.status.hint.SetWords(u.desk.voice.Say(text))
+	u.desk.status.ShowHint(text)
 }
 
 // Say implements work.User.
-func (u user) Say(text words.Text) string { return u.desk.voice.Say(text) }
+func (u *user) Say(text words.Text) string { return u.desk.voice.Say(text) }
 
 // Leaving implements work.User.
-func (u user) Leaving() {
-	d := u.desk
-	d.tool().Leave(d.table)
-	d.preview, d.said, d.lastRoom = tool.Preview{}, words.Text{}, ""
+func (u *user) Leaving() {
+	u.desk.hand.clear()
+	u.desk.view.room = ""
 }
 
 // Showing implements work.User.
-func (u user) Showing() {
+func (u *user) Showing() {
 	u.desk.refreshAll()
-	u.desk.fit()
+	u.desk.view.Fit()
 }
 
 // Opened implements work.User.
-func (u user) Opened(path string) {
+func (u *user) Opened(path string) {
 	u.desk.prefs.addRecent(path)
 	u.desk.prefs.SetFolder(path)
 }
 
 // Saved implements work.User.
-func (u user) Saved(path string) { u.desk.prefs.addRecent(path) }
+func (u *user) Saved(path string) { u.desk.prefs.addRecent(path) }
 
 // Another implements work.User.
-func (u user) Another() *work.Session { return u.desk.house.NewWindow().session }
+func (u *user) Another() *work.Session { return u.desk.house.NewWindow().session }
 
 // dropped opens the first plan's file dropped on the window.
 func (d *Desk) dropped(files []fyne.URI) {
@@ -100,8 +98,8 @@ func (d *Desk) dropped(files []fyne.URI) {
 			return
 		}
 	}
-	d.stage.Tell(d.say("drop.other", "That is not a plan's file"),
-		d.say("drop.other.body", "Drop a file that ends in .studbay here, or open one from the File menu."))
+	d.stage.Tell(d.voice.say("drop.other", "That is not a plan's file"),
+		d.voice.say("drop.other.body", "Drop a file that ends in .studbay here, or open one from the File menu."))
 }
 
 // Close closes the window once nothing can be lost by it.

@@ -10,19 +10,16 @@ import (
 // languages lists the catalogues by their tag, and how each names itself.
 var languages = []struct{ tag, name string }{{"en", "English"}, {"es", "Español"}}
 
-// speak takes up the voice of the window: the language chosen, else the system's, and the
-// units of the plan.
-func (d *Desk) speak() {
-	d.voice = words.Voice{Catalogue: catalogueOf(d.languageTag())}
-	if d.session != nil {
-		d.voice.System = d.doc().System()
-	}
-	d.stage.SetVoice(d.voice)
+// speaker is the voice of a window, which changes with the language and the units.
+type speaker struct{ words.Voice }
+
+func (s *speaker) say(id, english string, args ...any) string {
+	return s.Say(words.New(id, english, args...))
 }
 
 // languageTag returns the language in force.
-func (d *Desk) languageTag() string {
-	if chosen := d.prefs.language(); chosen != "" {
+func (p prefs) languageTag() string {
+	if chosen := p.language(); chosen != "" {
 		return chosen
 	}
 	return string(lang.SystemLocale().LanguageString()[:2])

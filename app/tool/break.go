@@ -49,19 +49,19 @@ func (b *brk) Choice() string { return string(b.kind) }
 // Choose implements Chooser.
 func (b *brk) Choose(id string) { b.kind = plan.BreakKind(id) }
 
-func (b *brk) Down(t Table, p Pointer) {
+func (b *brk) Down(t Window, p Pointer) {
 	b.last, b.known = p, true
 	b.put(t)
 }
 
-func (b *brk) Move(t Table, p Pointer) {
+func (b *brk) Move(t Window, p Pointer) {
 	b.last, b.known = p, true
 	b.show(t)
 }
 
-func (*brk) Up(Table, Pointer) {}
+func (*brk) Up(Window, Pointer) {}
 
-func (b *brk) Type(t Table, k Key) bool {
+func (b *brk) Type(t Window, k Key) bool {
 	switch {
 	case k.Name == "Enter" && !b.typed.isEmpty():
 		b.enter(t)
@@ -78,7 +78,7 @@ func (b *brk) Type(t Table, k Key) bool {
 }
 
 // enter places the break where the typed distance says, or takes the typed width.
-func (b *brk) enter(t Table) {
+func (b *brk) enter(t Window) {
 	of := b.typed.of
 	l, ok := b.typed.read(t)
 	switch {
@@ -92,7 +92,7 @@ func (b *brk) enter(t Table) {
 	}
 }
 
-func (b *brk) Cancel(t Table) bool {
+func (b *brk) Cancel(t Window) bool {
 	if b.typed.isEmpty() {
 		return false
 	}
@@ -101,13 +101,13 @@ func (b *brk) Cancel(t Table) bool {
 	return true
 }
 
-func (b *brk) Leave(t Table) {
+func (b *brk) Leave(t Window) {
 	*b = brk{kind: b.kind, widths: b.widths}
 	t.Preview(Preview{})
 }
 
 // find works out the break that a click would make.
-func (b *brk) find(t Table) (made plan.Break, side onSide, name words.Text, ok bool) {
+func (b *brk) find(t Window) (made plan.Break, side onSide, name words.Text, ok bool) {
 	if !b.known {
 		return made, side, name, false
 	}
@@ -166,7 +166,7 @@ func breakStops(side onSide, width unit.Length) []stop {
 	}
 }
 
-func (b *brk) put(t Table) {
+func (b *brk) put(t Window) {
 	made, _, _, ok := b.find(t)
 	if !ok {
 		t.Say(words.New("tool.break.nowhere", "There is no wall here: point at a face of a room"))
@@ -182,7 +182,7 @@ func (b *brk) put(t Table) {
 	t.Preview(placed)
 }
 
-func (b *brk) show(t Table) {
+func (b *brk) show(t Window) {
 	p := Preview{Cursor: CursorCross, Typed: b.typed.shown(t.System())}
 	made, side, name, ok := b.find(t)
 	if !ok {
@@ -197,7 +197,7 @@ func (b *brk) show(t Table) {
 
 // breakLines draws a break that is not in the plan: its ends through the wall, its
 // faces, a door's leaf, and how far it is from the corners.
-func breakLines(t Table, side onSide, b plan.Break) (l []geom.Segment, dims []Dim) {
+func breakLines(t Window, side onSide, b plan.Break) (l []geom.Segment, dims []Dim) {
 	f := plan.FrameOf(side.ref.Line())
 	deep := wallDepth(t.Index(), side.id())
 	from, to := b.At.Along, b.At.Along+b.Width

@@ -40,7 +40,7 @@ func (c *cable) Hint() words.Text {
 func (c *cable) Choose(id string) { *c = cable{sort: id, last: c.last, known: c.known} }
 
 // end returns the opening or panel that is pointed at.
-func (c *cable) end(t Table) (plan.ID, geom.Point, bool) {
+func (c *cable) end(t Window) (plan.ID, geom.Point, bool) {
 	id := pick(t, c.last)
 	if o, _ := t.Plan().Opening(id); o != nil {
 		place, ok := t.Index().Place(o.At)
@@ -54,7 +54,7 @@ func (c *cable) end(t Table) (plan.ID, geom.Point, bool) {
 }
 
 // footOf returns where a cable begins or ends: at an opening or panel of the level.
-func footOf(t Table, id plan.ID) (geom.Point, bool) {
+func footOf(t Window, id plan.ID) (geom.Point, bool) {
 	if o, level := t.Plan().Opening(id); o != nil && level.ID == t.Level() {
 		place, ok := t.Index().Place(o.At)
 		return place.Foot, ok
@@ -66,7 +66,7 @@ func footOf(t Table, id plan.ID) (geom.Point, bool) {
 	return geom.Point{}, false
 }
 
-func (c *cable) Down(t Table, p Pointer) {
+func (c *cable) Down(t Window, p Pointer) {
 	c.last, c.known = p, true
 	id, _, ok := c.end(t)
 	switch {
@@ -83,7 +83,7 @@ func (c *cable) Down(t Table, p Pointer) {
 }
 
 // goOn begins a cable at what was clicked, or ends one there and begins the next.
-func (c *cable) goOn(t Table, id plan.ID) {
+func (c *cable) goOn(t Window, id plan.ID) {
 	switch {
 	case c.from == "":
 		c.from = id
@@ -100,7 +100,7 @@ func (c *cable) goOn(t Table, id plan.ID) {
 
 // run adds the cable: of the size chosen, else like the one that comes in, else as the
 // kind of its end is usually wired.
-func (c *cable) run(t Table, to plan.ID) {
+func (c *cable) run(t Window, to plan.ID) {
 	made := plan.Cable{ID: t.NewID(plan.KindCable), From: c.from, To: to, Size: 12, Wires: 2, Ground: true}
 	end, _ := t.Plan().Opening(to)
 	if end != nil {
@@ -121,14 +121,14 @@ func (c *cable) run(t Table, to plan.ID) {
 	}
 }
 
-func (c *cable) Move(t Table, p Pointer) {
+func (c *cable) Move(t Window, p Pointer) {
 	c.last, c.known = p, true
 	c.show(t)
 }
 
-func (*cable) Up(Table, Pointer) {}
+func (*cable) Up(Window, Pointer) {}
 
-func (c *cable) Type(t Table, k Key) bool {
+func (c *cable) Type(t Window, k Key) bool {
 	switch {
 	case k.Name == "Enter" && (c.from != "" || c.lead != ""):
 		return c.Cancel(t)
@@ -142,7 +142,7 @@ func (c *cable) Type(t Table, k Key) bool {
 }
 
 // step takes the sort before or after; the chosen cable becomes one of it.
-func (c *cable) step(t Table, by int) {
+func (c *cable) step(t Window, by int) {
 	if chosen := t.Selection(); len(chosen) == 1 && c.from == "" {
 		if k, ok := t.Plan().Cables.Get(chosen[0]); ok {
 			s := cableSorts[(sortAt(k)+by+len(cableSorts))%len(cableSorts)]
@@ -159,7 +159,7 @@ func (c *cable) step(t Table, by int) {
 	}
 }
 
-func (c *cable) Cancel(t Table) bool {
+func (c *cable) Cancel(t Window) bool {
 	if c.from == "" && c.lead == "" {
 		return false
 	}
@@ -168,12 +168,12 @@ func (c *cable) Cancel(t Table) bool {
 	return true
 }
 
-func (c *cable) Leave(t Table) {
+func (c *cable) Leave(t Window) {
 	*c = cable{sort: c.sort}
 	t.Preview(Preview{})
 }
 
-func (c *cable) show(t Table) {
+func (c *cable) show(t Window) {
 	p := Preview{Cursor: CursorCross, Cables: c.sort != controlSort}
 	at := c.last.At
 	if id, foot, ok := c.end(t); ok {
@@ -198,7 +198,7 @@ func (c *cable) show(t Table) {
 }
 
 // name says what is drawn, such as cable 12/2 or control b.
-func (c *cable) name(t Table) (words.Text, bool) {
+func (c *cable) name(t Window) (words.Text, bool) {
 	if k, ok := t.Plan().Controls.Get(c.made); ok {
 		return words.New("snap.control", "control {0}", k.Letter), true
 	}

@@ -10,7 +10,7 @@ import (
 
 // control takes a click while switches are joined to what they serve: the first is a
 // switch, the others its loads or further switches for the same.
-func (c *cable) control(t Table, id plan.ID) {
+func (c *cable) control(t Window, id plan.ID) {
 	o, _ := t.Plan().Opening(id)
 	isSwitch := o != nil && familyOf(o) == part.Switch
 	switch {
@@ -45,7 +45,7 @@ func controlOf(p plan.Plan, id plan.ID) plan.ID {
 }
 
 // join puts an opening into the control in hand, or takes it out where it is in it.
-func (c *cable) join(t Table, id plan.ID, isSwitch bool) {
+func (c *cable) join(t Window, id plan.ID, isSwitch bool) {
 	was, ok := t.Plan().Controls.Get(c.made)
 	if !ok {
 		was = &plan.Control{Letter: freeLetter(t.Plan()), Switches: []plan.ID{c.lead}}

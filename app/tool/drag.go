@@ -16,13 +16,13 @@ type drag interface {
 	name() words.Text
 	// to returns the edit that brings it to the pointer, or nil where it cannot go
 	// there, with what is shown meanwhile.
-	to(Table, Pointer, *typing) (plan.Edit, Preview)
+	to(Window, Pointer, *typing) (plan.Edit, Preview)
 	// back returns the edit that puts it where it was.
 	back() plan.Edit
 }
 
 // dragOf returns the drag of what was pressed, or nil for a rubber band.
-func dragOf(t Table, p Pointer, under plan.ID) drag {
+func dragOf(t Window, p Pointer, under plan.ID) drag {
 	p = through(t, p, under)
 	if side, ok := chosenCorner(t, p); ok {
 		ref, _ := t.Index().Side(side)
@@ -39,7 +39,7 @@ func dragOf(t Table, p Pointer, under plan.ID) drag {
 }
 
 // alongOf returns the drag of what was pressed as it goes in plan.
-func alongOf(t Table, p Pointer, under plan.ID) drag {
+func alongOf(t Window, p Pointer, under plan.ID) drag {
 	if chosen := t.Selection(); len(chosen) > 1 && slices.Contains(chosen, under) {
 		return dragSeveral(t, p, chosen)
 	}
@@ -71,7 +71,7 @@ func alongOf(t Table, p Pointer, under plan.ID) drag {
 
 // chosenCorner returns the side at whose left end a corner of a chosen room, or of the
 // room of a chosen side, is pointed at.
-func chosenCorner(t Table, p Pointer) (plan.ID, bool) {
+func chosenCorner(t Window, p Pointer) (plan.ID, bool) {
 	if p.OnUnfold || p.Symbol != "" {
 		return "", false
 	}
@@ -106,7 +106,7 @@ func (d *dragOpening) name() words.Text { return plan.MoveOpening{}.Name() }
 
 func (d *dragOpening) back() plan.Edit { return plan.ChangeOpening{Opening: *d.was} }
 
-func (d *dragOpening) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragOpening) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	if typed.text != "" && typed.of == 0 && d.isUp(p) {
 		typed.of = 'h' // the length typed is as the drag goes
 	}
@@ -143,7 +143,7 @@ func (d *dragBreak) name() words.Text { return plan.MoveBreak{}.Name() }
 
 func (d *dragBreak) back() plan.Edit { return plan.MoveBreak{ID: d.was.ID, To: d.was.At} }
 
-func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragBreak) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	var preview Preview
 	side, ok := faceAt(t, p, func(s *plan.Side) bool { return s.Kind == plan.SideWall || s.Kind == plan.SideGlass })
 	if !ok {
@@ -166,7 +166,7 @@ func (d *dragBreak) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 
 // ownFace returns the face that holds the break where the pointer is at the other face of
 // the same partition: a door dragged along its wall keeps the way it swings.
-func (d *dragBreak) ownFace(t Table, p Pointer, side onSide) onSide {
+func (d *dragBreak) ownFace(t Window, p Pointer, side onSide) onSide {
 	for _, c := range t.Index().Cuts(side.id()) {
 		if c.Break.ID == d.was.ID && !c.IsOwn {
 			if own, ok := faceOf(t.Index(), c.Break.At.Host, p.At); ok {
@@ -184,7 +184,7 @@ type dragFixture struct {
 	grip geom.Point
 }
 
-func newDragFixture(t Table, p Pointer, f *plan.Fixture) *dragFixture {
+func newDragFixture(t Window, p Pointer, f *plan.Fixture) *dragFixture {
 	if f.At.Part == plan.PartFace {
 		s, _ := faceOf(t.Index(), f.At.Host, p.At)
 		return &dragFixture{f, geom.Point{X: s.along - f.At.Along}}
@@ -196,7 +196,7 @@ func (d *dragFixture) name() words.Text { return plan.MoveFixture{}.Name() }
 
 func (d *dragFixture) back() plan.Edit { return plan.MoveFixture{ID: d.was.ID, To: d.was.At} }
 
-func (d *dragFixture) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragFixture) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	var preview Preview
 	moved := *d.was
 	switch d.was.At.Part {

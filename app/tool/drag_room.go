@@ -30,7 +30,7 @@ func (d *dragCorner) typed(p Pointer, l unit.Length, before, after geom.Point) g
 	return geom.Segment{A: from, B: d.was}.At(l)
 }
 
-func (d *dragCorner) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragCorner) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	ref, ok := t.Index().Side(d.side)
 	if !ok {
 		return nil, Preview{}
@@ -76,7 +76,7 @@ func (d *dragSide) by(l unit.Length) plan.Edit {
 	return plan.MoveSide{Side: d.side, By: l, Joints: d.joints, Clamp: true}
 }
 
-func (d *dragSide) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragSide) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	_, off := d.was.Project(p.At)
 	by, name := -off, words.Text{}
 	if l, ok := typed.place(t.System()); ok {
@@ -101,7 +101,7 @@ func (d *dragSide) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 }
 
 // rest snaps an upright or level side to faces of other rooms and partitions from them.
-func (d *dragSide) rest(t Table, p Pointer, by unit.Length) (unit.Length, words.Text) {
+func (d *dragSide) rest(t Window, p Pointer, by unit.Length) (unit.Length, words.Text) {
 	v := d.was.Vector()
 	ref, ok := t.Index().Side(d.side)
 	if !ok {
@@ -122,14 +122,14 @@ func (d *dragSide) rest(t Table, p Pointer, by unit.Length) (unit.Length, words.
 	return toGrid(by, t.System().Grid()), words.Text{}
 }
 
-func (d *dragSide) along(t Table, stops []stop, from, sign, by, reach unit.Length) (unit.Length, words.Text) {
+func (d *dragSide) along(t Window, stops []stop, from, sign, by, reach unit.Length) (unit.Length, words.Text) {
 	at, name := restFrom(stops, from+sign*by, from, reach, t.System().Grid())
 	return (at - from) * sign, name
 }
 
 // depthOf returns how far the facing side of its room is from a side as it stands now, or
 // 0 where none faces it.
-func depthOf(t Table, side plan.ID) unit.Length {
+func depthOf(t Window, side plan.ID) unit.Length {
 	ref, ok := t.Index().Side(side)
 	if !ok {
 		return 0

@@ -18,7 +18,7 @@ func (d *dragUpright) name() words.Text { return d.along.name() }
 
 func (d *dragUpright) back() plan.Edit { return d.was.changed(d.was) }
 
-func (d *dragUpright) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragUpright) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	p = through(t, p, d.was.id)
 	edit, preview := d.along.to(t, p, typed)
 	if edit == nil || d.was.standsAlone {
@@ -40,7 +40,7 @@ func (d *dragUpright) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview)
 }
 
 // height returns where the foot comes to: as typed, level with something, or on the grid.
-func (d *dragUpright) height(t Table, p Pointer, side plan.ID, typed *typing) (unit.Length, words.Text) {
+func (d *dragUpright) height(t Window, p Pointer, side plan.ID, typed *typing) (unit.Length, words.Text) {
 	if l, ok := typed.size(t.System(), 'h'); ok {
 		return l, words.Text{}
 	}
@@ -69,7 +69,7 @@ const (
 
 // chosenEdge returns the edge of the one chosen break or fixture that is pointed at in the
 // unfolded room. What is as narrow as the reach of the pointer is moved, not stretched.
-func chosenEdge(t Table, p Pointer) (upright, edge) {
+func chosenEdge(t Window, p Pointer) (upright, edge) {
 	chosen := t.Selection()
 	if !p.OnUnfold || p.Symbol != "" || len(chosen) != 1 {
 		return upright{}, noEdge
@@ -116,7 +116,7 @@ func (d *dragEdge) name() words.Text { return d.was.changed(d.was).Name() }
 
 func (d *dragEdge) back() plan.Edit { return d.was.changed(d.was) }
 
-func (d *dragEdge) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragEdge) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	now, preview := d.was, Preview{}
 	p = through(t, p, d.was.id)
 	side, ok := faceOf(t.Index(), d.was.at.Host, p.At)
@@ -148,7 +148,7 @@ func (d *dragEdge) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 const leastSize = 2 * unit.Inch
 
 // wider moves the left or right edge; what is typed is the width.
-func (d *dragEdge) wider(t Table, side onSide, p Pointer, typed *typing) (now upright, name words.Text) {
+func (d *dragEdge) wider(t Window, side onSide, p Pointer, typed *typing) (now upright, name words.Text) {
 	now = d.was
 	left, right := d.was.at.Along, d.was.at.Along+d.was.width
 	at := side.along

@@ -20,7 +20,7 @@ func (d *dragRoom) name() words.Text { return plan.MoveRoom{}.Name() }
 // back takes no step: a gesture's edits are each from where it began.
 func (d *dragRoom) back() plan.Edit { return plan.MoveRoom{ID: d.room.ID} }
 
-func (d *dragRoom) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragRoom) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	way, name := p.At.Sub(d.from), words.Text{}
 	if l, ok := typed.place(t.System()); ok {
 		way = towards(way, l, p.Shift)
@@ -43,7 +43,7 @@ func (d *dragRoom) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
 
 // rest snaps a way to where faces of the room come in line with those of others, or
 // stand a partition from them, each axis for itself; else to the grid.
-func (d *dragRoom) rest(t Table, way geom.Point, reach unit.Length) (geom.Point, words.Text) {
+func (d *dragRoom) rest(t Window, way geom.Point, reach unit.Length) (geom.Point, words.Text) {
 	var xs, ys []stop
 	box := d.room.Outline().Box()
 	near := geom.BoxOf(box.Min.Add(way), box.Max.Add(way)).Expand(lookAround)

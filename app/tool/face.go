@@ -36,7 +36,7 @@ func roomAt(ix *plan.Index, level plan.ID, p geom.Point) *plan.Room {
 
 // faceAt returns the face of the side that is pointed at: the nearest of the room the
 // point is in; outside of rooms, such as within a wall, the nearest within reach.
-func faceAt(t Table, p Pointer, fits func(*plan.Side) bool) (onSide, bool) {
+func faceAt(t Window, p Pointer, fits func(*plan.Side) bool) (onSide, bool) {
 	if p.OnUnfold {
 		return faceOf(t.Index(), p.Side, p.At)
 	}
@@ -98,7 +98,7 @@ func heightOf(ix *plan.Index, o *plan.Opening) unit.Length {
 
 // distances are the live dimensions of a place on a side: to its neighbours on either
 // hand, or to the corners.
-func distances(t Table, s onSide, at unit.Length, self plan.ID) []Dim {
+func distances(t Window, s onSide, at unit.Length, self plan.ID) []Dim {
 	f, ok := frame.FaceOf(t.Index(), s.id())
 	if !ok {
 		return nil
@@ -108,7 +108,7 @@ func distances(t Table, s onSide, at unit.Length, self plan.ID) []Dim {
 }
 
 // besides are the live dimensions of a stretch of a side: from its ends to the corners.
-func besides(t Table, s onSide, from, to unit.Length) []Dim {
+func besides(t Window, s onSide, from, to unit.Length) []Dim {
 	f, ok := frame.FaceOf(t.Index(), s.id())
 	if !ok {
 		return nil
@@ -118,7 +118,7 @@ func besides(t Table, s onSide, from, to unit.Length) []Dim {
 }
 
 // liveDims shows spans of a face that have any length.
-func liveDims(t Table, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
+func liveDims(t Window, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
 	line := plan.FrameOf(f.Line)
 	for _, s := range spans {
 		if from, to := s[0], s[1]; to > from {

@@ -45,19 +45,19 @@ func (f *fixture) Choice() string { return string(f.kind) }
 // Choose implements Chooser.
 func (f *fixture) Choose(id string) { f.kind = plan.FixtureKind(id) }
 
-func (f *fixture) Down(t Table, p Pointer) {
+func (f *fixture) Down(t Window, p Pointer) {
 	f.last, f.known = p, true
 	f.put(t)
 }
 
-func (f *fixture) Move(t Table, p Pointer) {
+func (f *fixture) Move(t Window, p Pointer) {
 	f.last, f.known = p, true
 	f.show(t)
 }
 
-func (*fixture) Up(Table, Pointer) {}
+func (*fixture) Up(Window, Pointer) {}
 
-func (f *fixture) Type(t Table, k Key) bool {
+func (f *fixture) Type(t Window, k Key) bool {
 	switch {
 	case k.Name == "Enter" && !f.typed.isEmpty():
 		f.enter(t)
@@ -74,7 +74,7 @@ func (f *fixture) Type(t Table, k Key) bool {
 }
 
 // enter places the fixture where the typed distance says, or takes the typed size.
-func (f *fixture) enter(t Table) {
+func (f *fixture) enter(t Window) {
 	_, ok := f.typed.read(t)
 	switch {
 	case !ok:
@@ -88,7 +88,7 @@ func (f *fixture) enter(t Table) {
 }
 
 // size returns the size that is placed: the usual one, with what was typed.
-func (f *fixture) size(t Table) size {
+func (f *fixture) size(t Window) size {
 	s, ok := f.sizes[f.kind]
 	if !ok {
 		usual := part.All().Fixture(f.kind).NewFixture(t.System())
@@ -102,7 +102,7 @@ func (f *fixture) size(t Table) size {
 	return s
 }
 
-func (f *fixture) Cancel(t Table) bool {
+func (f *fixture) Cancel(t Window) bool {
 	if f.typed.isEmpty() {
 		return false
 	}
@@ -111,7 +111,7 @@ func (f *fixture) Cancel(t Table) bool {
 	return true
 }
 
-func (f *fixture) Leave(t Table) {
+func (f *fixture) Leave(t Window) {
 	*f = fixture{kind: f.kind, sizes: f.sizes}
 	t.Preview(Preview{})
 }
@@ -123,7 +123,7 @@ type size struct{ width, depth, height, bottom unit.Length }
 const byFace = 30 * unit.Inch
 
 // find works out the fixture that a click would stand.
-func (f *fixture) find(t Table) (made plan.Fixture, side onSide, name words.Text, ok bool) {
+func (f *fixture) find(t Window) (made plan.Fixture, side onSide, name words.Text, ok bool) {
 	if !f.known {
 		return made, side, name, false
 	}
@@ -178,7 +178,7 @@ func fixtureStops(ix *plan.Index, side onSide, width unit.Length, self plan.ID) 
 	return stops
 }
 
-func (f *fixture) put(t Table) {
+func (f *fixture) put(t Window) {
 	made, _, _, ok := f.find(t)
 	if !ok {
 		t.Say(words.New("tool.fixture.nowhere", "There is no room here to stand it in"))
@@ -194,7 +194,7 @@ func (f *fixture) put(t Table) {
 	t.Preview(placed)
 }
 
-func (f *fixture) show(t Table) {
+func (f *fixture) show(t Window) {
 	p := Preview{Cursor: CursorCross, Typed: f.typed.shown(t.System())}
 	made, side, name, ok := f.find(t)
 	if !ok {

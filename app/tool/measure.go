@@ -40,7 +40,7 @@ type measured struct {
 const farFoot = 5
 
 // rest returns the place pointed at: on a corner, on a face, or as it is.
-func (m *measure) rest(t Table) (measured, words.Text) {
+func (m *measure) rest(t Window) (measured, words.Text) {
 	p := m.last
 	if p.Shift {
 		return measured{at: p.At}, words.Text{}
@@ -111,7 +111,7 @@ func clockwise(a, b onSide) (way []geom.Segment, long unit.Length) {
 	return way, long
 }
 
-func (m *measure) Down(t Table, p Pointer) {
+func (m *measure) Down(t Window, p Pointer) {
 	m.last, m.known, m.pressed = p, true, true
 	at, _ := m.rest(t)
 	if m.from == nil || m.to != nil {
@@ -122,13 +122,13 @@ func (m *measure) Down(t Table, p Pointer) {
 	m.show(t)
 }
 
-func (m *measure) Move(t Table, p Pointer) {
+func (m *measure) Move(t Window, p Pointer) {
 	m.last, m.known = p, true
 	m.show(t)
 }
 
 // Up ends a measure that was dragged.
-func (m *measure) Up(t Table, p Pointer) {
+func (m *measure) Up(t Window, p Pointer) {
 	m.last = p
 	if at, _ := m.rest(t); m.pressed && m.from != nil && m.to == nil && m.from.at.Distance(at.at) > 2*p.Reach {
 		m.to = &at
@@ -137,9 +137,9 @@ func (m *measure) Up(t Table, p Pointer) {
 	m.show(t)
 }
 
-func (*measure) Type(Table, Key) bool { return false }
+func (*measure) Type(Window, Key) bool { return false }
 
-func (m *measure) Cancel(t Table) bool {
+func (m *measure) Cancel(t Window) bool {
 	if m.from == nil {
 		return false
 	}
@@ -148,12 +148,12 @@ func (m *measure) Cancel(t Table) bool {
 	return true
 }
 
-func (m *measure) Leave(t Table) {
+func (m *measure) Leave(t Window) {
 	*m = measure{}
 	t.Preview(Preview{})
 }
 
-func (m *measure) show(t Table) {
+func (m *measure) show(t Window) {
 	p := Preview{Cursor: CursorCross}
 	if !m.known {
 		t.Preview(p)
@@ -174,7 +174,7 @@ func (m *measure) show(t Table) {
 }
 
 // tell shows what is between two places, straight and along the walls.
-func (m *measure) tell(t Table, p *Preview, from, to measured) {
+func (m *measure) tell(t Window, p *Preview, from, to measured) {
 	straight := from.at.Distance(to.at)
 	p.Dims = []Dim{{From: from.at, To: to.at, Text: t.System().Format(straight)}}
 	across, down := (to.at.X - from.at.X).Abs(), (to.at.Y - from.at.Y).Abs()

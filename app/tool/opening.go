@@ -26,7 +26,7 @@ func (o *opening) Hint() words.Text {
 	return words.New("tool.opening.hint", "Click a face, or type a distance from the corner; H sets the height, Shift places freely, Alt in the floor")
 }
 
-func (o *opening) Down(t Table, p Pointer) {
+func (o *opening) Down(t Window, p Pointer) {
 	o.last, o.known = p, true
 	s, ok := o.spot(t)
 	if !ok {
@@ -36,14 +36,14 @@ func (o *opening) Down(t Table, p Pointer) {
 	o.drop(t, s)
 }
 
-func (o *opening) Move(t Table, p Pointer) {
+func (o *opening) Move(t Window, p Pointer) {
 	o.last, o.known = p, true
 	o.show(t)
 }
 
-func (*opening) Up(Table, Pointer) {}
+func (*opening) Up(Window, Pointer) {}
 
-func (o *opening) Type(t Table, k Key) bool {
+func (o *opening) Type(t Window, k Key) bool {
 	if k.Name == "Enter" && !o.typed.isEmpty() && o.known {
 		o.enter(t)
 		return true
@@ -56,7 +56,7 @@ func (o *opening) Type(t Table, k Key) bool {
 }
 
 // enter drops an opening where the typed distance says, or takes the typed height.
-func (o *opening) enter(t Table) {
+func (o *opening) enter(t Window) {
 	of := o.typed.of
 	l, ok := o.typed.read(t)
 	if !ok {
@@ -73,7 +73,7 @@ func (o *opening) enter(t Table) {
 	}
 }
 
-func (o *opening) Cancel(t Table) bool {
+func (o *opening) Cancel(t Window) bool {
 	if o.typed.isEmpty() {
 		return false
 	}
@@ -82,14 +82,14 @@ func (o *opening) Cancel(t Table) bool {
 	return true
 }
 
-func (o *opening) Leave(t Table) {
+func (o *opening) Leave(t Window) {
 	*o = opening{heights: o.heights}
 	t.Preview(Preview{})
 }
 
 // like returns an opening of a kind as it is dropped: like the sample, where there is one
 // of the kind, else as the kind starts out.
-func like(t Table, kind string, at plan.Anchor) plan.Opening {
+func like(t Window, kind string, at plan.Anchor) plan.Opening {
 	s := t.Sample()
 	if s == nil || s.Kind != kind {
 		return fill.NewOpening(t.System(), kind, at)
@@ -99,7 +99,7 @@ func like(t Table, kind string, at plan.Anchor) plan.Opening {
 	return made
 }
 
-func (o *opening) drop(t Table, s spot) {
+func (o *opening) drop(t Window, s spot) {
 	made := like(t, t.Kind(), s.anchor)
 	made.ID = t.NewID(plan.KindOpening)
 	if s.height > 0 {
@@ -115,7 +115,7 @@ func (o *opening) drop(t Table, s spot) {
 }
 
 // show previews where the opening would go.
-func (o *opening) show(t Table) {
+func (o *opening) show(t Window) {
 	p := Preview{Cursor: CursorCross, Typed: o.typed.shown(t.System())}
 	s, ok := o.spot(t)
 	if !ok {
@@ -136,7 +136,7 @@ func (o *opening) show(t Table) {
 }
 
 // spot works out where the pointer and what was typed put the opening.
-func (o *opening) spot(t Table) (spot, bool) {
+func (o *opening) spot(t Window) (spot, bool) {
 	if !o.known {
 		return spot{}, false
 	}

@@ -11,7 +11,7 @@ import (
 
 // pick returns what is pointed at, the smallest thing first: an opening, a break, the
 // line of a control or cable, a fixture, a side, a room; or nothing.
-func pick(t Table, p Pointer) plan.ID {
+func pick(t Window, p Pointer) plan.ID {
 	if p.Symbol != "" {
 		return p.Symbol
 	}
@@ -153,7 +153,7 @@ func cornerAt(ix *plan.Index, room plan.ID, p Pointer) (plan.ID, bool) {
 
 // within lists the openings, breaks and fixtures that lie in a box, or the rooms where
 // there are none of these.
-func within(t Table, box geom.Box) (ids []plan.ID) {
+func within(t Window, box geom.Box) (ids []plan.ID) {
 	ix := t.Index()
 	var rooms []plan.ID
 	for _, id := range ix.Search(t.Level(), box) {

@@ -37,7 +37,7 @@ func (r *room) Hint() words.Text {
 	return words.New("tool.room.hint-close", "Enter or the first corner closes the room; Esc steps back")
 }
 
-func (r *room) Down(t Table, p Pointer) {
+func (r *room) Down(t Window, p Pointer) {
 	r.last, r.known = p, true
 	c := r.next(t)
 	r.pressed = &c.at
@@ -48,13 +48,13 @@ func (r *room) Down(t Table, p Pointer) {
 	r.put(t, c.at)
 }
 
-func (r *room) Move(t Table, p Pointer) {
+func (r *room) Move(t Window, p Pointer) {
 	r.last, r.known = p, true
 	r.show(t)
 }
 
 // Up ends a dragged rectangle; a click leaves its corner.
-func (r *room) Up(t Table, p Pointer) {
+func (r *room) Up(t Window, p Pointer) {
 	r.last = p
 	if box, ok := r.dragged(t); ok {
 		r.make(t, box.Corners())
@@ -65,7 +65,7 @@ func (r *room) Up(t Table, p Pointer) {
 
 // dragged returns the rectangle from where the button went down, if it has gone far
 // enough to be meant.
-func (r *room) dragged(t Table) (geom.Box, bool) {
+func (r *room) dragged(t Window) (geom.Box, bool) {
 	if r.pressed == nil || len(r.corners) != 1 {
 		return geom.Box{}, false
 	}
@@ -75,14 +75,14 @@ func (r *room) dragged(t Table) (geom.Box, bool) {
 }
 
 // opposite returns the corner of a rectangle that lies across from one.
-func (r *room) opposite(t Table, from geom.Point) geom.Point {
+func (r *room) opposite(t Window, from geom.Point) geom.Point {
 	l := linesNear(t, r.last.At, "")
 	x, _ := restFrom(l.xs, r.last.At.X, from.X, r.last.Reach, t.System().Grid())
 	y, _ := restFrom(l.ys, r.last.At.Y, from.Y, r.last.Reach, t.System().Grid())
 	return geom.Point{X: x, Y: y}
 }
 
-func (r *room) put(t Table, at geom.Point) {
+func (r *room) put(t Window, at geom.Point) {
 	if n := len(r.corners); n == 0 || r.corners[n-1] != at {
 		r.corners = append(r.corners, at)
 	}
@@ -90,7 +90,7 @@ func (r *room) put(t Table, at geom.Point) {
 	r.show(t)
 }
 
-func (r *room) Type(t Table, k Key) bool {
+func (r *room) Type(t Window, k Key) bool {
 	if k.Name == "Enter" {
 		return r.enter(t)
 	}
@@ -110,7 +110,7 @@ func (r *room) cross(k Key) bool {
 	return true
 }
 
-func (r *room) enter(t Table) bool {
+func (r *room) enter(t Window) bool {
 	switch {
 	case r.typed.isEmpty() && len(r.corners) >= 3:
 		r.close(t)
@@ -138,7 +138,7 @@ func (r *room) enter(t Table) bool {
 
 // rectangle makes a room by its width and depth from the first corner, towards the
 // pointer.
-func (r *room) rectangle(t Table, w, h unit.Length, err error) bool {
+func (r *room) rectangle(t Window, w, h unit.Length, err error) bool {
 	if err != nil {
 		t.Say(words.NoLength(r.typed.text, t.System()))
 		return true
@@ -155,7 +155,7 @@ func (r *room) rectangle(t Table, w, h unit.Length, err error) bool {
 }
 
 // Cancel takes back what was typed, else the last corner.
-func (r *room) Cancel(t Table) bool {
+func (r *room) Cancel(t Window) bool {
 	switch {
 	case !r.typed.isEmpty():
 		r.typed.clear()
@@ -169,14 +169,14 @@ func (r *room) Cancel(t Table) bool {
 	return true
 }
 
-func (r *room) Leave(t Table) {
+func (r *room) Leave(t Window) {
 	*r = room{}
 	t.Preview(Preview{})
 }
 
 var tooFlat = words.New("tool.room.flat", "A room needs three corners that are not in one line: click another, or Esc to step back")
 
-func (r *room) close(t Table) {
+func (r *room) close(t Window) {
 	outline := tidy(r.corners)
 	if len(outline) < 3 {
 		t.Say(tooFlat)
@@ -197,7 +197,7 @@ func tidy(corners []geom.Point) (p geom.Polygon) {
 	return p
 }
 
-func (r *room) make(t Table, corners geom.Polygon) {
+func (r *room) make(t Window, corners geom.Polygon) {
 	sides := make([]plan.ID, len(corners))
 	for i := range sides {
 		sides[i] = t.NewID(plan.KindSide)
@@ -230,7 +230,7 @@ func freeName(p plan.Plan) string {
 }
 
 // show previews the outline as it would go on.
-func (r *room) show(t Table) {
+func (r *room) show(t Window) {
 	p := Preview{Cursor: CursorCross, Typed: r.typed.shown(t.System())}
 	if !r.known {
 		t.Preview(p)
@@ -256,7 +256,7 @@ func (r *room) show(t Table) {
 
 // dim is a dimension that stands to the left of its direction, outside of a room that
 // is traced with the clock.
-func (r *room) dim(t Table, a, b geom.Point) Dim {
+func (r *room) dim(t Window, a, b geom.Point) Dim {
 	v := b.Sub(a)
 	return Dim{From: a, To: b, Text: t.System().Format(a.Distance(b)), Aside: geom.Point{X: v.Y, Y: -v.X}}
 }

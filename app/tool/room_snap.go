@@ -27,7 +27,7 @@ func (l *lines) add(isX bool, s stop) {
 
 // linesNear gathers the faces of rooms along the axes, each with the place a partition
 // away from it. Those of one room may be left out.
-func linesNear(t Table, at geom.Point, but plan.ID) (l lines) {
+func linesNear(t Window, at geom.Point, but plan.ID) (l lines) {
 	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(at).Expand(lookAround)) {
 		if id.Kind() != plan.KindSide {
 			continue
@@ -72,7 +72,7 @@ type corner struct {
 }
 
 // next works out where the pointer and what was typed put the next corner.
-func (r *room) next(t Table) corner {
+func (r *room) next(t Window) corner {
 	p := r.last
 	if n := len(r.corners); n >= 3 && r.corners[0].Distance(p.At) <= p.Reach {
 		return corner{r.corners[0], words.New("snap.close", "close the room"), true}
@@ -118,7 +118,7 @@ func restFrom(stops []stop, at, from, reach, step unit.Length) (unit.Length, wor
 
 // first returns where the first corner goes: on another's corner, in line with faces, a
 // partition away from one, or on the grid.
-func (r *room) first(t Table) corner {
+func (r *room) first(t Window) corner {
 	p := r.last
 	if p.Shift {
 		return corner{at: p.At}
@@ -130,7 +130,7 @@ func (r *room) first(t Table) corner {
 }
 
 // otherCorner returns a corner of another room within reach.
-func otherCorner(t Table, p Pointer, own []geom.Point) (best corner, ok bool) {
+func otherCorner(t Window, p Pointer, own []geom.Point) (best corner, ok bool) {
 	least := p.Reach + 1
 	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(p.At).Expand(p.Reach)) {
 		ref, there := t.Index().Side(id)

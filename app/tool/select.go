@@ -36,7 +36,7 @@ func (c *choose) Hint() words.Text {
 	return words.New("tool.select.hint", "Click to choose, drag to move; drag over a free place to choose several, Shift adds to the choice")
 }
 
-func (c *choose) Down(t Table, p Pointer) {
+func (c *choose) Down(t Window, p Pointer) {
 	c.last, c.pressed, c.band = p, &p, false
 	c.typed.clear()
 	c.under = pick(t, p)
@@ -61,7 +61,7 @@ func (c *choose) Down(t Table, p Pointer) {
 	}
 }
 
-func (c *choose) toggle(t Table, id plan.ID) {
+func (c *choose) toggle(t Window, id plan.ID) {
 	chosen := slices.Clone(t.Selection())
 	if i := slices.Index(chosen, id); i >= 0 {
 		chosen = slices.Delete(chosen, i, i+1)
@@ -71,7 +71,7 @@ func (c *choose) toggle(t Table, id plan.ID) {
 	t.Select(chosen...)
 }
 
-func (c *choose) Move(t Table, p Pointer) {
+func (c *choose) Move(t Window, p Pointer) {
 	c.last = p
 	if c.pressed == nil {
 		c.hover(t)
@@ -84,7 +84,7 @@ func (c *choose) Move(t Table, p Pointer) {
 }
 
 // begin starts a drag once the pointer has gone far enough to mean one.
-func (c *choose) begin(t Table) bool {
+func (c *choose) begin(t Window) bool {
 	if c.pressed.At.Distance(c.last.At) < c.last.Reach/2 && (c.last.Height-c.pressed.Height).Abs() < c.last.Reach/2 {
 		return false
 	}
@@ -98,7 +98,7 @@ func (c *choose) begin(t Table) bool {
 }
 
 // follow moves what is dragged to the pointer, or draws the rubber band.
-func (c *choose) follow(t Table) {
+func (c *choose) follow(t Window) {
 	if c.band {
 		box := geom.BoxOf(c.pressed.At, c.last.At)
 		t.Preview(Preview{Box: &box, Cursor: CursorCross})
@@ -112,7 +112,7 @@ func (c *choose) follow(t Table) {
 	t.Preview(preview)
 }
 
-func (c *choose) Up(t Table, p Pointer) {
+func (c *choose) Up(t Window, p Pointer) {
 	c.last = p
 	pressed := c.pressed
 	c.pressed = nil
@@ -134,7 +134,7 @@ func (c *choose) Up(t Table, p Pointer) {
 }
 
 // hover shows what a press would do.
-func (c *choose) hover(t Table) {
+func (c *choose) hover(t Window) {
 	chosen := t.Selection()
 	cursor := c.cursor(t)
 	c.chose = len(chosen) > 0
@@ -142,14 +142,14 @@ func (c *choose) hover(t Table) {
 	t.Preview(Preview{Cursor: cursor})
 }
 
-func (c *choose) end(t Table) {
+func (c *choose) end(t Window) {
 	t.End()
 	c.drag = nil
 	c.typed.clear()
 }
 
 // catch chooses what the rubber band holds.
-func (c *choose) catch(t Table, box geom.Box, adds bool) {
+func (c *choose) catch(t Window, box geom.Box, adds bool) {
 	ids := within(t, box)
 	if adds {
 		for _, id := range t.Selection() {
@@ -162,7 +162,7 @@ func (c *choose) catch(t Table, box geom.Box, adds bool) {
 }
 
 // cursor tells what a press would do.
-func (c *choose) cursor(t Table) Cursor {
+func (c *choose) cursor(t Window) Cursor {
 	if _, ok := chosenCorner(t, c.last); ok {
 		return CursorMove
 	}
@@ -186,7 +186,7 @@ func isMovable(id plan.ID) bool {
 	return id.Kind() != plan.KindCable && id.Kind() != plan.KindControl
 }
 
-func (c *choose) Type(t Table, k Key) bool {
+func (c *choose) Type(t Window, k Key) bool {
 	if c.drag != nil {
 		return c.typeInDrag(t, k)
 	}
@@ -198,7 +198,7 @@ func (c *choose) Type(t Table, k Key) bool {
 }
 
 // typeInDrag reads an exact distance for what is dragged. Enter lays it down.
-func (c *choose) typeInDrag(t Table, k Key) bool {
+func (c *choose) typeInDrag(t Window, k Key) bool {
 	if k.Name == "Enter" {
 		if _, err := c.typed.length(t.System()); err != nil && !c.typed.isEmpty() {
 			t.Say(words.NoLength(c.typed.text, t.System()))
@@ -222,7 +222,7 @@ func (c *choose) typeInDrag(t Table, k Key) bool {
 }
 
 // Cancel puts back what is being dragged.
-func (c *choose) Cancel(t Table) bool {
+func (c *choose) Cancel(t Window) bool {
 	switch {
 	case c.drag != nil && !c.typed.isEmpty():
 		c.typed.clear()
@@ -241,7 +241,7 @@ func (c *choose) Cancel(t Table) bool {
 	return true
 }
 
-func (c *choose) Leave(t Table) {
+func (c *choose) Leave(t Window) {
 	if c.drag != nil {
 		c.Cancel(t)
 	}

@@ -15,7 +15,7 @@ type several struct {
 	from geom.Point
 }
 
-func dragSeveral(t Table, p Pointer, ids []plan.ID) drag {
+func dragSeveral(t Window, p Pointer, ids []plan.ID) drag {
 	if p.OnUnfold {
 		return nil
 	}
@@ -27,7 +27,7 @@ func (*several) name() words.Text { return words.New("tool.move-several", "Move 
 // back takes no step: a gesture's edits are each from where it began.
 func (d *several) back() plan.Edit { return plan.Steps{Label: d.name()} }
 
-func (d *several) to(t Table, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *several) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	way := p.At.Sub(d.from)
 	if l, ok := typed.place(t.System()); ok {
 		way = towards(way, l, p.Shift)
@@ -110,7 +110,7 @@ func fine(s unit.System) unit.Length {
 }
 
 // nudge moves what is chosen by one step of an arrow key.
-func nudge(t Table, k Key) bool {
+func nudge(t Window, k Key) bool {
 	step := t.System().Grid()
 	if k.Shift {
 		step = fine(t.System())

@@ -179,7 +179,7 @@ func rounds(long unit.Length, s unit.System, near unit.Length) (stops []stop) {
 
 // upTo lists the heights an opening may come to rest at on a side: the usual one of its
 // kind, and those of the openings in its room.
-func upTo(t Table, side, self plan.ID, kind string) (stops []stop) {
+func upTo(t Window, side, self plan.ID, kind string) (stops []stop) {
 	if k := part.All().Kind(kind); k != nil && k.Height > 0 {
 		usual := k.UsualHeight(t.System())
 		stops = append(stops, stop{usual, words.New("snap.usual", "usual height, {0}", words.Height(usual)), rankMiddle})

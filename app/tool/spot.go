@@ -19,7 +19,7 @@ type spot struct {
 
 // spotFor returns where an opening of a kind goes; self is the opening itself where it
 // is there already.
-func spotFor(t Table, p Pointer, typed *typing, kind string, self plan.ID) (spot, bool) {
+func spotFor(t Window, p Pointer, typed *typing, kind string, self plan.ID) (spot, bool) {
 	host := part.Wall
 	if k := part.All().Kind(kind); k != nil {
 		host = k.Host
@@ -47,7 +47,7 @@ func spotFor(t Table, p Pointer, typed *typing, kind string, self plan.ID) (spot
 
 // faceSpot puts an opening on a side: at what was typed, at a stop within reach, else
 // on the grid.
-func faceSpot(t Table, p Pointer, side onSide, typed *typing, kind string, self plan.ID) spot {
+func faceSpot(t Window, p Pointer, side onSide, typed *typing, kind string, self plan.ID) spot {
 	made := like(t, kind, plan.OnFace(side.id(), 0))
 	if self != "" {
 		if o, _ := t.Plan().Opening(self); o != nil {
@@ -96,7 +96,7 @@ func rest(stops []stop, at, reach, step unit.Length) (unit.Length, words.Text) {
 
 // fixtureSpot puts an opening on a face of a fixture that is pointed at, of a kind that
 // carries them.
-func fixtureSpot(t Table, p Pointer, kind string) (spot, bool) {
+func fixtureSpot(t Window, p Pointer, kind string) (spot, bool) {
 	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(p.At)) {
 		f, _ := t.Plan().Fixture(id)
 		if f == nil || !part.All().Fixture(f.Kind).Carries {
@@ -146,7 +146,7 @@ func nearestFace(f *plan.Fixture, along, out unit.Length) (face plan.Part, at, l
 }
 
 // flatSpot puts an opening in a ceiling or a floor.
-func flatSpot(t Table, p Pointer, host part.Host, self plan.ID) (spot, bool) {
+func flatSpot(t Window, p Pointer, host part.Host, self plan.ID) (spot, bool) {
 	room := roomAt(t.Index(), t.Level(), p.At)
 	if room == nil {
 		return spot{}, false
@@ -167,7 +167,7 @@ func flatSpot(t Table, p Pointer, host part.Host, self plan.ID) (spot, bool) {
 
 // flatRest snaps a place to the middle lines of a room, and in line with its other
 // openings.
-func flatRest(t Table, p Pointer, room *plan.Room, self plan.ID) (geom.Point, words.Text) {
+func flatRest(t Window, p Pointer, room *plan.Room, self plan.ID) (geom.Point, words.Text) {
 	box := room.Outline().Box()
 	middle := words.New("snap.room-middle", "middle of the room")
 	xs := []stop{{box.Center().X, middle, rankMiddle}}

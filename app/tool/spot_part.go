@@ -8,7 +8,7 @@ import (
 
 // partSpot puts an opening on the face of a fixture that is pointed at in the unfolded
 // room: at what was typed, at its middle or the height of another, else on the grid.
-func partSpot(t Table, p Pointer, typed *typing, self plan.ID) (spot, bool) {
+func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 	f, _ := t.Plan().Fixture(p.Part.Host)
 	if f == nil {
 		return spot{}, false
@@ -44,7 +44,7 @@ func fromEnd(at, long, l unit.Length) (unit.Length, words.Text) {
 }
 
 // heightsOn lists the heights of the other openings on a fixture.
-func heightsOn(t Table, f *plan.Fixture, self plan.ID) (stops []stop) {
+func heightsOn(t Window, f *plan.Fixture, self plan.ID) (stops []stop) {
 	for _, o := range t.Index().OpeningsOn(f.ID) {
 		if o.ID != self {
 			high := heightOf(t.Index(), o)

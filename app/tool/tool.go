@@ -16,16 +16,16 @@ type Tool interface {
 	ID() string
 	// Hint says what the tool expects now, for the status line.
 	Hint() words.Text
-	Down(Table, Pointer)
-	Move(Table, Pointer)
-	Up(Table, Pointer)
+	Down(Window, Pointer)
+	Move(Window, Pointer)
+	Up(Window, Pointer)
 	// Type is given typed text (digits, quotes, units), Enter and Backspace included,
 	// and reports whether it used it.
-	Type(Table, Key) bool
+	Type(Window, Key) bool
 	// Cancel takes one step back, as Esc asks, and reports whether there was one.
-	Cancel(Table) bool
+	Cancel(Window) bool
 	// Leave is told when another tool is taken; what is unfinished is dropped.
-	Leave(Table)
+	Leave(Window)
 }
 
 // Pointer is one pointer event in the plan's own coordinates.
@@ -51,9 +51,9 @@ type Key struct {
 	Shift bool
 }
 
-// Table is what a tool sees of the window: the plan, what is under the pointer, and
+// Window is what a tool sees of the window: the plan, what is under the pointer, and
 // where to put previews and edits.
-type Table interface {
+type Window interface {
 	Plan() plan.Plan
 	Index() *plan.Index
 	Level() plan.ID

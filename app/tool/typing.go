@@ -112,7 +112,7 @@ var notPositive = words.New("tool.positive", "The length must be more than nothi
 
 // read returns the length typed; where it cannot be read or is not over nothing, the
 // table says so and it is false.
-func (t *typing) read(on Table) (unit.Length, bool) {
+func (t *typing) read(on Window) (unit.Length, bool) {
 	l, err := t.length(on.System())
 	switch {
 	case err != nil:

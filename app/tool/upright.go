@@ -62,7 +62,7 @@ func uprightFixture(f *plan.Fixture) upright {
 
 // through returns a pointer at a break seen from the other room as one at the face that
 // holds it: a door in a partition is in hand from either side.
-func through(t Table, p Pointer, id plan.ID) Pointer {
+func through(t Window, p Pointer, id plan.ID) Pointer {
 	b, _ := t.Plan().Break(id)
 	if b == nil || !p.OnUnfold || b.At.Host == p.Side {
 		return p

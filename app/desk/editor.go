@@ -1,0 +1,140 @@
+package desk
+
+import (
+	"cmp"
+	"errors"
+	"slices"
+
+	"studbay/app/dialog"
+	"studbay/app/work"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// editor is what commands do to the document. What fails is said in the status line.
+type editor struct {
+	session *work.Session
+	hand    *hand
+	stage   *dialog.Stage
+	prefs   prefs
+	voice   *speaker
+}
+
+func (d *editor) doc() *work.Document { return d.session.Doc() }
+
+// Do makes an edit the next step; an error is shown in the status line too.
+func (d *editor) Do(e plan.Edit) error {
+	err := d.doc().Do(e)
+	if err != nil {
+		d.hand.say(words.New("plain", "{0}", d.stage.ErrorText(err)))
+		return err
+	}
+	if add, ok := e.(plan.AddOpening); ok {
+		d.prefs.addKind(add.Opening.Kind)
+	}
+	d.hand.say(words.Text{})
+	return nil
+}
+
+func (d *editor) canUndo() bool { return d.doc().History().CanUndo() }
+func (d *editor) canRedo() bool { return d.doc().History().CanRedo() }
+func (d *editor) undo()         { d.doc().Undo() }
+func (d *editor) redo()         { d.doc().Redo() }
+
+// undoTitle names the step that undo takes back.
+func (d *editor) undoTitle() words.Text {
+	return words.New("command.undo.named", "Undo {0}", quietName(d.doc().History().UndoName()))
+}
+
+func (d *editor) redoTitle() words.Text {
+	return words.New("command.redo.named", "Redo {0}", quietName(d.doc().History().RedoName()))
+}
+
+// quietName puts the name of a step in marks, or leaves none.
+func quietName(name words.Text) words.Text {
+	if name.IsZero() {
+		return words.New("plain", "{0}", "")
+	}
+	return words.New("quoted", "“{0}”", name)
+}
+
+func (d *editor) hasSelection() bool { return len(d.doc().Selection()) > 0 }
+
+func (d *editor) hasOneOpening() bool {
+	chosen := d.doc().Selection()
+	return len(chosen) == 1 && chosen[0].Kind() == plan.KindOpening
+}
+
+// removeSelected takes out what is chosen; where other things hang on it, it asks.
+func (d *editor) removeSelected() {
+	err := d.remove(false)
+	if !errors.Is(err, plan.ErrInUse) {
+		return
+	}
+	d.hand.say(words.Text{}) // the question says it
+	d.stage.Ask(dialog.Question{
+		Title: d.voice.say("remove.title", "Take out all that hangs on it too?"),
+		Body:  d.stage.ErrorText(err),
+		Answers: []dialog.Answer{
+			{Label: d.voice.say("answer.stay", "Go back")},
+			{Label: d.voice.say("answer.all", "Take out all of it"), Do: func() { _ = d.remove(true) }},
+		},
+	})
+}
+
+// remove takes out what is chosen as one step.
+func (d *editor) remove(cascade bool) error {
+	chosen := slices.Clone(d.doc().Selection())
+	if len(chosen) == 0 {
+		return nil
+	}
+	return d.Do(plan.Remove{Things: chosen, Cascade: cascade})
+}
+
+func (d *editor) hasOpenings() bool {
+	l := d.doc().Plan().Level(d.doc().Level())
+	return l != nil && l.Openings.Len() > 0
+}
+
+func (d *editor) selectAll() {
+	var ids []plan.ID
+	if l := d.doc().Plan().Level(d.doc().Level()); l != nil {
+		for o := range l.Openings.All() {
+			ids = append(ids, o.ID)
+		}
+	}
+	d.doc().Select(ids...)
+}
+
+func (d *editor) setUnits(s unit.System) {
+	d.prefs.setUnits(s)
+	_ = d.Do(plan.SetUnits{Units: work.UnitsName(s)})
+}
+
+// levelBy returns the level so many above the one shown, or nothing.
+func (d *editor) levelBy(n int) plan.ID {
+	levels := slices.Clone(d.doc().Plan().Levels)
+	slices.SortStableFunc(levels, func(a, b *plan.Level) int { return cmp.Compare(a.Elevation, b.Elevation) })
+	for i, l := range levels {
+		if l.ID == d.doc().Level() && i+n >= 0 && i+n < len(levels) {
+			return levels[i+n].ID
+		}
+	}
+	return ""
+}
+
+// storey is the usual height from one floor to the next: common practice.
+const storey = 9 * unit.Foot
+
+func (d *editor) addLevel() {
+	var top unit.Length
+	for _, l := range d.doc().Plan().Levels {
+		top = max(top, l.Elevation)
+	}
+	id := work.NewID(plan.KindLevel)
+	name := d.voice.say("level.next", "Level {0}", len(d.doc().Plan().Levels)+1)
+	if d.Do(plan.AddLevel{ID: id, Title: name, Elevation: top + storey}) == nil {
+		d.doc().SetLevel(id)
+	}
+}

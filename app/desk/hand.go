@@ -1,0 +1,156 @@
+package desk
+
+import (
+	"fyne.io/fyne/v2"
+
+	"studbay/app/shell"
+	"studbay/app/tool"
+	"studbay/app/work"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+var (
+	_ shell.Hand  = (*hand)(nil)
+	_ shell.Kinds = (*hand)(nil)
+)
+
+// hand is the tool in hand: what it places, shows and says.
+type hand struct {
+	session  *work.Session
+	prefs    prefs
+	commands *shell.Commands
+	shown    handShown
+	window   tool.Window // that tools see
+
+	tools   []shell.Tool
+	inHand  int           // of tools
+	kind    string        // of opening
+	sample  *plan.Opening // whose like is dropped, or nil
+	preview tool.Preview
+	said    words.Text // in place of the tool's hint
+}
+
+// handShown shows what is in hand.
+type handShown interface {
+	showTool()
+	showKind()
+	showPreview()
+	showHint()
+}
+
+// newTools makes the tools of a window, in the order of the rail.
+func newTools() (all []shell.Tool) {
+	for _, e := range tool.Tools {
+		all = append(all, shell.Tool{Entry: e, Tool: e.New()})
+	}
+	return all
+}
+
+// Tools implements shell.Hand.
+func (h *hand) Tools() []shell.Tool { return h.tools }
+
+// InHand implements shell.Hand.
+func (h *hand) InHand() int { return h.inHand }
+
+// tool returns the tool in hand.
+func (h *hand) tool() tool.Tool { return h.tools[h.inHand].Tool }
+
+// Take takes a tool in hand by its place on the rail; the one before drops what it has
+// not finished.
+func (h *hand) Take(i int) {
+	if i == h.inHand || i < 0 || i >= len(h.tools) {
+		return
+	}
+	h.tool().Leave(h.window)
+	h.inHand = i
+	h.preview, h.sample = tool.Preview{}, nil
+	h.shown.showTool()
+}
+
+// takeByID takes the tool of an ID in hand.
+func (h *hand) takeByID(id string) {
+	for i, t := range h.tools {
+		if t.Tool.ID() == id {
+			h.Take(i)
+		}
+	}
+}
+
+// clear drops what the tool has not finished, and what it says.
+func (h *hand) clear() {
+	h.tool().Leave(h.window)
+	h.preview, h.said = tool.Preview{}, words.Text{}
+}
+
+// say says something in place of the tool's hint; the zero text takes that back.
+func (h *hand) say(text words.Text) {
+	h.said = text
+	h.shown.showHint()
+}
+
+// hint says what the tool expects, or what was just said.
+func (h *hand) hint() words.Text {
+	if !h.said.IsZero() {
+		return h.said
+	}
+	return h.tool().Hint()
+}
+
+// Kind implements shell.Kinds.
+func (h *hand) Kind() string { return h.kind }
+
+// TakeKind implements shell.Kinds.
+func (h *hand) TakeKind(id string) {
+	h.takeByID("opening")
+	h.kind, h.sample = id, nil
+	h.shown.showKind()
+}
+
+// takeLike takes the like of an opening in hand: box, contents, height, devices and
+// status go along; its circuit only where this plan has it.
+func (h *hand) takeLike(of plan.Opening) {
+	if _, has := h.session.Doc().Plan().Circuits.Get(of.Circuit); !has {
+		of.Circuit = ""
+	}
+	of.Extra = plan.Extra{}
+	h.TakeKind(of.Kind)
+	h.sample = &of
+	h.say(words.New("copy.taken", "Click where the like of {0} goes", of.Tag))
+}
+
+// LateKinds implements shell.Kinds.
+func (h *hand) LateKinds() []string { return h.prefs.kinds() }
+
+// Explain implements shell.Kinds.
+func (h *hand) Explain(text words.Text) { h.say(text) }
+
+// Explained implements shell.Kinds.
+func (h *hand) Explained(text words.Text) {
+	if h.said.ID == text.ID {
+		h.say(words.Text{})
+	}
+}
+
+// Shortcut implements shell.Kinds.
+func (h *hand) Shortcut(s fyne.Shortcut) bool { return h.commands.Shortcut(s) }
+
+// show replaces what is drawn live.
+func (h *hand) show(p tool.Preview) {
+	h.preview = p
+	h.shown.showPreview()
+}
+
+// dropGhost takes away what a tool shows at the pointer, once that points at nothing: the
+// next move shows it again.
+func (h *hand) dropGhost() {
+	p := h.preview
+	if p.Ghost == nil && p.Snap.IsZero() && p.SnapAt == nil {
+		return
+	}
+	if p.Ghost != nil {
+		p.Dims = nil // they measure it
+	}
+	p.Ghost, p.Snap, p.SnapAt = nil, words.Text{}, nil
+	h.show(p)
+}

@@ -1,0 +1,55 @@
+package desk
+
+import (
+	"studbay/app/shell"
+	"studbay/app/tool"
+	"studbay/app/work"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+var (
+	_ tool.Window = (*toolWindow)(nil)
+	_ tool.Opener = (*toolWindow)(nil)
+)
+
+// toolWindow is what tools see of the window.
+type toolWindow struct {
+	*editor
+	cards     *shell.Throttle // of the column of cards
+	showCards func()          // where they are folded away
+}
+
+func (t *toolWindow) Plan() plan.Plan       { return t.doc().Plan() }
+func (t *toolWindow) Index() *plan.Index    { return t.doc().Index() }
+func (t *toolWindow) Level() plan.ID        { return t.doc().Level() }
+func (t *toolWindow) System() unit.System   { return t.doc().System() }
+func (t *toolWindow) Selection() []plan.ID  { return t.doc().Selection() }
+func (t *toolWindow) Select(ids ...plan.ID) { t.doc().Select(ids...) }
+func (t *toolWindow) Kind() string          { return t.hand.kind }
+func (t *toolWindow) Sample() *plan.Opening { return t.hand.sample }
+
+// Begin implements tool.Window.
+func (t *toolWindow) Begin(name words.Text) {
+	t.cards.Ease(true)
+	t.doc().Begin(name)
+}
+
+// End implements tool.Window.
+func (t *toolWindow) End() {
+	t.cards.Ease(false)
+	t.session.EndDrag()
+}
+
+// NewID implements tool.Window.
+func (t *toolWindow) NewID(kind byte) plan.ID { return work.NewID(kind) }
+
+// Preview implements tool.Window.
+func (t *toolWindow) Preview(p tool.Preview) { t.hand.show(p) }
+
+// Say implements tool.Window.
+func (t *toolWindow) Say(text words.Text) { t.hand.say(text) }
+
+// OpenCard implements tool.Opener.
+func (t *toolWindow) OpenCard(plan.ID) { t.showCards() }
