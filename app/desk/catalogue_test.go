@@ -86,7 +86,7 @@ func textOfCall(call *ast.CallExpr) (id, english string, ok bool) {
 	var literals []string
 	for _, arg := range call.Args {
 		if lit, isText := arg.(*ast.BasicLit); isText && lit.Kind == token.STRING {
-			if text, err := strconv.Unquote(lit.Value); err == nil {
+			if text, err := strconv.Unquote(lit.Value); err == nil && (text != "" || len(literals) > 0) {
 				literals = append(literals, text)
 			}
 		} else if len(literals) == 1 {

@@ -127,7 +127,7 @@ func (b *bench) write(path string) {
 
 // shortcut gives one as the toolkit would with nothing in focus.
 func (b *bench) shortcut(mod fyne.KeyModifier, key fyne.KeyName) {
-	b.window.Canvas().(interface{ TypedShortcut(fyne.Shortcut) }).TypedShortcut(shell.Keys{mod, key}.Shortcut())
+	b.window.Canvas().(interface{ TypedShortcut(fyne.Shortcut) }).TypedShortcut(shell.Keys{Mod: mod, Key: key}.Shortcut())
 }
 
 func TestEmptyWindowTeaches(t *testing.T) {

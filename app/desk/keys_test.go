@@ -13,8 +13,8 @@ func TestKeysAreNamedInTheLanguage(t *testing.T) {
 	for tag, want := range map[string]string{"en": "Ctrl+Shift+S Del Enter", "es": "Ctrl+Mayús+S Supr Intro"} {
 		b.prefs.setLanguage(tag)
 		b.house.rebuilt()
-		got := shell.Keys{fyne.KeyModifierControl | shift, fyne.KeyS}.Said(b.voice.Voice) + " " +
-			shell.Keys{0, fyne.KeyDelete}.Said(b.voice.Voice) + " " + shell.Keys{0, fyne.KeyReturn}.Said(b.voice.Voice)
+		got := shell.Keys{Mod: fyne.KeyModifierControl | shift, Key: fyne.KeyS}.Said(b.voice.Voice) + " " +
+			shell.Keys{Key: fyne.KeyDelete}.Said(b.voice.Voice) + " " + shell.Keys{Key: fyne.KeyReturn}.Said(b.voice.Voice)
 		if got != want {
 			t.Errorf("%s: %q, want %q", tag, got, want)
 		}
