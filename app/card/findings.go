@@ -1,7 +1,6 @@
 package card
 
 import (
-	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -93,15 +92,15 @@ func (l *Findings) Object() fyne.CanvasObject { return l.object }
 // Show brings the list up to what was found.
 func (l *Findings) Show(c Context) {
 	all := c.Result.All()
-	groups := c.byRoom(all)
+	groups := fill.ByRoom(all)
 	l.window, l.shown = c.Window, l.shown[:0]
 	said := []string{c.Counts()}
 	if len(all) == 0 {
 		said = append(said, c.nothingFound())
 	}
 	for _, g := range groups {
-		said = append(said, g.name)
-		for _, f := range g.findings {
+		said = append(said, c.nameOf(g[0].Room))
+		for _, f := range g {
 			if len(l.shown) < mostListed {
 				l.shown = append(l.shown, f)
 				said = append(said, c.Voice.Say(f.Message), strconv.Itoa(int(render.MarkOf(&f))), strconv.FormatBool(f.Waived != nil))
@@ -115,7 +114,7 @@ func (l *Findings) Show(c Context) {
 }
 
 // build makes the rows; the row in the place of the one that had the focus gets it.
-func (l *Findings) build(c *Context, all []fill.Finding, groups []roomFindings) {
+func (l *Findings) build(c *Context, all []fill.Finding, groups [][]fill.Finding) {
 	focused := slices.IndexFunc(l.rows, (*look.Press).Focused)
 	l.rows = nil
 	title := look.NewText(c.say("list.title", "Findings"), look.Title)
@@ -190,42 +189,6 @@ func (c *Context) Counts() string {
 	return c.Voice.Say(said)
 }
 
-// roomFindings is the findings of one room, the worst first.
-type roomFindings struct {
-	room     plan.ID
-	name     string
-	findings []fill.Finding
-}
-
-// byRoom groups findings, which come worst first: so do the rooms.
-func (c *Context) byRoom(all []fill.Finding) (groups []roomFindings) {
-	at := map[plan.ID]int{}
-	for _, f := range all {
-		i, ok := at[f.Room]
-		if !ok {
-			i = len(groups)
-			at[f.Room] = i
-			groups = append(groups, roomFindings{room: f.Room, name: c.nameOf(f.Room)})
-		}
-		groups[i].findings = append(groups[i].findings, f)
-	}
-	slices.SortStableFunc(groups, func(a, b roomFindings) int {
-		return cmp.Compare(rank(a.findings[0]), rank(b.findings[0]))
-	})
-	return groups
-}
-
-// rank orders rooms by their worst finding.
-func rank(f fill.Finding) int {
-	switch {
-	case f.Waived != nil:
-		return 4
-	case f.IsOpen:
-		return 3
-	}
-	return int(fill.Stop - f.Severity)
-}
-
 func (c *Context) nameOf(room plan.ID) string {
 	if r := c.Index.RoomOf(room); r != nil {
 		return c.roomName(r)
@@ -233,9 +196,9 @@ func (c *Context) nameOf(room plan.ID) string {
 	return c.say("list.plan", "The whole plan")
 }
 
-func (l *Findings) group(c *Context, g roomFindings) fyne.CanvasObject {
-	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(g.name, look.Second)}
-	for _, f := range g.findings {
+func (l *Findings) group(c *Context, g []fill.Finding) fyne.CanvasObject {
+	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(c.nameOf(g[0].Room), look.Second)}
+	for _, f := range g {
 		if len(l.rows) == mostListed {
 			break
 		}

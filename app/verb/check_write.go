@@ -2,7 +2,6 @@ package verb
 
 import (
 	"io"
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -111,7 +110,7 @@ func (p *paragraphs) put(mark string, t words.Text) {
 func (c *checked) writeCheck(w io.Writer, least fill.Severity, listed []fill.Finding) error {
 	p := &paragraphs{voice: c.voice}
 	p.put("", words.New("check.title", "{0}: {1} in {2}, checked against {3}", c.title(), openingCount(c.openings()), roomCount(c.rooms()), c.result.Figures.Title))
-	for _, group := range byRoom(listed) {
+	for _, group := range fill.ByRoom(listed) {
 		p.blank()
 		p.put("", c.roomName(group[0].Room))
 		for _, f := range group {
@@ -139,18 +138,6 @@ func roomCount(n int) words.Text {
 		return words.New("count.room", "1 room")
 	}
 	return words.New("count.rooms", "{0} rooms", n)
-}
-
-// byRoom groups findings by their rooms, the room with the worst first.
-func byRoom(listed []fill.Finding) (groups [][]fill.Finding) {
-	for _, f := range listed {
-		i := slices.IndexFunc(groups, func(g []fill.Finding) bool { return g[0].Room == f.Room })
-		if i < 0 {
-			groups, i = append(groups, nil), len(groups)
-		}
-		groups[i] = append(groups[i], f)
-	}
-	return groups
 }
 
 func (c *checked) roomName(id plan.ID) words.Text {
