@@ -15,7 +15,7 @@ import (
 	"fyne.io/fyne/v2/app"
 
 	"studbay/app/desk"
-	_ "studbay/app/quiet" // before the toolkit looks for a language
+	_ "studbay/app/locale" // before the toolkit looks for a language
 	"studbay/app/verb"
 )
 

@@ -16,7 +16,7 @@ type parts struct {
 	back    *canvas.Rectangle // seen only beyond a bitmap that is stretched
 	picture *picture
 	live    *overlay
-	field   *container.Clip // holds the two above
+	clip    *container.Clip // holds the two above
 	tapes   [2]*picture
 	strips  [2]*container.Clip
 	marks   [2]*picture
@@ -42,7 +42,7 @@ func newParts() *parts {
 		back: canvas.NewRectangle(nil), picture: newPicture(), live: newOverlay(), corner: canvas.NewRectangle(nil),
 	}
 	p.picture.Hide()
-	p.field = container.NewClip(container.NewWithoutLayout(p.back, p.picture.Raster, p.live))
+	p.clip = container.NewClip(container.NewWithoutLayout(p.back, p.picture.Raster, p.live))
 	for i := range p.tapes {
 		p.tapes[i], p.marks[i] = newPicture(), newPicture()
 		p.tapes[i].Hide()
@@ -53,7 +53,7 @@ func newParts() *parts {
 }
 
 func (p *parts) objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{p.field, p.strips[0], p.strips[1], p.corner}
+	return []fyne.CanvasObject{p.clip, p.strips[0], p.strips[1], p.corner}
 }
 
 // colour follows the theme and the focus.
@@ -69,7 +69,7 @@ func (p *parts) colour(t render.Theme) {
 }
 
 func (p *parts) layout(size fyne.Size) {
-	p.field.Resize(size)
+	p.clip.Resize(size)
 	p.back.Resize(size)
 	p.live.Resize(size)
 	p.strips[0].Resize(fyne.NewSize(size.Width, tapeWidth))

@@ -57,7 +57,7 @@ type Unfold struct {
 
 	picture *picture
 	live    *overlay
-	field   *container.Clip
+	clip    *container.Clip
 }
 
 // unfoldKey is all that the picture of an unfolded room depends on.
@@ -80,7 +80,7 @@ func NewUnfold(listener Listener) *Unfold {
 	u := &Unfold{listener: listener, picture: newPicture(), live: newOverlay()}
 	u.mouse = mouse{listener: listener, pointer: u.pointTo, hover: u.hover, now: time.Now}
 	u.picture.Hide()
-	u.field = container.NewClip(container.NewWithoutLayout(u.picture.Raster, u.live))
+	u.clip = container.NewClip(container.NewWithoutLayout(u.picture.Raster, u.live))
 	u.ExtendBaseWidget(u)
 	return u
 }
@@ -247,10 +247,10 @@ type unfoldRenderer struct{ u *Unfold }
 
 func (r unfoldRenderer) Destroy()                     {}
 func (r unfoldRenderer) MinSize() fyne.Size           { return fyne.NewSize(120, 80) }
-func (r unfoldRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.u.field} }
+func (r unfoldRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.u.clip} }
 func (r unfoldRenderer) Refresh()                     { r.u.update() }
 func (r unfoldRenderer) Layout(size fyne.Size) {
-	r.u.field.Resize(size)
+	r.u.clip.Resize(size)
 	r.u.live.Resize(size)
 	r.u.update()
 }

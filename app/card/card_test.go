@@ -7,8 +7,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	_ "studbay/app/locale"
 	"studbay/app/look"
-	_ "studbay/app/quiet"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"

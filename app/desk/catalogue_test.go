@@ -11,7 +11,7 @@ import (
 	"strings"
 	"testing"
 
-	_ "studbay/app/quiet"
+	_ "studbay/app/locale"
 	"studbay/assets/messages"
 	"studbay/fill/part"
 	"studbay/plan"

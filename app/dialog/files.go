@@ -30,8 +30,7 @@ type Folders interface {
 	SetFolder(of string)
 }
 
-// fileForm is the dialog that asks for a file. The toolkit's own asks the desktop for
-// folders that a plain machine has not, and complains of it.
+// fileForm is the dialog that asks for a file.
 type fileForm struct {
 	stage  *Stage
 	ask    FileForm

@@ -1,4 +1,4 @@
-// Package quiet keeps the toolkit from reporting the C locale as an error.
+// Package locale keeps the toolkit from reporting the C locale as an error.
 //
 // Under C.UTF-8, the usual locale of servers and containers, the toolkit takes
 // "C" for a language, does not know it and writes an error to stderr before
@@ -7,7 +7,7 @@
 // its init runs before that of the toolkit, which waits for packages that sort
 // after this one (the order of initialisation is that of the Go specification,
 // "Program initialization"). A test holds the order.
-package quiet
+package locale
 
 import (
 	"os"

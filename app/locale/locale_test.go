@@ -1,4 +1,4 @@
-package quiet_test
+package locale_test
 
 import (
 	"bytes"
@@ -9,7 +9,7 @@ import (
 
 	"fyne.io/fyne/v2/lang"
 
-	"studbay/app/quiet"
+	"studbay/app/locale"
 )
 
 func TestNamesNoLanguage(t *testing.T) {
@@ -29,7 +29,7 @@ func TestNamesNoLanguage(t *testing.T) {
 		{"a language that begins with C", map[string]string{"LANG": "Cs_CZ.UTF-8"}, false},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			if got := quiet.NamesNoLanguage(func(name string) string { return tt.env[name] }); got != tt.want {
+			if got := locale.NamesNoLanguage(func(name string) string { return tt.env[name] }); got != tt.want {
 				t.Errorf("NamesNoLanguage(%v) = %v, want %v", tt.env, got, tt.want)
 			}
 		})
@@ -39,7 +39,7 @@ func TestNamesNoLanguage(t *testing.T) {
 // TestToolkitSaysNothing starts this test program anew under each locale and
 // looks at what the toolkit writes while it initialises and finds its language.
 func TestToolkitSaysNothing(t *testing.T) {
-	const child = "STUDBAY_QUIET_CHILD"
+	const child = "STUDBAY_LOCALE_CHILD"
 	if os.Getenv(child) != "" {
 		if got := lang.SystemLocale().String(); got == "" {
 			t.Error("the toolkit found no language")

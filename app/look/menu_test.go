@@ -8,7 +8,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 
-	_ "studbay/app/quiet"
+	_ "studbay/app/locale"
 )
 
 // menuOn shows a menu of many lines in a window.

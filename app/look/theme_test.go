@@ -7,7 +7,7 @@ import (
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/theme"
 
-	_ "studbay/app/quiet"
+	_ "studbay/app/locale"
 	"studbay/render"
 )
 
