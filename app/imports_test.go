@@ -36,6 +36,8 @@ type importRule struct {
 	why  string
 }
 
+const familiesApart = "one family of rules does not know another"
+
 // The rules run from the inmost package outwards. The first that fits a package
 // decides; a package that none fits is a mistake of its own.
 var importRules = []importRule{
@@ -48,6 +50,11 @@ var importRules = []importRule{
 	{who: "fill/rows", may: "", why: "it reads tables and does not know what stands in them"},
 	{who: "fill/code", may: "plan/unit plan/words fill/rows assets", why: "box-fill arithmetic stands on it and has no plan in sight"},
 	{who: "fill/box", may: "plan/unit plan/words fill/code", why: "box-fill arithmetic has no plan in sight"},
+	{who: "fill/rule", may: "plan/... fill/code", why: "what a rule is knows no rule"},
+	{who: "fill/boxes", may: "plan/... fill/rule fill/code fill/part fill/box", why: familiesApart},
+	{who: "fill/wall", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
+	{who: "fill/spacing", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
+	{who: "fill/open", may: "plan/... fill/rule fill/code", why: familiesApart},
 	{who: "fill/...", may: "plan/... fill/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "render/glyph", may: "plan/unit plan/geom assets", why: "one measure of text serves all painters"},
 	{who: "render/scene", may: "plan/unit plan/geom render/glyph", why: "the display list knows no plan"},

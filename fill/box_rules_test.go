@@ -6,12 +6,15 @@ import (
 	"testing"
 
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/fill/code"
+	"studbay/fill/part"
+	"studbay/fill/wall"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
 
-func fillOf(fig *code.Figures, b Built) (unit.Volume, error) {
+func fillOf(fig *code.Figures, b part.Resolved) (unit.Volume, error) {
 	r, err := box.Fill(fig, b.Space(), nil)
 	return r.Volume, err
 }
@@ -40,7 +43,7 @@ func said(found []Finding) (out []string) {
 }
 
 func TestBoxFillOfAnOpening(t *testing.T) {
-	three := StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
+	three := boxes.StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
 	for _, tt := range []struct {
 		name   string
 		o      plan.Opening
@@ -52,7 +55,7 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 		{"a smaller mark", plan.Opening{Kind: "duplex", Contents: three, Assembly: plan.Assembly{Box: "pn1-18", Marked: marked("17.9999")}},
 			[]string{"stop: A: the box is too small by 0.0001 in³"}, "", "no rounding before the comparison"},
 		{"a 14/3 in place of a 14/2", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Box: "pn1-18"},
-			Contents: StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 2}, {What: box.Cable, Size: 14, Wires: 3}, {What: box.Device, Size: 14}})},
+			Contents: boxes.StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 2}, {What: box.Cable, Size: 14, Wires: 3}, {What: box.Device, Size: 14}})},
 			[]string{"stop: A: the box is too small by 2 in³"}, "", "diychatroom.com 102858: 20.00 in 18.0"},
 		{"to be removed", plan.Opening{Kind: "duplex", Contents: three, Assembly: plan.Assembly{Box: "dev3-2.5-c"}, Status: plan.StatusRemove}, nil, "", "it will not be there"},
 		{"not known", plan.Opening{Kind: "duplex", Contents: &plan.Contents{Source: plan.ContentsNotKnown}},
@@ -64,7 +67,7 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 		{"the same with a cable stated", plan.Opening{Kind: "recessed", Contents: three}, nil, "", "its box is not ours to choose"},
 		{"no volume", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Code: "LV1"}},
 			[]string{"warn: A: the fill of its box was not worked out"}, "The box has neither", "314.16(A)(2): without a mark no volume"},
-		{"4 AWG", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Code: "SQ4"}, Contents: StatedContents(box.Contents{{What: box.Conductor, Size: 4}})},
+		{"4 AWG", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Code: "SQ4"}, Contents: boxes.StatedContents(box.Contents{{What: box.Conductor, Size: 4}})},
 			[]string{"warn: A: the fill of its box was not worked out"}, "It holds a conductor of 4 AWG", "the table runs from 18 to 6"},
 		{"a box nobody knows", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Box: "tin"}},
 			[]string{"warn: A: the fill of its box was not worked out"}, `box "tin" is not`, "an unknown ID is kept and told"},
@@ -80,7 +83,7 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 				named.Tag, id = "A", o.ID
 				put(&r.level.Openings, &named)
 			}
-			found := r.found(boxFill.ID)
+			found := r.found(boxes.Fill.ID)
 			if got := said(found); !slices.Equal(got, tt.want) {
 				t.Fatalf("%q, want %q (%s)", got, tt.want, tt.source)
 			}
@@ -102,11 +105,11 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 // A remedy keeps the barriers, and its price is told only where both prices are known.
 func TestRoomierBoxes(t *testing.T) {
 	r := oneWall(t, 60)
-	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(30)))
+	o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(30)))
 	o.Assembly = plan.Assembly{Box: "pn1-18", Barriers: []string{"metal"}}
-	o.Contents = StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
+	o.Contents = boxes.StatedContents(box.Contents{{What: box.Cable, Size: 14, Wires: 2, Times: 3}, {What: box.Device, Size: 14}})
 	r.opening(o)
-	found := r.found(boxFill.ID)
+	found := r.found(boxes.Fill.ID)
 	if len(found) != 1 || len(found[0].Remedies) == 0 {
 		t.Fatalf("%+v", found)
 	}
@@ -131,7 +134,7 @@ func TestRoomierBoxes(t *testing.T) {
 
 func TestBoxPlace(t *testing.T) {
 	plug := func(r *room, along, height float64) *plan.Opening {
-		o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(along)))
+		o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(along)))
 		o.Height, o.Assembly = plan.CentreAt(in(height)), plan.Assembly{Box: "sq4-1.5"} // 4 × 4 in
 		return r.opening(o)
 	}
@@ -195,7 +198,7 @@ func TestBoxPlace(t *testing.T) {
 			r := oneWall(t, 100)
 			r.room.Use = plan.UseHall
 			tt.put(r)
-			if got := said(r.found(boxPlace.ID)); !slices.Equal(got, tt.want) {
+			if got := said(r.found(wall.BoxPlace.ID)); !slices.Equal(got, tt.want) {
 				t.Errorf("%q, want %q", got, tt.want)
 			}
 		})
@@ -242,7 +245,7 @@ func TestPartitionDepth(t *testing.T) {
 			if tt.change != nil {
 				tt.change(north, south)
 			}
-			found := r.found(partitionDepth.ID)
+			found := r.found(wall.PartitionDepth.ID)
 			if got := said(found); !slices.Equal(got, tt.want) {
 				t.Fatalf("%q, want %q (%s)", got, tt.want, tt.source)
 			}
@@ -260,7 +263,7 @@ func TestPartitionWithinARoom(t *testing.T) {
 	r.room.Use = plan.UseHall
 	r.room.Sides[1].Studs.Depth = in(3.5)
 	want := []string{`note: A wall within Bedroom is drawn 5" deep but stated as 3-1/2"`}
-	if got := said(r.found(partitionDepth.ID)); !slices.Equal(got, want) {
+	if got := said(r.found(wall.PartitionDepth.ID)); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
 }
@@ -276,7 +279,7 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 		for _, units := range []string{plan.UnitsImperial, plan.UnitsMetric} {
 			r := oneWall(t, 100)
 			r.room.Ceiling = in(96)
-			o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, at.along))
+			o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, at.along))
 			o.Height = plan.CentreAt(at.height)
 			id := r.opening(o).ID
 			p, err := plan.SetUnits{Units: units}.Apply(r.plan())
@@ -288,8 +291,8 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 				t.Fatal(err)
 			}
 			var edge []Finding
-			for _, f := range result.Of(r.room.ID) {
-				if f.Rule == boxPlace.ID {
+			for f := range result.Each() {
+				if f.Rule == wall.BoxPlace.ID {
 					edge = append(edge, f)
 				}
 			}
@@ -302,8 +305,8 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 			if result, err = Check(plan.NewIndex(p)); err != nil {
 				t.Fatal(err)
 			}
-			for _, f := range result.Of(r.room.ID) {
-				if f.Rule == boxPlace.ID {
+			for f := range result.Each() {
+				if f.Rule == wall.BoxPlace.ID {
 					t.Errorf("%s, %s: still %s", at.name, units, f.Message)
 				}
 			}
@@ -314,15 +317,15 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 	}
 }
 
-// edgeFindings returns what the rule on places says of a room, in a plan of the units.
-func edgeFindings(t *testing.T, p plan.Plan, room plan.ID) (found []Finding) {
+// edgeFindings returns what the rule on places says of a plan.
+func edgeFindings(t *testing.T, p plan.Plan) (found []Finding) {
 	t.Helper()
 	result, err := Check(plan.NewIndex(p))
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, f := range result.Of(room) {
-		if f.Rule == boxPlace.ID {
+	for f := range result.Each() {
+		if f.Rule == wall.BoxPlace.ID {
 			found = append(found, f)
 		}
 	}
@@ -333,8 +336,8 @@ func TestAWallThatGoesStraightOnHasNoEdge(t *testing.T) {
 	for _, bend := range []float64{0, 1} {
 		r := roomOf(t, [2]float64{0, 0}, [2]float64{100, 0}, [2]float64{200, bend}, [2]float64{200, 144}, [2]float64{0, 144})
 		r.room.Ceiling = in(96)
-		r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(99.5))))
-		if found := edgeFindings(t, r.plan(), r.room.ID); (len(found) > 0) != (bend > 0) {
+		r.opening(part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(99.5))))
+		if found := edgeFindings(t, r.plan()); (len(found) > 0) != (bend > 0) {
 			t.Errorf("bent by %v in: %v", bend, said(found))
 		}
 	}
@@ -344,37 +347,37 @@ func TestTheRemedyOfAnEdge(t *testing.T) {
 	t.Run("keeps how the height is meant", func(t *testing.T) {
 		r := oneWall(t, 100)
 		r.room.Ceiling, r.room.Floor = in(96), []plan.Layer{{Name: "tile", Thickness: in(1)}}
-		o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+		o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 		o.Height = plan.Height{Value: in(0.5), To: plan.BoxBottom, From: plan.Subfloor}
 		id := r.opening(o).ID
-		p, err := edgeFindings(t, r.plan(), r.room.ID)[0].Remedies[0].Edit.Apply(r.plan())
+		p, err := edgeFindings(t, r.plan())[0].Remedies[0].Edit.Apply(r.plan())
 		if err != nil {
 			t.Fatal(err)
 		}
-		if set, _ := p.Opening(id); set.Height.To != plan.BoxBottom || set.Height.From != plan.Subfloor || CentreHeight(set, r.room) != in(2) {
+		if set, _ := p.Opening(id); set.Height.To != plan.BoxBottom || set.Height.From != plan.Subfloor || part.CentreHeight(set, r.room) != in(2) {
 			t.Errorf("set to %+v", set.Height)
 		}
 	})
 	t.Run("finds the middle of a narrow face", func(t *testing.T) {
 		r := oneWall(t, 2.5) // the box is 2-5/16 in wide
 		r.room.Ceiling = in(96)
-		r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(1))))
-		p, err := edgeFindings(t, r.plan(), r.room.ID)[0].Remedies[0].Edit.Apply(r.plan())
+		r.opening(part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(1))))
+		p, err := edgeFindings(t, r.plan())[0].Remedies[0].Edit.Apply(r.plan())
 		if err != nil {
 			t.Fatal(err)
 		}
-		if found := edgeFindings(t, p, r.room.ID); len(found) > 0 {
+		if found := edgeFindings(t, p); len(found) > 0 {
 			t.Errorf("still %v", said(found))
 		}
 	})
 	t.Run("is there for each edge of two", func(t *testing.T) {
 		r := oneWall(t, 100)
 		r.room.Ceiling = in(96)
-		o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, 0))
+		o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, 0))
 		o.Height = plan.CentreAt(0)
 		r.opening(o)
 		p := r.plan()
-		found := edgeFindings(t, p, r.room.ID)
+		found := edgeFindings(t, p)
 		if len(found) != 2 {
 			t.Fatalf("%v", said(found))
 		}
@@ -384,16 +387,16 @@ func TestTheRemedyOfAnEdge(t *testing.T) {
 				t.Fatal(err)
 			}
 		}
-		if left := edgeFindings(t, p, r.room.ID); len(left) > 0 {
+		if left := edgeFindings(t, p); len(left) > 0 {
 			t.Errorf("still %v", said(left))
 		}
 	})
 	t.Run("is none where the box would meet another", func(t *testing.T) {
 		r := oneWall(t, 100)
 		r.room.Ceiling = in(96)
-		at := r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, 0))).ID
-		r.opening(NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(3))))
-		for _, f := range edgeFindings(t, r.plan(), r.room.ID) {
+		at := r.opening(part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, 0))).ID
+		r.opening(part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(3))))
+		for _, f := range edgeFindings(t, r.plan()) {
 			if f.Opening == at && len(f.Remedies) > 0 {
 				t.Errorf("%s: %s", f.Message, f.Remedies[0].Label)
 			}

@@ -15,7 +15,7 @@ import (
 func TestTakenApartHoldsWhatTheListedOneDid(t *testing.T) {
 	for _, listed := range part.All().Assemblies {
 		apart := TakenApart(plan.Assembly{Code: listed.Code, Barriers: []string{"metal"}})
-		b, ok, err := BuiltOf(apart)
+		b, ok, err := part.Resolve(apart)
 		if !ok || err != nil {
 			t.Errorf("%s: %+v: %v, %v", listed.Code, apart, ok, err)
 			continue
@@ -76,10 +76,10 @@ func TestDevicesAreThoseStatedElseTheKinds(t *testing.T) {
 }
 
 func TestAnotherKindIsAsItStartsOut(t *testing.T) {
-	o := NewOpening(unit.Metric, "duplex", plan.OnFace("snaaaaaaa", unit.Foot))
+	o := part.NewOpening(unit.Metric, "duplex", plan.OnFace("snaaaaaaa", unit.Foot))
 	o.ID = "opaaaaaaa"
-	fresh := NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling("rdenaaaaa", geom.Point{}))
-	if got := ToKind(&o, "ceiling-light"); got.ID != o.ID || got.Kind != "ceiling-light" || got.Gangs != fresh.Gangs || got.Assembly.Code != fresh.Assembly.Code {
+	fresh := part.NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling("rdenaaaaa", geom.Point{}))
+	if got := part.ToKind(&o, "ceiling-light"); got.ID != o.ID || got.Kind != "ceiling-light" || got.Gangs != fresh.Gangs || got.Assembly.Code != fresh.Assembly.Code {
 		t.Errorf("it becomes %+v, want what %+v has", got, fresh)
 	}
 }

@@ -1,12 +1,11 @@
 package fill
 
 import (
-	"fmt"
 	"slices"
 
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/unit"
 )
 
 // Checker keeps the findings of a plan current. It remembers what each scope showed
@@ -28,53 +27,6 @@ type seen struct {
 	waivers plan.Set[*plan.Waiver]
 }
 
-// amendedFrom is what figures were made from.
-type amendedFrom struct {
-	edition    string
-	units      unit.System
-	amendments plan.Set[*plan.Amendment]
-}
-
-// planScope is the scope of rules on the plan as a whole.
-const planScope plan.ID = "plan"
-
-// Result is the findings of one plan, by scope. It is immutable.
-type Result struct {
-	Figures *code.Figures
-	scopes  plan.Set[*scoped]
-}
-
-// scoped is the findings of one opening, room or plan.
-type scoped struct {
-	id       plan.ID
-	findings []Finding
-}
-
-// Key returns the ID of the scope.
-func (s *scoped) Key() plan.ID { return s.id }
-
-// FiguresOf returns the figures a plan is checked against: its edition with its local
-// amendments on top, in its units. The error says which part of the plan is at fault.
-func FiguresOf(p plan.Plan) (*code.Figures, error) {
-	edition := code.Latest().Edition
-	if p.Header != nil && p.Header.Edition != "" {
-		edition = p.Header.Edition
-	}
-	fig, err := code.Edition(edition)
-	if err != nil {
-		return nil, err
-	}
-	var changes []code.Amendment
-	for a := range p.Amendments.All() {
-		changes = append(changes, code.Amendment{Figure: a.Figure, Value: a.Value, Rule: a.Rule, Reason: a.Reason})
-	}
-	amended, err := fig.WithAmendments(changes)
-	if err != nil {
-		return nil, fmt.Errorf("the plan's local amendments: %w", err)
-	}
-	return amended.InUnits(p.Header.System()), nil
-}
-
 // Check judges a plan from nothing. It fails where its edition or amendments cannot
 // be read.
 func Check(ix *plan.Index) (Result, error) { return new(Checker).Update(ix) }
@@ -87,18 +39,15 @@ func (c *Checker) Update(ix *plan.Index) (Result, error) {
 	if err != nil {
 		return c.result, err
 	}
-	was := c.index
-	isCold := was == nil || fig != c.fig
+	was, isCold := c.index, c.index == nil || fig != c.fig
 	c.waived = c.waived.of(ix.Plan().Waivers)
-	if isCold {
-		c.all(ix, fig)
-	} else {
-		c.touched(ix)
-	}
 	c.index, c.fig, c.from = ix, fig, from
-	if isCold || planWideMayDiffer(was.Plan(), ix.Plan()) {
-		c.planWide(ix.Plan())
+	if isCold {
+		c.all()
+	} else {
+		c.touched(was)
 	}
+	c.wide(was)
 	c.result.Figures = fig
 	return c.result, nil
 }
@@ -106,44 +55,30 @@ func (c *Checker) Update(ix *plan.Index) (Result, error) {
 // Ran returns how many scopes the last Update judged.
 func (c *Checker) Ran() int { return c.ran }
 
-// figures returns the plan's figures, the same pointer as long as what they are made
-// from is the same.
-func (c *Checker) figures(p plan.Plan) (*code.Figures, amendedFrom, error) {
-	from := amendedFrom{amendments: p.Amendments}
-	if p.Header != nil {
-		from.edition, from.units = p.Header.Edition, p.Header.System()
-	}
-	if c.fig != nil && from == c.from {
-		return c.fig, from, nil
-	}
-	fig, err := FiguresOf(p)
-	return fig, from, err
-}
-
-// all judges every scope of a plan, on all cores.
-func (c *Checker) all(ix *plan.Index, fig *code.Figures) {
-	c.index, c.fig = ix, fig
-	ids := scopesOf(ix.Plan())
-	shown, found := make([]seen, len(ids)), make([]*scoped, len(ids))
-	eachOnAllCores(len(ids), func(i int) {
-		if parts, run := c.view(ix, ids[i]); run != nil {
-			shown[i], found[i] = seen{parts, ix.Plan().Waivers}, c.scoped(ids[i], run)
+// all judges every opening, side and room of the plan, on all cores.
+func (c *Checker) all() {
+	ids := judgedFirst(c.index.Plan())
+	shown, found := make([][]scope, len(ids)), make([][]*scoped, len(ids))
+	onAllCores(len(ids), func(i int) {
+		shown[i] = scopesAt(c.index, ids[i])
+		for _, s := range shown[i] {
+			if of := c.findings(s); len(of.findings) > 0 {
+				found[i] = append(found[i], of)
+			}
 		}
 	})
 	c.seen, c.result = make(map[plan.ID]seen, len(ids)), Result{}
-	scopes := make([]*scoped, 0, len(ids))
-	for i, s := range found {
-		if s != nil {
-			c.seen[ids[i]] = shown[i]
-			scopes = append(scopes, s)
+	for _, scopes := range shown {
+		for _, s := range scopes {
+			c.seen[s.id] = seen{s.parts, c.waived.from}
 		}
 	}
-	c.ran += len(scopes)
-	c.result.scopes, _ = plan.NewSet(scopes...) // IDs of a plan are unique
+	c.ran += len(c.seen)
+	c.result.scopes, _ = plan.NewSet(slices.Concat(found...)...) // IDs of a plan are unique
 }
 
-// scopesOf lists the scopes of a plan: its rooms and its openings.
-func scopesOf(p plan.Plan) (ids []plan.ID) {
+// judgedFirst lists what scopesAt is asked for: the rooms and openings of a plan.
+func judgedFirst(p plan.Plan) (ids []plan.ID) {
 	for _, l := range p.Levels {
 		for r := range l.Rooms.All() {
 			ids = append(ids, r.ID)
@@ -155,142 +90,99 @@ func scopesOf(p plan.Plan) (ids []plan.ID) {
 	return ids
 }
 
-func (c *Checker) touched(ix *plan.Index) {
-	rooms, openings := plan.Touched(c.index, ix)
-	for _, id := range slices.Concat(rooms, openings, c.waiverScopes(ix)) {
-		if s := c.judge(ix, id); s != nil {
-			c.result.scopes = c.result.scopes.With(s)
-		} else if _, still := c.seen[id]; !still {
-			c.result.scopes = c.result.scopes.Without(id)
+// touched judges again what an edit may have changed since another index.
+func (c *Checker) touched(was *plan.Index) {
+	rooms, openings := plan.Touched(was, c.index)
+	touched := slices.Concat(rooms, openings, c.waiverScopes(was))
+	for _, id := range touched {
+		c.forgetGone(was, id)
+	}
+	for _, id := range touched {
+		for _, s := range scopesAt(c.index, id) {
+			c.judge(s)
 		}
 	}
 }
 
-// waiverScopes returns the scopes whose waivers differ.
-func (c *Checker) waiverScopes(ix *plan.Index) (ids []plan.ID) {
-	for _, w := range c.index.Plan().Waivers.Diff(ix.Plan().Waivers) {
-		for _, noun := range []*plan.Waiver{w.Old, w.New} {
-			if noun == nil {
-				continue
-			}
-			ids = append(ids, noun.About)
-			if ref, ok := ix.Side(noun.About); ok {
-				ids = append(ids, ref.Room.ID)
+// forgetGone forgets an opening, or a room and its sides, where they are no longer in the
+// plan. A side may have gone to another room, which is touched as well.
+func (c *Checker) forgetGone(was *plan.Index, id plan.ID) {
+	if id.Kind() == plan.KindOpening {
+		if o, _ := c.index.Plan().Opening(id); o == nil {
+			c.forget(id)
+		}
+		return
+	}
+	room := was.RoomOf(id)
+	if room == nil || room == c.index.RoomOf(id) {
+		return
+	}
+	for _, s := range room.Sides {
+		if _, ok := c.index.Side(s.ID); !ok {
+			c.forget(s.ID)
+		}
+	}
+	if c.index.RoomOf(id) == nil {
+		c.forget(id)
+	}
+}
+
+// wide judges the levels and the plan as a whole where what their rules read differs.
+func (c *Checker) wide(was *plan.Index) {
+	if was != nil {
+		for _, l := range was.Plan().Levels {
+			if c.index.Plan().Level(l.ID) == nil {
+				c.forget(l.ID)
 			}
 		}
 	}
-	return ids
+	for _, l := range append(slices.Clone(c.index.Plan().Levels), nil) {
+		if s, any := wideScope(c.index, l); any {
+			c.judge(s)
+		}
+	}
 }
 
-// judge runs the rules of one scope. It returns nil where the scope shows what it
-// showed, or is gone.
-func (c *Checker) judge(ix *plan.Index, id plan.ID) *scoped {
-	parts, run := c.view(ix, id)
-	if run == nil {
-		delete(c.seen, id)
-		return nil
+// judge runs the rules of a scope unless it shows what it showed.
+func (c *Checker) judge(s scope) {
+	before, ok := c.seen[s.id]
+	if ok && before.waivers == c.waived.from && slices.Equal(before.parts, s.parts) {
+		return
 	}
-	waivers := ix.Plan().Waivers
-	before, ok := c.seen[id]
-	if ok && before.waivers == waivers && slices.Equal(before.parts, parts) {
-		return nil
-	}
-	c.seen[id] = seen{parts, waivers}
 	c.ran++
-	return c.scoped(id, run)
+	c.seen[s.id] = seen{s.parts, c.waived.from}
+	if found := c.findings(s); len(found.findings) > 0 {
+		c.result.scopes = c.result.scopes.With(found)
+	} else {
+		c.result.scopes = c.result.scopes.Without(s.id)
+	}
 }
 
-func (c *Checker) scoped(id plan.ID, run func(*Rule) []Finding) *scoped {
-	return &scoped{id, judged(run, c.waived, c.fig)}
+func (c *Checker) forget(id plan.ID) {
+	delete(c.seen, id)
+	c.result.scopes = c.result.scopes.Without(id)
 }
 
-// view returns what a scope shows and what runs a rule on it, or nil where the scope is
-// gone. The level is shown too: a noun may stand on another in a later plan.
-func (c *Checker) view(ix *plan.Index, id plan.ID) (parts []any, run func(*Rule) []Finding) {
-	switch id.Kind() {
-	case plan.KindRoom:
-		if v, ok := ix.RoomView(id); ok {
-			return append(v.Parts(), v.Level), func(r *Rule) []Finding { return onRoom(r, v, c.fig) }
-		}
-	case plan.KindOpening:
-		if v, ok := ix.OpeningView(id); ok {
-			return append(v.Parts(), v.Level), func(r *Rule) []Finding { return onOpening(r, v, c.fig) }
-		}
-	}
-	return nil, nil
-}
-
-func onRoom(r *Rule, v plan.RoomView, fig *code.Figures) []Finding {
-	if r.Room == nil {
-		return nil
-	}
-	found := r.Room(v, fig)
-	for i := range found {
-		found[i].Level = v.Level
-	}
-	return found
-}
-
-func onOpening(r *Rule, v plan.OpeningView, fig *code.Figures) []Finding {
-	if r.Opening == nil {
-		return nil
-	}
-	found := r.Opening(v, fig)
-	for i := range found {
-		f := &found[i]
-		f.Level, f.Opening, f.About = v.Level, v.Opening.ID, v.Opening.ID
-		if v.Room != nil {
-			f.Room = v.Room.ID
-		}
-	}
-	return found
-}
-
-// judged runs every rule that is not switched off and marks what is waived.
-func judged(run func(*Rule) []Finding, w waived, fig *code.Figures) (all []Finding) {
+// findings runs every rule that is not switched off and marks what is waived.
+func (c *Checker) findings(s scope) *scoped {
+	of := &scoped{id: s.id}
 	for _, r := range Rules {
-		if _, off := fig.Off(r.ID); off {
+		if _, off := c.fig.Off(r.ID); off {
 			continue
 		}
-		for _, f := range run(r) {
-			f.Rule = r.ID
-			if f.Section == "" {
-				f.Section = r.Section(fig)
-			}
-			f.Waived = w.by[waiverKey{f.Rule, f.About}]
-			all = append(all, f)
+		for _, f := range s.judge(r, c.fig) {
+			of.findings = append(of.findings, c.told(r, f))
 		}
 	}
-	return all
+	return of
 }
 
-// planWide runs the rules on the plan as a whole.
-func (c *Checker) planWide(p plan.Plan) {
-	run := func(r *Rule) []Finding {
-		if r.Plan == nil {
-			return nil
-		}
-		return r.Plan(p, c.fig)
+// told completes a finding by what its rule says, and marks it where it is waived.
+func (c *Checker) told(r *rule.Rule, f rule.Finding) rule.Finding {
+	f.Rule = r.ID
+	if f.Section == "" {
+		f.Section = r.Section(c.fig)
 	}
-	c.result.scopes = c.result.scopes.With(&scoped{planScope, judged(run, c.waived, c.fig)})
-}
-
-// planWideMayDiffer reports whether rules on the plan as a whole may find other things:
-// they read the decisions, and where the things are that these are about. An edit that
-// moves something about its own level differs in neither.
-func planWideMayDiffer(old, now plan.Plan) bool {
-	if old.Decisions != now.Decisions || old.Waivers != now.Waivers {
-		return true
-	}
-	if now.Decisions.Len() == 0 {
-		return false
-	}
-	c := plan.Diff(old, now)
-	return c.Order || len(c.Levels) > 0 || len(plan.Changed[*plan.Room](c)) > 0 ||
-		anyCameOrWent(plan.Changed[*plan.Opening](c)) || anyCameOrWent(plan.Changed[*plan.Break](c)) || anyCameOrWent(plan.Changed[*plan.Fixture](c))
-}
-
-func anyCameOrWent[T plan.Noun](changes []plan.OnLevel[T]) bool {
-	var none T
-	return slices.ContainsFunc(changes, func(c plan.OnLevel[T]) bool { return c.Old == none || c.New == none })
+	f.Waived = c.waived.by[waiverKey{f.Rule, f.About}]
+	return f
 }

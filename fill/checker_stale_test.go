@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
@@ -118,7 +119,7 @@ func TestFindingsFollowEveryEdit(t *testing.T) {
 
 	counter := plan.Fixture{ID: ids.New(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(living.Sides[1].ID, unit.Foot), Width: 3 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
 	w.do("a counter", plan.AddFixture{Fixture: counter})
-	plug := fill.NewOpening(unit.Imperial, "island", plan.Anchor{Host: counter.ID, Part: plan.PartFront, Along: unit.Foot})
+	plug := part.NewOpening(unit.Imperial, "island", plan.Anchor{Host: counter.ID, Part: plan.PartFront, Along: unit.Foot})
 	plug.ID = ids.New(plan.KindOpening)
 	w.do("a receptacle on it", plan.AddOpening{Opening: plug})
 	w.do("the counter goes to another room", plan.MoveFixture{ID: counter.ID, To: plan.OnFace(bedroom.Sides[1].ID, unit.Foot)})

@@ -5,8 +5,24 @@ import (
 	"iter"
 	"slices"
 
+	"studbay/fill/code"
 	"studbay/plan"
 )
+
+// Result is the findings of one plan, by scope. It is immutable.
+type Result struct {
+	Figures *code.Figures
+	scopes  plan.Set[*scoped]
+}
+
+// scoped is the findings of one opening, side, room, level or plan; at least one.
+type scoped struct {
+	id       plan.ID
+	findings []Finding
+}
+
+// Key returns the ID of the scope.
+func (s *scoped) Key() plan.ID { return s.id }
 
 // Each yields the findings scope by scope, in the order of IDs.
 func (r Result) Each() iter.Seq[Finding] {
@@ -27,7 +43,7 @@ func (r Result) All() []Finding {
 	all := slices.Collect(r.Each())
 	slices.SortStableFunc(all, func(a, b Finding) int {
 		return cmp.Or(
-			cmp.Compare(b.weight(), a.weight()),
+			cmp.Compare(b.Weight(), a.Weight()),
 			cmp.Compare(a.Room, b.Room),
 			cmp.Compare(a.About, b.About),
 			cmp.Compare(a.Rule, b.Rule),
@@ -36,19 +52,7 @@ func (r Result) All() []Finding {
 	return all
 }
 
-// weight orders findings: a waived one weighs least, an open one less than a fault.
-func (f Finding) weight() int {
-	w := 2*int(f.Severity) + 2
-	if f.IsOpen {
-		w--
-	}
-	if f.Waived != nil {
-		w = 0
-	}
-	return w
-}
-
-// Of returns the findings of one opening or room.
+// Of returns the findings of one opening, side, room or level by rules of that scope.
 func (r Result) Of(id plan.ID) []Finding {
 	if s, ok := r.scopes.Get(id); ok {
 		return s.findings

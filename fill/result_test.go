@@ -5,6 +5,10 @@ import (
 	"slices"
 	"testing"
 
+	"studbay/fill/boxes"
+	"studbay/fill/part"
+	"studbay/fill/spacing"
+	"studbay/fill/wall"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -71,7 +75,7 @@ func crowded(t *testing.T) *room {
 	r := oneWall(t, 200)
 	r.fixture(plan.FixtureCounter, 0, 100, 40)
 	for _, x := range []float64{150, 151} {
-		o := NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x)))
+		o := part.NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x)))
 		r.opening(o)
 	}
 	r.opening(plan.Opening{Kind: "switch", At: plan.OnFace(r.room.Sides[0].ID, in(190)), Height: plan.CentreAt(in(46))})
@@ -95,10 +99,10 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 		t.Errorf("%q, want %q", all, want)
 	}
 	first := r.checked(decisions, nil).All()
-	about := first[slices.IndexFunc(first, func(f Finding) bool { return f.Rule == boxPlace.ID })].About
-	waived := r.checked(decisions, []plan.Waiver{{Rule: boxPlace.ID, About: about, Reason: "one of them goes"}})
+	about := first[slices.IndexFunc(first, func(f Finding) bool { return f.Rule == wall.BoxPlace.ID })].About
+	waived := r.checked(decisions, []plan.Waiver{{Rule: wall.BoxPlace.ID, About: about, Reason: "one of them goes"}})
 	last := waived.All()[len(want)-1]
-	if last.Rule != boxPlace.ID || last.Waived == nil || last.Waived.Reason != "one of them goes" {
+	if last.Rule != wall.BoxPlace.ID || last.Waived == nil || last.Waived.Reason != "one of them goes" {
 		t.Errorf("the last is %+v", last)
 	}
 	if got, want := r.checked(decisions, nil).Tally(), (Tally{Stop: 2, Warn: 1, Note: 1, Open: 3}); got != want {
@@ -134,16 +138,18 @@ func TestWaivers(t *testing.T) {
 		waived int
 	}{
 		{"of a wall", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: wallReach.ID, About: r.room.Sides[0].ID, Reason: "x"}
+			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.room.Sides[0].ID, Reason: "x"}
 		}, 2},
 		{"of another wall", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: wallReach.ID, About: r.room.Sides[1].ID, Reason: "x"}
+			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.room.Sides[1].ID, Reason: "x"}
 		}, 0},
 		{"of another rule", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: boxFill.ID, About: r.room.Sides[0].ID, Reason: "x"}
+			return plan.Waiver{Rule: boxes.Fill.ID, About: r.room.Sides[0].ID, Reason: "x"}
 		}, 0},
-		{"of the room", func(r *room) plan.Waiver { return plan.Waiver{Rule: wallReach.ID, About: r.room.ID, Reason: "x"} }, 1},
-		{"of nothing", func(*room) plan.Waiver { return plan.Waiver{Rule: wallReach.ID, Reason: "x"} }, 0},
+		{"of the room", func(r *room) plan.Waiver {
+			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.room.ID, Reason: "x"}
+		}, 1},
+		{"of nothing", func(*room) plan.Waiver { return plan.Waiver{Rule: spacing.WallReach.ID, Reason: "x"} }, 0},
 	} {
 		r := crowded(t)
 		result := r.checked(nil, []plan.Waiver{tt.waiver(r)})
@@ -154,9 +160,9 @@ func TestWaivers(t *testing.T) {
 	// Of two for one finding the first by ID is told.
 	r := crowded(t)
 	about := r.room.Sides[0].ID
-	result := r.checked(nil, []plan.Waiver{{Rule: wallReach.ID, About: about, Reason: "first"}, {Rule: wallReach.ID, About: about, Reason: "second"}})
+	result := r.checked(nil, []plan.Waiver{{Rule: spacing.WallReach.ID, About: about, Reason: "first"}, {Rule: spacing.WallReach.ID, About: about, Reason: "second"}})
 	for _, f := range result.Of(r.room.ID) {
-		if f.About == about && f.Rule == wallReach.ID && (f.Waived == nil || f.Waived.Reason != "first") {
+		if f.About == about && f.Rule == spacing.WallReach.ID && (f.Waived == nil || f.Waived.Reason != "first") {
 			t.Errorf("%s is set aside by %+v", f.Message, f.Waived)
 		}
 	}

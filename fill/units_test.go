@@ -3,6 +3,7 @@ package fill
 import (
 	"testing"
 
+	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -31,7 +32,7 @@ func TestMetricPlansGetMetricSizes(t *testing.T) {
 		}
 		cured := p
 		for _, f := range result.Of(made.ID) {
-			if f.Rule == wallReach.ID {
+			if f.Rule == spacing.WallReach.ID {
 				if cured, err = f.Remedies[0].Edit.Apply(cured); err != nil {
 					t.Fatal(err)
 				}

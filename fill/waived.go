@@ -28,3 +28,45 @@ func (w waived) of(waivers plan.Set[*plan.Waiver]) waived {
 	}
 	return w
 }
+
+// waiverScopes returns the rooms and openings whose waivers differ since another index.
+// A level or the plan is always asked.
+func (c *Checker) waiverScopes(was *plan.Index) (ids []plan.ID) {
+	for _, w := range was.Plan().Waivers.Diff(c.index.Plan().Waivers) {
+		for _, noun := range []*plan.Waiver{w.Old, w.New} {
+			if noun != nil {
+				ids = append(ids, judgedWith(c.index, noun.About)...)
+			}
+		}
+	}
+	return ids
+}
+
+// judgedWith returns the room, or the opening and its room, that a thing is judged with.
+func judgedWith(ix *plan.Index, id plan.ID) (ids []plan.ID) {
+	var at plan.Anchor
+	switch id.Kind() {
+	case plan.KindRoom:
+		return []plan.ID{id}
+	case plan.KindSide:
+		at = plan.OnFace(id, 0)
+	case plan.KindBreak:
+		if b, _ := ix.Plan().Break(id); b != nil {
+			at = b.At
+		}
+	case plan.KindFixture:
+		if f, _ := ix.Plan().Fixture(id); f != nil {
+			at = f.At
+		}
+	case plan.KindOpening:
+		o, _ := ix.Plan().Opening(id)
+		if o == nil {
+			return nil
+		}
+		ids, at = append(ids, id), o.At
+	}
+	if place, ok := ix.Place(at); ok && place.Room != nil {
+		ids = append(ids, place.Room.ID)
+	}
+	return ids
+}

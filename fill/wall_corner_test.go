@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -121,7 +123,7 @@ func TestWallReachAtCornersAndFaces(t *testing.T) {
 		{"one on an island serves no wall", func(t *testing.T) *room {
 			r := oneWall(t, 60)
 			f := r.fixture(plan.FixtureIsland, 0, 10, 40)
-			r.opening(NewOpening(unit.Imperial, "duplex", plan.Anchor{Host: f.ID, Part: plan.PartFront, Along: in(20)}))
+			r.opening(part.NewOpening(unit.Imperial, "duplex", plan.Anchor{Host: f.ID, Part: plan.PartFront, Along: in(20)}))
 			return r
 		}, []string{`0:0"-60"`}, "210.52(A)(4) and (C): neither serves the other"},
 		{"one within an upper cabinet does not count", func(t *testing.T) *room {
@@ -136,7 +138,7 @@ func TestWallReachAtCornersAndFaces(t *testing.T) {
 		}, nil, "210.52: within cabinets"},
 		{"a switch beside a wholly switched receptacle does not make it count", func(t *testing.T) *room {
 			r := oneWall(t, 100)
-			o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+			o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 			o.Gangs = 2
 			o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 12, Switched: plan.WhollySwitched}, {Kind: "one-pole switch", Size: 12}}
 			r.opening(o)
@@ -144,7 +146,7 @@ func TestWallReachAtCornersAndFaces(t *testing.T) {
 		}, []string{`0:0"-100"`}, "210.52: it is the room's lighting outlet"},
 		{"one always on beside a wholly switched one counts", func(t *testing.T) *room {
 			r := oneWall(t, 100)
-			o := NewOpening(unit.Imperial, "quad", plan.OnFace(r.room.Sides[0].ID, in(50)))
+			o := part.NewOpening(unit.Imperial, "quad", plan.OnFace(r.room.Sides[0].ID, in(50)))
 			o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 12, Switched: plan.WhollySwitched}, {Kind: "duplex receptacle", Size: 12}}
 			r.opening(o)
 			return r
@@ -190,7 +192,7 @@ func TestSlantedWallsAreNotFoundShortByRounding(t *testing.T) {
 		}
 		r, _ = slanted(angle, 60)
 		at := plan.FrameOf(geom.Segment{B: r.room.Sides[1].Start}).Point(in(30), in(18))
-		r.opening(NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, at)))
+		r.opening(part.NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, at)))
 		if got := r.missed(); got != nil {
 			t.Fatalf("at %.3f rad: one 18 in off does not serve: %q", angle, got)
 		}
@@ -206,7 +208,7 @@ func TestADishwasherUnderACounter(t *testing.T) {
 	r.fixture(plan.FixtureCounter, 0, 20, 60)
 	r.fixture(plan.FixtureDishwasher, 0, 30, 24)
 	found := r.reach()
-	if len(found) != 1 || !found[0].IsOpen || found[0].Measured != LengthOf(in(60)) {
+	if len(found) != 1 || !found[0].IsOpen || found[0].Measured != rule.LengthOf(in(60)) {
 		t.Errorf("a counter of 60 in with a dishwasher below: %+v", found)
 	}
 }
@@ -219,7 +221,7 @@ func TestFindingsOfWallsSayWhatTheyAreOf(t *testing.T) {
 		t.Fatalf("%+v", found)
 	}
 	f := found[0]
-	if f.About != r.room.Sides[0].ID || f.Room != r.room.ID || f.Limit != LengthOf(in(72)) || f.Measured != LengthOf(in(228)) ||
+	if f.About != r.room.Sides[0].ID || f.Room != r.room.ID || f.Limit != rule.LengthOf(in(72)) || f.Measured != rule.LengthOf(in(228)) ||
 		f.Section != "NEC 2023 210.52(A)(1)" {
 		t.Errorf("%+v", f)
 	}

@@ -4,6 +4,9 @@ import (
 	"fmt"
 	"testing"
 
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -73,12 +76,12 @@ func (r *room) fixture(kind plan.FixtureKind, side int, along, width float64) *p
 }
 
 func (r *room) receptacle(side int, along float64) *plan.Opening {
-	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[side].ID, in(along)))
+	o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[side].ID, in(along)))
 	return r.opening(o)
 }
 
 func (r *room) inFloor(x, y float64) *plan.Opening {
-	return r.opening(NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, geom.Point{X: in(x), Y: in(y)})))
+	return r.opening(part.NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, geom.Point{X: in(x), Y: in(y)})))
 }
 
 func (r *room) opening(o plan.Opening) *plan.Opening {
@@ -106,7 +109,7 @@ func (r *room) missed() (out []string) {
 		}
 		text := ""
 		for _, s := range f.Stretches {
-			text += fmt.Sprintf("%d:%s-%s ", r.room.SideAt(s.Side), s.From.Inches(8), s.To.Inches(8))
+			text += fmt.Sprintf("%d:%s-%s ", r.room.SideAt(s.Host), s.From.Inches(8), s.To.Inches(8))
 		}
 		out = append(out, text[:len(text)-1])
 	}
@@ -120,7 +123,7 @@ func (r *room) reach() (found []Finding) {
 		r.t.Fatal(err)
 	}
 	for _, f := range result.Of(r.room.ID) {
-		if f.Rule == wallReach.ID {
+		if f.Rule == spacing.WallReach.ID {
 			found = append(found, f)
 		}
 	}
@@ -326,7 +329,7 @@ func betweenDoors(t *testing.T, apart float64) *room {
 
 func high(t *testing.T, height float64) *room {
 	r := oneWall(t, 100)
-	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+	o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 	o.Height = plan.CentreAt(in(height))
 	r.opening(o)
 	return r
@@ -334,7 +337,7 @@ func high(t *testing.T, height float64) *room {
 
 func switched(t *testing.T, how plan.Switching) *room {
 	r := oneWall(t, 100)
-	o := NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
+	o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50)))
 	o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 12, Switched: how}}
 	r.opening(o)
 	return r
@@ -351,7 +354,7 @@ func TestCountersAreLeftToTheirOwnRule(t *testing.T) {
 	r := oneWall(t, 100)
 	r.fixture(plan.FixtureCounter, 0, 20, 60)
 	found := r.reach()
-	if len(found) != 1 || !found[0].IsOpen || found[0].Severity != Note || found[0].Measured != LengthOf(in(60)) {
+	if len(found) != 1 || !found[0].IsOpen || found[0].Severity != Note || found[0].Measured != rule.LengthOf(in(60)) {
 		t.Errorf("a counter of 60 in between stubs of 20 in: %+v", found)
 	}
 }

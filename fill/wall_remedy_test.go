@@ -4,6 +4,9 @@ import (
 	"fmt"
 	"testing"
 
+	"studbay/fill/part"
+	"studbay/fill/spacing"
+	"studbay/fill/wall"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -21,10 +24,10 @@ func (r *room) cured() plan.Plan {
 		}
 		next, done := p, true
 		for _, f := range result.Of(r.room.ID) {
-			if f.Rule == boxPlace.ID {
+			if f.Rule == wall.BoxPlace.ID {
 				r.t.Errorf("%s", f.Message)
 			}
-			if f.Rule != wallReach.ID || f.IsOpen {
+			if f.Rule != spacing.WallReach.ID || f.IsOpen {
 				continue
 			}
 			done = false
@@ -80,13 +83,13 @@ func TestRemediesOfWallsApplyAndClear(t *testing.T) {
 		}},
 		{"a jack where the receptacle would go", func(t *testing.T) *room {
 			r := oneWall(t, 100)
-			r.opening(NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(50))))
+			r.opening(part.NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(50))))
 			return r
 		}},
 		{"jacks all along the wall leave the floor", func(t *testing.T) *room {
 			r := oneWall(t, 30)
 			for x := 4.0; x < 30; x += 3 {
-				r.opening(NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x))))
+				r.opening(part.NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x))))
 			}
 			return r
 		}},
@@ -114,7 +117,7 @@ func TestARemedyCanBeTakenTwice(t *testing.T) {
 		}
 		var edit plan.Edit
 		for _, f := range result.Of(r.room.ID) {
-			if f.Rule == wallReach.ID {
+			if f.Rule == spacing.WallReach.ID {
 				edit = f.Remedies[0].Edit
 			}
 		}
@@ -163,14 +166,30 @@ func TestAnAmendedReachOfNothing(t *testing.T) {
 	}
 }
 
+// added returns the opening that a remedy adds to a room without any.
+func (r *room) added(remedy Remedy) *plan.Opening {
+	r.t.Helper()
+	p, err := remedy.Edit.Apply(r.plan())
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	var only *plan.Opening
+	for _, o := range p.Openings() {
+		if only != nil {
+			r.t.Fatal("it adds more than one")
+		}
+		only = o
+	}
+	return only
+}
+
 // A remedy goes by the plan's own figures.
 func TestRemediesGoByAmendedFigures(t *testing.T) {
 	r := oneWall(t, 100)
 	r.room.Sides[0].Kind = plan.SideGlass
 	for _, f := range r.amended(map[string]string{"floor-receptacle-reach": "4"}) {
 		for _, remedy := range f.Remedies {
-			o := remedy.Edit.(addFresh).Opening
-			if o.At.At.Y > in(4) {
+			if o := r.added(remedy); o.At.At.Y > in(4) {
 				t.Errorf("offered %s off the wall, where 4 in is the most", o.At.At.Y)
 			}
 		}
@@ -178,8 +197,8 @@ func TestRemediesGoByAmendedFigures(t *testing.T) {
 	r = oneWall(t, 100)
 	for _, f := range r.amended(map[string]string{"receptacle-max-height": "12"}) {
 		for _, remedy := range f.Remedies {
-			if o := remedy.Edit.(addFresh).Opening; CentreHeight(&o, r.room) > in(12) {
-				t.Errorf("offered at %s, where 12 in is the highest", CentreHeight(&o, r.room))
+			if o := r.added(remedy); part.CentreHeight(o, r.room) > in(12) {
+				t.Errorf("offered at %s, where 12 in is the highest", part.CentreHeight(o, r.room))
 			}
 		}
 	}

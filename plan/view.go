@@ -41,6 +41,13 @@ type FixtureView struct {
 	OnIt      []FixtureView
 }
 
+// Foot returns the point of the plan at a distance along a face of the fixture, from that
+// face's left end as one sees it.
+func (v FixtureView) Foot(face Part, along unit.Length) geom.Point {
+	foot, _ := onFixture(v.Frame, v.Fixture, Anchor{Part: face, Along: along})
+	return foot
+}
+
 // OpeningView is an opening with all that a rule on openings may read.
 type OpeningView struct {
 	Level   ID
@@ -122,16 +129,7 @@ func (ix *Index) OpeningView(id ID) (v OpeningView, ok bool) {
 func (v RoomView) Parts() (parts []any) {
 	parts = append(parts, v.Room)
 	for _, s := range v.Sides {
-		for _, c := range s.Cuts {
-			parts = append(parts, c.Break)
-		}
-		for _, b := range s.Behind {
-			parts = append(parts, b.Room)
-		}
-		for _, o := range s.Openings {
-			parts = append(parts, o)
-		}
-		parts = fixtureParts(parts, s.Fixtures)
+		parts = s.appendTo(parts)
 	}
 	for _, o := range v.Ceiling {
 		parts = append(parts, o)
@@ -140,6 +138,22 @@ func (v RoomView) Parts() (parts []any) {
 		parts = append(parts, o)
 	}
 	return fixtureParts(parts, v.Standing)
+}
+
+// Parts returns the nouns that the view shows, the side itself first.
+func (v SideView) Parts() []any { return v.appendTo([]any{v.Side}) }
+
+func (v SideView) appendTo(parts []any) []any {
+	for _, c := range v.Cuts {
+		parts = append(parts, c.Break)
+	}
+	for _, b := range v.Behind {
+		parts = append(parts, b.Room)
+	}
+	for _, o := range v.Openings {
+		parts = append(parts, o)
+	}
+	return fixtureParts(parts, v.Fixtures)
 }
 
 func fixtureParts(parts []any, views []FixtureView) []any {

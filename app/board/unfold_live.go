@@ -4,8 +4,8 @@ import (
 	"slices"
 
 	"studbay/app/tool"
-	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
@@ -55,7 +55,7 @@ func (u *Unfold) liveShapes(d float64) []shape {
 // ghost draws the box of an opening that would be placed.
 func (u *Unfold) ghost(s *scribe, f unfold.Face, g *tool.Ghost) {
 	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
-	made := fill.NewOpening(u.pic.Index.Plan().Header.System(), g.Kind, g.At)
+	made := part.NewOpening(u.pic.Index.Plan().Header.System(), g.Kind, g.At)
 	front := frame.FrontOf(&made)
 	wide, high := max(7*s.density, u.medium.Length(front.Width)), max(11*s.density, u.medium.Length(front.Height))
 	wash := s.pic.Theme.Accent

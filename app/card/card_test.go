@@ -10,6 +10,7 @@ import (
 	_ "studbay/app/locale"
 	"studbay/app/look"
 	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -69,7 +70,7 @@ func newDesktop(t *testing.T) *desktop {
 	room := plan.NewRoom(den, "Den", plan.UseDen, geom.Polygon{{}, {X: w}, {X: w, Y: h}, {Y: h}},
 		[]plan.ID{north, "seaaaaaaa", "ssaaaaaaa", "swaaaaaaa"})
 	room.Ceiling = 8 * unit.Foot
-	opening := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 6*unit.Foot))
+	opening := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 6*unit.Foot))
 	opening.ID = plug
 	for _, e := range []plan.Edit{plan.AddRoom{Level: "vaaaaaaaa", Room: room}, plan.AddOpening{Opening: opening}} {
 		if err := d.history.Do(e); err != nil {

@@ -8,8 +8,8 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
-	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/plan"
 )
 
@@ -109,5 +109,5 @@ func writeContents(s subject[plan.Opening], text string) error {
 	if v, ok := s.Index.OpeningView(s.id); ok && len(v.Cables) > 0 {
 		return errors.New(s.say("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out."))
 	}
-	return s.try(plan.SetContents{ID: s.id, Contents: fill.StatedContents(items)})
+	return s.try(plan.SetContents{ID: s.id, Contents: boxes.StatedContents(items)})
 }

@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -26,7 +26,7 @@ func lit(t *testing.T) *desktop {
 		id   plan.ID
 		kind string
 	}{{theSwitch, "switch"}, {other, "three-way"}, {light, "wall-light"}} {
-		o := fill.NewOpening(unit.Imperial, e.kind, plan.OnFace(north, unit.Length(i+1)*3*unit.Foot))
+		o := part.NewOpening(unit.Imperial, e.kind, plan.OnFace(north, unit.Length(i+1)*3*unit.Foot))
 		o.ID = e.id
 		if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
 			t.Fatal(err)

@@ -7,19 +7,19 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
-	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
 )
 
 // contentsOf returns what is in the box and who told.
-func contentsOf(s subject[plan.Opening]) (box.Contents, fill.Source) {
+func contentsOf(s subject[plan.Opening]) (box.Contents, boxes.Source) {
 	v, ok := s.Index.OpeningView(s.id)
 	if !ok {
-		return nil, fill.NotKnown
+		return nil, boxes.NotKnown
 	}
-	return fill.ContentsOf(v)
+	return boxes.ContentsOf(v)
 }
 
 // boxRow is the choice of a listed assembly.
@@ -41,7 +41,7 @@ func boxRow(s subject[plan.Opening]) row {
 				},
 			})
 		}
-		if built, ok, err := fill.BuiltOf(now.Assembly); now.Assembly.Box != "" && ok && err == nil {
+		if built, ok, err := part.Resolve(now.Assembly); now.Assembly.Box != "" && ok && err == nil {
 			options = append(options, look.Option{Label: s.say("opening.box.by-hand", "by hand, {0}", built.Volume()), Now: true, Do: func() {}})
 		}
 		return options
@@ -56,11 +56,11 @@ func sourceRow(s subject[plan.Opening]) row {
 			return func() { s.do(plan.SetContents{ID: s.id, Contents: to}) }
 		}
 		options := []look.Option{
-			{Label: s.say("opening.source.stated", "Stated by you"), Now: source == fill.Stated, Do: set(fill.StatedContents(contents))},
-			{Label: s.say("opening.source.assumed", "Assumed by its kind"), Now: source == fill.Assumed, Do: set(nil)},
-			{Label: s.say("opening.source.unknown", "Not known"), Now: source == fill.NotKnown, Do: set(&plan.Contents{Source: plan.ContentsNotKnown})},
+			{Label: s.say("opening.source.stated", "Stated by you"), Now: source == boxes.Stated, Do: set(boxes.StatedContents(contents))},
+			{Label: s.say("opening.source.assumed", "Assumed by its kind"), Now: source == boxes.Assumed, Do: set(nil)},
+			{Label: s.say("opening.source.unknown", "Not known"), Now: source == boxes.NotKnown, Do: set(&plan.Contents{Source: plan.ContentsNotKnown})},
 		}
-		if source == fill.Drawn {
+		if source == boxes.Drawn {
 			options = append(options, look.Option{Label: s.say("opening.source.drawn", "The cables drawn"), Now: true, Do: func() {}})
 		}
 		return options
@@ -72,7 +72,7 @@ func kindRow(s subject[plan.Opening]) row {
 	return s.choice(s.say("opening.kind", "Kind"), s.now().Kind, func() (options []look.Option) {
 		now := s.now()
 		for _, k := range part.All().Kinds {
-			options = append(options, look.Option{Label: capital(s.Voice.Say(k.Text())), Now: k.ID == now.Kind, Do: func() { s.do(fill.ToKind(&now, k.ID)) }})
+			options = append(options, look.Option{Label: capital(s.Voice.Say(k.Text())), Now: k.ID == now.Kind, Do: func() { s.do(part.ToKind(&now, k.ID)) }})
 		}
 		return options
 	})
@@ -124,11 +124,11 @@ func inBox(s subject[plan.Opening]) row {
 }
 
 // worked returns the working of a box's fill, or says why there is none.
-func (c *Context) worked(o plan.Opening, contents box.Contents, source fill.Source) (r box.Result, why string) {
-	if source == fill.NotKnown {
+func (c *Context) worked(o plan.Opening, contents box.Contents, source boxes.Source) (r box.Result, why string) {
+	if source == boxes.NotKnown {
 		return r, c.say("opening.box.unknown", "Nothing is said of what is in it, so there is no verdict.")
 	}
-	built, chosen, err := fill.BuiltOf(o.Assembly)
+	built, chosen, err := part.Resolve(o.Assembly)
 	switch {
 	case err != nil:
 		return r, ErrorText(c.Voice, err)

@@ -3,7 +3,7 @@ package card
 import (
 	"testing"
 
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -12,7 +12,7 @@ import (
 // TestACeilingLightIsPlacedFromItsWalls in a room of 14 by 12 ft.
 func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
 	d := newDesktop(t)
-	o := fill.NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 5 * unit.Foot}))
+	o := part.NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 5 * unit.Foot}))
 	o.ID = light
 	if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)

@@ -7,10 +7,10 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
-	"studbay/fill"
 	"studbay/fill/box"
 	"studbay/fill/code"
 	"studbay/fill/frame"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -96,7 +96,7 @@ func TestABoxIsPutTogetherByHand(t *testing.T) {
 	c := For(d.context(), []plan.ID{plug})
 	volume := func() string {
 		c.Show(d.context())
-		built, ok, err := fill.BuiltOf(d.plug().Assembly)
+		built, ok, err := part.Resolve(d.plug().Assembly)
 		if err != nil || !ok {
 			t.Fatalf("%+v: %v", d.plug().Assembly, err)
 		}

@@ -8,8 +8,8 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/work"
-	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/fill/code"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -189,7 +189,7 @@ func TestCardsKeepToTheirColumn(t *testing.T) {
 	}
 	for _, e := range []plan.Edit{
 		plan.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN1"}},
-		plan.SetContents{ID: plug, Contents: fill.StatedContents(contents)},
+		plan.SetContents{ID: plug, Contents: boxes.StatedContents(contents)},
 		plan.Add{Thing: &plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
 	} {
 		if err := d.history.Do(e); err != nil {

@@ -21,7 +21,7 @@ var sidePage = page[plan.Side]{
 		return capital(s.say("side.length", "{0} face", s.Facing(x.ID))), s.say("side.second", "{0} · {1}", s.roomName(s.roomWith(x.ID)), x.Kind.Text())
 	},
 	found: func(f fill.Finding, id plan.ID) bool {
-		return f.About == id || len(f.Stretches) > 0 && f.Stretches[0].Side == id
+		return f.About == id || len(f.Stretches) > 0 && f.Stretches[0].Host == id
 	},
 	rows: []rowOf[plan.Side]{
 		func(s subject[plan.Side]) row { return s.faceLength(s.id) },

@@ -5,7 +5,7 @@ import (
 	"encoding/binary"
 	"fmt"
 
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -139,7 +139,7 @@ func (b *builder) stand(kind plan.FixtureKind, name string, at plan.Anchor, widt
 
 // opening adds an opening as its kind starts out, with what differs.
 func (b *builder) opening(kind string, at plan.Anchor, circuit plan.ID, more ...func(*plan.Opening)) plan.ID {
-	o := fill.NewOpening(b.p.Header.System(), kind, at)
+	o := part.NewOpening(b.p.Header.System(), kind, at)
 	o.ID, o.Circuit = b.id(plan.KindOpening), circuit
 	for _, m := range more {
 		m(&o)

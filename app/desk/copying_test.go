@@ -8,7 +8,7 @@ import (
 	"studbay/app/shell"
 	"studbay/app/tool"
 	"studbay/app/work"
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -20,7 +20,7 @@ func TestAnOpeningIsCopiedAndSetElsewhere(t *testing.T) {
 	b := newBench(t)
 	den := b.room(14*unit.Foot, 12*unit.Foot)
 	north := b.doc().Index().RoomOf(den).Sides[0].ID
-	o := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 4*unit.Foot))
+	o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 4*unit.Foot))
 	o.ID, o.Height, o.Status, o.Note = work.NewID(plan.KindOpening), plan.CentreAt(30*unit.Inch), plan.StatusExisting, "by the desk"
 	if err := b.editor.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)

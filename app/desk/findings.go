@@ -91,7 +91,7 @@ func (d *findings) Go(f fill.Finding) {
 func sidesOf(f fill.Finding) int {
 	sides := map[plan.ID]bool{}
 	for _, s := range f.Stretches {
-		sides[s.Side] = true
+		sides[s.Host] = true
 	}
 	return len(sides)
 }

@@ -4,7 +4,7 @@ import (
 	"testing"
 
 	"studbay/app/work"
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -25,7 +25,7 @@ func (b *bench) sent(yes string, texts ...string) {
 func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	b := newBench(t)
 	room := b.room(14*unit.Foot, 12*unit.Foot)
-	o := fill.NewOpening(unit.Imperial, "recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
+	o := part.NewOpening(unit.Imperial, "recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
 	o.ID = work.NewID(plan.KindOpening)
 	if err := b.editor.Do(plan.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)

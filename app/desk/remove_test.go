@@ -7,7 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/work"
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -17,7 +17,7 @@ import (
 func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	b := newBench(t)
 	id := b.room(12*unit.Foot, 10*unit.Foot)
-	made := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc().Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
+	made := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc().Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
 	made.ID = work.NewID(plan.KindOpening)
 	if err := b.editor.Do(plan.AddOpening{Opening: made}); err != nil {
 		t.Fatal(err)

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -66,7 +66,7 @@ func asUsual(c *plan.Cable, o *plan.Opening) {
 	if k == nil {
 		return
 	}
-	stated := fill.StatedContents(k.Wiring)
+	stated := boxes.StatedContents(k.Wiring)
 	if stated == nil {
 		return
 	}

@@ -1,7 +1,7 @@
 package tool
 
 import (
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -92,7 +92,7 @@ func (o *opening) Leave(t Window) {
 func like(t Window, kind string, at plan.Anchor) plan.Opening {
 	s := t.Sample()
 	if s == nil || s.Kind != kind {
-		return fill.NewOpening(t.System(), kind, at)
+		return part.NewOpening(t.System(), kind, at)
 	}
 	made := *s
 	made.ID, made.Tag, made.At = "", "", at

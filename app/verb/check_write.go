@@ -8,6 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -214,7 +215,7 @@ func (c *checked) putLooked(p *paragraphs) {
 	p.put("", words.New("check.not-looked", "Nothing else of the code was looked at; studbay check --rules tells what each rule leaves out."))
 }
 
-func ruleTitle(r *fill.Rule, fig *code.Figures) words.Text {
+func ruleTitle(r *rule.Rule, fig *code.Figures) words.Text {
 	if section := r.Section(fig); section != "" {
 		return words.New("check.rule", "{0} [{1}]", r.Title, section)
 	}

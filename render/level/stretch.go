@@ -41,7 +41,7 @@ func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
 // in the room.
 func (d *drawing) stretchLabel(f *fill.Finding) {
 	longest := d.longestShown(f.Stretches)
-	r := d.roomOfSide(longest.Side)
+	r := d.roomOf(longest)
 	if r == nil {
 		return
 	}
@@ -86,9 +86,10 @@ func (d *drawing) tryBeside(r *roomDrawing, run scene.Run, at, away scene.Point)
 	return box, r.Holds(box) && d.Obstacles.IsFree(d.Padded(box))
 }
 
-func (d *drawing) roomOfSide(side plan.ID) *roomDrawing {
-	if ref, ok := d.Index.Side(side); ok {
-		return d.in[ref.Room.ID]
+// roomOf returns the room that a stretch's face looks into.
+func (d *drawing) roomOf(s fill.Stretch) *roomDrawing {
+	if place, ok := d.Index.Place(plan.Anchor{Host: s.Host, Part: s.Part}); ok && place.Room != nil {
+		return d.in[place.Room.ID]
 	}
 	return nil
 }

@@ -205,7 +205,7 @@ func (c Cottage) found() []fill.Finding {
 	stretch := func(r *plan.Room, side int, from, to float64) fill.Stretch {
 		f := plan.FrameOf(r.Segment(side))
 		return fill.Stretch{
-			Side: r.Sides[side].ID, From: In(from), To: In(to),
+			Host: r.Sides[side].ID, Part: plan.PartFace, From: In(from), To: In(to),
 			Line: geom.Segment{A: f.Point(In(from), 0), B: f.Point(In(to), 0)},
 		}
 	}

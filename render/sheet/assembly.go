@@ -7,8 +7,9 @@ import (
 	"strconv"
 	"strings"
 
-	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -29,7 +30,7 @@ type built struct {
 type working struct {
 	key    string
 	tags   []string
-	source fill.Source
+	source boxes.Source
 	result box.Result
 	err    error
 }
@@ -87,7 +88,7 @@ func (b *book) builtIn() (all []*built) {
 		if o == nil || o.Status == plan.StatusRemove {
 			continue
 		}
-		made, chosen, err := fill.BuiltOf(o.Assembly)
+		made, chosen, err := part.Resolve(o.Assembly)
 		if !chosen || err != nil {
 			continue
 		}
@@ -106,17 +107,17 @@ func (b *book) builtIn() (all []*built) {
 }
 
 // work adds an opening to the working of what holds the same.
-func (b *book) work(a *built, o *plan.Opening, made fill.Built) {
+func (b *book) work(a *built, o *plan.Opening, made part.Resolved) {
 	view, _ := b.ix.OpeningView(o.ID)
-	contents, source := fill.ContentsOf(view)
-	if b.result.Figures == nil || source == fill.NotKnown && o.Contents == nil {
+	contents, source := boxes.ContentsOf(view)
+	if b.result.Figures == nil || source == boxes.NotKnown && o.Contents == nil {
 		return // nothing in it is counted
 	}
 	key := fmt.Sprint(source, contents, made.Volume())
 	i := slices.IndexFunc(a.workings, func(w working) bool { return w.key == key })
 	if i < 0 {
 		w := working{key: key, source: source}
-		if source != fill.NotKnown {
+		if source != boxes.NotKnown {
 			w.result, w.err = box.Fill(b.result.Figures, made.Space(), contents)
 		}
 		i, a.workings = len(a.workings), append(a.workings, w)
@@ -171,7 +172,7 @@ func (f *flow) working(w working) {
 	}
 	f.page.add(fine.right().at(f.right(), f.y-0.6, b.o.Voice.Say(w.source.Text())))
 	switch {
-	case w.source == fill.NotKnown:
+	case w.source == boxes.NotKnown:
 		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been looked into with the power off and proven off."))
 		return
 	case w.err != nil:

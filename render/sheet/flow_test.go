@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
@@ -23,7 +23,7 @@ func closets(t *testing.T, n int, side unit.Length) plan.Plan {
 		outline := geom.Box{Min: at, Max: geom.Point{X: at.X + side, Y: side}}.Corners()
 		room := plan.NewRoom(ids.New(plan.KindRoom), "Closet "+string(rune('A'+i)), plan.UseHall, outline, ids.Row(plan.KindSide, 4))
 		room.Ceiling = 8 * unit.Foot
-		o := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, side/2))
+		o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, side/2))
 		o.ID = ids.New(plan.KindOpening)
 		for _, e := range []plan.Edit{plan.AddRoom{Level: level, Room: room}, plan.AddOpening{Opening: o}} {
 			next, err := e.Apply(p)

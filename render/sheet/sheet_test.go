@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
@@ -342,7 +343,7 @@ func TestEachLevelHasItsPage(t *testing.T) {
 	outline := geom.Box{Max: geom.Point{X: 14 * unit.Foot, Y: 10 * unit.Foot}}.Corners()
 	room := plan.NewRoom(ids.New(plan.KindRoom), "Attic", plan.UseBedroom, outline, ids.Row(plan.KindSide, 4))
 	room.Ceiling, room.Prefix = 7*unit.Foot, "Z"
-	only := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, 5*unit.Foot))
+	only := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, 5*unit.Foot))
 	only.ID = ids.New(plan.KindOpening)
 	for _, e := range []plan.Edit{
 		plan.AddLevel{ID: upper, Title: "Upper floor", Elevation: 9 * unit.Foot},

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
@@ -27,7 +28,7 @@ func longRoom(t *testing.T, side unit.Length) plan.Plan {
 		p = named
 		for i := range room.Sides {
 			for at := 5 * unit.Foot; at < side; at += 5 * unit.Foot {
-				o := fill.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[i].ID, at))
+				o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[i].ID, at))
 				o.ID = ids.New(plan.KindOpening)
 				next, err := plan.AddOpening{Opening: o}.Apply(p)
 				if err != nil {

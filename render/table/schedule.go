@@ -9,6 +9,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -185,9 +186,9 @@ func AssemblyCode(a plan.Assembly) string {
 // measure works out place and fill.
 func (e *entry) measure(ix *plan.Index, result fill.Result) {
 	e.froms = Froms(ix, e.o)
-	contents, source := fill.ContentsOf(e.view)
+	contents, source := boxes.ContentsOf(e.view)
 	e.source = source.Text()
-	built, chosen, err := fill.BuiltOf(e.o.Assembly)
+	built, chosen, err := part.Resolve(e.o.Assembly)
 	if chosen && err == nil && built.Volume() > 0 {
 		e.volume = VolumeOf(built.Volume())
 	}
@@ -195,10 +196,10 @@ func (e *entry) measure(ix *plan.Index, result fill.Result) {
 	case e.o.Status == plan.StatusRemove:
 		e.source = words.Text{}
 		return
-	case source == fill.NotKnown && e.o.Contents == nil:
+	case source == boxes.NotKnown && e.o.Contents == nil:
 		e.source = words.New("source.not-counted", "not counted")
 		return
-	case source == fill.NotKnown || result.Figures == nil:
+	case source == boxes.NotKnown || result.Figures == nil:
 		return
 	}
 	lines, _, err := box.Need(result.Figures, contents)

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"encoding/csv"
 	"encoding/json"
+	"studbay/fill/boxes"
+	"studbay/fill/part"
 	"testing"
 
 	"studbay/fill"
@@ -28,7 +30,7 @@ func kitchen(t *testing.T) plan.Plan {
 	side := func(i int) plan.ID { return room.Sides[i].ID }
 	island := ids.New(plan.KindFixture)
 	add := func(kind string, at plan.Anchor, tag string) plan.Edit {
-		o := fill.NewOpening(unit.Imperial, kind, at)
+		o := part.NewOpening(unit.Imperial, kind, at)
 		o.ID, o.Tag = ids.New(plan.KindOpening), tag
 		return plan.AddOpening{Opening: o}
 	}
@@ -137,9 +139,9 @@ func TestEachOpeningHasOneRow(t *testing.T) {
 			if o.At.Part == plan.PartFace {
 				want["centre"] = LengthOf(frame.CentreHeight(o, v.Room))
 			}
-			contents, source := fill.ContentsOf(v)
+			contents, source := boxes.ContentsOf(v)
 			want["source"] = TextOf(source.Text().String())
-			if b, ok, err := fill.BuiltOf(o.Assembly); ok && err == nil && source != fill.NotKnown {
+			if b, ok, err := part.Resolve(o.Assembly); ok && err == nil && source != boxes.NotKnown {
 				fig, _ := fill.FiguresOf(p)
 				r, err := box.Fill(fig, b.Space(), contents)
 				if err != nil {

@@ -1,8 +1,7 @@
-package fill
+package rule
 
 import (
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -63,7 +62,7 @@ type Finding struct {
 	Message  words.Text // one sentence: what is wrong
 	Why      words.Text // one line: the working
 	Remedies []Remedy
-	// Stretches are the parts of faces, or lines on the floor, that the finding is of.
+	// Stretches are the parts of faces that the finding is of.
 	Stretches []Stretch
 	Label     words.Text   // what a drawing writes beside them; may be empty
 	IsOpen    bool         // an open decision or something not looked at, not a fault
@@ -77,12 +76,15 @@ type Remedy struct {
 	Price *unit.Money // change of the parts' cost, nil where not known
 }
 
-// Stretch is a part of a side along the floor line, in the plan and along the side.
-type Stretch struct {
-	Side     plan.ID
-	From, To unit.Length // from the side's left end
-	Line     geom.Segment
+// Weight orders findings, a heavier one first: a waived one weighs least, an open one less
+// than a fault of the same severity.
+func (f Finding) Weight() int {
+	w := 2*int(f.Severity) + 2
+	if f.IsOpen {
+		w--
+	}
+	if f.Waived != nil {
+		w = 0
+	}
+	return w
 }
-
-// Length returns how long the stretch is along its side.
-func (s Stretch) Length() unit.Length { return s.To - s.From }

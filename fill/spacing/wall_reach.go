@@ -1,15 +1,17 @@
-package fill
+package spacing
 
 import (
 	"slices"
 
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-var wallReach = Rule{
+// WallReach looks for wall that no receptacle is near enough to.
+var WallReach = rule.Rule{
 	ID:     "wall-reach",
 	Title:  words.New("rule.wall-reach.title", "Receptacle within reach along a wall"),
 	Figure: "wall-reach",
@@ -26,7 +28,7 @@ var wallUses = []plan.Use{
 	plan.UseBreakfast, plan.UseOffice,
 }
 
-func checkWallReach(v plan.RoomView, fig *code.Figures) (found []Finding) {
+func checkWallReach(v plan.RoomView, fig *code.Figures) (found []rule.Finding) {
 	if !slices.Contains(wallUses, v.Room.Use) {
 		return nil
 	}
@@ -47,34 +49,34 @@ func checkWallReach(v plan.RoomView, fig *code.Figures) (found []Finding) {
 }
 
 // missed is the finding of one gap.
-func missed(v plan.RoomView, r run, g gap, fig *code.Figures) Finding {
+func missed(v plan.RoomView, r run, g gap, fig *code.Figures) rule.Finding {
 	reach := fig.Spacing.WallReach
-	f := Finding{
-		Severity: Stop, Room: v.Room.ID, Limit: LengthOf(reach),
+	f := rule.Finding{
+		Severity: rule.Stop, Room: v.Room.ID, Limit: rule.LengthOf(reach),
 		Stretches: r.stretches(g.from, g.to),
 		Label:     words.New("stretch.missed", "{0} not served", g.to-g.from),
 		Remedies:  reachRemedies(v, r, g, fig),
 	}
-	f.About = f.Stretches[0].Side // a waiver is of one wall, not of the whole room
+	f.About = f.Stretches[0].Host // a waiver is of one wall, not of the whole room
 	f.Message = words.New("rule.wall-reach.missed", "{0} of wall in {1} is not served by a receptacle", g.to-g.from, v.Room.Name)
 	if g.farthest == 0 {
 		f.Why = words.New("rule.wall-reach.none", "This wall space is {0} long and has no receptacle that counts; each point needs one within {1} along the wall.", r.length, reach)
 		return f
 	}
-	f.Measured = LengthOf(g.farthest)
+	f.Measured = rule.LengthOf(g.farthest)
 	f.Why = words.New("rule.wall-reach.far", "Its farthest point is {0} along the wall from the nearest receptacle; the reach is {1}.", g.farthest, reach)
 	return f
 }
 
 // leftToCounters says which stretches this rule does not look at.
-func leftToCounters(v plan.RoomView, counters []Stretch, fig *code.Figures) Finding {
+func leftToCounters(v plan.RoomView, counters []rule.Stretch, fig *code.Figures) rule.Finding {
 	var sum unit.Length
 	for _, s := range counters {
 		sum += s.Length()
 	}
-	return Finding{
-		Severity: Note, IsOpen: true, Room: v.Room.ID, About: v.Room.ID, Stretches: counters,
-		Measured: LengthOf(sum),
+	return rule.Finding{
+		Severity: rule.Note, IsOpen: true, Room: v.Room.ID, About: v.Room.ID, Stretches: counters,
+		Measured: rule.LengthOf(sum),
 		Label:    words.New("stretch.left", "{0} not looked at", sum),
 		Message:  words.New("rule.wall-reach.counters", "{0} along counters in {1} was not looked at", sum, v.Room.Name),
 		Why:      words.New("rule.wall-reach.counters.why", "Counters have their own spacing rule, {0}, which is not checked yet.", fig.Section("counter-reach")),

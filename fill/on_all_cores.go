@@ -10,9 +10,9 @@ import (
 // nothing, few enough that no core waits long for another.
 const batch = 64
 
-// eachOnAllCores does something with each of n things, several at once, and returns when
+// onAllCores does something with each of n things, several at once, and returns when
 // all is done.
-func eachOnAllCores(n int, do func(i int)) {
+func onAllCores(n int, do func(i int)) {
 	var next atomic.Int64
 	var done sync.WaitGroup
 	for range min(runtime.GOMAXPROCS(0), (n+batch-1)/batch) {

@@ -1,9 +1,11 @@
-package fill
+package part
 
 import (
 	"errors"
 	"testing"
 
+	"studbay/fill/box"
+	"studbay/fill/code"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -16,7 +18,7 @@ func marked(in3 string) *unit.Volume {
 	return &v
 }
 
-func TestBuilt(t *testing.T) {
+func TestResolve(t *testing.T) {
 	ring := func(mark *unit.Volume) []plan.AssemblyPart {
 		return []plan.AssemblyPart{{Part: "ring4-1g-0.5", Marked: mark}}
 	}
@@ -39,18 +41,17 @@ func TestBuilt(t *testing.T) {
 		{"a cover adds nothing", plan.Assembly{Box: "sq4-2.125", Cover: "blank-4"}, "30.3", "314.16(A): a flat cover has no volume"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			b, ok, err := BuiltOf(tt.assembly)
+			b, ok, err := Resolve(tt.assembly)
 			if !ok || err != nil {
 				t.Fatalf("%v, %v", ok, err)
 			}
-			h := plan.Header{Edition: "2023"}
-			fig, err := FiguresOf(plan.Plan{Header: &h})
+			fig, err := code.Edition("2023")
 			if err != nil {
 				t.Fatal(err)
 			}
-			r, err := fillOf(fig, b)
-			if err != nil || r.String() != tt.volume {
-				t.Errorf("%s in³, want %s (%s), %v", r, tt.volume, tt.source, err)
+			r, err := box.Fill(fig, b.Space(), nil)
+			if err != nil || r.Volume.String() != tt.volume {
+				t.Errorf("%s in³, want %s (%s), %v", r.Volume, tt.volume, tt.source, err)
 			}
 		})
 	}
@@ -68,52 +69,13 @@ func TestAssembliesThatAreNotUnderstood(t *testing.T) {
 		{plan.Assembly{Box: "sq4-1.5", Barriers: []string{"wood"}}, `"wood" is no barrier: it is metal or nonmetallic`},
 		{plan.Assembly{Box: "oct4-1.5", Parts: []plan.AssemblyPart{{Part: "ext4-1.5"}}}, `Extension, 4 × 1-1/2 square does not go on Steel octagon or round, 4 × 1-1/2`},
 	} {
-		_, ok, err := BuiltOf(tt.assembly)
+		_, ok, err := Resolve(tt.assembly)
 		var unresolved *UnresolvedError
 		if ok || !errors.As(err, &unresolved) || err.Error() != tt.want {
 			t.Errorf("%+v: %v, %v; want %s", tt.assembly, ok, err, tt.want)
 		}
 	}
-	if _, ok, err := BuiltOf(plan.Assembly{}); ok || err != nil {
+	if _, ok, err := Resolve(plan.Assembly{}); ok || err != nil {
 		t.Errorf("none chosen: %v, %v", ok, err)
-	}
-}
-
-func TestBoxSizes(t *testing.T) {
-	for _, tt := range []struct {
-		name          string
-		o             plan.Opening
-		width, height unit.Length
-	}{
-		{"as the catalogue says", plan.Opening{Assembly: plan.Assembly{Box: "sq4-1.5"}}, in(4), in(4)},
-		{"of a listed assembly", plan.Opening{Assembly: plan.Assembly{Code: "SQ1"}}, in(4), in(4)},
-		{"none chosen", plan.Opening{Gangs: 1}, oneGangWidth, in(3.75)},
-		{"none chosen, three gangs", plan.Opening{Gangs: 3}, oneGangWidth + 2*gangStep, in(3.75)},
-		{"a round one", plan.Opening{Gangs: 0}, oneGangWidth, in(3.75)},
-		{"a box nobody knows", plan.Opening{Gangs: 2, Assembly: plan.Assembly{Box: "tin"}}, oneGangWidth + gangStep, in(3.75)},
-	} {
-		if w, h := BoxSize(&tt.o); w != tt.width || h != tt.height {
-			t.Errorf("%s: %s × %s, want %s × %s", tt.name, w, h, tt.width, tt.height)
-		}
-	}
-}
-
-// The height is told to a line of the box, from a floor; what is measured is the centre
-// above the finished floor.
-func TestCentreHeights(t *testing.T) {
-	room := &plan.Room{Floor: []plan.Layer{{Thickness: in(0.75)}}}
-	o := plan.Opening{Assembly: plan.Assembly{Box: "sq4-1.5"}} // 4 in high
-	for _, tt := range []struct {
-		height plan.Height
-		want   unit.Length
-	}{
-		{plan.Height{Value: in(16), To: plan.BoxCentre, From: plan.FinishedFloor}, in(16)},
-		{plan.Height{Value: in(16), To: plan.BoxBottom, From: plan.FinishedFloor}, in(18)},
-		{plan.Height{Value: in(16), To: plan.BoxTop, From: plan.Subfloor}, in(13.25)},
-	} {
-		o.Height = tt.height
-		if got := CentreHeight(&o, room); got != tt.want {
-			t.Errorf("%+v: %s, want %s", tt.height, got, tt.want)
-		}
 	}
 }

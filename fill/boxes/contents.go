@@ -1,4 +1,4 @@
-package fill
+package boxes
 
 import (
 	"slices"
@@ -39,7 +39,7 @@ func (s Source) Text() words.Text {
 // devices and what is not cable come from the opening or its kind, and internal clamps
 // from the box. Callers must not write to what they get.
 func ContentsOf(v plan.OpeningView) (box.Contents, Source) {
-	b, ok, err := BuiltOf(v.Opening.Assembly)
+	b, ok, err := part.Resolve(v.Opening.Assembly)
 	return contentsIn(v, ok && err == nil && b.Box.Clamps)
 }
 

@@ -1,4 +1,4 @@
-package fill
+package boxes
 
 import (
 	"errors"
@@ -6,12 +6,14 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/code"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-var boxFill = Rule{
+// Fill compares what is in a box with its volume.
+var Fill = rule.Rule{
 	ID:      "box-fill",
 	Title:   words.New("rule.box-fill.title", "Box fill"),
 	Figure:  "conductor",
@@ -19,68 +21,68 @@ var boxFill = Rule{
 	Opening: checkBoxFill,
 }
 
-func checkBoxFill(v plan.OpeningView, fig *code.Figures) []Finding {
+func checkBoxFill(v plan.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
 	if o.Status == plan.StatusRemove {
 		return nil
 	}
-	b, chosen, err := BuiltOf(o.Assembly)
+	b, chosen, err := part.Resolve(o.Assembly)
 	contents, source := contentsIn(v, chosen && b.Box.Clamps)
 	kind := part.All().Kind(o.Kind)
 	switch {
 	case source == NotKnown && o.Contents != nil:
-		return []Finding{notKnown(o, words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then."))}
+		return []rule.Finding{notKnown(o, words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then."))}
 	case source == NotKnown && kind == nil:
-		return []Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which the catalogue has not; draw its cables or state what is there.", o.Kind))}
+		return []rule.Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which the catalogue has not; draw its cables or state what is there.", o.Kind))}
 	case source == NotKnown:
 		return nil // nothing that 314.16 counts: low voltage, or a box of the luminaire's own
 	case err != nil:
-		return []Finding{unreadable(o, whyUnresolved(err))}
+		return []rule.Finding{unreadable(o, whyUnresolved(err))}
 	case !chosen && kind != nil && kind.Assembly == nil:
 		return nil // it comes with a box of its own
 	case !chosen:
-		return []Finding{{
-			Severity: Note, IsOpen: true,
+		return []rule.Finding{{
+			Severity: rule.Note, IsOpen: true,
 			Message: words.New("rule.box-fill.no-box", "{0}: no box is chosen", o.Tag),
 			Why:     words.New("rule.box-fill.no-box.why", "Choose what is built into the wall; then its fill is checked."),
 		}}
 	}
 	result, err := box.Fill(fig, b.Space(), contents)
 	if err != nil {
-		return []Finding{uncounted(o, err)}
+		return []rule.Finding{uncounted(o, err)}
 	}
 	if result.Fits {
 		return nil
 	}
-	return []Finding{overFull(v, fig, b, contents, source, result)}
+	return []rule.Finding{overFull(v, fig, b, contents, source, result)}
 }
 
-func notKnown(o *plan.Opening, why words.Text) Finding {
-	return Finding{
-		Severity: Note, IsOpen: true,
+func notKnown(o *plan.Opening, why words.Text) rule.Finding {
+	return rule.Finding{
+		Severity: rule.Note, IsOpen: true,
 		Message: words.New("rule.box-fill.not-known", "{0}: what is in the box is not known", o.Tag),
 		Why:     why,
 	}
 }
 
 func whyUnresolved(err error) words.Text {
-	var unresolved *UnresolvedError
+	var unresolved *part.UnresolvedError
 	if errors.As(err, &unresolved) {
 		return unresolved.Why
 	}
 	return words.New("plain", "{0}", err.Error())
 }
 
-func unreadable(o *plan.Opening, why words.Text) Finding {
-	return Finding{
-		Severity: Warn,
+func unreadable(o *plan.Opening, why words.Text) rule.Finding {
+	return rule.Finding{
+		Severity: rule.Warn,
 		Message:  words.New("rule.box-fill.unreadable", "{0}: the fill of its box was not worked out", o.Tag),
 		Why:      why,
 	}
 }
 
 // uncounted says why the arithmetic has no answer.
-func uncounted(o *plan.Opening, err error) Finding {
+func uncounted(o *plan.Opening, err error) rule.Finding {
 	var size *box.SizeError
 	switch {
 	case errors.Is(err, box.ErrNoVolume):
@@ -91,10 +93,10 @@ func uncounted(o *plan.Opening, err error) Finding {
 	return unreadable(o, words.New("plain", "{0}", err.Error()))
 }
 
-func overFull(v plan.OpeningView, fig *code.Figures, b Built, c box.Contents, s Source, r box.Result) Finding {
-	return Finding{
-		Severity: Stop,
-		Measured: VolumeOf(r.Required), Limit: VolumeOf(r.Volume),
+func overFull(v plan.OpeningView, fig *code.Figures, b part.Resolved, c box.Contents, s Source, r box.Result) rule.Finding {
+	return rule.Finding{
+		Severity: rule.Stop,
+		Measured: rule.VolumeOf(r.Required), Limit: rule.VolumeOf(r.Volume),
 		Message:  words.New("rule.box-fill.over", "{0}: the box is too small by {1}", v.Opening.Tag, -r.Spare),
 		Why:      words.New("rule.box-fill.over.why", "What enters it ({0}) needs {1}; the box holds {2}.", s.Text(), r.Required, r.Volume),
 		Remedies: roomier(v.Opening, fig, b, c, r.Required),
@@ -105,7 +107,7 @@ func overFull(v plan.OpeningView, fig *code.Figures, b Built, c box.Contents, s 
 const mostOffers = 3
 
 // roomier offers assemblies that the contents fit in, with what they cost more.
-func roomier(o *plan.Opening, fig *code.Figures, b Built, c box.Contents, need unit.Volume) (offers []Remedy) {
+func roomier(o *plan.Opening, fig *code.Figures, b part.Resolved, c box.Contents, need unit.Volume) (offers []rule.Remedy) {
 	for _, a := range part.All().Roomier(b.Assembly, need) {
 		if len(offers) == mostOffers {
 			break
@@ -113,7 +115,7 @@ func roomier(o *plan.Opening, fig *code.Figures, b Built, c box.Contents, need u
 		if a.IsBlank() && c.Yokes() > 0 || !fitsIn(a, b, fig, c) {
 			continue
 		}
-		offers = append(offers, Remedy{
+		offers = append(offers, rule.Remedy{
 			Label: words.New("rule.box-fill.remedy", "Take “{0}”: {1}", a.Text(), a.Volume()),
 			Edit:  plan.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
 			Price: dearer(a, b.Assembly),
@@ -134,7 +136,7 @@ func dearer(a, than *part.Assembly) *unit.Money {
 
 // fitsIn reports whether the contents fit another assembly, with its own clamps and
 // the barriers there are.
-func fitsIn(a *part.Assembly, was Built, fig *code.Figures, c box.Contents) bool {
+func fitsIn(a *part.Assembly, was part.Resolved, fig *code.Figures, c box.Contents) bool {
 	var other box.Contents
 	for _, i := range c {
 		if i.What != box.Clamps || !was.Box.Clamps {
@@ -144,6 +146,6 @@ func fitsIn(a *part.Assembly, was Built, fig *code.Figures, c box.Contents) bool
 	if a.Box.Clamps {
 		other = append(other, box.Item{What: box.Clamps})
 	}
-	r, err := box.Fill(fig, Built{Assembly: a, Barriers: was.Barriers}.Space(), other)
+	r, err := box.Fill(fig, part.Resolved{Assembly: a, Barriers: was.Barriers}.Space(), other)
 	return err == nil && r.Fits
 }

@@ -1,50 +1,49 @@
-package fill
+package wall
 
 import (
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-var partitionDepth = Rule{
+// PartitionDepth looks for framing drawn otherwise than it is stated.
+var PartitionDepth = rule.Rule{
 	ID:    "partition-depth",
 	Title: words.New("rule.partition-depth.title", "Framing depth between two rooms"),
 	Doc:   words.New("rule.partition-depth.doc", `Between two rooms the framing is as deep as the gap between their faces less both finishes. A depth stated on a side that differs by more than 1/8 in (common practice: lumber and board vary by that much), or finishes that leave no framing at all, are told, since boxes are chosen for the depth there is. Railings, open sides and outside walls with nothing drawn behind are not looked at.`),
-	Room:  checkPartitionDepth,
+	Side:  checkPartitionDepth,
 }
 
 // depthTolerance is how far stated and drawn framing may differ (common practice).
 const depthTolerance = unit.Inch / 8
 
-func checkPartitionDepth(v plan.RoomView, _ *code.Figures) (found []Finding) {
-	for _, s := range v.Sides {
-		if s.Side.Kind != plan.SideWall {
-			continue
-		}
-		for _, b := range s.Behind {
-			if f, ok := depthMismatch(v, s, b); ok {
-				found = append(found, f)
-				break // one a side is enough to make a person look
-			}
+func checkPartitionDepth(v rule.SideView, _ *code.Figures) []rule.Finding {
+	if v.Side.Kind != plan.SideWall {
+		return nil
+	}
+	for _, b := range v.Behind {
+		if f, ok := depthMismatch(v, b); ok {
+			return []rule.Finding{f} // one a side is enough to make a person look
 		}
 	}
-	return found
+	return nil
 }
 
-func depthMismatch(v plan.RoomView, s plan.SideView, b plan.Backing) (Finding, bool) {
+func depthMismatch(v rule.SideView, b plan.Backing) (rule.Finding, bool) {
 	if b.Side.Kind != plan.SideWall {
-		return Finding{}, false
+		return rule.Finding{}, false
 	}
-	drawn := b.Gap - plan.Thickness(s.Side.Finish) - plan.Thickness(b.Side.Finish)
-	stated := s.Side.Studs.Depth
-	f := Finding{
-		Severity: Note, Room: v.Room.ID, About: s.Side.ID,
-		Measured: LengthOf(drawn), Limit: LengthOf(stated),
-		Stretches: []Stretch{stretchOn(&s, b.From, b.To)},
+	drawn := b.Gap - plan.Thickness(v.Side.Finish) - plan.Thickness(b.Side.Finish)
+	stated := v.Side.Studs.Depth
+	f := rule.Finding{
+		Severity: rule.Note,
+		Measured: rule.LengthOf(drawn), Limit: rule.LengthOf(stated),
+		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, b.From, b.To)},
 	}
 	if drawn <= 0 {
-		f.Severity, f.Limit = Warn, Quantity{}
+		f.Severity, f.Limit = rule.Warn, rule.Quantity{}
 		f.Message = words.New("rule.partition-depth.none", "No framing is left between {0} and {1}", v.Room.Name, b.Room.Name)
 		if b.Room == v.Room {
 			f.Message = words.New("rule.partition-depth.none-within", "No framing is left in a wall within {0}", v.Room.Name)
@@ -53,7 +52,7 @@ func depthMismatch(v plan.RoomView, s plan.SideView, b plan.Backing) (Finding, b
 		return f, true
 	}
 	if stated == 0 || (drawn-stated).Abs() <= depthTolerance {
-		return Finding{}, false
+		return rule.Finding{}, false
 	}
 	f.Message = words.New("rule.partition-depth.differs", "The wall between {0} and {1} is drawn {2} deep but stated as {3}", v.Room.Name, b.Room.Name, drawn, stated)
 	if b.Room == v.Room {

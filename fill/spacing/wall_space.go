@@ -1,9 +1,9 @@
-package fill
+package spacing
 
 import (
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -35,14 +35,14 @@ type run struct {
 
 // wallSpaces returns the wall spaces of a room, however short, and the stretches
 // along counters, which are another rule's.
-func wallSpaces(v plan.RoomView, fig *code.Figures) (runs []run, counters []Stretch) {
+func wallSpaces(v plan.RoomView, fig *code.Figures) (runs []run, counters []rule.Stretch) {
 	var all [][]stretch
 	for i := range v.Sides {
 		s := floorLine(&v, i, fig)
 		all = append(all, s)
 		for _, part := range s {
 			if part.looks == isCounter {
-				counters = append(counters, stretchOn(&v.Sides[i], part.from, part.to))
+				counters = append(counters, rule.OnSide(&v.Sides[i], part.from, part.to))
 			}
 		}
 	}
@@ -102,7 +102,7 @@ func (r *run) add(p piece) {
 
 // stretches returns the parts of sides between two places along the run. On a closed
 // run To may lie past the end.
-func (r run) stretches(from, to unit.Length) (out []Stretch) {
+func (r run) stretches(from, to unit.Length) (out []rule.Stretch) {
 	for _, turn := range []unit.Length{0, r.length} {
 		if turn > 0 && !r.isClosed {
 			break
@@ -111,7 +111,7 @@ func (r run) stretches(from, to unit.Length) (out []Stretch) {
 			lo := max(from-turn, p.start)
 			hi := min(to-turn, p.start+p.length())
 			if lo < hi {
-				out = append(out, stretchOn(p.side, p.from+lo-p.start, p.from+hi-p.start))
+				out = append(out, rule.OnSide(p.side, p.from+lo-p.start, p.from+hi-p.start))
 			}
 		}
 	}
@@ -130,9 +130,4 @@ func (r run) at(place unit.Length) (piece, unit.Length) {
 	}
 	last := r.pieces[len(r.pieces)-1]
 	return last, last.to
-}
-
-func stretchOn(s *plan.SideView, from, to unit.Length) Stretch {
-	line := geom.Segment{A: s.Frame.Point(from, 0), B: s.Frame.Point(to, 0)}
-	return Stretch{Side: s.Side.ID, From: from, To: to, Line: line}
 }

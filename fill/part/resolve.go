@@ -1,17 +1,15 @@
-package fill
+package part
 
 import (
 	"studbay/fill/box"
-	"studbay/fill/part"
 	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-// Built is an opening's assembly resolved against the catalogue: the recipe with the
+// Resolved is an opening's assembly resolved against the catalogue: the recipe with the
 // marks the user read off the things, and the barriers.
-type Built struct {
-	*part.Assembly
+type Resolved struct {
+	*Assembly
 	// Code is the listed assembly's, or empty for one put together by hand.
 	Code     string
 	Barriers []box.Barrier
@@ -24,11 +22,11 @@ func (e *UnresolvedError) Error() string { return e.Why.String() }
 
 func unresolved(why words.Text) error { return &UnresolvedError{why} }
 
-// BuiltOf resolves an assembly. It reports false where none is chosen, and fails with
+// Resolve resolves an assembly. It reports false where none is chosen, and fails with
 // an *UnresolvedError where it names a box or part that the catalogue has not, or one
 // that does not fit.
-func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
-	all := part.All()
+func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
+	all := All()
 	switch {
 	case a.Box != "":
 		b.Assembly, err = byHand(all, a)
@@ -38,15 +36,15 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 			err = unresolved(words.New("built.no-code", "assembly \"{0}\" is not in the catalogue", a.Code))
 		}
 	default:
-		return Built{}, false, nil
+		return Resolved{}, false, nil
 	}
 	if err != nil {
-		return Built{}, false, err
+		return Resolved{}, false, err
 	}
 	for _, text := range a.Barriers {
 		barrier, err := box.ParseBarrier(text)
 		if err != nil {
-			return Built{}, false, unresolved(words.New("built.no-barrier", "\"{0}\" is no barrier: it is metal or nonmetallic", text))
+			return Resolved{}, false, unresolved(words.New("built.no-barrier", "\"{0}\" is no barrier: it is metal or nonmetallic", text))
 		}
 		b.Barriers = append(b.Barriers, barrier)
 	}
@@ -55,15 +53,15 @@ func BuiltOf(a plan.Assembly) (b Built, ok bool, err error) {
 
 // byHand puts a recipe together from the parts that an assembly names. What does not go
 // on the box is refused: its volume would be counted for a box it cannot be part of.
-func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
+func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 	found := all.Box(a.Box)
 	if found == nil {
 		return nil, unresolved(words.New("built.no-box", "box \"{0}\" is not in the catalogue", a.Box))
 	}
-	recipe := &part.Assembly{Code: a.Code, Name: found.Name, Box: found}
+	recipe := &Assembly{Code: a.Code, Name: found.Name, Box: found}
 	if a.Marked != nil {
 		marked := *found
-		marked.Volume, marked.Basis = *a.Marked, part.ByMark
+		marked.Volume, marked.Basis = *a.Marked, ByMark
 		recipe.Box = &marked
 	}
 	for _, p := range a.Parts {
@@ -74,7 +72,7 @@ func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 		if !add.FitsOn(found.Shape) {
 			return nil, unresolved(words.New("built.no-fit", "{0} does not go on {1}", add.Text(), found.Text()))
 		}
-		added := part.Added{Add: add}
+		added := Added{Add: add}
 		if p.Marked != nil {
 			added.Marked = *p.Marked
 		}
@@ -89,48 +87,8 @@ func byHand(all *part.Catalogue, a plan.Assembly) (*part.Assembly, error) {
 }
 
 // Space returns the assembly as box fill reads it.
-func (b Built) Space() box.Space {
+func (b Resolved) Space() box.Space {
 	s := b.Assembly.Space()
 	s.Barriers = b.Barriers
 	return s
-}
-
-// BoxSize returns the outer width and height of an opening's box as one looks at it,
-// those of a usual nail-on box where it is not known (common practice).
-func BoxSize(o *plan.Opening) (width, height unit.Length) {
-	if b := boxOf(o.Assembly); b != nil && b.Width != 0 {
-		return b.Width, b.Height
-	}
-	gangs := unit.Length(max(o.Gangs, 1))
-	return oneGangWidth + (gangs-1)*gangStep, nailOnHeight
-}
-
-// boxOf returns the box of an assembly, or nil.
-func boxOf(a plan.Assembly) *part.Box {
-	if a.Box != "" {
-		return part.All().Box(a.Box)
-	}
-	if listed := part.All().Assembly(a.Code); listed != nil {
-		return listed.Box
-	}
-	return nil
-}
-
-// The outside of a usual nail-on box and the step from one device to the next
-// (common practice; the step is that of standard plates).
-const (
-	oneGangWidth = 2*unit.Inch + 5*unit.Inch/16
-	nailOnHeight = 3*unit.Inch + 3*unit.Inch/4
-	gangStep     = unit.Inch + 13*unit.Inch/16
-)
-
-// CentreHeight returns the height of an opening's centre above the finished floor of
-// its room.
-func CentreHeight(o *plan.Opening, room *plan.Room) unit.Length {
-	_, height := BoxSize(o)
-	var floor unit.Length
-	if room != nil {
-		floor = room.FloorThickness()
-	}
-	return o.Height.Centre(height, floor)
 }

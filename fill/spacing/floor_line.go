@@ -1,4 +1,4 @@
-package fill
+package spacing
 
 import (
 	"studbay/fill/code"

@@ -1,4 +1,4 @@
-package fill
+package spacing
 
 import (
 	"crypto/sha256"
@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill/code"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -19,10 +20,10 @@ const mostAdded = 64
 // reachRemedies offers the fewest receptacles that would serve a gap: in the wall
 // where a box can be set there, with one more if that keeps them out of the floor, else
 // in the floor. It offers nothing where one of them has no place.
-func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []Remedy {
+func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []rule.Remedy {
 	span := 2 * fig.Spacing.WallReach
 	least := (g.to - g.from + span - 1) / span
-	var first []Remedy
+	var first []rule.Remedy
 	for n := least; n <= min(least+1, mostAdded); n++ {
 		offer, inFloor := reachWith(v, r, g, fig, n)
 		if offer != nil && inFloor == 0 {
@@ -37,7 +38,7 @@ func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []Remedy {
 
 // reachWith offers so many receptacles along a gap, evenly, and says how many of them are
 // in the floor.
-func reachWith(v plan.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (offer []Remedy, inFloor int) {
+func reachWith(v plan.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (offer []rule.Remedy, inFloor int) {
 	each := (g.to - g.from) / n
 	var edits []plan.Edit
 	ids := newIDs(v, r, g.from)
@@ -54,7 +55,7 @@ func reachWith(v plan.RoomView, r run, g gap, fig *code.Figures, n unit.Length) 
 		}
 	}
 	label := reachLabel(int(n), inFloor)
-	return []Remedy{{Label: label, Edit: asOne(label, edits)}}, inFloor
+	return []rule.Remedy{{Label: label, Edit: asOne(label, edits)}}, inFloor
 }
 
 func reachLabel(n, inFloor int) words.Text {
@@ -83,7 +84,7 @@ func asOne(label words.Text, edits []plan.Edit) plan.Edit {
 func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
 	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach, step: fig.Units.Grid()}
-	o = NewOpening(fig.Units, kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
+	o = part.NewOpening(fig.Units, kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
 	if o.Height.Value > fig.Spacing.ReceptacleMaxHeight {
 		o.Height = plan.CentreAt(fig.Spacing.ReceptacleMaxHeight)
 	}
@@ -98,7 +99,7 @@ func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Open
 	outline := v.Room.Outline()
 	for ; setOut >= leastSetOut; setOut /= 2 {
 		if at := p.side.Frame.Point(along, setOut); outline.Contains(at) {
-			return NewOpening(fig.Units, kindFloorReceptacle, plan.OnFloor(v.Room.ID, at)), true
+			return part.NewOpening(fig.Units, kindFloorReceptacle, plan.OnFloor(v.Room.ID, at)), true
 		}
 	}
 	return o, false
@@ -131,7 +132,7 @@ func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
 // hides it.
 func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (best piece, along unit.Length, found bool) {
 	var off unit.Length
-	width, _ := BoxSize(o)
+	width, _ := part.BoxSize(o)
 	for _, turn := range r.turns() {
 		for _, p := range r.pieces {
 			if !p.canMount || p.length() < width {
@@ -156,18 +157,18 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 		return 0, false
 	}
 	tries := []unit.Length{min(max(s.wish, s.low), s.high)}
-	mine := boxRect(o, room)
-	half := mine.right - o.At.Along + 1 // no less than either half of the box
-	var others []rect
+	mine := part.RectOf(o, room)
+	half := mine.Right - o.At.Along + 1 // no less than either half of the box
+	var others []part.Rect
 	for _, at := range p.inTheWay(room, inReach) {
-		if at.bottom < mine.top && mine.bottom < at.top {
+		if at.Bottom < mine.Top && mine.Bottom < at.Top {
 			others = append(others, at)
-			tries = append(tries, at.left-half, at.right+half)
+			tries = append(tries, at.Left-half, at.Right+half)
 		}
 	}
 	for _, try := range tries {
-		moved := mine.moved(try - o.At.Along)
-		if try < s.low || try > s.high || slices.ContainsFunc(others, moved.meets) {
+		moved := mine.Moved(try - o.At.Along)
+		if try < s.low || try > s.high || slices.ContainsFunc(others, moved.Meets) {
 			continue
 		}
 		if !found || (try-s.wish).Abs() < (at-s.wish).Abs() {
@@ -176,7 +177,7 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 	}
 	down := at / s.step * s.step
 	for _, round := range []unit.Length{at.Rounded(s.step), down, down + s.step} {
-		if found && round >= s.low && round <= s.high && !slices.ContainsFunc(others, mine.moved(round-o.At.Along).meets) {
+		if found && round >= s.low && round <= s.high && !slices.ContainsFunc(others, mine.Moved(round-o.At.Along).Meets) {
 			return round, true
 		}
 	}
@@ -185,16 +186,16 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 
 // inTheWay returns what a box may not meet on the piece's side: other boxes, and where it
 // shall be in reach, what stands before the wall and hides it.
-func (p piece) inTheWay(room *plan.Room, inReach bool) (all []rect) {
+func (p piece) inTheWay(room *plan.Room, inReach bool) (all []part.Rect) {
 	for _, other := range p.side.Openings {
 		if other.Status != plan.StatusRemove {
-			all = append(all, boxRect(other, room))
+			all = append(all, part.RectOf(other, room))
 		}
 	}
 	for _, v := range p.side.Fixtures {
 		if f := v.Fixture; inReach && part.All().Fixture(f.Kind).Hides {
 			left, _ := p.side.Frame.Project(v.Frame.Origin)
-			all = append(all, rect{left - besideMargin, left + f.Width + besideMargin, f.Bottom, f.Top()})
+			all = append(all, part.Rect{Left: left - besideMargin, Right: left + f.Width + besideMargin, Bottom: f.Bottom, Top: f.Top()})
 		}
 	}
 	return all

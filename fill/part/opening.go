@@ -1,34 +1,15 @@
-package fill
+package part
 
 import (
-	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
-
-// The kinds that remedies add.
-const (
-	kindWallReceptacle  = "duplex"
-	kindFloorReceptacle = "floor"
-)
-
-// kindCounts reports whether a kind is a receptacle that can count for wall spacing.
-// An unknown kind cannot.
-func kindCounts(id string) bool {
-	k := part.All().Kind(id)
-	return k != nil && k.Spacing
-}
-
-func kindWhollySwitched(id string) bool {
-	k := part.All().Kind(id)
-	return k != nil && k.Switched == part.WhollySwitched
-}
 
 // NewOpening returns an opening as its kind starts out in a plan of the units: usual
 // height, gangs, assembly. It has no ID and no tag yet. An unknown kind gives a bare one-gang opening.
 func NewOpening(units unit.System, kind string, at plan.Anchor) plan.Opening {
 	o := plan.Opening{Kind: kind, At: at, Gangs: 1, Status: plan.StatusNew}
-	k := part.All().Kind(kind)
+	k := All().Kind(kind)
 	if k == nil {
 		return o
 	}

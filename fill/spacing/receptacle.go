@@ -1,4 +1,4 @@
-package fill
+package spacing
 
 import (
 	"slices"
@@ -41,7 +41,7 @@ func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
 	if o.Status == plan.StatusRemove || !kindCounts(o.Kind) || isWhollySwitched(o) {
 		return false
 	}
-	return o.At.Part != plan.PartFace || CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
+	return o.At.Part != plan.PartFace || part.CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
 }
 
 // isInCabinet reports whether an opening on a side is within a cabinet at that side.
@@ -50,7 +50,7 @@ func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
 		if !part.All().Fixture(f.Fixture.Kind).Encloses {
 			continue
 		}
-		left, height := f.Fixture.At.Along, CentreHeight(o, room)
+		left, height := f.Fixture.At.Along, part.CentreHeight(o, room)
 		if left <= o.At.Along && o.At.Along <= left+f.Fixture.Width &&
 			f.Fixture.Bottom <= height && height <= f.Fixture.Top() {
 			return true

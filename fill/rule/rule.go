@@ -1,0 +1,37 @@
+// Package rule holds what a check is and what it says: the rule with all that is
+// told of it, the views that rules read, and findings with their remedies.
+//
+// A rule reads its view and the figures, nothing else. Two views with the same parts
+// show the same, so that a rule is judged again only where a part of its view is
+// another. A finding says what was measured and found, never that anything complies.
+package rule
+
+import (
+	"studbay/fill/code"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// Rule is one check and all that is said of it anywhere. Exactly one of the judging
+// functions is set: it names the scope.
+type Rule struct {
+	ID     string // stable: waivers and amendments name it
+	Title  words.Text
+	Figure string     // the figure in assets/code whose section the rule cites, or empty
+	Doc    words.Text // what it looks at, and what it does not
+
+	Opening func(plan.OpeningView, *code.Figures) []Finding
+	Side    func(SideView, *code.Figures) []Finding
+	Room    func(plan.RoomView, *code.Figures) []Finding
+	Level   *Wide // made by OnLevel
+	Plan    *Wide // made by OnPlan
+}
+
+// Section returns what the rule cites in an edition, such as "NEC 2023
+// 210.52(A)(1)", or empty.
+func (r *Rule) Section(fig *code.Figures) string {
+	if r.Figure == "" {
+		return ""
+	}
+	return fig.Title + " " + fig.Section(r.Figure)
+}

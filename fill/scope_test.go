@@ -1,0 +1,145 @@
+package fill
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+
+	"studbay/fill/code"
+	"studbay/fill/rule"
+	"studbay/fill/wall"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// withRules checks by other rules until the test is over.
+func withRules(t *testing.T, rules ...*rule.Rule) {
+	was := Rules
+	Rules = rules
+	t.Cleanup(func() { Rules = was })
+}
+
+// breaksSeen is a view of the breaks of a level alone.
+type breaksSeen struct{ breaks plan.Set[*plan.Break] }
+
+func (v breaksSeen) Parts() []any { return []any{v.breaks} }
+
+// noted is a finding that tells a count.
+func noted(n int) []rule.Finding {
+	return []rule.Finding{{Severity: rule.Note, Measured: rule.CountOf(n)}}
+}
+
+// What a rule on sides, levels or the plan does not read does not make it judge again,
+// and what it reads does.
+func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
+	ran := map[string]int{}
+	count := func(name string, n int) []rule.Finding { ran[name]++; return noted(n) }
+	see := func(p plan.Plan) (v breaksSeen) {
+		if len(p.Levels) > 0 {
+			v.breaks = p.Levels[0].Breaks
+		}
+		return v
+	}
+	withRules(t,
+		&rule.Rule{ID: "side", Side: func(v rule.SideView, _ *code.Figures) []rule.Finding {
+			return count("side", len(v.Openings))
+		}},
+		&rule.Rule{ID: "level", Level: rule.OnLevel(
+			func(_ *plan.Index, l *plan.Level) breaksSeen { return breaksSeen{l.Breaks} },
+			func(v breaksSeen, _ *code.Figures) []rule.Finding { return count("level", v.breaks.Len()) })},
+		&rule.Rule{ID: "plan", Plan: rule.OnPlan(
+			func(ix *plan.Index) breaksSeen { return see(ix.Plan()) },
+			func(v breaksSeen, _ *code.Figures) []rule.Finding { return count("plan", v.breaks.Len()) })},
+	)
+	r := oneWall(t, 120)
+	o, d := r.receptacle(0, 60), r.door(0, 10, 30)
+	p := r.plan()
+	var c Checker
+	for _, step := range []struct {
+		name string
+		edit plan.Edit
+		want string
+	}{
+		{"at first", nil, "map[level:1 plan:1 side:4]"},
+		{"a receptacle moves", plan.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, in(70))}, "map[side:1]"},
+		{"a door moves", plan.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[level:1 plan:1 side:1]"},
+		{"a level is added", plan.AddLevel{ID: "v33333333", Title: "Upper"}, "map[level:1]"},
+		{"and goes", plan.Removing("v33333333"), "map[]"},
+	} {
+		if step.edit != nil {
+			var err error
+			if p, err = step.edit.Apply(p); err != nil {
+				t.Fatal(step.name, err)
+			}
+		}
+		clear(ran)
+		got, err := c.Update(plan.NewIndex(p))
+		if err != nil || fmt.Sprint(ran) != step.want {
+			t.Errorf("%s: %v judged, want %s; %v", step.name, ran, step.want, err)
+		}
+		cold, err := Check(plan.NewIndex(p))
+		if err != nil || !slices.EqualFunc(got.All(), cold.All(), func(a, b Finding) bool {
+			return a.Rule == b.Rule && a.Level == b.Level && a.About == b.About && a.Measured == b.Measured
+		}) {
+			t.Errorf("%s: %v, want %v, %v", step.name, got.All(), cold.All(), err)
+		}
+	}
+}
+
+// A waiver of what a rule on sides finds of an opening marks it, and marks it no longer
+// when it is taken back.
+func TestAWaiverOfAnOpeningReachesItsSide(t *testing.T) {
+	r := oneWall(t, 120)
+	r.room.Use = plan.UseHall
+	r.door(0, 30, 60)
+	o := r.receptacle(0, 50)
+	o.Assembly = plan.Assembly{Code: "PN1"}
+	p := r.plan()
+	var c Checker
+	for _, want := range []bool{false, true, false} {
+		with := p
+		if want {
+			with.Waivers = with.Waivers.With(&plan.Waiver{ID: "w22222222", Rule: wall.BoxPlace.ID, About: o.ID, Reason: "it moves"})
+		}
+		result, err := c.Update(plan.NewIndex(with))
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := 0
+		for f := range result.Each() {
+			if f.Rule == wall.BoxPlace.ID {
+				n++
+				if (f.Waived != nil) != want {
+					t.Errorf("waived: %v, want %v", f.Waived, want)
+				}
+			}
+		}
+		if n != 1 {
+			t.Errorf("%d findings, want the box in the door alone", n)
+		}
+	}
+}
+
+// A stretch of an island lies where its face is, from left to right as one sees it.
+func TestStretchesOfFixtures(t *testing.T) {
+	r := oneWall(t, 120)
+	f := r.fixture(plan.FixtureIsland, 0, 30, 60) // 24 in deep, its back at the wall
+	view, _ := plan.NewIndex(r.plan()).RoomView(r.room.ID)
+	at := func(x, y float64) geom.Point { return geom.Point{X: in(x), Y: in(y)} }
+	for _, tt := range []struct {
+		face     plan.Part
+		from, to unit.Length
+		want     geom.Segment
+	}{
+		{plan.PartFront, in(10), in(20), geom.Segment{A: at(40, 24), B: at(50, 24)}},
+		{plan.PartBack, in(10), in(20), geom.Segment{A: at(80, 0), B: at(70, 0)}},
+		{plan.PartLeft, in(4), in(6), geom.Segment{A: at(30, 4), B: at(30, 6)}},
+		{plan.PartRight, in(4), in(6), geom.Segment{A: at(90, 20), B: at(90, 18)}},
+	} {
+		s := rule.OnFixture(&view.Sides[0].Fixtures[0], tt.face, tt.from, tt.to)
+		if s.Line != tt.want || s.Host != f.ID || s.Part != tt.face {
+			t.Errorf("%s: %+v, want %v", tt.face, s, tt.want)
+		}
+	}
+}

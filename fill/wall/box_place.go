@@ -1,0 +1,86 @@
+package wall
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill/code"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// BoxPlace looks for boxes where none can be, or where another is.
+var BoxPlace = rule.Rule{
+	ID:    "box-place",
+	Title: words.New("rule.box-place.title", "Boxes clear of edges, breaks and each other"),
+	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other break of its wall, runs past the end of its face, its floor or its ceiling, or stands on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of the breaks; casing, plates, studs and what stands on the other face are not looked at.`),
+	Side:  checkBoxPlace,
+}
+
+// checkBoxPlace looks at the boxes of one side. They come from left to right, so that each
+// is compared only with those that begin before it ends.
+func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
+	boxes := make([]placedBox, 0, len(v.Openings))
+	for _, o := range v.Openings {
+		if o.Status != plan.StatusRemove {
+			boxes = append(boxes, placedBox{part.RectOf(o, v.Room), o})
+		}
+	}
+	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.Left, b.Left) })
+	for i, at := range boxes {
+		found = append(found, pastEdge(v, boxes, at, fig.Units.Grid())...)
+		for _, c := range v.Cuts {
+			if at.Meets(cutOut(c)) {
+				found = append(found, inBreak(v, at.o, c))
+			}
+		}
+		for _, other := range boxes[i+1:] {
+			if other.Left >= at.Right {
+				break
+			}
+			if at.Meets(other.Rect) {
+				found = append(found, onTop(v, at.o, other.o))
+			}
+		}
+	}
+	return found
+}
+
+// placedBox is the box of an opening where it is on its face.
+type placedBox struct {
+	part.Rect
+	o *plan.Opening
+}
+
+func inBreak(v rule.SideView, o *plan.Opening, c plan.Cut) rule.Finding {
+	f := placeFinding(v, o)
+	f.Severity = rule.Stop
+	f.Message = words.New("rule.box-place.break", "{0} stands in a {1}", o.Tag, breakText(c.Break.Kind))
+	f.Why = words.New("rule.box-place.break.why", "The {0} runs from {1} to {2} along this side; the box is at {3}.", breakText(c.Break.Kind), c.From, c.To, o.At.Along)
+	return f
+}
+
+func onTop(v rule.SideView, o, other *plan.Opening) rule.Finding {
+	f := placeFinding(v, o)
+	f.Severity = rule.Warn
+	f.Message = words.New("rule.box-place.two", "{0} and {1} are in one place", o.Tag, other.Tag)
+	f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from centre to centre.", (other.At.Along - o.At.Along).Abs())
+	return f
+}
+
+func placeFinding(v rule.SideView, o *plan.Opening) rule.Finding {
+	at := part.RectOf(o, v.Room)
+	return rule.Finding{
+		Opening: o.ID, About: o.ID,
+		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, max(at.Left, 0), min(at.Right, v.Length))},
+	}
+}
+
+// cutOut is what a break takes of a face.
+func cutOut(c plan.Cut) part.Rect {
+	return part.Rect{Left: c.From, Right: c.To, Bottom: c.Break.Sill, Top: c.Break.Head}
+}
+
+func breakText(k plan.BreakKind) words.Text { return words.New("break."+string(k), string(k)) }
