@@ -10,8 +10,8 @@ import (
 // for.
 type kind interface {
 	letter() byte
-	// setIn returns the kind's set, or nil where the holder has none.
-	setIn(holder) AnySet
+	// setIn returns the address of the kind's set, or nil where the holder has none.
+	setIn(holder) any
 	get(holder, ID) (Thing, bool)
 	things(holder) iter.Seq[Thing]
 	partsOf(Thing) []ID
@@ -27,6 +27,7 @@ type kind interface {
 
 	equal(a, b holder) bool
 	diff([]pair) changesOfKind
+	changed(Changes) iter.Seq2[Thing, Thing]
 	compare(Changes, *Difference)
 
 	gather(c *checker, h holder, path string) error
@@ -81,7 +82,7 @@ func (r *row[N, P]) in(h holder) *Set[P] {
 	return nil
 }
 
-func (r *row[N, P]) setIn(h holder) AnySet {
+func (r *row[N, P]) setIn(h holder) any {
 	if set := r.in(h); set != nil {
 		return set
 	}

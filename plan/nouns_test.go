@@ -2,6 +2,7 @@ package plan
 
 import (
 	"reflect"
+	"strings"
 	"testing"
 )
 
@@ -26,7 +27,7 @@ func TestEverySetHasARow(t *testing.T) {
 		v := reflect.ValueOf(holder).Elem()
 		for i := range v.NumField() {
 			at := v.Field(i).Addr().Interface()
-			if _, ok := at.(AnySet); !ok {
+			if !strings.HasPrefix(v.Field(i).Type().Name(), "Set[") {
 				continue
 			}
 			if sets++; rows[at] == 0 {
