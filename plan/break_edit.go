@@ -48,7 +48,7 @@ func (e ChangeBreak) Apply(p Plan) (Plan, error) { return Change{&e.Break}.Apply
 
 // withBreak returns the plan with the break where its anchor says.
 func (p Plan) withBreak(b *Break) (Plan, error) {
-	l, err := p.home(b.At, b.called())
+	l, err := p.home(b.At, b.text())
 	if err != nil {
 		return Plan{}, err
 	}
@@ -57,7 +57,7 @@ func (p Plan) withBreak(b *Break) (Plan, error) {
 	}
 	p = p.on(l, func(l *Level) { l.Breaks = l.Breaks.With(b) })
 	now := p.Level(l.ID)
-	if err := (site{level: now}).checkBreak(b); err != nil {
+	if err := (levelSides{level: now}).checkBreak(b); err != nil {
 		return Plan{}, err
 	}
 	if err := checkApart(breaksOn(now, b.At.Host)); err != nil {

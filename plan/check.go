@@ -41,7 +41,7 @@ func (c *checker) check() error {
 			return err
 		}
 	}
-	return c.things(holder{&c.plan, nil}, "", site{})
+	return c.things(holder{&c.plan, nil}, "", levelSides{})
 }
 
 func fault(path string, id ID, err error) error {
@@ -136,7 +136,7 @@ func (c *checker) level(path string, l *Level) error {
 }
 
 // things checks all that a holder has, kind by kind.
-func (c *checker) things(h holder, path string, s site) error {
+func (c *checker) things(h holder, path string, s levelSides) error {
 	a := around{s, c.plan, func(id ID) bool { return c.ids[id] }}
 	for _, k := range kinds() {
 		if err := k.checkAll(c, h, path, a); err != nil {

@@ -29,16 +29,16 @@ func checkRoom(r *Room) error {
 		return err
 	}
 	if r.Ceiling <= 0 || r.Ceiling > Reach {
-		return refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.called()).at("/ceiling")
+		return refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.text()).at("/ceiling")
 	}
 	if !IsPrefix(r.Prefix) {
 		return refuse(nil, "prefix", "“{0}” is no tag prefix: up to 8 letters, figures or dashes that do not end in a figure", r.Prefix).at("/prefix")
 	}
-	if err := checkLayers(r.called(), r.Floor); err != nil {
+	if err := checkLayers(r.text(), r.Floor); err != nil {
 		return in("/floor", err)
 	}
 	for i, s := range r.Sides {
-		if err := checkSide(s, r.called()); err != nil {
+		if err := checkSide(s, r.text()); err != nil {
 			return in(fmt.Sprintf("/sides/%d", i), err)
 		}
 	}
@@ -47,15 +47,15 @@ func checkRoom(r *Room) error {
 
 func checkOutline(r *Room) error {
 	if len(r.Sides) > maxSides {
-		return refuse(nil, "sides", "{0} has more than {1} sides", r.called(), maxSides).at("/sides")
+		return refuse(nil, "sides", "{0} has more than {1} sides", r.text(), maxSides).at("/sides")
 	}
 	seen := make(map[ID]bool, len(r.Sides))
 	for i, s := range r.Sides {
 		if s == nil || seen[s.ID] {
-			return refuse(ErrTaken, "side-twice", "{0} has a side that is empty or stands twice", r.called()).at(fmt.Sprintf("/sides/%d", i))
+			return refuse(ErrTaken, "side-twice", "{0} has a side that is empty or stands twice", r.text()).at(fmt.Sprintf("/sides/%d", i))
 		}
 		seen[s.ID] = true
-		if err := inReach(r.called(), s.Start.X, s.Start.Y); err != nil {
+		if err := inReach(r.text(), s.Start.X, s.Start.Y); err != nil {
 			return in(fmt.Sprintf("/sides/%d/start", i), err)
 		}
 	}
@@ -64,7 +64,7 @@ func checkOutline(r *Room) error {
 		return outlineRefusal(r, err)
 	}
 	if !outline.IsClockwise() {
-		return refuse(ErrNoRoom, "turned", "{0} would turn inside out", r.called()).at("/sides")
+		return refuse(ErrNoRoom, "turned", "{0} would turn inside out", r.text()).at("/sides")
 	}
 	return nil
 }
@@ -75,16 +75,16 @@ func outlineRefusal(r *Room, err error) error {
 	if !errors.As(err, &flaw) {
 		return err
 	}
-	out := refuse(ErrNoRoom, "outline", "{0} has an outline that cannot be built", r.called())
+	out := refuse(ErrNoRoom, "outline", "{0} has an outline that cannot be built", r.text())
 	switch flaw.Flaw {
 	case geom.TooFewCorners:
-		out = refuse(ErrNoRoom, "outline.few", "{0} needs three corners or more", r.called())
+		out = refuse(ErrNoRoom, "outline.few", "{0} needs three corners or more", r.text())
 	case geom.ZeroEdge:
-		out = refuse(ErrNoRoom, "outline.zero", "{0} has a side {1} without length", r.called(), flaw.I+1)
+		out = refuse(ErrNoRoom, "outline.zero", "{0} has a side {1} without length", r.text(), flaw.I+1)
 	case geom.RepeatedCorner:
-		out = refuse(ErrNoRoom, "outline.repeated", "corners {1} and {2} of {0} are one point", r.called(), flaw.I+1, flaw.J+1)
+		out = refuse(ErrNoRoom, "outline.repeated", "corners {1} and {2} of {0} are one point", r.text(), flaw.I+1, flaw.J+1)
 	case geom.EdgesMeet:
-		out = refuse(ErrNoRoom, "outline.meet", "sides {1} and {2} of {0} cross or touch", r.called(), flaw.I+1, flaw.J+1)
+		out = refuse(ErrNoRoom, "outline.meet", "sides {1} and {2} of {0} cross or touch", r.text(), flaw.I+1, flaw.J+1)
 	}
 	return out.at("/sides")
 }

@@ -50,7 +50,7 @@ func (p Plan) Text(id ID) words.Text {
 	t, _ := p.Find(id)
 	switch t := t.(type) {
 	case *Level:
-		return t.called()
+		return t.text()
 	case nil, *Side:
 		return theText(id)
 	}
@@ -74,7 +74,7 @@ func theText(id ID) words.Text {
 // side returns the side with the ID and its level, or nils.
 func (p Plan) side(id ID) (*SideRef, *Level) {
 	for _, l := range p.Levels {
-		if ref := (site{level: l}).side(id); ref != nil {
+		if ref := (levelSides{level: l}).side(id); ref != nil {
 			return ref, l
 		}
 	}

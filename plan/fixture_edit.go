@@ -51,25 +51,25 @@ func (e ChangeFixture) Apply(p Plan) (Plan, error) { return Change{&e.Fixture}.A
 // that is on it on the same level.
 func (p Plan) withFixture(f *Fixture) (Plan, error) {
 	if f.At.Host == f.ID && f.ID != "" {
-		return Plan{}, refuse(ErrNoRoom, "on-itself", "{0} cannot stand on itself", f.called()).at("/at/host")
+		return Plan{}, refuse(ErrNoRoom, "on-itself", "{0} cannot stand on itself", f.text()).at("/at/host")
 	}
-	l, err := p.home(f.At, f.called())
+	l, err := p.home(f.At, f.text())
 	if err != nil {
 		return Plan{}, err
 	}
-	var on hung
+	var on hanging
 	if was, from := p.Fixture(f.ID); from != nil {
 		if was.Kind == FixturePanel && f.Kind != FixturePanel {
 			if held := p.named(f.ID); len(held) > 0 {
 				return Plan{}, p.inUse([]ID{f.ID}, held)
 			}
 		}
-		if on = hungOn(from, map[ID]bool{f.ID: true}); from != l {
+		if on = hangingOn(from, map[ID]bool{f.ID: true}); from != l {
 			p = p.on(from, func(l *Level) { on.leave(l); l.Fixtures = l.Fixtures.Without(f.ID) })
 		}
 	}
 	p = p.on(l, func(l *Level) { l.Fixtures = l.Fixtures.With(f); on.join(l) })
-	s := site{level: p.Level(l.ID)}
+	s := levelSides{level: p.Level(l.ID)}
 	if err := s.checkFixture(f); err != nil {
 		return Plan{}, err
 	}
@@ -80,7 +80,7 @@ func (p Plan) withFixture(f *Fixture) (Plan, error) {
 }
 
 // leave takes the things off a level.
-func (h hung) leave(l *Level) {
+func (h hanging) leave(l *Level) {
 	for _, f := range h.fixtures {
 		l.Fixtures = l.Fixtures.Without(f.ID)
 	}
@@ -90,7 +90,7 @@ func (h hung) leave(l *Level) {
 }
 
 // join puts the things on a level where they are not on it already.
-func (h hung) join(l *Level) {
+func (h hanging) join(l *Level) {
 	for _, f := range h.fixtures {
 		if _, ok := l.Fixtures.Get(f.ID); !ok {
 			l.Fixtures = l.Fixtures.With(f)

@@ -57,7 +57,7 @@ type row[N any, P nounOf[N]] struct {
 
 // around is what a noun is checked against.
 type around struct {
-	site
+	levelSides
 	plan Plan
 	has  func(ID) bool
 }
@@ -78,7 +78,7 @@ func kinds() []kind {
 				add:    always[*Room](words.New("edit.room.add", "Add room")),
 				change: always[*Room](words.New("edit.room.change", "Change room")),
 				remove: words.New("edit.room.remove", "Remove room"),
-				the:    theRoom, text: (*Room).called, parts: (*Room).eachSide,
+				the:    theRoom, text: (*Room).text, parts: (*Room).eachSide,
 				check:   func(r *Room, _ around) error { return checkRoom(r) },
 				put:     Plan.withRoom,
 				counted: func(d *Difference) *Tally { return &d.Rooms },
@@ -88,7 +88,7 @@ func kinds() []kind {
 				add:    func(f *Fixture) words.Text { return words.New("edit.fixture.add", "Add {0}", f.Kind.Text()) },
 				change: func(f *Fixture) words.Text { return words.New("edit.fixture.change", "Change {0}", f.Kind.Text()) },
 				remove: words.New("edit.fixture.remove", "Remove fixture"),
-				the:    theFixture, text: (*Fixture).called,
+				the:    theFixture, text: (*Fixture).text,
 				at:     func(f *Fixture) *Anchor { return &f.At },
 				isHeld: true, // a panel, by its circuits and cables
 				check:  func(f *Fixture, a around) error { return a.checkFixture(f) },
@@ -99,7 +99,7 @@ func kinds() []kind {
 				add:    func(b *Break) words.Text { return words.New("edit.break.add", "Add {0}", b.Kind.Text()) },
 				change: func(b *Break) words.Text { return words.New("edit.break.change", "Change {0}", b.Kind.Text()) },
 				remove: words.New("edit.break.remove", "Remove door or window"),
-				the:    theBreak, text: (*Break).called,
+				the:    theBreak, text: (*Break).text,
 				at:    func(b *Break) *Anchor { return &b.At },
 				check: func(b *Break, a around) error { return a.checkBreak(b) }, together: allApart,
 				put: func(p Plan, _ *Level, b *Break) (Plan, error) { return p.withBreak(b) },
@@ -109,7 +109,7 @@ func kinds() []kind {
 				add:    always[*Opening](words.New("edit.opening.add", "Add opening")),
 				change: always[*Opening](words.New("edit.opening.change", "Change opening")),
 				remove: words.New("edit.opening.remove", "Remove opening"),
-				the:    theOpening, text: (*Opening).called,
+				the:    theOpening, text: (*Opening).text,
 				at:    func(o *Opening) *Anchor { return &o.At },
 				names: func(o *Opening, r references) { r.may(&o.Circuit) },
 				tag:   func(o *Opening) string { return o.Tag },
@@ -117,7 +117,7 @@ func kinds() []kind {
 					if err := a.checkOpening(o); err != nil {
 						return err
 					}
-					return a.plan.checkOnCircuit(o.Circuit, o.called())
+					return a.plan.checkOnCircuit(o.Circuit, o.text())
 				},
 				put:     func(p Plan, _ *Level, o *Opening) (Plan, error) { return p.withOpening(o) },
 				counted: func(d *Difference) *Tally { return &d.Openings },
@@ -127,7 +127,7 @@ func kinds() []kind {
 				add:    always[*Circuit](words.New("edit.circuit.add", "Add circuit")),
 				change: always[*Circuit](words.New("edit.circuit.change", "Change circuit")),
 				remove: words.New("edit.circuit.remove", "Remove circuit"),
-				the:    theCircuit, text: (*Circuit).called, isHeld: true,
+				the:    theCircuit, text: (*Circuit).text, isHeld: true,
 				names: func(c *Circuit, r references) { r.may(&c.Panel) },
 				check: func(c *Circuit, a around) error { return a.plan.checkCircuit(c) },
 			},

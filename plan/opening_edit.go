@@ -18,7 +18,7 @@ func (e AddOpening) Apply(p Plan) (Plan, error) { return Add{Thing: &e.Opening}.
 
 // tagPrefix returns the prefix of the room an anchor is in.
 func tagPrefix(p Plan, l *Level, at Anchor) string {
-	r := site{level: l}.room(at)
+	r := levelSides{level: l}.room(at)
 	if r == nil {
 		return "X"
 	}
@@ -192,7 +192,7 @@ func (p Plan) changeOpening(id ID, change func(*Opening)) (Plan, error) {
 // a tag has the next of its room's prefix.
 func (p Plan) withOpening(opening *Opening) (Plan, error) {
 	o := *opening
-	l, err := p.home(o.At, o.called())
+	l, err := p.home(o.At, o.text())
 	if err != nil {
 		return Plan{}, err
 	}
@@ -205,10 +205,10 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 			return Plan{}, err
 		}
 	}
-	if err := (site{level: l}).checkOpening(&o); err != nil {
+	if err := (levelSides{level: l}).checkOpening(&o); err != nil {
 		return Plan{}, err
 	}
-	if err := p.checkOnCircuit(o.Circuit, o.called()); err != nil {
+	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {
 		return Plan{}, err
 	}
 	if was != nil && was.Tag != o.Tag {

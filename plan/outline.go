@@ -72,7 +72,7 @@ func (r *reshaped) apply(p Plan, l *Level) (Plan, error) {
 		return Plan{}, err
 	}
 	now.Sides = r.carriedStuds(&now)
-	if err := r.turnedOver(&now, hungOn(l, r.was.hosts())); err != nil {
+	if err := r.turnedOver(&now, hangingOn(l, r.was.hosts())); err != nil {
 		return Plan{}, err
 	}
 	move := func(a Anchor, width unit.Length) Anchor {
@@ -143,7 +143,7 @@ func (r *reshaped) carried(now *Room, a Anchor, width unit.Length) Anchor {
 }
 
 // turnedOver reports a side that would face the other way with things on it.
-func (r *reshaped) turnedOver(now *Room, h hung) error {
+func (r *reshaped) turnedOver(now *Room, h hanging) error {
 	if r.rehost != nil {
 		return nil
 	}
@@ -186,15 +186,15 @@ type anchored struct {
 	name  words.Text
 }
 
-func (h hung) anchors() (all []anchored) {
+func (h hanging) anchors() (all []anchored) {
 	for _, b := range h.breaks {
-		all = append(all, anchored{b.ID, b.At, b.Width, b.called()})
+		all = append(all, anchored{b.ID, b.At, b.Width, b.text()})
 	}
 	for _, f := range h.fixtures {
-		all = append(all, anchored{f.ID, f.At, f.Width, f.called()})
+		all = append(all, anchored{f.ID, f.At, f.Width, f.text()})
 	}
 	for _, o := range h.openings {
-		all = append(all, anchored{o.ID, o.At, 0, o.called()})
+		all = append(all, anchored{o.ID, o.At, 0, o.text()})
 	}
 	return all
 }

@@ -111,7 +111,7 @@ func (e MoveRoom) Apply(p Plan) (Plan, error) {
 	if was == nil {
 		return Plan{}, gone(theRoom)
 	}
-	if err := inReach(was.called(), e.By.X, e.By.Y); err != nil {
+	if err := inReach(was.text(), e.By.X, e.By.Y); err != nil {
 		return Plan{}, err
 	}
 	if e.By == (geom.Point{}) {
@@ -140,7 +140,7 @@ func (e MoveRoom) Apply(p Plan) (Plan, error) {
 // the anchors that move gives, where all of it fits. Move gets the width of what its
 // anchor is the left end of.
 func (p Plan) rehung(l *Level, was, now *Room, move func(a Anchor, width unit.Length) Anchor) (Plan, error) {
-	h := hungOn(l, was.hosts())
+	h := hangingOn(l, was.hosts())
 	p = p.on(l, func(l *Level) {
 		l.Rooms = l.Rooms.With(now)
 		for _, b := range h.breaks {

@@ -23,7 +23,7 @@ func (e ChangeSide) Apply(p Plan) (Plan, error) {
 	}
 	s := e.Side
 	s.Start = ref.Side().Start
-	if err := checkSide(&s, ref.Room.called()); err != nil {
+	if err := checkSide(&s, ref.Room.text()); err != nil {
 		return Plan{}, err
 	}
 	r := *ref.Room
@@ -237,7 +237,7 @@ func (e SplitSide) Apply(p Plan) (Plan, error) {
 
 // across reports what stands on both parts.
 func (e SplitSide) across(l *Level) error {
-	for _, t := range hungOn(l, map[ID]bool{e.Side: true}).anchors() {
+	for _, t := range hangingOn(l, map[ID]bool{e.Side: true}).anchors() {
 		if t.at.Host == e.Side && t.at.Along < e.At-slack && t.at.Along+t.width > e.At+slack {
 			r := refuse(ErrNoRoom, "across", "{0} stands across the place of the split", t.name)
 			r.Things = []ID{t.id}

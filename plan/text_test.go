@@ -75,7 +75,7 @@ func TestRefusalQuotesNoMoreThanALine(t *testing.T) {
 // plan could be saved and not be opened again.
 func TestChecksOfNounsRefuseTexts(t *testing.T) {
 	const bad = "a\u202eb"
-	var s site
+	var s levelSides
 	var p Plan
 	has := func(ID) bool { return true }
 	for name, err := range map[string]error{

@@ -88,7 +88,7 @@ func (r *row[N, P]) putIn(p Plan, l *Level, t Thing) (Plan, error) {
 	if r.level != nil && l == nil {
 		return Plan{}, gone(theLevel)
 	}
-	if err := r.check(noun, around{site{level: l}, p, p.Has}); err != nil {
+	if err := r.check(noun, around{levelSides{level: l}, p, p.Has}); err != nil {
 		return Plan{}, err
 	}
 	if r.wide != nil {

@@ -25,32 +25,32 @@ func kindText(family, kind string) words.Text {
 	return words.New(family+"."+strings.ReplaceAll(kind, " ", "-"), kind)
 }
 
-func (o *Opening) called() words.Text {
+func (o *Opening) text() words.Text {
 	if o.Tag == "" {
 		return theOpening
 	}
 	return words.New("called.opening", "opening {0}", o.Tag)
 }
 
-func (b *Break) called() words.Text { return words.New("called.break", "the {0}", b.Kind.Text()) }
+func (b *Break) text() words.Text { return words.New("called.break", "the {0}", b.Kind.Text()) }
 
-func (f *Fixture) called() words.Text {
+func (f *Fixture) text() words.Text {
 	if f.Name != "" {
 		return words.New("called.fixture.named", "the {0} “{1}”", f.Kind.Text(), f.Name)
 	}
 	return words.New("called.fixture", "the {0}", f.Kind.Text())
 }
 
-func (r *Room) called() words.Text {
+func (r *Room) text() words.Text {
 	if r.Name == "" {
 		return theRoom
 	}
 	return words.New("called.room", "the room “{0}”", r.Name)
 }
 
-func (l *Level) called() words.Text { return words.New("called.level", "the level “{0}”", l.Name) }
+func (l *Level) text() words.Text { return words.New("called.level", "the level “{0}”", l.Name) }
 
-func (c *Circuit) called() words.Text { return words.New("called.circuit", "circuit {0}", c.Number) }
+func (c *Circuit) text() words.Text { return words.New("called.circuit", "circuit {0}", c.Number) }
 
 var (
 	theOpening   = words.New("the.opening", "the opening")

@@ -1,16 +1,14 @@
 package plan
 
-import "studbay/plan/words"
-
-// hung is what hangs on something, fixtures' own things included.
-type hung struct {
+// hanging is what hangs on something, fixtures' own things included.
+type hanging struct {
 	breaks   []*Break
 	fixtures []*Fixture
 	openings []*Opening
 }
 
-// hungOn returns what hangs on any of the hosts.
-func hungOn(l *Level, hosts map[ID]bool) (h hung) {
+// hangingOn returns what hangs on any of the hosts.
+func hangingOn(l *Level, hosts map[ID]bool) (h hanging) {
 	for b := range l.Breaks.All() {
 		if hosts[b.At.Host] {
 			h.breaks = append(h.breaks, b)
@@ -47,21 +45,8 @@ func (r *Room) hosts() map[ID]bool {
 	return ids
 }
 
-func (h hung) list() (ids []ID, names []words.Text) {
-	for _, o := range h.openings {
-		ids, names = append(ids, o.ID), append(names, o.called())
-	}
-	for _, b := range h.breaks {
-		ids, names = append(ids, b.ID), append(names, b.called())
-	}
-	for _, f := range h.fixtures {
-		ids, names = append(ids, f.ID), append(names, f.called())
-	}
-	return ids, names
-}
-
 // check looks at all that hangs somewhere again, after what it hangs on has changed.
-func (h hung) check(s site) error {
+func (h hanging) check(s levelSides) error {
 	for _, f := range h.fixtures {
 		if err := s.checkFixture(f); err != nil {
 			return naming(err, f.ID)
@@ -98,7 +83,7 @@ func naming(err error, id ID) error {
 // recheck returns the plan where all that hangs in a room still fits, or why not.
 func (p Plan) recheck(level ID, room *Room) (Plan, error) {
 	l := p.Level(level)
-	if err := hungOn(l, room.hosts()).check(site{level: l}); err != nil {
+	if err := hangingOn(l, room.hosts()).check(levelSides{level: l}); err != nil {
 		return Plan{}, err
 	}
 	return p, nil

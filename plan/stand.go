@@ -14,15 +14,15 @@ const Reach = 10_000 * unit.Metre
 // and far above what rounding adds.
 const slack = 100 * unit.Nanometre
 
-// site is one level as checks look at it.
-type site struct {
+// levelSides is one level as checks look at it.
+type levelSides struct {
 	level *Level
 	sides map[ID]*SideRef // nil: looked for room by room
 }
 
-// surveyed returns the site of a level with its sides by ID.
-func surveyed(l *Level) site {
-	s := site{l, make(map[ID]*SideRef, 4*l.Rooms.Len())}
+// surveyed returns a level with its sides by ID.
+func surveyed(l *Level) levelSides {
+	s := levelSides{l, make(map[ID]*SideRef, 4*l.Rooms.Len())}
 	for r := range l.Rooms.All() {
 		for i, side := range r.Sides {
 			if side != nil { // checkOutline's to refuse
@@ -33,7 +33,7 @@ func surveyed(l *Level) site {
 	return s
 }
 
-func (s site) side(id ID) *SideRef {
+func (s levelSides) side(id ID) *SideRef {
 	if s.sides != nil {
 		return s.sides[id]
 	}
@@ -47,7 +47,7 @@ func (s site) side(id ID) *SideRef {
 
 // room returns the room an anchor is in, or nil where its host is not on the level or
 // too many fixtures stand on one another.
-func (s site) room(a Anchor) *Room {
+func (s levelSides) room(a Anchor) *Room {
 	for range maxStack + 1 {
 		switch a.Part {
 		case PartFace:
@@ -76,7 +76,7 @@ type stand struct {
 }
 
 // check reports why a thing cannot stand at its anchor.
-func (s site) check(t stand) error {
+func (s levelSides) check(t stand) error {
 	if t.at.Host == "" {
 		return refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", t.name).at("/host")
 	}
@@ -139,7 +139,7 @@ func (t stand) on(f *Fixture) error {
 		return t.along(f.Depth)
 	case PartTop:
 		if t.at.Out < 0 || t.at.Out > f.Depth {
-			return refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.called()).at("/out")
+			return refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.text()).at("/out")
 		}
 	}
 	return t.along(f.Width)
