@@ -11,7 +11,7 @@ ARGS ?=
 # to: see .ci/places. VERSION is what a package is called by.
 BIN ?=
 
-.PHONY: help run build install uninstall package test bench fuzz audit demo icons notices clean
+.PHONY: help run build install uninstall package test bench fuzz audit demo icons pictures notices clean
 
 help: ## list the targets
 	@sed -n 's/^\([a-z]*\):.*## \(.*\)/\1\t\2/p' Makefile | expand -t 10
@@ -56,6 +56,10 @@ demo: ## build the demo plans anew
 
 icons: ## draw the icons anew
 	go run ./app/icon/gen
+
+pictures: ## make the pictures of the help anew, from the program
+	@mkdir -p assets/help/pictures
+	STUDBAY_PICTURES="$(CURDIR)/assets/help/pictures" go test ./app/desk -count=1 -run TestHelpPictures
 
 notices: ## collect the notices of all modules in the binary anew
 	go test ./assets/notices -run TestNotices -update

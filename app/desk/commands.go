@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/demo"
+	"studbay/app/help"
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/plan/unit"
@@ -81,12 +82,13 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: shell.MenuCheck, Can: func() bool { return d.findings.inHand() != nil }, Run: d.forms.askWaiver},
 		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: shell.MenuCheck, Line: true, Run: d.forms.askFigure},
 		{ID: "amend-rule", Title: title("amend-rule", "Switch a rule off …"), Menu: shell.MenuCheck, Run: d.forms.askRuleOff},
-		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowRules(d.doc().Result().Figures) }},
+		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), help.Checked, d.doc().Result().Figures) }},
 
 		{ID: "export", Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
 		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
 		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 
+		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), "", d.doc().Result().Figures) }},
 		{ID: "shortcuts", Title: title("shortcuts", "Keys"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
 		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowCautions() }},
 		{ID: "notices", Title: title("notices", "Notices of what it is made with"), Menu: shell.MenuHelp, Line: true, Run: func() { d.stage.ShowNotices() }},

@@ -56,6 +56,7 @@ var scenes = []struct {
 	{"a figure of the local code", asking("amend-figure")},
 	{"a rule switched off", asking("amend-rule")},
 	{"what is checked", asking("rules")},
+	{"help", asking("help")},
 	{"keys", asking("shortcuts")},
 	{"cautions", asking("cautions")},
 	{"about", asking("about")},

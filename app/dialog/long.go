@@ -5,8 +5,6 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"studbay/app/look"
-	"studbay/fill"
-	"studbay/fill/code"
 )
 
 // Scrolled shows long content in a dialog of a size.
@@ -19,27 +17,6 @@ func (s *Stage) Spread(title string, width, height float32, content fyne.CanvasO
 	size, unit := s.canvas().Size(), look.Scaled(1)
 	width, height = min(width, size.Width/unit-96), min(height, size.Height/unit-160)
 	s.Ask(Question{Title: title, Extra: look.Sized(width, height, content), Width: width, Answers: []Answer{{s.say("answer.close", "Close"), nil}}})
-}
-
-// ShowRules prints what each rule looks at, from the rules themselves. Figures are those
-// in force; nil stands for the latest edition.
-func (s *Stage) ShowRules(figures *code.Figures) {
-	if figures == nil {
-		figures = code.Latest()
-	}
-	const width = 520
-	var rows []fyne.CanvasObject
-	for _, r := range fill.Rules {
-		section := r.Section(figures)
-		rows = append(rows,
-			look.NewParagraph(s.voice.Say(r.Title), look.Title, look.Scaled(width)),
-			look.NewParagraph(s.voice.Say(r.Doc), look.Body, look.Scaled(width)))
-		if section != "" {
-			rows = append(rows, look.NewText(section, look.Second))
-		}
-		rows = append(rows, look.Gap(1, look.Grid/2))
-	}
-	s.Scrolled(s.say("rules.title", "What is checked"), width+40, 520, look.Column(look.Grid/2, rows...))
 }
 
 func (s *Stage) cautions() string {

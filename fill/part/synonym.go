@@ -4,9 +4,9 @@ import (
 	"fmt"
 	"io/fs"
 	"strings"
-	"unicode"
 
 	"studbay/fill/rows"
+	"studbay/plan/words"
 )
 
 // Likeness says how well what somebody looks for fits what a kind is called in everyday
@@ -39,7 +39,7 @@ func (c *Catalogue) readSynonyms(from fs.FS) error {
 		if language := row.Cell("language"); language != "en" && language != "es" {
 			return row.Wrong("language", fmt.Errorf("%q: want en or es", language))
 		}
-		name := plainWords(row.Cell("word"))
+		name := words.Plain(row.Cell("word"))
 		if len(name) == 0 {
 			return row.Wrong("word", fmt.Errorf("%q holds no word", row.Cell("word")))
 		}
@@ -54,7 +54,7 @@ func (c *Catalogue) readSynonyms(from fs.FS) error {
 // looked at; an empty text fits nothing.
 func (k *Kind) Called(text string) Likeness {
 	found := Unlike
-	wanted := plainWords(text)
+	wanted := words.Plain(text)
 	if len(wanted) == 0 {
 		return found
 	}
@@ -81,8 +81,8 @@ func likeness(name, wanted []string) Likeness {
 }
 
 // allBegin reports whether each word is the one wanted at its place, or begins with it.
-func allBegin(words, wanted []string) bool {
-	for i, word := range words {
+func allBegin(name, wanted []string) bool {
+	for i, word := range name {
 		if !begins(word, wanted[i]) {
 			return false
 		}
@@ -90,8 +90,8 @@ func allBegin(words, wanted []string) bool {
 	return true
 }
 
-func anyBegins(words []string, wanted string) bool {
-	for _, word := range words {
+func anyBegins(name []string, wanted string) bool {
+	for _, word := range name {
 		if begins(word, wanted) {
 			return true
 		}
@@ -109,29 +109,3 @@ func begins(word, wanted string) bool {
 func sameWord(word, wanted string) bool {
 	return word == wanted || word+"s" == wanted || word+"es" == wanted
 }
-
-// plainWords parts a text into its words, in small letters without accents. A number is
-// a word of its own: "3-way", "3way" and "3 way" are the same.
-func plainWords(text string) (words []string) {
-	var word []rune
-	end := func() {
-		if len(word) > 0 {
-			words, word = append(words, string(word)), nil
-		}
-	}
-	for _, r := range accents.Replace(strings.ToLower(text)) {
-		switch {
-		case !unicode.IsLetter(r) && !unicode.IsDigit(r):
-			end()
-			continue
-		case len(word) > 0 && unicode.IsDigit(r) != unicode.IsDigit(word[0]):
-			end()
-		}
-		word = append(word, r)
-	}
-	end()
-	return words
-}
-
-// accents takes off what Spanish sets on letters.
-var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n")
