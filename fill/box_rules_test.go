@@ -8,6 +8,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/wall"
 	"studbay/plan"
@@ -354,7 +355,7 @@ func TestTheRemedyOfAnEdge(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if set, _ := p.Opening(id); set.Height.To != plan.BoxBottom || set.Height.From != plan.Subfloor || part.CentreHeight(set, r.room) != in(2) {
+		if set, _ := p.Opening(id); set.Height.To != plan.BoxBottom || set.Height.From != plan.Subfloor || frame.CentreHeight(set, r.room) != in(2) {
 			t.Errorf("set to %+v", set.Height)
 		}
 	})

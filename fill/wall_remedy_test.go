@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"testing"
 
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/spacing"
 	"studbay/fill/wall"
@@ -197,8 +198,8 @@ func TestRemediesGoByAmendedFigures(t *testing.T) {
 	r = oneWall(t, 100)
 	for _, f := range r.amended(map[string]string{"receptacle-max-height": "12"}) {
 		for _, remedy := range f.Remedies {
-			if o := r.added(remedy); part.CentreHeight(o, r.room) > in(12) {
-				t.Errorf("offered at %s, where 12 in is the highest", part.CentreHeight(o, r.room))
+			if o := r.added(remedy); frame.CentreHeight(o, r.room) > in(12) {
+				t.Errorf("offered at %s, where 12 in is the highest", frame.CentreHeight(o, r.room))
 			}
 		}
 	}

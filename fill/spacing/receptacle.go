@@ -5,6 +5,7 @@ import (
 	"sync"
 
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -41,7 +42,7 @@ func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
 	if o.Status == plan.StatusRemove || !kindCounts(o.Kind) || isWhollySwitched(o) {
 		return false
 	}
-	return o.At.Part != plan.PartFace || part.CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
+	return o.At.Part != plan.PartFace || frame.CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
 }
 
 // isInCabinet reports whether an opening on a side is within a cabinet at that side.
@@ -50,7 +51,7 @@ func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
 		if !part.All().Fixture(f.Fixture.Kind).Encloses {
 			continue
 		}
-		left, height := f.Fixture.At.Along, part.CentreHeight(o, room)
+		left, height := f.Fixture.At.Along, frame.CentreHeight(o, room)
 		if left <= o.At.Along && o.At.Along <= left+f.Fixture.Width &&
 			f.Fixture.Bottom <= height && height <= f.Fixture.Top() {
 			return true

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -132,7 +133,7 @@ func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
 // hides it.
 func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (best piece, along unit.Length, found bool) {
 	var off unit.Length
-	width, _ := part.BoxSize(o)
+	width := frame.FrontOf(o).Width
 	for _, turn := range r.turns() {
 		for _, p := range r.pieces {
 			if !p.canMount || p.length() < width {
@@ -157,9 +158,9 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 		return 0, false
 	}
 	tries := []unit.Length{min(max(s.wish, s.low), s.high)}
-	mine := part.RectOf(o, room)
+	mine := frame.RectOf(o, room)
 	half := mine.Right - o.At.Along + 1 // no less than either half of the box
-	var others []part.Rect
+	var others []frame.Rect
 	for _, at := range p.inTheWay(room, inReach) {
 		if at.Bottom < mine.Top && mine.Bottom < at.Top {
 			others = append(others, at)
@@ -186,16 +187,16 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 
 // inTheWay returns what a box may not meet on the piece's side: other boxes, and where it
 // shall be in reach, what stands before the wall and hides it.
-func (p piece) inTheWay(room *plan.Room, inReach bool) (all []part.Rect) {
+func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 	for _, other := range p.side.Openings {
 		if other.Status != plan.StatusRemove {
-			all = append(all, part.RectOf(other, room))
+			all = append(all, frame.RectOf(other, room))
 		}
 	}
 	for _, v := range p.side.Fixtures {
 		if f := v.Fixture; inReach && part.All().Fixture(f.Kind).Hides {
 			left, _ := p.side.Frame.Project(v.Frame.Origin)
-			all = append(all, part.Rect{Left: left - besideMargin, Right: left + f.Width + besideMargin, Bottom: f.Bottom, Top: f.Top()})
+			all = append(all, frame.Rect{Left: left - besideMargin, Right: left + f.Width + besideMargin, Bottom: f.Bottom, Top: f.Top()})
 		}
 	}
 	return all

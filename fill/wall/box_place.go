@@ -5,7 +5,7 @@ import (
 	"slices"
 
 	"studbay/fill/code"
-	"studbay/fill/part"
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
@@ -25,7 +25,7 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	boxes := make([]placedBox, 0, len(v.Openings))
 	for _, o := range v.Openings {
 		if o.Status != plan.StatusRemove {
-			boxes = append(boxes, placedBox{part.RectOf(o, v.Room), o})
+			boxes = append(boxes, placedBox{frame.RectOf(o, v.Room), o})
 		}
 	}
 	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.Left, b.Left) })
@@ -50,7 +50,7 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 
 // placedBox is the box of an opening where it is on its face.
 type placedBox struct {
-	part.Rect
+	frame.Rect
 	o *plan.Opening
 }
 
@@ -71,7 +71,7 @@ func onTop(v rule.SideView, o, other *plan.Opening) rule.Finding {
 }
 
 func placeFinding(v rule.SideView, o *plan.Opening) rule.Finding {
-	at := part.RectOf(o, v.Room)
+	at := frame.RectOf(o, v.Room)
 	return rule.Finding{
 		Opening: o.ID, About: o.ID,
 		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, max(at.Left, 0), min(at.Right, v.Length))},
@@ -79,8 +79,8 @@ func placeFinding(v rule.SideView, o *plan.Opening) rule.Finding {
 }
 
 // cutOut is what a break takes of a face.
-func cutOut(c plan.Cut) part.Rect {
-	return part.Rect{Left: c.From, Right: c.To, Bottom: c.Break.Sill, Top: c.Break.Head}
+func cutOut(c plan.Cut) frame.Rect {
+	return frame.Rect{Left: c.From, Right: c.To, Bottom: c.Break.Sill, Top: c.Break.Head}
 }
 
 func breakText(k plan.BreakKind) words.Text { return words.New("break."+string(k), string(k)) }

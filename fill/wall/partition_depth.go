@@ -2,6 +2,7 @@ package wall
 
 import (
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -35,7 +36,7 @@ func depthMismatch(v rule.SideView, b plan.Backing) (rule.Finding, bool) {
 	if b.Side.Kind != plan.SideWall {
 		return rule.Finding{}, false
 	}
-	drawn := b.Gap - plan.Thickness(v.Side.Finish) - plan.Thickness(b.Side.Finish)
+	drawn := frame.FramingBetween(v.Side, b)
 	stated := v.Side.Studs.Depth
 	f := rule.Finding{
 		Severity: rule.Note,

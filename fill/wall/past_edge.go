@@ -1,10 +1,9 @@
 package wall
 
 import (
-	"cmp"
 	"slices"
 
-	"studbay/fill/part"
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -30,7 +29,7 @@ func goesOn(a, b rule.Neighbor) bool {
 // pastEdge finds a box that runs past an end of its face, into the floor or into the
 // ceiling, where none can be built. Its remedies put it where nothing else is.
 func pastEdge(v rule.SideView, boxes []placedBox, at placedBox, grid unit.Length) (found []rule.Finding) {
-	tell := func(message words.Text, fits bool, moved part.Rect, remedy rule.Remedy) {
+	tell := func(message words.Text, fits bool, moved frame.Rect, remedy rule.Remedy) {
 		f := placeFinding(v, at.o)
 		f.Severity, f.Message = rule.Stop, message
 		f.Why = words.New("rule.box-place.edge.why", "There the wall ends: no box can be set in it.")
@@ -54,10 +53,10 @@ func pastEdge(v rule.SideView, boxes []placedBox, at placedBox, grid unit.Length
 	switch over := at.Top - v.Room.Ceiling; {
 	case at.Bottom < 0:
 		tell(words.New("rule.box-place.floor", "{0} runs into the floor by {1}", at.o.Tag, words.Height(-at.Bottom)),
-			isLow, at.Centred(low), setCentre(at.o, v.Room, low, high))
+			isLow, at.Centred(low), setCentre(at.o, v.Room, low))
 	case v.Room.Ceiling > 0 && over > 0:
 		tell(words.New("rule.box-place.ceiling", "{0} runs into the ceiling by {1}", at.o.Tag, words.Height(over)),
-			isLow, at.Centred(v.Room.Ceiling-low), setCentre(at.o, v.Room, v.Room.Ceiling-low, high))
+			isLow, at.Centred(v.Room.Ceiling-low), setCentre(at.o, v.Room, v.Room.Ceiling-low))
 	}
 	return found
 }
@@ -73,7 +72,7 @@ func setIn(size, room, step unit.Length) unit.Length {
 }
 
 // isFree reports whether a box may stand so: in no break and on no other box.
-func isFree(v rule.SideView, boxes []placedBox, o *plan.Opening, at part.Rect) bool {
+func isFree(v rule.SideView, boxes []placedBox, o *plan.Opening, at frame.Rect) bool {
 	return !slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.Meets(at) }) &&
 		!slices.ContainsFunc(v.Cuts, func(c plan.Cut) bool { return at.Meets(cutOut(c)) })
 }
@@ -88,10 +87,9 @@ func setAlong(o *plan.Opening, along unit.Length, label words.Text) rule.Remedy 
 
 // setCentre sets the centre of a box, its height measured as it was: to the same line of
 // the box and from the same floor.
-func setCentre(o *plan.Opening, room *plan.Room, centre, high unit.Length) rule.Remedy {
+func setCentre(o *plan.Opening, room *plan.Room, centre unit.Length) rule.Remedy {
 	return rule.Remedy{
 		Label: words.New("rule.box-place.centre", "Set its centre at {0}", words.Height(centre)),
-		Edit: plan.SetHeight{ID: o.ID, Height: plan.CentreAt(centre).Restated(
-			cmp.Or(o.Height.To, plan.BoxCentre), cmp.Or(o.Height.From, plan.FinishedFloor), high, room.FloorThickness())},
+		Edit:  plan.SetHeight{ID: o.ID, Height: frame.HeightAt(o, room, centre)},
 	}
 }
