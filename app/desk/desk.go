@@ -57,8 +57,13 @@ func newDesk(h *House) *Desk {
 	d.window.SetPadded(false)
 	d.stage = dialog.NewStage(d.window, h.post, d.prefs)
 	d.speak()
-	d.session = work.NewSession(h.shop, &user{desk: d}, d.prefs.units(), d.changed)
+	u := &user{
+		canvas: d.window.Canvas(), stage: d.stage, voice: d.voice, prefs: d.prefs, shown: d,
+		another: func() *work.Session { return h.NewWindow().session },
+	}
+	d.session = work.NewSession(h.shop, u, d.prefs.units(), d.changed)
 	d.wire()
+	u.hand, u.view = d.hand, d.view
 	d.build()
 	d.window.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { d.dropped(files) })
 	d.window.SetCloseIntercept(d.Close)
@@ -216,6 +221,9 @@ func (d *Desk) showHint() {
 	d.status.ShowHint(d.hand.hint())
 	d.sorts.Refresh()
 }
+
+// showGoingOn implements userShown.
+func (d *Desk) showGoingOn(text words.Text) { d.status.ShowHint(text) }
 
 // showView says what the board and the unfolded room show.
 func (d *Desk) showView() {

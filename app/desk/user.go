@@ -15,77 +15,93 @@ import (
 var _ work.User = (*user)(nil)
 
 // user is whom the document's life asks: it stands for the one before the window.
-type user struct{ desk *Desk }
+type user struct {
+	canvas fyne.Canvas
+	stage  *dialog.Stage
+	voice  *speaker
+	prefs  prefs
+	hand   *hand // made once there is a session
+	view   *view // the same
+	shown  userShown
+	// another opens another window.
+	another func() *work.Session
+}
+
+// userShown shows what goes on, and another document.
+type userShown interface {
+	showHint()
+	showGoingOn(words.Text)
+	refreshAll()
+}
 
 // Ask implements work.User.
 func (u *user) Ask(q work.Question) {
-	d := u.desk
 	body := q.Body
 	if q.Fault != nil {
-		body = strings.TrimSuffix(d.stage.ErrorText(q.Fault)+"\n"+body, "\n")
+		body = strings.TrimSuffix(u.stage.ErrorText(q.Fault)+"\n"+body, "\n")
 	}
 	asked := dialog.Question{Title: q.Title, Body: body}
 	for _, a := range q.Answers {
 		asked.Answers = append(asked.Answers, dialog.Answer(a))
 	}
-	d.stage.Ask(asked)
+	u.stage.Ask(asked)
 }
 
 // IsAsked implements work.User.
-func (u *user) IsAsked() bool { return u.desk.stage.IsOpen() }
+func (u *user) IsAsked() bool { return u.stage.IsOpen() }
 
 // IsCovered implements work.User.
-func (u *user) IsCovered() bool { return u.desk.window.Canvas().Overlays().Top() != nil }
+func (u *user) IsCovered() bool { return u.canvas.Overlays().Top() != nil }
 
 // IsTyping implements work.User.
 func (u *user) IsTyping() bool {
-	entry, ok := u.desk.window.Canvas().Focused().(*card.Entry)
+	entry, ok := u.canvas.Focused().(*card.Entry)
 	return ok && entry.IsDirty()
 }
 
 // EndTyping implements work.User: it is what moving the focus away does.
-func (u *user) EndTyping() { u.desk.window.Canvas().Unfocus() }
+func (u *user) EndTyping() { u.canvas.Unfocus() }
 
 // ChooseFile implements work.User.
 func (u *user) ChooseFile(of work.FileChoice, do func(path string)) {
-	u.desk.stage.AskFile(dialog.FileForm{Title: of.Title, Yes: of.Yes, Name: of.Name, Extensions: []string{work.Extension}, Open: of.Open}, do)
+	u.stage.AskFile(dialog.FileForm{Title: of.Title, Yes: of.Yes, Name: of.Name, Extensions: []string{work.Extension}, Open: of.Open}, do)
 }
 
 // Tell implements work.User.
 func (u *user) Tell(text words.Text) {
 	if text.IsZero() {
-		u.desk.showHint()
+		u.shown.showHint()
 		return
 	}
-	u.desk.status.ShowHint(text)
+	u.shown.showGoingOn(text)
 }
 
 // Say implements work.User.
-func (u *user) Say(text words.Text) string { return u.desk.voice.Say(text) }
+func (u *user) Say(text words.Text) string { return u.voice.Say(text) }
 
 // Leaving implements work.User.
 func (u *user) Leaving() {
-	u.desk.hand.clear()
-	u.desk.view.room = ""
+	u.hand.clear()
+	u.view.room = ""
 }
 
 // Showing implements work.User.
 func (u *user) Showing() {
-	u.desk.refreshAll()
-	u.desk.view.Fit()
+	u.shown.refreshAll()
+	u.view.Fit()
 }
 
 // Opened implements work.User.
 func (u *user) Opened(path string) {
-	u.desk.prefs.addRecent(path)
-	u.desk.prefs.SetFolder(path)
+	u.prefs.addRecent(path)
+	u.prefs.SetFolder(path)
 }
 
 // Saved implements work.User.
-func (u *user) Saved(path string) { u.desk.prefs.addRecent(path) }
+func (u *user) Saved(path string) { u.prefs.addRecent(path) }
 
 // Another implements work.User.
-func (u *user) Another() *work.Session { return u.desk.house.NewWindow().session }
+func (u *user) Another() *work.Session { return u.another() }
 
 // dropped opens the first plan's file dropped on the window.
 func (d *Desk) dropped(files []fyne.URI) {
