@@ -3,11 +3,6 @@ package rendertest
 import (
 	"bytes"
 	"context"
-	"flag"
-	"image"
-	"image/png"
-	"os"
-	"path/filepath"
 	"testing"
 
 	"studbay/plan/geom"
@@ -15,10 +10,9 @@ import (
 	"studbay/plan/words"
 	"studbay/render"
 	painter "studbay/render/paint/png"
+	"studbay/render/picturetest"
 	"studbay/render/scene"
 )
-
-var update = flag.Bool("update", false, "write the golden pictures anew")
 
 // Everything is a clip around any plan.
 var Everything = geom.Box{
@@ -74,60 +68,12 @@ func scaled(it scene.Item, k float64) scene.Item {
 	return it
 }
 
-// Golden compares a picture with the one kept; with -update it keeps it.
+// Golden compares a picture with the one that the test's package keeps.
 func Golden(t testing.TB, name string, dpi int, s *scene.Scene) {
 	t.Helper()
 	var got bytes.Buffer
 	if err := painter.Encode(context.Background(), &got, s, painter.Options{DPI: dpi}); err != nil {
 		t.Fatal(err)
 	}
-	file := filepath.Join("testdata", name)
-	if *update {
-		if err := os.WriteFile(file, got.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		return
-	}
-	kept, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if share := differing(decode(t, kept), decode(t, got.Bytes())); share > 0.0005 {
-		failed := filepath.Join(t.TempDir(), name)
-		_ = os.WriteFile(failed, got.Bytes(), 0o644)
-		t.Errorf("%s: %.2f %% of the pixels differ from the kept picture", name, 100*share)
-	}
-}
-
-func decode(t testing.TB, data []byte) image.Image {
-	t.Helper()
-	picture, err := png.Decode(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return picture
-}
-
-// differing returns the share of pixels that differ plainly: another machine's floats
-// may move the edge of a line by a shade.
-func differing(a, b image.Image) float64 {
-	if a.Bounds() != b.Bounds() {
-		return 1
-	}
-	count := 0
-	for y := a.Bounds().Min.Y; y < a.Bounds().Max.Y; y++ {
-		for x := a.Bounds().Min.X; x < a.Bounds().Max.X; x++ {
-			if unlike(a.At(x, y), b.At(x, y)) {
-				count++
-			}
-		}
-	}
-	return float64(count) / float64(a.Bounds().Dx()*a.Bounds().Dy())
-}
-
-func unlike(a, b interface{ RGBA() (r, g, b, a uint32) }) bool {
-	ar, ag, ab, _ := a.RGBA()
-	br, bg, bb, _ := b.RGBA()
-	apart := func(x, y uint32) bool { return max(x, y)-min(x, y) > 24<<8 }
-	return apart(ar, br) || apart(ag, bg) || apart(ab, bb)
+	picturetest.Kept(t, name, got.Bytes())
 }

@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan/words"
+	"studbay/render"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 	"studbay/render/table"
@@ -102,22 +103,18 @@ func (b *book) by(found fill.Finding) string {
 	return ""
 }
 
-// markFor draws the sign of a finding.
+// markFor draws the sign of a finding; of one set aside, a broken ring.
 func markFor(found fill.Finding, at scene.Point) []scene.Item {
-	mark, ink := symbol.Note, theme.Note
-	switch {
-	case found.Waived != nil:
+	if found.Waived != nil {
 		return []scene.Item{scene.Stroke{
 			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: pen(rule).Width, Color: theme.Muted, Dash: []float64{0.5, 0.5}},
 		}}
-	case found.IsOpen:
-		mark = symbol.Question
-	case found.Severity == fill.Stop:
-		mark, ink = symbol.Stop, theme.Stop
-	case found.Severity == fill.Warn:
-		mark, ink = symbol.Warn, theme.Warn
 	}
-	return symbol.DrawMark(mark, at, 2.5, ink, theme.Paper)
+	ink := theme.Note
+	if !found.IsOpen {
+		ink = theme.Severity(found.Severity)
+	}
+	return symbol.DrawMark(render.MarkOf(&found), at, 2.5, ink, theme.Paper)
 }
 
 // looked says what was looked at and against what, and ends with the cautions.

@@ -3,20 +3,14 @@ package symbol
 import (
 	"bytes"
 	"context"
-	"flag"
-	"image"
-	stdpng "image/png"
-	"os"
-	"path/filepath"
 	"testing"
 
 	"studbay/plan/unit"
 	"studbay/render/glyph"
 	"studbay/render/paint/png"
+	"studbay/render/picturetest"
 	"studbay/render/scene"
 )
-
-var update = flag.Bool("update", false, "write the golden pictures anew")
 
 var (
 	ink   = scene.Color{R: 0x11, G: 0x11, B: 0x11, A: 0xff}
@@ -109,60 +103,9 @@ func (c *contact) rest() {
 
 // TestContactSheet holds the symbols to the picture that a person looked at.
 func TestContactSheet(t *testing.T) {
-	golden(t, contactSheet(), 200, "contact.png")
-}
-
-// strayPixels may differ between processors that round differently. The least stroke
-// of a symbol, a tick, is twice as many.
-const strayPixels = 10
-
-func golden(t *testing.T, s *scene.Scene, dpi int, name string) {
-	t.Helper()
 	var out bytes.Buffer
-	if err := png.Encode(context.Background(), &out, s, png.Options{DPI: dpi}); err != nil {
+	if err := png.Encode(context.Background(), &out, contactSheet(), png.Options{DPI: 200}); err != nil {
 		t.Fatal(err)
 	}
-	path := filepath.Join("testdata", name)
-	if *update {
-		if err := os.WriteFile(path, out.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if n := unlike(decode(t, out.Bytes()), decode(t, want)); n > strayPixels {
-		got := filepath.Join(t.TempDir(), name)
-		if err := os.WriteFile(got, out.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		t.Errorf("%d pixels differ from %s; look at both, then -update", n, path)
-	}
-}
-
-func decode(t *testing.T, data []byte) image.Image {
-	t.Helper()
-	im, err := stdpng.Decode(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return im
-}
-
-// unlike counts pixels that differ by more than a processor's rounding could make.
-func unlike(a, b image.Image) (n int) {
-	if a.Bounds() != b.Bounds() {
-		return a.Bounds().Dx() * a.Bounds().Dy()
-	}
-	for y := a.Bounds().Min.Y; y < a.Bounds().Max.Y; y++ {
-		for x := a.Bounds().Min.X; x < a.Bounds().Max.X; x++ {
-			r1, _, _, _ := a.At(x, y).RGBA()
-			r2, _, _, _ := b.At(x, y).RGBA()
-			if max(r1, r2)-min(r1, r2) > 0x1000 {
-				n++
-			}
-		}
-	}
-	return n
+	picturetest.Kept(t, "contact.png", out.Bytes())
 }
