@@ -11,7 +11,7 @@ ARGS ?=
 # to: see .ci/places. VERSION is what a package is called by.
 BIN ?=
 
-.PHONY: help run build install uninstall package test bench fuzz audit demo icons pictures notices clean
+.PHONY: help run build install uninstall package test bench mutate fuzz audit demo icons pictures notices clean
 
 help: ## list the targets
 	@sed -n 's/^\([a-z]*\):.*## \(.*\)/\1\t\2/p' Makefile | expand -t 10
@@ -44,6 +44,10 @@ test: ## format, lint, builds, race tests and the window end to end
 bench: ## measure size and speed beside their limits (ARGS='-rounds 3')
 	@.ci/setup run
 	@go run ./app/bench $(ARGS)
+
+mutate: ## change the code in small ways and see which the tests notice (ARGS='-sample 60')
+	@.ci/setup run
+	@go run ./app/mutate $(ARGS)
 
 fuzz: ## run every fuzz test for FUZZTIME each (30s unless told)
 	@.ci/fuzz
