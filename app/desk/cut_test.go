@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/theme"
 
-	"studbay/app/card"
 	"studbay/app/demo"
 	"studbay/app/look"
 	"studbay/plan"
@@ -22,7 +21,7 @@ func cutTexts(in fyne.CanvasObject) (cut []string) {
 			if w.IsCut() {
 				cut = append(cut, w.Words())
 			}
-		case *card.Entry:
+		case *look.Entry:
 			place := w.Size().Width - 2*theme.InnerPadding()
 			if width := fyne.MeasureText(w.PlaceHolder, theme.TextSize(), fyne.TextStyle{}).Width; width > place {
 				cut = append(cut, w.PlaceHolder)

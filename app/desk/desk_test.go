@@ -6,8 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"studbay/app/card"
-	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/app/windowtest"
@@ -90,14 +88,14 @@ func (b *bench) dialogSays(what string) {
 }
 
 // entries lists the lines of a dialog that are written in.
-func (b *bench) entries(in fyne.CanvasObject) []*dialog.LineEntry {
-	return windowtest.All[*dialog.LineEntry](in)
+func (b *bench) entries(in fyne.CanvasObject) []*look.Entry {
+	return windowtest.All[*look.Entry](in)
 }
 
 // choice finds a choice among what is in sight by its name.
-func (b *bench) choice(in fyne.CanvasObject, name string) *card.Choice {
+func (b *bench) choice(in fyne.CanvasObject, name string) *look.Choice {
 	b.t.Helper()
-	for _, c := range windowtest.All[*card.Choice](in) {
+	for _, c := range windowtest.All[*look.Choice](in) {
 		if c.Label() == name {
 			return c
 		}
@@ -106,7 +104,7 @@ func (b *bench) choice(in fyne.CanvasObject, name string) *card.Choice {
 	return nil
 }
 
-func (b *bench) take(c *card.Choice, begins string) {
+func (b *bench) take(c *look.Choice, begins string) {
 	b.t.Helper()
 	for _, o := range c.Options() {
 		if strings.HasPrefix(o.Label, begins) {

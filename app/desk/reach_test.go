@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
-	"studbay/app/card"
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/app/windowtest"
@@ -62,7 +61,7 @@ func TestFocusScrollsItsThingIntoSight(t *testing.T) {
 		switch w := o.(type) {
 		case *look.Press:
 			stops = append(stops, w)
-		case *card.Entry:
+		case *look.Entry:
 			stops = append(stops, w)
 		}
 	})

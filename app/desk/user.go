@@ -6,8 +6,8 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"studbay/app/card"
 	"studbay/app/dialog"
+	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/plan/words"
 )
@@ -55,7 +55,7 @@ func (u *user) IsCovered() bool { return u.canvas.Overlays().Top() != nil }
 
 // IsTyping implements work.User.
 func (u *user) IsTyping() bool {
-	entry, ok := u.canvas.Focused().(*card.Entry)
+	entry, ok := u.canvas.Focused().(*look.Entry)
 	return ok && entry.IsDirty()
 }
 

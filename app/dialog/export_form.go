@@ -6,7 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"studbay/app/card"
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/plan/words"
@@ -29,11 +28,11 @@ type exportForm struct {
 	pages    []*scene.Scene // nil while they are laid out
 	job      int            // counts layouts: an old one that comes late is dropped
 	preview  *preview
-	choices  []*card.Choice
+	choices  []*look.Choice
 	paperOf  *look.Paragraph // size and scale in words
 	wrong    *look.Paragraph
 	yes      *look.Press
-	resolves *card.Choice
+	resolves *look.Choice
 	column   *fyne.Container
 	shown    *raised
 }
@@ -63,8 +62,8 @@ func (f *exportForm) build() {
 	f.paperOf = look.NewParagraph("", look.Second, width)
 	f.wrong = look.NewParagraph("", look.Style{Tone: look.Stop}, width)
 	f.wrong.Hide()
-	choice := func(label string, options func() []card.Option) *card.Choice {
-		c := card.NewChoice(label, "", options)
+	choice := func(label string, options func() []look.Option) *look.Choice {
+		c := look.NewChoice(label, "", options)
 		c.OnEscape(func() { f.shown.lower() })
 		f.choices = append(f.choices, c)
 		return c
@@ -89,8 +88,8 @@ func (f *exportForm) build() {
 
 // option is one to choose from; choosing it shows all anew, and lays the pages out
 // again where they become others.
-func (f *exportForm) option(label string, now, again bool, set func()) card.Option {
-	return card.Option{Label: label, Now: now, Do: func() {
+func (f *exportForm) option(label string, now, again bool, set func()) look.Option {
+	return look.Option{Label: label, Now: now, Do: func() {
 		set()
 		f.update()
 		if again {
@@ -99,7 +98,7 @@ func (f *exportForm) option(label string, now, again bool, set func()) card.Opti
 	}}
 }
 
-func (f *exportForm) papers() (options []card.Option) {
+func (f *exportForm) papers() (options []look.Option) {
 	for _, p := range sheet.Papers {
 		label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
 		options = append(options, f.option(label, p == f.paper, true, func() {
@@ -111,8 +110,8 @@ func (f *exportForm) papers() (options []card.Option) {
 }
 
 // scales offers those of the plan's units: the others would print no round figure.
-func (f *exportForm) scales() []card.Option {
-	options := []card.Option{f.option(f.stage.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = sheet.Scale{} })}
+func (f *exportForm) scales() []look.Option {
+	options := []look.Option{f.option(f.stage.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = sheet.Scale{} })}
 	for _, s := range sheet.Scales {
 		if s.System == f.of.System() {
 			options = append(options, f.option(s.Words(), s == f.scale, true, func() { f.scale = s }))
@@ -121,8 +120,8 @@ func (f *exportForm) scales() []card.Option {
 	return options
 }
 
-func (f *exportForm) which() []card.Option {
-	options := []card.Option{f.option(f.pagesText(), f.only == 0, false, func() { f.only = 0 })}
+func (f *exportForm) which() []look.Option {
+	options := []look.Option{f.option(f.pagesText(), f.only == 0, false, func() { f.only = 0 })}
 	for i, p := range f.pages {
 		label := f.stage.say("export.page", "Only {0}: {1}", i+1, p.Meta.Title)
 		options = append(options, f.option(label, f.only == i+1, false, func() {
@@ -144,7 +143,7 @@ func (f *exportForm) pagesText() string {
 	}
 }
 
-func (f *exportForm) formats() (options []card.Option) {
+func (f *exportForm) formats() (options []look.Option) {
 	for _, format := range []struct {
 		extension string
 		name      words.Text
@@ -160,7 +159,7 @@ func (f *exportForm) formats() (options []card.Option) {
 	return options
 }
 
-func (f *exportForm) resolutions() (options []card.Option) {
+func (f *exportForm) resolutions() (options []look.Option) {
 	for _, dpi := range pictureDPIs {
 		options = append(options, f.option(f.stage.say("plain", "{0}", dpi), f.dpi == dpi, false, func() {
 			f.dpi = dpi

@@ -38,7 +38,7 @@ type fileForm struct {
 	folder string
 	job    int // counts readings of folders: an old one that comes late is dropped
 
-	name   *LineEntry
+	name   *look.Entry
 	path   *look.Text
 	wrong  *look.Paragraph
 	list   *fyne.Container
@@ -90,8 +90,8 @@ func (c *fileForm) build() {
 	c.list = look.Column(0)
 	c.scroll = container.NewVScroll(look.Inset(4, 4, look.Grid+4, 4, c.list))
 	c.scroll.SetMinSize(fyne.NewSize(width, height))
-	c.name = &LineEntry{giveUp: func() { c.shown.lower() }}
-	c.name.ExtendBaseWidget(c.name)
+	c.name = look.NewEntry()
+	c.name.OnEscape = func() { c.shown.lower() }
 	c.name.SetText(c.ask.Name)
 	c.name.SetPlaceHolder(s.say("chooser.name.hint", "a name, or a whole path"))
 	c.name.OnSubmitted = func(string) { c.accept() }
@@ -106,13 +106,7 @@ func (c *fileForm) build() {
 		look.Row(0, 1, look.Sized(64, 0, look.NewText(s.say("chooser.name", "Name"), look.Quiet)), look.Sized(0, look.HitTarget, c.name)),
 		c.wrong, buttonRow(no, yes))
 	c.shown = s.raise(c.column)
-	c.focusName()
-}
-
-// focusName puts the name in hand, without its ending.
-func (c *fileForm) focusName() {
-	c.stage.canvas().Focus(c.name)
-	c.name.TypedShortcut(&fyne.ShortcutSelectAll{})
+	c.name.Hold()
 }
 
 // place is a button that goes to a folder.
@@ -269,7 +263,7 @@ func (c *fileForm) askOver(path string) {
 		Title: s.say("chooser.over", "Replace {0}?", filepath.Base(path)),
 		Body:  s.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", work.ShortPath(path)),
 		Answers: []Answer{
-			{s.say("answer.stay", "Go back"), func() { c.shown.again(); c.focusName() }},
+			{s.say("answer.stay", "Go back"), func() { c.shown.again(); c.name.Hold() }},
 			{s.say("answer.replace", "Replace it"), func() { s.folders.SetFolder(path); c.do(path) }},
 		},
 	})

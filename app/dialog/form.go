@@ -2,12 +2,9 @@ package dialog
 
 import (
 	"errors"
-	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
-	"studbay/app/card"
 	"studbay/app/look"
 )
 
@@ -41,36 +38,10 @@ type Form struct {
 	Do func(texts []string) error
 }
 
-// LineEntry is a line of a form that is written in: Escape gives the form up.
-type LineEntry struct {
-	widget.Entry
-	giveUp func()
-}
-
-// FocusGained implements fyne.Focusable. Typing replaces a line reached by the keys.
-func (e *LineEntry) FocusGained() {
-	e.Entry.FocusGained()
-	e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
-}
-
-// TypedKey implements fyne.Focusable.
-func (e *LineEntry) TypedKey(key *fyne.KeyEvent) {
-	if key.Name == fyne.KeyEscape {
-		e.giveUp()
-		return
-	}
-	e.Entry.TypedKey(key)
-}
-
-// formLine is one line of a form in sight: its entry or choice, and under it what is
-// wrong with it, which goes as soon as it is mended.
+// formLine is one line of a form in sight: a field to write in, or a choice.
 type formLine struct {
-	Line
-	form  *openForm
-	entry *LineEntry // nil where it is chosen
+	field *look.Field // nil where it is chosen
 	read  func() string
-	wrong *look.Paragraph
-	under *fyne.Container // of wrong
 }
 
 // openForm is a form in sight.
@@ -82,10 +53,6 @@ type openForm struct {
 	shown  *raised
 	do     func([]string) error
 }
-
-// formLabel is the width of the names of lines, as that of a card's: choices stand in line
-// with entries.
-const formLabel = card.LabelWidth
 
 // AskForm shows a form.
 func (s *Stage) AskForm(of Form) {
@@ -106,8 +73,8 @@ func (s *Stage) AskForm(of Form) {
 	f.column = look.Column(look.Grid, append(rows, f.wrong, look.Gap(1, look.Grid/2), buttonRow(buttons...))...)
 	f.shown = s.raise(f.column)
 	for _, l := range f.lines {
-		if l.entry != nil {
-			l.hold()
+		if l.field != nil {
+			l.field.Entry().Hold()
 			break
 		}
 	}
@@ -117,75 +84,41 @@ func (f *openForm) giveUp() { f.shown.lower() }
 
 // line makes a line of the form.
 func (f *openForm) line(of Line) fyne.CanvasObject {
-	l := &formLine{Line: of, form: f}
-	f.lines = append(f.lines, l)
 	if of.Options != nil {
 		c, read := oneOf(of)
 		c.Finds(f.stage.voice)
 		c.SetWidth(look.Scaled(dialogWidth))
 		c.OnEscape(f.giveUp)
-		l.read = read
+		f.lines = append(f.lines, &formLine{read: read})
 		return c
 	}
-	l.entry = &LineEntry{giveUp: f.giveUp}
-	l.entry.ExtendBaseWidget(l.entry)
-	l.entry.SetText(of.Text)
-	l.entry.SetPlaceHolder(of.Hint)
-	l.entry.OnSubmitted = func(string) { f.submit() }
-	l.entry.OnChanged = func(string) { l.changed() }
-	l.read = func() string { return strings.TrimSpace(l.entry.Text) }
-	l.wrong = look.NewParagraph("", look.Style{Size: look.SecondSize, Tone: look.Stop}, look.Scaled(dialogWidth-formLabel))
-	l.under = look.Inset(formLabel, 0, 0, 0, l.wrong)
-	l.under.Hide()
-	name := look.Sized(formLabel, 0, look.NewParagraph(of.Label, look.Quiet, look.Scaled(formLabel-look.Grid/2)))
-	return look.Column(look.Grid/2,
-		look.Row(0, 1, name, look.Sized(0, look.HitTarget, l.entry)),
-		l.under)
+	spec := look.FieldSpec{
+		Label: of.Label, Empty: of.Hint, Voice: f.stage.voice, Width: look.Scaled(dialogWidth),
+		Read: func() string { return of.Text }, Submit: f.submit, Escape: f.giveUp,
+		Changed: f.changed,
+	}
+	if of.Check != nil {
+		spec.Check = func(text string) error { return f.said(of.Check(text)) }
+	}
+	made := look.NewField(spec)
+	f.lines = append(f.lines, &formLine{made, made.Text})
+	return made
 }
 
-// hold puts the line in hand, all of it chosen.
-func (l *formLine) hold() {
-	l.form.stage.canvas().Focus(l.entry)
-	l.entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+// changed takes what was said of the texts before away.
+func (f *openForm) changed() {
+	if f.column != nil { // it is in sight
+		f.say("")
+		f.column.Refresh()
+	}
 }
 
-// judge says what is wrong with the line, and reports whether nothing is.
-func (l *formLine) judge() bool {
-	var err error
-	if l.Check != nil {
-		err = l.Check(l.read())
+// said is an error in the voice of the stage; no error stays none.
+func (f *openForm) said(err error) error {
+	if err == nil {
+		return nil
 	}
-	l.say(err)
-	return err == nil
-}
-
-// say shows what is wrong at the line; nil is nothing.
-func (l *formLine) say(err error) {
-	if l.wrong == nil {
-		return
-	}
-	text := ""
-	if err != nil {
-		text = l.form.stage.say("field.wrong", "{0}: {1}", l.Label, l.form.stage.ErrorText(err))
-	}
-	if text == "" && !l.under.Visible() {
-		return
-	}
-	l.wrong.SetWords(text)
-	look.ShowIf(l.under, text != "")
-	l.form.column.Refresh()
-}
-
-// changed takes what was said of the text before away; where the line had been found
-// wrong, it stays so only while it is.
-func (l *formLine) changed() {
-	if l.form.column == nil { // not in sight yet
-		return
-	}
-	l.form.say("")
-	if l.under.Visible() {
-		l.judge()
-	}
+	return errors.New(f.stage.ErrorText(err))
 }
 
 // say shows what is wrong with all of the form, or nothing.
@@ -203,7 +136,7 @@ func (f *openForm) submit() {
 	texts := make([]string, len(f.lines))
 	for i, l := range f.lines {
 		texts[i] = l.read()
-		if !l.judge() && first == nil {
+		if l.field != nil && !l.field.Judge() && first == nil {
 			first = l
 		}
 	}
@@ -219,21 +152,23 @@ func (f *openForm) submit() {
 			f.say(f.stage.ErrorText(err))
 			return
 		}
-		first = f.lines[of.Line]
-		first.say(of.Err)
+		if first = f.lines[of.Line]; first.field != nil {
+			first.field.Complain(f.said(of.Err))
+		}
 	}
-	if first.entry != nil {
-		first.hold()
+	f.column.Refresh()
+	if first.field != nil {
+		first.field.Entry().Hold()
 	}
 }
 
 // oneOf is a line of a form that is chosen, and what is chosen of it.
-func oneOf(l Line) (*card.Choice, func() string) {
+func oneOf(l Line) (*look.Choice, func() string) {
 	chosen := l.Text
-	var c *card.Choice
-	c = card.NewChoice(l.Label, "", func() (options []card.Option) {
+	var c *look.Choice
+	c = look.NewChoice(l.Label, "", func() (options []look.Option) {
 		for _, text := range l.Options {
-			options = append(options, card.Option{Label: text, Now: text == chosen, Do: func() {
+			options = append(options, look.Option{Label: text, Now: text == chosen, Do: func() {
 				chosen = text
 				c.Update()
 			}})

@@ -6,7 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"studbay/app/card"
 	"studbay/app/look"
 	"studbay/app/windowtest"
 	"studbay/app/work"
@@ -99,12 +98,12 @@ func (s *stand) says(what string) {
 	})
 }
 
-func entries(in fyne.CanvasObject) []*LineEntry { return windowtest.All[*LineEntry](in) }
+func entries(in fyne.CanvasObject) []*look.Entry { return windowtest.All[*look.Entry](in) }
 
 // choice finds a choice among what is in sight by its name.
-func (s *stand) choice(in fyne.CanvasObject, name string) *card.Choice {
+func (s *stand) choice(in fyne.CanvasObject, name string) *look.Choice {
 	s.t.Helper()
-	for _, c := range windowtest.All[*card.Choice](in) {
+	for _, c := range windowtest.All[*look.Choice](in) {
 		if c.Label() == name {
 			return c
 		}
@@ -113,7 +112,7 @@ func (s *stand) choice(in fyne.CanvasObject, name string) *card.Choice {
 	return nil
 }
 
-func (s *stand) take(c *card.Choice, begins string) {
+func (s *stand) take(c *look.Choice, begins string) {
 	s.t.Helper()
 	for _, o := range c.Options() {
 		if strings.HasPrefix(o.Label, begins) {

@@ -163,25 +163,25 @@ func (f *Field) Commit() {
 // Judge says what the check finds wrong with the text, and reports whether that is
 // nothing.
 func (f *Field) Judge() bool {
-	if f.spec.Check == nil {
-		return true
+	var err error
+	if f.spec.Check != nil {
+		err = f.spec.Check(f.Text())
 	}
-	err := f.spec.Check(f.Text())
 	f.Complain(err)
 	return err == nil
 }
 
 // changed takes a complaint away once the text is mended.
 func (f *Field) changed() {
-	if f.spec.Changed != nil {
-		f.spec.Changed()
-	}
 	switch {
 	case !f.wrong:
 	case f.spec.Check != nil && (f.IsDirty() || f.spec.Submit != nil):
 		f.Judge()
 	default:
 		f.say("")
+	}
+	if f.spec.Changed != nil {
+		f.spec.Changed()
 	}
 }
 
