@@ -64,8 +64,6 @@ func CheckAmendment(edition string, a plan.Amendment) error {
 
 // amendmentPage shows a local amendment: what it changes, to what, and why.
 var amendmentPage = page[plan.Amendment]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Amendment { x, _ := ix.Plan().Amendments.Get(id); return x },
-	put: func(x plan.Amendment) plan.Edit { return plan.Change{Thing: &x} },
 	head: func(s subject[plan.Amendment], x plan.Amendment) (string, string) {
 		second := s.say("amendment.figure", "Another figure than the edition's, printed with its reason.")
 		if x.Rule != "" {

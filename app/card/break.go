@@ -9,8 +9,6 @@ import (
 
 // breakPage shows a door, window, slider, passage or fireplace.
 var breakPage = page[plan.Break]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Break { x, _ := ix.Plan().Break(id); return x },
-	put: func(x plan.Break) plan.Edit { return plan.ChangeBreak{Break: x} },
 	head: func(s subject[plan.Break], x plan.Break) (string, string) {
 		return capital(s.Voice.Say(x.Kind.Text())), s.standsAt(x.At)
 	},

@@ -8,8 +8,6 @@ import (
 
 // cablePage shows a cable: what it is and where it runs.
 var cablePage = page[plan.Cable]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Cable { x, _ := ix.Plan().Cables.Get(id); return x },
-	put: func(x plan.Cable) plan.Edit { return plan.Change{Thing: &x} },
 	head: func(s subject[plan.Cable], x plan.Cable) (string, string) {
 		return s.say("cable.title", "Cable {0}/{1}", x.Size, x.Wires), s.say("cable.second", "{0} to {1}", s.endName(x.From), s.endName(x.To))
 	},

@@ -8,8 +8,6 @@ import (
 
 // circuitPage shows a circuit: its breaker and what hangs on it.
 var circuitPage = page[plan.Circuit]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Circuit { x, _ := ix.Plan().Circuits.Get(id); return x },
-	put: func(x plan.Circuit) plan.Edit { return plan.Change{Thing: &x} },
 	head: func(s subject[plan.Circuit], x plan.Circuit) (string, string) {
 		openings := 0
 		for _, o := range s.Index.Plan().Openings() {

@@ -13,8 +13,6 @@ import (
 
 // controlPage shows which switches serve what.
 var controlPage = page[plan.Control]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Control { x, _ := ix.Plan().Controls.Get(id); return x },
-	put: func(x plan.Control) plan.Edit { return plan.Change{Thing: &x} },
 	head: func(s subject[plan.Control], x plan.Control) (string, string) {
 		return s.say("control.title", "Control {0}", x.Letter), s.say("control.second", "{0}; it serves {1}", s.tagsOf(x.Switches), s.tagsOf(x.Loads))
 	},

@@ -9,8 +9,6 @@ import (
 // decisionPage shows a question that is open: what hangs on it, and a field that settles
 // it.
 var decisionPage = page[plan.Decision]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Decision { x, _ := ix.Plan().Decisions.Get(id); return x },
-	put: func(x plan.Decision) plan.Edit { return plan.Change{Thing: &x} },
 	head: func(s subject[plan.Decision], _ plan.Decision) (string, string) {
 		return s.say("decision.card", "An open decision"), s.say("decision.card.second", "Listed with the findings, and printed, until it is settled.")
 	},

@@ -9,8 +9,6 @@ import (
 
 // fixturePage shows a fixture: what it is, how large and where.
 var fixturePage = page[plan.Fixture]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Fixture { x, _ := ix.Plan().Fixture(id); return x },
-	put: func(x plan.Fixture) plan.Edit { return plan.ChangeFixture{Fixture: x} },
 	head: func(s subject[plan.Fixture], x plan.Fixture) (string, string) {
 		title := x.Name
 		if title == "" {

@@ -9,8 +9,6 @@ import (
 
 // openingPage shows one opening: where it is, what is built in, what is in the box.
 var openingPage = page[plan.Opening]{
-	get:     func(ix *plan.Index, id plan.ID) *plan.Opening { x, _ := ix.Plan().Opening(id); return x },
-	put:     func(x plan.Opening) plan.Edit { return plan.ChangeOpening{Opening: x} },
 	heading: openingHeading,
 	found:   func(f fill.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
 	rows: []rowOf[plan.Opening]{

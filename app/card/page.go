@@ -11,8 +11,8 @@ import (
 // page is the card of a kind of thing as data: how such a thing is read and changed, and
 // the rows that show it.
 type page[T any] struct {
-	get func(*plan.Index, plan.ID) *T
-	put func(T) plan.Edit
+	get func(*plan.Index, plan.ID) *T // left out: the noun that has the ID
+	put func(T) plan.Edit             // left out: the noun is changed as a whole
 	// head says the two lines at the top.
 	head func(subject[T], T) (title, second string)
 	// heading stands at the top in place of head.
@@ -39,6 +39,12 @@ type pageCard[T any] struct {
 
 // card makes the card of a thing, or nil where it is gone.
 func (p page[T]) card(c Context, id plan.ID) Card {
+	if p.get == nil {
+		p.get = nounOf[T]
+	}
+	if p.put == nil {
+		p.put = changed[T]
+	}
 	k := &pageCard[T]{Context: c, page: p}
 	k.of = subject[T]{Context: &k.Context, id: id, get: p.get, put: p.put}
 	if p.get(c.Index, id) == nil {
@@ -117,4 +123,17 @@ func (k *pageCard[T]) Show(c Context) bool {
 	}
 	k.root.Refresh()
 	return true
+}
+
+// nounOf returns the noun that has an ID, or nil where it is gone.
+func nounOf[T any](ix *plan.Index, id plan.ID) *T {
+	found, _ := ix.Plan().Find(id)
+	x, _ := any(found).(*T)
+	return x
+}
+
+// changed is the edit that sets all of a noun.
+func changed[T any](x T) plan.Edit {
+	thing, _ := any(&x).(plan.Thing)
+	return plan.Change{Thing: thing}
 }

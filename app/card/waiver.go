@@ -8,8 +8,6 @@ import (
 
 // waiverPage shows a finding that was set aside: by whom and why.
 var waiverPage = page[plan.Waiver]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Waiver { x, _ := ix.Plan().Waivers.Get(id); return x },
-	put: func(x plan.Waiver) plan.Edit { return plan.Change{Thing: &x} },
 	head: func(s subject[plan.Waiver], x plan.Waiver) (string, string) {
 		return s.say("waiver.card", "Set aside: {0}", ruleName(x.Rule)), s.nameOfThing(x.About)
 	},

@@ -46,32 +46,23 @@ func controlOf(p plan.Plan, id plan.ID) plan.ID {
 
 // join puts an opening into the control in hand, or takes it out where it is in it.
 func (c *cable) join(t Window, id plan.ID, isSwitch bool) {
-	was, ok := t.Plan().Controls.Get(c.made)
-	if !ok {
-		was = &plan.Control{Letter: freeLetter(t.Plan()), Switches: []plan.ID{c.lead}}
+	now, ok := t.Plan().Controls.Get(c.made)
+	switch {
+	case !ok:
+		made := plan.Control{ID: t.NewID(plan.KindControl), Letter: freeLetter(t.Plan()), Switches: []plan.ID{c.lead}}
+		list := &made.Loads
+		if isSwitch {
+			list = &made.Switches
+		}
+		*list = append(*list, id)
+		if t.Do(plan.Add{Thing: &made}) == nil {
+			c.made = made.ID
+		}
+	case slices.Contains(now.Switches, id) || slices.Contains(now.Loads, id):
+		t.Do(plan.LeaveControl{ID: c.made, Opening: id})
+	default:
+		t.Do(plan.JoinControl{ID: c.made, Opening: id, IsSwitch: isSwitch})
 	}
-	now := *was
-	if isSwitch {
-		now.Switches = toggled(now.Switches, id)
-	} else {
-		now.Loads = toggled(now.Loads, id)
-	}
-	if ok {
-		t.Do(plan.Change{Thing: &now})
-		return
-	}
-	now.ID = t.NewID(plan.KindControl)
-	if t.Do(plan.Add{Thing: &now}) == nil {
-		c.made = now.ID
-	}
-}
-
-// toggled returns a list with an ID added, or taken out where it is in it.
-func toggled(ids []plan.ID, id plan.ID) []plan.ID {
-	if i := slices.Index(ids, id); i >= 0 {
-		return slices.Delete(slices.Clone(ids), i, i+1)
-	}
-	return append(slices.Clone(ids), id)
 }
 
 // freeLetter returns the first of a, b … z, aa, ab … that no control has.
