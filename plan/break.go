@@ -1,6 +1,11 @@
 package plan
 
-import "studbay/plan/unit"
+import (
+	"fmt"
+	"slices"
+
+	"studbay/plan/unit"
+)
 
 // BreakKind says what interrupts a side.
 type BreakKind string
@@ -74,4 +79,107 @@ func (b *Break) Key() ID { return b.ID }
 func (b *Break) PanelAt(i int) (from, to unit.Length) {
 	n := unit.Length(len(b.Panels))
 	return b.Width * unit.Length(i) / n, b.Width * unit.Length(i+1) / n
+}
+
+// withBreak returns the plan with the break where its anchor says.
+func (p Plan) withBreak(b *Break) (Plan, error) {
+	l, err := p.home(b.At, b.text())
+	if err != nil {
+		return Plan{}, err
+	}
+	if _, from := p.Break(b.ID); from != nil && from != l {
+		p = p.on(from, func(l *Level) { l.Breaks = l.Breaks.Without(b.ID) })
+	}
+	p = p.on(l, func(l *Level) { l.Breaks = l.Breaks.With(b) })
+	now := p.Level(l.ID)
+	if err := (levelSides{level: now}).checkBreak(b); err != nil {
+		return Plan{}, err
+	}
+	if err := checkApart(breaksOn(now, b.At.Host)); err != nil {
+		return Plan{}, err
+	}
+	return p, nil
+}
+
+// allApart checks that no two breaks of one side overlap.
+func allApart(path string, l *Level) error {
+	on := make(map[ID][]*Break)
+	for b := range l.Breaks.All() {
+		on[b.At.Host] = append(on[b.At.Host], b)
+	}
+	return each(path, l.Breaks, func(b *Break) error {
+		list := on[b.At.Host]
+		on[b.At.Host] = nil
+		return checkApart(list)
+	})
+}
+
+// breaksOn returns the breaks of one side.
+func breaksOn(l *Level, side ID) (found []*Break) {
+	return slices.DeleteFunc(slices.Collect(l.Breaks.All()), func(b *Break) bool { return b.At.Host != side })
+}
+
+// checkBreak reports why a break cannot stand where it says. That it overlaps no
+// other is checkApart's to see.
+func (s levelSides) checkBreak(b *Break) error {
+	if err := checkText(b); err != nil {
+		return err
+	}
+	if err := wellFormed(b.ID, KindBreak); err != nil {
+		return err
+	}
+	if err := b.checkFields(); err != nil {
+		return err
+	}
+	if b.At.Part != PartFace {
+		return Refuse(ErrNoRoom, "break-part", "{0} stands in a side of a room only", b.text()).At("/at/part")
+	}
+	if err := s.check(stand{b.At, b.Width, b.text()}); err != nil {
+		return In("/at", err)
+	}
+	if ceiling := s.side(b.At.Host).Room.Ceiling; b.Head > ceiling {
+		return Refuse(ErrNoRoom, "head", "{0} would be higher than the ceiling at {1}", b.text(), ceiling).At("/head")
+	}
+	return nil
+}
+
+func (b *Break) checkFields() error {
+	switch {
+	case !slices.Contains(BreakKinds, b.Kind):
+		return Refuse(nil, "break-kind", "“{0}” is no kind of door, window or passage", string(b.Kind)).At("/kind")
+	case !slices.Contains([]Hand{HandUnknown, HandLeft, HandRight, HandDouble}, b.Hand):
+		return Refuse(nil, "hand", "{0} has an unknown hand “{1}”", b.text(), string(b.Hand)).At("/hand")
+	case !slices.Contains([]Swing{SwingNone, SwingIn, SwingOut}, b.Swing):
+		return Refuse(nil, "swing", "{0} has an unknown swing “{1}”", b.text(), string(b.Swing)).At("/swing")
+	case b.Width <= 0:
+		return Refuse(nil, "width", "{0} needs a width", b.text()).At("/width")
+	case b.Sill < 0 || b.Head <= b.Sill:
+		return Refuse(nil, "sill", "{0} needs a head above its sill, and a sill not below the floor", b.text()).At("/head")
+	case b.Kind == BreakSlider && len(b.Panels) == 0:
+		return Refuse(nil, "panels", "{0} needs its panels", b.text()).At("/panels")
+	case len(b.Panels) > maxPanels:
+		return Refuse(nil, "panels-many", "{0} has more than {1} panels", b.text(), maxPanels).At("/panels")
+	}
+	for i, p := range b.Panels {
+		if p != PanelFixed && p != PanelMoving {
+			return Refuse(nil, "panel", "{0} has an unknown panel “{1}”", b.text(), string(p)).At(fmt.Sprintf("/panels/%d", i))
+		}
+	}
+	return notNegative(b.text(), b.Width, b.Head, b.Casing)
+}
+
+// checkApart reports which two breaks of one side overlap. Touching is fine.
+func checkApart(breaks []*Break) error {
+	sorted := slices.SortedFunc(slices.Values(breaks), func(a, b *Break) int {
+		return int(min(max(a.At.Along-b.At.Along, -1), 1))
+	})
+	for i := 1; i < len(sorted); i++ {
+		a, b := sorted[i-1], sorted[i]
+		if a.At.Along+a.Width > b.At.Along+Slack {
+			r := Refuse(ErrNoRoom, "overlap", "{0} would overlap {1} in the same side", b.text(), a.text()).At("/at/along")
+			r.Things = []ID{a.ID, b.ID}
+			return r
+		}
+	}
+	return nil
 }

@@ -26,14 +26,14 @@ func (MoveBreak) Name() words.Text { return words.New("edit.break.move", "Move d
 func (e MoveBreak) Apply(p Plan) (Plan, error) {
 	was, _ := p.Break(e.ID)
 	if was == nil {
-		return Plan{}, gone(theBreak)
+		return Plan{}, Gone(KindBreak)
 	}
 	if was.At == e.To {
 		return p, nil
 	}
 	b := *was
 	b.At = e.To
-	return p.withBreak(&b)
+	return p.With(nil, &b)
 }
 
 // ChangeBreak sets all of a break.
@@ -45,34 +45,3 @@ func (e ChangeBreak) Name() words.Text { return Change{Thing: &e.Break}.Name() }
 // Apply fails with ErrGone where the break is not in the plan, and with ErrNoRoom as
 // AddBreak does.
 func (e ChangeBreak) Apply(p Plan) (Plan, error) { return Change{&e.Break}.Apply(p) }
-
-// withBreak returns the plan with the break where its anchor says.
-func (p Plan) withBreak(b *Break) (Plan, error) {
-	l, err := p.home(b.At, b.text())
-	if err != nil {
-		return Plan{}, err
-	}
-	if _, from := p.Break(b.ID); from != nil && from != l {
-		p = p.on(from, func(l *Level) { l.Breaks = l.Breaks.Without(b.ID) })
-	}
-	p = p.on(l, func(l *Level) { l.Breaks = l.Breaks.With(b) })
-	now := p.Level(l.ID)
-	if err := (levelSides{level: now}).checkBreak(b); err != nil {
-		return Plan{}, err
-	}
-	if err := checkApart(breaksOn(now, b.At.Host)); err != nil {
-		return Plan{}, err
-	}
-	return p, nil
-}
-
-// home returns the level a thing comes to stand on.
-func (p Plan) home(a Anchor, name words.Text) (*Level, error) {
-	if l := p.levelOf(a); l != nil {
-		return l, nil
-	}
-	if a.Host == "" {
-		return nil, refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", name).at("/at/host")
-	}
-	return nil, refuse(ErrGone, "host-gone", "what {0} stands on is not on this level of the plan", name).at("/at/host")
-}

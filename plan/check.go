@@ -1,14 +1,11 @@
 package plan
 
-import (
-	"fmt"
-	"slices"
-)
+import "fmt"
 
 // The most levels and nouns, sides included, that Check accepts. No house comes near;
 // they bound the time a hostile file can take.
 const (
-	maxLevels = 200
+	MaxLevels = 200
 	maxNouns  = 1_000_000
 )
 
@@ -30,7 +27,7 @@ type checker struct {
 }
 
 func (c *checker) check() error {
-	if err := checkHeader(c.plan.Header); err != nil {
+	if err := c.plan.Header.Check(); err != nil {
 		return fault("/header", "", err)
 	}
 	if err := c.collect(); err != nil {
@@ -53,8 +50,8 @@ func fault(path string, id ID, err error) error {
 
 // collect gathers the IDs of all things and reports one that stands twice.
 func (c *checker) collect() error {
-	if len(c.plan.Levels) > maxLevels {
-		return fault("/levels", "", refuse(nil, "levels-many", "the plan has more than {0} levels", maxLevels))
+	if len(c.plan.Levels) > MaxLevels {
+		return fault("/levels", "", Refuse(nil, "levels-many", "the plan has more than {0} levels", MaxLevels))
 	}
 	if err := c.gather(holder{&c.plan, nil}, ""); err != nil {
 		return err
@@ -62,7 +59,7 @@ func (c *checker) collect() error {
 	for i, l := range c.plan.Levels {
 		path := fmt.Sprintf("/levels/%d", i)
 		if l == nil {
-			return fault(path, "", refuse(nil, "null", "a level is empty"))
+			return fault(path, "", Refuse(nil, "null", "a level is empty"))
 		}
 		if err := c.once(path, l.ID); err != nil {
 			return err
@@ -108,10 +105,10 @@ func (r *row[N, P]) gather(c *checker, h holder, path string) (err error) {
 
 func (c *checker) once(path string, id ID) error {
 	if c.ids[id] {
-		return fault(path, id, taken(id))
+		return fault(path, id, Taken(id))
 	}
 	if c.ids[id] = true; len(c.ids) > maxNouns {
-		return fault(path, id, refuse(nil, "nouns-many", "the plan has more than {0} things", maxNouns))
+		return fault(path, id, Refuse(nil, "nouns-many", "the plan has more than {0} things", maxNouns))
 	}
 	return nil
 }
@@ -129,7 +126,7 @@ func each[T Noun](path string, set Set[T], check func(T) error) error {
 }
 
 func (c *checker) level(path string, l *Level) error {
-	if err := checkLevel(l); err != nil {
+	if err := l.Check(); err != nil {
 		return fault(path, l.ID, err)
 	}
 	return c.things(holder{&c.plan, l}, path, surveyed(l))
@@ -170,22 +167,4 @@ func (c *checker) tag(tag string) error {
 	}
 	c.tags[tag] = true
 	return nil
-}
-
-// allApart checks that no two breaks of one side overlap.
-func allApart(path string, l *Level) error {
-	on := make(map[ID][]*Break)
-	for b := range l.Breaks.All() {
-		on[b.At.Host] = append(on[b.At.Host], b)
-	}
-	return each(path, l.Breaks, func(b *Break) error {
-		list := on[b.At.Host]
-		on[b.At.Host] = nil
-		return checkApart(list)
-	})
-}
-
-// breaksOn returns the breaks of one side.
-func breaksOn(l *Level, side ID) (found []*Break) {
-	return slices.DeleteFunc(slices.Collect(l.Breaks.All()), func(b *Break) bool { return b.At.Host != side })
 }

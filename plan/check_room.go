@@ -16,9 +16,9 @@ const maxSides = 512
 // maxLayers bounds the layers of a finish or floor.
 const maxLayers = 64
 
-// checkRoom reports what is wrong with a room by itself: its outline, its ceiling, its
+// Check reports what is wrong with a room by itself: its outline, its ceiling, its
 // sides' own fields. It looks at no other noun.
-func checkRoom(r *Room) error {
+func (r *Room) Check() error {
 	if err := checkText(r); err != nil {
 		return err
 	}
@@ -29,17 +29,17 @@ func checkRoom(r *Room) error {
 		return err
 	}
 	if r.Ceiling <= 0 || r.Ceiling > Reach {
-		return refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.text()).at("/ceiling")
+		return Refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.text()).At("/ceiling")
 	}
 	if !IsPrefix(r.Prefix) {
-		return refuse(nil, "prefix", "“{0}” is no tag prefix: up to 8 letters, figures or dashes that do not end in a figure", r.Prefix).at("/prefix")
+		return Refuse(nil, "prefix", "“{0}” is no tag prefix: up to 8 letters, figures or dashes that do not end in a figure", r.Prefix).At("/prefix")
 	}
 	if err := checkLayers(r.text(), r.Floor); err != nil {
-		return in("/floor", err)
+		return In("/floor", err)
 	}
 	for i, s := range r.Sides {
-		if err := checkSide(s, r.text()); err != nil {
-			return in(fmt.Sprintf("/sides/%d", i), err)
+		if err := s.Check(r.text()); err != nil {
+			return In(fmt.Sprintf("/sides/%d", i), err)
 		}
 	}
 	return nil
@@ -47,16 +47,16 @@ func checkRoom(r *Room) error {
 
 func checkOutline(r *Room) error {
 	if len(r.Sides) > maxSides {
-		return refuse(nil, "sides", "{0} has more than {1} sides", r.text(), maxSides).at("/sides")
+		return Refuse(nil, "sides", "{0} has more than {1} sides", r.text(), maxSides).At("/sides")
 	}
 	seen := make(map[ID]bool, len(r.Sides))
 	for i, s := range r.Sides {
 		if s == nil || seen[s.ID] {
-			return refuse(ErrTaken, "side-twice", "{0} has a side that is empty or stands twice", r.text()).at(fmt.Sprintf("/sides/%d", i))
+			return Refuse(ErrTaken, "side-twice", "{0} has a side that is empty or stands twice", r.text()).At(fmt.Sprintf("/sides/%d", i))
 		}
 		seen[s.ID] = true
-		if err := inReach(r.text(), s.Start.X, s.Start.Y); err != nil {
-			return in(fmt.Sprintf("/sides/%d/start", i), err)
+		if err := CheckReach(r.text(), s.Start.X, s.Start.Y); err != nil {
+			return In(fmt.Sprintf("/sides/%d/start", i), err)
 		}
 	}
 	outline := r.Outline()
@@ -64,7 +64,7 @@ func checkOutline(r *Room) error {
 		return outlineRefusal(r, err)
 	}
 	if !outline.IsClockwise() {
-		return refuse(ErrNoRoom, "turned", "{0} would turn inside out", r.text()).at("/sides")
+		return Refuse(ErrNoRoom, "turned", "{0} would turn inside out", r.text()).At("/sides")
 	}
 	return nil
 }
@@ -75,48 +75,48 @@ func outlineRefusal(r *Room, err error) error {
 	if !errors.As(err, &flaw) {
 		return err
 	}
-	out := refuse(ErrNoRoom, "outline", "{0} has an outline that cannot be built", r.text())
+	out := Refuse(ErrNoRoom, "outline", "{0} has an outline that cannot be built", r.text())
 	switch flaw.Flaw {
 	case geom.TooFewCorners:
-		out = refuse(ErrNoRoom, "outline.few", "{0} needs three corners or more", r.text())
+		out = Refuse(ErrNoRoom, "outline.few", "{0} needs three corners or more", r.text())
 	case geom.ZeroEdge:
-		out = refuse(ErrNoRoom, "outline.zero", "{0} has a side {1} without length", r.text(), flaw.I+1)
+		out = Refuse(ErrNoRoom, "outline.zero", "{0} has a side {1} without length", r.text(), flaw.I+1)
 	case geom.RepeatedCorner:
-		out = refuse(ErrNoRoom, "outline.repeated", "corners {1} and {2} of {0} are one point", r.text(), flaw.I+1, flaw.J+1)
+		out = Refuse(ErrNoRoom, "outline.repeated", "corners {1} and {2} of {0} are one point", r.text(), flaw.I+1, flaw.J+1)
 	case geom.EdgesMeet:
-		out = refuse(ErrNoRoom, "outline.meet", "sides {1} and {2} of {0} cross or touch", r.text(), flaw.I+1, flaw.J+1)
+		out = Refuse(ErrNoRoom, "outline.meet", "sides {1} and {2} of {0} cross or touch", r.text(), flaw.I+1, flaw.J+1)
 	}
-	return out.at("/sides")
+	return out.At("/sides")
 }
 
-// checkSide reports what is wrong with a side by itself.
-func checkSide(s *Side, room words.Text) error {
+// Check reports what is wrong with a side by itself. Room is how a sentence calls its room.
+func (s *Side) Check(room words.Text) error {
 	if err := wellFormed(s.ID, KindSide); err != nil {
 		return err
 	}
 	switch s.Kind {
 	case SideWall, SideGlass, SideRailing, SideOpen:
 	default:
-		return refuse(nil, "side-kind", "a side of {0} is of an unknown kind “{1}”", room, string(s.Kind)).at("/kind")
+		return Refuse(nil, "side-kind", "a side of {0} is of an unknown kind “{1}”", room, string(s.Kind)).At("/kind")
 	}
 	if err := checkLayers(room, s.Finish); err != nil {
-		return in("/finish", err)
+		return In("/finish", err)
 	}
-	return in("/studs", notNegative(room, s.Studs.Spacing, s.Studs.Depth, s.Studs.First))
+	return In("/studs", notNegative(room, s.Studs.Spacing, s.Studs.Depth, s.Studs.First))
 }
 
 func checkLayers(name words.Text, layers []Layer) error {
 	if len(layers) > maxLayers {
-		return refuse(nil, "layers", "{0} has more than {1} layers in one place", name, maxLayers)
+		return Refuse(nil, "layers", "{0} has more than {1} layers in one place", name, maxLayers)
 	}
 	var sum unit.Length
 	for i, l := range layers {
 		if err := notNegative(name, l.Thickness); err != nil {
-			return in(fmt.Sprintf("/%d/thickness", i), err)
+			return In(fmt.Sprintf("/%d/thickness", i), err)
 		}
 		sum += l.Thickness
 	}
-	return inReach(name, sum)
+	return CheckReach(name, sum)
 }
 
 // IsPrefix reports whether a text may stand before the number of a tag: at most eight

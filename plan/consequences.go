@@ -1,10 +1,6 @@
 package plan
 
-import (
-	"iter"
-
-	"studbay/plan/words"
-)
+import "studbay/plan/words"
 
 // Consequence is what an edit does to a thing that it does not name.
 type Consequence struct {
@@ -30,33 +26,13 @@ func Consequences(p Plan, e Edit) ([]Consequence, error) {
 		return nil, err
 	}
 	var all []Consequence
-	changes := Diff(p, next)
-	for _, k := range kinds() {
-		for old, now := range k.changed(changes) {
-			switch {
-			case old == nil || asked[old.Key()] || now == nil && next.Has(old.Key()):
-				// It is new, what was asked for, or only went to another level.
-			case now == nil || isRemove:
-				all = append(all, Consequence{old.Key(), k.textOf(old), now == nil})
-			}
+	for old, now := range Diff(p, next).All() {
+		switch {
+		case old == nil || asked[old.Key()] || now == nil && next.Has(old.Key()):
+			// It is new, what was asked for, or only went to another level.
+		case now == nil || isRemove:
+			all = append(all, Consequence{old.Key(), p.Text(old.Key()), now == nil})
 		}
 	}
 	return all, nil
-}
-
-// changed gives the nouns of the kind that differ, nil for none.
-func (r *row[N, P]) changed(c Changes) iter.Seq2[Thing, Thing] {
-	thing := func(noun P) Thing {
-		if noun == nil {
-			return nil
-		}
-		return noun
-	}
-	return func(yield func(old, now Thing) bool) {
-		for _, x := range Changed[P](c) {
-			if !yield(thing(x.Old), thing(x.New)) {
-				return
-			}
-		}
-	}
 }

@@ -22,7 +22,7 @@ func (JoinControl) Name() words.Text { return Change{&Control{}}.Name() }
 func (e JoinControl) Apply(p Plan) (Plan, error) {
 	was, ok := p.Controls.Get(e.ID)
 	if !ok {
-		return Plan{}, gone(theControl)
+		return Plan{}, Gone(KindControl)
 	}
 	c := *was
 	list := &c.Loads
@@ -51,7 +51,7 @@ func (LeaveControl) Name() words.Text { return Change{&Control{}}.Name() }
 func (e LeaveControl) Apply(p Plan) (Plan, error) {
 	was, ok := p.Controls.Get(e.ID)
 	if !ok {
-		return Plan{}, gone(theControl)
+		return Plan{}, Gone(KindControl)
 	}
 	is := func(id ID) bool { return id == e.Opening }
 	if !slices.ContainsFunc(was.Switches, is) && !slices.ContainsFunc(was.Loads, is) {

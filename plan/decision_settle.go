@@ -22,7 +22,7 @@ func (SettleDecision) Name() words.Text {
 func (e SettleDecision) Apply(p Plan) (Plan, error) {
 	x, ok := p.Decisions.Get(e.ID)
 	if !ok {
-		return Plan{}, gone(theDecision)
+		return Plan{}, Gone(KindDecision)
 	}
 	edits := []Edit{Remove{Things: []ID{e.ID}}}
 	var done []ID
@@ -60,7 +60,7 @@ func (e SettleDecision) noted(p Plan, id ID, done *[]ID) Edit {
 		return ChangeFixture{n}
 	}
 	room, _ := p.Room(id)
-	if ref, _ := p.side(id); ref != nil {
+	if ref, _ := p.Side(id); ref != nil {
 		room = ref.Room
 	}
 	if room == nil || slices.Contains(*done, room.ID) {

@@ -1,6 +1,9 @@
 package plan
 
-import "slices"
+import (
+	"iter"
+	"slices"
+)
 
 // Changes is what differs between two plans, noun by noun; Changed gives the nouns of
 // one kind. A noun that went to another level is removed from one and added to the other.
@@ -121,4 +124,35 @@ func onLevel[T Noun](level ID, changes []Differing[T]) []OnLevel[T] {
 		out = append(out, OnLevel[T]{level, c})
 	}
 	return out
+}
+
+// All yields each noun that differs, before and after, kind by kind; nil stands for one
+// that is not there.
+func (c Changes) All() iter.Seq2[Thing, Thing] {
+	return func(yield func(old, now Thing) bool) {
+		for _, k := range kinds() {
+			for old, now := range k.changed(c) {
+				if !yield(old, now) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// changed gives the nouns of the kind that differ, nil for none.
+func (r *row[N, P]) changed(c Changes) iter.Seq2[Thing, Thing] {
+	thing := func(noun P) Thing {
+		if noun == nil {
+			return nil
+		}
+		return noun
+	}
+	return func(yield func(old, now Thing) bool) {
+		for _, x := range Changed[P](c) {
+			if !yield(thing(x.Old), thing(x.New)) {
+				return
+			}
+		}
+	}
 }

@@ -231,6 +231,8 @@ func TestHeaderKeepsWhatTheUserDoesNotSee(t *testing.T) {
 	}
 	refused(t, p, plan.ChangeHeader{Header: plan.Header{Units: "ells", Edition: "2020"}}, nil)
 	refused(t, p, plan.ChangeHeader{Header: plan.Header{Units: plan.UnitsMetric}}, nil)
+	unseen := plan.Header{Title: "a\u202eb", Units: plan.UnitsMetric, Edition: "2020"} // no file may have it
+	refused(t, p, plan.ChangeHeader{Header: unseen}, nil)
 }
 
 func TestRefusalsAreTyped(t *testing.T) {

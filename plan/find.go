@@ -1,6 +1,10 @@
 package plan
 
-import "studbay/plan/words"
+import (
+	"strings"
+
+	"studbay/plan/words"
+)
 
 // Find returns the thing with the ID, a level or a side included, and the level it is on;
 // nil for either where there is none.
@@ -12,12 +16,12 @@ func (p Plan) Find(id ID) (Thing, *Level) {
 		}
 		return nil, nil
 	case KindSide:
-		if ref, l := p.side(id); ref != nil {
+		if ref, l := p.Side(id); ref != nil {
 			return ref.Side(), l
 		}
 		return nil, nil
 	}
-	k := kindOf(id)
+	k := kindOf(id.Kind())
 	if k == nil {
 		return nil, nil
 	}
@@ -35,15 +39,6 @@ func (p Plan) Has(id ID) bool {
 	return t != nil
 }
 
-// Has reports whether an ID names something of the index's plan, a side found by the index.
-func (ix *Index) Has(id ID) bool {
-	if id.Kind() == KindSide {
-		_, ok := ix.Side(id)
-		return ok
-	}
-	return ix.plan.Has(id)
-}
-
 // Text returns how a sentence calls a thing: "opening K3", "the cable". It is how it is
 // called as such where it is not in the plan.
 func (p Plan) Text(id ID) words.Text {
@@ -52,27 +47,27 @@ func (p Plan) Text(id ID) words.Text {
 	case *Level:
 		return t.text()
 	case nil, *Side:
-		return theText(id)
+		return TheText(id.Kind())
 	}
-	return kindOf(id).textOf(t)
+	return kindOf(id.Kind()).textOf(t)
 }
 
-// theText returns how a sentence calls a thing of a kind where no one is meant.
-func theText(id ID) words.Text {
-	switch id.Kind() {
+// TheText returns how a sentence calls a thing of a kind where no one is meant: "the cable".
+func TheText(kind byte) words.Text {
+	switch kind {
 	case KindLevel:
 		return theLevel
 	case KindSide:
 		return theSide
 	}
-	if k := kindOf(id); k != nil {
+	if k := kindOf(kind); k != nil {
 		return k.theText()
 	}
 	return theThing
 }
 
-// side returns the side with the ID and its level, or nils.
-func (p Plan) side(id ID) (*SideRef, *Level) {
+// Side returns the side with the ID and its level, or nils.
+func (p Plan) Side(id ID) (*SideRef, *Level) {
 	for _, l := range p.Levels {
 		if ref := (levelSides{level: l}).side(id); ref != nil {
 			return ref, l
@@ -86,7 +81,7 @@ func (p Plan) levelOf(a Anchor) *Level {
 	var l *Level
 	switch a.Part {
 	case PartFace:
-		_, l = p.side(a.Host)
+		_, l = p.Side(a.Host)
 	case PartCeiling, PartFloor:
 		_, l = p.Room(a.Host)
 	default:
@@ -102,20 +97,93 @@ func (p Plan) on(level *Level, change func(*Level)) Plan {
 	return p.WithLevel(&l)
 }
 
-// fresh reports why an ID cannot be given to a new noun of the kind.
-func (p Plan) fresh(id ID, kind byte) error {
+// CheckNew reports why an ID cannot be given to a new noun of the kind.
+func (p Plan) CheckNew(id ID, kind byte) error {
 	if err := wellFormed(id, kind); err != nil {
 		return err
 	}
 	if p.Has(id) {
-		return taken(id)
+		return Taken(id)
 	}
 	return nil
 }
 
 func wellFormed(id ID, kind byte) error {
 	if err := id.Check(kind); err != nil {
-		return refuse(nil, "id", "“{0}” is no ID: it must be {1} and eight characters", string(id), string(rune(kind))).at("/id")
+		return Refuse(nil, "id", "“{0}” is no ID: it must be {1} and eight characters", string(id), string(rune(kind))).At("/id")
 	}
 	return nil
 }
+
+// home returns the level a thing comes to stand on.
+func (p Plan) home(a Anchor, name words.Text) (*Level, error) {
+	if l := p.levelOf(a); l != nil {
+		return l, nil
+	}
+	if a.Host == "" {
+		return nil, Refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", name).At("/at/host")
+	}
+	return nil, Refuse(ErrGone, "host-gone", "what {0} stands on is not on this level of the plan", name).At("/at/host")
+}
+
+// Text returns the kind in words; an unknown one as it is written.
+func (k BreakKind) Text() words.Text { return kindText("break", string(k)) }
+
+// Text returns the kind in words; an unknown one as it is written.
+func (k FixtureKind) Text() words.Text { return kindText("fixture", string(k)) }
+
+// Text returns the use in words; an unknown one as it is written.
+func (u Use) Text() words.Text { return kindText("use", string(u)) }
+
+// Text returns the kind in words.
+func (k SideKind) Text() words.Text { return kindText("side", string(k)) }
+
+// Text returns the status in words.
+func (s Status) Text() words.Text { return kindText("status", string(s)) }
+
+func kindText(family, kind string) words.Text {
+	return words.New(family+"."+strings.ReplaceAll(kind, " ", "-"), kind)
+}
+
+func (o *Opening) text() words.Text {
+	if o.Tag == "" {
+		return theOpening
+	}
+	return words.New("called.opening", "opening {0}", o.Tag)
+}
+
+func (b *Break) text() words.Text { return words.New("called.break", "the {0}", b.Kind.Text()) }
+
+func (f *Fixture) text() words.Text {
+	if f.Name != "" {
+		return words.New("called.fixture.named", "the {0} “{1}”", f.Kind.Text(), f.Name)
+	}
+	return words.New("called.fixture", "the {0}", f.Kind.Text())
+}
+
+func (r *Room) text() words.Text {
+	if r.Name == "" {
+		return theRoom
+	}
+	return words.New("called.room", "the room “{0}”", r.Name)
+}
+
+func (l *Level) text() words.Text { return words.New("called.level", "the level “{0}”", l.Name) }
+
+func (c *Circuit) text() words.Text { return words.New("called.circuit", "circuit {0}", c.Number) }
+
+var (
+	theOpening   = words.New("the.opening", "the opening")
+	theRoom      = words.New("the.room", "the room")
+	theSide      = words.New("the.side", "the side")
+	theLevel     = words.New("the.level", "the level")
+	theBreak     = words.New("the.break", "the door, window or passage")
+	theFixture   = words.New("the.fixture", "the fixture")
+	theCircuit   = words.New("the.circuit", "the circuit")
+	theCable     = words.New("the.cable", "the cable")
+	theControl   = words.New("the.control", "the control")
+	theDecision  = words.New("the.decision", "the decision")
+	theWaiver    = words.New("the.waiver", "the waiver")
+	theAmendment = words.New("the.amendment", "the amendment")
+	theThing     = words.New("the.thing", "the thing")
+)

@@ -56,3 +56,66 @@ func (f *Fixture) Key() ID { return f.ID }
 
 // Top returns the height of its top above the finished floor.
 func (f *Fixture) Top() unit.Length { return f.Bottom + f.Height }
+
+// withFixture returns the plan with the fixture where its anchor says, and with all
+// that is on it on the same level.
+func (p Plan) withFixture(f *Fixture) (Plan, error) {
+	if f.At.Host == f.ID && f.ID != "" {
+		return Plan{}, Refuse(ErrNoRoom, "on-itself", "{0} cannot stand on itself", f.text()).At("/at/host")
+	}
+	l, err := p.home(f.At, f.text())
+	if err != nil {
+		return Plan{}, err
+	}
+	var on hanging
+	if was, from := p.Fixture(f.ID); from != nil {
+		if was.Kind == FixturePanel && f.Kind != FixturePanel {
+			if held := p.named(f.ID); len(held) > 0 {
+				return Plan{}, p.inUse([]ID{f.ID}, held)
+			}
+		}
+		if on = hangingOn(from, map[ID]bool{f.ID: true}); from != l {
+			p = p.on(from, func(l *Level) { on.leave(l); l.Fixtures = l.Fixtures.Without(f.ID) })
+		}
+	}
+	p = p.on(l, func(l *Level) { l.Fixtures = l.Fixtures.With(f); on.join(l) })
+	s := levelSides{level: p.Level(l.ID)}
+	if err := s.checkFixture(f); err != nil {
+		return Plan{}, err
+	}
+	if err := on.check(s); err != nil {
+		return Plan{}, err
+	}
+	return p, nil
+}
+
+// checkFixture reports why a fixture cannot stand where it says.
+func (s levelSides) checkFixture(f *Fixture) error {
+	if err := checkText(f); err != nil {
+		return err
+	}
+	if err := wellFormed(f.ID, KindFixture); err != nil {
+		return err
+	}
+	if f.Kind == "" {
+		return Refuse(nil, "fixture-kind", "a fixture needs a kind").At("/kind")
+	}
+	if f.Width <= 0 {
+		return Refuse(nil, "width", "{0} needs a width", f.text()).At("/width")
+	}
+	if f.Turn < 0 || f.Turn > 3 {
+		return Refuse(nil, "turn", "{0} is turned by 0 to 3 quarters, not {1}", f.text(), f.Turn).At("/turn")
+	}
+	if err := notNegative(f.text(), f.Bottom, f.Width, f.Depth, f.Height); err != nil {
+		return err
+	}
+	width := f.Width
+	switch f.At.Part {
+	case PartFace:
+	case PartCeiling, PartFloor, PartTop:
+		width = 0
+	default:
+		return Refuse(ErrNoRoom, "fixture-part", "{0} stands at a side, a floor, a ceiling or on top of a fixture", f.text()).At("/at/part")
+	}
+	return In("/at", s.check(stand{f.At, width, f.text()}))
+}

@@ -26,6 +26,9 @@ func FrameOf(s geom.Segment) Frame {
 	return Frame{s.A, dx / n, dy / n}
 }
 
+// FrameAt returns the frame at a point whose Along runs to the right on the sheet.
+func FrameAt(origin geom.Point) Frame { return Frame{origin, 1, 0} }
+
 // Point returns the point at a distance along and out, rounded once to the nearest
 // nanometre; it is exact where the frame is along an axis.
 func (f Frame) Point(along, out unit.Length) geom.Point {
@@ -53,8 +56,8 @@ func (f Frame) Moved(along, out unit.Length) Frame {
 	return f
 }
 
-// turned returns the frame turned by quarter turns clockwise as seen on the sheet.
-func (f Frame) turned(quarters int) Frame {
+// Turned returns the frame turned by quarter turns clockwise as seen on the sheet.
+func (f Frame) Turned(quarters int) Frame {
 	for range ((quarters % 4) + 4) % 4 {
 		f.x, f.y = -f.y, f.x
 	}
@@ -65,4 +68,18 @@ func (f Frame) turned(quarters int) Frame {
 // on the sheet.
 func (f Frame) Rectangle(width, depth unit.Length) geom.Polygon {
 	return geom.Polygon{f.Point(0, 0), f.Point(width, 0), f.Point(width, depth), f.Point(0, depth)}
+}
+
+// Project returns how far along and out of the frame a point lies, each rounded once
+// to the nearest nanometre.
+func (f Frame) Project(p geom.Point) (along, out unit.Length) {
+	d := p.Sub(f.Origin)
+	x, y := float64(d.X), float64(d.Y)
+	return unit.Length(math.Round(x*f.x + y*f.y)), unit.Length(math.Round(y*f.x - x*f.y))
+}
+
+// IsOpposite reports whether two frames run against each other, but for an angle whose
+// sine is below the one given.
+func (f Frame) IsOpposite(g Frame, sine float64) bool {
+	return f.x*g.x+f.y*g.y < 0 && math.Abs(f.x*g.y-f.y*g.x) < sine
 }

@@ -15,7 +15,7 @@ func (e ChangeHeader) Apply(p Plan) (Plan, error) {
 	if p.Header != nil {
 		h.NextTag, h.Extra = p.Header.NextTag, p.Header.Extra
 	}
-	if err := checkHeader(&h); err != nil {
+	if err := h.Check(); err != nil {
 		return Plan{}, err
 	}
 	p.Header = &h

@@ -33,22 +33,6 @@ type roomRef struct {
 
 func (r *roomRef) Key() ID { return r.room.ID }
 
-// SideRef is a side with the room and level it belongs to.
-type SideRef struct {
-	Level ID
-	Room  *Room
-	At    int // in Room.Sides
-}
-
-// Key returns the side's ID.
-func (r *SideRef) Key() ID { return r.Room.Sides[r.At].ID }
-
-// Side returns the side itself.
-func (r *SideRef) Side() *Side { return r.Room.Sides[r.At] }
-
-// Line returns the side from its left end to its right as seen in the room.
-func (r *SideRef) Line() geom.Segment { return r.Room.Segment(r.At) }
-
 type fixtureRef struct {
 	level   ID
 	fixture *Fixture
@@ -207,4 +191,13 @@ func (ix *Index) Extent(level ID) (geom.Box, bool) {
 		Min: geom.Point{X: unit.Length(lo[0]), Y: unit.Length(lo[1])},
 		Max: geom.Point{X: unit.Length(hi[0]), Y: unit.Length(hi[1])},
 	}, true
+}
+
+// Has reports whether an ID names something of the index's plan, a side found by the index.
+func (ix *Index) Has(id ID) bool {
+	if id.Kind() == KindSide {
+		_, ok := ix.Side(id)
+		return ok
+	}
+	return ix.plan.Has(id)
 }

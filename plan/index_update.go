@@ -185,13 +185,13 @@ func (u *updating) cablesOf(changes []OnLevel[*Cable]) {
 // added returns the list with the noun in its place by ID; a list never holds two
 // of one ID, except for a cable from an opening to itself.
 func added[T Noun](list []T, noun T) []T {
-	i, found := slices.BinarySearchFunc(list, noun.Key(), func(n T, id ID) int { return compareIDs(n.Key(), id) })
+	i, found := slices.BinarySearchFunc(list, noun.Key(), func(n T, id ID) int { return cmp.Compare(n.Key(), id) })
 	if found {
 		list = slices.Clone(list)
 		list[i] = noun
 		return list
 	}
-	return inserted(list, i, noun)
+	return slices.Insert(slices.Clone(list), i, noun)
 }
 
 func dropped[T Noun](list []T, noun T) []T {
@@ -200,16 +200,6 @@ func dropped[T Noun](list []T, noun T) []T {
 		return list
 	}
 	return slices.Delete(slices.Clone(list), i, i+1)
-}
-
-func compareIDs(a, b ID) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
 }
 
 // spread marks what hangs on a stale host as stale too.
@@ -254,7 +244,7 @@ func (u *updating) replace() {
 	}
 	slices.SortFunc(fresh, func(a, b *placed) int {
 		p, q := a.box.Min, b.box.Min
-		return cmp.Or(cmp.Compare(p.X, q.X), cmp.Compare(p.Y, q.Y), compareIDs(a.id, b.id))
+		return cmp.Or(cmp.Compare(p.X, q.X), cmp.Compare(p.Y, q.Y), cmp.Compare(a.id, b.id))
 	})
 	for _, p := range fresh {
 		lo, hi := corners(p.box)
@@ -306,7 +296,7 @@ func (u *updating) boxOf(id ID) (geom.Box, ID, bool) {
 	case KindBreak:
 		if b, l := u.plan.Break(id); b != nil {
 			if line, ok := u.BreakLine(b); ok {
-				return b.boxOver(line), l.ID, true
+				return boxOver(b, line), l.ID, true
 			}
 		}
 	case KindFixture:

@@ -58,11 +58,11 @@ func (p *Plan) holders() []holder {
 	return append(all, holder{p, nil})
 }
 
-// kindOf returns the row of an ID, or nil for what stands in no set: levels, sides and
-// what is no ID.
-func kindOf(id ID) kind {
+// kindOf returns the row of a kind letter, or nil for what stands in no set: levels, sides
+// and what is no letter of ours.
+func kindOf(letter byte) kind {
 	for _, k := range kinds() {
-		if k.letter() == id.Kind() {
+		if k.letter() == letter {
 			return k
 		}
 	}
@@ -136,4 +136,91 @@ func (r *row[N, P]) tagOf(t Thing) string {
 		return ""
 	}
 	return r.tag(t.(P))
+}
+
+// noNoun refuses what stands in no set.
+func noNoun() error {
+	return Refuse(nil, "no-noun", "levels and sides are added and changed in ways of their own")
+}
+
+// kindFor returns the row of a noun by its type, or nil.
+func kindFor(t Thing) kind {
+	for _, k := range kinds() {
+		if k.isOf(t) {
+			return k
+		}
+	}
+	return nil
+}
+
+// KindOf returns the kind letter of a noun. It fails for what stands in no set.
+func KindOf(t Thing) (byte, error) {
+	if k := kindFor(t); k != nil {
+		return k.letter(), nil
+	}
+	return 0, noNoun()
+}
+
+// With returns the plan with a noun in it, in place of the one with its ID: on the level
+// given where it stands on nothing, else where its anchor says. It fails where the noun is
+// not sound, names what is not in the plan, or does not fit where it should stand. The
+// noun is the plan's from then on: nobody writes to it.
+func (p Plan) With(l *Level, t Thing) (Plan, error) {
+	k := kindFor(t)
+	if k == nil {
+		return Plan{}, noNoun()
+	}
+	return k.putIn(p, l, t)
+}
+
+// AddName names the edit that adds a noun: "Add cable".
+func AddName(t Thing) words.Text {
+	if k := kindFor(t); k != nil {
+		return k.addTitle(t)
+	}
+	return words.New("edit.add", "Add")
+}
+
+// ChangeName names an edit that changes a noun: "Change cable".
+func ChangeName(t Thing) words.Text {
+	if k := kindFor(t); k != nil {
+		return k.changeTitle(t)
+	}
+	return words.New("edit.change", "Change")
+}
+
+// RemoveName names the edit that takes a noun of a kind out: "Remove cable".
+func RemoveName(kind byte) words.Text {
+	if k := kindOf(kind); k != nil {
+		return k.removeTitle()
+	}
+	return words.New("edit.remove", "Remove")
+}
+
+func (r *row[N, P]) isOf(t Thing) bool {
+	_, ok := t.(P)
+	return ok
+}
+
+// putIn returns the plan with a noun in it, where it is sound and fits.
+func (r *row[N, P]) putIn(p Plan, l *Level, t Thing) (Plan, error) {
+	noun := t.(P)
+	if r.put != nil {
+		return r.put(p, l, noun)
+	}
+	if r.level != nil && l == nil {
+		return Plan{}, Gone(KindLevel)
+	}
+	if err := r.check(noun, around{levelSides{level: l}, p, p.Has}); err != nil {
+		return Plan{}, err
+	}
+	if r.wide != nil {
+		set := r.wide(&p)
+		*set = set.With(noun)
+		return p, nil
+	}
+	return p.on(l, func(l *Level) {
+		set := r.level(l)
+		*set = set.With(noun)
+	}), nil
 }

@@ -18,13 +18,13 @@ func (AddLevel) Name() words.Text { return words.New("edit.level.add", "Add leve
 // Apply fails where the ID is taken or ill formed.
 func (e AddLevel) Apply(p Plan) (Plan, error) {
 	l := &Level{ID: e.ID, Name: e.Title, Elevation: e.Elevation}
-	if err := p.fresh(l.ID, KindLevel); err != nil {
+	if err := p.CheckNew(l.ID, KindLevel); err != nil {
 		return Plan{}, err
 	}
-	if len(p.Levels) >= maxLevels {
-		return Plan{}, refuse(ErrNoRoom, "levels-many", "the plan has more than {0} levels", maxLevels)
+	if len(p.Levels) >= MaxLevels {
+		return Plan{}, Refuse(ErrNoRoom, "levels-many", "the plan has more than {0} levels", MaxLevels)
 	}
-	if err := checkLevel(l); err != nil {
+	if err := l.Check(); err != nil {
 		return Plan{}, err
 	}
 	return p.WithLevel(l), nil
@@ -44,11 +44,11 @@ func (ChangeLevel) Name() words.Text { return words.New("edit.level.change", "Ch
 func (e ChangeLevel) Apply(p Plan) (Plan, error) {
 	was := p.Level(e.ID)
 	if was == nil {
-		return Plan{}, gone(theLevel)
+		return Plan{}, Gone(KindLevel)
 	}
 	l := *was
 	l.Name, l.Elevation = e.Title, e.Elevation
-	if err := checkLevel(&l); err != nil {
+	if err := l.Check(); err != nil {
 		return Plan{}, err
 	}
 	return p.WithLevel(&l), nil

@@ -79,7 +79,7 @@ func kinds() []kind {
 				change: always[*Room](words.New("edit.room.change", "Change room")),
 				remove: words.New("edit.room.remove", "Remove room"),
 				the:    theRoom, text: (*Room).text, parts: (*Room).eachSide,
-				check:   func(r *Room, _ around) error { return checkRoom(r) },
+				check:   func(r *Room, _ around) error { return r.Check() },
 				put:     Plan.withRoom,
 				counted: func(d *Difference) *Tally { return &d.Rooms },
 			},

@@ -1,6 +1,12 @@
 package plan
 
-import "studbay/plan/unit"
+import (
+	"fmt"
+	"slices"
+
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
 
 // Status says whether a thing is there already.
 type Status string
@@ -112,4 +118,171 @@ type Assembly struct {
 type AssemblyPart struct {
 	Part   string       `json:"part"`
 	Marked *unit.Volume `json:"marked,omitempty"` // stamped on it, in place of the catalogue's
+}
+
+// withOpening returns the plan with the opening where its anchor says; a new one without
+// a tag has the next of its room's prefix.
+func (p Plan) withOpening(opening *Opening) (Plan, error) {
+	o := *opening
+	l, err := p.home(o.At, o.text())
+	if err != nil {
+		return Plan{}, err
+	}
+	was, from := p.Opening(o.ID)
+	if was == nil && o.Tag == "" {
+		o.Tag = p.TagAt(o.At)
+	}
+	if was == nil || was.Tag != o.Tag {
+		if err := p.freeTag(o.Tag, o.ID); err != nil {
+			return Plan{}, err
+		}
+	}
+	if err := (levelSides{level: l}).checkOpening(&o); err != nil {
+		return Plan{}, err
+	}
+	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {
+		return Plan{}, err
+	}
+	if was != nil && was.Tag != o.Tag {
+		p = p.retired(was.Tag)
+	}
+	if from != nil && from != l {
+		p = p.on(from, func(l *Level) { l.Openings = l.Openings.Without(o.ID) })
+	}
+	return p.on(p.Level(l.ID), func(l *Level) { l.Openings = l.Openings.With(&o) }), nil
+}
+
+// The bounds of counts within one noun; nothing built comes near them.
+const (
+	maxGangs  = 12
+	maxPanels = 16
+	maxItems  = 256
+	maxTag    = 24 // characters
+)
+
+// checkOpening reports why an opening cannot be where it says, or what is wrong with
+// its own fields.
+func (s levelSides) checkOpening(o *Opening) error {
+	if err := checkText(o); err != nil {
+		return err
+	}
+	if err := wellFormed(o.ID, KindOpening); err != nil {
+		return err
+	}
+	if err := o.checkFields(); err != nil {
+		return err
+	}
+	if err := s.check(stand{o.At, 0, o.text()}); err != nil {
+		return In("/at", err)
+	}
+	if o.At.Part == PartFace {
+		if ref := s.side(o.At.Host); ref.Side().Kind == SideOpen {
+			return Refuse(ErrNoRoom, "open-side", "{0} has no wall to sit in: that side of {1} is open", o.text(), ref.Room.text()).At("/at/host")
+		}
+	}
+	return In("/height", s.checkHeight(o))
+}
+
+func (o *Opening) checkFields() error {
+	switch {
+	case !IsTag(o.Tag):
+		return Refuse(nil, "tag", "“{0}” is no tag: up to 24 characters, none of them a space", o.Tag).At("/tag")
+	case o.Kind == "":
+		return Refuse(nil, "kind", "{0} needs a kind", o.text()).At("/kind")
+	case o.Status != StatusNew && o.Status != StatusExisting && o.Status != StatusRemove:
+		return Refuse(nil, "status", "{0} has an unknown status “{1}”", o.text(), string(o.Status)).At("/status")
+	case o.Gangs < 0 || o.Gangs > maxGangs:
+		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
+	}
+	if err := checkDevices(o); err != nil {
+		return err
+	}
+	if err := In("/contents", o.Contents.check(o.text())); err != nil {
+		return err
+	}
+	return In("/assembly", o.Assembly.check(o.text()))
+}
+
+func checkDevices(o *Opening) error {
+	if len(o.Devices) > maxItems {
+		return Refuse(nil, "devices-many", "{0} has more than {1} devices", o.text(), maxItems).At("/devices")
+	}
+	for i, d := range o.Devices {
+		switched := d.Switched == NotSwitched || d.Switched == HalfSwitched || d.Switched == WhollySwitched
+		if d.Kind == "" || !switched || d.Gangs < 0 || d.Gangs > maxGangs || !isWire(int(d.Size)) {
+			return Refuse(nil, "device", "device {1} of {0} has a field out of bounds", o.text(), i+1).At(fmt.Sprintf("/devices/%d", i))
+		}
+	}
+	return nil
+}
+
+// isWire reports whether a size is none or one from 4/0 to 40.
+func isWire(size int) bool { return size >= -4 && size <= 40 }
+
+var itemKinds = []ItemKind{
+	ItemCable, ItemConductor, ItemThrough, ItemLoop, ItemGround, ItemIsolatedGround,
+	ItemFixtureWire, ItemCanopy, ItemDevice, ItemClamps, ItemFitting, ItemTerminalBlock,
+}
+
+func (c *Contents) check(name words.Text) error {
+	if c == nil {
+		return nil
+	}
+	if c.Source != ContentsStated && c.Source != ContentsNotKnown {
+		return Refuse(nil, "contents", "the contents of {0} are from an unknown source “{1}”", name, string(c.Source)).At("/source")
+	}
+	if len(c.Items) > maxItems {
+		return Refuse(nil, "items", "{0} has more than {1} lines of contents", name, maxItems).At("/items")
+	}
+	for i, it := range c.Items {
+		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= maxGangs && it.Times >= 0 && it.Times <= 1000
+		if !slices.Contains(itemKinds, it.What) || !counts || !isWire(int(it.Size)) {
+			return Refuse(nil, "item", "line {1} of the contents of {0} has a field out of bounds", name, i+1).At(fmt.Sprintf("/items/%d", i))
+		}
+	}
+	return nil
+}
+
+// maxVolume bounds a marked volume: 10 000 in³.
+const maxVolume = 10_000 * unit.CubicInch
+
+func (a *Assembly) check(name words.Text) error {
+	if len(a.Parts) > maxItems || len(a.Barriers) > maxItems {
+		return Refuse(nil, "parts", "{0} has more than {1} parts", name, maxItems).At("/parts")
+	}
+	marks := []*unit.Volume{a.Marked}
+	for _, p := range a.Parts {
+		marks = append(marks, p.Marked)
+	}
+	for _, m := range marks {
+		if m != nil && (*m < 0 || *m > maxVolume) {
+			return Refuse(nil, "marked", "{0} has a marked volume out of bounds", name)
+		}
+	}
+	return nil
+}
+
+// checkHeight holds the height between the floor and the ceiling, or between the
+// bottom and the top of the fixture. The size of the box is not known here: the line
+// of the box that was measured is looked at.
+func (s levelSides) checkHeight(o *Opening) error {
+	h, flat := o.Height, o.At.Part == PartCeiling || o.At.Part == PartFloor || o.At.Part == PartTop
+	if flat && h == (Height{}) {
+		return nil
+	}
+	if h.To != BoxCentre && h.To != BoxBottom && h.To != BoxTop || h.From != FinishedFloor && h.From != Subfloor {
+		return Refuse(nil, "height", "{0} needs a height: to which line of the box, from which floor", o.text())
+	}
+	if err := CheckReach(o.text(), h.Value); err != nil || flat {
+		return err
+	}
+	room := s.room(o.At)
+	low, high := unit.Length(0), room.Ceiling
+	if f, ok := s.level.Fixtures.Get(o.At.Host); ok {
+		low, high = f.Bottom, f.Top()
+	}
+	if v := h.Centre(0, room.FloorThickness()); v < low || v > high {
+		return Refuse(ErrNoRoom, "too-high", "{0} would sit at {1}; there is room from {2} to {3}", o.text(), words.Height(v), words.Height(low), words.Height(high)).At("/value")
+	}
+	return nil
 }

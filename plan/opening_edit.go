@@ -16,18 +16,6 @@ func (e AddOpening) Name() words.Text { return Add{Thing: &e.Opening}.Name() }
 // opening is on no wall, past its end or higher than the ceiling.
 func (e AddOpening) Apply(p Plan) (Plan, error) { return Add{Thing: &e.Opening}.Apply(p) }
 
-// tagPrefix returns the prefix of the room an anchor is in.
-func tagPrefix(p Plan, l *Level, at Anchor) string {
-	r := levelSides{level: l}.room(at)
-	if r == nil {
-		return "X"
-	}
-	if r.Prefix == "" {
-		return SuggestPrefix(p, r.Name)
-	}
-	return r.Prefix
-}
-
 // MoveOpening puts an opening elsewhere. It keeps its tag, whatever the room.
 type MoveOpening struct {
 	ID ID
@@ -132,8 +120,7 @@ func (Retag) Name() words.Text { return words.New("edit.opening.tag", "Change ta
 func (e Retag) Apply(p Plan) (Plan, error) {
 	return p.changeOpening(e.ID, func(o *Opening) {
 		if o.Tag = e.Tag; o.Tag == "" {
-			_, l := p.Opening(e.ID)
-			o.Tag = p.NextTag(tagPrefix(p, l, o.At))
+			o.Tag = p.TagAt(o.At)
 		}
 	})
 }
@@ -156,7 +143,7 @@ func (CopyOpening) Name() words.Text { return words.New("edit.opening.copy", "Co
 func (e CopyOpening) Apply(p Plan) (Plan, error) {
 	was, _ := p.Opening(e.ID)
 	if was == nil {
-		return Plan{}, gone(theOpening)
+		return Plan{}, Gone(KindOpening)
 	}
 	o := *was
 	for _, id := range e.Copies {
@@ -181,41 +168,9 @@ func (e CopyOpening) Apply(p Plan) (Plan, error) {
 func (p Plan) changeOpening(id ID, change func(*Opening)) (Plan, error) {
 	was, _ := p.Opening(id)
 	if was == nil {
-		return Plan{}, gone(theOpening)
+		return Plan{}, Gone(KindOpening)
 	}
 	o := *was
 	change(&o)
-	return p.withOpening(&o)
-}
-
-// withOpening returns the plan with the opening where its anchor says; a new one without
-// a tag has the next of its room's prefix.
-func (p Plan) withOpening(opening *Opening) (Plan, error) {
-	o := *opening
-	l, err := p.home(o.At, o.text())
-	if err != nil {
-		return Plan{}, err
-	}
-	was, from := p.Opening(o.ID)
-	if was == nil && o.Tag == "" {
-		o.Tag = p.NextTag(tagPrefix(p, l, o.At))
-	}
-	if was == nil || was.Tag != o.Tag {
-		if err := p.freeTag(o.Tag, o.ID); err != nil {
-			return Plan{}, err
-		}
-	}
-	if err := (levelSides{level: l}).checkOpening(&o); err != nil {
-		return Plan{}, err
-	}
-	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {
-		return Plan{}, err
-	}
-	if was != nil && was.Tag != o.Tag {
-		p = p.retired(was.Tag)
-	}
-	if from != nil && from != l {
-		p = p.on(from, func(l *Level) { l.Openings = l.Openings.Without(o.ID) })
-	}
-	return p.on(p.Level(l.ID), func(l *Level) { l.Openings = l.Openings.With(&o) }), nil
+	return p.With(nil, &o)
 }

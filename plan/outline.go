@@ -6,7 +6,6 @@ import (
 
 	"studbay/plan/geom"
 	"studbay/plan/unit"
-	"studbay/plan/words"
 )
 
 // meet returns where the line through p along d meets the line through q along e, each
@@ -68,11 +67,11 @@ func (r *reshaped) start(i int, to geom.Point) {
 func (r *reshaped) apply(p Plan, l *Level) (Plan, error) {
 	now := *r.was
 	now.Sides = r.sides
-	if err := checkOutline(&now); err != nil {
+	if err := now.Check(); err != nil {
 		return Plan{}, err
 	}
 	now.Sides = r.carriedStuds(&now)
-	if err := r.turnedOver(&now, hangingOn(l, r.was.hosts())); err != nil {
+	if err := r.turnedOver(&now, l); err != nil {
 		return Plan{}, err
 	}
 	move := func(a Anchor, width unit.Length) Anchor {
@@ -84,7 +83,7 @@ func (r *reshaped) apply(p Plan, l *Level) (Plan, error) {
 		}
 		return a
 	}
-	return p.rehung(l, r.was, &now, move)
+	return p.Rehung(&now, move)
 }
 
 // shift is how far places along a side move from its left end because that end moves.
@@ -136,14 +135,14 @@ func (r *reshaped) carried(now *Room, a Anchor, width unit.Length) Anchor {
 	room := now.Segment(i).Length() - width
 	kept := max(0, min(a.Along, room))
 	// Rounding of slanted sides is mended in silence, anything more only if asked.
-	if r.clamp || (a.Along-kept).Abs() <= slack {
+	if r.clamp || (a.Along-kept).Abs() <= Slack {
 		a.Along = kept
 	}
 	return a
 }
 
 // turnedOver reports a side that would face the other way with things on it.
-func (r *reshaped) turnedOver(now *Room, h hanging) error {
+func (r *reshaped) turnedOver(now *Room, l *Level) error {
 	if r.rehost != nil {
 		return nil
 	}
@@ -152,12 +151,10 @@ func (r *reshaped) turnedOver(now *Room, h hanging) error {
 		if at < 0 || faces(r.was.Segment(at), now.Segment(i)) {
 			continue
 		}
-		for _, f := range h.anchors() {
-			if f.at.Host == s.ID {
-				e := refuse(ErrNoRoom, "turned-over", "the side that {0} stands on would face the other way", f.name)
-				e.Things = []ID{f.id}
-				return e
-			}
+		for _, t := range l.AnchoredTo(s.ID) {
+			e := Refuse(ErrNoRoom, "turned-over", "the side that {0} stands on would face the other way", t.Name)
+			e.Things = []ID{t.ID}
+			return e
 		}
 	}
 	return nil
@@ -174,27 +171,6 @@ func clampedInto(outline geom.Polygon, p geom.Point) geom.Point {
 	if outline.Contains(p) {
 		return p
 	}
-	at, _ := nearest(outline, p)
+	at, _ := outline.Nearest(p)
 	return at
-}
-
-// anchored is one thing with its anchor, whatever it is.
-type anchored struct {
-	id    ID
-	at    Anchor
-	width unit.Length // of what Along is the left end of; 0: it is the centre
-	name  words.Text
-}
-
-func (h hanging) anchors() (all []anchored) {
-	for _, b := range h.breaks {
-		all = append(all, anchored{b.ID, b.At, b.Width, b.text()})
-	}
-	for _, f := range h.fixtures {
-		all = append(all, anchored{f.ID, f.At, f.Width, f.text()})
-	}
-	for _, o := range h.openings {
-		all = append(all, anchored{o.ID, o.At, 0, o.text()})
-	}
-	return all
 }

@@ -2,10 +2,8 @@ package plan
 
 import (
 	"cmp"
-	"math"
 	"slices"
 
-	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -28,14 +26,6 @@ type Backing struct {
 	Gap      unit.Length // between the two faces
 }
 
-// Project returns how far along and out of the frame a point lies, each rounded once
-// to the nearest nanometre.
-func (f Frame) Project(p geom.Point) (along, out unit.Length) {
-	d := p.Sub(f.Origin)
-	x, y := float64(d.X), float64(d.Y)
-	return unit.Length(math.Round(x*f.x + y*f.y)), unit.Length(math.Round(y*f.x - x*f.y))
-}
-
 // Behind returns the sides that stand back to back with a side, from left to right
 // as seen in the side's room: at each place the nearest one. A side of kind open or
 // railing has nothing behind and is behind nothing.
@@ -47,11 +37,11 @@ func (ix *Index) Behind(id ID) []Backing {
 	line := ref.Line()
 	frame := FrameOf(line)
 	length := line.Length()
-	if length <= 2*slack {
+	if length <= 2*Slack {
 		return nil
 	}
-	strip := boxAround(0, frame.Point(slack, slack), frame.Point(length-slack, slack),
-		frame.Point(slack, -MaxPartition-slack), frame.Point(length-slack, -MaxPartition-slack))
+	strip := boxAround(0, frame.Point(Slack, Slack), frame.Point(length-Slack, Slack),
+		frame.Point(Slack, -MaxPartition-Slack), frame.Point(length-Slack, -MaxPartition-Slack))
 	var found []Backing
 	ix.within(ref.Level, strip, func(other ID) {
 		if other.Kind() != KindSide || other == id {
@@ -72,7 +62,7 @@ func (ix *Index) Behind(id ID) []Backing {
 // behind, whether or not a nearer one hides it from there.
 func (ix *Index) backedBy(ref *SideRef, do func(*Room)) {
 	line := ref.Line()
-	ix.within(ref.Level, boxAround(MaxPartition+slack, line.A, line.B), func(id ID) {
+	ix.within(ref.Level, boxAround(MaxPartition+Slack, line.A, line.B), func(id ID) {
 		if id.Kind() != KindSide || id == ref.Key() {
 			return
 		}
@@ -94,7 +84,7 @@ func hasFace(s *Side) bool { return s.Kind != SideOpen && s.Kind != SideRailing 
 func nearestOf(found []Backing) []Backing {
 	if len(found) > 1 {
 		slices.SortFunc(found, func(a, b Backing) int {
-			return cmp.Or(cmp.Compare(a.Gap, b.Gap), cmp.Compare(a.From, b.From), compareIDs(a.Side.ID, b.Side.ID))
+			return cmp.Or(cmp.Compare(a.Gap, b.Gap), cmp.Compare(a.From, b.From), cmp.Compare(a.Side.ID, b.Side.ID))
 		})
 	}
 	for i := 1; i < len(found); i++ {
@@ -104,7 +94,7 @@ func nearestOf(found []Backing) []Backing {
 	}
 	if len(found) > 1 {
 		slices.SortFunc(found, func(a, b Backing) int {
-			return cmp.Or(cmp.Compare(a.From, b.From), compareIDs(a.Side.ID, b.Side.ID))
+			return cmp.Or(cmp.Compare(a.From, b.From), cmp.Compare(a.Side.ID, b.Side.ID))
 		})
 	}
 	return found
@@ -118,10 +108,10 @@ func seenPast(nearer []Backing, b Backing) []Backing {
 		for _, r := range rest {
 			before, after := r, r
 			before.To, after.From = min(r.To, n.From), max(r.From, n.To)
-			if before.From+slack < before.To {
+			if before.From+Slack < before.To {
 				left = append(left, before)
 			}
-			if after.From+slack < after.To {
+			if after.From+Slack < after.To {
 				left = append(left, after)
 			}
 		}
@@ -133,16 +123,14 @@ func seenPast(nearer []Backing, b Backing) []Backing {
 // backing reports where a side of another room backs a face of the given length.
 func backing(face Frame, length unit.Length, other *SideRef) (Backing, bool) {
 	line := other.Line()
-	dir := FrameOf(line)
-	isOpposite := face.x*dir.x+face.y*dir.y < 0 && math.Abs(face.x*dir.y-face.y*dir.x) < straightness
-	if !isOpposite {
+	if !face.IsOpposite(FrameOf(line), straightness) {
 		return Backing{}, false
 	}
 	to, outB := face.Project(line.A)
 	from, outA := face.Project(line.B)
 	gap := -(outA + outB) / 2
 	from, to = max(from, 0), min(to, length)
-	if gap < -slack || gap > MaxPartition || from+slack >= to {
+	if gap < -Slack || gap > MaxPartition || from+Slack >= to {
 		return Backing{}, false
 	}
 	// Faces on one slanted line lie off it by what rounding adds.

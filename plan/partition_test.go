@@ -79,7 +79,7 @@ func TestRoomsThatShareASlantedFace(t *testing.T) {
 		right := cornered("bb", b, a, at(0, -100), at(101, -100))
 		ix := NewIndex(levelOf(t, []*Room{left, right}))
 		got := ix.Behind(left.Sides[0].ID)
-		if len(got) != 1 || got[0].Gap < 0 || got[0].Gap > slack {
+		if len(got) != 1 || got[0].Gap < 0 || got[0].Gap > Slack {
 			t.Errorf("shifted by %v: behind the slanted side %+v", d, got)
 		}
 	}
@@ -90,10 +90,10 @@ func TestRoomsThatShareASlantedFace(t *testing.T) {
 		left := cornered("aa", a, b, at(997, 2000), at(0, 2000))
 		right := cornered("bb", line.At(line.Length()*2/3), line.At(line.Length()/3), at(300, -500), at(600, -500))
 		ix := NewIndex(levelOf(t, []*Room{left, right}))
-		if got := ix.Behind(left.Sides[0].ID); len(got) != 1 || got[0].Gap < 0 || got[0].Gap > slack {
+		if got := ix.Behind(left.Sides[0].ID); len(got) != 1 || got[0].Gap < 0 || got[0].Gap > Slack {
 			t.Errorf("slope %d: %+v", i, got)
 		}
-		if got := ix.Behind(right.Sides[0].ID); len(got) != 1 || got[0].Gap < 0 || got[0].Gap > slack {
+		if got := ix.Behind(right.Sides[0].ID); len(got) != 1 || got[0].Gap < 0 || got[0].Gap > Slack {
 			t.Errorf("slope %d from behind: %+v", i, got)
 		}
 	}

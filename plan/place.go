@@ -70,9 +70,6 @@ func onFixture(f Frame, on *Fixture, a Anchor) (foot, into geom.Point) {
 	return f.Point(on.Width, on.Depth-a.Along), f.Along()
 }
 
-// maxStack bounds how many fixtures may stand on one another.
-const maxStack = 8
-
 // FixtureFrame returns the frame of a fixture: its back left corner as seen from its
 // front, and the place it stands at. It reports false where its host is not there.
 func (ix *Index) FixtureFrame(f *Fixture) (Frame, Place, bool) {
@@ -90,11 +87,11 @@ func (ix *Index) fixtureFrame(f *Fixture, depth int) (Frame, Place, bool) {
 		return FrameOf(ref.Line()).Moved(f.At.Along, 0), place, true
 	case PartCeiling, PartFloor:
 		place, ok := ix.Place(f.At)
-		frame := Frame{place.Foot, 1, 0}.turned(f.Turn)
+		frame := FrameAt(place.Foot).Turned(f.Turn)
 		return frame.Moved(-f.Width/2, -f.Depth/2), place, ok
 	}
 	host, ok := ix.fixtures.Get(f.At.Host)
-	if !ok || depth == maxStack {
+	if !ok || depth == MaxStack {
 		return Frame{}, Place{}, false
 	}
 	frame, place, ok := ix.fixtureFrame(host.fixture, depth+1)
@@ -126,7 +123,7 @@ const wallReach = unit.Foot
 // boxOver returns the box of a break that takes a stretch of its side: across the wall,
 // and on the side where its leaf swings as far as that goes. What stands out behind the
 // wall, a fireplace, goes at most as far back as it is wide.
-func (b *Break) boxOver(line geom.Segment) geom.Box {
+func boxOver(b *Break, line geom.Segment) geom.Box {
 	f := FrameOf(line)
 	front, back := wallReach, wallReach
 	switch {

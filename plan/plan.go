@@ -10,6 +10,7 @@ package plan
 import (
 	"iter"
 	"slices"
+	"strings"
 
 	"studbay/plan/unit"
 )
@@ -163,4 +164,41 @@ func (p Plan) Openings() iter.Seq2[*Level, *Opening] {
 			}
 		}
 	}
+}
+
+// Check reports what is wrong with a header.
+func (h *Header) Check() error {
+	if err := checkText(h); err != nil {
+		return err
+	}
+	switch {
+	case h == nil:
+		return Refuse(nil, "header", "the plan has no header")
+	case h.Units != UnitsImperial && h.Units != UnitsMetric:
+		return Refuse(nil, "units", "“{0}” are no units: imperial or metric", h.Units).At("/units")
+	case strings.TrimSpace(h.Edition) == "":
+		return Refuse(nil, "edition", "the plan needs the edition of the code it is checked by").At("/edition")
+	case h.North < 0 || h.North > 359:
+		return Refuse(nil, "north", "north is a bearing of 0 to 359 degrees, not {0}", h.North).At("/north")
+	}
+	for prefix, next := range h.NextTag {
+		if !IsPrefix(prefix) || next < 1 {
+			return Refuse(nil, "next-tag", "the next tag of “{0}” cannot be {1}", prefix, next).At("/nextTag/" + escaped(prefix))
+		}
+	}
+	return nil
+}
+
+// escaped writes a member's name as a JSON pointer has it, RFC 6901 section 3.
+func escaped(name string) string { return strings.NewReplacer("~", "~0", "/", "~1").Replace(name) }
+
+// Check reports what is wrong with a level by itself. It looks at no noun on it.
+func (l *Level) Check() error {
+	if err := checkText(l); err != nil {
+		return err
+	}
+	if err := wellFormed(l.ID, KindLevel); err != nil {
+		return err
+	}
+	return In("/elevation", CheckReach(l.text(), l.Elevation))
 }

@@ -20,18 +20,19 @@ func (r *Refusal) Error() string { return r.Text.String() }
 // Unwrap returns the sentinel.
 func (r *Refusal) Unwrap() error { return r.Cause }
 
-func refuse(cause error, id, english string, args ...any) *Refusal {
+// Refuse returns a refusal of a whole noun. Its text has the ID with "refuse." before it.
+func Refuse(cause error, id, english string, args ...any) *Refusal {
 	return &Refusal{Text: words.New("refuse."+id, english, args...), Cause: cause}
 }
 
-// at returns r with its field.
-func (r *Refusal) at(field string) *Refusal {
+// At returns r with its field.
+func (r *Refusal) At(field string) *Refusal {
 	r.Field = field
 	return r
 }
 
-// in puts the fields of a part before the field of a refusal.
-func in(field string, err error) error {
+// In puts the fields of a part before the field of a refusal.
+func In(field string, err error) error {
 	var r *Refusal
 	if errors.As(err, &r) {
 		r.Field = field + r.Field
@@ -52,12 +53,14 @@ func (f *Fault) Error() string { return f.Path + ": " + f.Err.Error() }
 // Unwrap returns the reason.
 func (f *Fault) Unwrap() error { return f.Err }
 
-func gone(what words.Text) *Refusal {
-	return refuse(ErrGone, "gone", "{0} is no longer in the plan", what)
+// Gone refuses an edit of a thing of a kind that is not in the plan, with ErrGone.
+func Gone(kind byte) *Refusal {
+	return Refuse(ErrGone, "gone", "{0} is no longer in the plan", TheText(kind))
 }
 
-func taken(id ID) *Refusal {
-	return refuse(ErrTaken, "taken", "the ID {0} is in use already", Clipped(string(id), quoted)).at("/id")
+// Taken refuses to give an ID to two things, with ErrTaken.
+func Taken(id ID) *Refusal {
+	return Refuse(ErrTaken, "taken", "the ID {0} is in use already", Clipped(string(id), quoted)).At("/id")
 }
 
 // shown is how many things a refusal names before it counts the rest.
@@ -72,7 +75,19 @@ func inUse(what words.Text, ids []ID, names []words.Text) *Refusal {
 	if more := len(names) - shown; more > 0 {
 		list = words.New("list.more", "{0} and {1} more", list, more)
 	}
-	r := refuse(ErrInUse, "in-use", "{0} cannot go while these hang on it: {1}", what, list)
+	r := Refuse(ErrInUse, "in-use", "{0} cannot go while these hang on it: {1}", what, list)
 	r.Things = ids
 	return r
 }
+
+// What callers branch on. Errors of Apply wrap one of these where it fits.
+var (
+	// ErrGone is returned where what an edit is about is no longer in the plan.
+	ErrGone = errors.New("it is no longer in the plan")
+	// ErrTaken is returned where an ID or tag is in use already.
+	ErrTaken = errors.New("it is in use already")
+	// ErrNoRoom is returned where a thing does not fit where it should go.
+	ErrNoRoom = errors.New("it does not fit there")
+	// ErrInUse is returned where things hang on what should be removed.
+	ErrInUse = errors.New("other things hang on it")
+)

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strconv"
 
 	"studbay/plan/geom"
@@ -149,4 +150,82 @@ func Thickness(layers []Layer) (sum unit.Length) {
 		sum += l.Thickness
 	}
 	return sum
+}
+
+// SideRef is a side with the room and level it belongs to.
+type SideRef struct {
+	Level ID
+	Room  *Room
+	At    int // in Room.Sides
+}
+
+// Key returns the side's ID.
+func (r *SideRef) Key() ID { return r.Room.Sides[r.At].ID }
+
+// Side returns the side itself.
+func (r *SideRef) Side() *Side { return r.Room.Sides[r.At] }
+
+// Line returns the side from its left end to its right as seen in the room.
+func (r *SideRef) Line() geom.Segment { return r.Room.Segment(r.At) }
+
+// NewRoom returns a room of walls with the corners, in either direction, and an ID for
+// each side.
+func NewRoom(id ID, name string, use Use, corners geom.Polygon, sides []ID) Room {
+	r := Room{ID: id, Name: name, Use: use}
+	for i, c := range corners {
+		s := &Side{Start: c, Kind: SideWall}
+		if i < len(sides) {
+			s.ID = sides[i]
+		}
+		r.Sides = append(r.Sides, s)
+	}
+	return r
+}
+
+// withRoom returns the plan with a room as AddRoom and ChangeRoom have it.
+func (p Plan) withRoom(l *Level, room *Room) (Plan, error) {
+	if l == nil {
+		return Plan{}, Gone(KindLevel)
+	}
+	r := *room
+	if was, ok := l.Rooms.Get(r.ID); ok {
+		r.Sides = was.Sides
+	} else if err := p.prepare(&r); err != nil {
+		return Plan{}, err
+	}
+	if err := r.Check(); err != nil {
+		return Plan{}, err
+	}
+	return p.on(l, func(l *Level) { l.Rooms = l.Rooms.With(&r) }).recheck(l.ID, &r)
+}
+
+// prepare turns the outline of a new room the right way round, gives it a prefix, and
+// fails where a side's ID is in use.
+func (p Plan) prepare(r *Room) error {
+	if slices.Contains(r.Sides, nil) {
+		return nil // checkRoom's to refuse
+	}
+	if !r.Outline().IsClockwise() {
+		r.Sides = turnedRound(r.Sides)
+	}
+	if r.Prefix == "" {
+		r.Prefix = SuggestPrefix(p, r.Name)
+	}
+	for _, s := range r.Sides {
+		if err := p.CheckNew(s.ID, KindSide); err != nil {
+			return In("/sides", err)
+		}
+	}
+	return nil
+}
+
+// turnedRound lists the same edges in the other direction, from the same first corner.
+func turnedRound(sides []*Side) []*Side {
+	out := make([]*Side, 0, len(sides))
+	for i := len(sides) - 1; i >= 0; i-- {
+		s := *sides[i]
+		s.Start = sides[(i+1)%len(sides)].Start
+		out = append(out, &s)
+	}
+	return out
 }

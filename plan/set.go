@@ -7,6 +7,9 @@ import (
 	"iter"
 	"slices"
 	"sort"
+
+	v2 "github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
 )
 
 // Noun is what a Set holds: a pointer never written after it is in a plan.
@@ -239,6 +242,22 @@ func (s Set[T]) MarshalJSON() ([]byte, error) {
 func (s *Set[T]) UnmarshalJSON(data []byte) error {
 	var nouns []T
 	if err := json.Unmarshal(data, &nouns); err != nil {
+		return err
+	}
+	set, err := NewSet(nouns...)
+	*s = set
+	return err
+}
+
+// MarshalJSONTo writes the nouns as an array in the order of their IDs.
+func (s Set[T]) MarshalJSONTo(to *jsontext.Encoder) error {
+	return v2.MarshalEncode(to, slices.AppendSeq(make([]T, 0, s.n), s.All()))
+}
+
+// UnmarshalJSONFrom reads an array of nouns. It fails with ErrTwice where two share an ID.
+func (s *Set[T]) UnmarshalJSONFrom(from *jsontext.Decoder) error {
+	var nouns []T
+	if err := v2.UnmarshalDecode(from, &nouns); err != nil {
 		return err
 	}
 	set, err := NewSet(nouns...)

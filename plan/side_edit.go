@@ -17,19 +17,19 @@ func (ChangeSide) Name() words.Text { return words.New("edit.side.change", "Chan
 // Apply fails with ErrGone where the side is not in the plan, and with ErrNoRoom where
 // an opening would lose its wall.
 func (e ChangeSide) Apply(p Plan) (Plan, error) {
-	ref, l := p.side(e.Side.ID)
+	ref, _ := p.Side(e.Side.ID)
 	if ref == nil {
-		return Plan{}, gone(theSide)
+		return Plan{}, Gone(KindSide)
 	}
 	s := e.Side
 	s.Start = ref.Side().Start
-	if err := checkSide(&s, ref.Room.text()); err != nil {
+	if err := s.Check(p.Text(ref.Room.ID)); err != nil {
 		return Plan{}, err
 	}
 	r := *ref.Room
 	r.Sides = slices.Clone(r.Sides)
 	r.Sides[ref.At] = &s
-	return p.on(l, func(l *Level) { l.Rooms = l.Rooms.With(&r) }).recheck(l.ID, &r)
+	return p.Rehung(&r, func(a Anchor, _ unit.Length) Anchor { return a })
 }
 
 // MoveCorner moves the corner at the left end of a side. What stands on the two sides
@@ -46,9 +46,9 @@ func (MoveCorner) Name() words.Text { return words.New("edit.corner.move", "Move
 // Apply fails with ErrGone where the side is not in the plan, and with ErrNoRoom where
 // the outline would cross itself or something would no longer fit.
 func (e MoveCorner) Apply(p Plan) (Plan, error) {
-	ref, l := p.side(e.Side)
+	ref, l := p.Side(e.Side)
 	if ref == nil {
-		return Plan{}, gone(theSide)
+		return Plan{}, Gone(KindSide)
 	}
 	if ref.Side().Start == e.To {
 		return p, nil
@@ -77,11 +77,11 @@ func (MoveSide) Name() words.Text { return words.New("edit.side.move", "Move sid
 // the outline would cross itself, something would no longer fit, or a neighbour runs
 // in line and its joint has no ID.
 func (e MoveSide) Apply(p Plan) (Plan, error) {
-	ref, l := p.side(e.Side)
+	ref, l := p.Side(e.Side)
 	if ref == nil {
-		return Plan{}, gone(theSide)
+		return Plan{}, Gone(KindSide)
 	}
-	if err := inReach(theSide, e.By); err != nil {
+	if err := CheckReach(TheText(KindSide), e.By); err != nil {
 		return Plan{}, err
 	}
 	if e.By == 0 {
@@ -91,11 +91,11 @@ func (e MoveSide) Apply(p Plan) (Plan, error) {
 		if joint == "" {
 			continue
 		}
-		if err := p.fresh(joint, KindSide); err != nil {
+		if err := p.CheckNew(joint, KindSide); err != nil {
 			return Plan{}, err
 		}
 		if i == 1 && joint == e.Joints[0] {
-			return Plan{}, taken(joint)
+			return Plan{}, Taken(joint)
 		}
 	}
 	r := reshape(ref.Room)
@@ -121,7 +121,7 @@ func (r *reshaped) slide(i int, a, b geom.Point, joints [2]ID) error {
 		right = b
 	}
 	if !atLeft && joints[0] == "" || !atRight && joints[1] == "" {
-		return refuse(ErrNoRoom, "in-line", "the side runs on in line with its neighbour; a new side is needed between them")
+		return Refuse(ErrNoRoom, "in-line", "the side runs on in line with its neighbour; a new side is needed between them")
 	}
 	side := r.was.Sides[i]
 	r.start(i, left)
@@ -161,12 +161,12 @@ func (SetSideLength) Name() words.Text { return words.New("edit.side.length", "S
 // the outline would cross itself, something would no longer fit, or the neighbour runs
 // in line.
 func (e SetSideLength) Apply(p Plan) (Plan, error) {
-	ref, l := p.side(e.Side)
+	ref, l := p.Side(e.Side)
 	if ref == nil {
-		return Plan{}, gone(theSide)
+		return Plan{}, Gone(KindSide)
 	}
 	if e.Length <= 0 || e.Length > Reach {
-		return Plan{}, refuse(ErrNoRoom, "side-length", "a side needs a length above zero")
+		return Plan{}, Refuse(ErrNoRoom, "side-length", "a side needs a length above zero")
 	}
 	line, n := ref.Line(), len(ref.Room.Sides)
 	if line.Length() == e.Length {
@@ -198,16 +198,16 @@ func (SplitSide) Name() words.Text { return words.New("edit.side.split", "Split 
 // Apply fails with ErrGone where the side is not in the plan, and with ErrNoRoom where
 // At is not within the side or something stands across it.
 func (e SplitSide) Apply(p Plan) (Plan, error) {
-	ref, l := p.side(e.Side)
+	ref, l := p.Side(e.Side)
 	if ref == nil {
-		return Plan{}, gone(theSide)
+		return Plan{}, Gone(KindSide)
 	}
-	if err := p.fresh(e.NewID, KindSide); err != nil {
+	if err := p.CheckNew(e.NewID, KindSide); err != nil {
 		return Plan{}, err
 	}
 	length := ref.Line().Length()
 	if e.At <= 0 || e.At >= length {
-		return Plan{}, refuse(ErrNoRoom, "split-at", "the side is {0} long; it cannot be split at {1}", length, e.At)
+		return Plan{}, Refuse(ErrNoRoom, "split-at", "the side is {0} long; it cannot be split at {1}", length, e.At)
 	}
 	if err := e.across(l); err != nil {
 		return Plan{}, err
@@ -237,10 +237,10 @@ func (e SplitSide) Apply(p Plan) (Plan, error) {
 
 // across reports what stands on both parts.
 func (e SplitSide) across(l *Level) error {
-	for _, t := range hangingOn(l, map[ID]bool{e.Side: true}).anchors() {
-		if t.at.Host == e.Side && t.at.Along < e.At-slack && t.at.Along+t.width > e.At+slack {
-			r := refuse(ErrNoRoom, "across", "{0} stands across the place of the split", t.name)
-			r.Things = []ID{t.id}
+	for _, t := range l.AnchoredTo(e.Side) {
+		if t.At.Along < e.At-Slack && t.At.Along+t.Width > e.At+Slack {
+			r := Refuse(ErrNoRoom, "across", "{0} stands across the place of the split", t.Name)
+			r.Things = []ID{t.ID}
 			return r
 		}
 	}
@@ -261,9 +261,9 @@ func (RemoveCorner) Name() words.Text { return words.New("edit.corner.remove", "
 // Apply fails with ErrGone where the side is not in the plan, and with ErrNoRoom where
 // fewer than three sides would be left or something would no longer fit.
 func (e RemoveCorner) Apply(p Plan) (Plan, error) {
-	ref, l := p.side(e.Side)
+	ref, l := p.Side(e.Side)
 	if ref == nil {
-		return Plan{}, gone(theSide)
+		return Plan{}, Gone(KindSide)
 	}
 	n := len(ref.Room.Sides)
 	before := (ref.At + n - 1) % n
@@ -299,5 +299,5 @@ func (e RemoveCorner) Apply(p Plan) (Plan, error) {
 	if lost == merged.ID {
 		lost = b.ID
 	}
-	return p.renamed(lost, merged.ID), nil
+	return p.Renamed(lost, merged.ID), nil
 }

@@ -9,10 +9,13 @@ import (
 // Reach is how far a plan extends either way, and the longest length in it: 10 km.
 const Reach = 10_000 * unit.Metre
 
-// slack is how far a thing may stand past an end. The length of a slanted side and
+// Slack is how far a thing may stand past an end. The length of a slanted side and
 // places along it are rounded to the nanometre; this is far below what any tape reads
 // and far above what rounding adds.
-const slack = 100 * unit.Nanometre
+const Slack = 100 * unit.Nanometre
+
+// MaxStack bounds how many fixtures may stand on one another.
+const MaxStack = 8
 
 // levelSides is one level as checks look at it.
 type levelSides struct {
@@ -48,7 +51,7 @@ func (s levelSides) side(id ID) *SideRef {
 // room returns the room an anchor is in, or nil where its host is not on the level or
 // too many fixtures stand on one another.
 func (s levelSides) room(a Anchor) *Room {
-	for range maxStack + 1 {
+	for range MaxStack + 1 {
 		switch a.Part {
 		case PartFace:
 			if ref := s.side(a.Host); ref != nil {
@@ -78,13 +81,13 @@ type stand struct {
 // check reports why a thing cannot stand at its anchor.
 func (s levelSides) check(t stand) error {
 	if t.at.Host == "" {
-		return refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", t.name).at("/host")
+		return Refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", t.name).At("/host")
 	}
 	if err := t.checkFields(); err != nil {
 		return err
 	}
 	if s.room(t.at) == nil {
-		return refuse(ErrGone, "host-gone", "what {0} stands on is not on this level of the plan", t.name).at("/host")
+		return Refuse(ErrGone, "host-gone", "what {0} stands on is not on this level of the plan", t.name).At("/host")
 	}
 	switch t.at.Part {
 	case PartFace:
@@ -108,29 +111,29 @@ func (t stand) checkFields() error {
 	case PartFace, PartFront, PartBack, PartLeft, PartRight:
 		a.Along = 0
 	default:
-		return refuse(nil, "part", "{0} stands on an unknown part “{1}”", t.name, string(a.Part)).at("/part")
+		return Refuse(nil, "part", "{0} stands on an unknown part “{1}”", t.name, string(a.Part)).At("/part")
 	}
 	if a.Along != 0 || a.Out != 0 || a.At != (geom.Point{}) {
-		return refuse(nil, "anchor-fields", "the place of {0} has figures that a {1} does not use", t.name, string(a.Part))
+		return Refuse(nil, "anchor-fields", "the place of {0} has figures that a {1} does not use", t.name, string(a.Part))
 	}
-	return inReach(t.name, t.at.Along, t.at.Out, t.at.At.X, t.at.At.Y)
+	return CheckReach(t.name, t.at.Along, t.at.Out, t.at.At.X, t.at.At.Y)
 }
 
 func (t stand) along(length unit.Length) error {
-	if t.at.Along >= -slack && t.at.Along+t.width <= length+slack {
+	if t.at.Along >= -Slack && t.at.Along+t.width <= length+Slack {
 		return nil
 	}
-	return refuse(ErrNoRoom, "past-end", "{0} would stand past the end of its side, which is {1} long", t.name, length).at("/along")
+	return Refuse(ErrNoRoom, "past-end", "{0} would stand past the end of its side, which is {1} long", t.name, length).At("/along")
 }
 
 func (t stand) within(outline geom.Polygon) error {
 	if outline.Contains(t.at.At) {
 		return nil
 	}
-	if _, away := nearest(outline, t.at.At); away <= slack {
+	if _, away := outline.Nearest(t.at.At); away <= Slack {
 		return nil
 	}
-	return refuse(ErrNoRoom, "outside", "{0} would stand outside the room", t.name).at("/at")
+	return Refuse(ErrNoRoom, "outside", "{0} would stand outside the room", t.name).At("/at")
 }
 
 func (t stand) on(f *Fixture) error {
@@ -139,37 +142,28 @@ func (t stand) on(f *Fixture) error {
 		return t.along(f.Depth)
 	case PartTop:
 		if t.at.Out < 0 || t.at.Out > f.Depth {
-			return refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.text()).at("/out")
+			return Refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.text()).At("/out")
 		}
 	}
 	return t.along(f.Width)
 }
 
-// nearest returns the place on an outline nearest to p and how far away it is.
-func nearest(outline geom.Polygon, p geom.Point) (at geom.Point, away unit.Length) {
-	for i, e := range outline.Edges() {
-		if along, d := e.Nearest(p); i == 0 || d < away {
-			at, away = e.At(along), d
-		}
-	}
-	return at, away
-}
-
-func inReach(name words.Text, lengths ...unit.Length) error {
+// CheckReach reports a length beyond Reach of what the name calls.
+func CheckReach(name words.Text, lengths ...unit.Length) error {
 	for _, l := range lengths {
 		if l < -Reach || l > Reach {
-			return refuse(ErrNoRoom, "reach", "{0} has a length beyond 10 km", name)
+			return Refuse(ErrNoRoom, "reach", "{0} has a length beyond 10 km", name)
 		}
 	}
 	return nil
 }
 
-// notNegative is inReach for lengths that are not below zero.
+// notNegative is CheckReach for lengths that are not below zero.
 func notNegative(name words.Text, lengths ...unit.Length) error {
 	for _, l := range lengths {
 		if l < 0 {
-			return refuse(nil, "negative", "{0} has a length below zero", name)
+			return Refuse(nil, "negative", "{0} has a length below zero", name)
 		}
 	}
-	return inReach(name, lengths...)
+	return CheckReach(name, lengths...)
 }

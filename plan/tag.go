@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // maxNumber bounds the numbers that tags count by; a larger one in a tag is text.
@@ -36,6 +37,19 @@ func (p Plan) NextTag(prefix string) string {
 	return prefix + strconv.Itoa(next)
 }
 
+// TagAt returns the tag that a new opening at an anchor gets: the next of its room's prefix.
+func (p Plan) TagAt(a Anchor) string {
+	prefix := "X"
+	if l := p.levelOf(a); l != nil {
+		if r := (levelSides{level: l}).room(a); r != nil {
+			if prefix = r.Prefix; prefix == "" {
+				prefix = SuggestPrefix(p, r.Name)
+			}
+		}
+	}
+	return p.NextTag(prefix)
+}
+
 // retired returns the plan with the numbers of tags that are given up kept from being
 // given out again.
 func (p Plan) retired(tags ...string) Plan {
@@ -64,7 +78,7 @@ func (p Plan) retired(tags ...string) Plan {
 }
 
 func tagTaken(tag string) *Refusal {
-	return refuse(ErrTaken, "tag-taken", "the tag {0} is in use already", Clipped(tag, quoted)).at("/tag")
+	return Refuse(ErrTaken, "tag-taken", "the tag {0} is in use already", Clipped(tag, quoted)).At("/tag")
 }
 
 // freeTag reports why an opening cannot have a tag.
@@ -146,4 +160,16 @@ func unusedThree(first string, own []rune, used map[string]bool) string {
 			return prefix
 		}
 	}
+}
+
+// IsTag reports whether a text may be a tag: 1 to 24 characters, none of them a space
+// or a control character.
+func IsTag(tag string) bool {
+	for _, r := range tag {
+		if unicode.IsSpace(r) || !unicode.IsPrint(r) {
+			return false
+		}
+	}
+	n := utf8.RuneCountInString(tag)
+	return n >= 1 && n <= maxTag && utf8.ValidString(tag)
 }

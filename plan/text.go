@@ -66,7 +66,7 @@ func checkTexts(v reflect.Value, key string) error {
 	case reflect.Slice:
 		for i := range v.Len() {
 			if err := checkTexts(v.Index(i), key); err != nil {
-				return in(fmt.Sprintf("/%d", i), err)
+				return In(fmt.Sprintf("/%d", i), err)
 			}
 		}
 	case reflect.Map:
@@ -78,7 +78,7 @@ func checkTexts(v reflect.Value, key string) error {
 	case reflect.Struct:
 		for _, f := range textFieldsOf(v.Type()) {
 			if err := checkTexts(v.Field(f.index), f.key); err != nil {
-				return in("/"+f.key, err)
+				return In("/"+f.key, err)
 			}
 		}
 	}
@@ -92,13 +92,13 @@ func checkOneText(text string, long bool) error {
 	}
 	if len(text) > most { // bytes: nearly all texts need no counting
 		if n := utf8.RuneCountInString(text); n > most {
-			return refuse(nil, "text-long", "the text that begins with “{0}” has {1} characters; {2} are the most that can stand here", Clipped(text, quoted), n, most)
+			return Refuse(nil, "text-long", "the text that begins with “{0}” has {1} characters; {2} are the most that can stand here", Clipped(text, quoted), n, most)
 		}
 	}
 	for at, r := range text {
 		if (r < ' ' || r >= 0x7f) && IsUnseen(r) && !(long && (r == '\n' || r == '\t')) {
 			from := strings.ToValidUTF8(text[max(0, at-quoted/2):], "")
-			return refuse(nil, "text-unseen", "the text “{0}” holds a character that cannot be seen ({1}); delete it", Clipped(from, quoted), fmt.Sprintf("U+%04X", r))
+			return Refuse(nil, "text-unseen", "the text “{0}” holds a character that cannot be seen ({1}); delete it", Clipped(from, quoted), fmt.Sprintf("U+%04X", r))
 		}
 	}
 	return nil

@@ -68,7 +68,7 @@ func (RenameRoom) Name() words.Text { return words.New("edit.room.rename", "Rena
 func (e RenameRoom) Apply(p Plan) (Plan, error) {
 	was, l := p.Room(e.ID)
 	if was == nil {
-		return Plan{}, gone(theRoom)
+		return Plan{}, Gone(KindRoom)
 	}
 	r := *was
 	r.Name = e.Title

@@ -93,7 +93,7 @@ func (ix *Index) sideView(ref *SideRef) SideView {
 }
 
 func (ix *Index) fixtureViews(host ID, depth int) (views []FixtureView) {
-	if depth == maxStack {
+	if depth == MaxStack {
 		return nil
 	}
 	for _, f := range ix.FixturesOn(host) {

@@ -26,9 +26,10 @@ type references interface {
 	list(*[]ID)  // it can be without each
 }
 
-// without returns the plan less the doomed things and what goes with them; other nouns
-// only stop naming them. Tags given up are never given out again.
-func (p Plan) without(d doomed) Plan {
+// Without returns the plan less nouns and levels, what is in them and what goes with them;
+// other nouns only stop naming them. Tags given up are never given out again.
+func (p Plan) Without(things ...ID) Plan {
+	d := p.withParts(things)
 	for p.grow(d, kind.follow) {
 	}
 	var tags []string
@@ -187,9 +188,9 @@ func (f forgetting) list(ids *[]ID) {
 	*ids = slices.DeleteFunc(slices.Clone(*ids), func(id ID) bool { return f.doomed[id] })
 }
 
-// renamed returns the plan where nouns that name one thing name another; what stands on
+// Renamed returns the plan where nouns that name one thing name another; what stands on
 // it stays.
-func (p Plan) renamed(from, to ID) Plan {
+func (p Plan) Renamed(from, to ID) Plan {
 	p.Levels = slices.Clone(p.Levels)
 	for i, l := range p.Levels {
 		now := *l

@@ -130,3 +130,13 @@ func (p Polygon) Turned(quarters int) Polygon {
 	}
 	return turned
 }
+
+// Nearest returns the place on the edges that is nearest to q, and how far away it is.
+func (p Polygon) Nearest(q Point) (at Point, away unit.Length) {
+	for i, e := range p.Edges() {
+		if along, d := e.Nearest(q); i == 0 || d < away {
+			at, away = e.At(along), d
+		}
+	}
+	return at, away
+}

@@ -298,3 +298,19 @@ func BenchmarkCheckSlantedComb(b *testing.B) {
 		}
 	}
 }
+
+func TestNearestPlaceOnAnOutline(t *testing.T) {
+	for _, tt := range []struct {
+		q, at Point
+		away  unit.Length
+	}{ // arithmetic: square to the nearest edge, at a corner beside none
+		{Point{6 * foot, -2 * foot}, Point{6 * foot, 0}, 2 * foot},
+		{Point{foot, 5 * foot}, Point{0, 5 * foot}, foot},
+		{Point{23 * foot, 19 * foot}, Point{20 * foot, 15 * foot}, 5 * foot},
+		{Point{20 * foot, 10 * foot}, Point{20 * foot, 10 * foot}, 0},
+	} {
+		if at, away := ell.Nearest(tt.q); at != tt.at || away != tt.away {
+			t.Errorf("nearest to %v: %v, %v away; want %v, %v", tt.q, at, away, tt.at, tt.away)
+		}
+	}
+}
