@@ -65,11 +65,22 @@ func newDrawing(ix *plan.Index, level plan.ID, m render.Medium) *drawing {
 	}
 }
 
+// RoomsIn lists the rooms of a level that Draw draws for a clip, but for hidden ones: no
+// finding of another room shows.
+func RoomsIn(ix *plan.Index, level plan.ID, m render.Medium, clip geom.Box) (rooms []plan.ID) {
+	margin := max(plan.MaxPartition, unit.FromMillimetres(6*m.Symbol/m.Scale))
+	for _, id := range ix.Search(level, clip.Expand(margin)) {
+		if id.Kind() == plan.KindRoom {
+			rooms = append(rooms, id)
+		}
+	}
+	return rooms
+}
+
 // gather finds the rooms in view.
 func (d *drawing) gather(clip geom.Box) {
-	margin := max(plan.MaxPartition, unit.FromMillimetres(6*d.Medium.Symbol/d.Medium.Scale))
-	for _, id := range d.Index.Search(d.Level, clip.Expand(margin)) {
-		if id.Kind() != plan.KindRoom || d.Medium.Hides(id) {
+	for _, id := range RoomsIn(d.Index, d.Level, d.Medium, clip) {
+		if d.Medium.Hides(id) {
 			continue
 		}
 		view, ok := d.Index.RoomView(id)

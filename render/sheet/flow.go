@@ -63,7 +63,7 @@ func newEvenFlow(b *book, least float64, onward func() *page, lay func(*flow)) *
 
 // pagesOf counts the pages that something laid into a flow like f would take.
 func (b *book) pagesOf(f *flow, lay func(*flow)) int {
-	draft := &book{ix: b.ix, plan: b.plan, result: b.result, findings: b.findings, o: b.o, isDraft: true}
+	draft := &book{ix: b.ix, plan: b.plan, result: b.result, found: b.found, o: b.o, isDraft: true}
 	f.onward = func() *page { return draft.newPage("", 0) }
 	f.begin(f.onward())
 	lay(f)

@@ -3,13 +3,17 @@ package sheet
 import (
 	"strconv"
 
+	"studbay/plan"
+	"studbay/render"
 	"studbay/render/scene"
 )
 
 // keyPlan shows in the small which part of a level a page holds.
 type keyPlan struct {
-	drawn drawnLevel
-	at    tileAt
+	level  *plan.Level
+	medium render.Medium // of the whole
+	tiles  *tiling
+	at     tileAt
 }
 
 // keyWide is the width of the box of the key plan, in millimetres.
@@ -21,22 +25,15 @@ const keyWide = 44.0
 func (p *page) keyBox(box scene.Rect, right float64) float64 {
 	x := right - keyWide
 	space := scene.Rect{Min: scene.Point{X: x, Y: box.Min.Y}, Max: scene.Point{X: right, Y: box.Max.Y}}.Expanded(-2)
-	t, m := p.key.drawn.tiles, p.key.drawn.medium
+	t := p.key.tiles
 	k := min(space.Width()/t.whole.Width(), space.Height()/t.whole.Height())
 	toKey := func(q scene.Point) scene.Point { return space.Middle().Add(q.Sub(t.whole.Middle()).Mul(k)) }
 	rect := func(r scene.Rect) scene.Rect { return scene.Rect{Min: toKey(r.Min), Max: toKey(r.Max)} }
 	p.add(scene.Fill{Path: rect(t.seam(p.key.at)).Path(), Color: keyGround})
-	rooms := scene.Group{Layer: scene.Layer{Name: "key"}} // the numbers stand on patches over them
-	for _, room := range p.key.drawn.outlines {
-		var points []scene.Point
-		for _, q := range room {
-			points = append(points, toKey(m.ToScene(q)))
-		}
-		line := pen(hairline)
-		line.Color = theme.Muted
-		rooms.Items = append(rooms.Items, scene.Stroke{Path: scene.Polygon(points...), Pen: line})
+	if t.keyed == nil { // it stands in the same place on the pages of all parts
+		t.keyed = p.key.rooms(toKey)
 	}
-	p.add(rooms)
+	p.add(scene.Group{Layer: scene.Layer{Name: "key"}, Items: []scene.Item{*t.keyed}}) // the numbers stand on patches over them
 	for _, at := range t.all() {
 		part := rect(t.seam(at))
 		if t.sheets[at] == 0 {
@@ -51,6 +48,26 @@ func (p *page) keyBox(box scene.Rect, right float64) float64 {
 	p.add(scene.Stroke{Path: rect(t.seam(p.key.at)).Path(), Pen: pen(border)})
 	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
 	return x
+}
+
+// leastKeyed is how large a room is on the key plan at least, in millimetres: a smaller one
+// is a speck there. So the key plan of a page never holds more than some hundreds.
+const leastKeyed = 0.8
+
+// rooms draws the outlines of the rooms in the small.
+func (k *keyPlan) rooms(toKey func(scene.Point) scene.Point) *scene.Stroke {
+	all := scene.Stroke{Pen: pen(hairline)}
+	all.Pen.Color = theme.Muted
+	for r := range k.level.Rooms.All() {
+		var points []scene.Point
+		for _, q := range r.Outline() {
+			points = append(points, toKey(k.medium.ToScene(q)))
+		}
+		if room := scene.Polygon(points...); max(room.Bounds().Width(), room.Bounds().Height()) >= leastKeyed {
+			all.Path.Append(room)
+		}
+	}
+	return &all
 }
 
 // keyNumber writes the number of a sheet on a patch of ground.

@@ -123,6 +123,19 @@ func (b *book) isIn(o *plan.Opening, r *plan.Room) bool {
 	return ok && place.Room == r
 }
 
+// openingsOf lists the openings of a room.
+func (b *book) openingsOf(r *plan.Room) []*plan.Opening {
+	if b.byRoom == nil {
+		b.byRoom = map[plan.ID][]*plan.Opening{}
+		for _, o := range b.plan.Openings() {
+			if place, ok := b.ix.Place(o.At); ok && place.Room != nil {
+				b.byRoom[place.Room.ID] = append(b.byRoom[place.Room.ID], o)
+			}
+		}
+	}
+	return b.byRoom[r.ID]
+}
+
 // hasAll reports whether all openings of a room are drawn.
 func (b *book) hasAll(pieces []render.Piece, r *plan.Room) bool {
 	drawn := map[plan.ID]bool{}
@@ -133,8 +146,8 @@ func (b *book) hasAll(pieces []render.Piece, r *plan.Room) bool {
 			}
 		}
 	}
-	for _, o := range b.plan.Openings() {
-		if o.Tag != "" && b.isIn(o, r) && !drawn[o.ID] {
+	for _, o := range b.openingsOf(r) {
+		if o.Tag != "" && !drawn[o.ID] {
 			return false
 		}
 	}

@@ -158,7 +158,7 @@ func (p *page) nothing() {
 // findingsOn returns the findings of a level; those of the plan as a whole go with the
 // first.
 func (b *book) findingsOn(l *plan.Level, isFirst bool) (found []fill.Finding) {
-	for _, f := range b.findings {
+	for _, f := range b.found.all {
 		if f.Level == l.ID || f.Level == "" && isFirst {
 			found = append(found, f)
 		}
@@ -173,9 +173,7 @@ type drawnLevel struct {
 	scale  Scale
 	extent geom.Box // of all there is
 	rooms  geom.Box // of the rooms alone
-	// outlines are those of the rooms, for a key plan.
-	outlines []geom.Polygon
-	tiles    *tiling // where it is too large for one page
+	tiles  *tiling  // where it is too large for one page
 }
 
 // drawLevel draws a level in an area: at the scale asked for, in tiles where it is too
@@ -219,7 +217,7 @@ func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) dr
 	d := b.drawAt(l, extent, m, s)
 	off := area.Middle().Sub(d.bounds().Middle())
 	d.medium.At = m.At.Add(off)
-	d.pieces = level.Draw(b.ix, l.ID, b.findings, d.medium, extent)
+	d.pieces = b.drawPart(l, d.medium, extent)
 	return d
 }
 
@@ -231,11 +229,12 @@ func (b *book) medium(s Scale) render.Medium {
 
 // drawAt draws a level where a medium puts it.
 func (b *book) drawAt(l *plan.Level, extent geom.Box, m render.Medium, s Scale) drawnLevel {
-	d := drawnLevel{pieces: level.Draw(b.ix, l.ID, b.findings, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
-	for r := range l.Rooms.All() {
-		d.outlines = append(d.outlines, r.Outline())
-	}
-	return d
+	return drawnLevel{pieces: b.drawPart(l, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
+}
+
+// drawPart draws what stands in or near a part of a level.
+func (b *book) drawPart(l *plan.Level, m render.Medium, clip geom.Box) []render.Piece {
+	return level.Draw(b.ix, l.ID, b.found.in(level.RoomsIn(b.ix, l.ID, m, clip)...), m, clip)
 }
 
 // roomsBox is the box of the rooms of a level, or other where there is none.

@@ -390,10 +390,4 @@ func (g *grid) draw(row gridRow) {
 var faint = scene.Color{R: 0xf1, G: 0xf1, B: 0xf1, A: 0xff}
 
 // worst returns the gravest finding of an opening, or nil.
-func (b *book) worst(id plan.ID) *fill.Finding {
-	i := slices.IndexFunc(b.findings, func(f fill.Finding) bool { return f.Opening == id })
-	if i < 0 {
-		return nil
-	}
-	return &b.findings[i]
-}
+func (b *book) worst(id plan.ID) *fill.Finding { return b.found.worst[id] }

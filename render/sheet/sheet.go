@@ -51,7 +51,7 @@ func Build(ix *plan.Index, result fill.Result, o Options) ([]*scene.Scene, error
 	if o.Paper.Width == 0 {
 		o.Paper = UsualPaper(o.Voice.System)
 	}
-	b := &book{ix: ix, plan: ix.Plan(), result: result, findings: result.All(), o: o}
+	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o}
 	if b.plan.Header == nil {
 		b.plan.Header = &plan.Header{}
 	}
@@ -80,7 +80,8 @@ type book struct {
 	ix       *plan.Index
 	plan     plan.Plan
 	result   fill.Result
-	findings []fill.Finding // the worst first
+	found    *found
+	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
 	schedule table.Table
 	o        Options
 	pages    []*page

@@ -7,7 +7,6 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/render"
-	"studbay/render/level"
 	"studbay/render/scene"
 )
 
@@ -33,6 +32,8 @@ type tiling struct {
 	xs, ys []float64  // where parts begin and end
 	area   scene.Rect // of a page, for one part with what lies beyond its lines
 	sheets map[tileAt]int
+	// keyed are the rooms on the key plan of each part, once they were drawn.
+	keyed *scene.Stroke
 }
 
 func (t *tiling) columns() int { return len(t.xs) - 1 }
@@ -240,7 +241,7 @@ func isBare(pieces []render.Piece, box scene.Rect) bool {
 // tile puts down one part: drawn by itself, so that its tags and names stand in it.
 func (p *page) tile(l *plan.Level, d drawnLevel, at tileAt) []render.Piece {
 	t := d.tiles
-	p.north, p.scale, p.key = true, d.scale.Words(), &keyPlan{d, at}
+	p.north, p.scale, p.key = true, d.scale.Words(), &keyPlan{l, d.medium, t, at}
 	off := t.area.Middle().Sub(t.window(at).Middle())
 	window := t.window(at).Moved(off)
 	d.medium.At = d.medium.At.Add(off)
@@ -251,7 +252,7 @@ func (p *page) tile(l *plan.Level, d drawnLevel, at tileAt) []render.Piece {
 	}
 	clip := geom.BoxOf(d.medium.FromScene(window.Min), d.medium.FromScene(window.Max))
 	var shown []render.Piece
-	for _, piece := range level.Draw(p.b.ix, l.ID, p.b.findings, d.medium, clip) {
+	for _, piece := range p.b.drawPart(l, d.medium, clip) {
 		if piece.Bounds.Expanded(0.01).Overlaps(window) {
 			shown = append(shown, piece)
 		}

@@ -64,7 +64,7 @@ func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 		paper, _ := PaperNamed("letter")
 		scale, _ := ParseScale("1/4in=1ft")
 		ix := plan.NewIndex(p)
-		b := &book{ix: ix, plan: p, o: Options{Paper: paper, Scale: scale}}
+		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Scale: scale}}
 		level := p.Levels[0]
 		d, err := b.drawLevel(level, b.tileArea())
 		if err != nil || d.tiles == nil {
@@ -106,7 +106,7 @@ func TestFitGoesOverToTiles(t *testing.T) {
 	}{{40, false}, {2000, true}} {
 		p := plantest.House(1, tt.openings)
 		ix := plan.NewIndex(p)
-		b := &book{ix: ix, plan: p, o: Options{Paper: paper, Voice: words.Voice{System: unit.Imperial}}}
+		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Voice: words.Voice{System: unit.Imperial}}}
 		d, err := b.drawLevel(p.Levels[0], b.tileArea())
 		if err != nil {
 			t.Fatal(err)

@@ -226,7 +226,7 @@ func (f *flow) stripRow(s unfold.Strip, scale Scale, row span, again, goesOn boo
 	if !b.isDraft {
 		f.page.add(scene.Group{
 			Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
-			Items: render.Items(inWindow(unfold.Draw(b.ix, s.Room.ID, b.findings, m), m.Window)),
+			Items: render.Items(inWindow(unfold.Draw(b.ix, s.Room.ID, b.found.in(s.Room.ID), m), m.Window)),
 		})
 	}
 	if again {
@@ -381,7 +381,7 @@ func (f *flow) fixtureRow(s unfold.Strip, m unfold.Medium, faces []unfold.Fixtur
 		Max: scene.Point{X: m.ToStrip(last.Left+last.Length+unfold.FixtureFaceGap/2, 0).X, Y: m.At.Y + unfoldNames},
 	}
 	var items []scene.Item
-	for _, p := range unfold.DrawFixtures(b.ix, s.Room.ID, b.findings, m) {
+	for _, p := range unfold.DrawFixtures(b.ix, s.Room.ID, b.found.in(s.Room.ID), m) {
 		if m.Window.Contains(p.Bounds.Min) && m.Window.Contains(p.Bounds.Max) {
 			items = append(items, p.Items...)
 		}

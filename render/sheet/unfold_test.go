@@ -52,7 +52,7 @@ func TestLongRoomsGoOn(t *testing.T) {
 	p := longRoom(t, 90*unit.Foot)
 	paper, _ := PaperNamed("letter")
 	ix := plan.NewIndex(p)
-	b := &book{ix: ix, plan: p, o: Options{Paper: paper}}
+	b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper}}
 	var id plan.ID
 	for r := range p.Levels[0].Rooms.All() {
 		id = r.ID
