@@ -25,13 +25,19 @@ type breaksSeen struct{ breaks plan.Set[*plan.Break] }
 
 func (v breaksSeen) Parts() []any { return []any{v.breaks} }
 
+// fixturesSeen is a view of the fixtures of the first level alone.
+type fixturesSeen struct{ fixtures plan.Set[*plan.Fixture] }
+
+func (v fixturesSeen) Parts() []any { return []any{v.fixtures} }
+
 // noted is a finding that tells a count.
 func noted(n int) []rule.Finding {
 	return []rule.Finding{{Severity: rule.Note, Measured: rule.CountOf(n)}}
 }
 
 // What a rule on sides, levels or the plan does not read does not make it judge again,
-// and what it reads does.
+// and what it reads does. Rules on the plan are one scope: what one of them reads makes
+// all of them judge.
 func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 	ran := map[string]int{}
 	count := func(name string, n int) []rule.Finding { ran[name]++; return noted(n) }
@@ -51,9 +57,19 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 		&rule.Rule{ID: "plan", Plan: rule.OnPlan(
 			func(ix *plan.Index) breaksSeen { return see(ix.Plan()) },
 			func(v breaksSeen, _ *code.Figures) []rule.Finding { return count("plan", v.breaks.Len()) })},
+		&rule.Rule{ID: "fixtures", Plan: rule.OnPlan(
+			func(ix *plan.Index) fixturesSeen { return fixturesSeen{ix.Plan().Levels[0].Fixtures} },
+			func(v fixturesSeen, _ *code.Figures) (found []rule.Finding) {
+				for f := range v.fixtures.All() {
+					found = append(found, rule.Finding{Severity: rule.Note, Measured: rule.LengthOf(f.Width)})
+				}
+				ran["fixtures"]++
+				return found
+			})},
 	)
 	r := oneWall(t, 120)
 	o, d := r.receptacle(0, 60), r.door(0, 10, 30)
+	f := r.standing(plan.FixtureDesk, 40, 40, 30, 20)
 	p := r.plan()
 	var c Checker
 	for _, step := range []struct {
@@ -61,9 +77,10 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 		edit plan.Edit
 		want string
 	}{
-		{"at first", nil, "map[level:1 plan:1 side:4]"},
+		{"at first", nil, "map[fixtures:1 level:1 plan:1 side:4]"},
 		{"a receptacle moves", plan.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, in(70))}, "map[side:1]"},
-		{"a door moves", plan.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[level:1 plan:1 side:1]"},
+		{"a door moves", plan.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[fixtures:1 level:1 plan:1 side:1]"},
+		{"a desk moves", plan.MoveFixture{ID: f.ID, To: plan.OnFloor(r.room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1 plan:1]"},
 		{"a level is added", plan.AddLevel{ID: "v33333333", Title: "Upper"}, "map[level:1]"},
 		{"and goes", plan.Removing("v33333333"), "map[]"},
 	} {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"testing"
 
 	"studbay/plan/geom"
@@ -144,5 +145,68 @@ func TestAViewChangesWithWhatItShows(t *testing.T) {
 	}
 	if got := after.Cuts(side(right, 'w')); got[0].From != inches(100) {
 		t.Errorf("the other face is cut from %v", got[0].From)
+	}
+}
+
+// TestADoorTakesTheFloorOfItsSwing: the leaf of a door 30 in wide, from 12 to 42 in along
+// an east face at x 120, sweeps 30 in into its room, or as far beyond the other face,
+// which is a wall away at most. What is known by looking at the box is arithmetic on that.
+func TestADoorTakesTheFloorOfItsSwing(t *testing.T) {
+	line := geom.Segment{A: at(120, 0), B: at(120, 144)} // runs down the sheet, the room at its left
+	line = geom.Segment{A: FrameOf(line).Point(inches(12), 0), B: FrameOf(line).Point(inches(42), 0)}
+	for _, tt := range []struct {
+		name     string
+		kind     BreakKind
+		swing    Swing
+		from, to int64 // across the wall, of x
+		source   string
+	}{
+		{"into the room", BreakDoor, SwingIn, 90, 132, "30 in of leaf; a foot of wall behind"},
+		{"out of it", BreakDoor, SwingOut, 108, 162, "a foot of wall, then 30 in of leaf"},
+		{"pocket", BreakDoor, SwingNone, 108, 132, "a foot of wall either way"},
+		{"a window", BreakWindow, SwingIn, 108, 132, "no leaf that takes floor"},
+		{"a fireplace", BreakFireplace, SwingNone, 90, 150, "as far out as it is wide, either way"},
+	} {
+		b := &Break{Kind: tt.kind, Swing: tt.swing, Width: inches(30)}
+		want := geom.Box{Min: at(tt.from, 12), Max: at(tt.to, 42)}
+		if got := boxOver(b, line); got != want {
+			t.Errorf("%s: %v, want %v (%s)", tt.name, got, want, tt.source)
+		}
+	}
+}
+
+// TestTheIndexFindsADoorByItsSwing asks for what is in a corner that only the leaf reaches.
+func TestTheIndexFindsADoorByItsSwing(t *testing.T) {
+	p, left, _ := twoRooms(t)
+	for _, tt := range []struct {
+		name        string
+		swing       Swing
+		left, right bool // whether its leaf is met 20 in into the room
+	}{
+		{"in", SwingIn, true, false},
+		{"out", SwingOut, false, true},
+		{"none", SwingNone, false, false},
+	} {
+		l := *p.Levels[0]
+		for b := range l.Breaks.All() {
+			if b.At.Host == side(left, 'e') {
+				swung := *b
+				swung.Swing = tt.swing
+				l.Breaks = l.Breaks.With(&swung)
+			}
+		}
+		ix := NewIndex(p.WithLevel(&l))
+		// The faces are at x 120 and 124-1/2: beyond a foot of wall only a leaf is met.
+		for room, probe := range map[string]struct {
+			box  geom.Box
+			want bool
+		}{
+			"left":  {geom.Box{Min: at(95, 20), Max: at(100, 25)}, tt.left},
+			"right": {geom.Box{Min: at(140, 20), Max: at(145, 25)}, tt.right},
+		} {
+			if got := slices.Contains(ix.Search(l.ID, probe.box), testID(KindBreak, "dr")); got != probe.want {
+				t.Errorf("it swings %q: met in the %s room %v, want %v", tt.name, room, got, probe.want)
+			}
+		}
 	}
 }

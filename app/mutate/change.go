@@ -143,6 +143,25 @@ func (f *finder) swapOperator(n ast.Node, kind string, other map[token.Token]tok
 	})
 }
 
+// dropOperand leaves one side of && or || out of the question.
+func (f *finder) dropOperand(n ast.Node) {
+	e, ok := n.(ast.Expr)
+	if !ok || len(f.parents) == 0 || f.constant(e) != nil {
+		return
+	}
+	up, ok := f.parent().(*ast.BinaryExpr)
+	if !ok || logics[up.Op] == 0 {
+		return
+	}
+	form, is := "(mutantOn(%d) || (%s))", "true"
+	if up.Op == token.LOR {
+		form, is = "(!mutantOn(%d) && (%s))", "false"
+	}
+	f.add(n, "operand", f.text(n), is, func(number int, text func(ast.Node) string) string {
+		return fmt.Sprintf(form, number, text(n))
+	})
+}
+
 // swapSum puts - for + and the other way round, between numbers.
 func (f *finder) swapSum(n ast.Node) {
 	e, ok := n.(*ast.BinaryExpr)

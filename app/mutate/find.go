@@ -36,6 +36,7 @@ func (p *pkg) mutants() (all []*mutant) {
 var kinds = []func(*finder, ast.Node){
 	(*finder).dropStatement,
 	(*finder).negateCondition,
+	(*finder).dropOperand,
 	(*finder).swapAssignment,
 	(*finder).moveBoundary,
 	(*finder).swapLogic,

@@ -117,6 +117,8 @@ func TestMutants(t *testing.T) {
 		{"part.go Clamp: drop: count++ -> nothing", killed, "the count is compared"},
 		{"part.go Clamp: sum: count++ -> count--", killed, "the count is compared"},
 		{"part.go Clamp: logic: n < 0 && most+1 > 0 -> n < 0 || most+1 > 0", killed, "it would break at once"},
+		{"part.go Clamp: operand: i >= most -> false", killed, "nothing else ends the loop at the most"},
+		{"part.go Clamp: operand: most+1 > 0 -> true", notReached, "it is never asked of a count below zero"},
 		{"part.go Clamp: constant: 0 -> 1", killed, "the first turn would be left out"},
 		{"part.go Clamp: constant: 0 -> 1 #4", survived, "an empty count, which the test has none of"},
 		{"part.go Clamp: constant: far -> 3600000000000", survived, "no count is that far"},
@@ -126,7 +128,7 @@ func TestMutants(t *testing.T) {
 			t.Errorf("%s: %q, want %q: %s", tt.name, got, tt.want, tt.why)
 		}
 	}
-	for _, kind := range []string{"drop", "negate", "sum", "boundary", "logic", "constant"} {
+	for _, kind := range []string{"drop", "negate", "operand", "sum", "boundary", "logic", "constant"} {
 		if !kinds[kind] {
 			t.Errorf("nothing of kind %q is tried", kind)
 		}

@@ -209,6 +209,35 @@ func appendWorking(b []byte, l Line) []byte {
 	return append(append(append(append(b, " × "...), l.Allowance.String()...), " = "...), l.Volume.String()...)
 }
 
+// TestLinesOfGrounds: up to four are one allowance, so nothing is said of a share before
+// there is a fifth, nor in editions that have no such share.
+func TestLinesOfGrounds(t *testing.T) {
+	for _, tt := range []struct {
+		edition, contents, want, source string
+	}{
+		{"2023", "conductor 14", "", "no grounding conductor is in it"},
+		{"2023", "ground 14 x3", "grounding conductors: 3 as one, at the largest, 14 AWG", "NEC 2023 314.16(B)(5)"},
+		{"2023", "ground 14 x4", "grounding conductors: 4 as one, at the largest, 14 AWG", "NEC 2023 314.16(B)(5): up to four"},
+		{"2020", "ground 14 x5", "grounding conductors: the first 4 as one, at the largest, 14 AWG; grounding conductors: 1 more, each 25 % of that", "NEC 2020 314.16(B)(5)"},
+		{"2017", "ground 14 x5", "grounding conductors: 5 as one, at the largest, 14 AWG", "ecmag.com, Box Fill Calculations, Part VIII: one allowance for all before 2020"},
+		{"2017", "isolated-ground 12 x2", "isolated grounding conductors: 2 as one, at the largest, 12 AWG", "from memory: an isolated set counts apart before 2020"},
+	} {
+		r, err := Fill(figures(t, tt.edition), space(t, "20.3"), contents(t, tt.contents))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got []string
+		for _, l := range r.Lines {
+			if strings.Contains(l.What.String(), "grounding") {
+				got = append(got, l.What.String())
+			}
+		}
+		if strings.Join(got, "; ") != tt.want {
+			t.Errorf("%s, %s: lines %q, want %q (%s)", tt.edition, tt.contents, got, tt.want, tt.source)
+		}
+	}
+}
+
 func TestLocalAmendmentChangesTheSum(t *testing.T) {
 	fig, err := figures(t, "2023").WithAmendments([]code.Amendment{{Figure: "device-allowances", Value: "3", Reason: "town rule"}})
 	if err != nil {

@@ -37,15 +37,6 @@ func (f *flow) findings(all []fill.Finding) {
 
 // byKind sorts findings the worst first, those of one rule together and by their tags.
 func (b *book) byKind(all []fill.Finding) []fill.Finding {
-	weight := func(f fill.Finding) int {
-		switch {
-		case f.Waived != nil:
-			return 0
-		case f.IsOpen:
-			return 2*int(f.Severity) + 1
-		}
-		return 2*int(f.Severity) + 2
-	}
 	tag := func(f fill.Finding) string {
 		if o, _ := b.plan.Opening(f.Opening); o != nil {
 			return o.Tag
@@ -54,7 +45,7 @@ func (b *book) byKind(all []fill.Finding) []fill.Finding {
 	}
 	sorted := slices.Clone(all)
 	slices.SortStableFunc(sorted, func(x, y fill.Finding) int {
-		return cmp.Or(cmp.Compare(weight(y), weight(x)), cmp.Compare(x.Rule, y.Rule), table.CompareTags(tag(x), tag(y)))
+		return cmp.Or(cmp.Compare(y.Weight(), x.Weight()), cmp.Compare(x.Rule, y.Rule), table.CompareTags(tag(x), tag(y)))
 	})
 	return sorted
 }

@@ -1,0 +1,260 @@
+package fill
+
+import (
+	"fmt"
+	"testing"
+
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// standing puts a fixture on the floor, its back left corner at a place in inches.
+func (r *room) standing(kind plan.FixtureKind, x, y, width, depth float64) *plan.Fixture {
+	f := &plan.Fixture{
+		ID: r.ids.next(plan.KindFixture), Kind: kind, At: plan.OnFloor(r.room.ID, geom.Point{X: in(x + width/2), Y: in(y + depth/2)}),
+		Width: in(width), Depth: in(depth), Height: in(36),
+	}
+	put(&r.level.Fixtures, f)
+	return f
+}
+
+// rowAt is a wall of 100 in before 2023 with a range on it and counters beside it: pairs
+// of place and width.
+func rowAt(t *testing.T, along float64, counters ...[2]float64) *room {
+	r := oneWall(t, 100)
+	r.edition = "2020"
+	r.fixture(plan.FixtureRange, 0, along, 30)
+	for _, c := range counters {
+		r.fixture(plan.FixtureCounter, 0, c[0], c[1])
+	}
+	return r
+}
+
+// TestWhereWallSpacesEnd holds what ends a wall space and what goes on. The places are
+// arithmetic on NEC 210.52(A)(1) and (2).
+func TestWhereWallSpacesEnd(t *testing.T) {
+	const between = "210.52(A)(2)(1): unbroken along the floor line; an open side has none"
+	for _, tt := range []struct {
+		name   string
+		make   func(*testing.T) *room
+		want   []string
+		source string
+	}{
+		{"one on the wall before an open side does not serve the wall after it", func(t *testing.T) *room {
+			r := square(t, 60)
+			r.room.Sides[0].Kind, r.room.Sides[2].Kind = plan.SideOpen, plan.SideOpen
+			r.receptacle(3, 60) // at the end of the last side, where the first, open one begins
+			return r
+		}, []string{`1:0"-60"`}, between},
+		{"nor one after it the wall before", func(t *testing.T) *room {
+			r := square(t, 60)
+			r.room.Sides[0].Kind, r.room.Sides[2].Kind = plan.SideOpen, plan.SideOpen
+			r.receptacle(1, 0)
+			return r
+		}, []string{`3:0"-60"`}, between},
+		{"the first side begins with a door: the last wall ends there", func(t *testing.T) *room {
+			r := square(t, 60)
+			r.door(0, 0, 30)
+			r.room.Sides[2].Kind = plan.SideOpen
+			r.receptacle(3, 60)
+			return r
+		}, []string{`0:30"-60" 1:0"-60"`}, "210.52(A)(2)(1): a doorway ends it"},
+		{"a cabinet stands first, beyond an outside corner: the last wall ends there", func(t *testing.T) *room {
+			r := roomOf(t, [2]float64{100, 60}, [2]float64{160, 60}, [2]float64{160, 160}, [2]float64{0, 160}, [2]float64{0, 0}, [2]float64{100, 0})
+			for _, s := range r.room.Sides[1:5] {
+				s.Kind = plan.SideOpen
+			}
+			r.fixture(plan.FixtureCabinet, 0, 0, 30)
+			r.receptacle(5, 60)
+			return r
+		}, []string{`0:30"-60"`}, "210.52(A)(2)(1): a fixed cabinet ends it"},
+		{"on a closed ring what is not served may go on over the first corner", func(t *testing.T) *room {
+			r := square(t, 72)
+			r.receptacle(2, 36)
+			return r
+		}, []string{`3:36"-72" 0:0"-72" 1:0"-36"`}, "ring of 24 ft: 6 ft each way of one, so half is left; arithmetic"},
+		{"a slider whose panels are not said is all opening", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.on(r.room.Sides[0].ID, plan.BreakSlider, 23, 54)
+			return r
+		}, nil, "210.52(A)(2)(2) counts fixed panels, and none is known; 23 in is left at either end"},
+		{"a passage above a low wall leaves the wall space", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.on(r.room.Sides[0].ID, plan.BreakPassage, 23, 54).Sill = in(12)
+			return r
+		}, []string{`0:0"-23" 0:23"-77" 0:77"-100"`}, "210.52(A)(2)(1): the floor line runs on below it"},
+		{"a cabinet on the floor with an end an inch from the wall ends it", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.standing(plan.FixtureCabinet, 23, 1, 54, 24)
+			return r
+		}, nil, "210.52(A)(2)(1); a filler strip is an inch at most (common practice)"},
+		{"one farther off does not", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.standing(plan.FixtureCabinet, 23, 1.125, 54, 24)
+			return r
+		}, []string{`0:0"-100"`}, "210.52(A)(2)(1); a filler strip is an inch at most (common practice)"},
+		{"nor does a cabinet that hangs", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.fixture(plan.FixtureCabinet, 0, 23, 54).Bottom = in(10)
+			return r
+		}, []string{`0:0"-100"`}, "210.52(A)(2)(1): the floor line runs on below it"},
+		{"a table before the wall does not", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.fixture(plan.FixtureDesk, 0, 23, 54)
+			return r
+		}, []string{`0:0"-100"`}, "210.52(A)(2)(1): furniture is no fixed cabinet"},
+		{"a range at the left end of a row is in the row", func(t *testing.T) *room {
+			return rowAt(t, 35, [2]float64{65, 35})
+		}, []string{`0:0"-35"`}, "210.52(C): the wall behind it is the counter rule's; the end of a row is in it (common practice)"},
+		{"so is one at the right end", func(t *testing.T) *room {
+			return rowAt(t, 35, [2]float64{0, 35})
+		}, []string{`0:65"-100"`}, "210.52(C), as above"},
+		{"one with wall between it and the counters is not", func(t *testing.T) *room {
+			return rowAt(t, 40, [2]float64{0, 16}, [2]float64{95, 5})
+		}, []string{`0:16"-95"`}, "NEC 2020 210.52(A)(2)(1): only what is fixed ends a wall space"},
+		{"one at the very start of a wall", func(t *testing.T) *room { return rowAt(t, 0) },
+			[]string{`0:0"-100"`}, "NEC 2020 210.52(A)(2)(1), as above"},
+		{"one at its very end", func(t *testing.T) *room { return rowAt(t, 70) },
+			[]string{`0:0"-100"`}, "NEC 2020 210.52(A)(2)(1), as above"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			if got := tt.make(t).missed(); fmt.Sprint(got) != fmt.Sprint(tt.want) {
+				t.Errorf("not served: %q, want %q (%s)", got, tt.want, tt.source)
+			}
+		})
+	}
+}
+
+// TestAmendedDividersAndPanels: where a town lets neither railings nor fixed glass count,
+// they end a wall space as 210.52(A)(2) would otherwise not have it.
+func TestAmendedDividersAndPanels(t *testing.T) {
+	for _, tt := range []struct {
+		name, figure string
+		make         func(*testing.T) *room
+	}{
+		{"a railing", "room-divider-counts", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.room.Sides[0].Kind = plan.SideRailing
+			return r
+		}},
+		{"a wall of glass", "fixed-panel-counts", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.room.Sides[0].Kind = plan.SideGlass
+			return r
+		}},
+		{"a fixed panel", "fixed-panel-counts", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.on(r.room.Sides[0].ID, plan.BreakSlider, 0, 100, plan.PanelFixed)
+			return r
+		}},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			if got := tt.make(t).missed(); len(got) != 1 {
+				t.Errorf("as the code has it: not served %q, want all of it", got)
+			}
+			if got := tt.make(t).amended(map[string]string{tt.figure: "no"}); len(got) != 0 {
+				t.Errorf("amended: %v, want nothing found", got)
+			}
+		})
+	}
+}
+
+// TestWhereARemedyStands holds the places of offered receptacles: clear of the ends of a
+// piece of wall by 6 in and of a bed by 2 in, in the floor 9 in off where the wall takes
+// no box. The distances are common practice.
+func TestWhereARemedyStands(t *testing.T) {
+	glass := func(sill float64) func(*testing.T) *room {
+		return func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			b := r.on(r.room.Sides[0].ID, plan.BreakWindow, 0, 100)
+			b.Sill = in(sill)
+			return r
+		}
+	}
+	of := func(kind plan.SideKind) func(*testing.T) *room {
+		return func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.room.Sides[0].Kind = kind
+			return r
+		}
+	}
+	for _, tt := range []struct {
+		name    string
+		make    func(*testing.T) *room
+		along   float64 // on the wall
+		isFloor bool
+		source  string
+	}{
+		{"the last 4 in of a wall", func(t *testing.T) *room {
+			r := oneWall(t, 76)
+			r.receptacle(0, 0)
+			return r
+		}, 70, false, "6 in from the corner at 76 in, as near as may be to the middle of 72 to 76"},
+		{"the first 4 in", func(t *testing.T) *room {
+			r := oneWall(t, 76)
+			r.receptacle(0, 76)
+			return r
+		}, 6, false, "6 in from the corner at 0"},
+		{"a wall of glass", of(plan.SideGlass), 50, true, "no box in glass"},
+		{"a railing", of(plan.SideRailing), 50, true, "no box in a railing"},
+		{"a window to the floor", glass(0), 50, true, "no box in glass"},
+		{"a window too low for a box below it", glass(19.875), 50, true, "a box to 18 in and a sill of 2 in want 20 in"},
+		{"a window with room below", glass(20), 50, false, "a box to 18 in and a sill of 2 in want 20 in"},
+		{"a passage with too low a wall below", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.on(r.room.Sides[0].ID, plan.BreakPassage, 0, 100).Sill = in(19.875)
+			return r
+		}, 50, true, "a box to 18 in and a sill of 2 in want 20 in"},
+		{"a passage with room below", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.on(r.room.Sides[0].ID, plan.BreakPassage, 0, 100).Sill = in(20)
+			return r
+		}, 50, false, "a box to 18 in and a sill of 2 in want 20 in"},
+		{"a fixed panel", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.on(r.room.Sides[0].ID, plan.BreakSlider, 0, 100, plan.PanelFixed)
+			return r
+		}, 50, true, "no box in glass"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			r := tt.make(t)
+			had := map[plan.ID]bool{}
+			for o := range r.level.Openings.All() {
+				had[o.ID] = true
+			}
+			p, err := r.reach()[0].Remedies[0].Edit.Apply(r.plan())
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, o := range p.Openings() {
+				if had[o.ID] {
+					continue
+				}
+				if isFloor := o.At.Part == plan.PartFloor; isFloor != tt.isFloor {
+					t.Fatalf("in the floor: %v, want %v (%s)", isFloor, tt.isFloor, tt.source)
+				}
+				if tt.isFloor {
+					if want := (geom.Point{X: in(tt.along), Y: in(9)}); o.At.At != want {
+						t.Errorf("at %v, want %v (%s)", o.At.At, want, tt.source)
+					}
+				} else if o.At.Along != in(tt.along) {
+					t.Errorf("%s along, want %v in (%s)", o.At.Along.Inches(8), tt.along, tt.source)
+				}
+			}
+		})
+	}
+}
+
+// TestARemedyIsClearOfABed: a plug beside a bed has 2 in (common practice), with the
+// whole inch next below taken.
+func TestARemedyIsClearOfABed(t *testing.T) {
+	r := oneWall(t, 100)
+	r.fixture(plan.FixtureBed, 0, 40, 56) // the middle of the wall is behind it
+	o := r.added(r.reach()[0].Remedies[0])
+	most := in(40) - 2*unit.Inch - frame.FrontOf(o).Width/2
+	if o.At.Along > most || o.At.Along <= most-unit.Inch {
+		t.Errorf("%s along, want at most %s and less than an inch short of it", o.At.Along.Inches(8), most.Inches(16))
+	}
+}
