@@ -37,6 +37,9 @@ const (
 	UseBasement   Use = "unfinished basement"
 	UseStairs     Use = "stairs"
 	UseOutdoors   Use = "outdoors"
+	UseAttic      Use = "attic"
+	UseStorage    Use = "storage"
+	UseUnknown    Use = "not known" // until somebody says what the room is for
 )
 
 // Uses lists the known uses in the order a user sees.
@@ -44,8 +47,11 @@ var Uses = []Use{
 	UseLiving, UseFamily, UseKitchen, UseDining, UseBreakfast, UsePantry, UseBedroom,
 	UseBath, UseHall, UseFoyer, UseCloset, UseLaundry, UseMudroom, UseOffice, UseDen,
 	UseLibrary, UseParlor, UseSunroom, UseRecreation, UseUtility, UseGarage,
-	UseBasement, UseStairs, UseOutdoors,
+	UseBasement, UseAttic, UseStorage, UseStairs, UseOutdoors, UseUnknown,
 }
+
+// IsKnown reports whether this version knows the use, and somebody said it.
+func (u Use) IsKnown() bool { return u != UseUnknown && slices.Contains(Uses, u) }
 
 // Room is a closed outline of finished wall faces with a use.
 //

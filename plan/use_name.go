@@ -1,57 +1,70 @@
 package plan
 
 import (
+	"slices"
 	"strings"
-	"unicode"
 
 	"studbay/plan/words"
 )
 
-// useWords are words in the names people give to rooms, English and Spanish, with the
-// use they tell of. The first that a name holds counts.
-var useWords = []struct {
-	use   Use
-	words []string
-}{
-	{UseBath, []string{"bath", "bathroom", "powder", "toilet", "wc", "shower", "baño", "aseo"}},
-	{UseBedroom, []string{"bedroom", "bed", "bunk", "nursery", "guest", "dormitorio", "recámara", "alcoba", "habitación"}},
-	{UseKitchen, []string{"kitchen", "kitchenette", "cocina"}},
-	{UseDining, []string{"dining", "comedor"}},
-	{UseBreakfast, []string{"breakfast", "desayunador"}},
-	{UsePantry, []string{"pantry", "despensa"}},
-	{UseFamily, []string{"family", "familiar"}},
-	{UseHall, []string{"hall", "hallway", "corridor", "pasillo"}},
-	{UseFoyer, []string{"foyer", "entry", "entrance", "vestíbulo", "recibidor"}},
-	{UseCloset, []string{"closet", "wardrobe", "armario", "clóset"}},
-	{UseLaundry, []string{"laundry", "lavandería", "lavadero"}},
-	{UseMudroom, []string{"mud", "mudroom"}},
-	{UseOffice, []string{"office", "study", "oficina", "despacho"}},
-	{UseLibrary, []string{"library", "biblioteca"}},
-	{UseParlor, []string{"parlor", "parlour", "salita"}},
-	{UseSunroom, []string{"sunroom", "sun", "solario"}},
-	{UseRecreation, []string{"recreation", "game", "games", "play", "playroom", "juegos"}},
-	{UseUtility, []string{"utility", "mechanical", "instalaciones"}},
-	{UseGarage, []string{"garage", "carport", "garaje", "cochera"}},
-	{UseBasement, []string{"basement", "cellar", "sótano"}},
-	{UseStairs, []string{"stair", "stairs", "escalera"}},
-	{UseOutdoors, []string{"porch", "deck", "patio", "yard", "stoop", "terrace", "balcony", "garden", "porche", "terraza", "jardín", "balcón"}},
-	{UseDen, []string{"den"}},
-	{UseLiving, []string{"living", "lounge", "sitting", "sala", "estar"}},
-}
-
-// UseOf returns the use that a room's name tells of, and whether it tells one.
+// UseOf returns the use that a room's name tells of, and whether it tells one: by whole
+// words, English or Spanish, the noun deciding, which comes last in English and first in
+// Spanish. It is a guess, to be shown as one and changed. A name that is only a room with
+// a number, as the program gives, is taken for a living room until it has another; any
+// other that tells nothing is UseUnknown.
 func UseOf(name string) (use Use, tells bool) {
-	named := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return !unicode.IsLetter(r) })
-	for _, row := range useWords {
-		for _, word := range row.words {
-			for _, n := range named {
-				if n == word {
-					return row.use, true
-				}
+	words := nameWords(name)
+	if isSpanish(words) {
+		slices.Reverse(words)
+	}
+	for i := len(words) - 1; i >= 0; i-- {
+		switch word := words[i]; {
+		case anyRoom[word]:
+			if use, tells := besideRoom(words, i); tells {
+				return use, true
+			}
+		case basements[word]:
+			return basementUse(words)
+		default:
+			if use, tells := nouns.find(word); tells {
+				return use, true
 			}
 		}
 	}
-	return UseLiving, false
+	if all := letters(strings.ToLower(name)); len(all) == 0 || len(all) == 1 && anyRoom[all[0]] {
+		return UseLiving, false
+	}
+	return UseUnknown, false
+}
+
+// isSpanish reports whether words are those of a Spanish name.
+func isSpanish(words []string) bool {
+	return slices.ContainsFunc(words, func(w string) bool { return spanish[w] })
+}
+
+// besideRoom returns what the words before a noun that could be any room tell.
+func besideRoom(words []string, at int) (Use, bool) {
+	for i := at - 1; i >= 0; i-- {
+		if use, tells := befores.find(words[i]); tells {
+			return use, true
+		}
+	}
+	return "", false
+}
+
+// basementUse is that of a basement: nobody can tell whether it is finished where its
+// name does not say so.
+func basementUse(words []string) (Use, bool) {
+	says := func(all ...string) bool {
+		return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(all, w) })
+	}
+	switch {
+	case says("unfinished", "crudo", "not", "sin"):
+		return UseBasement, true
+	case says("finished", "terminado", "acabado"):
+		return UseRecreation, true
+	}
+	return UseUnknown, false
 }
 
 // RenameRoom gives a room another name. Its use follows as long as it is what the old

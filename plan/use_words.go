@@ -1,0 +1,114 @@
+package plan
+
+import (
+	"strings"
+	"unicode"
+)
+
+// useWord is a word in the names people give to rooms and what it tells of the use.
+type useWord struct {
+	use Use
+	// alone are words that name a room by themselves: the noun of a name.
+	alone string
+	// before are words that tell a use only with a noun that could be any room: "mud" of
+	// "mud room".
+	before string
+}
+
+// useWords are those of English and Spanish: common practice in naming rooms.
+var useWords = []useWord{
+	{UseBath, "bath bathroom powder toilet wc shower restroom washroom lavatory ensuite baño aseo sanitario", "bath powder shower wash rest"},
+	{UseBedroom, "bedroom bed bunk nursery guest suite dormitorio recámara alcoba habitación", "bed bunk guest kid children spare sleeping huésped niño niña invitado"},
+	{UseKitchen, "kitchen kitchenette galley cocina cocineta", "kitchen"},
+	{UseDining, "dining comedor", "dining"},
+	{UseBreakfast, "breakfast desayunador antecomedor", "breakfast morning"},
+	{UsePantry, "pantry scullery despensa alacena", "pantry"},
+	{UseFamily, "family familiar", "family keeping tv television"},
+	{UseHall, "hall hallway corridor passage landing gallery pasillo corredor rellano descanso", ""},
+	{UseFoyer, "foyer entry entryway entrance vestibule lobby vestíbulo recibidor zaguán entrada", "entry entrance"},
+	{UseCloset, "closet wardrobe wic linen armario clóset ropero vestidor", "dressing linen coat cloak"},
+	{UseLaundry, "laundry lavandería lavadero", "laundry lavado"},
+	{UseMudroom, "mudroom mud", "mud boot"},
+	{UseOffice, "office study oficina despacho", "office computer"},
+	{UseLibrary, "library biblioteca", ""},
+	{UseParlor, "parlor parlour salita salón", ""},
+	{UseSunroom, "sunroom solarium conservatory solario", "sun garden florida"},
+	{UseRecreation, "recreation playroom theater theatre gym", "recreation rec game play bonus rumpus media theater exercise hobby craft music juego"},
+	{UseUtility, "utility mechanical furnace boiler instalaciones", "utility mechanical furnace boiler máquina instalaciones servicio"},
+	{UseGarage, "garage carport garaje cochera marquesina", ""},
+	{UseStairs, "stair stairs stairway stairwell staircase escalera gradas", ""},
+	{UseOutdoors, "porch deck patio yard stoop terrace balcony garden veranda lanai courtyard porche terraza jardín balcón galería", ""},
+	{UseAttic, "attic ático desván", ""},
+	{UseStorage, "storage shed storeroom bodega depósito trastero almacén", "storage store"},
+	{UseDen, "den snug", ""},
+	{UseLiving, "living lounge sitting sala estar", "living sitting great front"},
+}
+
+// wordTable says what each word of one column of useWords tells.
+type wordTable map[string]Use
+
+func tableOf(list func(useWord) string) wordTable {
+	t := wordTable{}
+	for _, row := range useWords {
+		for word := range strings.FieldsSeq(list(row)) {
+			t[word] = row.use
+		}
+	}
+	return t
+}
+
+var (
+	nouns   = tableOf(func(w useWord) string { return w.alone })
+	befores = tableOf(func(w useWord) string { return w.before })
+)
+
+// find returns what a word tells, in the singular as well.
+func (t wordTable) find(word string) (Use, bool) {
+	for _, ending := range []string{"", "s", "es"} {
+		if use, ok := t[strings.TrimSuffix(word, ending)]; ok && strings.HasSuffix(word, ending) {
+			return use, true
+		}
+	}
+	return "", false
+}
+
+// wordSet makes a set of words.
+func wordSet(words string) map[string]bool {
+	set := map[string]bool{}
+	for word := range strings.FieldsSeq(words) {
+		set[word] = true
+	}
+	return set
+}
+
+var (
+	// anyRoom are nouns that could be any room: the word that goes with them tells.
+	anyRoom = wordSet("room area space nook zone cuarto pieza área espacio zona rincón")
+	// turns are words behind which a name tells where the room is, not what it is.
+	turns = wordSet("under over above below beneath beside by near behind off of at to in for with from next debajo bajo sobre encima junto para con en al")
+	// spanish are words that show that a name is Spanish, whose noun comes first.
+	spanish = wordSet("de del sin la el los las y")
+	// basements are nouns whose use hangs on whether they are finished.
+	basements = wordSet("basement cellar sótano")
+)
+
+// nameWords parts a name into its words, in small letters. What follows a comma or stands
+// in brackets tells which room it is, not what it is.
+func nameWords(name string) []string {
+	name = strings.NewReplacer(".", "", "walk-in", "walk").Replace(strings.ToLower(name))
+	if at := strings.IndexAny(name, ",([;:"); at > 0 {
+		name = name[:at]
+	}
+	words := letters(name)
+	for i, w := range words {
+		if i > 0 && turns[w] {
+			return words[:i]
+		}
+	}
+	return words
+}
+
+// letters parts a text at all that is no letter.
+func letters(text string) []string {
+	return strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) })
+}
