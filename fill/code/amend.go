@@ -5,7 +5,6 @@ import (
 	"maps"
 	"slices"
 
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -16,16 +15,6 @@ type Amendment struct {
 	Value  string // as a table would hold it: in the figure's own unit unless it names one
 	Rule   string // ID of the rule that is switched off
 	Reason string // printed wherever the figure or rule is
-}
-
-// InUnits returns the figures for a plan of the units.
-func (f *Figures) InUnits(s unit.System) *Figures {
-	if f.Units == s {
-		return f
-	}
-	out := *f
-	out.Units = s
-	return &out
 }
 
 // WithAmendments returns the figures with local changes on top, later ones last. With

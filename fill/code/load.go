@@ -30,7 +30,10 @@ func load(from fs.FS) ([]*Figures, error) {
 			}
 		}
 	}
-	return all, complete(all)
+	if err := complete(all); err != nil {
+		return nil, err
+	}
+	return all, loadPrinted(from, all)
 }
 
 func loadEditions(from fs.FS) ([]*Figures, error) {

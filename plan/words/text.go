@@ -24,6 +24,10 @@ type Text struct {
 // Height is a length that is called out in inches or millimetres alone.
 type Height unit.Length
 
+// Beside is a length that is written beside another which it is compared with: the two
+// look the same only where they are.
+type Beside struct{ Length, Other unit.Length }
+
 // New returns a text with its arguments: strings, ints, lengths, areas, volumes, money,
 // wire sizes, heights or other texts.
 func New(id, english string, args ...any) Text {
@@ -116,6 +120,8 @@ func (v Voice) value(arg any) string {
 		return v.decimal(v.System.Format(a))
 	case Height:
 		return v.decimal(v.System.Short(unit.Length(a)))
+	case Beside:
+		return v.decimal(v.System.FormatApart(a.Length, a.Other))
 	case unit.Area:
 		return v.decimal(v.System.FormatArea(a))
 	case unit.Volume:

@@ -1,0 +1,27 @@
+package unit
+
+import "strings"
+
+// FormatApart writes l for reading beside another length that it is compared with: as
+// Format does, but with more decimals where the two would look the same and are not.
+func (s System) FormatApart(l, other Length) string {
+	bare := func(l Length) string { return strings.TrimPrefix(s.Format(l), "≈ ") }
+	if l == other || bare(l) != bare(other) {
+		return s.Format(l)
+	}
+	for _, fine := range []struct {
+		step   Length
+		places int
+	}{{Inch / 1000, 3}, {Inch / 100_000, 5}} {
+		near := l.Rounded(fine.step)
+		if s == Metric || near == other.Rounded(fine.step) {
+			continue
+		}
+		text := withMinus(appendDecimal(nil, int64(near/fine.step), fine.places)) + `"`
+		if near != l {
+			return "≈ " + text
+		}
+		return text
+	}
+	return withMinus(l.AppendExact(nil)) + " mm" // every nanometre
+}
