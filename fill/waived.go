@@ -1,11 +1,15 @@
 package fill
 
-import "studbay/plan"
+import (
+	"slices"
+
+	"studbay/plan"
+)
 
 // waived finds the waiver of a finding.
 type waived struct {
 	from plan.Set[*plan.Waiver]
-	by   map[waiverKey]*plan.Waiver
+	by   map[waiverKey][]*plan.Waiver
 }
 
 type waiverKey struct {
@@ -13,20 +17,43 @@ type waiverKey struct {
 	about plan.ID
 }
 
-// of returns the look-up of a plan's waivers: the same one where they are the same. Of
-// two that set the same finding aside the first by ID counts.
+// of returns the look-up of a plan's waivers: the same one where they are the same.
 func (w waived) of(waivers plan.Set[*plan.Waiver]) waived {
 	if w.by != nil && w.from == waivers {
 		return w
 	}
-	w = waived{waivers, make(map[waiverKey]*plan.Waiver, waivers.Len())}
+	w = waived{waivers, make(map[waiverKey][]*plan.Waiver, waivers.Len())}
 	for one := range waivers.All() {
-		key := waiverKey{one.Rule, one.About}
-		if w.by[key] == nil {
-			w.by[key] = one
+		for _, about := range aboutOf(one) {
+			key := waiverKey{one.Rule, about}
+			w.by[key] = append(w.by[key], one)
 		}
 	}
 	return w
+}
+
+// aboutOf lists what a finding may be about that a waiver holds for: a gap that is less
+// may begin on another of the faces it was seen on.
+func aboutOf(w *plan.Waiver) []plan.ID {
+	about := []plan.ID{w.About}
+	if w.Seen != nil {
+		for _, s := range w.Seen.Stretches {
+			if !slices.Contains(about, s.Host) {
+				about = append(about, s.Host)
+			}
+		}
+	}
+	return about
+}
+
+// waiverOf returns the waiver that holds for a finding, or nil; of two the first by ID.
+func (w waived) waiverOf(f Finding) *plan.Waiver {
+	for _, one := range w.by[waiverKey{f.Rule, f.About}] {
+		if one.Seen == nil || f.IsWithin(one.Seen) {
+			return one
+		}
+	}
+	return nil
 }
 
 // waiverScopes returns the rooms and openings whose waivers differ since another index.

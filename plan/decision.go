@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -27,7 +28,27 @@ type Waiver struct {
 	Reason string `json:"reason"`
 	By     string `json:"by,omitempty"`
 	Date   string `json:"date,omitempty"`
+	Seen   *Seen  `json:"seen,omitempty"` // from version 1.1 on; nil: whatever the rule finds there
 	Extra  Extra  `json:"-"`
+}
+
+// Seen is what a finding showed when it was set aside. The waiver holds for that and for
+// less; of the three measures one is given, or none where nothing was measured.
+type Seen struct {
+	What      string        `json:"what"`             // which finding of its rule
+	Severity  string        `json:"severity"`         // how much it weighed
+	Over      unit.Length   `json:"over,omitempty"`   // by how much it missed its limit
+	Excess    unit.Volume   `json:"excess,omitempty"` // the same of a volume
+	Count     int           `json:"count,omitempty"`  // the same of a count
+	Stretches []SeenStretch `json:"stretches,omitempty"`
+}
+
+// SeenStretch is a part of a face that a finding was of, from its left end as one sees it.
+type SeenStretch struct {
+	Host ID          `json:"host"`
+	Part Part        `json:"part"`
+	From unit.Length `json:"from"`
+	To   unit.Length `json:"to"`
 }
 
 // Key returns the waiver's ID.

@@ -158,7 +158,7 @@ func (d *forms) askWaiver() {
 			{Label: d.voice.say("waiver.by", "Who decided")},
 		},
 		Do: func(texts []string) error {
-			return d.Do(plan.Add{Thing: &plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1]}})
+			return d.Do(plan.Add{Thing: &plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1], Seen: f.Seen()}})
 		},
 	})
 }

@@ -81,7 +81,7 @@ func TestEveryCutIsRefused(t *testing.T) {
 }
 
 func TestHostileSizes(t *testing.T) {
-	head := `{"format": "studbay", "version": "1.1", `
+	head := `{"format": "studbay", "version": "1.2", `
 	for _, tt := range []struct{ name, text, id string }{
 		{"a million layers", head + `"levels": [{"rooms": [{"floor": [{}` + strings.Repeat(",{}", MaxRows) + `]}]}]}`, "file.rows"},
 		{"a million unknown elements", head + `"x": [0` + strings.Repeat(",0", MaxRows) + `]}`, "file.rows"},

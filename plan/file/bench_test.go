@@ -26,7 +26,7 @@ func BenchmarkAgainstEncodingJSON(b *testing.B) {
 		})
 	})
 	b.Run("save", func(b *testing.B) {
-		doc := document{Format: formatName, Version: "1.0", Plan: p}
+		doc := document{Format: formatName, Version: versionFor(p), Plan: p}
 		race(b, len(data), func() error {
 			_, err := Encode(p)
 			return err

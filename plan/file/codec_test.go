@@ -54,7 +54,7 @@ func TestAgreesWithEncodingJSON(t *testing.T) {
 	for number := range uint64(60) {
 		p := filled(number, 3, number%2 == 1)
 		data := encode(t, p)
-		doc := document{Format: formatName, Version: "1.0", Plan: p}
+		doc := document{Format: formatName, Version: versionFor(p), Plan: p}
 		reference, err := json.Marshal(doc)
 		if err != nil {
 			t.Fatal(err)
@@ -84,7 +84,7 @@ func plainNull(text string) string {
 
 func TestLayout(t *testing.T) {
 	data := encode(t, filled(1, 2, false))
-	if !bytes.HasPrefix(data, []byte("{\n  \"format\": \"studbay\",\n  \"version\": \"1.0\",\n  \"header\": {\n    \"title\": ")) {
+	if !bytes.HasPrefix(data, []byte("{\n  \"format\": \"studbay\",\n  \"version\": \"1.1\",\n  \"header\": {\n    \"title\": ")) {
 		t.Errorf("begins with %.80q", data)
 	}
 	if !bytes.HasSuffix(data, []byte("]\n}\n")) {

@@ -61,7 +61,7 @@ func Encode(p plan.Plan) ([]byte, error) {
 	if p.Header == nil {
 		p.Header = &plan.Header{}
 	}
-	doc := document{Format: formatName, Version: versionFor(p.Extra), Plan: p}
+	doc := document{Format: formatName, Version: versionFor(p), Plan: p}
 	var line bytes.Buffer
 	line.Grow(roughSize(p))
 	if err := json.MarshalWrite(&line, &doc, written); err != nil {

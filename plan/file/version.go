@@ -46,7 +46,7 @@ type step struct {
 }
 
 // current is what this program writes. Its steps run in this order.
-var current = format{version: v1, steps: []step{}}
+var current = format{version: v1_1, steps: []step{}}
 
 // migrated returns the text as text of our version, and the version it then has: ours, or
 // a newer minor as it came. It fails for a newer major.
@@ -179,14 +179,14 @@ const versionPointer = "/version"
 
 // versionFor returns the version to save under: a newer minor that the plan came from
 // stays, because its members are still in the file.
-func versionFor(extra plan.Extra) string {
-	for _, m := range extra {
+func versionFor(p plan.Plan) string {
+	for _, m := range p.Extra {
 		kept, ok := parseVersion(strings.Trim(m.Value, `"`))
 		if m.Pointer == versionPointer && ok && kept.major == current.version.major && current.version.less(kept) {
 			return kept.String()
 		}
 	}
-	return current.version.String()
+	return leastVersion(p).String()
 }
 
 func withoutVersion(extra plan.Extra) (rest plan.Extra) {

@@ -42,7 +42,7 @@ func TestKeptFileOf1_0(t *testing.T) {
 }
 
 func TestNewerMinorIsSavedAsItCame(t *testing.T) {
-	data := kept(t, "v1.1.studbay")
+	data := kept(t, "v1.2.studbay")
 	got := encode(t, decoded(t, data))
 	// Only the place of unknown members may change: behind the known ones.
 	if g, w := sortedLines(got), sortedLines(data); g != w {
@@ -64,7 +64,7 @@ func sortedLines(data []byte) string {
 }
 
 func TestEditOfNewerMinorKeepsUnknownMembers(t *testing.T) {
-	p := decoded(t, kept(t, "v1.1.studbay"))
+	p := decoded(t, kept(t, "v1.2.studbay"))
 	o, l := p.Opening("obench222")
 	moved := *o
 	moved.At.Along, moved.Note = 2_000_000_000, "moved"
@@ -73,7 +73,7 @@ func TestEditOfNewerMinorKeepsUnknownMembers(t *testing.T) {
 	level.Openings = l.Openings.With(&moved)
 	got := string(encode(t, p.WithLevel(&level)))
 	for _, want := range []string{
-		`"version": "1.1"`,
+		`"version": "1.2"`,
 		`"palette": {"walls":["#333","#999"],"deep":[[{"a":1e400}]]}`,
 		`"a/b~c": "a key that a pointer must escape"`,
 		`"along": 2000, "tilt": {"degrees":2}}`,
@@ -95,7 +95,7 @@ func TestEditOfNewerMinorKeepsUnknownMembers(t *testing.T) {
 }
 
 func TestPointersOfKeptMembersBeginAtTheirNoun(t *testing.T) {
-	p := decoded(t, kept(t, "v1.1.studbay"))
+	p := decoded(t, kept(t, "v1.2.studbay"))
 	o, l := p.Opening("obench222")
 	room, _ := p.Room("rshed2222")
 	for _, tt := range []struct {
@@ -103,7 +103,7 @@ func TestPointersOfKeptMembersBeginAtTheirNoun(t *testing.T) {
 		extra plan.Extra
 		want  string
 	}{
-		{"plan", p.Extra, `[{/version "1.1"} {/palette {"walls":["#333","#999"],"deep":[[{"a":1e400}]]}} {/weather null}]`},
+		{"plan", p.Extra, `[{/version "1.2"} {/palette {"walls":["#333","#999"],"deep":[[{"a":1e400}]]}} {/weather null}]`},
 		{"header", p.Header.Extra, `[{/a~1b~0c "a key that a pointer must escape"}]`},
 		{"level", l.Extra, `[{/slab true}]`},
 		{"room", room.Extra, `[]`},

@@ -1,0 +1,48 @@
+package file
+
+import (
+	"bytes"
+	"testing"
+
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+// seenSample is the sample with a waiver that knows what it was of.
+func seenSample() plan.Plan {
+	p := sample()
+	for w := range p.Waivers.All() {
+		seen := *w
+		seen.Seen = &plan.Seen{
+			What: "rule.wall-reach.missed", Severity: "stop", Over: 30 * unit.Inch,
+			Stretches: []plan.SeenStretch{{Host: w.About, Part: plan.PartFace, From: unit.Foot, To: 4 * unit.Foot}},
+		}
+		p.Waivers = p.Waivers.With(&seen)
+		break
+	}
+	return p
+}
+
+func TestKeptFileOf1_1(t *testing.T) {
+	data := kept(t, "v1.1.studbay")
+	p := decoded(t, data)
+	if !same(t, p, seenSample()) {
+		t.Errorf("reads\n%s", encode(t, p))
+	}
+	if got := encode(t, p); !bytes.Equal(got, data) {
+		t.Errorf("saves\n%s", got)
+	}
+	for _, extra := range p.Extra {
+		t.Errorf("%s is not ours", extra.Pointer)
+	}
+}
+
+// A plan without anything new is for older programs too.
+func TestAPlanIsWrittenInTheOldestVersionThatHoldsIt(t *testing.T) {
+	if got := versionFor(sample()); got != "1.0" {
+		t.Errorf("the sample is written as %s", got)
+	}
+	if got := versionFor(seenSample()); got != "1.1" {
+		t.Errorf("with what was seen it is written as %s", got)
+	}
+}
