@@ -28,16 +28,16 @@ type seen struct {
 }
 
 // Check judges a plan from nothing. It fails where its edition or amendments cannot
-// be read.
+// be read; the result then says so.
 func Check(ix *plan.Index) (Result, error) { return new(Checker).Update(ix) }
 
-// Update brings the findings up to a plan and returns them. It fails, and keeps what
-// it had, where the plan's edition or amendments cannot be read.
+// Update brings the findings up to a plan and returns them. It fails where the plan's
+// edition or amendments cannot be read: the result then has no finding and says why.
 func (c *Checker) Update(ix *plan.Index) (Result, error) {
 	c.ran = 0
 	fig, from, err := c.figures(ix.Plan())
 	if err != nil {
-		return c.result, err
+		return Result{refused: err}, err
 	}
 	was, isCold := c.index, c.index == nil || fig != c.fig
 	c.waived = c.waived.of(ix.Plan().Waivers)
@@ -183,6 +183,6 @@ func (c *Checker) told(r *rule.Rule, f rule.Finding) rule.Finding {
 	if f.Section == "" {
 		f.Section = r.Section(c.fig)
 	}
-	f.Waived = c.waived.by[waiverKey{f.Rule, f.About}]
+	f.Waived = c.waived.waiverOf(f)
 	return f
 }

@@ -3,6 +3,7 @@ package fill_test
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -163,19 +164,29 @@ func TestWaiversAndAmendments(t *testing.T) {
 }
 
 // An amendment nobody can read is an error, and what was known is kept.
-func TestBadAmendmentKeepsTheLastResult(t *testing.T) {
+// Findings by another edition than the plan's would claim what was not done.
+func TestAnUnknownEditionIsNotChecked(t *testing.T) {
 	p := plantest.House(2, 30)
 	var c fill.Checker
 	good, err := c.Update(plan.NewIndex(p))
-	if err != nil {
-		t.Fatal(err)
+	if err != nil || !good.NotChecked().IsZero() {
+		t.Fatal(err, good.NotChecked())
 	}
 	h := *p.Header
 	h.Edition = "1897"
-	p.Header = &h
-	kept, err := c.Update(plan.NewIndex(p))
-	if err == nil || !slices.Equal(told(kept), told(good)) {
-		t.Errorf("an unknown edition: %v", err)
+	bad := p
+	bad.Header = &h
+	none, err := c.Update(plan.NewIndex(bad))
+	if said := none.NotChecked().String(); err == nil || len(none.All()) > 0 || !strings.HasPrefix(said, "NOT CHECKED: no code edition “1897”") {
+		t.Errorf("an unknown edition: %v, %d findings, %q", err, len(none.All()), said)
+	}
+	for _, l := range none.Looked(bad) {
+		if len(l.At) > 0 || len(l.Not) == 0 {
+			t.Errorf("%s claims to have looked at %d rooms", l.Rule.ID, len(l.At))
+		}
+	}
+	if again, err := c.Update(plan.NewIndex(p)); err != nil || !slices.Equal(told(again), told(good)) {
+		t.Errorf("its own edition again: %v", err)
 	}
 }
 

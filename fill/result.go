@@ -2,17 +2,37 @@ package fill
 
 import (
 	"cmp"
+	"errors"
 	"iter"
 	"slices"
 
 	"studbay/fill/code"
 	"studbay/plan"
+	"studbay/plan/words"
 )
 
-// Result is the findings of one plan, by scope. It is immutable.
+// Result is the findings of one plan, by scope. It is immutable. The zero value is of a
+// plan that was not checked yet.
 type Result struct {
-	Figures *code.Figures
+	Figures *code.Figures // nil where nothing was checked
+	refused error         // why nothing can be checked
 	scopes  plan.Set[*scoped]
+}
+
+// NotChecked says that nothing was checked and why, or nothing where it was. Whatever
+// shows findings shows it in their place.
+func (r Result) NotChecked() words.Text {
+	if r.Figures != nil {
+		return words.Text{}
+	}
+	if r.refused == nil {
+		return words.New("not-checked", "NOT CHECKED")
+	}
+	why := words.New("plain", "{0}", r.refused.Error())
+	if said := new(words.Error); errors.As(r.refused, &said) {
+		why = said.Text
+	}
+	return words.New("not-checked.why", "NOT CHECKED: {0}", why)
 }
 
 // scoped is the findings of one opening, side, room, level or plan; at least one.

@@ -73,6 +73,7 @@ func TestOpenDecisions(t *testing.T) {
 // note at openings, and an open decision.
 func crowded(t *testing.T) *room {
 	r := oneWall(t, 200)
+	r.room.Use = plan.UseKitchen
 	r.fixture(plan.FixtureCounter, 0, 100, 40)
 	for _, x := range []float64{150, 151} {
 		o := part.NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x)))

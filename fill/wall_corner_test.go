@@ -205,6 +205,7 @@ func TestSlantedWallsAreNotFoundShortByRounding(t *testing.T) {
 // A dishwasher under a counter is the counter's, also where appliances end a wall space.
 func TestADishwasherUnderACounter(t *testing.T) {
 	r := oneWall(t, 100)
+	r.room.Use = plan.UseKitchen
 	r.fixture(plan.FixtureCounter, 0, 20, 60)
 	r.fixture(plan.FixtureDishwasher, 0, 30, 24)
 	found := r.reach()

@@ -286,6 +286,7 @@ func TestWallReach(t *testing.T) {
 		{"a range in a row of counters is the counters' matter in any edition", func(t *testing.T) *room {
 			r := oneWall(t, 100)
 			r.edition = "2017"
+			r.room.Use = plan.UseKitchen
 			r.fixture(plan.FixtureCounter, 0, 0, 35)
 			r.fixture(plan.FixtureRange, 0, 35, 30)
 			r.fixture(plan.FixtureCounter, 0, 65, 35)
@@ -352,6 +353,7 @@ func withRefrigerator(t *testing.T, edition string) *room {
 
 func TestCountersAreLeftToTheirOwnRule(t *testing.T) {
 	r := oneWall(t, 100)
+	r.room.Use = plan.UseKitchen
 	r.fixture(plan.FixtureCounter, 0, 20, 60)
 	found := r.reach()
 	if len(found) != 1 || !found[0].IsOpen || found[0].Severity != Note || found[0].Measured != rule.LengthOf(in(60)) {
@@ -363,7 +365,9 @@ func TestCountersAreLeftToTheirOwnRule(t *testing.T) {
 func TestACounterTakesTheCornerToo(t *testing.T) {
 	r := oneWall(t, 100)
 	r.room.Sides[3].Kind = plan.SideWall // runs up the sheet to the north side's left end
+	r.room.Use = plan.UseKitchen
 	r.fixture(plan.FixtureCounter, 0, 0, 90)
+	r.room.Use = plan.UseKitchen
 	r.fixture(plan.FixtureCounter, 3, 0, 96)
 	if got := r.missed(); got != nil {
 		t.Errorf("10 in beside one counter, nothing beside the other: not served %q", got)

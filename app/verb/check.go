@@ -106,6 +106,16 @@ func (c *checked) listed(least fill.Severity) (found []fill.Finding) {
 	return found
 }
 
+// waived returns the findings that the plan sets aside.
+func (c *checked) waived() (found []fill.Finding) {
+	for _, f := range c.result.All() {
+		if f.Waived != nil {
+			found = append(found, f)
+		}
+	}
+	return found
+}
+
 // where names what a finding is of: the tag of an opening, the name of a room, else the
 // level or the plan.
 func (c *checked) where(f fill.Finding) string {

@@ -2,7 +2,6 @@ package verb
 
 import (
 	"io"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -10,74 +9,9 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 	schedule "studbay/render/table"
 )
-
-// checkJSON is the outcome of a check as JSON.
-type checkJSON struct {
-	Edition  string        `json:"edition"`
-	Openings int           `json:"openings"`
-	Findings []findingJSON `json:"findings"`
-}
-
-type findingJSON struct {
-	Rule     string        `json:"rule"`
-	Severity string        `json:"severity"`
-	Section  string        `json:"section"` // empty where a rule rests on none
-	Where    string        `json:"where"`   // the tag of the opening, else the name of the room
-	Room     *plan.ID      `json:"room"`
-	Opening  *plan.ID      `json:"opening"`
-	Measured *quantityJSON `json:"measured"`
-	Limit    *quantityJSON `json:"limit"`
-	Message  string        `json:"message"`
-	Remedy   *string       `json:"remedy"` // the first offered
-}
-
-// quantityJSON is an exact decimal with its unit: in3, in or mm as the plan measures, or
-// count.
-type quantityJSON struct {
-	Value string `json:"value"`
-	Unit  string `json:"unit"`
-}
-
-func (c *checked) asJSON(listed []fill.Finding) checkJSON {
-	out := checkJSON{c.result.Figures.Edition, c.openings(), []findingJSON{}}
-	for _, f := range listed {
-		one := findingJSON{
-			Rule: f.Rule, Severity: f.Severity.String(), Section: f.Section, Where: c.where(f),
-			Room: orNull(f.Room), Opening: orNull(f.Opening), Measured: c.quantity(f.Measured), Limit: c.quantity(f.Limit),
-			Message: c.voice.Say(f.Message),
-		}
-		if len(f.Remedies) > 0 {
-			one.Remedy = orNull(c.voice.Say(f.Remedies[0].Label))
-		}
-		out.Findings = append(out.Findings, one)
-	}
-	return out
-}
-
-func orNull[T ~string](text T) *T {
-	if text == "" {
-		return nil
-	}
-	return &text
-}
-
-func (c *checked) quantity(q fill.Quantity) *quantityJSON {
-	switch q.Unit {
-	case fill.NoQuantity:
-		return nil
-	case fill.OfLength:
-		return &quantityJSON{schedule.Decimal(unit.Length(q.Value), c.voice.System), schedule.DecimalUnit(c.voice.System)}
-	case fill.OfVolume:
-		return &quantityJSON{unit.Volume(q.Value).String(), string(q.Unit)}
-	case fill.OfCount:
-		return &quantityJSON{strconv.FormatInt(q.Value, 10), string(q.Unit)}
-	}
-	panic(unknownUnit(q))
-}
 
 // lineWidth is what a terminal is sure to hold.
 const lineWidth = 80
@@ -195,17 +129,27 @@ func (c *checked) putSum(p *paragraphs, least fill.Severity, listed []fill.Findi
 	}
 }
 
-// putLooked says what was looked at and what was not.
+// putLooked says what was looked at and what was not, room by room.
 func (c *checked) putLooked(p *paragraphs) {
 	fig := c.result.Figures
 	p.blank()
 	p.put("", words.New("check.looked", "Looked at:"))
+	rooms := map[*rule.Rule]fill.Looked{}
+	for _, l := range c.result.Looked(c.plan) {
+		rooms[l.Rule] = l
+	}
 	for _, r := range fill.Rules {
 		if reason, off := fig.Off(r.ID); off {
 			p.put("  - ", words.New("check.off", "not {0}: switched off by a local amendment, {1}", r.Title, reason))
 			continue
 		}
 		p.put("  - ", ruleTitle(r, fig))
+		if l := rooms[r]; len(l.At) > 0 {
+			p.put("      ", words.New("looked.rooms", "in {0}", l.AtText()))
+		}
+		for _, not := range rooms[r].Together() {
+			p.put("      ", words.New("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
+		}
 	}
 	for a := range c.plan.Amendments.All() {
 		if a.Figure != "" {

@@ -13,36 +13,39 @@ type binding struct {
 	name string
 	unit string
 	set  func(*Figures, string) error
+	// length is the field of a figure that is a length, else nil.
+	length func(*Figures) *unit.Length
 }
 
 // bindings lists every figure but the allowances, which have one name a size. An
 // edition without one of them does not load.
 var bindings = []binding{
-	{"box-volume", "cite", cited},
-	{"barrier-metal", "in3", volume(func(f *Figures) *unit.Volume { return &f.Fill.BarrierMetal })},
-	{"barrier-nonmetallic", "in3", volume(func(f *Figures) *unit.Volume { return &f.Fill.BarrierNonmetal })},
-	{"conductor", "cite", cited},
-	{"loop-allowances", "count", count(func(f *Figures) *int64 { return &f.Fill.LoopAllowances })},
-	{"canopy-wires", "count", count(func(f *Figures) *int64 { return &f.Fill.CanopyWires })},
-	{"canopy-wire-under", "awg", size(func(f *Figures) *unit.AWG { return &f.Fill.CanopyWireUnder })},
-	{"clamps", "cite", cited},
-	{"fitting", "cite", cited},
-	{"device-allowances", "count", count(func(f *Figures) *int64 { return &f.Fill.DeviceAllowances })},
-	{"grounds-together", "count", count(func(f *Figures) *int64 { return &f.Fill.GroundsTogether })},
-	{"ground-further", "percent", count(func(f *Figures) *int64 { return &f.Fill.GroundFurther })},
-	{"isolated-grounds-apart", "rule", rule(func(f *Figures) *bool { return &f.Fill.IsolatedGroundsApart })},
-	{"terminal-block", "count", count(func(f *Figures) *int64 { return &f.Fill.TerminalBlock })},
+	{name: "box-volume", unit: "cite", set: cited},
+	{name: "barrier-metal", unit: "in3", set: volume(func(f *Figures) *unit.Volume { return &f.Fill.BarrierMetal })},
+	{name: "barrier-nonmetallic", unit: "in3", set: volume(func(f *Figures) *unit.Volume { return &f.Fill.BarrierNonmetal })},
+	{name: "conductor", unit: "cite", set: cited},
+	{name: "loop-allowances", unit: "count", set: count(func(f *Figures) *int64 { return &f.Fill.LoopAllowances })},
+	{name: "canopy-wires", unit: "count", set: count(func(f *Figures) *int64 { return &f.Fill.CanopyWires })},
+	{name: "canopy-wire-under", unit: "awg", set: size(func(f *Figures) *unit.AWG { return &f.Fill.CanopyWireUnder })},
+	{name: "clamps", unit: "cite", set: cited},
+	{name: "fitting", unit: "cite", set: cited},
+	{name: "device-allowances", unit: "count", set: count(func(f *Figures) *int64 { return &f.Fill.DeviceAllowances })},
+	{name: "grounds-together", unit: "count", set: count(func(f *Figures) *int64 { return &f.Fill.GroundsTogether })},
+	{name: "ground-further", unit: "percent", set: count(func(f *Figures) *int64 { return &f.Fill.GroundFurther })},
+	{name: "isolated-grounds-apart", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Fill.IsolatedGroundsApart })},
+	{name: "terminal-block", unit: "count", set: count(func(f *Figures) *int64 { return &f.Fill.TerminalBlock })},
 
-	{"wall-reach", "in", length(func(f *Figures) *unit.Length { return &f.Spacing.WallReach })},
-	{"wall-space-min", "in", length(func(f *Figures) *unit.Length { return &f.Spacing.WallSpaceMin })},
-	{"floor-receptacle-reach", "in", length(func(f *Figures) *unit.Length { return &f.Spacing.FloorReach })},
-	{"receptacle-max-height", "in", length(func(f *Figures) *unit.Length { return &f.Spacing.ReceptacleMaxHeight })},
-	{"fixed-cabinet-breaks", "rule", rule(func(f *Figures) *bool { return &f.Spacing.FixedCabinetBreaks })},
-	{"stationary-appliance-breaks", "rule", rule(func(f *Figures) *bool { return &f.Spacing.StationaryApplianceBreaks })},
-	{"fixed-panel-counts", "rule", rule(func(f *Figures) *bool { return &f.Spacing.FixedPanelCounts })},
-	{"room-divider-counts", "rule", rule(func(f *Figures) *bool { return &f.Spacing.RoomDividerCounts })},
-	{"counter-width-min", "in", length(func(f *Figures) *unit.Length { return &f.Spacing.CounterWidthMin })},
-	{"counter-reach", "in", length(func(f *Figures) *unit.Length { return &f.Spacing.CounterReach })},
+	ofLength("wall-reach", func(f *Figures) *unit.Length { return &f.Spacing.WallReach }),
+	ofLength("wall-space-min", func(f *Figures) *unit.Length { return &f.Spacing.WallSpaceMin }),
+	ofLength("floor-receptacle-reach", func(f *Figures) *unit.Length { return &f.Spacing.FloorReach }),
+	ofLength("receptacle-max-height", func(f *Figures) *unit.Length { return &f.Spacing.ReceptacleMaxHeight }),
+	{name: "fixed-cabinet-breaks", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.FixedCabinetBreaks })},
+	{name: "worked-cabinet-breaks", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.WorkedCabinetBreaks })},
+	{name: "stationary-appliance-breaks", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.StationaryApplianceBreaks })},
+	{name: "fixed-panel-counts", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.FixedPanelCounts })},
+	{name: "room-divider-counts", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.RoomDividerCounts })},
+	ofLength("counter-width-min", func(f *Figures) *unit.Length { return &f.Spacing.CounterWidthMin }),
+	ofLength("counter-reach", func(f *Figures) *unit.Length { return &f.Spacing.CounterReach }),
 }
 
 // bindingOf finds the binding of a figure; an allowance-N is made on the spot.
@@ -53,7 +56,7 @@ func bindingOf(name string) (binding, bool) {
 		}
 	}
 	if size, ok := allowanceSize(name); ok {
-		return binding{name, "in3", allowance(size)}, true
+		return binding{name: name, unit: "in3", set: allowance(size)}, true
 	}
 	return binding{}, false
 }
@@ -76,6 +79,10 @@ func volume(field func(*Figures) *unit.Volume) func(*Figures, string) error {
 		*field(f) = v
 		return nil
 	}
+}
+
+func ofLength(name string, field func(*Figures) *unit.Length) binding {
+	return binding{name: name, unit: "in", set: length(field), length: field}
 }
 
 func length(field func(*Figures) *unit.Length) func(*Figures, string) error {

@@ -1,11 +1,11 @@
 package code
 
 import (
-	"fmt"
 	"strings"
 	"sync"
 
 	"studbay/assets"
+	"studbay/plan/words"
 )
 
 // Editions lists the editions in order, oldest first, as a user types them.
@@ -32,7 +32,7 @@ func Edition(name string) (*Figures, error) {
 			return f, nil
 		}
 	}
-	return nil, fmt.Errorf("no code edition %q; there are %s", name, strings.Join(Editions(), ", "))
+	return nil, words.Fault("edition.unknown", "no code edition “{0}”; there are {1}", name, strings.Join(Editions(), ", "))
 }
 
 // loaded reads the embedded tables once. They are ours and tested, so a fault in

@@ -19,7 +19,8 @@ type Figures struct {
 	Amendments []Amendment // in the order given; not to be written
 	Units      unit.System // of the sizes that remedies propose
 
-	cites map[string]Cite
+	cites   map[string]Cite
+	printed map[string]printed
 }
 
 // Fill holds the figures of box fill, 314.16. Section names: see Cite.
@@ -67,6 +68,7 @@ type Spacing struct {
 	ReceptacleMaxHeight unit.Length // one higher above the finished floor does not count
 
 	FixedCabinetBreaks        bool // a fixed cabinet without a counter ends a wall space
+	WorkedCabinetBreaks       bool // so does one with a countertop or similar work surface
 	StationaryApplianceBreaks bool // a stationary appliance ends a wall space
 	FixedPanelCounts          bool // a fixed panel of a slider is wall space
 	RoomDividerCounts         bool // a railing or other fixed room divider is wall space

@@ -20,6 +20,10 @@ type Rule struct {
 	Figure string     // the figure in assets/code whose section the rule cites, or empty
 	Doc    words.Text // what it looks at, and what it does not
 
+	// Leaves says why the rule does not look at a room, or nothing where it does. Nil: it
+	// looks at every room.
+	Leaves func(*plan.Room, *code.Figures) words.Text
+
 	Opening func(plan.OpeningView, *code.Figures) []Finding
 	Side    func(SideView, *code.Figures) []Finding
 	Room    func(plan.RoomView, *code.Figures) []Finding

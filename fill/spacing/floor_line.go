@@ -1,6 +1,8 @@
 package spacing
 
 import (
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan"
@@ -44,9 +46,10 @@ func floorLine(v *plan.RoomView, i int, fig *code.Figures) []stretch {
 		base = isMountless
 	}
 	line := floorMarks{stretches: []stretch{{0, s.Length, base}}}
-	line.layFixtures(s, v.Standing, fig)
+	looksOf := looker{v.Room.Use, fig}
+	line.layFixtures(s, v.Standing, looksOf)
 	for _, other := range v.Sides {
-		line.layFixtures(s, other.Fixtures, fig)
+		line.layFixtures(s, other.Fixtures, looksOf)
 	}
 	for _, c := range s.Cuts {
 		line.layCut(c, fig)
@@ -70,15 +73,28 @@ func settled(line []stretch) (out []stretch) {
 	return out
 }
 
-// fixtureLooks says what a fixture at a side makes of the floor line. Furniture and
-// what hangs above the floor changes nothing.
-func fixtureLooks(f *plan.Fixture, fig *code.Figures) looks {
+// looker says what fixtures make of the floor line in a room of a use.
+type looker struct {
+	use plan.Use
+	fig *code.Figures
+}
+
+// of says what a fixture at a side makes of the floor line. Furniture and what hangs
+// above the floor changes nothing; a cabinet with a work surface is a counter only where
+// the counter rule is on it.
+func (l looker) of(f *plan.Fixture) looks {
 	if f.Bottom > 0 {
 		return isWall
 	}
+	fig := l.fig
 	switch part.All().Fixture(f.Kind).FloorLine {
 	case part.CounterLine:
-		return isCounter
+		switch {
+		case slices.Contains(counterUses, l.use):
+			return isCounter
+		case fig.Spacing.WorkedCabinetBreaks:
+			return isFixedEnd
+		}
 	case part.CabinetLine:
 		if fig.Spacing.FixedCabinetBreaks {
 			return isFixedEnd
@@ -101,9 +117,9 @@ const touches = unit.Inch
 
 // layFixtures lays what stands against a side, with its back or with an end: the end
 // of a counter on the next wall takes its floor line as well.
-func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, fig *code.Figures) {
+func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, looksOf looker) {
 	for _, f := range fixtures {
-		kind := fixtureLooks(f.Fixture, fig)
+		kind := looksOf.of(f.Fixture)
 		if kind == isWall {
 			continue
 		}

@@ -1,18 +1,24 @@
 package spacing
 
-import "studbay/fill/part"
+import (
+	"slices"
+
+	"studbay/fill/part"
+	"studbay/plan"
+)
 
 // The kinds that remedies add.
 const (
 	kindWallReceptacle  = "duplex"
 	kindFloorReceptacle = "floor"
+	kindAboveCounter    = "counter"
 )
 
-// kindCounts reports whether a kind is a receptacle that can count for wall spacing.
-// An unknown kind cannot.
-func kindCounts(id string) bool {
+// kindCounts reports whether a kind is a receptacle that can count for wall spacing in a
+// room. An unknown kind cannot; one above a counter does where the counter rule is not.
+func kindCounts(id string, use plan.Use) bool {
 	k := part.All().Kind(id)
-	return k != nil && k.Spacing
+	return k != nil && (k.Spacing || id == kindAboveCounter && !slices.Contains(counterUses, use))
 }
 
 func kindWhollySwitched(id string) bool {

@@ -39,7 +39,7 @@ func receptacles(v plan.RoomView, fig *code.Figures) (out []outlet) {
 }
 
 func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
-	if o.Status == plan.StatusRemove || !kindCounts(o.Kind) || isWhollySwitched(o) {
+	if o.Status == plan.StatusRemove || !kindCounts(o.Kind, room.Use) || isWhollySwitched(o) {
 		return false
 	}
 	return o.At.Part != plan.PartFace || frame.CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
@@ -48,7 +48,7 @@ func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
 // isInCabinet reports whether an opening on a side is within a cabinet at that side.
 func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
 	for _, f := range at {
-		if !part.All().Fixture(f.Fixture.Kind).Encloses {
+		if !isCabinet(f.Fixture) {
 			continue
 		}
 		left, height := f.Fixture.At.Along, frame.CentreHeight(o, room)
@@ -58,6 +58,13 @@ func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
 		}
 	}
 	return false
+}
+
+// isCabinet reports whether what is set in the wall behind a fixture is inside of it: a
+// cabinet, or one with a work surface on top.
+func isCabinet(f *plan.Fixture) bool {
+	kind := part.All().Fixture(f.Kind)
+	return kind.Encloses || kind.FloorLine == part.CounterLine
 }
 
 // isWhollySwitched reports whether every receptacle in the opening is controlled as

@@ -15,7 +15,8 @@ var WallReach = rule.Rule{
 	ID:     "wall-reach",
 	Title:  words.New("rule.wall-reach.title", "Receptacle within reach along a wall"),
 	Figure: "wall-reach",
-	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased passages, fireplaces, moving panels, open sides and cabinets without a counter do, and so do appliances from 2023 on. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high, unless a switch controls all of it or it is within a cabinet; one in the floor counts near the wall. A stretch along a counter is left to the counter rule and told as not looked at. Not looked at: whether a wall goes on in the next room past an open side, stairs, built-in furniture, and free-standing counters that part a room.`),
+	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased passages, fireplaces, moving panels, open sides and fixed cabinets do, and so do appliances from 2023 on. What counts of a cabinet with a countertop or other work surface: in kitchens, pantries, breakfast and dining rooms it is a counter, left to the counter rule and told as not looked at; elsewhere it ends a wall space in 2014 and does not from 2017 on, a receptacle above it counting for the wall. Argued, and read so here: a wet bar or a desk with cabinets is no area similar to a kitchen, and the wall on either side of a break is measured anew. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high (in a metric plan up to 1.7 m, since either figure serves), unless a switch controls all of it or it is within a cabinet; one in the floor counts near the wall. Not looked at: rooms that the section does not name or whose use is not known, which are listed; whether a wall goes on in the next room past an open side, stairs, built-in furniture, and free-standing counters that part a room.`),
+	Leaves: leavesRoom,
 	Room:   checkWallReach,
 }
 
@@ -28,7 +29,25 @@ var wallUses = []plan.Use{
 	plan.UseBreakfast, plan.UseOffice,
 }
 
+// counterUses are the rooms whose counters 210.52(C) is on: kitchens, pantries, breakfast
+// rooms, dining rooms and similar areas (NEC 2020 and 2023).
+var counterUses = []plan.Use{plan.UseKitchen, plan.UsePantry, plan.UseBreakfast, plan.UseDining}
+
+// leavesRoom says why a room is not looked at.
+func leavesRoom(r *plan.Room, _ *code.Figures) words.Text {
+	switch {
+	case slices.Contains(wallUses, r.Use):
+		return words.Text{}
+	case !r.Use.IsKnown():
+		return words.New("rule.wall-reach.leaves.unknown", "its use is not known")
+	}
+	return words.New("rule.wall-reach.leaves", "the section names no {0}", r.Use.Text())
+}
+
 func checkWallReach(v plan.RoomView, fig *code.Figures) (found []rule.Finding) {
+	if !v.Room.Use.IsKnown() {
+		return []rule.Finding{useUnknown(v)}
+	}
 	if !slices.Contains(wallUses, v.Room.Use) {
 		return nil
 	}
@@ -38,8 +57,11 @@ func checkWallReach(v plan.RoomView, fig *code.Figures) (found []rule.Finding) {
 		if r.length+grain < fig.Spacing.WallSpaceMin {
 			continue
 		}
-		for _, g := range r.gaps(r.places(outlets, &v, fig.Spacing.FloorReach), fig.Spacing.WallReach) {
-			found = append(found, missed(v, r, g, fig))
+		places := r.places(outlets, &v, fig.Spacing.FloorReach)
+		for _, g := range r.gaps(places, fig.Spacing.WallReach) {
+			f := missed(v, r, g, fig)
+			f.Remedies = append(moveNeighbor(r, v.Room, outlets, places, g, fig), reachRemedies(v, r, g, fig)...)
+			found = append(found, f)
 		}
 	}
 	if len(counters) > 0 {
@@ -48,23 +70,31 @@ func checkWallReach(v plan.RoomView, fig *code.Figures) (found []rule.Finding) {
 	return found
 }
 
+// useUnknown asks what a room is for: whether its walls are to be served hangs on it.
+func useUnknown(v plan.RoomView) rule.Finding {
+	return rule.Finding{
+		Severity: rule.Note, IsOpen: true,
+		Message: words.New("rule.wall-reach.use", "{0} was not looked at: its use is not known", v.Room.Name),
+		Why:     words.New("rule.wall-reach.use.why", "Whether its walls need receptacles hangs on what the room is for; choose its use on its card."),
+	}
+}
+
 // missed is the finding of one gap.
 func missed(v plan.RoomView, r run, g gap, fig *code.Figures) rule.Finding {
 	reach := fig.Spacing.WallReach
 	f := rule.Finding{
 		Severity: rule.Stop, Room: v.Room.ID, Limit: rule.LengthOf(reach),
 		Stretches: r.stretches(g.from, g.to),
-		Label:     words.New("stretch.missed", "{0} not served", g.to-g.from),
-		Remedies:  reachRemedies(v, r, g, fig),
+		Label:     words.New("stretch.missed", "{0} not served", words.Beside{Length: g.to - g.from}),
 	}
 	f.About = f.Stretches[0].Host // a waiver is of one wall, not of the whole room
-	f.Message = words.New("rule.wall-reach.missed", "{0} of wall in {1} is not served by a receptacle", g.to-g.from, v.Room.Name)
+	f.Message = words.New("rule.wall-reach.missed", "{0} of wall in {1} is not served by a receptacle", words.Beside{Length: g.to - g.from}, v.Room.Name)
 	if g.farthest == 0 {
-		f.Why = words.New("rule.wall-reach.none", "This wall space is {0} long and has no receptacle that counts; each point needs one within {1} along the wall.", r.length, reach)
+		f.Why = words.New("rule.wall-reach.none", "This wall space is {0} long and has no receptacle that counts; each point needs one within {1} along the wall.", r.length, fig.Limit("wall-reach"))
 		return f
 	}
 	f.Measured = rule.LengthOf(g.farthest)
-	f.Why = words.New("rule.wall-reach.far", "Its farthest point is {0} along the wall from the nearest receptacle; the reach is {1}.", g.farthest, reach)
+	f.Why = words.New("rule.wall-reach.far", "Its farthest point is {0} along the wall from the nearest receptacle; the reach is {1}.", words.Beside{Length: g.farthest, Other: reach}, fig.Limit("wall-reach"))
 	return f
 }
 

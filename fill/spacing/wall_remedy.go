@@ -89,10 +89,18 @@ func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Open
 	if o.Height.Value > fig.Spacing.ReceptacleMaxHeight {
 		o.Height = plan.CentreAt(fig.Spacing.ReceptacleMaxHeight)
 	}
-	for _, inReach := range []bool{true, false} {
-		if p, along, ok := r.mountable(wish, &o, v.Room, inReach); ok {
-			o.At = plan.OnFace(p.side.Side.ID, along)
-			return o, true
+	above := o
+	above.Height = part.NewOpening(fig.Units, kindAboveCounter, plan.Anchor{Part: plan.PartFace}).Height
+	for _, try := range []struct {
+		o       plan.Opening
+		inReach bool
+	}{{o, true}, {above, true}, {o, false}} {
+		if try.o.Height == above.Height && !r.hasCounter() {
+			continue // where nothing stands that it would be set above
+		}
+		if p, along, ok := r.mountable(wish, &try.o, v.Room, try.inReach); ok {
+			try.o.At = plan.OnFace(p.side.Side.ID, along)
+			return try.o, true
 		}
 	}
 	setOut := min(floorSetOut, fig.Spacing.FloorReach)
@@ -194,12 +202,27 @@ func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 		}
 	}
 	for _, v := range p.side.Fixtures {
-		if f := v.Fixture; inReach && part.All().Fixture(f.Kind).Hides {
-			left, _ := p.side.Frame.Project(v.Frame.Origin)
-			all = append(all, frame.Rect{Left: left - besideMargin, Right: left + f.Width + besideMargin, Bottom: f.Bottom, Top: f.Top()})
+		f, margin := v.Fixture, unit.Length(0)
+		switch {
+		case isCabinet(f): // one within it would not count
+		case inReach && part.All().Fixture(f.Kind).Hides:
+			margin = besideMargin
+		default:
+			continue
 		}
+		left, _ := p.side.Frame.Project(v.Frame.Origin)
+		all = append(all, frame.Rect{Left: left - margin, Right: left + f.Width + margin, Bottom: f.Bottom, Top: f.Top()})
 	}
 	return all
+}
+
+// hasCounter reports whether a cabinet with a work surface stands at the run.
+func (r run) hasCounter() bool {
+	return slices.ContainsFunc(r.pieces, func(p piece) bool {
+		return slices.ContainsFunc(p.side.Fixtures, func(v plan.FixtureView) bool {
+			return part.All().Fixture(v.Fixture.Kind).FloorLine == part.CounterLine
+		})
+	})
 }
 
 // besideMargin is how far beside what would hide it a box is offered, so that a plug has

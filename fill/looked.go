@@ -1,0 +1,134 @@
+package fill
+
+import (
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// Looked is what one rule looked at: rooms, and rooms that it did not or only in part look
+// at, each with the reason.
+type Looked struct {
+	Rule *rule.Rule
+	At   []*plan.Room
+	Not  []NotLooked
+}
+
+// NotLooked is a room that a rule did not look at, or only in part.
+type NotLooked struct {
+	Room *plan.Room
+	Why  words.Text
+}
+
+// Looked returns what each rule on rooms, and on what is in them, looked at, in the order
+// of Rules; a rule on the plan as a whole is left out. Without figures nothing was.
+func (r Result) Looked(p plan.Plan) (all []Looked) {
+	open := map[roomRule]openQuestions{}
+	for f := range r.Each() {
+		if at := (roomRule{f.Room, f.Rule}); f.IsOpen {
+			open[at] = open[at].and(f.Message)
+		}
+	}
+	for _, one := range Rules {
+		if one.Plan != nil {
+			continue
+		}
+		l := Looked{Rule: one}
+		for _, level := range p.Levels {
+			for room := range level.Rooms.All() {
+				if why := r.leaves(one, room, open); why.IsZero() {
+					l.At = append(l.At, room)
+				} else {
+					l.Not = append(l.Not, NotLooked{room, why})
+				}
+			}
+		}
+		all = append(all, l)
+	}
+	return all
+}
+
+// openQuestions are those that a rule has in a room: the first, and how many there are.
+type openQuestions struct {
+	first words.Text
+	count int
+}
+
+func (q openQuestions) and(message words.Text) openQuestions {
+	if q.count == 0 {
+		q.first = message
+	}
+	q.count++
+	return q
+}
+
+func (q openQuestions) text() words.Text {
+	if q.count < 2 {
+		return q.first
+	}
+	return words.New("looked.open", "{0}, and {1} more like it", q.first, q.count-1)
+}
+
+// roomRule is a rule in a room.
+type roomRule struct {
+	room plan.ID
+	rule string
+}
+
+// leaves says why a rule did not look at all of a room, or nothing where it did.
+func (r Result) leaves(one *rule.Rule, room *plan.Room, open map[roomRule]openQuestions) words.Text {
+	if r.Figures == nil {
+		return r.NotChecked()
+	}
+	if reason, off := r.Figures.Off(one.ID); off {
+		return words.New("looked.why-off", "switched off by a local amendment, {0}", reason)
+	}
+	if one.Leaves != nil {
+		if why := one.Leaves(room, r.Figures); !why.IsZero() {
+			return why
+		}
+	}
+	return open[roomRule{room.ID, one.ID}].text()
+}
+
+// AtText lists the rooms that were looked at by their names.
+func (l Looked) AtText() words.Text { return namesOf(l.At) }
+
+// Unlooked are rooms that a rule did not look at for one reason.
+type Unlooked struct {
+	Rooms words.Text // their names
+	Why   words.Text
+}
+
+// Together returns the rooms not looked at, those of one reason together.
+func (l Looked) Together() (all []Unlooked) {
+	var why []string
+	rooms := map[string][]*plan.Room{}
+	for _, not := range l.Not {
+		said := not.Why.String()
+		if rooms[said] == nil {
+			why, all = append(why, said), append(all, Unlooked{Why: not.Why})
+		}
+		rooms[said] = append(rooms[said], not.Room)
+	}
+	for i := range all {
+		all[i].Rooms = namesOf(rooms[why[i]])
+	}
+	return all
+}
+
+// namesOf lists rooms by their names.
+func namesOf(rooms []*plan.Room) (list words.Text) {
+	for _, r := range rooms {
+		name := words.New("plain", "{0}", r.Name)
+		if r.Name == "" {
+			name = words.New("looked.nameless", "a room without a name")
+		}
+		if list.IsZero() {
+			list = name
+		} else {
+			list = words.New("looked.and", "{0}, {1}", list, name)
+		}
+	}
+	return list
+}

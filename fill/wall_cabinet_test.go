@@ -1,0 +1,142 @@
+package fill
+
+import (
+	"slices"
+	"testing"
+
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+)
+
+// A base cabinet with a countertop, 40 in wide, in the middle of 200 in of wall with a
+// receptacle at either side of it. What the editions say of it outside kitchens stands at
+// jadelearning.com, 2017 changes, 210.52(A)(2)(1).
+func cabinetIn(t *testing.T, edition string, use plan.Use) *room {
+	r := oneWall(t, 200)
+	r.edition, r.room.Use = edition, use
+	r.fixture(plan.FixtureCounter, 0, 80, 40)
+	return r
+}
+
+func TestACabinetWithAWorkSurface(t *testing.T) {
+	for _, tt := range []struct {
+		name    string
+		edition string
+		use     plan.Use
+		place   []float64
+		want    []string
+		source  string
+	}{
+		{"2014: any fixed cabinet ends a wall space", "2014", plan.UseBedroom, []float64{70}, []string{`0:120"-200"`}, "210.52(A)(2)(1) of 2014"},
+		{"2017: the wall goes on behind it", "2017", plan.UseBedroom, []float64{70}, []string{`0:142"-200"`}, "210.52(A)(2)(1) of 2017: cabinets that do not have countertops"},
+		{"2023: so it does", "2023", plan.UseFamily, []float64{70}, []string{`0:142"-200"`}, "2023 text"},
+		{"2023: a kitchen's is the counter rule's", "2023", plan.UseKitchen, []float64{70}, []string{`0:120"-200"`}, "210.52(C)"},
+		{"2023: a dining room's is", "2023", plan.UseDining, []float64{70}, []string{`0:120"-200"`}, "210.52(C)"},
+		{"within the cabinet one does not count", "2023", plan.UseBedroom, []float64{100}, []string{`0:0"-200"`}, "210.52(3): within cabinets"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			r := cabinetIn(t, tt.edition, tt.use)
+			for _, x := range tt.place {
+				r.receptacle(0, x)
+			}
+			if got := r.missed(); !slices.Equal(got, tt.want) {
+				t.Errorf("missed %v, want %v (%s)", got, tt.want, tt.source)
+			}
+			left := slices.ContainsFunc(r.reach(), func(f Finding) bool { return f.IsOpen })
+			if isKitchen := tt.use == plan.UseKitchen || tt.use == plan.UseDining; left != isKitchen {
+				t.Errorf("left to the counter rule: %v", left)
+			}
+		})
+	}
+}
+
+func TestAReceptacleAboveACounterServesTheWallOfABedroom(t *testing.T) {
+	r := cabinetIn(t, "2023", plan.UseBedroom)
+	o := part.NewOpening(unit.Imperial, "counter", plan.OnFace(r.room.Sides[0].ID, in(100))) // 42 in high
+	r.opening(o)
+	if got, want := r.missed(), []string{`0:0"-28"`, `0:172"-200"`}; !slices.Equal(got, want) {
+		t.Errorf("missed %v, want %v: 72 in either way of 100, 210.52(A)(1)", got, want)
+	}
+}
+
+func TestARemedyIsNotSetIntoACabinet(t *testing.T) {
+	for _, fixture := range []plan.Fixture{
+		{Kind: plan.FixtureCounter, Height: in(36), Depth: in(24)},
+		{Kind: plan.FixtureCabinet, Height: in(40), Depth: in(24), Bottom: in(8)},
+	} {
+		r := oneWall(t, 72)
+		f := r.fixture(fixture.Kind, 0, 0, 72)
+		f.Height, f.Depth, f.Bottom = fixture.Height, fixture.Depth, fixture.Bottom
+		for _, found := range r.reach() {
+			if len(found.Remedies) == 0 {
+				t.Fatalf("%s: nothing is offered", fixture.Kind)
+			}
+			p, err := found.Remedies[0].Edit.Apply(r.plan())
+			if err != nil {
+				t.Fatal(err)
+			}
+			result, err := Check(plan.NewIndex(p))
+			if err != nil {
+				t.Fatal(err)
+			}
+			if left := result.Of(r.room.ID); len(left) > 0 {
+				t.Errorf("%s: after %q there is %v", fixture.Kind, found.Remedies[0].Label, said(left))
+			}
+		}
+	}
+}
+
+// 72 in either way, 210.52(A)(1): of 146-1/4 in with one at 72 in the last 2-1/4 are left.
+func TestASmallGapMovesTheNeighborFirst(t *testing.T) {
+	r := oneWall(t, 146.25)
+	r.receptacle(0, 72)
+	r.receptacle(0, 8) // serves the rest of the wall, where the first is moved
+	found := r.reach()
+	if len(found) != 1 || len(found[0].Remedies) < 2 {
+		t.Fatalf("%+v", found)
+	}
+	if got, want := found[0].Remedies[0].Label.String(), `Move `+string(r.openingAt(0, 72).Tag)+` by 2-1/4"`; got != want {
+		t.Errorf("offers %q, want %q", got, want)
+	}
+	p, err := found[0].Remedies[0].Edit.Apply(r.plan())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if result, _ := Check(plan.NewIndex(p)); len(result.Of(r.room.ID)) > 0 {
+		t.Errorf("after it: %v", said(result.Of(r.room.ID)))
+	}
+	existing := *r.openingAt(0, 72)
+	existing.Status = plan.StatusExisting
+	put(&r.level.Openings, &existing)
+	if got := r.reach()[0].Remedies[0].Label.ID; got == "rule.wall-reach.remedy.move" {
+		t.Error("a box that is in the wall already is to be moved")
+	}
+}
+
+// openingAt returns the opening on a side at a place.
+func (r *room) openingAt(side int, along float64) *plan.Opening {
+	for o := range r.level.Openings.All() {
+		if o.At.Host == r.room.Sides[side].ID && o.At.Along == in(along) {
+			return o
+		}
+	}
+	r.t.Fatalf("no opening at %v", along)
+	return nil
+}
+
+func TestARoomWhoseUseIsNotKnownIsTold(t *testing.T) {
+	for _, use := range []plan.Use{plan.UseUnknown, "", "grotto"} {
+		r := oneWall(t, 200)
+		r.room.Use = use
+		found := r.reach()
+		if len(found) != 1 || !found[0].IsOpen || found[0].Message.ID != "rule.wall-reach.use" {
+			t.Errorf("%q: %v", use, said(found))
+		}
+	}
+	r := oneWall(t, 200)
+	r.room.Use = plan.UseHall
+	if found := r.reach(); len(found) > 0 {
+		t.Errorf("a hall, which 210.52(A) does not name: %v", said(found))
+	}
+}
