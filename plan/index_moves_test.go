@@ -31,7 +31,7 @@ func TestThingsOnAFixtureFollowItToAnotherLevel(t *testing.T) {
 		island := Fixture{ID: testID(KindFixture, "ysa"), Kind: FixtureIsland, At: OnFloor(from.ID, at(120, 120)), Width: inches(60), Depth: inches(30), Height: inches(36)}
 		sink := Fixture{ID: testID(KindFixture, "snk"), Kind: FixtureSink, At: Anchor{Host: island.ID, Part: PartTop, Along: inches(30), Out: inches(15)}, Width: inches(20), Depth: inches(15), Height: inches(1)}
 		plug := Opening{ID: testID(KindOpening, "pg"), Tag: "A1", Kind: "island", At: Anchor{Host: island.ID, Part: PartFront, Along: inches(10)}, Height: CentreAt(inches(30)), Gangs: 1, Status: StatusNew}
-		for _, e := range []Edit{AddFixture{island}, AddFixture{sink}, AddOpening{plug}} {
+		for _, e := range []Edit{AddFixture{Fixture: island}, AddFixture{Fixture: sink}, AddOpening{Opening: plug}} {
 			next, err := e.Apply(p)
 			if err != nil {
 				t.Fatal(err)
@@ -114,7 +114,7 @@ func TestTouchedNamesOnlyRoomsAndOpenings(t *testing.T) {
 	p, left, _ := twoRooms(t)
 	panel := Fixture{ID: testID(KindFixture, "pan22"), Kind: FixturePanel, At: OnFace(side(left, 'n'), inches(12)), Width: inches(15), Depth: inches(4), Height: inches(30)}
 	plug := Opening{ID: testID(KindOpening, "pg"), Tag: "A1", Kind: "duplex", At: OnFace(side(left, 'w'), inches(12)), Height: CentreAt(inches(16)), Gangs: 1, Status: StatusNew}
-	for _, e := range []Edit{AddFixture{panel}, AddOpening{plug}} {
+	for _, e := range []Edit{AddFixture{Fixture: panel}, AddOpening{Opening: plug}} {
 		var err error
 		if p, err = e.Apply(p); err != nil {
 			t.Fatal(err)
@@ -143,7 +143,7 @@ func TestTouchedByACircuit(t *testing.T) {
 		if on != "" {
 			o.Circuit = testID(KindCircuit, on)
 		}
-		edits = append(edits, AddOpening{o})
+		edits = append(edits, AddOpening{Opening: o})
 	}
 	for _, e := range edits {
 		var err error
@@ -152,7 +152,7 @@ func TestTouchedByACircuit(t *testing.T) {
 		}
 	}
 	ix := NewIndex(p)
-	q, err := Change{circuit("n2", 20)}.Apply(p)
+	q, err := Change{Thing: circuit("n2", 20)}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}

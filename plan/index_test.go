@@ -14,7 +14,7 @@ func inches(n int64) unit.Length { return unit.FeetInches(0, n, 0) }
 func at(x, y int64) geom.Point { return geom.Point{X: inches(x), Y: inches(y)} }
 
 // testID pads a name to a well-formed ID.
-func testID(kind byte, name string) ID { return ID((string(kind) + name + "zzzzzzzz")[:idLength]) }
+func testID(kind byte, name string) ID { return ID((string(kind) + name + "zzzzzzzz")[:9]) }
 
 // rectangle returns a room whose sides are named n, e, s and w after its name.
 func rectangle(name string, x, y, w, h int64) *Room {

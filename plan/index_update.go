@@ -92,7 +92,7 @@ func (u *updating) withRoom(level ID, r *Room) {
 	u.rooms = u.rooms.With(&roomRef{level, r})
 	u.stale[r.ID] = true
 	for i, s := range r.Sides {
-		u.sides = u.sides.With(&SideRef{level, r, i})
+		u.sides = u.sides.With(&SideRef{Level: level, Room: r, At: i})
 		u.stale[s.ID] = true
 	}
 }

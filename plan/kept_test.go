@@ -40,13 +40,13 @@ var keptEdits = []struct {
 }
 
 // bytesKept returns how many bytes the history of so many edits keeps for each.
-func bytesKept(t testing.TB, house plan.Plan, edits int, edit func(plan.Plan, []*plan.Opening, *plantest.IDs, int) plan.Edit) float64 {
+func bytesKept(t testing.TB, house plan.Plan, edits int, make func(plan.Plan, []*plan.Opening, *plantest.IDs, int) plan.Edit) float64 {
 	openings := slices.Collect(house.Levels[0].Openings.All())
 	ids := plantest.NewIDs(99)
 	h := plan.NewHistory(house, 0)
 	before := heap()
 	for i := range edits {
-		if err := h.Do(edit(h.Plan(), openings, ids, i)); err != nil {
+		if err := h.Do(make(h.Plan(), openings, ids, i)); err != nil {
 			t.Fatal(err)
 		}
 	}

@@ -28,7 +28,7 @@ func (MoveOpening) Name() words.Text { return words.New("edit.opening.move", "Mo
 // Apply fails with ErrGone where the opening is not in the plan, and with ErrNoRoom as
 // AddOpening does.
 func (e MoveOpening) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) { o.At = e.To })
+	return changedOpening(p, e.ID, func(o *Opening) { o.At = e.To })
 }
 
 // SetHeight sets at what height an opening is.
@@ -43,7 +43,7 @@ func (SetHeight) Name() words.Text { return words.New("edit.opening.height", "Se
 // Apply fails with ErrGone where the opening is not in the plan, and with ErrNoRoom
 // where the height is above the ceiling or below the floor.
 func (e SetHeight) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) { o.Height = e.Height })
+	return changedOpening(p, e.ID, func(o *Opening) { o.Height = e.Height })
 }
 
 // ChangeOpening sets all of an opening.
@@ -55,7 +55,7 @@ func (e ChangeOpening) Name() words.Text { return Change{Thing: &e.Opening}.Name
 // Apply fails with ErrGone where the opening is not in the plan, else as AddOpening
 // does.
 func (e ChangeOpening) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.Opening.ID, func(o *Opening) { *o = e.Opening })
+	return changedOpening(p, e.Opening.ID, func(o *Opening) { *o = e.Opening })
 }
 
 // SetAssembly sets the box of an opening and what is added to it.
@@ -69,7 +69,7 @@ func (SetAssembly) Name() words.Text { return words.New("edit.opening.assembly",
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetAssembly) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) { o.Assembly = e.Assembly })
+	return changedOpening(p, e.ID, func(o *Opening) { o.Assembly = e.Assembly })
 }
 
 // SetContents sets what the user says is in a box; nil leaves it to the cables drawn or
@@ -86,7 +86,7 @@ func (SetContents) Name() words.Text {
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetContents) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) { o.Contents = e.Contents })
+	return changedOpening(p, e.ID, func(o *Opening) { o.Contents = e.Contents })
 }
 
 // SetStatus says whether an opening is new, there already, or to be removed.
@@ -102,7 +102,7 @@ func (e SetStatus) Name() words.Text {
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetStatus) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) { o.Status = e.Status })
+	return changedOpening(p, e.ID, func(o *Opening) { o.Status = e.Status })
 }
 
 // Retag gives an opening another tag, which no other has. An empty Tag is the next of
@@ -118,7 +118,7 @@ func (Retag) Name() words.Text { return words.New("edit.opening.tag", "Change ta
 // Apply fails with ErrGone where the opening is not in the plan, and with ErrTaken
 // where the tag is in use.
 func (e Retag) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) {
+	return changedOpening(p, e.ID, func(o *Opening) {
 		if o.Tag = e.Tag; o.Tag == "" {
 			o.Tag = p.TagAt(o.At)
 		}
@@ -163,9 +163,8 @@ func (e CopyOpening) Apply(p Plan) (Plan, error) {
 	return p, nil
 }
 
-// changeOpening returns the plan with a changed copy of an opening, or p itself where
-// the change leaves it as it is.
-func (p Plan) changeOpening(id ID, change func(*Opening)) (Plan, error) {
+// changedOpening returns the plan with a changed copy of an opening.
+func changedOpening(p Plan, id ID, change func(*Opening)) (Plan, error) {
 	was, _ := p.Opening(id)
 	if was == nil {
 		return Plan{}, Gone(KindOpening)

@@ -17,7 +17,7 @@ func (ChangeKind) Name() words.Text { return words.New("edit.opening.kind", "Cha
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e ChangeKind) Apply(p Plan) (Plan, error) {
-	return p.changeOpening(e.ID, func(o *Opening) {
+	return changedOpening(p, e.ID, func(o *Opening) {
 		o.Kind, o.Gangs, o.Assembly, o.Devices = e.Kind, e.Gangs, e.Assembly, nil
 	})
 }

@@ -90,7 +90,9 @@ func (e RenameRoom) Apply(p Plan) (Plan, error) {
 			r.Use = use
 		}
 	}
-	others := p.on(l, func(l *Level) { l.Rooms = l.Rooms.Without(e.ID) })
+	empty := *l
+	empty.Rooms = l.Rooms.Without(e.ID)
+	others := p.WithLevel(&empty)
 	if was.Prefix == SuggestPrefix(others, was.Name) && p.NextTag(was.Prefix) == was.Prefix+"1" {
 		r.Prefix = SuggestPrefix(others, e.Title)
 	}

@@ -67,7 +67,7 @@ func (ix *Index) RoomView(id ID) (v RoomView, ok bool) {
 	}
 	v.Level, v.Room = ref.level, ref.room
 	for i := range ref.room.Sides {
-		v.Sides = append(v.Sides, ix.sideView(&SideRef{ref.level, ref.room, i}))
+		v.Sides = append(v.Sides, ix.sideView(&SideRef{Level: ref.level, Room: ref.room, At: i}))
 	}
 	for _, o := range ix.OpeningsOn(id) {
 		if o.At.Part == PartCeiling {

@@ -34,9 +34,9 @@ func start(g draw) plan.Plan {
 }
 
 // Edit draws an edit of any kind. About half of them fit the plan.
-func Edit(t *rapid.T, p plan.Plan) plan.Edit { return edit(draw{from(t), p}) }
+func Edit(t *rapid.T, p plan.Plan) plan.Edit { return anyEdit(draw{from(t), p}) }
 
-func edit(g draw) plan.Edit { return pick(g, edits)(g) }
+func anyEdit(g draw) plan.Edit { return pick(g, edits)(g) }
 
 // edits makes each kind of edit; what builds a plan up stands more than once.
 var edits = []func(draw) plan.Edit{
@@ -82,7 +82,7 @@ func (s *Script) Edit(p plan.Plan) (plan.Edit, bool) {
 	if len(s.rest) == 0 {
 		return nil, false
 	}
-	return edit(draw{s.next, p}), true
+	return anyEdit(draw{s.next, p}), true
 }
 
 // next reads a number of one byte, or of two where the bound asks for it; past the end
