@@ -6,6 +6,8 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 )
@@ -16,7 +18,7 @@ var sizes = []int{200, 2000, 10000}
 func BenchmarkCheckCold(b *testing.B) {
 	for _, n := range sizes {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			ix := plan.NewIndex(plantest.House(1, n))
+			ix := index.New(plantest.House(1, n))
 			for b.Loop() {
 				if _, err := fill.Check(ix); err != nil {
 					b.Fatal(err)
@@ -30,8 +32,8 @@ func BenchmarkCheckCold(b *testing.B) {
 func BenchmarkCheckAfterOneMove(b *testing.B) {
 	for _, n := range sizes {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			ix := plan.NewIndex(plantest.House(1, n))
-			var moved []*plan.Index
+			ix := index.New(plantest.House(1, n))
+			var moved []*index.Index
 			for _, q := range moves(b, ix) {
 				moved = append(moved, ix.Updated(q))
 			}
@@ -50,7 +52,7 @@ func BenchmarkCheckAfterOneMove(b *testing.B) {
 func BenchmarkIndexAfterOneMove(b *testing.B) {
 	for _, n := range sizes {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			ix := plan.NewIndex(plantest.House(1, n))
+			ix := index.New(plantest.House(1, n))
 			moved := moves(b, ix)
 			for i := 0; b.Loop(); i++ {
 				ix.Updated(moved[i%len(moved)])
@@ -62,7 +64,7 @@ func BenchmarkIndexAfterOneMove(b *testing.B) {
 // moves returns plans in each of which another receptacle of one bedroom is slid by an
 // inch. The room has rooms on all sides: a small house has few of those, and less to look
 // at in its others.
-func moves(b *testing.B, ix *plan.Index) (moved []plan.Plan) {
+func moves(b *testing.B, ix *index.Index) (moved []plan.Plan) {
 	p := ix.Plan()
 	room := bedroom(b, ix)
 	for _, o := range p.Openings() {
@@ -72,7 +74,7 @@ func moves(b *testing.B, ix *plan.Index) (moved []plan.Plan) {
 		}
 		to := o.At
 		to.Along += unit.Inch
-		q, err := plan.MoveOpening{ID: o.ID, To: to}.Apply(p)
+		q, err := edit.MoveOpening{ID: o.ID, To: to}.Apply(p)
 		if err != nil {
 			b.Fatal(err)
 		}
@@ -85,7 +87,7 @@ func moves(b *testing.B, ix *plan.Index) (moved []plan.Plan) {
 }
 
 // bedroom returns one that is not at the edge of the house.
-func bedroom(b *testing.B, ix *plan.Index) *plan.Room {
+func bedroom(b *testing.B, ix *index.Index) *plan.Room {
 	level := ix.Plan().Levels[0]
 	extent, _ := ix.Extent(level.ID)
 	inside := extent.Expand(-3 * unit.Foot)

@@ -12,6 +12,8 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/wall"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -23,7 +25,7 @@ func fillOf(fig *code.Figures, b part.Resolved) (unit.Volume, error) {
 // found returns what a check says by a rule, of the room and all openings.
 func (r *room) found(rule string) (out []Finding) {
 	r.t.Helper()
-	result, err := Check(plan.NewIndex(r.plan()))
+	result, err := Check(index.New(r.plan()))
 	if err != nil {
 		r.t.Fatal(err)
 	}
@@ -115,7 +117,7 @@ func TestRoomierBoxes(t *testing.T) {
 		t.Fatalf("%+v", found)
 	}
 	for _, remedy := range found[0].Remedies {
-		e := remedy.Edit.(plan.SetAssembly)
+		e := remedy.Edit.(edit.SetAssembly)
 		if !slices.Equal(e.Assembly.Barriers, o.Assembly.Barriers) || e.Assembly.Code == "" {
 			t.Errorf("%s: %+v", remedy.Label, e)
 		}
@@ -123,7 +125,7 @@ func TestRoomierBoxes(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		result, err := Check(plan.NewIndex(p))
+		result, err := Check(index.New(p))
 		if err != nil || len(result.Of(e.ID)) != 0 {
 			t.Errorf("%s: %v, %v", remedy.Label, said(result.Of(e.ID)), err)
 		}
@@ -283,11 +285,11 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 			o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, at.along))
 			o.Height = plan.CentreAt(at.height)
 			id := r.opening(o).ID
-			p, err := plan.SetUnits{Units: units}.Apply(r.plan())
+			p, err := edit.SetUnits{Units: units}.Apply(r.plan())
 			if err != nil {
 				t.Fatal(err)
 			}
-			result, err := Check(plan.NewIndex(p))
+			result, err := Check(index.New(p))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -303,7 +305,7 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 			if p, err = edge[0].Remedies[0].Edit.Apply(p); err != nil {
 				t.Fatal(err)
 			}
-			if result, err = Check(plan.NewIndex(p)); err != nil {
+			if result, err = Check(index.New(p)); err != nil {
 				t.Fatal(err)
 			}
 			for f := range result.Each() {
@@ -321,7 +323,7 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 // edgeFindings returns what the rule on places says of a plan.
 func edgeFindings(t *testing.T, p plan.Plan) (found []Finding) {
 	t.Helper()
-	result, err := Check(plan.NewIndex(p))
+	result, err := Check(index.New(p))
 	if err != nil {
 		t.Fatal(err)
 	}

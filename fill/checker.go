@@ -6,13 +6,14 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 )
 
 // Checker keeps the findings of a plan current. It remembers what each scope showed
 // when it was judged, and judges again only what an edit may have touched. One
 // goroutine uses it at a time.
 type Checker struct {
-	index  *plan.Index
+	index  *index.Index
 	fig    *code.Figures
 	seen   map[plan.ID]seen
 	waived waived
@@ -29,11 +30,11 @@ type seen struct {
 
 // Check judges a plan from nothing. It fails where its edition or amendments cannot
 // be read; the result then says so.
-func Check(ix *plan.Index) (Result, error) { return new(Checker).Update(ix) }
+func Check(ix *index.Index) (Result, error) { return new(Checker).Update(ix) }
 
 // Update brings the findings up to a plan and returns them. It fails where the plan's
 // edition or amendments cannot be read: the result then has no finding and says why.
-func (c *Checker) Update(ix *plan.Index) (Result, error) {
+func (c *Checker) Update(ix *index.Index) (Result, error) {
 	c.ran = 0
 	fig, from, err := c.figures(ix.Plan())
 	if err != nil {
@@ -91,8 +92,8 @@ func judgedFirst(p plan.Plan) (ids []plan.ID) {
 }
 
 // touched judges again what an edit may have changed since another index.
-func (c *Checker) touched(was *plan.Index) {
-	rooms, openings := plan.Touched(was, c.index)
+func (c *Checker) touched(was *index.Index) {
+	rooms, openings := index.Touched(was, c.index)
 	touched := slices.Concat(rooms, openings, c.waiverScopes(was))
 	for _, id := range touched {
 		c.forgetGone(was, id)
@@ -106,7 +107,7 @@ func (c *Checker) touched(was *plan.Index) {
 
 // forgetGone forgets an opening, or a room and its sides, where they are no longer in the
 // plan. A side may have gone to another room, which is touched as well.
-func (c *Checker) forgetGone(was *plan.Index, id plan.ID) {
+func (c *Checker) forgetGone(was *index.Index, id plan.ID) {
 	if id.Kind() == plan.KindOpening {
 		if o, _ := c.index.Plan().Opening(id); o == nil {
 			c.forget(id)
@@ -128,7 +129,7 @@ func (c *Checker) forgetGone(was *plan.Index, id plan.ID) {
 }
 
 // wide judges the levels and the plan as a whole where what their rules read differs.
-func (c *Checker) wide(was *plan.Index) {
+func (c *Checker) wide(was *index.Index) {
 	if was != nil {
 		for _, l := range was.Plan().Levels {
 			if c.index.Plan().Level(l.ID) == nil {

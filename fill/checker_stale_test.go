@@ -7,7 +7,9 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 )
@@ -17,18 +19,18 @@ import (
 type walk struct {
 	t  *testing.T
 	p  plan.Plan
-	ix *plan.Index
+	ix *index.Index
 	c  fill.Checker
 	r  fill.Result
 }
 
 func newWalk(t *testing.T, p plan.Plan) *walk {
-	w := &walk{t: t, p: p, ix: plan.NewIndex(p)}
+	w := &walk{t: t, p: p, ix: index.New(p)}
 	w.look("the start")
 	return w
 }
 
-func (w *walk) do(name string, e plan.Edit) {
+func (w *walk) do(name string, e edit.Edit) {
 	w.t.Helper()
 	next, err := e.Apply(w.p)
 	if err != nil {
@@ -49,7 +51,7 @@ func (w *walk) look(name string) {
 	if err != nil {
 		w.t.Fatalf("%s: %v", name, err)
 	}
-	cold, err := fill.Check(plan.NewIndex(w.p))
+	cold, err := fill.Check(index.New(w.p))
 	if err != nil {
 		w.t.Fatalf("%s: %v", name, err)
 	}
@@ -102,65 +104,65 @@ func TestFindingsFollowEveryEdit(t *testing.T) {
 	ids := plantest.NewIDs(77)
 	living, bedroom, kitchen := w.room(plan.UseLiving), w.room(plan.UseBedroom), w.room(plan.UseKitchen)
 
-	w.do("a level more", plan.AddLevel{ID: ids.New(plan.KindLevel), Title: "Upper", Elevation: 9 * unit.Foot})
+	w.do("a level more", edit.AddLevel{ID: ids.New(plan.KindLevel), Title: "Upper", Elevation: 9 * unit.Foot})
 	upper := w.p.Levels[1].ID
 	loft := plan.NewRoom(ids.New(plan.KindRoom), "Loft", plan.UseBedroom, geom.Box{Max: geom.Point{X: 12 * unit.Foot, Y: 10 * unit.Foot}}.Corners(), ids.Row(plan.KindSide, 4))
 	loft.Ceiling = 8 * unit.Foot
-	w.do("a room on it", plan.AddRoom{Level: upper, Room: loft})
+	w.do("a room on it", edit.AddRoom{Level: upper, Room: loft})
 
 	o := w.opening(living)
-	w.do("a decision about an opening", plan.Add{Thing: &plan.Decision{ID: ids.New(plan.KindDecision), Question: "How high?", About: []plan.ID{o.ID}}})
+	w.do("a decision about an opening", edit.Add{Thing: &plan.Decision{ID: ids.New(plan.KindDecision), Question: "How high?", About: []plan.ID{o.ID}}})
 	decision := slices.Collect(w.p.Decisions.All())[0]
-	w.do("the opening goes to another room", plan.MoveOpening{ID: o.ID, To: plan.OnFace(bedroom.Sides[1].ID, unit.Foot)})
-	w.do("and to another level", plan.MoveOpening{ID: o.ID, To: plan.OnFace(loft.Sides[1].ID, unit.Foot)})
-	w.do("a waiver of the decision", plan.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "open-decision", About: decision.ID, Reason: "later"}})
-	w.do("and none", plan.Remove{Things: []plan.ID{slices.Collect(w.p.Waivers.All())[0].ID}})
-	w.do("a decision about a side", plan.Change{Thing: &plan.Decision{ID: decision.ID, Question: "Tile?", About: []plan.ID{living.Sides[0].ID}}})
+	w.do("the opening goes to another room", edit.MoveOpening{ID: o.ID, To: plan.OnFace(bedroom.Sides[1].ID, unit.Foot)})
+	w.do("and to another level", edit.MoveOpening{ID: o.ID, To: plan.OnFace(loft.Sides[1].ID, unit.Foot)})
+	w.do("a waiver of the decision", edit.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "open-decision", About: decision.ID, Reason: "later"}})
+	w.do("and none", edit.Remove{Things: []plan.ID{slices.Collect(w.p.Waivers.All())[0].ID}})
+	w.do("a decision about a side", edit.Change{Thing: &plan.Decision{ID: decision.ID, Question: "Tile?", About: []plan.ID{living.Sides[0].ID}}})
 
 	counter := plan.Fixture{ID: ids.New(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(living.Sides[1].ID, unit.Foot), Width: 3 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
-	w.do("a counter", plan.AddFixture{Fixture: counter})
+	w.do("a counter", edit.AddFixture{Fixture: counter})
 	plug := part.NewOpening(unit.Imperial, "island", plan.Anchor{Host: counter.ID, Part: plan.PartFront, Along: unit.Foot})
 	plug.ID = ids.New(plan.KindOpening)
-	w.do("a receptacle on it", plan.AddOpening{Opening: plug})
-	w.do("the counter goes to another room", plan.MoveFixture{ID: counter.ID, To: plan.OnFace(bedroom.Sides[1].ID, unit.Foot)})
-	w.do("and to another level", plan.MoveFixture{ID: counter.ID, To: plan.OnFace(loft.Sides[3].ID, unit.Foot)})
-	w.do("and back", plan.MoveFixture{ID: counter.ID, To: plan.OnFace(living.Sides[1].ID, unit.Foot)})
+	w.do("a receptacle on it", edit.AddOpening{Opening: plug})
+	w.do("the counter goes to another room", edit.MoveFixture{ID: counter.ID, To: plan.OnFace(bedroom.Sides[1].ID, unit.Foot)})
+	w.do("and to another level", edit.MoveFixture{ID: counter.ID, To: plan.OnFace(loft.Sides[3].ID, unit.Foot)})
+	w.do("and back", edit.MoveFixture{ID: counter.ID, To: plan.OnFace(living.Sides[1].ID, unit.Foot)})
 
-	w.do("a side is split", plan.SplitSide{Side: bedroom.Sides[1].ID, At: 5 * unit.Foot, NewID: ids.New(plan.KindSide)})
-	w.do("a side is waived", plan.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "wall-reach", About: loft.Sides[0].ID, Reason: "a bed stands there"}})
-	w.do("the waived side is split", plan.SplitSide{Side: loft.Sides[0].ID, At: 7 * unit.Foot, NewID: ids.New(plan.KindSide)})
-	w.do("a wall becomes glass", plan.ChangeSide{Side: plan.Side{ID: kitchen.Sides[0].ID, Start: kitchen.Sides[0].Start, Kind: plan.SideGlass}})
+	w.do("a side is split", edit.SplitSide{Side: bedroom.Sides[1].ID, At: 5 * unit.Foot, NewID: ids.New(plan.KindSide)})
+	w.do("a side is waived", edit.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "wall-reach", About: loft.Sides[0].ID, Reason: "a bed stands there"}})
+	w.do("the waived side is split", edit.SplitSide{Side: loft.Sides[0].ID, At: 7 * unit.Foot, NewID: ids.New(plan.KindSide)})
+	w.do("a wall becomes glass", edit.ChangeSide{Side: plan.Side{ID: kitchen.Sides[0].ID, Start: kitchen.Sides[0].Start, Kind: plan.SideGlass}})
 	w.do("a door behind another room's wall is wider", wider(w.p, living))
-	w.do("a room moves away from its neighbours", plan.MoveRoom{ID: bedroom.ID, By: geom.Point{Y: 40 * unit.Foot}})
-	w.do("and back", plan.MoveRoom{ID: bedroom.ID, By: geom.Point{Y: -40 * unit.Foot}})
+	w.do("a room moves away from its neighbours", edit.MoveRoom{ID: bedroom.ID, By: geom.Point{Y: 40 * unit.Foot}})
+	w.do("and back", edit.MoveRoom{ID: bedroom.ID, By: geom.Point{Y: -40 * unit.Foot}})
 
 	a, b := w.opening(living), w.opening(kitchen)
-	w.do("a cable between rooms", plan.Add{Thing: &plan.Cable{ID: "cabcdefgh", From: a.ID, To: b.ID, Size: 10, Wires: 3, Ground: true}})
-	w.do("it ends elsewhere", plan.Change{Thing: &plan.Cable{ID: "cabcdefgh", From: a.ID, To: w.opening(bedroom).ID, Size: 10, Wires: 3}})
-	w.do("it is gone", plan.Remove{Things: []plan.ID{"cabcdefgh"}})
+	w.do("a cable between rooms", edit.Add{Thing: &plan.Cable{ID: "cabcdefgh", From: a.ID, To: b.ID, Size: 10, Wires: 3, Ground: true}})
+	w.do("it ends elsewhere", edit.Change{Thing: &plan.Cable{ID: "cabcdefgh", From: a.ID, To: w.opening(bedroom).ID, Size: 10, Wires: 3}})
+	w.do("it is gone", edit.Remove{Things: []plan.ID{"cabcdefgh"}})
 	for c := range w.p.Circuits.All() {
 		larger := *c
 		larger.Amps = 20
-		w.do("a circuit is larger", plan.Change{Thing: &larger})
-		w.do("a circuit is gone", plan.Remove{Things: []plan.ID{c.ID}, Cascade: true})
+		w.do("a circuit is larger", edit.Change{Thing: &larger})
+		w.do("a circuit is gone", edit.Remove{Things: []plan.ID{c.ID}, Cascade: true})
 		break
 	}
 
 	h := *w.p.Header
 	h.Edition = "2017"
-	w.do("another edition", plan.ChangeHeader{Header: h})
-	w.do("an amendment", plan.Add{Thing: &plan.Amendment{ID: ids.New(plan.KindAmendment), Figure: "wall-reach", Value: "48", Reason: "town"}})
-	w.do("a rule is off", plan.Add{Thing: &plan.Amendment{ID: ids.New(plan.KindAmendment), Rule: "box-fill", Reason: "town"}})
-	w.do("the level goes", plan.Remove{Things: []plan.ID{upper}, Cascade: true})
+	w.do("another edition", edit.ChangeHeader{Header: h})
+	w.do("an amendment", edit.Add{Thing: &plan.Amendment{ID: ids.New(plan.KindAmendment), Figure: "wall-reach", Value: "48", Reason: "town"}})
+	w.do("a rule is off", edit.Add{Thing: &plan.Amendment{ID: ids.New(plan.KindAmendment), Rule: "box-fill", Reason: "town"}})
+	w.do("the level goes", edit.Remove{Things: []plan.ID{upper}, Cascade: true})
 }
 
 // wider returns an edit that widens a door of a room, which cuts the room behind too.
-func wider(p plan.Plan, room *plan.Room) plan.Edit {
+func wider(p plan.Plan, room *plan.Room) edit.Edit {
 	for b := range p.Levels[0].Breaks.All() {
 		if room.SideAt(b.At.Host) >= 0 && b.Kind == plan.BreakDoor {
 			w := *b
 			w.Width += 6 * unit.Inch
-			return plan.ChangeBreak{Break: w}
+			return edit.ChangeBreak{Break: w}
 		}
 	}
 	panic("no door")
@@ -181,14 +183,14 @@ func TestARoomOnAnotherLevel(t *testing.T) {
 func TestDecisionsAreReadWhenTheyMayDiffer(t *testing.T) {
 	w := newWalk(t, plantest.House(3, 40))
 	o := w.opening(w.room(plan.UseLiving))
-	w.do("a decision", plan.Add{Thing: &plan.Decision{ID: "dabcdefgh", Question: "How high?", About: []plan.ID{o.ID}}})
+	w.do("a decision", edit.Add{Thing: &plan.Decision{ID: "dabcdefgh", Question: "How high?", About: []plan.ID{o.ID}}})
 	f := w.r.Of("plan")
 	if len(f) != 1 || f[0].Opening != o.ID || f[0].Level != w.p.Levels[0].ID || f[0].Why.String() != "One thing in the plan hangs on it." {
 		t.Fatalf("%+v", f)
 	}
 	to := o.At
 	to.Along += unit.Inch
-	w.do("a move", plan.MoveOpening{ID: o.ID, To: to})
+	w.do("a move", edit.MoveOpening{ID: o.ID, To: to})
 	if g := w.r.Of("plan"); &g[0] != &f[0] {
 		t.Error("the decisions were read again after a move within a side")
 	}

@@ -10,7 +10,9 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 )
@@ -33,7 +35,7 @@ func told(r fill.Result) (out []string) {
 func TestIncrementalEqualsCold(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := plantest.House(rapid.Uint64Range(1, 9).Draw(t, "house"), 40)
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		var c fill.Checker
 		if _, err := c.Update(ix); err != nil {
 			t.Skip(err)
@@ -47,7 +49,7 @@ func TestIncrementalEqualsCold(t *testing.T) {
 			p = next
 			ix = ix.Updated(p)
 			got, errWarm := c.Update(ix)
-			want, errCold := fill.Check(plan.NewIndex(p))
+			want, errCold := fill.Check(index.New(p))
 			if (errWarm == nil) != (errCold == nil) {
 				t.Fatalf("after %T: warm %v, cold %v", e, errWarm, errCold)
 			}
@@ -65,7 +67,7 @@ func TestIncrementalEqualsCold(t *testing.T) {
 func TestRemediesClearWhatTheyAreOf(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := plantest.House(rapid.Uint64Range(1, 99).Draw(t, "house"), 30)
-		before, err := fill.Check(plan.NewIndex(p))
+		before, err := fill.Check(index.New(p))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -75,7 +77,7 @@ func TestRemediesClearWhatTheyAreOf(t *testing.T) {
 				if err != nil {
 					t.Fatalf("%s: remedy %s: %v", f.Message, remedy.Label, err)
 				}
-				after, err := fill.Check(plan.NewIndex(q))
+				after, err := fill.Check(index.New(q))
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -97,7 +99,7 @@ func moveOne(t testing.TB, p plan.Plan) plan.Plan {
 		}
 		to := o.At
 		to.Along += unit.Inch
-		if q, err := (plan.MoveOpening{ID: o.ID, To: to}).Apply(p); err == nil {
+		if q, err := (edit.MoveOpening{ID: o.ID, To: to}).Apply(p); err == nil {
 			return q
 		}
 	}
@@ -110,7 +112,7 @@ func moveOne(t testing.TB, p plan.Plan) plan.Plan {
 func TestOneMoveJudgesFewScopes(t *testing.T) {
 	for _, n := range []int{200, 2000} {
 		p := plantest.House(1, n)
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		var c fill.Checker
 		if _, err := c.Update(ix); err != nil {
 			t.Fatal(err)
@@ -126,7 +128,7 @@ func TestOneMoveJudgesFewScopes(t *testing.T) {
 
 func TestWaiversAndAmendments(t *testing.T) {
 	p := plantest.House(2, 30)
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	var c fill.Checker
 	r, err := c.Update(ix)
 	if err != nil {
@@ -139,7 +141,7 @@ func TestWaiversAndAmendments(t *testing.T) {
 	f := r.All()[i]
 	before := r.Tally()
 
-	p, err = plan.Add{Thing: &plan.Waiver{ID: "w22222222", Rule: f.Rule, About: f.About, Reason: "agreed on site"}}.Apply(p)
+	p, err = edit.Add{Thing: &plan.Waiver{ID: "w22222222", Rule: f.Rule, About: f.About, Reason: "agreed on site"}}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -148,7 +150,7 @@ func TestWaiversAndAmendments(t *testing.T) {
 		t.Errorf("waived: %+v, before %+v, %v", after, before, err)
 	}
 
-	p, err = plan.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "wall-reach", Reason: "not adopted here"}}.Apply(p)
+	p, err = edit.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "wall-reach", Reason: "not adopted here"}}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -168,7 +170,7 @@ func TestWaiversAndAmendments(t *testing.T) {
 func TestAnUnknownEditionIsNotChecked(t *testing.T) {
 	p := plantest.House(2, 30)
 	var c fill.Checker
-	good, err := c.Update(plan.NewIndex(p))
+	good, err := c.Update(index.New(p))
 	if err != nil || !good.NotChecked().IsZero() {
 		t.Fatal(err, good.NotChecked())
 	}
@@ -176,7 +178,7 @@ func TestAnUnknownEditionIsNotChecked(t *testing.T) {
 	h.Edition = "1897"
 	bad := p
 	bad.Header = &h
-	none, err := c.Update(plan.NewIndex(bad))
+	none, err := c.Update(index.New(bad))
 	if said := none.NotChecked().String(); err == nil || len(none.All()) > 0 || !strings.HasPrefix(said, "NOT CHECKED: no code edition “1897”") {
 		t.Errorf("an unknown edition: %v, %d findings, %q", err, len(none.All()), said)
 	}
@@ -185,7 +187,7 @@ func TestAnUnknownEditionIsNotChecked(t *testing.T) {
 			t.Errorf("%s claims to have looked at %d rooms", l.Rule.ID, len(l.At))
 		}
 	}
-	if again, err := c.Update(plan.NewIndex(p)); err != nil || !slices.Equal(told(again), told(good)) {
+	if again, err := c.Update(index.New(p)); err != nil || !slices.Equal(told(again), told(good)) {
 		t.Errorf("its own edition again: %v", err)
 	}
 }
@@ -194,14 +196,14 @@ func TestAnUnknownEditionIsNotChecked(t *testing.T) {
 func TestIndexFollowsEdits(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := plantest.House(rapid.Uint64Range(1, 9).Draw(t, "house"), 30)
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		for range rapid.IntRange(1, 12).Draw(t, "edits") {
 			if next, err := plantest.Edit(t, p).Apply(p); err == nil {
 				p = next
 				ix = ix.Updated(p)
 			}
 		}
-		fresh := plan.NewIndex(p)
+		fresh := index.New(p)
 		far := geom.Box{Min: geom.Point{X: -unit.Metre * 1000, Y: -unit.Metre * 1000}, Max: geom.Point{X: unit.Metre * 1000, Y: unit.Metre * 1000}}
 		for _, l := range p.Levels {
 			ids := fresh.Search(l.ID, far)

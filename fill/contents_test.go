@@ -6,6 +6,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -96,7 +97,7 @@ func TestContents(t *testing.T) {
 			why: "a ground of 2.50 and a yoke of 4.50; none is not one"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			v := plan.OpeningView{Opening: &plan.Opening{ID: id, Kind: tt.kind, Devices: tt.devices, Contents: tt.contents, Assembly: tt.assembly}, Cables: tt.cables}
+			v := index.OpeningView{Opening: &plan.Opening{ID: id, Kind: tt.kind, Devices: tt.devices, Contents: tt.contents, Assembly: tt.assembly}, Cables: tt.cables}
 			got, source := boxes.ContentsOf(v)
 			if source != tt.source {
 				t.Errorf("%s, want %s", source, tt.source)
@@ -116,7 +117,7 @@ func TestContents(t *testing.T) {
 
 // The catalogue's own lists are lent out: asking twice must give the same.
 func TestContentsAreNotWornOut(t *testing.T) {
-	v := plan.OpeningView{Opening: &plan.Opening{Kind: "ceiling-light", Assembly: plan.Assembly{Box: "oct4-1.5-c"}}}
+	v := index.OpeningView{Opening: &plan.Opening{Kind: "ceiling-light", Assembly: plan.Assembly{Box: "oct4-1.5-c"}}}
 	first, _ := boxes.ContentsOf(v)
 	want := first.String()
 	for range 3 {
@@ -125,7 +126,7 @@ func TestContentsAreNotWornOut(t *testing.T) {
 			t.Fatalf("first %s, then %s", want, again)
 		}
 	}
-	other, _ := boxes.ContentsOf(plan.OpeningView{Opening: &plan.Opening{Kind: "ceiling-light"}})
+	other, _ := boxes.ContentsOf(index.OpeningView{Opening: &plan.Opening{Kind: "ceiling-light"}})
 	for _, i := range other {
 		if i.What == box.Clamps {
 			t.Error("clamps of one box in another")
@@ -138,7 +139,7 @@ func TestStatedContentsComeBack(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	v := plan.OpeningView{Opening: &plan.Opening{Kind: "duplex", Contents: boxes.StatedContents(items)}}
+	v := index.OpeningView{Opening: &plan.Opening{Kind: "duplex", Contents: boxes.StatedContents(items)}}
 	if got, source := boxes.ContentsOf(v); source != boxes.Stated || got.String() != items.String() {
 		t.Errorf("%s %s, want %s", source, got, items)
 	}

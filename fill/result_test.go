@@ -10,6 +10,7 @@ import (
 	"studbay/fill/spacing"
 	"studbay/fill/wall"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -25,7 +26,7 @@ func (r *room) checked(decisions []plan.Decision, waivers []plan.Waiver) Result 
 		w.ID = r.ids.next(plan.KindWaiver)
 		p.Waivers = p.Waivers.With(&w)
 	}
-	result, err := Check(plan.NewIndex(p))
+	result, err := Check(index.New(p))
 	if err != nil {
 		r.t.Fatal(err)
 	}

@@ -4,6 +4,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 )
 
 // scope is something that rules judge by itself: an opening, a side, a room, a level or
@@ -20,7 +21,7 @@ const planScope plan.ID = "plan"
 
 // scopesAt returns the scopes of an opening, or of a room and its sides; none where it
 // is gone.
-func scopesAt(ix *plan.Index, id plan.ID) []scope {
+func scopesAt(ix *index.Index, id plan.ID) []scope {
 	if id.Kind() == plan.KindOpening {
 		if v, ok := ix.OpeningView(id); ok {
 			return []scope{openingScope(v)}
@@ -40,7 +41,7 @@ func scopesAt(ix *plan.Index, id plan.ID) []scope {
 }
 
 // openingScope shows the level too: a noun may stand on another in a later plan.
-func openingScope(v plan.OpeningView) scope {
+func openingScope(v index.OpeningView) scope {
 	return scope{v.Opening.ID, append(v.Parts(), v.Level), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
 		if r.Opening == nil {
 			return nil
@@ -66,7 +67,7 @@ func sideScope(v rule.SideView) scope {
 	}}
 }
 
-func roomScope(v plan.RoomView) scope {
+func roomScope(v index.RoomView) scope {
 	return scope{v.Room.ID, append(v.Parts(), v.Level), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
 		if r.Room == nil {
 			return nil
@@ -89,7 +90,7 @@ func inRoom(found []rule.Finding, level plan.ID, room *plan.Room, about plan.ID)
 
 // wideScope is a level, or the plan where that is nil. What it shows is what all rules on
 // it read. It reports false where there is no such rule.
-func wideScope(ix *plan.Index, level *plan.Level) (s scope, any bool) {
+func wideScope(ix *index.Index, level *plan.Level) (s scope, any bool) {
 	var judges map[*rule.Rule]func(*code.Figures) []rule.Finding
 	for _, r := range Rules {
 		if w := wideOf(r, level); w != nil {

@@ -9,7 +9,9 @@ import (
 	"studbay/fill/rule"
 	"studbay/fill/wall"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -52,13 +54,13 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 			return count("side", len(v.Openings))
 		}},
 		&rule.Rule{ID: "level", Level: rule.OnLevel(
-			func(_ *plan.Index, l *plan.Level) breaksSeen { return breaksSeen{l.Breaks} },
+			func(_ *index.Index, l *plan.Level) breaksSeen { return breaksSeen{l.Breaks} },
 			func(v breaksSeen, _ *code.Figures) []rule.Finding { return count("level", v.breaks.Len()) })},
 		&rule.Rule{ID: "plan", Plan: rule.OnPlan(
-			func(ix *plan.Index) breaksSeen { return see(ix.Plan()) },
+			func(ix *index.Index) breaksSeen { return see(ix.Plan()) },
 			func(v breaksSeen, _ *code.Figures) []rule.Finding { return count("plan", v.breaks.Len()) })},
 		&rule.Rule{ID: "fixtures", Plan: rule.OnPlan(
-			func(ix *plan.Index) fixturesSeen { return fixturesSeen{ix.Plan().Levels[0].Fixtures} },
+			func(ix *index.Index) fixturesSeen { return fixturesSeen{ix.Plan().Levels[0].Fixtures} },
 			func(v fixturesSeen, _ *code.Figures) (found []rule.Finding) {
 				for f := range v.fixtures.All() {
 					found = append(found, rule.Finding{Severity: rule.Note, Measured: rule.LengthOf(f.Width)})
@@ -74,15 +76,15 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 	var c Checker
 	for _, step := range []struct {
 		name string
-		edit plan.Edit
+		edit edit.Edit
 		want string
 	}{
 		{"at first", nil, "map[fixtures:1 level:1 plan:1 side:4]"},
-		{"a receptacle moves", plan.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, in(70))}, "map[side:1]"},
-		{"a door moves", plan.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[fixtures:1 level:1 plan:1 side:1]"},
-		{"a desk moves", plan.MoveFixture{ID: f.ID, To: plan.OnFloor(r.room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1 plan:1]"},
-		{"a level is added", plan.AddLevel{ID: "v33333333", Title: "Upper"}, "map[level:1]"},
-		{"and goes", plan.Removing("v33333333"), "map[]"},
+		{"a receptacle moves", edit.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, in(70))}, "map[side:1]"},
+		{"a door moves", edit.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[fixtures:1 level:1 plan:1 side:1]"},
+		{"a desk moves", edit.MoveFixture{ID: f.ID, To: plan.OnFloor(r.room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1 plan:1]"},
+		{"a level is added", edit.AddLevel{ID: "v33333333", Title: "Upper"}, "map[level:1]"},
+		{"and goes", edit.Removing("v33333333"), "map[]"},
 	} {
 		if step.edit != nil {
 			var err error
@@ -91,11 +93,11 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 			}
 		}
 		clear(ran)
-		got, err := c.Update(plan.NewIndex(p))
+		got, err := c.Update(index.New(p))
 		if err != nil || fmt.Sprint(ran) != step.want {
 			t.Errorf("%s: %v judged, want %s; %v", step.name, ran, step.want, err)
 		}
-		cold, err := Check(plan.NewIndex(p))
+		cold, err := Check(index.New(p))
 		if err != nil || !slices.EqualFunc(got.All(), cold.All(), func(a, b Finding) bool {
 			return a.Rule == b.Rule && a.Level == b.Level && a.About == b.About && a.Measured == b.Measured
 		}) {
@@ -119,7 +121,7 @@ func TestAWaiverOfAnOpeningReachesItsSide(t *testing.T) {
 		if want {
 			with.Waivers = with.Waivers.With(&plan.Waiver{ID: "w22222222", Rule: wall.BoxPlace.ID, About: o.ID, Reason: "it moves"})
 		}
-		result, err := c.Update(plan.NewIndex(with))
+		result, err := c.Update(index.New(with))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -142,7 +144,7 @@ func TestAWaiverOfAnOpeningReachesItsSide(t *testing.T) {
 func TestStretchesOfFixtures(t *testing.T) {
 	r := oneWall(t, 120)
 	f := r.fixture(plan.FixtureIsland, 0, 30, 60) // 24 in deep, its back at the wall
-	view, _ := plan.NewIndex(r.plan()).RoomView(r.room.ID)
+	view, _ := index.New(r.plan()).RoomView(r.room.ID)
 	at := func(x, y float64) geom.Point { return geom.Point{X: in(x), Y: in(y)} }
 	for _, tt := range []struct {
 		face     plan.Part

@@ -5,7 +5,9 @@ import (
 
 	"studbay/fill/spacing"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -22,11 +24,11 @@ func TestMetricPlansGetMetricSizes(t *testing.T) {
 	p := r.plan()
 	var c Checker
 	for _, units := range []string{plan.UnitsImperial, plan.UnitsMetric} {
-		p, err := plan.SetUnits{Units: units}.Apply(p)
+		p, err := edit.SetUnits{Units: units}.Apply(p)
 		if err != nil {
 			t.Fatal(err)
 		}
-		result, err := c.Update(plan.NewIndex(p))
+		result, err := c.Update(index.New(p))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/index"
 )
 
 // waived finds the waiver of a finding.
@@ -58,7 +59,7 @@ func (w waived) waiverOf(f Finding) *plan.Waiver {
 
 // waiverScopes returns the rooms and openings whose waivers differ since another index.
 // A level or the plan is always asked.
-func (c *Checker) waiverScopes(was *plan.Index) (ids []plan.ID) {
+func (c *Checker) waiverScopes(was *index.Index) (ids []plan.ID) {
 	for _, w := range was.Plan().Waivers.Diff(c.index.Plan().Waivers) {
 		for _, noun := range []*plan.Waiver{w.Old, w.New} {
 			if noun != nil {
@@ -70,7 +71,7 @@ func (c *Checker) waiverScopes(was *plan.Index) (ids []plan.ID) {
 }
 
 // judgedWith returns the room, or the opening and its room, that a thing is judged with.
-func judgedWith(ix *plan.Index, id plan.ID) (ids []plan.ID) {
+func judgedWith(ix *index.Index, id plan.ID) (ids []plan.ID) {
 	var at plan.Anchor
 	switch id.Kind() {
 	case plan.KindRoom:

@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -76,7 +77,7 @@ func TestARemedyIsNotSetIntoACabinet(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			result, err := Check(plan.NewIndex(p))
+			result, err := Check(index.New(p))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -103,7 +104,7 @@ func TestASmallGapMovesTheNeighborFirst(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if result, _ := Check(plan.NewIndex(p)); len(result.Of(r.room.ID)) > 0 {
+	if result, _ := Check(index.New(p)); len(result.Of(r.room.ID)) > 0 {
 		t.Errorf("after it: %v", said(result.Of(r.room.ID)))
 	}
 	existing := *r.openingAt(0, 72)

@@ -191,7 +191,7 @@ func TestSlantedWallsAreNotFoundShortByRounding(t *testing.T) {
 			t.Fatalf("at %.3f rad: 24 in (%d nm) needs a receptacle, got %q", angle, length, got)
 		}
 		r, _ = slanted(angle, 60)
-		at := plan.FrameOf(geom.Segment{B: r.room.Sides[1].Start}).Point(in(30), in(18))
+		at := geom.FrameOf(geom.Segment{B: r.room.Sides[1].Start}).Point(in(30), in(18))
 		r.opening(part.NewOpening(unit.Imperial, "floor", plan.OnFloor(r.room.ID, at)))
 		if got := r.missed(); got != nil {
 			t.Fatalf("at %.3f rad: one 18 in off does not serve: %q", angle, got)

@@ -9,6 +9,7 @@ import (
 	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -118,7 +119,7 @@ func (r *room) missed() (out []string) {
 
 // reach returns what a check of the whole plan says by the wall rule.
 func (r *room) reach() (found []Finding) {
-	result, err := Check(plan.NewIndex(r.plan()))
+	result, err := Check(index.New(r.plan()))
 	if err != nil {
 		r.t.Fatal(err)
 	}

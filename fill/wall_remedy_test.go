@@ -9,6 +9,8 @@ import (
 	"studbay/fill/spacing"
 	"studbay/fill/wall"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -19,7 +21,7 @@ func (r *room) cured() plan.Plan {
 	r.t.Helper()
 	p := r.plan()
 	for range 8 {
-		result, err := Check(plan.NewIndex(p))
+		result, err := Check(index.New(p))
 		if err != nil {
 			r.t.Fatal(err)
 		}
@@ -112,27 +114,27 @@ func TestARemedyCanBeTakenTwice(t *testing.T) {
 	hall := r.neighbour([2]float64{200, 0}, [2]float64{300, 0}, [2]float64{300, 100}, [2]float64{200, 100})
 	p := r.plan()
 	for i := range 3 {
-		result, err := Check(plan.NewIndex(p))
+		result, err := Check(index.New(p))
 		if err != nil {
 			t.Fatal(err)
 		}
-		var edit plan.Edit
+		var change edit.Edit
 		for _, f := range result.Of(r.room.ID) {
 			if f.Rule == spacing.WallReach.ID {
-				edit = f.Remedies[0].Edit
+				change = f.Remedies[0].Edit
 			}
 		}
 		before := p
-		if p, err = edit.Apply(p); err != nil {
+		if p, err = change.Apply(p); err != nil {
 			t.Fatalf("time %d: %v", i, err)
 		}
-		again, err := edit.Apply(before)
+		again, err := change.Apply(before)
 		if err != nil || !plan.Equal(p, again) {
 			t.Errorf("time %d: not the same twice: %v", i, err)
 		}
 		for _, o := range p.Openings() {
 			if o.At.Host == r.room.Sides[0].ID {
-				if p, err = (plan.MoveOpening{ID: o.ID, To: plan.OnFace(hall.Sides[0].ID, in(float64(10+20*i)))}).Apply(p); err != nil {
+				if p, err = (edit.MoveOpening{ID: o.ID, To: plan.OnFace(hall.Sides[0].ID, in(float64(10+20*i)))}).Apply(p); err != nil {
 					t.Fatal(err)
 				}
 				break
@@ -151,7 +153,7 @@ func (r *room) amended(figures map[string]string) []Finding {
 		a := plan.Amendment{ID: r.ids.next(plan.KindAmendment), Figure: figure, Value: value, Reason: "local"}
 		p.Amendments = p.Amendments.With(&a)
 	}
-	result, err := Check(plan.NewIndex(p))
+	result, err := Check(index.New(p))
 	if err != nil {
 		r.t.Fatal(err)
 	}

@@ -5,7 +5,9 @@ import (
 	"fmt"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -39,9 +41,9 @@ func house() plan.Plan {
 // An edit gives the next plan and leaves the one it was given alone.
 func ExampleEdit() {
 	before := house()
-	after, err := plan.AddOpening{Opening: duplex()}.Apply(before)
+	after, err := edit.AddOpening{Opening: duplex()}.Apply(before)
 	fmt.Println(before.Levels[0].Openings.Len(), after.Levels[0].Openings.Len(), err)
-	_, err = plan.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 2*unit.Foot)}.Apply(before)
+	_, err = edit.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 2*unit.Foot)}.Apply(before)
 	fmt.Println(errors.Is(err, plan.ErrGone))
 	// Output:
 	// 0 1 <nil>
@@ -50,8 +52,8 @@ func ExampleEdit() {
 
 // Undo is a list of plans.
 func ExampleHistory() {
-	h := plan.NewHistory(house(), 0)
-	fmt.Println(h.Do(plan.AddOpening{Opening: duplex()}), h.Plan().Levels[0].Openings.Len())
+	h := edit.NewHistory(house(), 0)
+	fmt.Println(h.Do(edit.AddOpening{Opening: duplex()}), h.Plan().Levels[0].Openings.Len())
 	h.Undo()
 	fmt.Println(h.Plan().Levels[0].Openings.Len())
 	h.Redo()
@@ -65,7 +67,7 @@ func ExampleHistory() {
 // Diff says what differs, noun by noun, without visiting what both plans share.
 func ExampleDiff() {
 	before := house()
-	after, err := plan.AddOpening{Opening: duplex()}.Apply(before)
+	after, err := edit.AddOpening{Opening: duplex()}.Apply(before)
 	for _, c := range plan.Changed[*plan.Opening](plan.Diff(before, after)) {
 		fmt.Println(c.Level, c.Old == nil, c.New.Kind)
 	}
@@ -77,12 +79,12 @@ func ExampleDiff() {
 
 // An index answers where things are: the foot of an opening, and the way into its room.
 func ExampleIndex() {
-	after, err := plan.AddOpening{Opening: duplex()}.Apply(house())
+	after, err := edit.AddOpening{Opening: duplex()}.Apply(house())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	ix := plan.NewIndex(after)
+	ix := index.New(after)
 	for _, o := range after.Openings() {
 		place, ok := ix.Place(o.At)
 		fmt.Println(place.Room.Name, place.Foot.X.FeetInches(8), place.Foot.Y.FeetInches(8), place.Into.Y > 0, ok)

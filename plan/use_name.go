@@ -3,8 +3,6 @@ package plan
 import (
 	"slices"
 	"strings"
-
-	"studbay/plan/words"
 )
 
 // UseOf returns the use that a room's name tells of, and whether it tells one: by whole
@@ -65,36 +63,4 @@ func basementUse(words []string) (Use, bool) {
 		return UseRecreation, true
 	}
 	return UseUnknown, false
-}
-
-// RenameRoom gives a room another name. Its use follows as long as it is what the old
-// name told, and so does the prefix of its tags as long as no tag begins with it.
-type RenameRoom struct {
-	ID    ID
-	Title string
-}
-
-// Name returns "Rename room".
-func (RenameRoom) Name() words.Text { return words.New("edit.room.rename", "Rename room") }
-
-// Apply fails with ErrGone where the room is not in the plan.
-func (e RenameRoom) Apply(p Plan) (Plan, error) {
-	was, l := p.Room(e.ID)
-	if was == nil {
-		return Plan{}, Gone(KindRoom)
-	}
-	r := *was
-	r.Name = e.Title
-	if told, _ := UseOf(was.Name); told == was.Use {
-		if use, tells := UseOf(e.Title); tells {
-			r.Use = use
-		}
-	}
-	empty := *l
-	empty.Rooms = l.Rooms.Without(e.ID)
-	others := p.WithLevel(&empty)
-	if was.Prefix == SuggestPrefix(others, was.Name) && p.NextTag(was.Prefix) == was.Prefix+"1" {
-		r.Prefix = SuggestPrefix(others, e.Title)
-	}
-	return ChangeRoom{r}.Apply(p)
 }

@@ -5,6 +5,8 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -23,7 +25,7 @@ const nearWind = 15
 // looks who looks at them, so that the north face stands in the north of the room;
 // by a letter where that is not near one. Faces of one name are numbered from the
 // left.
-func FaceNames(ix *plan.Index, room *plan.Room) []words.Text {
+func FaceNames(ix *index.Index, room *plan.Room) []words.Text {
 	names := make([]words.Text, len(room.Sides))
 	count := map[string]int{}
 	for i := range room.Sides {
@@ -48,8 +50,8 @@ func FaceNames(ix *plan.Index, room *plan.Room) []words.Text {
 
 // Bearing returns where a person looks who looks at a side of a room, in degrees
 // clockwise from north, from 0 to under 360.
-func Bearing(ix *plan.Index, room *plan.Room, side int) float64 {
-	out := plan.FrameOf(room.Segment(side)).Out()
+func Bearing(ix *index.Index, room *plan.Room, side int) float64 {
+	out := geom.FrameOf(room.Segment(side)).Out()
 	// Into the wall is the other way than out of it; y runs down the sheet.
 	bearing := math.Atan2(-out.X.Millimetres(), out.Y.Millimetres()) * 180 / math.Pi
 	if h := ix.Plan().Header; h != nil {
@@ -60,7 +62,7 @@ func Bearing(ix *plan.Index, room *plan.Room, side int) float64 {
 
 // FromCorner returns how far a place along a side is from the nearer corner, whether
 // that is the right one, and what the corner is called: by the face round it.
-func FromCorner(ix *plan.Index, room *plan.Room, side int, along unit.Length) (away unit.Length, isRight bool, corner words.Text) {
+func FromCorner(ix *index.Index, room *plan.Room, side int, along unit.Length) (away unit.Length, isRight bool, corner words.Text) {
 	names, n := FaceNames(ix, room), len(room.Sides)
 	f, _ := frame.FaceOf(ix, room.Sides[side].ID)
 	end, away := f.NearerEnd(along)

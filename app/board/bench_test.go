@@ -8,7 +8,9 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -63,7 +65,7 @@ func BenchmarkAfterEdit(b *testing.B) {
 			s := bench(b, n)
 			pic := s.board.pic
 			o := nearCorner(b, pic)
-			var ix [2]*plan.Index
+			var ix [2]*index.Index
 			for i := range ix {
 				ix[i] = movedBy(b, pic.Index, o, unit.Length(i)*3*unit.Inch)
 			}
@@ -87,10 +89,10 @@ func nearCorner(b *testing.B, pic Picture) *plan.Opening {
 	return nil
 }
 
-func movedBy(b *testing.B, ix *plan.Index, o *plan.Opening, by unit.Length) *plan.Index {
+func movedBy(b *testing.B, ix *index.Index, o *plan.Opening, by unit.Length) *index.Index {
 	to := o.At
 	to.Along += by
-	now, err := plan.MoveOpening{ID: o.ID, To: to}.Apply(ix.Plan())
+	now, err := edit.MoveOpening{ID: o.ID, To: to}.Apply(ix.Plan())
 	if err != nil {
 		b.Fatal(err)
 	}

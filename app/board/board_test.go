@@ -8,7 +8,9 @@ import (
 
 	"studbay/app/tool"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -92,7 +94,7 @@ func TestEditPaintsInPlaceAndMovingIsLeftOut(t *testing.T) {
 		t.Error("what is dragged is not drawn live")
 	}
 	pic.Preview.Moving = nil
-	now, err := plan.Remove{Things: []plan.ID{o.ID}}.Apply(pic.Index.Plan())
+	now, err := edit.Remove{Things: []plan.ID{o.ID}}.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -126,7 +128,7 @@ func TestPaintingBesideTheWindow(t *testing.T) {
 	if e.shown != nil || !e.busy {
 		t.Error("a bitmap of a zoom no longer shown was taken, or the new one was not begun")
 	}
-	now, err := plan.Remove{Things: []plan.ID{firstOnFace(pic).ID}}.Apply(pic.Index.Plan())
+	now, err := edit.Remove{Things: []plan.ID{firstOnFace(pic).ID}}.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -173,7 +175,7 @@ func TestAnEmptyPlanIsShownAtTheUsualScale(t *testing.T) {
 	for system, want := range map[unit.System]string{unit.Imperial: "1/4 in = 1 ft", unit.Metric: "1:50"} {
 		s.board.ZoomTo(1.0 / 20)
 		s.board.SetPicture(Picture{
-			Index: plan.NewIndex(plan.New("Empty", level)), Level: level, Theme: s.board.pic.Theme, Voice: words.Voice{System: system},
+			Index: index.New(plan.New("Empty", level)), Level: level, Theme: s.board.pic.Theme, Voice: words.Voice{System: system},
 		})
 		s.board.Fit()
 		if got := s.board.ScaleText(); got != want {

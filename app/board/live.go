@@ -178,7 +178,7 @@ func (s *scribe) stretches() {
 			if len(s.shapes) > mostShapes/2 {
 				return
 			}
-			in := direction(plan.FrameOf(stretch.Line).Out()).Mul(2.5 * s.density)
+			in := direction(geom.FrameOf(stretch.Line).Out()).Mul(2.5 * s.density)
 			s.add(shape{kind: lineShape, a: s.at(stretch.Line.A).Add(in), b: s.at(stretch.Line.B).Add(in),
 				width: 4 * s.density, color: severityInk(s.pic.Theme, f.Severity)})
 		}

@@ -12,6 +12,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
 )
@@ -19,7 +20,7 @@ import (
 // Picture is all that a board shows. Its parts are immutable values: a board compares
 // them with what it showed before and draws what differs.
 type Picture struct {
-	Index    *plan.Index // nil shows an empty board
+	Index    *index.Index // nil shows an empty board
 	Level    plan.ID
 	Findings []fill.Finding
 	Selected []plan.ID

@@ -13,8 +13,8 @@ import (
 
 	"studbay/app/tool"
 	"studbay/fill"
-	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/words"
 	"studbay/render"
@@ -80,7 +80,7 @@ func newStage(t testing.TB, openings int) *stage {
 
 func houseOf(t testing.TB, openings int) Picture {
 	p := plantest.House(1, openings)
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	result, err := fill.Check(ix)
 	if err != nil {
 		t.Fatal(err)

@@ -15,6 +15,8 @@ import (
 	"studbay/app/board/bitmap"
 	"studbay/app/tool"
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
@@ -62,7 +64,7 @@ type Unfold struct {
 
 // unfoldKey is all that the picture of an unfolded room depends on.
 type unfoldKey struct {
-	index   *plan.Index
+	index   *index.Index
 	room    plan.ID
 	side    plan.ID
 	opening plan.ID
@@ -172,7 +174,7 @@ func (u *Unfold) pointTo(at fyne.Position, mod fyne.KeyModifier) (tool.Pointer, 
 	}
 	face, along := u.strip.FaceAt(x)
 	return tool.Pointer{
-		At:       plan.FrameOf(face.Line).Point(along, 0),
+		At:       geom.FrameOf(face.Line).Point(along, 0),
 		Reach:    unit.FromMillimetres(reach * d / u.medium.Scale),
 		Shift:    mod&fyne.KeyModifierShift != 0,
 		Control:  mod&fyne.KeyModifierShortcutDefault != 0,

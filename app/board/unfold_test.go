@@ -10,6 +10,8 @@ import (
 
 	"studbay/app/tool"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
@@ -110,11 +112,11 @@ func TestFacesOfFixturesStandBesideTheRoom(t *testing.T) {
 	box := place.Room.Outline().Box()
 	island := plan.Fixture{ID: "faaaaaaaa", Kind: plan.FixtureIsland, At: plan.OnFloor(place.Room.ID, box.Center()), Width: 48 * unit.Inch, Depth: 30 * unit.Inch, Height: 36 * unit.Inch}
 	o := plan.Opening{ID: "oaaaaaaaa", Kind: "duplex", At: plan.Anchor{Host: island.ID, Part: plan.PartFront, Along: 20 * unit.Inch}, Height: plan.CentreAt(24 * unit.Inch), Status: plan.StatusNew}
-	now, err := plan.Steps{Edits: []plan.Edit{plan.AddFixture{Fixture: island}, plan.AddOpening{Opening: o}}}.Apply(pic.Index.Plan())
+	now, err := edit.Steps{Edits: []edit.Edit{edit.AddFixture{Fixture: island}, edit.AddOpening{Opening: o}}}.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
-	pic.Index, pic.Selected = plan.NewIndex(now), []plan.ID{island.ID}
+	pic.Index, pic.Selected = index.New(now), []plan.ID{island.ID}
 	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID})
 	for _, part := range []plan.Part{plan.PartFront, plan.PartRight, plan.PartBack, plan.PartLeft} {
 		at := plan.Anchor{Host: island.ID, Part: part, Along: 15 * unit.Inch}
@@ -165,13 +167,13 @@ func TestDimensionsOfOneOpeningStandApart(t *testing.T) {
 	for i, side := range place.Room.Sides {
 		long := place.Room.Segment(i).Length()
 		for _, along := range []unit.Length{8 * unit.Inch, long / 3, long - 40*unit.Inch, long - 8*unit.Inch} {
-			now, err := plan.MoveOpening{ID: o.ID, To: plan.OnFace(side.ID, along)}.Apply(pic.Index.Plan())
+			now, err := edit.MoveOpening{ID: o.ID, To: plan.OnFace(side.ID, along)}.Apply(pic.Index.Plan())
 			if err != nil {
 				continue
 			}
 			tried++
 			p := pic
-			p.Index, p.Selected = plan.NewIndex(now), []plan.ID{o.ID}
+			p.Index, p.Selected = index.New(now), []plan.ID{o.ID}
 			u.SetPicture(UnfoldPicture{Picture: p, Room: place.Room.ID, Side: side.ID})
 			said := u.lowestText(o.ID)
 			if said == nil {

@@ -7,7 +7,9 @@ import (
 
 	"studbay/app/tool"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -24,19 +26,19 @@ func wiredStage(t *testing.T) (s *stage, cable plan.ID, ends [2]*plan.Opening) {
 		break
 	}
 	box := room.Outline().Box()
-	edits := plan.Steps{}
+	edits := edit.Steps{}
 	for i := range ends {
 		at := box.Min.Add(geom.Point{X: box.Width() * unit.Length(1+3*i) / 6, Y: box.Height() / 3})
 		ends[i] = &plan.Opening{ID: plan.ID("oaaaaaaa" + string(rune(97+i))), Kind: "ceiling-light", At: plan.OnCeiling(room.ID, at), Height: plan.CentreAt(0), Status: plan.StatusNew}
-		edits.Edits = append(edits.Edits, plan.AddOpening{Opening: *ends[i]})
+		edits.Edits = append(edits.Edits, edit.AddOpening{Opening: *ends[i]})
 	}
 	cable = plan.ID(string(plan.KindCable) + "aaaaaaaa")
-	edits.Edits = append(edits.Edits, plan.Add{Thing: &plan.Cable{ID: cable, From: ends[0].ID, To: ends[1].ID, Size: 14, Wires: 2, Ground: true}})
+	edits.Edits = append(edits.Edits, edit.Add{Thing: &plan.Cable{ID: cable, From: ends[0].ID, To: ends[1].ID, Size: 14, Wires: 2, Ground: true}})
 	now, err := edits.Apply(pic.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
-	pic.Index = plan.NewIndex(now)
+	pic.Index = index.New(now)
 	s.board.SetPicture(pic)
 	return s, cable, ends
 }

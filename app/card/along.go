@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/render"
 )
@@ -25,7 +26,7 @@ func fromRight[T any](at func(*T) *plan.Anchor, width func(T) unit.Length) rowOf
 		other := func(l unit.Length) unit.Length { return s.lengthOf(anchor.read().Host) - width(s.now()) - l }
 		return s.alongRow(anchor, binding[unit.Length]{
 			read: func() unit.Length { return other(anchor.read().Along) },
-			edit: func(l unit.Length) plan.Edit {
+			edit: func(l unit.Length) edit.Edit {
 				a := anchor.read()
 				a.Along = other(l)
 				return anchor.edit(a)

@@ -8,12 +8,13 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
 // assemblyOf binds the assembly: another is an edit of its own.
 func assemblyOf(s subject[plan.Opening]) binding[plan.Assembly] {
-	s.put = func(x plan.Opening) plan.Edit { return plan.SetAssembly{ID: x.ID, Assembly: x.Assembly} }
+	s.put = func(x plan.Opening) edit.Edit { return edit.SetAssembly{ID: x.ID, Assembly: x.Assembly} }
 	return bound(s, func(x *plan.Opening) *plan.Assembly { return &x.Assembly })
 }
 
@@ -65,7 +66,7 @@ func (c *Context) boxes(all binding[plan.Assembly]) (options []look.Option) {
 }
 
 // partOptions offers what goes on the box; now is the one that is there.
-func (c *Context) partOptions(box, now string, set func(id string) plan.Edit) (options []look.Option) {
+func (c *Context) partOptions(box, now string, set func(id string) edit.Edit) (options []look.Option) {
 	at := part.All().Box(box)
 	if at == nil {
 		return nil
@@ -81,13 +82,13 @@ func (c *Context) partOptions(box, now string, set func(id string) plan.Edit) (o
 // otherParts offers what goes in place of the i-th part, or nothing.
 func (c *Context) otherParts(all binding[plan.Assembly], parts binding[[]plan.AssemblyPart], i int) []look.Option {
 	it := item(parts, i)
-	options := c.partOptions(all.read().Box, it.read().Part, func(id string) plan.Edit { return it.edit(plan.AssemblyPart{Part: id}) })
+	options := c.partOptions(all.read().Box, it.read().Part, func(id string) edit.Edit { return it.edit(plan.AssemblyPart{Part: id}) })
 	return append(options, look.Option{Label: c.say("built.off", "take it off"), Do: func() { c.do(without(parts, i)) }})
 }
 
 // moreParts offers what goes on as one more.
 func (c *Context) moreParts(all binding[plan.Assembly], parts binding[[]plan.AssemblyPart]) []look.Option {
-	return c.partOptions(all.read().Box, "", func(id string) plan.Edit { return with(parts, plan.AssemblyPart{Part: id}) })
+	return c.partOptions(all.read().Box, "", func(id string) edit.Edit { return with(parts, plan.AssemblyPart{Part: id}) })
 }
 
 // cover is the choice of a plate.

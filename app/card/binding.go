@@ -4,14 +4,16 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 )
 
 // subject is the thing of the plan that a card is of.
 type subject[T any] struct {
 	*Context // of the card, as it is shown now
 	id       plan.ID
-	get      func(*plan.Index, plan.ID) *T // nil: it is gone
-	put      func(T) plan.Edit             // puts a changed copy in its place
+	get      func(*index.Index, plan.ID) *T // nil: it is gone
+	put      func(T) edit.Edit              // puts a changed copy in its place
 }
 
 // now returns a copy of the thing; of one that is gone, nothing.
@@ -29,7 +31,7 @@ func (s subject[T]) whole() binding[T] { return binding[T]{s.now, s.put} }
 // that puts another in its place.
 type binding[V any] struct {
 	read func() V
-	edit func(V) plan.Edit
+	edit func(V) edit.Edit
 }
 
 // of binds a part of what is bound.
@@ -39,7 +41,7 @@ func of[T, V any](whole binding[T], at func(*T) *V) binding[V] {
 			x := whole.read()
 			return *at(&x)
 		},
-		edit: func(v V) plan.Edit {
+		edit: func(v V) edit.Edit {
 			x := whole.read()
 			*at(&x) = v
 			return whole.edit(x)
@@ -59,7 +61,7 @@ func item[E any](list binding[[]E], i int) binding[E] {
 			}
 			return e
 		},
-		edit: func(e E) plan.Edit {
+		edit: func(e E) edit.Edit {
 			all := slices.Clone(list.read())
 			if i < len(all) {
 				all[i] = e
@@ -70,12 +72,12 @@ func item[E any](list binding[[]E], i int) binding[E] {
 }
 
 // with is the edit that puts one more at the end of a list.
-func with[E any](list binding[[]E], e E) plan.Edit {
+func with[E any](list binding[[]E], e E) edit.Edit {
 	return list.edit(append(slices.Clone(list.read()), e))
 }
 
 // without is the edit that takes the i-th out of a list.
-func without[E any](list binding[[]E], i int) plan.Edit {
+func without[E any](list binding[[]E], i int) edit.Edit {
 	all := slices.Clone(list.read())
 	if i < len(all) {
 		all = slices.Delete(all, i, i+1)
@@ -84,7 +86,7 @@ func without[E any](list binding[[]E], i int) plan.Edit {
 }
 
 // try makes an edit; its refusal is said in the voice of the window.
-func (c *Context) try(e plan.Edit) error { return c.fault(c.Window.Do(e)) }
+func (c *Context) try(e edit.Edit) error { return c.fault(c.Window.Do(e)) }
 
 // do makes an edit whose refusal has no field to stand beside: the window shows it.
-func (c *Context) do(e plan.Edit) { _ = c.Window.Do(e) }
+func (c *Context) do(e edit.Edit) { _ = c.Window.Do(e) }

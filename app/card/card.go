@@ -11,13 +11,15 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
 // Window is what a card asks of the window it stands in.
 type Window interface {
 	// Do makes an edit the next step. The error is for the field that asked.
-	Do(plan.Edit) error
+	Do(edit.Edit) error
 	// Select makes the nouns what is chosen.
 	Select(ids ...plan.ID)
 	// Go shows the place of a finding and chooses what it is of.
@@ -36,7 +38,7 @@ type Window interface {
 // Context is what a card shows at one moment.
 type Context struct {
 	Window Window
-	Index  *plan.Index
+	Index  *index.Index
 	Result fill.Result
 	Voice  words.Voice
 	Width  float32 // of what stands in the column, its padding taken off

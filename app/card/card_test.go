@@ -12,7 +12,9 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -20,7 +22,7 @@ import (
 // desktop is a window of a few lines for cards under test.
 type desktop struct {
 	t       *testing.T
-	history *plan.History
+	history *edit.History
 	edits   int
 	went    fill.Finding
 	chosen  []plan.ID
@@ -28,7 +30,7 @@ type desktop struct {
 	voice   words.Voice
 }
 
-func (d *desktop) Do(e plan.Edit) error { d.edits++; return d.history.Do(e) }
+func (d *desktop) Do(e edit.Edit) error { d.edits++; return d.history.Do(e) }
 
 func (d *desktop) Select(ids ...plan.ID) { d.chosen = ids }
 
@@ -44,7 +46,7 @@ func (d *desktop) NewID(byte) plan.ID { return "" }
 
 func (d *desktop) context() Context {
 	d.t.Helper()
-	ix := plan.NewIndex(d.history.Plan())
+	ix := index.New(d.history.Plan())
 	result, err := fill.Check(ix)
 	if err != nil {
 		d.t.Fatal(err)
@@ -65,14 +67,14 @@ func newDesktop(t *testing.T) *desktop {
 	t.Cleanup(app.Quit)
 	app.Settings().SetTheme(&look.Theme{Mode: look.LightMode})
 	p := plan.New("Den", "vaaaaaaaa")
-	d := &desktop{t: t, history: plan.NewHistory(p, 0)}
+	d := &desktop{t: t, history: edit.NewHistory(p, 0)}
 	w, h := 14*unit.Foot, 12*unit.Foot
 	room := plan.NewRoom(den, "Den", plan.UseDen, geom.Polygon{{}, {X: w}, {X: w, Y: h}, {Y: h}},
 		[]plan.ID{north, "seaaaaaaa", "ssaaaaaaa", "swaaaaaaa"})
 	room.Ceiling = 8 * unit.Foot
 	opening := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 6*unit.Foot))
 	opening.ID = plug
-	for _, e := range []plan.Edit{plan.AddRoom{Level: "vaaaaaaaa", Room: room}, plan.AddOpening{Opening: opening}} {
+	for _, e := range []edit.Edit{edit.AddRoom{Level: "vaaaaaaaa", Room: room}, edit.AddOpening{Opening: opening}} {
 		if err := d.history.Do(e); err != nil {
 			t.Fatal(err)
 		}
@@ -151,7 +153,7 @@ func TestAFieldNotEditedWritesNothing(t *testing.T) {
 	d := newDesktop(t)
 	// A third of an inch cannot be shown to a sixteenth: the field must not round it.
 	at := plan.OnFace(north, 6*unit.Foot+unit.Inch/3)
-	if err := d.history.Do(plan.MoveOpening{ID: plug, To: at}); err != nil {
+	if err := d.history.Do(edit.MoveOpening{ID: plug, To: at}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{plug})
@@ -203,7 +205,7 @@ func TestWhatIsWrongStandsBesideItsField(t *testing.T) {
 func TestACardOfWhatIsGoneAsksForAnother(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	if err := d.history.Do(plan.Remove{Things: []plan.ID{plug}}); err != nil {
+	if err := d.history.Do(edit.Remove{Things: []plan.ID{plug}}); err != nil {
 		t.Fatal(err)
 	}
 	if c.Show(d.context()) {
@@ -218,7 +220,7 @@ func TestRoomCardMovesAFace(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{den})
 	typed(fieldNamed(t, c, "North face"), "15'")
-	ref, _ := plan.NewIndex(d.history.Plan()).Side(north)
+	ref, _ := index.New(d.history.Plan()).Side(north)
 	if got := ref.Line().Length(); got != 15*unit.Foot {
 		t.Errorf("the north face is %v, want 15 ft", got)
 	}

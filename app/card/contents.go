@@ -11,6 +11,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 // contentsList is what is in a box, a field a thing in the words of the calculator, and a
@@ -109,5 +110,5 @@ func writeContents(s subject[plan.Opening], text string) error {
 	if v, ok := s.Index.OpeningView(s.id); ok && len(v.Cables) > 0 {
 		return errors.New(s.say("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out."))
 	}
-	return s.try(plan.SetContents{ID: s.id, Contents: boxes.StatedContents(items)})
+	return s.try(edit.SetContents{ID: s.id, Contents: boxes.StatedContents(items)})
 }

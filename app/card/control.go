@@ -8,6 +8,7 @@ import (
 	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -47,7 +48,7 @@ func memberRow(s subject[plan.Control], label string, id plan.ID) row {
 		return []look.Option{
 			{Label: s.openingText(id), Now: true, Do: func() {}},
 			{Label: s.say("control.show", "Show its card"), Line: true, Do: func() { s.Window.Select(id) }},
-			{Label: s.say("control.drop", "Take it out of the control"), Do: func() { s.do(plan.LeaveControl{ID: s.id, Opening: id}) }},
+			{Label: s.say("control.drop", "Take it out of the control"), Do: func() { s.do(edit.LeaveControl{ID: s.id, Opening: id}) }},
 		}
 	})
 }
@@ -65,7 +66,7 @@ func moreMembers(s subject[plan.Control], label string, isSwitch bool) row {
 				continue
 			}
 			options = append(options, look.Option{Label: s.openingText(o.ID), Do: func() {
-				s.do(plan.JoinControl{ID: s.id, Opening: o.ID, IsSwitch: isSwitch})
+				s.do(edit.JoinControl{ID: s.id, Opening: o.ID, IsSwitch: isSwitch})
 			}})
 		}
 		return options

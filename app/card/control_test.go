@@ -8,6 +8,7 @@ import (
 	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -28,12 +29,12 @@ func lit(t *testing.T) *desktop {
 	}{{theSwitch, "switch"}, {other, "three-way"}, {light, "wall-light"}} {
 		o := part.NewOpening(unit.Imperial, e.kind, plan.OnFace(north, unit.Length(i+1)*3*unit.Foot))
 		o.ID = e.id
-		if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
+		if err := d.history.Do(edit.AddOpening{Opening: o}); err != nil {
 			t.Fatal(err)
 		}
 	}
 	control := plan.Control{ID: theControl, Letter: "a", Switches: []plan.ID{theSwitch}, Loads: []plan.ID{light}}
-	if err := d.history.Do(plan.Add{Thing: &control}); err != nil {
+	if err := d.history.Do(edit.Add{Thing: &control}); err != nil {
 		t.Fatal(err)
 	}
 	return d

@@ -3,6 +3,7 @@ package card
 import (
 	"studbay/app/look"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -35,13 +36,13 @@ var decisionPage = page[plan.Decision]{
 func answerRow(s subject[plan.Decision]) row {
 	answer := binding[string]{
 		read: func() string { return "" },
-		edit: func(text string) plan.Edit { return s.settled(s.now(), text) },
+		edit: func(text string) edit.Edit { return s.settled(s.now(), text) },
 	}
 	f := field(s.Context, s.say("decision.answer", "Settled: it is"), answer, texts(s.Context), hint(s.say("decision.answer.hint", "such as 3/8 in porcelain")))
 	return row{f, f.Update}
 }
 
 // settled is the edit that settles a decision with an answer.
-func (c *Context) settled(x plan.Decision, answer string) plan.Edit {
-	return plan.SettleDecision{ID: x.ID, Said: c.say("decision.settled", "{0} {1}", x.Question, answer)}
+func (c *Context) settled(x plan.Decision, answer string) edit.Edit {
+	return edit.SettleDecision{ID: x.ID, Said: c.say("decision.settled", "{0} {1}", x.Question, answer)}
 }

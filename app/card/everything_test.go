@@ -12,6 +12,8 @@ import (
 	"studbay/app/demo"
 	"studbay/app/look"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -24,7 +26,7 @@ func furnished(t *testing.T) *desktop {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d.history = plan.NewHistory(p, 0)
+	d.history = edit.NewHistory(p, 0)
 	return d
 }
 
@@ -71,7 +73,7 @@ func chosen(p plan.Plan) (all [][]plan.ID) {
 
 // unchecked is what cards show before anything was checked.
 func (d *desktop) unchecked() Context {
-	return Context{Window: d, Index: plan.NewIndex(d.history.Plan()), Voice: d.voice, Width: 320}
+	return Context{Window: d, Index: index.New(d.history.Plan()), Voice: d.voice, Width: 320}
 }
 
 func fieldsOf(c Card) (all []*look.Field) {
@@ -134,13 +136,13 @@ func TestWhatIsChosenIsWhatShows(t *testing.T) {
 	d := furnished(t)
 	p := d.history.Plan()
 	for _, ids := range chosen(p) {
-		d.history = plan.NewHistory(p, 0)
+		d.history = edit.NewHistory(p, 0)
 		for at, choice := range choicesOf(For(d.unchecked(), ids)) {
 			if commands[choice.Label()] {
 				continue
 			}
 			for i, all := 0, len(choice.Options()); i < all; i += max(1, all/8) { // of a long list, some
-				d.history, d.edits = plan.NewHistory(p, 0), 0
+				d.history, d.edits = edit.NewHistory(p, 0), 0
 				c := For(d.unchecked(), ids)
 				option := choicesOf(c)[at].Options()[i]
 				was := choicesOf(c)[at].Value()

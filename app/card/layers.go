@@ -2,9 +2,10 @@ package card
 
 import (
 	"strconv"
-	"studbay/app/look"
 
+	"studbay/app/look"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -22,7 +23,7 @@ func (c *Context) layers(all binding[[]plan.Layer], burns bool) row {
 		}
 		more := field(c, c.say("layer.more", "One more layer"), binding[string]{
 			read: func() string { return "" },
-			edit: func(name string) plan.Edit { return with(all, plan.Layer{Name: name, Thickness: newLayer}) },
+			edit: func(name string) edit.Edit { return with(all, plan.Layer{Name: name, Thickness: newLayer}) },
 		}, texts(c), hint(c.say("layer.more.hint", "such as tile")))
 		return append(rows, row{more, more.Update})
 	})
@@ -34,7 +35,7 @@ func (c *Context) layer(all binding[[]plan.Layer], i int, burns bool) []row {
 	name := of(it, func(l *plan.Layer) *string { return &l.Name })
 	nameField := field(c, c.say("layer.name", "Layer {0}", i+1), binding[string]{
 		read: name.read,
-		edit: func(text string) plan.Edit {
+		edit: func(text string) edit.Edit {
 			if text == "" {
 				return without(all, i)
 			}

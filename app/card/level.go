@@ -3,15 +3,17 @@ package card
 import (
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // levelPage shows a storey: its name and how high it is.
 var levelPage = page[plan.Level]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Level { return ix.Plan().Level(id) },
-	put: func(x plan.Level) plan.Edit {
-		return plan.ChangeLevel{ID: x.ID, Title: x.Name, Elevation: x.Elevation}
+	get: func(ix *index.Index, id plan.ID) *plan.Level { return ix.Plan().Level(id) },
+	put: func(x plan.Level) edit.Edit {
+		return edit.ChangeLevel{ID: x.ID, Title: x.Name, Elevation: x.Elevation}
 	},
 	head: func(s subject[plan.Level], x plan.Level) (string, string) {
 		return x.Name, s.say("level.second", "{0} · {1}", work.RoomsText(x.Rooms.Len()), work.OpeningsText(x.Openings.Len()))

@@ -4,6 +4,7 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -62,7 +63,7 @@ func openingHeading(s subject[plan.Opening]) row {
 func tagOf(s subject[plan.Opening]) binding[string] {
 	return binding[string]{
 		read: func() string { return s.now().Tag },
-		edit: func(text string) plan.Edit { return plan.Retag{ID: s.id, Tag: text} },
+		edit: func(text string) edit.Edit { return edit.Retag{ID: s.id, Tag: text} },
 	}
 }
 

@@ -11,6 +11,7 @@ import (
 	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 // contentsOf returns what is in the box and who told.
@@ -37,7 +38,7 @@ func boxRow(s subject[plan.Opening]) row {
 			options = append(options, look.Option{
 				Label: label, Short: s.say("opening.box.short", "{0}, {1}", a.Code, a.Volume()), Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
 				Do: func() {
-					s.do(plan.SetAssembly{ID: s.id, Assembly: plan.Assembly{Code: a.Code, Barriers: now.Assembly.Barriers}})
+					s.do(edit.SetAssembly{ID: s.id, Assembly: plan.Assembly{Code: a.Code, Barriers: now.Assembly.Barriers}})
 				},
 			})
 		}
@@ -53,7 +54,7 @@ func sourceRow(s subject[plan.Opening]) row {
 	return s.choice(s.say("opening.source", "Known from"), "", func() []look.Option {
 		contents, source := contentsOf(s)
 		set := func(to *plan.Contents) func() {
-			return func() { s.do(plan.SetContents{ID: s.id, Contents: to}) }
+			return func() { s.do(edit.SetContents{ID: s.id, Contents: to}) }
 		}
 		options := []look.Option{
 			{Label: s.say("opening.source.stated", "Stated by you"), Now: source == boxes.Stated, Do: set(boxes.StatedContents(contents))},

@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -15,7 +16,7 @@ func anchorOf(x *plan.Opening) *plan.Anchor { return &x.At }
 
 // placed binds where the opening is: another place is a move.
 func placed(s subject[plan.Opening]) subject[plan.Opening] {
-	s.put = func(x plan.Opening) plan.Edit { return plan.MoveOpening{ID: x.ID, To: x.At} }
+	s.put = func(x plan.Opening) edit.Edit { return edit.MoveOpening{ID: x.ID, To: x.At} }
 	return s
 }
 
@@ -47,7 +48,7 @@ func hasHeight(s subject[plan.Opening]) func() bool {
 
 // heightOf binds the height: another is an edit of its own.
 func heightOf(s subject[plan.Opening]) binding[plan.Height] {
-	s.put = func(x plan.Opening) plan.Edit { return plan.SetHeight{ID: x.ID, Height: x.Height} }
+	s.put = func(x plan.Opening) edit.Edit { return edit.SetHeight{ID: x.ID, Height: x.Height} }
 	return bound(s, func(x *plan.Opening) *plan.Height { return &x.Height })
 }
 
@@ -77,7 +78,7 @@ func restated[V any](s subject[plan.Opening], at func(*plan.Height) *V) binding[
 	height := heightOf(s)
 	return binding[V]{
 		read: of(height, at).read,
-		edit: func(v V) plan.Edit {
+		edit: func(v V) edit.Edit {
 			o := s.now()
 			said := o.Height
 			*at(&said) = v
@@ -147,7 +148,7 @@ func fromWall(axis sheetAxis) rowOf[plan.Opening] {
 				_, away, _ := from()
 				return away
 			},
-			edit: func(l unit.Length) plan.Edit {
+			edit: func(l unit.Length) edit.Edit {
 				at := s.now().At
 				_, away, _ := from()
 				by := geom.Point{X: l - away}
@@ -155,7 +156,7 @@ func fromWall(axis sheetAxis) rowOf[plan.Opening] {
 					by = geom.Point{Y: l - away}
 				}
 				at.At = at.At.Add(by)
-				return plan.MoveOpening{ID: s.id, To: at}
+				return edit.MoveOpening{ID: s.id, To: at}
 			},
 		}, lengths(s.Context))
 		return row{f, func() {

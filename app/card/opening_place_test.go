@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -14,7 +15,7 @@ func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
 	d := newDesktop(t)
 	o := part.NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 5 * unit.Foot}))
 	o.ID = light
-	if err := d.history.Do(plan.AddOpening{Opening: o}); err != nil {
+	if err := d.history.Do(edit.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{light})

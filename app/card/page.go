@@ -6,13 +6,15 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 )
 
 // page is the card of a kind of thing as data: how such a thing is read and changed, and
 // the rows that show it.
 type page[T any] struct {
-	get func(*plan.Index, plan.ID) *T // left out: the noun that has the ID
-	put func(T) plan.Edit             // left out: the noun is changed as a whole
+	get func(*index.Index, plan.ID) *T // left out: the noun that has the ID
+	put func(T) edit.Edit              // left out: the noun is changed as a whole
 	// head says the two lines at the top.
 	head func(subject[T], T) (title, second string)
 	// heading stands at the top in place of head.
@@ -126,14 +128,14 @@ func (k *pageCard[T]) Show(c Context) bool {
 }
 
 // nounOf returns the noun that has an ID, or nil where it is gone.
-func nounOf[T any](ix *plan.Index, id plan.ID) *T {
+func nounOf[T any](ix *index.Index, id plan.ID) *T {
 	found, _ := ix.Plan().Find(id)
 	x, _ := any(found).(*T)
 	return x
 }
 
 // changed is the edit that sets all of a noun.
-func changed[T any](x T) plan.Edit {
+func changed[T any](x T) edit.Edit {
 	thing, _ := any(&x).(plan.Thing)
-	return plan.Change{Thing: thing}
+	return edit.Change{Thing: thing}
 }

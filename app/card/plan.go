@@ -5,20 +5,22 @@ import (
 	"studbay/app/work"
 	"studbay/fill/code"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // planPage shows the plan as a whole: it stands where nothing is chosen.
 var planPage = page[plan.Header]{
-	get: func(ix *plan.Index, _ plan.ID) *plan.Header {
+	get: func(ix *index.Index, _ plan.ID) *plan.Header {
 		if h := ix.Plan().Header; h != nil {
 			return h
 		}
 		return &plan.Header{}
 	},
-	put: func(x plan.Header) plan.Edit { return plan.ChangeHeader{Header: x} },
+	put: func(x plan.Header) edit.Edit { return edit.ChangeHeader{Header: x} },
 	head: func(s subject[plan.Header], x plan.Header) (string, string) {
 		rooms, area, openings := indoors(s.Index.Plan())
 		return x.Title, s.say("plan.second", "{0}, {1} · {2}", work.RoomsText(rooms), area, work.OpeningsText(openings))

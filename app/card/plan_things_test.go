@@ -12,6 +12,8 @@ import (
 	"studbay/fill/boxes"
 	"studbay/fill/code"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -19,7 +21,7 @@ import (
 func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
 	d := newDesktop(t)
 	circuit := plan.Circuit{ID: "kaaaaaaaa", Number: "7", Amps: 15, Volts: 120, Poles: 1}
-	if err := d.history.Do(plan.Add{Thing: &circuit}); err != nil {
+	if err := d.history.Do(edit.Add{Thing: &circuit}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{circuit.ID})
@@ -41,7 +43,7 @@ func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
 func TestASettledDecisionLeavesItsAnswer(t *testing.T) {
 	d := newDesktop(t)
 	const id = plan.ID("daaaaaaaa")
-	if err := d.history.Do(plan.Add{Thing: &plan.Decision{ID: id, Question: "How thick is the tile?", About: []plan.ID{plug, north, den}}}); err != nil {
+	if err := d.history.Do(edit.Add{Thing: &plan.Decision{ID: id, Question: "How thick is the tile?", About: []plan.ID{plug, north, den}}}); err != nil {
 		t.Fatal(err)
 	}
 	plain := For(d.context(), nil)
@@ -70,7 +72,7 @@ func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
 	c := For(d.context(), []plan.ID{north})
 	finish := func() []plan.Layer {
 		c.Show(d.context())
-		ref, _ := plan.NewIndex(d.history.Plan()).Side(north)
+		ref, _ := index.New(d.history.Plan()).Side(north)
 		return ref.Side().Finish
 	}
 	typed(fieldNamed(t, c, "One more layer"), "cement board")
@@ -99,7 +101,7 @@ func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
 func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
 	d := newDesktop(t)
 	a := plan.Amendment{ID: "aaaaaaaaa", Figure: "wall-reach", Value: "72", Reason: "county code"}
-	if err := d.history.Do(plan.Add{Thing: &a}); err != nil {
+	if err := d.history.Do(edit.Add{Thing: &a}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{a.ID})
@@ -137,7 +139,7 @@ func TestEveryFigureOfferedIsOne(t *testing.T) {
 func TestWaiverAndLevelCards(t *testing.T) {
 	d := newDesktop(t)
 	w := plan.Waiver{ID: "waaaaaaaa", Rule: "box-fill", About: plug, Reason: "measured"}
-	if err := d.history.Do(plan.Add{Thing: &w}); err != nil {
+	if err := d.history.Do(edit.Add{Thing: &w}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), []plan.ID{w.ID})
@@ -187,10 +189,10 @@ func TestCardsKeepToTheirColumn(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, e := range []plan.Edit{
-		plan.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN1"}},
-		plan.SetContents{ID: plug, Contents: boxes.StatedContents(contents)},
-		plan.Add{Thing: &plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
+	for _, e := range []edit.Edit{
+		edit.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN1"}},
+		edit.SetContents{ID: plug, Contents: boxes.StatedContents(contents)},
+		edit.Add{Thing: &plan.Decision{ID: "daaaaaaaa", Question: "How thick is the tile behind the vanity?", About: []plan.ID{plug}}},
 	} {
 		if err := d.history.Do(e); err != nil {
 			t.Fatal(err)

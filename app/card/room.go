@@ -7,14 +7,16 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // roomPage shows a room: its name and use, its ceiling, its faces.
 var roomPage = page[plan.Room]{
-	get: (*plan.Index).RoomOf,
-	put: func(x plan.Room) plan.Edit { return plan.ChangeRoom{Room: x} },
+	get: (*index.Index).RoomOf,
+	put: func(x plan.Room) edit.Edit { return edit.ChangeRoom{Room: x} },
 	head: func(s subject[plan.Room], x plan.Room) (string, string) {
 		return s.roomName(&x), s.say("room.second", "{0} · {1} · ceiling {2}", x.Use.Text(), x.Outline().Area(), x.Ceiling)
 	},
@@ -39,7 +41,7 @@ var roomPage = page[plan.Room]{
 func nameOfRoom(s subject[plan.Room]) binding[string] {
 	return binding[string]{
 		read: func() string { return s.now().Name },
-		edit: func(name string) plan.Edit { return plan.RenameRoom{ID: s.id, Title: name} },
+		edit: func(name string) edit.Edit { return edit.RenameRoom{ID: s.id, Title: name} },
 	}
 }
 
@@ -65,7 +67,7 @@ func facesRow(s subject[plan.Room]) row {
 func (c *Context) faceLength(id plan.ID) row {
 	f := field(c, capital(c.say("side.length", "{0} face", c.Facing(id))), binding[unit.Length]{
 		read: func() unit.Length { return c.lengthOf(id) },
-		edit: func(l unit.Length) plan.Edit { return plan.SetSideLength{Side: id, Length: l} },
+		edit: func(l unit.Length) edit.Edit { return edit.SetSideLength{Side: id, Length: l} },
 	}, lengths(c))
 	return row{f, f.Update}
 }

@@ -3,6 +3,7 @@ package card
 import (
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -68,7 +69,7 @@ func (c *Context) whereabouts(o *plan.Opening) string {
 	return c.Voice.Say(said)
 }
 
-func (c *Context) partText(o *plan.Opening, place plan.Place) words.Text {
+func (c *Context) partText(o *plan.Opening, place index.Place) words.Text {
 	switch {
 	case place.On != nil:
 		return words.New("where.on", "on the {0}", place.On.Kind.Text())

@@ -2,6 +2,8 @@ package card
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -9,7 +11,7 @@ import (
 // severalPage shows things chosen together.
 func severalPage(chosen []plan.ID) page[[]plan.ID] {
 	return page[[]plan.ID]{
-		get: func(*plan.Index, plan.ID) *[]plan.ID { return &chosen },
+		get: func(*index.Index, plan.ID) *[]plan.ID { return &chosen },
 		head: func(s subject[[]plan.ID], all []plan.ID) (string, string) {
 			return s.say("several.title", "{0} chosen", len(all)),
 				s.say("several.second", "Drag to move them together, Delete takes them out.")
@@ -34,12 +36,12 @@ func heightOfAll(s subject[[]plan.ID]) binding[unit.Length] {
 			}
 			return same
 		},
-		edit: func(l unit.Length) plan.Edit {
-			all := plan.Steps{Label: words.New("edit.heights", "Set heights")}
+		edit: func(l unit.Length) edit.Edit {
+			all := edit.Steps{Label: words.New("edit.heights", "Set heights")}
 			for _, o := range onFaces(s.Index, s.now()) {
 				h := o.Height
 				h.Value = l
-				all.Edits = append(all.Edits, plan.SetHeight{ID: o.ID, Height: h})
+				all.Edits = append(all.Edits, edit.SetHeight{ID: o.ID, Height: h})
 			}
 			return all
 		},
@@ -47,7 +49,7 @@ func heightOfAll(s subject[[]plan.ID]) binding[unit.Length] {
 }
 
 // onFaces returns the openings among the things that a height means something of.
-func onFaces(ix *plan.Index, ids []plan.ID) (all []*plan.Opening) {
+func onFaces(ix *index.Index, ids []plan.ID) (all []*plan.Opening) {
 	for _, id := range ids {
 		if o, _ := ix.Plan().Opening(id); o != nil && o.At.Part == plan.PartFace {
 			all = append(all, o)

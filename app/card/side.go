@@ -4,19 +4,21 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // sidePage shows one face of a room: what it is made of and how long it is.
 var sidePage = page[plan.Side]{
-	get: func(ix *plan.Index, id plan.ID) *plan.Side {
+	get: func(ix *index.Index, id plan.ID) *plan.Side {
 		if ref, ok := ix.Side(id); ok {
 			return ref.Side()
 		}
 		return nil
 	},
-	put: func(x plan.Side) plan.Edit { return plan.ChangeSide{Side: x} },
+	put: func(x plan.Side) edit.Edit { return edit.ChangeSide{Side: x} },
 	head: func(s subject[plan.Side], x plan.Side) (string, string) {
 		return capital(s.say("side.length", "{0} face", s.Facing(x.ID))), s.say("side.second", "{0} · {1}", s.roomName(s.roomWith(x.ID)), x.Kind.Text())
 	},

@@ -8,6 +8,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -34,7 +35,7 @@ func yokeRows(s subject[plan.Opening]) row {
 			rows = append(rows, yoke(s, devices, i)...)
 		}
 		return append(rows, s.choice(s.say("device.add", "Another yoke"), s.say("device.none", "none"), func() []look.Option {
-			return s.deviceOptions("", func(kind string) plan.Edit { return with(devices, fill.NewDevice(kind)) })
+			return s.deviceOptions("", func(kind string) edit.Edit { return with(devices, fill.NewDevice(kind)) })
 		}))
 	})
 }
@@ -70,7 +71,7 @@ func switchings(*Context) []option[plan.Switching] {
 
 // deviceOptions offers the devices that the catalogue's kinds have, and keeps one that
 // they have not.
-func (c *Context) deviceOptions(now string, set func(kind string) plan.Edit) (options []look.Option) {
+func (c *Context) deviceOptions(now string, set func(kind string) edit.Edit) (options []look.Option) {
 	var names []string
 	for _, k := range part.All().Kinds {
 		if k.Device != "" && !slices.Contains(names, k.Device) {

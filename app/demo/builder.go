@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -31,7 +32,7 @@ func (b *builder) id(kind byte) plan.ID {
 	return id
 }
 
-func (b *builder) do(e plan.Edit) {
+func (b *builder) do(e edit.Edit) {
 	if b.err != nil {
 		return
 	}
@@ -95,7 +96,7 @@ func (b *builder) room(name, prefix string, use plan.Use, ceiling float64, corne
 		r.Sides = append(r.Sides, s)
 		made.sides = append(made.sides, s.ID)
 	}
-	b.do(plan.AddRoom{Level: b.p.Levels[0].ID, Room: r})
+	b.do(edit.AddRoom{Level: b.p.Levels[0].ID, Room: r})
 	return made
 }
 
@@ -115,7 +116,7 @@ func (b *builder) with(kind plan.BreakKind, at plan.Anchor, width, sill, head fl
 	if more != nil {
 		more(&br)
 	}
-	b.do(plan.AddBreak{Break: br})
+	b.do(edit.AddBreak{Break: br})
 	return br.ID
 }
 
@@ -133,7 +134,7 @@ func (b *builder) stand(kind plan.FixtureKind, name string, at plan.Anchor, widt
 		ID: b.id(plan.KindFixture), Kind: kind, Name: name, At: at,
 		Width: in(width), Depth: in(depth), Bottom: in(bottom), Height: in(height),
 	}
-	b.do(plan.AddFixture{Fixture: f})
+	b.do(edit.AddFixture{Fixture: f})
 	return f.ID
 }
 
@@ -144,7 +145,7 @@ func (b *builder) opening(kind string, at plan.Anchor, circuit plan.ID, more ...
 	for _, m := range more {
 		m(&o)
 	}
-	b.do(plan.AddOpening{Opening: o})
+	b.do(edit.AddOpening{Opening: o})
 	return o.ID
 }
 
@@ -170,14 +171,14 @@ func holds(items ...plan.Item) func(*plan.Opening) {
 // circuit adds a circuit of the panel.
 func (b *builder) circuit(panel plan.ID, number, name string, amps, volts int) plan.ID {
 	c := plan.Circuit{ID: b.id(plan.KindCircuit), Number: number, Name: name, Panel: panel, Amps: amps, Volts: volts, Poles: 1 + volts/240}
-	b.do(plan.Add{Thing: &c})
+	b.do(edit.Add{Thing: &c})
 	return c.ID
 }
 
 // run draws cables from one thing to the next in a row.
 func (b *builder) run(circuit plan.ID, size unit.AWG, wires int, stops ...plan.ID) {
 	for i := 1; i < len(stops); i++ {
-		b.do(plan.Add{Thing: &plan.Cable{
+		b.do(edit.Add{Thing: &plan.Cable{
 			ID: b.id(plan.KindCable), From: stops[i-1], To: stops[i], Size: size, Wires: wires, Ground: true, Circuit: circuit,
 		}})
 	}
@@ -185,9 +186,9 @@ func (b *builder) run(circuit plan.ID, size unit.AWG, wires int, stops ...plan.I
 
 // control says which switches serve which loads.
 func (b *builder) control(letter string, switches, loads []plan.ID) {
-	b.do(plan.Add{Thing: &plan.Control{ID: b.id(plan.KindControl), Letter: letter, Switches: switches, Loads: loads}})
+	b.do(edit.Add{Thing: &plan.Control{ID: b.id(plan.KindControl), Letter: letter, Switches: switches, Loads: loads}})
 }
 
 func (b *builder) ask(question string, about ...plan.ID) {
-	b.do(plan.Add{Thing: &plan.Decision{ID: b.id(plan.KindDecision), Question: question, About: about}})
+	b.do(edit.Add{Thing: &plan.Decision{ID: b.id(plan.KindDecision), Question: question, About: about}})
 }

@@ -1,6 +1,9 @@
 package demo
 
-import "studbay/plan"
+import (
+	"studbay/plan"
+	"studbay/plan/edit"
+)
 
 // Cottage builds a small new lake cottage on one level. Place and people are invented.
 //
@@ -12,7 +15,7 @@ func Cottage() (plan.Plan, error) {
 	b.p = plan.New("Otter Cove cottage", b.id(plan.KindLevel))
 	h := *b.p.Header
 	h.Author, h.Client, h.Revision, h.Date = "Demo", "An invented family", "A", "2026-11-25"
-	b.do(plan.ChangeHeader{Header: h})
+	b.do(edit.ChangeHeader{Header: h})
 	c := &cottage{builder: b}
 	c.rooms()
 	c.breaks()

@@ -10,6 +10,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/file"
+	"studbay/plan/index"
 )
 
 // The embedded demos are what the builders make: run make demo after a change.
@@ -65,7 +66,7 @@ func TestDemoFindings(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			result, err := fill.Check(plan.NewIndex(p))
+			result, err := fill.Check(index.New(p))
 			if err != nil {
 				t.Fatal(err)
 			}

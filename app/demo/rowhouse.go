@@ -1,6 +1,9 @@
 package demo
 
-import "studbay/plan"
+import (
+	"studbay/plan"
+	"studbay/plan/edit"
+)
 
 // RowHouse builds the kitchen and dining room of an old row house that is altered:
 // plaster on brick and on studs, what is there already, what goes and what is new.
@@ -14,7 +17,7 @@ func RowHouse() (plan.Plan, error) {
 	b.p = plan.New("Row house kitchen", b.id(plan.KindLevel))
 	h := *b.p.Header
 	h.Author, h.Client, h.Revision, h.Date, h.Edition = "Demo", "An invented couple", "B", "2026-11-25", "2020"
-	b.do(plan.ChangeHeader{Header: h})
+	b.do(edit.ChangeHeader{Header: h})
 	r := &rowHouse{builder: b}
 	r.rooms()
 	r.breaks()
@@ -186,10 +189,10 @@ func (r *rowHouse) agreed() {
 	r.control("a", r.chandelier[:1], r.chandelier[1:])
 	r.ask("What is in the two old boxes of the dining room?", r.unopened...)
 	r.ask("How thick are plaster and tile together on the kitchen's west wall?", r.kitchen.sides[3])
-	r.do(plan.Add{Thing: &plan.Amendment{
+	r.do(edit.Add{Thing: &plan.Amendment{
 		ID: r.id(plan.KindAmendment), Rule: "partition-depth", Reason: "old walls, measured by hand to the nearest half inch",
 	}})
-	r.do(plan.Add{Thing: &plan.Waiver{
+	r.do(edit.Add{Thing: &plan.Waiver{
 		ID: r.id(plan.KindWaiver), Rule: "wall-reach", About: r.dining.sides[3], By: "the client",
 		Reason: "a built-in hutch will take this corner",
 	}})

@@ -7,6 +7,7 @@ import (
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 // askFigure asks for a figure that local rules have otherwise, and why.
@@ -72,7 +73,7 @@ func (d *forms) amend(a plan.Amendment) error {
 	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		return err
 	}
-	return d.Do(plan.Add{Thing: &a})
+	return d.Do(edit.Add{Thing: &a})
 }
 
 // amendFigure is amend for a figure, whose value may be what is wrong.

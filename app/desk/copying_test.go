@@ -10,6 +10,7 @@ import (
 	"studbay/app/work"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -22,7 +23,7 @@ func TestAnOpeningIsCopiedAndSetElsewhere(t *testing.T) {
 	north := b.doc().Index().RoomOf(den).Sides[0].ID
 	o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(north, 4*unit.Foot))
 	o.ID, o.Height, o.Status, o.Note = work.NewID(plan.KindOpening), plan.CentreAt(30*unit.Inch), plan.StatusExisting, "by the desk"
-	if err := b.editor.Do(plan.AddOpening{Opening: o}); err != nil {
+	if err := b.editor.Do(edit.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
 	if b.commands.Run("paste") {

@@ -8,6 +8,7 @@ import (
 	"studbay/app/dialog"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -24,13 +25,13 @@ type editor struct {
 func (d *editor) doc() *work.Document { return d.session.Doc() }
 
 // Do makes an edit the next step; an error is shown in the status line too.
-func (d *editor) Do(e plan.Edit) error {
+func (d *editor) Do(e edit.Edit) error {
 	err := d.doc().Do(e)
 	if err != nil {
 		d.hand.say(words.New("plain", "{0}", d.stage.ErrorText(err)))
 		return err
 	}
-	if add, ok := e.(plan.AddOpening); ok {
+	if add, ok := e.(edit.AddOpening); ok {
 		d.prefs.addKind(add.Opening.Kind)
 	}
 	d.hand.say(words.Text{})
@@ -89,7 +90,7 @@ func (d *editor) remove(cascade bool) error {
 	if len(chosen) == 0 {
 		return nil
 	}
-	return d.Do(plan.Remove{Things: chosen, Cascade: cascade})
+	return d.Do(edit.Remove{Things: chosen, Cascade: cascade})
 }
 
 func (d *editor) hasOpenings() bool {
@@ -109,7 +110,7 @@ func (d *editor) selectAll() {
 
 func (d *editor) setUnits(s unit.System) {
 	d.prefs.setUnits(s)
-	_ = d.Do(plan.SetUnits{Units: work.UnitsName(s)})
+	_ = d.Do(edit.SetUnits{Units: work.UnitsName(s)})
 }
 
 // levelBy returns the level so many above the one shown, or nothing.
@@ -134,7 +135,7 @@ func (d *editor) addLevel() {
 	}
 	id := work.NewID(plan.KindLevel)
 	name := d.voice.say("level.next", "Level {0}", len(d.doc().Plan().Levels)+1)
-	if d.Do(plan.AddLevel{ID: id, Title: name, Elevation: top + storey}) == nil {
+	if d.Do(edit.AddLevel{ID: id, Title: name, Elevation: top + storey}) == nil {
 		d.doc().SetLevel(id)
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -143,7 +144,7 @@ func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 	ref := b.doc().Index().RoomOf(room)
 	counter := plan.Fixture{ID: work.NewID(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(ref.Sides[0].ID, 0), Width: 6 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
 	door := plan.Break{ID: work.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(ref.Sides[2].ID, 5*unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft}
-	for _, e := range []plan.Edit{plan.AddFixture{Fixture: counter}, plan.AddBreak{Break: door}} {
+	for _, e := range []edit.Edit{edit.AddFixture{Fixture: counter}, edit.AddBreak{Break: door}} {
 		if err := b.editor.Do(e); err != nil {
 			t.Fatal(err)
 		}

@@ -8,6 +8,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -66,7 +67,7 @@ func (d *forms) addRoom(name string, w, h unit.Length) error {
 	}
 	id := work.NewID(plan.KindRoom)
 	room := fill.NewRoom(d.doc().System(), id, name, corners, sides)
-	if err := d.Do(plan.AddRoom{Level: d.doc().Level(), Room: room}); err != nil {
+	if err := d.Do(edit.AddRoom{Level: d.doc().Level(), Room: room}); err != nil {
 		return err
 	}
 	d.doc().Select(id)
@@ -96,7 +97,7 @@ func (d *forms) askCopies() {
 		Do: func(texts []string) error {
 			n, _ := d.stage.Count(texts[0]) // each was checked at its line
 			l, _ := d.stage.Length(texts[1])
-			return d.Do(plan.CopyOpening{ID: id, Copies: newIDs(n), Along: l, By: geom.Point{X: l}})
+			return d.Do(edit.CopyOpening{ID: id, Copies: newIDs(n), Along: l, By: geom.Point{X: l}})
 		},
 	})
 }
@@ -114,15 +115,15 @@ func (d *forms) askCircuit() {
 		Do: func(texts []string) error {
 			amps, _ := d.stage.Count(texts[2]) // checked at its line
 			id := work.NewID(plan.KindCircuit)
-			edits := []plan.Edit{plan.Add{Thing: &plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
+			edits := []edit.Edit{edit.Add{Thing: &plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
 			for _, chosen := range d.doc().Selection() {
 				if o, _ := d.doc().Plan().Opening(chosen); o != nil {
 					on := *o
 					on.Circuit = id
-					edits = append(edits, plan.ChangeOpening{Opening: on})
+					edits = append(edits, edit.ChangeOpening{Opening: on})
 				}
 			}
-			return d.Do(plan.Steps{Label: words.New("edit.circuit.add", "Add circuit"), Edits: edits})
+			return d.Do(edit.Steps{Label: words.New("edit.circuit.add", "Add circuit"), Edits: edits})
 		},
 	})
 }
@@ -138,7 +139,7 @@ func (d *forms) askDecision() {
 		},
 		Do: func(texts []string) error {
 			about := append([]plan.ID{}, d.doc().Selection()...)
-			return d.Do(plan.Add{Thing: &plan.Decision{ID: work.NewID(plan.KindDecision), Question: texts[0], About: about}})
+			return d.Do(edit.Add{Thing: &plan.Decision{ID: work.NewID(plan.KindDecision), Question: texts[0], About: about}})
 		},
 	})
 }
@@ -158,7 +159,7 @@ func (d *forms) askWaiver() {
 			{Label: d.voice.say("waiver.by", "Who decided")},
 		},
 		Do: func(texts []string) error {
-			return d.Do(plan.Add{Thing: &plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1], Seen: f.Seen()}})
+			return d.Do(edit.Add{Thing: &plan.Waiver{ID: work.NewID(plan.KindWaiver), Rule: f.Rule, About: f.About, Reason: texts[0], By: texts[1], Seen: f.Seen()}})
 		},
 	})
 }

@@ -5,6 +5,7 @@ import (
 
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -17,7 +18,7 @@ func TestTheNextRoomStandsBesideTheLast(t *testing.T) {
 		ID: work.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(north, 3*unit.Foot),
 		Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft, Swing: plan.SwingOut,
 	}
-	if err := b.editor.Do(plan.AddBreak{Break: door}); err != nil {
+	if err := b.editor.Do(edit.AddBreak{Break: door}); err != nil {
 		t.Fatal(err)
 	}
 	was := b.doc().Index().RoomOf(den).Outline().Box()

@@ -19,6 +19,7 @@ import (
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/file"
 	"studbay/plan/unit"
 )
@@ -158,7 +159,7 @@ func (b *bench) first(kind byte) plan.ID {
 func (b *bench) cable() {
 	b.t.Helper()
 	c := plan.Cable{ID: work.NewID(plan.KindCable), From: b.openingOf("switch"), To: b.openingOf("duplex"), Size: 12, Wires: 2, Ground: true}
-	if err := b.editor.Do(plan.Add{Thing: &c}); err != nil {
+	if err := b.editor.Do(edit.Add{Thing: &c}); err != nil {
 		b.t.Fatal(err)
 	}
 	b.choose(c.ID)

@@ -6,6 +6,7 @@ import (
 	"studbay/app/dialog"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -46,16 +47,16 @@ func (d *forms) askGrid(o *plan.Opening) {
 const mostCopies = 1000
 
 // gridOf copies an opening into so many columns and rows, itself being the first of both.
-func gridOf(id plan.ID, across, down int, by geom.Point) plan.Edit {
+func gridOf(id plan.ID, across, down int, by geom.Point) edit.Edit {
 	heads := newIDs(down - 1)
-	edits := []plan.Edit{plan.CopyOpening{ID: id, Copies: newIDs(across - 1), By: geom.Point{X: by.X}}}
+	edits := []edit.Edit{edit.CopyOpening{ID: id, Copies: newIDs(across - 1), By: geom.Point{X: by.X}}}
 	if len(heads) > 0 {
-		edits = append(edits, plan.CopyOpening{ID: id, Copies: heads, By: geom.Point{Y: by.Y}})
+		edits = append(edits, edit.CopyOpening{ID: id, Copies: heads, By: geom.Point{Y: by.Y}})
 	}
 	for _, head := range heads {
-		edits = append(edits, plan.CopyOpening{ID: head, Copies: newIDs(across - 1), By: geom.Point{X: by.X}})
+		edits = append(edits, edit.CopyOpening{ID: head, Copies: newIDs(across - 1), By: geom.Point{X: by.X}})
 	}
-	return plan.Steps{Label: plan.CopyOpening{}.Name(), Edits: edits}
+	return edit.Steps{Label: edit.CopyOpening{}.Name(), Edits: edits}
 }
 
 func newIDs(n int) []plan.ID {

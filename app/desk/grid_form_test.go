@@ -6,6 +6,7 @@ import (
 	"studbay/app/work"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -27,7 +28,7 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	room := b.room(14*unit.Foot, 12*unit.Foot)
 	o := part.NewOpening(unit.Imperial, "recessed", plan.OnCeiling(room, geom.Point{X: 2 * unit.Foot, Y: 3 * unit.Foot}))
 	o.ID = work.NewID(plan.KindOpening)
-	if err := b.editor.Do(plan.AddOpening{Opening: o}); err != nil {
+	if err := b.editor.Do(edit.AddOpening{Opening: o}); err != nil {
 		t.Fatal(err)
 	}
 	b.choose(o.ID)

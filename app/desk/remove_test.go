@@ -9,6 +9,7 @@ import (
 	"studbay/app/work"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -19,7 +20,7 @@ func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	id := b.room(12*unit.Foot, 10*unit.Foot)
 	made := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(b.doc().Index().RoomOf(id).Sides[0].ID, 4*unit.Foot))
 	made.ID = work.NewID(plan.KindOpening)
-	if err := b.editor.Do(plan.AddOpening{Opening: made}); err != nil {
+	if err := b.editor.Do(edit.AddOpening{Opening: made}); err != nil {
 		t.Fatal(err)
 	}
 	b.doc().Select(id)

@@ -1,6 +1,9 @@
 package desk
 
-import "studbay/plan"
+import (
+	"studbay/plan"
+	"studbay/plan/index"
+)
 
 // roomInHand returns the room the unfolded view shows, and the face in hand: of the
 // first thing chosen, else where the pointer was last in a room.
@@ -32,7 +35,7 @@ func largestRoom(l *plan.Level) (largest *plan.Room) {
 }
 
 // roomOf returns the room a noun is in, and the face it is on.
-func roomOf(ix *plan.Index, id plan.ID) (*plan.Room, plan.ID) {
+func roomOf(ix *index.Index, id plan.ID) (*plan.Room, plan.ID) {
 	if r := ix.RoomOf(id); r != nil {
 		return r, ""
 	}

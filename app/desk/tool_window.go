@@ -5,6 +5,7 @@ import (
 	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -22,7 +23,7 @@ type toolWindow struct {
 }
 
 func (t *toolWindow) Plan() plan.Plan       { return t.doc().Plan() }
-func (t *toolWindow) Index() *plan.Index    { return t.doc().Index() }
+func (t *toolWindow) Index() *index.Index   { return t.doc().Index() }
 func (t *toolWindow) Level() plan.ID        { return t.doc().Level() }
 func (t *toolWindow) System() unit.System   { return t.doc().System() }
 func (t *toolWindow) Selection() []plan.ID  { return t.doc().Selection() }

@@ -9,6 +9,7 @@ import (
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 )
 
 var _ shell.View = (*view)(nil)
@@ -124,7 +125,7 @@ func (v *view) goTo(ids ...plan.ID) {
 }
 
 // boxOf returns where the first thing is that is anywhere.
-func boxOf(ix *plan.Index, about ...plan.ID) (geom.Box, bool) {
+func boxOf(ix *index.Index, about ...plan.ID) (geom.Box, bool) {
 	for _, id := range about {
 		if box, ok := ix.BoxOf(id); ok && id != "" {
 			return box, true

@@ -13,6 +13,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/file"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/paint"
@@ -22,7 +23,7 @@ import (
 
 // Source is what is exported: a plan and its findings as they are when asked.
 type Source interface {
-	Index() *plan.Index
+	Index() *index.Index
 	Result() fill.Result
 	System() unit.System
 	Title() string

@@ -10,6 +10,7 @@ import (
 	"studbay/app/windowtest"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -60,7 +61,7 @@ func (s *stand) house(width, depth unit.Length) *work.Document {
 	}
 	room := plan.NewRoom(work.NewID(plan.KindRoom), "Den", plan.UseBedroom, corners, sides)
 	room.Ceiling = 8 * unit.Foot
-	p, err := plan.AddRoom{Level: p.Levels[0].ID, Room: room}.Apply(p)
+	p, err := edit.AddRoom{Level: p.Levels[0].ID, Room: room}.Apply(p)
 	if err != nil {
 		s.t.Fatal(err)
 	}

@@ -13,6 +13,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -56,7 +57,7 @@ func openings(p plan.Plan) (all []*plan.Opening) {
 
 func faults(t *testing.T, p plan.Plan) (found []fill.Finding) {
 	t.Helper()
-	r, err := fill.Check(plan.NewIndex(p))
+	r, err := fill.Check(index.New(p))
 	if err != nil {
 		t.Fatal(err)
 	}

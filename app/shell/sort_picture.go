@@ -8,7 +8,9 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -42,20 +44,20 @@ const pictureSize = 60 * unit.Foot
 
 // picturePlan returns a plan of one square room with its left upper corner at the
 // origin, after an edit.
-func picturePlan(e plan.Edit) *plan.Index {
+func picturePlan(e edit.Edit) *index.Index {
 	corners := geom.BoxOf(geom.Point{}, geom.Point{X: pictureSize, Y: pictureSize}).Corners()
 	room := plan.NewRoom(pictureRoom, "", plan.UseLiving, corners, []plan.ID{pictureSide, "sbaaaaaaa", "scaaaaaaa", "sdaaaaaaa"})
 	room.Ceiling = 8 * unit.Foot
-	p, err := plan.Steps{Edits: []plan.Edit{plan.AddRoom{Level: pictureLevel, Room: room}, e}}.Apply(plan.New("picture", pictureLevel))
+	p, err := edit.Steps{Edits: []edit.Edit{edit.AddRoom{Level: pictureLevel, Room: room}, e}}.Apply(plan.New("picture", pictureLevel))
 	if err != nil {
 		panic(err) // the sizes a tool begins with fit into such a room
 	}
-	return plan.NewIndex(p)
+	return index.New(p)
 }
 
 // drawnOf returns the pieces of some layers of such a plan, with the middle of a box of
 // it in the middle of the picture, as large as fits.
-func drawnOf(ix *plan.Index, box geom.Box, w, h float64, p *look.Palette, layers ...render.Layer) (items []scene.Item) {
+func drawnOf(ix *index.Index, box geom.Box, w, h float64, p *look.Palette, layers ...render.Layer) (items []scene.Item) {
 	zoom := math.Min(w/box.Width().Millimetres(), h/box.Height().Millimetres())
 	m := render.BoardMedium(zoom, 1, *p, words.Voice{}).Centred(box.Center(), scene.Point{X: w / 2, Y: h / 2})
 	for _, piece := range level.Draw(ix, pictureLevel, nil, m, box) {
@@ -73,7 +75,7 @@ func breakPicture(kind plan.BreakKind, w, h float64, p *look.Palette) []scene.It
 	known := part.All().Break(kind)
 	made := known.NewBreak(unit.Imperial)
 	made.ID, made.At = pictureBreak, plan.OnFace(pictureSide, pictureSize/2)
-	ix := picturePlan(plan.AddBreak{Break: made})
+	ix := picturePlan(edit.AddBreak{Break: made})
 	const wall = 6 * unit.Inch
 	deep := max(wall, known.Out)
 	if known.IsHung {
@@ -94,7 +96,7 @@ func breakPicture(kind plan.BreakKind, w, h float64, p *look.Palette) []scene.It
 func fixturePicture(kind plan.FixtureKind, w, h float64, p *look.Palette) []scene.Item {
 	made := part.All().Fixture(kind).NewFixture(unit.Imperial)
 	made.ID, made.At = pictureFixture, plan.OnFace(pictureSide, pictureSize/2)
-	ix := picturePlan(plan.AddFixture{Fixture: made})
+	ix := picturePlan(edit.AddFixture{Fixture: made})
 	outline, _ := ix.Footprint(&made)
 	return drawnOf(ix, outline.Box().Expand(unit.Inch), w-2, h-2, p, render.LayerFixtures)
 }

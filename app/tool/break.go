@@ -3,6 +3,7 @@ package tool
 import (
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -174,7 +175,7 @@ func (b *brk) put(t Window) {
 	}
 	made.ID = t.NewID(plan.KindBreak)
 	b.typed.clear()
-	if t.Do(plan.AddBreak{Break: made}) != nil {
+	if t.Do(edit.AddBreak{Break: made}) != nil {
 		b.show(t)
 		return
 	}
@@ -198,7 +199,7 @@ func (b *brk) show(t Window) {
 // breakLines draws a break that is not in the plan: its ends through the wall, its
 // faces, a door's leaf, and how far it is from the corners.
 func breakLines(t Window, side onSide, b plan.Break) (l []geom.Segment, dims []Dim) {
-	f := plan.FrameOf(side.ref.Line())
+	f := geom.FrameOf(side.ref.Line())
 	deep := wallDepth(t.Index(), side.id())
 	from, to := b.At.Along, b.At.Along+b.Width
 	line := func(a, out, c, out2 unit.Length) {

@@ -2,6 +2,7 @@ package tool
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/words"
 )
@@ -116,7 +117,7 @@ func (c *cable) run(t Window, to plan.ID) {
 	if end != nil && made.Circuit == "" {
 		made.Circuit = end.Circuit
 	}
-	if t.Do(plan.Add{Thing: &made}) == nil {
+	if t.Do(edit.Add{Thing: &made}) == nil {
 		c.from = to
 	}
 }
@@ -148,7 +149,7 @@ func (c *cable) step(t Window, by int) {
 			s := cableSorts[(sortAt(k)+by+len(cableSorts))%len(cableSorts)]
 			now := *k
 			now.Size, now.Wires = s.size, s.wires
-			t.Do(plan.Change{Thing: &now})
+			t.Do(edit.Change{Thing: &now})
 			return
 		}
 	}

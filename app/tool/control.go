@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -55,13 +56,13 @@ func (c *cable) join(t Window, id plan.ID, isSwitch bool) {
 			list = &made.Switches
 		}
 		*list = append(*list, id)
-		if t.Do(plan.Add{Thing: &made}) == nil {
+		if t.Do(edit.Add{Thing: &made}) == nil {
 			c.made = made.ID
 		}
 	case slices.Contains(now.Switches, id) || slices.Contains(now.Loads, id):
-		t.Do(plan.LeaveControl{ID: c.made, Opening: id})
+		t.Do(edit.LeaveControl{ID: c.made, Opening: id})
 	default:
-		t.Do(plan.JoinControl{ID: c.made, Opening: id, IsSwitch: isSwitch})
+		t.Do(edit.JoinControl{ID: c.made, Opening: id, IsSwitch: isSwitch})
 	}
 }
 

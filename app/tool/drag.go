@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -16,9 +17,9 @@ type drag interface {
 	name() words.Text
 	// to returns the edit that brings it to the pointer, or nil where it cannot go
 	// there, with what is shown meanwhile.
-	to(Window, Pointer, *typing) (plan.Edit, Preview)
+	to(Window, Pointer, *typing) (edit.Edit, Preview)
 	// back returns the edit that puts it where it was.
-	back() plan.Edit
+	back() edit.Edit
 }
 
 // dragOf returns the drag of what was pressed, or nil for a rubber band.
@@ -102,11 +103,11 @@ func (d *dragOpening) isUp(p Pointer) bool {
 	return p.OnUnfold && (p.Side != d.from.Side || (p.Height-d.from.Height).Abs() > p.At.Distance(d.from.At))
 }
 
-func (d *dragOpening) name() words.Text { return plan.MoveOpening{}.Name() }
+func (d *dragOpening) name() words.Text { return edit.MoveOpening{}.Name() }
 
-func (d *dragOpening) back() plan.Edit { return plan.ChangeOpening{Opening: *d.was} }
+func (d *dragOpening) back() edit.Edit { return edit.ChangeOpening{Opening: *d.was} }
 
-func (d *dragOpening) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragOpening) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	if typed.text != "" && typed.of == 0 && d.isUp(p) {
 		typed.of = 'h' // the length typed is as the drag goes
 	}
@@ -122,7 +123,7 @@ func (d *dragOpening) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview
 	if s.anchor.Part == plan.PartFace {
 		preview.Dims = distances(t, s.side, s.anchor.Along, d.was.ID)
 	}
-	move := plan.MoveOpening{ID: d.was.ID, To: s.anchor}
+	move := edit.MoveOpening{ID: d.was.ID, To: s.anchor}
 	if !p.OnUnfold || place.Room == nil {
 		return move, preview
 	}
@@ -130,7 +131,7 @@ func (d *dragOpening) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview
 	if l, ok := typed.size(t.System(), 'h'); ok {
 		h.Value = l
 	}
-	return plan.Steps{Label: d.name(), Edits: []plan.Edit{move, plan.SetHeight{ID: d.was.ID, Height: h}}}, preview
+	return edit.Steps{Label: d.name(), Edits: []edit.Edit{move, edit.SetHeight{ID: d.was.ID, Height: h}}}, preview
 }
 
 // dragBreak moves one break; grip is how far from its left end it was taken.
@@ -139,11 +140,11 @@ type dragBreak struct {
 	grip unit.Length
 }
 
-func (d *dragBreak) name() words.Text { return plan.MoveBreak{}.Name() }
+func (d *dragBreak) name() words.Text { return edit.MoveBreak{}.Name() }
 
-func (d *dragBreak) back() plan.Edit { return plan.MoveBreak{ID: d.was.ID, To: d.was.At} }
+func (d *dragBreak) back() edit.Edit { return edit.MoveBreak{ID: d.was.ID, To: d.was.At} }
 
-func (d *dragBreak) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	var preview Preview
 	side, ok := faceAt(t, p, func(s *plan.Side) bool { return s.Kind == plan.SideWall || s.Kind == plan.SideGlass })
 	if !ok {
@@ -161,7 +162,7 @@ func (d *dragBreak) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) 
 	moved := *d.was
 	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
 	preview.Lines, preview.Dims = breakLines(t, side, moved)
-	return plan.MoveBreak{ID: d.was.ID, To: moved.At}, preview
+	return edit.MoveBreak{ID: d.was.ID, To: moved.At}, preview
 }
 
 // ownFace returns the face that holds the break where the pointer is at the other face of
@@ -192,11 +193,11 @@ func newDragFixture(t Window, p Pointer, f *plan.Fixture) *dragFixture {
 	return &dragFixture{f, p.At.Sub(f.At.At)}
 }
 
-func (d *dragFixture) name() words.Text { return plan.MoveFixture{}.Name() }
+func (d *dragFixture) name() words.Text { return edit.MoveFixture{}.Name() }
 
-func (d *dragFixture) back() plan.Edit { return plan.MoveFixture{ID: d.was.ID, To: d.was.At} }
+func (d *dragFixture) back() edit.Edit { return edit.MoveFixture{ID: d.was.ID, To: d.was.At} }
 
-func (d *dragFixture) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragFixture) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	var preview Preview
 	moved := *d.was
 	switch d.was.At.Part {
@@ -231,5 +232,5 @@ func (d *dragFixture) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview
 	}
 	outline, _ := t.Index().Footprint(&moved)
 	preview.Lines = append(preview.Lines, outline.Edges()...)
-	return plan.MoveFixture{ID: d.was.ID, To: moved.At}, preview
+	return edit.MoveFixture{ID: d.was.ID, To: moved.At}, preview
 }

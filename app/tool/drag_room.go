@@ -2,6 +2,7 @@ package tool
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -13,9 +14,9 @@ type dragCorner struct {
 	was  geom.Point
 }
 
-func (d *dragCorner) name() words.Text { return plan.MoveCorner{}.Name() }
+func (d *dragCorner) name() words.Text { return edit.MoveCorner{}.Name() }
 
-func (d *dragCorner) back() plan.Edit { return plan.MoveCorner{Side: d.side, To: d.was, Clamp: true} }
+func (d *dragCorner) back() edit.Edit { return edit.MoveCorner{Side: d.side, To: d.was, Clamp: true} }
 
 // typed returns the corner at a typed length from the one of its neighbours that the
 // drag goes towards or away from.
@@ -30,7 +31,7 @@ func (d *dragCorner) typed(p Pointer, l unit.Length, before, after geom.Point) g
 	return geom.Segment{A: from, B: d.was}.At(l)
 }
 
-func (d *dragCorner) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragCorner) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	ref, ok := t.Index().Side(d.side)
 	if !ok {
 		return nil, Preview{}
@@ -58,7 +59,7 @@ func (d *dragCorner) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview)
 	for _, c := range []geom.Point{before, after} {
 		preview.Dims = append(preview.Dims, Dim{From: c, To: at, Text: t.System().Format(c.Distance(at))})
 	}
-	return plan.MoveCorner{Side: d.side, To: at, Clamp: true}, preview
+	return edit.MoveCorner{Side: d.side, To: at, Clamp: true}, preview
 }
 
 // dragSide moves a side square to itself.
@@ -68,15 +69,15 @@ type dragSide struct {
 	joints [2]plan.ID
 }
 
-func (d *dragSide) name() words.Text { return plan.MoveSide{}.Name() }
+func (d *dragSide) name() words.Text { return edit.MoveSide{}.Name() }
 
-func (d *dragSide) back() plan.Edit { return d.by(0) }
+func (d *dragSide) back() edit.Edit { return d.by(0) }
 
-func (d *dragSide) by(l unit.Length) plan.Edit {
-	return plan.MoveSide{Side: d.side, By: l, Joints: d.joints, Clamp: true}
+func (d *dragSide) by(l unit.Length) edit.Edit {
+	return edit.MoveSide{Side: d.side, By: l, Joints: d.joints, Clamp: true}
 }
 
-func (d *dragSide) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragSide) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	_, off := d.was.Project(p.At)
 	by, name := -off, words.Text{}
 	if l, ok := typed.place(t.System()); ok {
@@ -87,7 +88,7 @@ func (d *dragSide) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	} else if !p.Shift {
 		by, name = d.rest(t, p, by)
 	}
-	f := plan.FrameOf(d.was)
+	f := geom.FrameOf(d.was)
 	moved := geom.Segment{A: f.Point(0, -by), B: f.Point(d.was.Length(), -by)}
 	preview := Preview{Lines: []geom.Segment{moved}, Snap: name}
 	middle := d.was.Length() / 2
@@ -108,7 +109,7 @@ func (d *dragSide) rest(t Window, p Pointer, by unit.Length) (unit.Length, words
 		return by, words.Text{}
 	}
 	l := linesNear(t, p.At, ref.Room.ID)
-	out := plan.FrameOf(d.was).Point(0, -unit.Metre).Sub(d.was.A) // a metre outward
+	out := geom.FrameOf(d.was).Point(0, -unit.Metre).Sub(d.was.A) // a metre outward
 	switch {
 	case v.X == 0 && out.X > 0:
 		return d.along(t, l.xs, d.was.A.X, 1, by, p.Reach)

@@ -2,6 +2,8 @@ package tool
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -16,19 +18,19 @@ type dragUpright struct {
 
 func (d *dragUpright) name() words.Text { return d.along.name() }
 
-func (d *dragUpright) back() plan.Edit { return d.was.changed(d.was) }
+func (d *dragUpright) back() edit.Edit { return d.was.changed(d.was) }
 
-func (d *dragUpright) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragUpright) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	p = through(t, p, d.was.id)
-	edit, preview := d.along.to(t, p, typed)
-	if edit == nil || d.was.standsAlone {
-		return edit, preview
+	change, preview := d.along.to(t, p, typed)
+	if change == nil || d.was.standsAlone {
+		return change, preview
 	}
 	now := d.was
-	switch e := edit.(type) {
-	case plan.MoveBreak:
+	switch e := change.(type) {
+	case edit.MoveBreak:
 		now.at = e.To
-	case plan.MoveFixture:
+	case edit.MoveFixture:
 		now.at = e.To
 	}
 	tall := now.top - now.foot
@@ -114,9 +116,9 @@ type dragEdge struct {
 
 func (d *dragEdge) name() words.Text { return d.was.changed(d.was).Name() }
 
-func (d *dragEdge) back() plan.Edit { return d.was.changed(d.was) }
+func (d *dragEdge) back() edit.Edit { return d.was.changed(d.was) }
 
-func (d *dragEdge) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragEdge) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	now, preview := d.was, Preview{}
 	p = through(t, p, d.was.id)
 	side, ok := faceOf(t.Index(), d.was.at.Host, p.At)
@@ -169,7 +171,7 @@ func (d *dragEdge) wider(t Window, side onSide, p Pointer, typed *typing) (now u
 }
 
 // besideOthers lists the ends of what else stands on a side.
-func besideOthers(ix *plan.Index, side onSide, but plan.ID) (stops []stop) {
+func besideOthers(ix *index.Index, side onSide, but plan.ID) (stops []stop) {
 	for _, c := range ix.Cuts(side.id()) {
 		if c.Break.ID != but {
 			name := words.New("snap.edge", "edge of the {0}", c.Break.Kind.Text())

@@ -3,24 +3,26 @@ package tool
 import (
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // dragRoom moves a whole room with what is in it.
 type dragRoom struct {
-	ix   *plan.Index // as the drag began
+	ix   *index.Index // as the drag began
 	room *plan.Room
 	from geom.Point
 }
 
-func (d *dragRoom) name() words.Text { return plan.MoveRoom{}.Name() }
+func (d *dragRoom) name() words.Text { return edit.MoveRoom{}.Name() }
 
 // back takes no step: a gesture's edits are each from where it began.
-func (d *dragRoom) back() plan.Edit { return plan.MoveRoom{ID: d.room.ID} }
+func (d *dragRoom) back() edit.Edit { return edit.MoveRoom{ID: d.room.ID} }
 
-func (d *dragRoom) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *dragRoom) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	way, name := p.At.Sub(d.from), words.Text{}
 	if l, ok := typed.place(t.System()); ok {
 		way = towards(way, l, p.Shift)
@@ -38,7 +40,7 @@ func (d *dragRoom) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 			preview.Dims = append(preview.Dims, Dim{From: s.A, To: s.B, Text: t.System().Format(s.Length())})
 		}
 	}
-	return plan.MoveRoom{ID: d.room.ID, By: way}, preview
+	return edit.MoveRoom{ID: d.room.ID, By: way}, preview
 }
 
 // rest snaps a way to where faces of the room come in line with those of others, or

@@ -7,6 +7,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -22,7 +23,7 @@ func (s onSide) id() plan.ID { return s.ref.Key() }
 func (s onSide) length() unit.Length { return s.ref.Line().Length() }
 
 // roomAt returns the room a point is in, or nil; the one of the lower ID where two meet.
-func roomAt(ix *plan.Index, level plan.ID, p geom.Point) *plan.Room {
+func roomAt(ix *index.Index, level plan.ID, p geom.Point) *plan.Room {
 	for _, id := range ix.Search(level, geom.BoxOf(p)) {
 		if id.Kind() != plan.KindRoom {
 			continue
@@ -43,7 +44,7 @@ func faceAt(t Window, p Pointer, fits func(*plan.Side) bool) (onSide, bool) {
 	if r := roomAt(t.Index(), t.Level(), p.At); r != nil {
 		return nearestSide(t.Index(), r.Sides, p.At, plan.Reach, fits)
 	}
-	reach := max(p.Reach, plan.MaxPartition/2)
+	reach := max(p.Reach, index.MaxPartition/2)
 	var sides []*plan.Side
 	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(p.At).Expand(reach)) {
 		if ref, ok := t.Index().Side(id); ok && id.Kind() == plan.KindSide {
@@ -54,7 +55,7 @@ func faceAt(t Window, p Pointer, fits func(*plan.Side) bool) (onSide, bool) {
 }
 
 // faceOf returns a side by its ID with the place on it nearest to a point.
-func faceOf(ix *plan.Index, side plan.ID, at geom.Point) (onSide, bool) {
+func faceOf(ix *index.Index, side plan.ID, at geom.Point) (onSide, bool) {
 	ref, ok := ix.Side(side)
 	if !ok {
 		return onSide{}, false
@@ -63,7 +64,7 @@ func faceOf(ix *plan.Index, side plan.ID, at geom.Point) (onSide, bool) {
 	return onSide{ref, max(0, min(ref.Line().Length(), along)), off}, true
 }
 
-func nearestSide(ix *plan.Index, sides []*plan.Side, at geom.Point, reach unit.Length, fits func(*plan.Side) bool) (best onSide, ok bool) {
+func nearestSide(ix *index.Index, sides []*plan.Side, at geom.Point, reach unit.Length, fits func(*plan.Side) bool) (best onSide, ok bool) {
 	type found struct {
 		id       plan.ID
 		distance unit.Length
@@ -91,7 +92,7 @@ func nearestSide(ix *plan.Index, sides []*plan.Side, at geom.Point, reach unit.L
 func takesOpening(s *plan.Side) bool { return s.Kind != plan.SideOpen }
 
 // heightOf returns the height of an opening's centre above the finished floor.
-func heightOf(ix *plan.Index, o *plan.Opening) unit.Length {
+func heightOf(ix *index.Index, o *plan.Opening) unit.Length {
 	place, _ := ix.Place(o.At)
 	return frame.CentreHeight(o, place.Room)
 }
@@ -119,7 +120,7 @@ func besides(t Window, s onSide, from, to unit.Length) []Dim {
 
 // liveDims shows spans of a face that have any length.
 func liveDims(t Window, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
-	line := plan.FrameOf(f.Line)
+	line := geom.FrameOf(f.Line)
 	for _, s := range spans {
 		if from, to := s[0], s[1]; to > from {
 			dims = append(dims, Dim{From: line.Point(from, 0), To: line.Point(to, 0), Text: t.System().Format(to - from), Aside: line.Out()})

@@ -4,7 +4,9 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -13,8 +15,8 @@ import (
 // fake is a table without a window.
 type fake struct {
 	t        *testing.T
-	history  *plan.History
-	index    *plan.Index
+	history  *edit.History
+	index    *index.Index
 	ids      *plantest.IDs
 	chosen   []plan.ID
 	preview  Preview
@@ -29,12 +31,12 @@ const ground = plan.ID("vaaaaaaaa")
 
 func newFake(t *testing.T) *fake {
 	p := plan.New("Cottage", ground)
-	return &fake{t: t, history: plan.NewHistory(p, 0), index: plan.NewIndex(p), ids: plantest.NewIDs(7), kind: "duplex"}
+	return &fake{t: t, history: edit.NewHistory(p, 0), index: index.New(p), ids: plantest.NewIDs(7), kind: "duplex"}
 }
 
-func (f *fake) Plan() plan.Plan    { return f.history.Plan() }
-func (f *fake) Index() *plan.Index { return f.index }
-func (f *fake) Level() plan.ID     { return ground }
+func (f *fake) Plan() plan.Plan     { return f.history.Plan() }
+func (f *fake) Index() *index.Index { return f.index }
+func (f *fake) Level() plan.ID      { return ground }
 func (f *fake) System() unit.System {
 	if f.isMetric {
 		return unit.Metric
@@ -42,7 +44,7 @@ func (f *fake) System() unit.System {
 	return unit.Imperial
 }
 
-func (f *fake) Do(e plan.Edit) error {
+func (f *fake) Do(e edit.Edit) error {
 	f.failed = f.history.Do(e)
 	f.index = f.index.Updated(f.history.Plan())
 	return f.failed

@@ -3,6 +3,8 @@ package tool
 import (
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -157,7 +159,7 @@ func (f *fixture) find(t Window) (made plan.Fixture, side onSide, name words.Tex
 
 // fixtureStops lists where the left end of a fixture may come to rest: the corners, the
 // middle, and beside others than itself.
-func fixtureStops(ix *plan.Index, side onSide, width unit.Length, self plan.ID) []stop {
+func fixtureStops(ix *index.Index, side onSide, width unit.Length, self plan.ID) []stop {
 	long := side.length()
 	stops := []stop{
 		{0, words.New("snap.in-left", "in the left corner"), rankBreak},
@@ -186,7 +188,7 @@ func (f *fixture) put(t Window) {
 	}
 	made.ID = t.NewID(plan.KindFixture)
 	f.typed.clear()
-	if t.Do(plan.AddFixture{Fixture: made}) != nil {
+	if t.Do(edit.AddFixture{Fixture: made}) != nil {
 		f.show(t)
 		return
 	}

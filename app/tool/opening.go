@@ -3,6 +3,7 @@ package tool
 import (
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -106,7 +107,7 @@ func (o *opening) drop(t Window, s spot) {
 		made.Height = plan.CentreAt(s.height)
 	}
 	o.typed.clear()
-	if t.Do(plan.AddOpening{Opening: made}) != nil {
+	if t.Do(edit.AddOpening{Opening: made}) != nil {
 		o.show(t)
 		return
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -202,7 +203,7 @@ func TestDimensionsRunToADoor(t *testing.T) {
 	f, o := newFake(t), &opening{}
 	r := f.square()
 	door := plan.Break{ID: f.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(r.Sides[0].ID, inch(36)), Width: inch(30), Head: inch(80)}
-	if err := f.Do(plan.AddBreak{Break: door}); err != nil {
+	if err := f.Do(edit.AddBreak{Break: door}); err != nil {
 		t.Fatal(err)
 	}
 	o.Move(f, at(96, 4))
@@ -219,7 +220,7 @@ func TestBoxesSnapToTheStudsThereAre(t *testing.T) {
 	r := f.square()
 	side := *r.Sides[0]
 	side.Studs = plan.Studs{Spacing: 16 * unit.Inch, First: 5 * unit.Inch}
-	if err := f.Do(plan.ChangeSide{Side: side}); err != nil {
+	if err := f.Do(edit.ChangeSide{Side: side}); err != nil {
 		t.Fatal(err)
 	}
 	f.click(o, at(22.7, 4))

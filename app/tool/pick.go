@@ -6,6 +6,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -45,7 +46,7 @@ func pick(t Window, p Pointer) plan.ID {
 
 // pickOnFace returns the break or fixture that stands where the pointer is in the
 // unfolded room, else the face itself.
-func pickOnFace(ix *plan.Index, p Pointer) plan.ID {
+func pickOnFace(ix *index.Index, p Pointer) plan.ID {
 	s, ok := faceOf(ix, p.Side, p.At)
 	if !ok {
 		return ""
@@ -81,7 +82,7 @@ func rankOf(id plan.ID) int {
 
 // distanceTo returns how far a thing is from the pointer, and how large it is, or false
 // beyond reach.
-func distanceTo(ix *plan.Index, id plan.ID, p Pointer) (d, size unit.Length, ok bool) {
+func distanceTo(ix *index.Index, id plan.ID, p Pointer) (d, size unit.Length, ok bool) {
 	switch id.Kind() {
 	case plan.KindOpening:
 		o, _ := ix.Plan().Opening(id)
@@ -123,7 +124,7 @@ func distanceTo(ix *plan.Index, id plan.ID, p Pointer) (d, size unit.Length, ok 
 
 // wallDepth returns how thick the wall behind a side is: to the face behind it, or that
 // of a usual framed wall.
-func wallDepth(ix *plan.Index, side plan.ID) unit.Length {
+func wallDepth(ix *index.Index, side plan.ID) unit.Length {
 	deepest := unit.Length(0)
 	for _, b := range ix.Behind(side) {
 		deepest = max(deepest, b.Gap)
@@ -138,7 +139,7 @@ func wallDepth(ix *plan.Index, side plan.ID) unit.Length {
 const usualPartition = 9 * unit.Inch / 2
 
 // cornerAt returns the side whose left end is pointed at, or nothing.
-func cornerAt(ix *plan.Index, room plan.ID, p Pointer) (plan.ID, bool) {
+func cornerAt(ix *index.Index, room plan.ID, p Pointer) (plan.ID, bool) {
 	r := ix.RoomOf(room)
 	if r == nil {
 		return "", false

@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -203,7 +204,7 @@ func (r *room) make(t Window, corners geom.Polygon) {
 		sides[i] = t.NewID(plan.KindSide)
 	}
 	made := fill.NewRoom(t.System(), t.NewID(plan.KindRoom), freeName(t.Plan()), corners, sides)
-	err := t.Do(plan.AddRoom{Level: t.Level(), Room: made})
+	err := t.Do(edit.AddRoom{Level: t.Level(), Room: made})
 	if err != nil {
 		r.show(t)
 		return // what was traced stays, to be mended

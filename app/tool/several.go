@@ -2,7 +2,9 @@ package tool
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -10,7 +12,7 @@ import (
 // several moves all that is chosen by one way: things on faces as far along as the way
 // goes, things on floors and ceilings and whole rooms by all of it.
 type several struct {
-	ix   *plan.Index // as the drag began
+	ix   *index.Index // as the drag began
 	ids  []plan.ID
 	from geom.Point
 }
@@ -25,9 +27,9 @@ func dragSeveral(t Window, p Pointer, ids []plan.ID) drag {
 func (*several) name() words.Text { return words.New("tool.move-several", "Move what is chosen") }
 
 // back takes no step: a gesture's edits are each from where it began.
-func (d *several) back() plan.Edit { return plan.Steps{Label: d.name()} }
+func (d *several) back() edit.Edit { return edit.Steps{Label: d.name()} }
 
-func (d *several) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
+func (d *several) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	way := p.At.Sub(d.from)
 	if l, ok := typed.place(t.System()); ok {
 		way = towards(way, l, p.Shift)
@@ -42,33 +44,33 @@ func (d *several) to(t Window, p Pointer, typed *typing) (plan.Edit, Preview) {
 	if len(edits) == 0 {
 		return nil, preview
 	}
-	return plan.Steps{Label: d.name(), Edits: edits}, preview
+	return edit.Steps{Label: d.name(), Edits: edits}, preview
 }
 
 // moves returns the edits that move things by a way.
-func moves(ix *plan.Index, ids []plan.ID, way geom.Point) (edits []plan.Edit) {
+func moves(ix *index.Index, ids []plan.ID, way geom.Point) (edits []edit.Edit) {
 	for _, id := range ids {
 		switch id.Kind() {
 		case plan.KindOpening:
 			if o, _ := ix.Plan().Opening(id); o != nil {
 				if to, ok := shifted(ix, o.At, way); ok {
-					edits = append(edits, plan.MoveOpening{ID: id, To: to})
+					edits = append(edits, edit.MoveOpening{ID: id, To: to})
 				}
 			}
 		case plan.KindBreak:
 			if b, _ := ix.Plan().Break(id); b != nil {
 				if to, ok := shifted(ix, b.At, way); ok {
-					edits = append(edits, plan.MoveBreak{ID: id, To: to})
+					edits = append(edits, edit.MoveBreak{ID: id, To: to})
 				}
 			}
 		case plan.KindFixture:
 			if f, _ := ix.Plan().Fixture(id); f != nil {
 				if to, ok := shifted(ix, f.At, way); ok {
-					edits = append(edits, plan.MoveFixture{ID: id, To: to})
+					edits = append(edits, edit.MoveFixture{ID: id, To: to})
 				}
 			}
 		case plan.KindRoom:
-			edits = append(edits, plan.MoveRoom{ID: id, By: way})
+			edits = append(edits, edit.MoveRoom{ID: id, By: way})
 		}
 	}
 	return edits
@@ -76,7 +78,7 @@ func moves(ix *plan.Index, ids []plan.ID, way geom.Point) (edits []plan.Edit) {
 
 // shifted returns an anchor moved by a way of the plan, along its face where it is on
 // one; false where that is no move.
-func shifted(ix *plan.Index, a plan.Anchor, way geom.Point) (plan.Anchor, bool) {
+func shifted(ix *index.Index, a plan.Anchor, way geom.Point) (plan.Anchor, bool) {
 	switch a.Part {
 	case plan.PartCeiling, plan.PartFloor:
 		a.At = a.At.Add(way)
@@ -122,7 +124,7 @@ func nudge(t Window, k Key) bool {
 		if ref, ok := t.Index().Side(id); ok && id.Kind() == plan.KindSide {
 			_, off := ref.Line().Project(ref.Line().A.Add(way))
 			if off != 0 {
-				edits = append(edits, plan.MoveSide{Side: id, By: -off, Joints: [2]plan.ID{t.NewID(plan.KindSide), t.NewID(plan.KindSide)}, Clamp: true})
+				edits = append(edits, edit.MoveSide{Side: id, By: -off, Joints: [2]plan.ID{t.NewID(plan.KindSide), t.NewID(plan.KindSide)}, Clamp: true})
 			}
 		}
 	}
@@ -132,7 +134,7 @@ func nudge(t Window, k Key) bool {
 	case 1:
 		t.Do(edits[0])
 	default:
-		t.Do(plan.Steps{Label: words.New("tool.move-several", "Move what is chosen"), Edits: edits})
+		t.Do(edit.Steps{Label: words.New("tool.move-several", "Move what is chosen"), Edits: edits})
 	}
 	return true
 }

@@ -8,6 +8,7 @@ import (
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -69,7 +70,7 @@ func toGrid(l, step unit.Length) unit.Length {
 
 // onFace lists where an opening may come to rest along a side: self is left out.
 // Width is the outer width of its box.
-func onFace(ix *plan.Index, side plan.ID, self plan.ID, width unit.Length, s unit.System, near unit.Length) []stop {
+func onFace(ix *index.Index, side plan.ID, self plan.ID, width unit.Length, s unit.System, near unit.Length) []stop {
 	ref, ok := ix.Side(side)
 	if !ok {
 		return nil
@@ -91,7 +92,7 @@ func onFace(ix *plan.Index, side plan.ID, self plan.ID, width unit.Length, s uni
 
 // across lists the places level with openings on the other sides of the room, and with
 // those in the same partition's other face.
-func across(ix *plan.Index, ref *plan.SideRef, self plan.ID) (stops []stop) {
+func across(ix *index.Index, ref *plan.SideRef, self plan.ID) (stops []stop) {
 	line := ref.Line()
 	add := func(side plan.ID) {
 		for _, o := range ix.OpeningsOn(side) {
@@ -124,7 +125,7 @@ func facing(a, b geom.Segment) bool {
 
 // evenly lists the middles between neighbours on a side, and the places as far beyond
 // the last as it is from the one before.
-func evenly(ix *plan.Index, side, self plan.ID, long unit.Length) (stops []stop) {
+func evenly(ix *index.Index, side, self plan.ID, long unit.Length) (stops []stop) {
 	type mark struct {
 		at  unit.Length
 		tag string

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 )
 
@@ -17,7 +18,7 @@ func TestADoorIsDraggedFromTheRoomBehindIt(t *testing.T) {
 		{X: box.Min.X, Y: top}, {X: box.Max.X, Y: top}, {X: box.Max.X, Y: top + inch(60)}, {X: box.Min.X, Y: top + inch(60)},
 	}, sides)
 	behind.Ceiling = inch(96)
-	if f.Do(plan.AddRoom{Level: f.Level(), Room: behind}); f.failed != nil {
+	if f.Do(edit.AddRoom{Level: f.Level(), Room: behind}); f.failed != nil {
 		t.Fatal(f.failed)
 	}
 	cuts := f.Index().Cuts(sides[0])
@@ -49,7 +50,7 @@ func TestADoorDraggedAlongItsWallKeepsItsSwing(t *testing.T) {
 		{X: box.Min.X, Y: behindTop}, {X: box.Max.X, Y: behindTop}, {X: box.Max.X, Y: behindTop + inch(60)}, {X: box.Min.X, Y: behindTop + inch(60)},
 	}, []plan.ID{f.NewID(plan.KindSide), f.NewID(plan.KindSide), f.NewID(plan.KindSide), f.NewID(plan.KindSide)})
 	behind.Ceiling = inch(96)
-	if f.Do(plan.AddRoom{Level: f.Level(), Room: behind}); f.failed != nil {
+	if f.Do(edit.AddRoom{Level: f.Level(), Room: behind}); f.failed != nil {
 		t.Fatal(f.failed)
 	}
 	was, _ := f.Plan().Break(door)

@@ -4,7 +4,9 @@ package tool
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -55,11 +57,11 @@ type Key struct {
 // where to put previews and edits.
 type Window interface {
 	Plan() plan.Plan
-	Index() *plan.Index
+	Index() *index.Index
 	Level() plan.ID
 	System() unit.System
 	// Do makes an edit the next step; an error is also shown to the user.
-	Do(plan.Edit) error
+	Do(edit.Edit) error
 	// Begin and End bracket a drag, so that one undo takes all of it back.
 	Begin(name words.Text)
 	End()

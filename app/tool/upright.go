@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -15,7 +17,7 @@ type upright struct {
 	at          plan.Anchor // of its left end
 	width       unit.Length
 	foot, top   unit.Length // above the finished floor
-	changed     func(upright) plan.Edit
+	changed     func(upright) edit.Edit
 	isBreak     bool
 	name        words.Text
 	standsAlone bool // on the floor: it has no foot to be moved
@@ -40,10 +42,10 @@ func uprightBreak(b *plan.Break) upright {
 	return upright{
 		id: b.ID, at: b.At, width: b.Width, foot: b.Sill, top: b.Head, isBreak: true,
 		name: b.Kind.Text(), standsAlone: b.Sill == 0,
-		changed: func(u upright) plan.Edit {
+		changed: func(u upright) edit.Edit {
 			now := *b
 			now.At, now.Width, now.Sill, now.Head = u.at, u.width, u.foot, u.top
-			return plan.ChangeBreak{Break: now}
+			return edit.ChangeBreak{Break: now}
 		},
 	}
 }
@@ -52,10 +54,10 @@ func uprightFixture(f *plan.Fixture) upright {
 	return upright{
 		id: f.ID, at: f.At, width: f.Width, foot: f.Bottom, top: f.Top(),
 		name: f.Kind.Text(), standsAlone: f.Bottom == 0,
-		changed: func(u upright) plan.Edit {
+		changed: func(u upright) edit.Edit {
 			now := *f
 			now.At, now.Width, now.Bottom, now.Height = u.at, u.width, u.foot, u.top-u.foot
-			return plan.ChangeFixture{Fixture: now}
+			return edit.ChangeFixture{Fixture: now}
 		},
 	}
 }
@@ -69,7 +71,7 @@ func through(t Window, p Pointer, id plan.ID) Pointer {
 	}
 	here, ok := t.Index().Side(p.Side)
 	own, has := t.Index().Side(b.At.Host)
-	if !ok || !has || !slices.ContainsFunc(t.Index().Cuts(p.Side), func(c plan.Cut) bool { return c.Break.ID == id }) {
+	if !ok || !has || !slices.ContainsFunc(t.Index().Cuts(p.Side), func(c index.Cut) bool { return c.Break.ID == id }) {
 		return p
 	}
 	p.Side, p.Height = b.At.Host, p.Height+here.Room.FloorThickness()-own.Room.FloorThickness()
@@ -77,7 +79,7 @@ func through(t Window, p Pointer, id plan.ID) Pointer {
 }
 
 // uprights lists what stands on the faces of a side's room, but for one thing.
-func uprights(ix *plan.Index, side, but plan.ID) (all []upright) {
+func uprights(ix *index.Index, side, but plan.ID) (all []upright) {
 	ref, ok := ix.Side(side)
 	if !ok {
 		return nil
@@ -95,7 +97,7 @@ func uprights(ix *plan.Index, side, but plan.ID) (all []upright) {
 
 // levels lists the heights that the heads and sills of breaks and the tops and bottoms of
 // fixtures in a side's room give.
-func levels(ix *plan.Index, side, but plan.ID) (stops []stop) {
+func levels(ix *index.Index, side, but plan.ID) (stops []stop) {
 	for _, u := range uprights(ix, side, but) {
 		high, low := words.New("snap.top", "level with the top of the {0}", u.name), words.New("snap.bottom", "level with the bottom of the {0}", u.name)
 		if u.isBreak {
@@ -110,7 +112,7 @@ func levels(ix *plan.Index, side, but plan.ID) (stops []stop) {
 }
 
 // ceilingOf returns the height of the ceiling over a side.
-func ceilingOf(ix *plan.Index, side plan.ID) unit.Length {
+func ceilingOf(ix *index.Index, side plan.ID) unit.Length {
 	if ref, ok := ix.Side(side); ok {
 		return ref.Room.Ceiling
 	}

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -13,10 +15,10 @@ func windowed(t *testing.T) (f *fake, r *plan.Room, window, door, upper plan.ID)
 	f = newFake(t)
 	r = f.square()
 	window, door, upper = f.NewID(plan.KindBreak), f.NewID(plan.KindBreak), f.NewID(plan.KindFixture)
-	for _, e := range []plan.Edit{
-		plan.AddBreak{Break: plan.Break{ID: window, Kind: plan.BreakWindow, At: plan.OnFace(r.Sides[0].ID, inch(50)), Width: inch(36), Sill: inch(30), Head: inch(70)}},
-		plan.AddBreak{Break: plan.Break{ID: door, Kind: plan.BreakDoor, At: plan.OnFace(r.Sides[2].ID, inch(40)), Width: inch(32), Head: inch(80)}},
-		plan.AddFixture{Fixture: plan.Fixture{ID: upper, Kind: plan.FixtureUpper, At: plan.OnFace(r.Sides[1].ID, inch(20)), Width: inch(48), Depth: inch(12), Bottom: inch(54), Height: inch(30)}},
+	for _, e := range []edit.Edit{
+		edit.AddBreak{Break: plan.Break{ID: window, Kind: plan.BreakWindow, At: plan.OnFace(r.Sides[0].ID, inch(50)), Width: inch(36), Sill: inch(30), Head: inch(70)}},
+		edit.AddBreak{Break: plan.Break{ID: door, Kind: plan.BreakDoor, At: plan.OnFace(r.Sides[2].ID, inch(40)), Width: inch(32), Head: inch(80)}},
+		edit.AddFixture{Fixture: plan.Fixture{ID: upper, Kind: plan.FixtureUpper, At: plan.OnFace(r.Sides[1].ID, inch(20)), Width: inch(48), Depth: inch(12), Bottom: inch(54), Height: inch(30)}},
 	} {
 		if f.Do(e); f.failed != nil {
 			t.Fatal(f.failed)
@@ -28,7 +30,7 @@ func windowed(t *testing.T) (f *fake, r *plan.Room, window, door, upper plan.ID)
 // onFaceOf is a pointer in the unfolded room, at inches along a face and up.
 func (f *fake) onFaceOf(side plan.ID, x, up float64) Pointer {
 	ref, _ := f.index.Side(side)
-	return Pointer{At: plan.FrameOf(ref.Line()).Point(inch(x), 0), Reach: 4 * unit.Inch, OnUnfold: true, Side: side, Height: inch(up)}
+	return Pointer{At: geom.FrameOf(ref.Line()).Point(inch(x), 0), Reach: 4 * unit.Inch, OnUnfold: true, Side: side, Height: inch(up)}
 }
 
 func freely(p Pointer) Pointer { p.Shift = true; return p }

@@ -10,6 +10,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/file"
+	"studbay/plan/index"
 	"studbay/plan/words"
 
 	"github.com/spf13/cobra"
@@ -19,7 +20,7 @@ import (
 type checked struct {
 	file   string
 	plan   plan.Plan
-	index  *plan.Index
+	index  *index.Index
 	result fill.Result
 	voice  words.Voice
 }
@@ -39,7 +40,7 @@ func readPlan(path, edition string) (*checked, error) {
 		h.Edition = edition
 		p.Header = &h
 	}
-	c := &checked{file: path, plan: p, index: plan.NewIndex(p), voice: words.Voice{System: p.Header.System()}}
+	c := &checked{file: path, plan: p, index: index.New(p), voice: words.Voice{System: p.Header.System()}}
 	if c.result, err = fill.Check(c.index); err != nil {
 		return nil, fmt.Errorf("%s: %w", path, err)
 	}

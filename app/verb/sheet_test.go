@@ -9,7 +9,7 @@ import (
 
 	"studbay/app/demo"
 	"studbay/fill"
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/sheet"
@@ -23,7 +23,7 @@ func TestDemoSheetsReadClean(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		result, err := fill.Check(ix)
 		if err != nil {
 			t.Fatal(err)

@@ -4,7 +4,7 @@ import (
 	"sync"
 
 	"studbay/fill"
-	"studbay/plan"
+	"studbay/plan/index"
 )
 
 // checking keeps findings current beside the window. Asked again while it works, it
@@ -14,8 +14,8 @@ type checking struct {
 	take func(checkResult)
 
 	mu      sync.Mutex
-	wanted  *plan.Index // nil: nothing waits
-	latest  *plan.Index // asked for last
+	wanted  *index.Index // nil: nothing waits
+	latest  *index.Index // asked for last
 	working bool
 	stopped bool
 	checker fill.Checker // of the one goroutine at work
@@ -23,7 +23,7 @@ type checking struct {
 
 // checkResult is the findings of one plan.
 type checkResult struct {
-	of     *plan.Index
+	of     *index.Index
 	result fill.Result
 	err    error
 }
@@ -34,7 +34,7 @@ func startChecking(post func(func()), take func(checkResult)) *checking {
 }
 
 // ask wants the findings of a plan, in place of any plan that waits.
-func (c *checking) ask(ix *plan.Index) {
+func (c *checking) ask(ix *index.Index) {
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	c.latest = ix
@@ -58,7 +58,7 @@ func (c *checking) work() {
 	}
 }
 
-func (c *checking) next() *plan.Index {
+func (c *checking) next() *index.Index {
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	ix := c.wanted

@@ -9,7 +9,9 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/file"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -32,8 +34,8 @@ const stepLimit = 2000
 // Document is one plan being worked on, with its history, its findings and the file it
 // stands in. It knows no widget; its owner's one goroutine uses it.
 type Document struct {
-	history  *plan.History
-	index    *plan.Index
+	history  *edit.History
+	index    *index.Index
 	level    plan.ID
 	selected []plan.ID
 	result   fill.Result
@@ -54,7 +56,7 @@ type Document struct {
 // notify is told of every change.
 func NewDocument(p plan.Plan, post func(func()), notify func(Changed)) *Document {
 	d := &Document{
-		history: plan.NewHistory(p, stepLimit), index: plan.NewIndex(p),
+		history: edit.NewHistory(p, stepLimit), index: index.New(p),
 		name: rand.Text(), notify: notify,
 	}
 	if len(p.Levels) > 0 {
@@ -72,7 +74,7 @@ func (d *Document) close() { d.check.stop() }
 func (d *Document) Plan() plan.Plan { return d.index.Plan() }
 
 // Index returns the index of Plan.
-func (d *Document) Index() *plan.Index { return d.index }
+func (d *Document) Index() *index.Index { return d.index }
 
 // Result returns the findings shown, which may be of a plan a moment ago.
 func (d *Document) Result() fill.Result { return d.result }
@@ -112,7 +114,7 @@ func (d *Document) Select(ids ...plan.ID) {
 func (d *Document) Has(id plan.ID) bool { return d.index.Has(id) }
 
 // Do makes an edit the next step.
-func (d *Document) Do(e plan.Edit) error {
+func (d *Document) Do(e edit.Edit) error {
 	if err := d.history.Do(e); err != nil {
 		return err
 	}
@@ -144,7 +146,7 @@ func (d *Document) Redo() {
 }
 
 // History gives the names of steps, and whether there are any.
-func (d *Document) History() *plan.History { return d.history }
+func (d *Document) History() *edit.History { return d.history }
 
 // update brings index, selection and findings up to the plan of the history.
 func (d *Document) update() {

@@ -6,15 +6,17 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
 func TestStaleFindingsAreDropped(t *testing.T) {
 	var posted []func()
-	var taken []*plan.Index
+	var taken []*index.Index
 	c := startChecking(func(f func()) { posted = append(posted, f) }, func(r checkResult) { taken = append(taken, r.of) })
-	old := plan.NewIndex(plan.New("old", NewID(plan.KindLevel)))
-	now := plan.NewIndex(plan.New("new", NewID(plan.KindLevel)))
+	old := index.New(plan.New("old", NewID(plan.KindLevel)))
+	now := index.New(plan.New("new", NewID(plan.KindLevel)))
 	c.latest = now
 	c.deliver(checkResult{of: old})
 	c.deliver(checkResult{of: now, result: fill.Result{}})
@@ -30,7 +32,7 @@ func TestWhatGoesIsChosenNoMore(t *testing.T) {
 	if got := u.doc.Selection(); !slices.Equal(got, []plan.ID{den, hall}) {
 		t.Fatalf("chosen %v, want what is in the plan", got)
 	}
-	if err := u.doc.Do(plan.Remove{Things: []plan.ID{den}}); err != nil {
+	if err := u.doc.Do(edit.Remove{Things: []plan.ID{den}}); err != nil {
 		t.Fatal(err)
 	}
 	if got := u.doc.Selection(); !slices.Equal(got, []plan.ID{hall}) {
@@ -42,7 +44,7 @@ func TestTheLevelShownIsOneOfThePlan(t *testing.T) {
 	u := newPlayer(t)
 	ground := u.doc.Level()
 	upper := NewID(plan.KindLevel)
-	if err := u.doc.Do(plan.AddLevel{ID: upper, Title: "Upper floor", Elevation: 9 * unit.Foot}); err != nil {
+	if err := u.doc.Do(edit.AddLevel{ID: upper, Title: "Upper floor", Elevation: 9 * unit.Foot}); err != nil {
 		t.Fatal(err)
 	}
 	u.doc.SetLevel(upper)

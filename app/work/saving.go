@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/file"
 	"studbay/plan/words"
 )
@@ -55,7 +56,7 @@ func (s *Session) saveOver(path string, then func()) {
 type save struct {
 	doc    *Document
 	path   string
-	naming plan.Edit // the title it takes from its file, or nil
+	naming edit.Edit // the title it takes from its file, or nil
 	before plan.Plan // without it
 	plan   plan.Plan
 	then   func() // once nothing more can be lost, or nil
@@ -72,14 +73,14 @@ func (s *Session) waits(do func()) bool {
 
 // nameAfter returns the edit that gives a plan without a title of its own that of the
 // file it is first saved to, and the plan after it.
-func (s *Session) nameAfter(path string) (plan.Edit, plan.Plan) {
+func (s *Session) nameAfter(path string) (edit.Edit, plan.Plan) {
 	p := s.doc.Plan()
 	if s.doc.Path() != "" || p.Header == nil || p.Header.Title != s.untitled() {
 		return nil, p
 	}
 	named := *p.Header
 	named.Title = strings.TrimSuffix(filepath.Base(path), Extension)
-	e := plan.ChangeHeader{Header: named}
+	e := edit.ChangeHeader{Header: named}
 	after, err := e.Apply(p)
 	if err != nil {
 		return nil, p // the old title serves where this one is refused

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/file"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -260,7 +261,7 @@ func TestARecoveryTellsHowItDiffersFromItsFile(t *testing.T) {
 	u.draw("Hall")
 	changed := *u.doc.Index().RoomOf(den)
 	changed.Ceiling = 9 * unit.Foot
-	if err := u.doc.Do(plan.ChangeRoom{Room: changed}); err != nil {
+	if err := u.doc.Do(edit.ChangeRoom{Room: changed}); err != nil {
 		t.Fatal(err)
 	}
 	kept.Plan = u.doc.Plan()

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/file"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -133,7 +134,7 @@ func (u *player) draw(name string) plan.ID {
 	sides := []plan.ID{NewID(plan.KindSide), NewID(plan.KindSide), NewID(plan.KindSide), NewID(plan.KindSide)}
 	room := plan.NewRoom(NewID(plan.KindRoom), name, plan.UseBedroom, corners, sides)
 	room.Ceiling = 8 * unit.Foot
-	if err := u.doc.Do(plan.AddRoom{Level: u.doc.Level(), Room: room}); err != nil {
+	if err := u.doc.Do(edit.AddRoom{Level: u.doc.Level(), Room: room}); err != nil {
 		u.t.Fatal(err)
 	}
 	return room.ID

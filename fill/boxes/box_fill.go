@@ -8,6 +8,8 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -21,7 +23,7 @@ var Fill = rule.Rule{
 	Opening: checkBoxFill,
 }
 
-func checkBoxFill(v plan.OpeningView, fig *code.Figures) []rule.Finding {
+func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
 	if o.Status == plan.StatusRemove {
 		return nil
@@ -93,7 +95,7 @@ func uncounted(o *plan.Opening, err error) rule.Finding {
 	return unreadable(o, words.New("plain", "{0}", err.Error()))
 }
 
-func overFull(v plan.OpeningView, fig *code.Figures, b part.Resolved, c box.Contents, s Source, r box.Result) rule.Finding {
+func overFull(v index.OpeningView, fig *code.Figures, b part.Resolved, c box.Contents, s Source, r box.Result) rule.Finding {
 	return rule.Finding{
 		Severity: rule.Stop,
 		Measured: rule.VolumeOf(r.Required), Limit: rule.VolumeOf(r.Volume),
@@ -117,7 +119,7 @@ func roomier(o *plan.Opening, fig *code.Figures, b part.Resolved, c box.Contents
 		}
 		offers = append(offers, rule.Remedy{
 			Label: words.New("rule.box-fill.remedy", "Take “{0}”: {1}", a.Text(), a.Volume()),
-			Edit:  plan.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
+			Edit:  edit.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
 			Price: dearer(a, b.Assembly),
 		})
 	}

@@ -7,6 +7,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -38,13 +39,13 @@ func (s Source) Text() words.Text {
 // drawn go before what the user stated, and that before what the kind assumes; the
 // devices and what is not cable come from the opening or its kind, and internal clamps
 // from the box. Callers must not write to what they get.
-func ContentsOf(v plan.OpeningView) (box.Contents, Source) {
+func ContentsOf(v index.OpeningView) (box.Contents, Source) {
 	b, ok, err := part.Resolve(v.Opening.Assembly)
 	return contentsIn(v, ok && err == nil && b.Box.Clamps)
 }
 
 // contentsIn is ContentsOf for a box that comes with internal clamps or does not.
-func contentsIn(v plan.OpeningView, clamps bool) (items box.Contents, source Source) {
+func contentsIn(v index.OpeningView, clamps bool) (items box.Contents, source Source) {
 	o := v.Opening
 	usual := usualOf()[o.Kind]
 	switch {

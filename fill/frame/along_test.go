@@ -5,6 +5,8 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -22,7 +24,7 @@ func measured(t *testing.T) (h *house, side plan.ID, door plan.ID, boxes [3]plan
 
 func TestNeighbours(t *testing.T) {
 	h, side, door, boxes := measured(t)
-	f, _ := frame.FaceOf(plan.NewIndex(h.p), side)
+	f, _ := frame.FaceOf(index.New(h.p), side)
 	for _, tt := range []struct {
 		name        string
 		at          float64
@@ -51,7 +53,7 @@ func TestNeighbours(t *testing.T) {
 
 func TestNearest(t *testing.T) {
 	h, side, door, _ := measured(t)
-	f, _ := frame.FaceOf(plan.NewIndex(h.p), side)
+	f, _ := frame.FaceOf(index.New(h.p), side)
 	for _, tt := range []struct {
 		at, from, away float64
 		of             plan.ID
@@ -82,9 +84,9 @@ func TestNearest(t *testing.T) {
 func TestToWalls(t *testing.T) {
 	h := newHouse(t)
 	sides := h.room(0, 0, 120, 100, nil)
-	room := plan.NewIndex(h.p)
+	room := index.New(h.p)
 	ref, _ := room.Side(sides[0])
-	dims := frame.ToWalls(ref.Room, ref.Line().A.Add(plan.FrameOf(ref.Line()).Point(in(40), in(30))))
+	dims := frame.ToWalls(ref.Room, ref.Line().A.Add(geom.FrameOf(ref.Line()).Point(in(40), in(30))))
 	want := []unit.Length{in(40), in(80), in(30), in(70)}
 	walls := []plan.ID{sides[3], sides[1], sides[0], sides[2]}
 	if len(dims) != 4 {

@@ -2,6 +2,7 @@ package frame
 
 import (
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -18,7 +19,7 @@ const (
 // FramingBetween returns the depth that is left for framing between a side and one that
 // stands behind it: the gap between the faces less both finishes. It is zero or less where
 // the finishes leave none.
-func FramingBetween(s *plan.Side, behind plan.Backing) unit.Length {
+func FramingBetween(s *plan.Side, behind index.Backing) unit.Length {
 	return behind.Gap - SetProud(s) - SetProud(behind.Side)
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 )
 
 func TestBodies(t *testing.T) {
@@ -68,7 +69,7 @@ func TestFramingDepths(t *testing.T) {
 	h.room(0, -105, 60, -5, func(s []*plan.Side) {
 		s[2].Finish = append(s[2].Finish, plan.Layer{Name: "tile", Thickness: in(0.375)})
 	})
-	f, ok := frame.FaceOf(plan.NewIndex(h.p), front)
+	f, ok := frame.FaceOf(index.New(h.p), front)
 	if !ok {
 		t.Fatal("no face")
 	}

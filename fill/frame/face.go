@@ -3,6 +3,7 @@ package frame
 import (
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -11,13 +12,13 @@ type Face struct {
 	Side     *plan.Side
 	Line     geom.Segment // from its left end to its right as seen in the room
 	Length   unit.Length
-	Behind   []plan.Backing  // from left to right
-	Cuts     []plan.Cut      // from left to right
+	Behind   []index.Backing // from left to right
+	Cuts     []index.Cut     // from left to right
 	Openings []*plan.Opening // in any order
 }
 
 // FaceOf returns the face of a side. It reports false where the side is gone.
-func FaceOf(ix *plan.Index, side plan.ID) (Face, bool) {
+func FaceOf(ix *index.Index, side plan.ID) (Face, bool) {
 	ref, ok := ix.Side(side)
 	if !ok {
 		return Face{}, false
@@ -27,6 +28,6 @@ func FaceOf(ix *plan.Index, side plan.ID) (Face, bool) {
 }
 
 // FaceIn returns the face of a side of a room's view.
-func FaceIn(s *plan.SideView) Face {
+func FaceIn(s *index.SideView) Face {
 	return Face{s.Side, s.Line, s.Length, s.Behind, s.Cuts, s.Openings}
 }

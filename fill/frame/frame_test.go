@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
@@ -24,7 +25,7 @@ func newHouse(t *testing.T) *house {
 	return &house{t, ids, plan.New("House", ids.New(plan.KindLevel))}
 }
 
-func (h *house) do(e plan.Edit) {
+func (h *house) do(e edit.Edit) {
 	h.t.Helper()
 	next, err := e.Apply(h.p)
 	if err != nil {
@@ -48,20 +49,20 @@ func (h *house) room(left, top, right, bottom float64, change func(sides []*plan
 	if change != nil {
 		change(r.Sides)
 	}
-	h.do(plan.AddRoom{Level: h.p.Levels[0].ID, Room: r})
+	h.do(edit.AddRoom{Level: h.p.Levels[0].ID, Room: r})
 	return sides
 }
 
 func (h *house) opening(side plan.ID, along float64) plan.ID {
 	h.t.Helper()
 	o := plan.Opening{ID: h.ids.New(plan.KindOpening), Kind: "duplex", Gangs: 1, Status: plan.StatusNew, At: plan.OnFace(side, in(along)), Height: plan.CentreAt(in(16))}
-	h.do(plan.AddOpening{Opening: o})
+	h.do(edit.AddOpening{Opening: o})
 	return o.ID
 }
 
 func (h *house) door(side plan.ID, along, width, casing float64) plan.ID {
 	h.t.Helper()
 	b := plan.Break{ID: h.ids.New(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(side, in(along)), Width: in(width), Head: in(80), Casing: in(casing)}
-	h.do(plan.AddBreak{Break: b})
+	h.do(edit.AddBreak{Break: b})
 	return b.ID
 }

@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -58,14 +60,14 @@ func (f Face) ownStuds(from, to unit.Length) (studs []Stud) {
 }
 
 // studsWith returns the studs between two places where another wall stands behind.
-func (f Face) studsWith(b plan.Backing, from, to unit.Length) (studs []Stud) {
+func (f Face) studsWith(b index.Backing, from, to unit.Length) (studs []Stud) {
 	line := b.Room.Segment(b.Room.SideAt(b.Side.ID))
 	length := line.Length()
 	if f.goesBefore(b.Side, length) {
 		return f.ownStuds(from, to)
 	}
 	// The other face runs the other way: its left end is at the right as seen from here.
-	end, _ := plan.FrameOf(f.Line).Project(line.A)
+	end, _ := geom.FrameOf(f.Line).Project(line.A)
 	for _, at := range slices.Backward(commons(b.Side.Studs, length)) {
 		if here := end - at; from <= here && here <= to {
 			studs = append(studs, Stud{here})

@@ -6,6 +6,9 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 )
@@ -65,7 +68,7 @@ func TestStudsOfAPartition(t *testing.T) {
 			}
 			h.room(0, 0, 100, 120, func(s []*plan.Side) { sides[0] = s[0]; change(s[0], &plan.Side{}) })
 			h.room(-10, -104.5, tt.behind-10, -4.5, func(s []*plan.Side) { sides[1] = s[2]; change(&plan.Side{}, s[2]) })
-			ix := plan.NewIndex(h.p)
+			ix := index.New(h.p)
 			for i, want := range [][]unit.Length{tt.front, tt.theirs} {
 				f, ok := frame.FaceOf(ix, sides[i].ID)
 				if got := centres(f); !ok || !slices.Equal(got, want) {
@@ -87,22 +90,22 @@ func TestBothFacesSeeTheSameStuds(t *testing.T) {
 			if i++; i%3 == 0 {
 				change.Studs.First = unit.Length(random.New(plan.KindSide)[1]%16) * unit.Inch
 			}
-			next, err := plan.ChangeSide{Side: change}.Apply(p)
+			next, err := edit.ChangeSide{Side: change}.Apply(p)
 			if err != nil {
 				t.Fatal(err)
 			}
 			p = next
 		}
 	}
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	compared := 0
 	for r := range p.Levels[0].Rooms.All() {
 		for at, s := range r.Sides {
 			here, _ := frame.FaceOf(ix, s.ID)
-			line := plan.FrameOf(r.Segment(at))
+			line := geom.FrameOf(r.Segment(at))
 			for _, b := range here.Behind {
 				there, _ := frame.FaceOf(ix, b.Side.ID)
-				back := plan.FrameOf(there.Line)
+				back := geom.FrameOf(there.Line)
 				for _, stud := range here.Studs() {
 					if stud.At < b.From || stud.At > b.To {
 						continue
@@ -124,12 +127,12 @@ func TestBothFacesSeeTheSameStuds(t *testing.T) {
 // A room 50 in wide with studs at 16 in: flanks at 3/4 in either side of 0, 16, 32 and 48.
 func TestBays(t *testing.T) {
 	h := newHouse(t)
-	f, _ := frame.FaceOf(plan.NewIndex(h.p), "")
+	f, _ := frame.FaceOf(index.New(h.p), "")
 	if len(frame.Bays(nil, 0)) != 0 {
 		t.Error("a face of no length has a bay")
 	}
 	side := h.room(0, 0, 50, 120, nil)[0]
-	f, _ = frame.FaceOf(plan.NewIndex(h.p), side)
+	f, _ = frame.FaceOf(index.New(h.p), side)
 	bays := frame.Bays(f.Studs(), f.Length)
 	want := [][2]unit.Length{{in(0.75), in(15.25)}, {in(16.75), in(31.25)}, {in(32.75), in(47.25)}, {in(48.75), in(50)}}
 	if len(bays) != len(want) {

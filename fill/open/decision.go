@@ -5,6 +5,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -26,7 +27,7 @@ type decisions struct {
 // of each kind at the first on that level.
 type place struct{ level, room, opening plan.ID }
 
-func seeDecisions(ix *plan.Index) decisions {
+func seeDecisions(ix *index.Index) decisions {
 	v := decisions{all: ix.Plan().Decisions}
 	for d := range v.all.All() {
 		var at place
@@ -69,7 +70,7 @@ func listDecisions(v decisions, _ *code.Figures) (found []rule.Finding) {
 	return found
 }
 
-func (at *place) add(ix *plan.Index, id plan.ID) {
+func (at *place) add(ix *index.Index, id plan.ID) {
 	level, room := levelOf(ix, id)
 	if level == "" || at.level != "" && at.level != level {
 		return
@@ -85,7 +86,7 @@ func (at *place) add(ix *plan.Index, id plan.ID) {
 
 // levelOf returns the level of a thing, and the room where the thing is a room or one of
 // its sides.
-func levelOf(ix *plan.Index, id plan.ID) (level, room plan.ID) {
+func levelOf(ix *index.Index, id plan.ID) (level, room plan.ID) {
 	var on *plan.Level
 	switch id.Kind() {
 	case plan.KindRoom:

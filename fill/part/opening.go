@@ -2,6 +2,7 @@ package part
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -24,7 +25,7 @@ func NewOpening(units unit.System, kind string, at plan.Anchor) plan.Opening {
 }
 
 // ToKind is the edit that makes an opening one of another kind, as that starts out.
-func ToKind(o *plan.Opening, kind string) plan.ChangeKind {
+func ToKind(o *plan.Opening, kind string) edit.ChangeKind {
 	fresh := NewOpening(unit.Imperial, kind, o.At) // the units tell of the height alone, which stays
-	return plan.ChangeKind{ID: o.ID, Kind: kind, Gangs: fresh.Gangs, Assembly: fresh.Assembly}
+	return edit.ChangeKind{ID: o.ID, Kind: kind, Gangs: fresh.Gangs, Assembly: fresh.Assembly}
 }

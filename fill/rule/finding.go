@@ -2,6 +2,7 @@ package rule
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -72,7 +73,7 @@ type Finding struct {
 // Remedy is an edit that would clear a finding: offered, never applied by itself.
 type Remedy struct {
 	Label words.Text
-	Edit  plan.Edit
+	Edit  edit.Edit
 	Price *unit.Money // change of the parts' cost, nil where not known
 }
 

@@ -9,6 +9,7 @@ package rule
 import (
 	"studbay/fill/code"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -24,9 +25,9 @@ type Rule struct {
 	// looks at every room.
 	Leaves func(*plan.Room, *code.Figures) words.Text
 
-	Opening func(plan.OpeningView, *code.Figures) []Finding
+	Opening func(index.OpeningView, *code.Figures) []Finding
 	Side    func(SideView, *code.Figures) []Finding
-	Room    func(plan.RoomView, *code.Figures) []Finding
+	Room    func(index.RoomView, *code.Figures) []Finding
 	Level   *Wide // made by OnLevel
 	Plan    *Wide // made by OnPlan
 }

@@ -3,13 +3,14 @@ package rule
 import (
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 )
 
 // SideView is a side of a room with all that a rule on sides may read.
 type SideView struct {
 	Level plan.ID
 	Room  *plan.Room
-	plan.SideView
+	index.SideView
 	Before, After Neighbor // the sides that it meets at its left and its right end
 }
 
@@ -20,7 +21,7 @@ type Neighbor struct {
 }
 
 // SidesOf returns the view of each side of a room.
-func SidesOf(v plan.RoomView) []SideView {
+func SidesOf(v index.RoomView) []SideView {
 	all := make([]SideView, len(v.Sides))
 	next := func(i int) Neighbor {
 		s := &v.Sides[i%len(v.Sides)]

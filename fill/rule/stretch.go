@@ -3,6 +3,7 @@ package rule
 import (
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -20,13 +21,13 @@ type Stretch struct {
 func (s Stretch) Length() unit.Length { return s.To - s.From }
 
 // OnSide returns a stretch of a side.
-func OnSide(s *plan.SideView, from, to unit.Length) Stretch {
+func OnSide(s *index.SideView, from, to unit.Length) Stretch {
 	line := geom.Segment{A: s.Frame.Point(from, 0), B: s.Frame.Point(to, 0)}
 	return Stretch{Host: s.Side.ID, Part: plan.PartFace, From: from, To: to, Line: line}
 }
 
 // OnFixture returns a stretch of a face of a fixture: its front, back, left or right.
-func OnFixture(f *plan.FixtureView, face plan.Part, from, to unit.Length) Stretch {
+func OnFixture(f *index.FixtureView, face plan.Part, from, to unit.Length) Stretch {
 	line := geom.Segment{A: f.Foot(face, from), B: f.Foot(face, to)}
 	return Stretch{Host: f.Fixture.ID, Part: face, From: from, To: to, Line: line}
 }

@@ -6,6 +6,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -28,7 +29,7 @@ type stretch struct {
 }
 
 // floorLine divides a side by what stands on its floor line.
-func floorLine(v *plan.RoomView, i int, fig *code.Figures) []stretch {
+func floorLine(v *index.RoomView, i int, fig *code.Figures) []stretch {
 	s := &v.Sides[i]
 	base := isWall
 	switch s.Side.Kind {
@@ -117,7 +118,7 @@ const touches = unit.Inch
 
 // layFixtures lays what stands against a side, with its back or with an end: the end
 // of a counter on the next wall takes its floor line as well.
-func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, looksOf looker) {
+func (m *floorMarks) layFixtures(s *index.SideView, fixtures []index.FixtureView, looksOf looker) {
 	for _, f := range fixtures {
 		kind := looksOf.of(f.Fixture)
 		if kind == isWall {
@@ -133,7 +134,7 @@ func (m *floorMarks) layFixtures(s *plan.SideView, fixtures []plan.FixtureView, 
 	}
 }
 
-func (m *floorMarks) layCut(c plan.Cut, fig *code.Figures) {
+func (m *floorMarks) layCut(c index.Cut, fig *code.Figures) {
 	switch part.All().Break(c.Break.Kind).FloorLine {
 	case part.OpenLine:
 		m.lay(c.From, c.To, isBreak)
@@ -159,7 +160,7 @@ const lowestBox = 20 * unit.Inch
 
 // layPanels lays a slider: its moving panels are an opening, its fixed ones wall.
 // A break seen from its other face has its panels in the other order.
-func (m *floorMarks) layPanels(c plan.Cut, fig *code.Figures) {
+func (m *floorMarks) layPanels(c index.Cut, fig *code.Figures) {
 	for i, panel := range c.Break.Panels {
 		from, to := c.Break.PanelAt(i)
 		if !c.IsOwn {

@@ -9,6 +9,7 @@ import (
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -22,7 +23,7 @@ type outlet struct {
 // receptacles returns the receptacle outlets of a room that a wall space may count:
 // not those to be removed, too high, within a cabinet, or lit and put out as a whole by
 // a switch.
-func receptacles(v plan.RoomView, fig *code.Figures) (out []outlet) {
+func receptacles(v index.RoomView, fig *code.Figures) (out []outlet) {
 	for _, s := range v.Sides {
 		for _, o := range s.Openings {
 			if countsForWalls(o, v.Room, fig) && !isInCabinet(o, v.Room, s.Fixtures) {
@@ -46,7 +47,7 @@ func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
 }
 
 // isInCabinet reports whether an opening on a side is within a cabinet at that side.
-func isInCabinet(o *plan.Opening, room *plan.Room, at []plan.FixtureView) bool {
+func isInCabinet(o *plan.Opening, room *plan.Room, at []index.FixtureView) bool {
 	for _, f := range at {
 		if !isCabinet(f.Fixture) {
 			continue
@@ -94,7 +95,7 @@ var receptacleDevices = sync.OnceValue(func() map[string]bool {
 
 // places returns where along a run its receptacles are, in order. One in the floor
 // counts for each wall line it is near enough to.
-func (r run) places(outlets []outlet, v *plan.RoomView, floorReach unit.Length) (places []unit.Length) {
+func (r run) places(outlets []outlet, v *index.RoomView, floorReach unit.Length) (places []unit.Length) {
 	for _, o := range outlets {
 		if o.side == "" {
 			places = append(places, r.placesOfFloor(o.at, v, floorReach)...)
@@ -115,7 +116,7 @@ func (p piece) holds(along unit.Length) bool { return p.from-grain <= along && a
 
 // placesOfFloor returns where a point of the floor stands before a run, near enough and
 // with no wall between: straight off a piece, or else off an outside corner.
-func (r run) placesOfFloor(at geom.Point, v *plan.RoomView, reach unit.Length) (places []unit.Length) {
+func (r run) placesOfFloor(at geom.Point, v *index.RoomView, reach unit.Length) (places []unit.Length) {
 	for _, p := range r.pieces {
 		along, out := p.side.Frame.Project(at)
 		if p.holds(along) && -grain <= out && out <= reach+grain && isClear(v, p.side, at, p.side.Frame.Point(along, 0)) {
@@ -138,9 +139,9 @@ func (r run) placesOfFloor(at geom.Point, v *plan.RoomView, reach unit.Length) (
 
 // isClear reports whether no other side of the room lies between a point and one of a
 // face, which is rounded and may lie a nanometre behind its own.
-func isClear(v *plan.RoomView, face *plan.SideView, at, foot geom.Point) bool {
+func isClear(v *index.RoomView, face *index.SideView, at, foot geom.Point) bool {
 	way := geom.Segment{A: at, B: foot}
-	return !slices.ContainsFunc(v.Sides, func(s plan.SideView) bool {
+	return !slices.ContainsFunc(v.Sides, func(s index.SideView) bool {
 		return s.Side != face.Side && s.Line.Crosses(way)
 	})
 }

@@ -7,6 +7,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -34,7 +35,7 @@ func moveNeighbor(r run, room *plan.Room, outlets []outlet, places []unit.Length
 		}
 		offers = append(offers, rule.Remedy{
 			Label: words.New("rule.wall-reach.remedy.move", "Move {0} by {1}", o.Tag, words.Height(by)),
-			Edit:  plan.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, along)},
+			Edit:  edit.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, along)},
 		})
 	}
 	return offers

@@ -6,6 +6,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -44,7 +45,7 @@ func leavesRoom(r *plan.Room, _ *code.Figures) words.Text {
 	return words.New("rule.wall-reach.leaves", "the section names no {0}", r.Use.Text())
 }
 
-func checkWallReach(v plan.RoomView, fig *code.Figures) (found []rule.Finding) {
+func checkWallReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 	if !v.Room.Use.IsKnown() {
 		return []rule.Finding{useUnknown(v)}
 	}
@@ -71,7 +72,7 @@ func checkWallReach(v plan.RoomView, fig *code.Figures) (found []rule.Finding) {
 }
 
 // useUnknown asks what a room is for: whether its walls are to be served hangs on it.
-func useUnknown(v plan.RoomView) rule.Finding {
+func useUnknown(v index.RoomView) rule.Finding {
 	return rule.Finding{
 		Severity: rule.Note, IsOpen: true,
 		Message: words.New("rule.wall-reach.use", "{0} was not looked at: its use is not known", v.Room.Name),
@@ -80,7 +81,7 @@ func useUnknown(v plan.RoomView) rule.Finding {
 }
 
 // missed is the finding of one gap.
-func missed(v plan.RoomView, r run, g gap, fig *code.Figures) rule.Finding {
+func missed(v index.RoomView, r run, g gap, fig *code.Figures) rule.Finding {
 	reach := fig.Spacing.WallReach
 	f := rule.Finding{
 		Severity: rule.Stop, Room: v.Room.ID, Limit: rule.LengthOf(reach),
@@ -99,7 +100,7 @@ func missed(v plan.RoomView, r run, g gap, fig *code.Figures) rule.Finding {
 }
 
 // leftToCounters says which stretches this rule does not look at.
-func leftToCounters(v plan.RoomView, counters []rule.Stretch, fig *code.Figures) rule.Finding {
+func leftToCounters(v index.RoomView, counters []rule.Stretch, fig *code.Figures) rule.Finding {
 	var sum unit.Length
 	for _, s := range counters {
 		sum += s.Length()

@@ -10,6 +10,8 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -21,7 +23,7 @@ const mostAdded = 64
 // reachRemedies offers the fewest receptacles that would serve a gap: in the wall
 // where a box can be set there, with one more if that keeps them out of the floor, else
 // in the floor. It offers nothing where one of them has no place.
-func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []rule.Remedy {
+func reachRemedies(v index.RoomView, r run, g gap, fig *code.Figures) []rule.Remedy {
 	span := 2 * fig.Spacing.WallReach
 	least := (g.to - g.from + span - 1) / span
 	var first []rule.Remedy
@@ -39,9 +41,9 @@ func reachRemedies(v plan.RoomView, r run, g gap, fig *code.Figures) []rule.Reme
 
 // reachWith offers so many receptacles along a gap, evenly, and says how many of them are
 // in the floor.
-func reachWith(v plan.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (offer []rule.Remedy, inFloor int) {
+func reachWith(v index.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (offer []rule.Remedy, inFloor int) {
 	each := (g.to - g.from) / n
-	var edits []plan.Edit
+	var edits []edit.Edit
 	ids := newIDs(v, r, g.from)
 	for i := range n {
 		from := g.from + each*i
@@ -50,7 +52,7 @@ func reachWith(v plan.RoomView, r run, g gap, fig *code.Figures, n unit.Length) 
 			return nil, 0
 		}
 		o.ID = ids.next()
-		edits = append(edits, addFresh{plan.AddOpening{Opening: o}})
+		edits = append(edits, addFresh{edit.AddOpening{Opening: o}})
 		if o.At.Part == plan.PartFloor {
 			inFloor++
 		}
@@ -71,18 +73,18 @@ func reachLabel(n, inFloor int) words.Text {
 	return words.New("rule.wall-reach.remedy.many", "Add {0} receptacles there", n)
 }
 
-func asOne(label words.Text, edits []plan.Edit) plan.Edit {
+func asOne(label words.Text, edits []edit.Edit) edit.Edit {
 	if len(edits) == 1 {
 		return edits[0]
 	}
-	return plan.Steps{Label: label, Edits: edits}
+	return edit.Steps{Label: label, Edits: edits}
 }
 
 // reachOpening returns a receptacle that serves a gap no longer than twice the reach:
 // as near its middle as a box can be set, beside a bed rather than behind it, else in
 // the floor. It reports false where
 // there is no floor before the wall either.
-func reachOpening(v plan.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
+func reachOpening(v index.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
 	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach, step: fig.Units.Grid()}
 	o = part.NewOpening(fig.Units, kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
@@ -219,7 +221,7 @@ func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 // hasCounter reports whether a cabinet with a work surface stands at the run.
 func (r run) hasCounter() bool {
 	return slices.ContainsFunc(r.pieces, func(p piece) bool {
-		return slices.ContainsFunc(p.side.Fixtures, func(v plan.FixtureView) bool {
+		return slices.ContainsFunc(p.side.Fixtures, func(v index.FixtureView) bool {
 			return part.All().Fixture(v.Fixture.Kind).FloorLine == part.CounterLine
 		})
 	})
@@ -262,7 +264,7 @@ type idSource struct {
 	count uint64
 }
 
-func newIDs(v plan.RoomView, r run, from unit.Length) *idSource {
+func newIDs(v index.RoomView, r run, from unit.Length) *idSource {
 	h := sha256.New()
 	first := r.pieces[0]
 	for _, id := range []plan.ID{v.Room.ID, first.side.Side.ID} {
@@ -283,7 +285,7 @@ func newIDs(v plan.RoomView, r run, from unit.Length) *idSource {
 
 // addFresh adds an opening. A check sees one room and cannot know the IDs of the others:
 // where the opening's is taken, one that follows from it is given, the same each time.
-type addFresh struct{ plan.AddOpening }
+type addFresh struct{ edit.AddOpening }
 
 // Apply fails as AddOpening does, but not for the ID.
 func (e addFresh) Apply(p plan.Plan) (plan.Plan, error) {

@@ -3,7 +3,7 @@ package spacing
 import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -15,7 +15,7 @@ const grain = 100 * unit.Nanometre
 
 // piece is a part of one side along the floor line that is wall space, in whole.
 type piece struct {
-	side     *plan.SideView
+	side     *index.SideView
 	from, to unit.Length // along the side
 	start    unit.Length // of the piece along its run
 	// canMount is false where no box can be set in the wall: glass, a railing, a fixed
@@ -35,7 +35,7 @@ type run struct {
 
 // wallSpaces returns the wall spaces of a room, however short, and the stretches
 // along counters, which are another rule's.
-func wallSpaces(v plan.RoomView, fig *code.Figures) (runs []run, counters []rule.Stretch) {
+func wallSpaces(v index.RoomView, fig *code.Figures) (runs []run, counters []rule.Stretch) {
 	var all [][]stretch
 	for i := range v.Sides {
 		s := floorLine(&v, i, fig)
@@ -51,7 +51,7 @@ func wallSpaces(v plan.RoomView, fig *code.Figures) (runs []run, counters []rule
 
 // joined strings the wall stretches of all sides into runs. Corners do not end a run;
 // one that goes on over the first corner is put together.
-func joined(v plan.RoomView, all [][]stretch) (runs []run) {
+func joined(v index.RoomView, all [][]stretch) (runs []run) {
 	isOpen, anyBreak := false, false
 	for i, line := range all {
 		for _, s := range line {

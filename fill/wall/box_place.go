@@ -8,6 +8,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -54,7 +55,7 @@ type placedBox struct {
 	o *plan.Opening
 }
 
-func inBreak(v rule.SideView, o *plan.Opening, c plan.Cut) rule.Finding {
+func inBreak(v rule.SideView, o *plan.Opening, c index.Cut) rule.Finding {
 	f := placeFinding(v, o)
 	f.Severity = rule.Stop
 	f.Message = words.New("rule.box-place.break", "{0} stands in a {1}", o.Tag, breakText(c.Break.Kind))
@@ -79,7 +80,7 @@ func placeFinding(v rule.SideView, o *plan.Opening) rule.Finding {
 }
 
 // cutOut is what a break takes of a face.
-func cutOut(c plan.Cut) frame.Rect {
+func cutOut(c index.Cut) frame.Rect {
 	return frame.Rect{Left: c.From, Right: c.To, Bottom: c.Break.Sill, Top: c.Break.Head}
 }
 

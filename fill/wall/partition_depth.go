@@ -5,6 +5,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -32,7 +33,7 @@ func checkPartitionDepth(v rule.SideView, _ *code.Figures) []rule.Finding {
 	return nil
 }
 
-func depthMismatch(v rule.SideView, b plan.Backing) (rule.Finding, bool) {
+func depthMismatch(v rule.SideView, b index.Backing) (rule.Finding, bool) {
 	if b.Side.Kind != plan.SideWall {
 		return rule.Finding{}, false
 	}

@@ -6,7 +6,9 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -74,7 +76,7 @@ func setIn(size, room, step unit.Length) unit.Length {
 // isFree reports whether a box may stand so: in no break and on no other box.
 func isFree(v rule.SideView, boxes []placedBox, o *plan.Opening, at frame.Rect) bool {
 	return !slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.Meets(at) }) &&
-		!slices.ContainsFunc(v.Cuts, func(c plan.Cut) bool { return at.Meets(cutOut(c)) })
+		!slices.ContainsFunc(v.Cuts, func(c index.Cut) bool { return at.Meets(cutOut(c)) })
 }
 
 func pastCorner(o *plan.Opening, by unit.Length) words.Text {
@@ -82,7 +84,7 @@ func pastCorner(o *plan.Opening, by unit.Length) words.Text {
 }
 
 func setAlong(o *plan.Opening, along unit.Length, label words.Text) rule.Remedy {
-	return rule.Remedy{Label: label, Edit: plan.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, along)}}
+	return rule.Remedy{Label: label, Edit: edit.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, along)}}
 }
 
 // setCentre sets the centre of a box, its height measured as it was: to the same line of
@@ -90,6 +92,6 @@ func setAlong(o *plan.Opening, along unit.Length, label words.Text) rule.Remedy 
 func setCentre(o *plan.Opening, room *plan.Room, centre unit.Length) rule.Remedy {
 	return rule.Remedy{
 		Label: words.New("rule.box-place.centre", "Set its centre at {0}", words.Height(centre)),
-		Edit:  plan.SetHeight{ID: o.ID, Height: frame.HeightAt(o, room, centre)},
+		Edit:  edit.SetHeight{ID: o.ID, Height: frame.HeightAt(o, room, centre)},
 	}
 }

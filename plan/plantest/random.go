@@ -6,6 +6,7 @@ import (
 	"pgregory.net/rapid"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -34,12 +35,12 @@ func start(g draw) plan.Plan {
 }
 
 // Edit draws an edit of any kind. About half of them fit the plan.
-func Edit(t *rapid.T, p plan.Plan) plan.Edit { return anyEdit(draw{from(t), p}) }
+func Edit(t *rapid.T, p plan.Plan) edit.Edit { return anyEdit(draw{from(t), p}) }
 
-func anyEdit(g draw) plan.Edit { return pick(g, edits)(g) }
+func anyEdit(g draw) edit.Edit { return pick(g, edits)(g) }
 
 // edits makes each kind of edit; what builds a plan up stands more than once.
-var edits = []func(draw) plan.Edit{
+var edits = []func(draw) edit.Edit{
 	draw.addRoom, draw.addRoom, draw.addRoom, draw.changeRoom, draw.moveRoom, draw.removeRoom,
 	draw.addBreak, draw.addBreak, draw.addBreak, draw.moveBreak, draw.changeBreak, draw.removeBreak,
 	draw.addFixture, draw.addFixture, draw.addFixture, draw.moveFixture, draw.changeFixture, draw.removeFixture,
@@ -78,7 +79,7 @@ func NewScript(text []byte) *Script { return &Script{text} }
 func (s *Script) Start() plan.Plan { return start(draw{next: s.next}) }
 
 // Edit reads the next edit of a plan. It reports false where the script is at its end.
-func (s *Script) Edit(p plan.Plan) (plan.Edit, bool) {
+func (s *Script) Edit(p plan.Plan) (edit.Edit, bool) {
 	if len(s.rest) == 0 {
 		return nil, false
 	}
@@ -169,27 +170,27 @@ func (g draw) thing() plan.ID {
 	return pick(g, []plan.ID{g.room().ID, g.side().ID, g.opening().ID, g.fixture().ID, g.breaks().ID})
 }
 
-func (g draw) level() plan.Edit {
+func (g draw) level() edit.Edit {
 	l := value(pick(g, g.p.Levels))
 	switch g.n(0, 3) {
 	case 0:
-		return plan.Remove{Things: []plan.ID{l.ID}, Cascade: g.seldom()}
+		return edit.Remove{Things: []plan.ID{l.ID}, Cascade: g.seldom()}
 	case 1:
-		return plan.ChangeLevel{ID: l.ID, Title: "Loft", Elevation: g.length(0, 240)}
+		return edit.ChangeLevel{ID: l.ID, Title: "Loft", Elevation: g.length(0, 240)}
 	}
-	return plan.AddLevel{ID: g.id(plan.KindLevel), Title: "Upper", Elevation: g.length(0, 240)}
+	return edit.AddLevel{ID: g.id(plan.KindLevel), Title: "Upper", Elevation: g.length(0, 240)}
 }
 
-func (g draw) header() plan.Edit {
+func (g draw) header() edit.Edit {
 	if g.chance() {
-		return plan.SetUnits{Units: pick(g, []string{plan.UnitsImperial, plan.UnitsMetric, "ells"})}
+		return edit.SetUnits{Units: pick(g, []string{plan.UnitsImperial, plan.UnitsMetric, "ells"})}
 	}
 	h := value(g.p.Header)
 	h.Title, h.North = pick(g, []string{"One", "Two"}), g.n(-1, 360)
-	return plan.ChangeHeader{Header: h}
+	return edit.ChangeHeader{Header: h}
 }
 
-func (g draw) steps() plan.Edit {
+func (g draw) steps() edit.Edit {
 	first, second := g.addOpening(), g.moveOpening()
-	return plan.Steps{Label: words.New("test.steps", "Both"), Edits: []plan.Edit{first, second}}
+	return edit.Steps{Label: words.New("test.steps", "Both"), Edits: []edit.Edit{first, second}}
 }

@@ -2,6 +2,7 @@ package plantest
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -30,7 +31,7 @@ func (g draw) outline() geom.Polygon {
 	return p.Moved(at)
 }
 
-func (g draw) addRoom() plan.Edit {
+func (g draw) addRoom() edit.Edit {
 	corners := g.outline()
 	var sides []plan.ID
 	for range corners {
@@ -42,7 +43,7 @@ func (g draw) addRoom() plan.Edit {
 	for _, s := range r.Sides {
 		*s = g.dressed(*s)
 	}
-	return plan.AddRoom{Level: value(pick(g, g.p.Levels)).ID, Room: r}
+	return edit.AddRoom{Level: value(pick(g, g.p.Levels)).ID, Room: r}
 }
 
 // dressed draws what a side is made of.
@@ -59,43 +60,43 @@ func (g draw) dressed(s plan.Side) plan.Side {
 	return s
 }
 
-func (g draw) changeRoom() plan.Edit {
+func (g draw) changeRoom() edit.Edit {
 	r := g.room()
 	r.Ceiling, r.Prefix = g.length(80, 130), pick(g, []string{r.Prefix, r.Prefix, "ABC", "Z9", ""})
 	r.Floor = []plan.Layer{{Name: "tile", Thickness: g.length(0, 3)}}
-	return plan.ChangeRoom{Room: r}
+	return edit.ChangeRoom{Room: r}
 }
 
-func (g draw) moveRoom() plan.Edit { return plan.MoveRoom{ID: g.room().ID, By: g.point()} }
+func (g draw) moveRoom() edit.Edit { return edit.MoveRoom{ID: g.room().ID, By: g.point()} }
 
-func (g draw) removeRoom() plan.Edit {
-	return plan.Remove{Things: []plan.ID{g.room().ID}, Cascade: g.seldom()}
+func (g draw) removeRoom() edit.Edit {
+	return edit.Remove{Things: []plan.ID{g.room().ID}, Cascade: g.seldom()}
 }
 
-func (g draw) changeSide() plan.Edit { return plan.ChangeSide{Side: g.dressed(g.side())} }
+func (g draw) changeSide() edit.Edit { return edit.ChangeSide{Side: g.dressed(g.side())} }
 
-func (g draw) moveCorner() plan.Edit {
+func (g draw) moveCorner() edit.Edit {
 	s := g.side()
 	to := s.Start.Add(geom.Point{X: g.length(-30, 30), Y: g.length(-30, 30)})
-	return plan.MoveCorner{Side: s.ID, To: to, Clamp: g.chance()}
+	return edit.MoveCorner{Side: s.ID, To: to, Clamp: g.chance()}
 }
 
-func (g draw) moveSide() plan.Edit {
-	e := plan.MoveSide{Side: g.side().ID, By: g.length(-40, 40), Clamp: g.chance()}
+func (g draw) moveSide() edit.Edit {
+	e := edit.MoveSide{Side: g.side().ID, By: g.length(-40, 40), Clamp: g.chance()}
 	if g.chance() {
 		e.Joints = [2]plan.ID{g.id(plan.KindSide), g.id(plan.KindSide)}
 	}
 	return e
 }
 
-func (g draw) sideLength() plan.Edit {
-	return plan.SetSideLength{Side: g.side().ID, Length: g.length(60, 240), FromRight: g.chance(), Clamp: g.chance()}
+func (g draw) sideLength() edit.Edit {
+	return edit.SetSideLength{Side: g.side().ID, Length: g.length(60, 240), FromRight: g.chance(), Clamp: g.chance()}
 }
 
-func (g draw) splitSide() plan.Edit {
-	return plan.SplitSide{Side: g.side().ID, At: g.length(0, 120), NewID: g.id(plan.KindSide)}
+func (g draw) splitSide() edit.Edit {
+	return edit.SplitSide{Side: g.side().ID, At: g.length(0, 120), NewID: g.id(plan.KindSide)}
 }
 
-func (g draw) removeCorner() plan.Edit {
-	return plan.RemoveCorner{Side: g.side().ID, Clamp: g.chance()}
+func (g draw) removeCorner() edit.Edit {
+	return edit.RemoveCorner{Side: g.side().ID, Clamp: g.chance()}
 }

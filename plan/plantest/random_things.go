@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -51,17 +52,17 @@ func (g draw) aBreak(id plan.ID) plan.Break {
 	return b
 }
 
-func (g draw) addBreak() plan.Edit {
-	return plan.AddBreak{Break: g.aBreak(g.id(plan.KindBreak))}
+func (g draw) addBreak() edit.Edit {
+	return edit.AddBreak{Break: g.aBreak(g.id(plan.KindBreak))}
 }
 
-func (g draw) moveBreak() plan.Edit {
-	return plan.MoveBreak{ID: g.breaks().ID, To: plan.OnFace(g.side().ID, g.length(-1, 110))}
+func (g draw) moveBreak() edit.Edit {
+	return edit.MoveBreak{ID: g.breaks().ID, To: plan.OnFace(g.side().ID, g.length(-1, 110))}
 }
 
-func (g draw) changeBreak() plan.Edit { return plan.ChangeBreak{Break: g.aBreak(g.breaks().ID)} }
+func (g draw) changeBreak() edit.Edit { return edit.ChangeBreak{Break: g.aBreak(g.breaks().ID)} }
 
-func (g draw) removeBreak() plan.Edit { return plan.Remove{Things: []plan.ID{g.breaks().ID}} }
+func (g draw) removeBreak() edit.Edit { return edit.Remove{Things: []plan.ID{g.breaks().ID}} }
 
 // fixtureKinds are some of every sort, panels more often: circuits are fed from them.
 var fixtureKinds = []plan.FixtureKind{
@@ -76,20 +77,20 @@ func (g draw) aFixture(id plan.ID) plan.Fixture {
 	}
 }
 
-func (g draw) addFixture() plan.Edit {
-	return plan.AddFixture{Fixture: g.aFixture(g.id(plan.KindFixture))}
+func (g draw) addFixture() edit.Edit {
+	return edit.AddFixture{Fixture: g.aFixture(g.id(plan.KindFixture))}
 }
 
-func (g draw) moveFixture() plan.Edit {
-	return plan.MoveFixture{ID: g.fixture().ID, To: g.anchor()}
+func (g draw) moveFixture() edit.Edit {
+	return edit.MoveFixture{ID: g.fixture().ID, To: g.anchor()}
 }
 
-func (g draw) changeFixture() plan.Edit {
-	return plan.ChangeFixture{Fixture: g.aFixture(g.fixture().ID)}
+func (g draw) changeFixture() edit.Edit {
+	return edit.ChangeFixture{Fixture: g.aFixture(g.fixture().ID)}
 }
 
-func (g draw) removeFixture() plan.Edit {
-	return plan.Remove{Things: []plan.ID{g.fixture().ID}, Cascade: g.n(0, 2) == 0}
+func (g draw) removeFixture() edit.Edit {
+	return edit.Remove{Things: []plan.ID{g.fixture().ID}, Cascade: g.n(0, 2) == 0}
 }
 
 func (g draw) height() plan.Height {
@@ -138,36 +139,36 @@ func (g draw) tag() string {
 	return pick(g, []string{"A", "B", "K-"}) + strconv.Itoa(g.n(1, 30))
 }
 
-func (g draw) addOpening() plan.Edit {
-	return plan.AddOpening{Opening: g.anOpening(g.id(plan.KindOpening))}
+func (g draw) addOpening() edit.Edit {
+	return edit.AddOpening{Opening: g.anOpening(g.id(plan.KindOpening))}
 }
 
-func (g draw) moveOpening() plan.Edit {
-	return plan.MoveOpening{ID: g.opening().ID, To: g.anchor()}
+func (g draw) moveOpening() edit.Edit {
+	return edit.MoveOpening{ID: g.opening().ID, To: g.anchor()}
 }
 
-func (g draw) changeOpening() plan.Edit {
+func (g draw) changeOpening() edit.Edit {
 	old := g.opening()
 	o := g.anOpening(old.ID)
 	o.Tag = old.Tag
-	return plan.ChangeOpening{Opening: o}
+	return edit.ChangeOpening{Opening: o}
 }
 
-func (g draw) setOpening() plan.Edit {
+func (g draw) setOpening() edit.Edit {
 	id := g.opening().ID
 	switch g.n(0, 3) {
 	case 0:
-		return plan.SetHeight{ID: id, Height: g.height()}
+		return edit.SetHeight{ID: id, Height: g.height()}
 	case 1:
-		return plan.SetAssembly{ID: id, Assembly: g.assembly()}
+		return edit.SetAssembly{ID: id, Assembly: g.assembly()}
 	case 2:
-		return plan.SetContents{ID: id, Contents: g.contents()}
+		return edit.SetContents{ID: id, Contents: g.contents()}
 	}
-	return plan.SetStatus{ID: id, Status: pick(g, []plan.Status{plan.StatusNew, plan.StatusExisting, "mislaid"})}
+	return edit.SetStatus{ID: id, Status: pick(g, []plan.Status{plan.StatusNew, plan.StatusExisting, "mislaid"})}
 }
 
-func (g draw) copyOpening() plan.Edit {
-	e := plan.CopyOpening{ID: g.opening().ID, Along: g.length(-24, 24)}
+func (g draw) copyOpening() edit.Edit {
+	e := edit.CopyOpening{ID: g.opening().ID, Along: g.length(-24, 24)}
 	e.By.X = g.length(-24, 24)
 	for range g.n(0, 3) {
 		e.Copies = append(e.Copies, g.id(plan.KindOpening))
@@ -175,6 +176,6 @@ func (g draw) copyOpening() plan.Edit {
 	return e
 }
 
-func (g draw) retag() plan.Edit { return plan.Retag{ID: g.opening().ID, Tag: g.tag()} }
+func (g draw) retag() edit.Edit { return edit.Retag{ID: g.opening().ID, Tag: g.tag()} }
 
-func (g draw) removeOpening() plan.Edit { return plan.Remove{Things: []plan.ID{g.opening().ID}} }
+func (g draw) removeOpening() edit.Edit { return edit.Remove{Things: []plan.ID{g.opening().ID}} }

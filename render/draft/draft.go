@@ -10,13 +10,14 @@ package draft
 import (
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/render"
 	"studbay/render/scene"
 )
 
 // Drawing is a drawing of one level, or of part of it, in the making.
 type Drawing struct {
-	Index     *plan.Index
+	Index     *index.Index
 	Level     plan.ID
 	Medium    render.Medium
 	Theme     *render.Theme
@@ -27,7 +28,7 @@ type Drawing struct {
 }
 
 // New returns an empty drawing.
-func New(ix *plan.Index, level plan.ID, m render.Medium) *Drawing {
+func New(ix *index.Index, level plan.ID, m render.Medium) *Drawing {
 	return &Drawing{Index: ix, Level: level, Medium: m, Theme: &m.Theme, Obstacles: NewObstacles(m.Text)}
 }
 

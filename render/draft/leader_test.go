@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/render"
 	"studbay/render/scene"
 )
@@ -31,7 +32,7 @@ func TestReachOfLeaders(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			const body = 20.0
 			m := render.Medium{Kind: tt.kind, Scale: 1, Symbol: body, Text: 4, Pixel: 0.5, Theme: render.Print}
-			d := New(plan.NewIndex(plan.Plan{}), "", m)
+			d := New(index.New(plan.Plan{}), "", m)
 			middle := scene.Point{}
 			around := func(bodies float64) scene.Rect { return scene.RectAround(middle, 2*bodies*body, 2*bodies*body) }
 			d.Obstacles.Block(around(tt.blocked), "oaaaaaaaa") // its own, which its line may cross

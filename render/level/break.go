@@ -2,6 +2,7 @@ package level
 
 import (
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/render"
 	"studbay/render/glyph"
 	"studbay/render/scene"
@@ -21,7 +22,7 @@ func (d *drawing) breaks(r *roomDrawing) {
 				continue
 			}
 			b := breakDrawing{
-				d: d, of: c.Break, f: d.face(plan.FrameOf(ref.Line())),
+				d: d, of: c.Break, f: d.face(geom.FrameOf(ref.Line())),
 				from: c.Break.At.Along.Millimetres(), wide: c.Break.Width.Millimetres(),
 				deep: r.walls[i].thicknessAt((c.From + c.To) / 2).Millimetres(),
 			}

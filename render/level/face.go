@@ -3,7 +3,6 @@ package level
 import (
 	"math"
 
-	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
 	"studbay/render/scene"
@@ -12,7 +11,7 @@ import (
 // face takes millimetres along and out of a face into the scene.
 type face struct{ t scene.Transform }
 
-func (d *drawing) face(f plan.Frame) face {
+func (d *drawing) face(f geom.Frame) face {
 	return face{scene.Transform{
 		X:  unitVector(f.Along()).Mul(d.Medium.Scale),
 		Y:  unitVector(f.Out()).Mul(d.Medium.Scale),

@@ -2,6 +2,7 @@ package level
 
 import (
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/render"
 	"studbay/render/scene"
 )
@@ -15,7 +16,7 @@ func (d *drawing) fixtures(r *roomDrawing) {
 	d.fixtureViews(views)
 }
 
-func (d *drawing) fixtureViews(views []plan.FixtureView) {
+func (d *drawing) fixtureViews(views []index.FixtureView) {
 	for _, v := range views {
 		if d.Medium.Hides(v.Fixture.ID) {
 			continue

@@ -8,6 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -48,7 +49,7 @@ func textsOf(pieces []render.Piece) (texts []text) {
 
 // collisions tells what every text lies over, by walking along all lines in small
 // steps: slower than the layout's own way and independent of it.
-func collisions(ix *plan.Index, level plan.ID, pieces []render.Piece, m render.Medium) (found []string) {
+func collisions(ix *index.Index, level plan.ID, pieces []render.Piece, m render.Medium) (found []string) {
 	texts := textsOf(pieces)
 	for i, a := range texts {
 		for _, b := range texts[i+1:] {
@@ -148,7 +149,7 @@ func badgeCollisions(pieces []render.Piece, texts []text, m render.Medium) (foun
 // TestFindingsHaveTheirSign: where there is room, a sign stands at every ring.
 func TestFindingsHaveTheirSign(t *testing.T) {
 	p := plantest.House(1, 150)
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	m, level := media(p.Levels[0].ID, ix)["sheet at 1/4 in to the foot"], p.Levels[0].ID
 	want := someFindings(p)
 	if got := badgesOf(Draw(ix, level, want, m, rendertest.Everything), m); len(got) != len(want) {
@@ -193,7 +194,7 @@ func cubic(a, b, c, e scene.Point, t float64) scene.Point {
 	return between(between(ab, bc), between(bc, ce))
 }
 
-func media(on plan.ID, ix *plan.Index) map[string]render.Medium {
+func media(on plan.ID, ix *index.Index) map[string]render.Medium {
 	extent, _ := ix.Extent(on)
 	all := map[string]render.Medium{
 		"sheet at 1/4 in to the foot": render.SheetMedium(unit.Inch/4, unit.Foot, render.Print, words.Voice{}),
@@ -221,7 +222,7 @@ func TestNoTextOfTheCottageLiesOverAnything(t *testing.T) {
 func TestNoTextOfAHouseLiesOverAnything(t *testing.T) {
 	for number := range uint64(20) {
 		p := plantest.House(number, 30+12*int(number))
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		for _, level := range p.Levels {
 			for name, m := range media(level.ID, ix) {
 				pieces := Draw(ix, level.ID, someFindings(p), m, rendertest.Everything)
@@ -247,7 +248,7 @@ func someFindings(p plan.Plan) (found []fill.Finding) {
 func TestNoTextOfARandomPlanLiesOverAnything(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := plantest.Random(t)
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		for _, level := range p.Levels {
 			for name, m := range media(level.ID, ix) {
 				pieces := Draw(ix, level.ID, nil, m, rendertest.Everything)
@@ -263,7 +264,7 @@ func TestNoTextOfARandomPlanLiesOverAnything(t *testing.T) {
 func TestSheetWritesEveryTag(t *testing.T) {
 	for number := range uint64(3) {
 		p := plantest.House(number, 150)
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		for _, level := range p.Levels {
 			m := media(level.ID, ix)["sheet at 1 to 100"]
 			written := map[plan.ID]bool{}

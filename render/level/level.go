@@ -9,6 +9,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/draft"
@@ -19,7 +20,7 @@ import (
 // layer and ID. Whole rooms are drawn, and a room's labels depend on that room
 // alone, so a part drawn anew joins what was drawn before. It is deterministic, and
 // nil where the level is not in the plan.
-func Draw(ix *plan.Index, level plan.ID, findings []fill.Finding, m render.Medium, clip geom.Box) []render.Piece {
+func Draw(ix *index.Index, level plan.ID, findings []fill.Finding, m render.Medium, clip geom.Box) []render.Piece {
 	d := newDrawing(ix, level, m)
 	d.gather(clip)
 	d.TakeFindings(findings, func(room plan.ID) bool { return d.in[room] != nil })
@@ -51,13 +52,13 @@ type drawing struct {
 // roomDrawing is a room in view with what its labels must keep clear of.
 type roomDrawing struct {
 	draft.Area
-	view   plan.RoomView
+	view   index.RoomView
 	walls  []wall // one a side
 	groups []*group
 	paper  scene.Color
 }
 
-func newDrawing(ix *plan.Index, level plan.ID, m render.Medium) *drawing {
+func newDrawing(ix *index.Index, level plan.ID, m render.Medium) *drawing {
 	return &drawing{
 		Drawing: draft.New(ix, level, m),
 		in:      map[plan.ID]*roomDrawing{}, drawn: map[plan.ID]bool{}, places: map[plan.ID]*openingPlace{},
@@ -67,8 +68,8 @@ func newDrawing(ix *plan.Index, level plan.ID, m render.Medium) *drawing {
 
 // RoomsIn lists the rooms of a level that Draw draws for a clip, but for hidden ones: no
 // finding of another room shows.
-func RoomsIn(ix *plan.Index, level plan.ID, m render.Medium, clip geom.Box) (rooms []plan.ID) {
-	margin := max(plan.MaxPartition, unit.FromMillimetres(6*m.Symbol/m.Scale))
+func RoomsIn(ix *index.Index, level plan.ID, m render.Medium, clip geom.Box) (rooms []plan.ID) {
+	margin := max(index.MaxPartition, unit.FromMillimetres(6*m.Symbol/m.Scale))
 	for _, id := range ix.Search(level, clip.Expand(margin)) {
 		if id.Kind() == plan.KindRoom {
 			rooms = append(rooms, id)

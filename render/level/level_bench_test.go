@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"testing"
 
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -18,7 +18,7 @@ func BenchmarkSheetLevel(b *testing.B) {
 	for _, sixteenths := range []int64{1, 2, 3} {
 		for _, n := range []int{200, 2000, 10000} {
 			p := plantest.House(1, n)
-			ix := plan.NewIndex(p)
+			ix := index.New(p)
 			extent, _ := ix.Extent(p.Levels[0].ID)
 			m := render.SheetMedium(unit.FeetInches(0, 0, sixteenths), unit.Foot, render.Print, words.Voice{}).Centred(extent.Min, scene.Point{})
 			found := someFindings(p)

@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -159,10 +160,10 @@ func TestControlNeverRunsAlongAWall(t *testing.T) {
 }
 
 // view is the part of a house in which about as many openings lie whatever its size.
-func view(tb testing.TB, openings int) (ix *plan.Index, level plan.ID, found []fill.Finding, clip geom.Box) {
+func view(tb testing.TB, openings int) (ix *index.Index, level plan.ID, found []fill.Finding, clip geom.Box) {
 	tb.Helper()
 	p := plantest.House(1, openings)
-	ix = plan.NewIndex(p)
+	ix = index.New(p)
 	level = p.Levels[0].ID
 	extent, ok := ix.Extent(level)
 	if !ok {

@@ -8,6 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -33,7 +34,7 @@ func joinedText(words ...string) string {
 // group is the openings at one foot.
 type group struct {
 	openings []*plan.Opening // the lowest first
-	places   []plan.Place
+	places   []index.Place
 	beside   []string // letters and heights that follow the tags
 	ref      render.SymbolRef
 	drawn    symbol.Drawn
@@ -87,7 +88,7 @@ func (d *drawing) openings(r *roomDrawing) {
 }
 
 // openingsIn returns all openings of a room, side by side, then ceiling and floor.
-func openingsIn(v plan.RoomView) (all []*plan.Opening) {
+func openingsIn(v index.RoomView) (all []*plan.Opening) {
 	for _, s := range v.Sides {
 		all = append(all, s.Openings...)
 		all = openingsOnFixtures(all, s.Fixtures)
@@ -96,7 +97,7 @@ func openingsIn(v plan.RoomView) (all []*plan.Opening) {
 	return openingsOnFixtures(all, v.Standing)
 }
 
-func openingsOnFixtures(all []*plan.Opening, views []plan.FixtureView) []*plan.Opening {
+func openingsOnFixtures(all []*plan.Opening, views []index.FixtureView) []*plan.Opening {
 	for _, f := range views {
 		all = append(all, f.Openings...)
 		all = openingsOnFixtures(all, f.OnIt)

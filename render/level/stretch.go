@@ -3,6 +3,7 @@ package level
 import (
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/render"
 	"studbay/render/draft"
 	"studbay/render/glyph"
@@ -32,7 +33,7 @@ func (d *drawing) stretches() {
 const stretchThick = 0.26
 
 func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
-	f := d.face(plan.FrameOf(s.Line))
+	f := d.face(geom.FrameOf(s.Line))
 	thick := stretchThick * d.Medium.Symbol / d.Medium.Scale
 	return scene.Fill{Path: f.box(0, 0, s.Line.Length().Millimetres(), thick), Color: color}
 }
@@ -49,13 +50,13 @@ func (d *drawing) stretchLabel(f *fill.Finding) {
 		Text: d.Medium.Voice.Say(f.Label),
 		Size: d.Medium.Text, Weight: glyph.Bold, Color: d.Theme.Severity(f.Severity),
 	}
-	face := d.face(plan.FrameOf(longest.Line))
+	face := d.face(geom.FrameOf(longest.Line))
 	long := longest.Line.Length().Millimetres()
 	perMM := d.Medium.Text / d.Medium.Scale
 	for _, out := range []float64{1.1, 2.2, 3.4, 5, 7} {
 		for _, share := range []float64{0.5, 0.25, 0.75, 0, 1, -0.5, 1.5} {
 			at := face.at(long*share, out*perMM)
-			if box, ok := d.tryBeside(r, run, at, unitVector(plan.FrameOf(longest.Line).Out())); ok {
+			if box, ok := d.tryBeside(r, run, at, unitVector(geom.FrameOf(longest.Line).Out())); ok {
 				run.At, run.VAlign = scene.Point{X: box.Min.X, Y: box.Middle().Y}, scene.Middle
 				d.Put(f.About, render.LayerLabels, run)
 				d.Obstacles.Text(run.Bounds(), f.About)

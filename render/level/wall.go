@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
@@ -22,7 +23,7 @@ type body struct {
 
 // wall is what stands behind one side.
 type wall struct {
-	side   *plan.SideView
+	side   *index.SideView
 	bodies []body
 }
 
@@ -48,7 +49,7 @@ func (w wall) isSolid() bool { return w.side.Side.Kind == plan.SideWall }
 // wallBehind cuts a side into bodies: between faces the gap tells; where nothing
 // stands behind, the build-up does. A part no longer than a partition is thick,
 // where rooms behind meet or a corner is turned, is as thick as its neighbour.
-func wallBehind(s *plan.SideView) wall {
+func wallBehind(s *index.SideView) wall {
 	w := wall{side: s}
 	free := frame.FreeThickness(s.Side)
 	at := unit.Length(0)
@@ -70,7 +71,7 @@ func (w *wall) gap(from, to, next, free unit.Length) {
 		return
 	}
 	thickness := free
-	if to-from <= plan.MaxPartition {
+	if to-from <= index.MaxPartition {
 		if n := len(w.bodies); n > 0 {
 			thickness = max(w.bodies[n-1].thickness, next)
 		} else if next >= 0 {
@@ -185,7 +186,7 @@ func (d *drawing) thinWalls(w wall) (items []scene.Item) {
 type span struct{ from, to float64 }
 
 // uncut returns what of a part of a side no break takes.
-func uncut(s *plan.SideView, from, to unit.Length) (spans []span) {
+func uncut(s *index.SideView, from, to unit.Length) (spans []span) {
 	for _, c := range s.Cuts {
 		if c.From > from && c.From < to {
 			spans = append(spans, span{from.Millimetres(), c.From.Millimetres()})

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/rendertest"
@@ -13,7 +14,7 @@ import (
 // corners is a plan of everything walls do where they meet: four rooms about a cross,
 // a T, an L-shaped room, a slanted partition, a door at the very end of a wall, rooms
 // that share an edge, glass, railing and open sides.
-func corners(t testing.TB) (*plan.Index, plan.ID) {
+func corners(t testing.TB) (*index.Index, plan.ID) {
 	b := rendertest.NewBuilder(t)
 	// Four rooms meet at a cross of partitions.
 	a := b.Box("A", plan.UseBedroom, 0, 0, 96, 72)

@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"studbay/fill"
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/render/paint/pdf"
 	"studbay/render/paint/png"
@@ -27,7 +27,7 @@ func sheets(t testing.TB, openings int) []*scene.Scene {
 	if err != nil {
 		t.Fatal(err)
 	}
-	ix := plan.NewIndex(plantest.House(1, openings))
+	ix := index.New(plantest.House(1, openings))
 	result, err := fill.Check(ix)
 	if err != nil {
 		t.Fatal(err)

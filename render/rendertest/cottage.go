@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -106,11 +107,11 @@ func (b *Builder) Control(letter string, switches, loads []*plan.Opening) {
 	b.Plan.Controls = b.Plan.Controls.With(c)
 }
 
-func (b *Builder) Index() *plan.Index { return plan.NewIndex(b.Plan.WithLevel(b.Level)) }
+func (b *Builder) Index() *index.Index { return index.New(b.Plan.WithLevel(b.Level)) }
 
 // Cottage is a house of five rooms and a porch with every sort of thing in it.
 type Cottage struct {
-	Index                                 *plan.Index
+	Index                                 *index.Index
 	Level                                 plan.ID
 	Sitting, Bedroom, Hall, Bath, Laundry *plan.Room
 	Headed                                *plan.Opening // right of the bed, box too small
@@ -203,7 +204,7 @@ func NewCottage(t testing.TB) Cottage {
 // found is what a check might say of the Cottage.
 func (c Cottage) found() []fill.Finding {
 	stretch := func(r *plan.Room, side int, from, to float64) fill.Stretch {
-		f := plan.FrameOf(r.Segment(side))
+		f := geom.FrameOf(r.Segment(side))
 		return fill.Stretch{
 			Host: r.Sides[side].ID, Part: plan.PartFace, From: In(from), To: In(to),
 			Line: geom.Segment{A: f.Point(In(from), 0), B: f.Point(In(to), 0)},

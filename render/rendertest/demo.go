@@ -5,30 +5,30 @@ import (
 	"testing"
 
 	"studbay/fill"
-	"studbay/plan"
 	"studbay/plan/file"
+	"studbay/plan/index"
 )
 
 // Demos returns the plans that travel with the program, each with what is found in it.
-func Demos(t testing.TB) map[string]*plan.Index {
+func Demos(t testing.TB) map[string]*index.Index {
 	t.Helper()
 	names, err := filepath.Glob("../../assets/demo/*.studbay")
 	if err != nil || len(names) < 2 {
 		t.Fatalf("%d demos, %v", len(names), err)
 	}
-	all := map[string]*plan.Index{}
+	all := map[string]*index.Index{}
 	for _, name := range names {
 		p, _, err := file.Load(name)
 		if err != nil {
 			t.Fatal(err)
 		}
-		all[filepath.Base(name)] = plan.NewIndex(p)
+		all[filepath.Base(name)] = index.New(p)
 	}
 	return all
 }
 
 // Found returns what is found in a plan.
-func Found(t testing.TB, ix *plan.Index) []fill.Finding {
+func Found(t testing.TB, ix *index.Index) []fill.Finding {
 	t.Helper()
 	result, err := fill.Check(ix)
 	if err != nil {

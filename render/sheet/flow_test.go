@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
@@ -25,7 +26,7 @@ func closets(t *testing.T, n int, side unit.Length) plan.Plan {
 		room.Ceiling = 8 * unit.Foot
 		o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, side/2))
 		o.ID = ids.New(plan.KindOpening)
-		for _, e := range []plan.Edit{plan.AddRoom{Level: level, Room: room}, plan.AddOpening{Opening: o}} {
+		for _, e := range []edit.Edit{edit.AddRoom{Level: level, Room: room}, edit.AddOpening{Opening: o}} {
 			next, err := e.Apply(p)
 			if err != nil {
 				t.Fatal(err)

@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 )
 
 // found is the findings of a plan by what they show on. A drawing of a few rooms looks at
@@ -15,7 +16,7 @@ type found struct {
 	byRoom map[plan.ID][]int         // those that show on a drawing, in their order
 }
 
-func newFound(ix *plan.Index, all []fill.Finding) *found {
+func newFound(ix *index.Index, all []fill.Finding) *found {
 	f := &found{all: all, worst: map[plan.ID]*fill.Finding{}, byRoom: map[plan.ID][]int{}}
 	for i := range all {
 		g := &all[i]
@@ -34,7 +35,7 @@ func newFound(ix *plan.Index, all []fill.Finding) *found {
 
 // roomsOf lists the rooms that a finding shows in: its own, that of its opening and those
 // its stretches look into; or that with no ID, for one in none.
-func roomsOf(ix *plan.Index, g *fill.Finding) (rooms []plan.ID) {
+func roomsOf(ix *index.Index, g *fill.Finding) (rooms []plan.ID) {
 	add := func(at plan.Anchor) {
 		if place, ok := ix.Place(at); ok && place.Room != nil {
 			rooms = append(rooms, place.Room.ID)

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"studbay/fill"
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/words"
 	"studbay/render/sheet/proof"
@@ -29,7 +29,7 @@ func TestEveryTagStandsOnAPlan(t *testing.T) {
 		left, larger := 0, 0
 		for number := range uint64(5) {
 			p := plantest.House(number, 60+40*int(number))
-			ix := plan.NewIndex(p)
+			ix := index.New(p)
 			result, err := fill.Check(ix)
 			if err != nil {
 				t.Fatal(err)

@@ -9,7 +9,7 @@ import (
 	"unicode/utf8"
 
 	"studbay/fill/part"
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
@@ -30,7 +30,7 @@ type legendEntry struct {
 }
 
 // legendOf returns just the signs that pieces were drawn with, in the order of families.
-func legendOf(pieces []render.Piece, ix *plan.Index) []legendEntry {
+func legendOf(pieces []render.Piece, ix *index.Index) []legendEntry {
 	at := map[Sign]int{}
 	var all []legendEntry
 	for _, p := range pieces {

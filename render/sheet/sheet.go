@@ -11,6 +11,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/table"
@@ -47,7 +48,7 @@ var ErrNoLevel = errors.New("the plan has no level to draw")
 
 // Build returns the pages of a plan and its findings, in order. It fails with ErrNoLevel,
 // for columns of the schedule that there are not or that the paper is too narrow for, and, where a level takes too many pages at the scale, with a *FitError.
-func Build(ix *plan.Index, result fill.Result, o Options) ([]*scene.Scene, error) {
+func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, error) {
 	if o.Paper.Width == 0 {
 		o.Paper = UsualPaper(o.Voice.System)
 	}
@@ -77,7 +78,7 @@ func Build(ix *plan.Index, result fill.Result, o Options) ([]*scene.Scene, error
 
 // book is the set of pages in the making.
 type book struct {
-	ix       *plan.Index
+	ix       *index.Index
 	plan     plan.Plan
 	result   fill.Result
 	found    *found

@@ -10,7 +10,9 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -24,7 +26,7 @@ import (
 
 func build(t testing.TB, p plan.Plan, o Options) []*scene.Scene {
 	t.Helper()
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	result, err := fill.Check(ix)
 	if err != nil {
 		t.Fatal(err)
@@ -154,7 +156,7 @@ func TestEveryTagStandsInTheSchedule(t *testing.T) {
 // TestScheduleHasARowForEachOpening reads the rows that are laid out, not the table.
 func TestScheduleHasARowForEachOpening(t *testing.T) {
 	p := plantest.House(4, 100)
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	b := &book{ix: ix, plan: p, found: newFound(ix, nil), schedule: table.Schedule(ix, fill.Result{}, words.Voice{})}
 	var seen []plan.ID
 	for _, l := range p.Levels {
@@ -176,7 +178,7 @@ func TestScheduleHasARowForEachOpening(t *testing.T) {
 // TestLegendIsJustTheSymbolsUsed compares the legend with the openings of the plan.
 func TestLegendIsJustTheSymbolsUsed(t *testing.T) {
 	p := plantest.House(8, 60)
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	ground := p.Levels[0].ID
 	extent, _ := ix.Extent(ground)
 	m := render.SheetMedium(unit.Inch/4, unit.Foot, *theme, words.Voice{})
@@ -238,7 +240,7 @@ func square(t testing.TB, side unit.Length) plan.Plan {
 	room := plan.NewRoom(ids.New(plan.KindRoom), "", plan.UseLiving,
 		geom.Box{Max: geom.Point{X: side, Y: side}}.Corners(), ids.Row(plan.KindSide, 4))
 	room.Ceiling = 8 * unit.Foot
-	p, err := plan.AddRoom{Level: p.Levels[0].ID, Room: room}.Apply(p)
+	p, err := edit.AddRoom{Level: p.Levels[0].ID, Room: room}.Apply(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -246,7 +248,7 @@ func square(t testing.TB, side unit.Length) plan.Plan {
 }
 
 func TestTooManySheetsSaysWhatWouldDo(t *testing.T) {
-	ix := plan.NewIndex(square(t, 900*unit.Foot))
+	ix := index.New(square(t, 900*unit.Foot))
 	paper, _ := PaperNamed("letter")
 	scale, _ := ParseScale("1/2in=1ft")
 	_, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})
@@ -299,7 +301,7 @@ func TestLongTextsStayInTheirPlace(t *testing.T) {
 	h.Title, h.Author, h.Client, h.Site = long, long, strings.ReplaceAll(long, " ", ""), long
 	h.Revision, h.Date = long, "2026-11-25"
 	p.Header = &h
-	do := func(e plan.Edit) {
+	do := func(e edit.Edit) {
 		t.Helper()
 		next, err := e.Apply(p)
 		if err != nil {
@@ -310,12 +312,12 @@ func TestLongTextsStayInTheirPlace(t *testing.T) {
 	for _, o := range p.Openings() {
 		changed := *o
 		changed.Note, changed.Kind = long, "kindwithoutend"+strings.Repeat("x", 80)
-		do(plan.ChangeOpening{Opening: changed})
+		do(edit.ChangeOpening{Opening: changed})
 		break
 	}
-	do(plan.Add{Thing: &plan.Decision{ID: "d22222222", Question: long}})
-	do(plan.Add{Thing: &plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
-	do(plan.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
+	do(edit.Add{Thing: &plan.Decision{ID: "d22222222", Question: long}})
+	do(edit.Add{Thing: &plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
+	do(edit.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
 	for _, paper := range Papers {
 		for i, page := range build(t, p, Options{Paper: paper}) {
 			for _, fault := range proof.Read(page, rules(paper)) {
@@ -326,7 +328,7 @@ func TestLongTextsStayInTheirPlace(t *testing.T) {
 }
 
 func TestEmptyPlans(t *testing.T) {
-	if _, err := Build(plan.NewIndex(plan.Plan{}), fill.Result{}, Options{}); !errors.Is(err, ErrNoLevel) {
+	if _, err := Build(index.New(plan.Plan{}), fill.Result{}, Options{}); !errors.Is(err, ErrNoLevel) {
 		t.Errorf("got %v, want ErrNoLevel", err)
 	}
 	pages := build(t, plan.New("Empty", plantest.NewIDs(1).New(plan.KindLevel)), Options{})
@@ -345,9 +347,9 @@ func TestEachLevelHasItsPage(t *testing.T) {
 	room.Ceiling, room.Prefix = 7*unit.Foot, "Z"
 	only := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, 5*unit.Foot))
 	only.ID = ids.New(plan.KindOpening)
-	for _, e := range []plan.Edit{
-		plan.AddLevel{ID: upper, Title: "Upper floor", Elevation: 9 * unit.Foot},
-		plan.AddRoom{Level: upper, Room: room}, plan.AddOpening{Opening: only},
+	for _, e := range []edit.Edit{
+		edit.AddLevel{ID: upper, Title: "Upper floor", Elevation: 9 * unit.Foot},
+		edit.AddRoom{Level: upper, Room: room}, edit.AddOpening{Opening: only},
 	} {
 		next, err := e.Apply(p)
 		if err != nil {

@@ -8,6 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -63,7 +64,7 @@ func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 		p := plantest.House(number, 160+60*int(number))
 		paper, _ := PaperNamed("letter")
 		scale, _ := ParseScale("1/4in=1ft")
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Scale: scale}}
 		level := p.Levels[0]
 		d, err := b.drawLevel(level, b.tileArea())
@@ -105,7 +106,7 @@ func TestFitGoesOverToTiles(t *testing.T) {
 		tiled    bool
 	}{{40, false}, {2000, true}} {
 		p := plantest.House(1, tt.openings)
-		ix := plan.NewIndex(p)
+		ix := index.New(p)
 		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Voice: words.Voice{System: unit.Imperial}}}
 		d, err := b.drawLevel(p.Levels[0], b.tileArea())
 		if err != nil {
@@ -125,7 +126,7 @@ func TestUntaggedAreNamed(t *testing.T) {
 	paper, _ := PaperNamed("archd")
 	scale, _ := ParseScale("1/16in=1ft")
 	p := plantest.House(1, 2000)
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	pages, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})
 	if err != nil {
 		t.Fatal(err)

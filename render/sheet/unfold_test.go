@@ -8,6 +8,8 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/sheet/proof"
@@ -21,7 +23,7 @@ func longRoom(t *testing.T, side unit.Length) plan.Plan {
 	p := square(t, side)
 	ids := plantest.NewIDs(7)
 	for room := range p.Levels[0].Rooms.All() {
-		named, err := plan.ChangeRoom{Room: named(*room, "Workshop")}.Apply(p)
+		named, err := edit.ChangeRoom{Room: named(*room, "Workshop")}.Apply(p)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -30,7 +32,7 @@ func longRoom(t *testing.T, side unit.Length) plan.Plan {
 			for at := 5 * unit.Foot; at < side; at += 5 * unit.Foot {
 				o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[i].ID, at))
 				o.ID = ids.New(plan.KindOpening)
-				next, err := plan.AddOpening{Opening: o}.Apply(p)
+				next, err := edit.AddOpening{Opening: o}.Apply(p)
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -51,7 +53,7 @@ func named(r plan.Room, name string) plan.Room {
 func TestLongRoomsGoOn(t *testing.T) {
 	p := longRoom(t, 90*unit.Foot)
 	paper, _ := PaperNamed("letter")
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper}}
 	var id plan.ID
 	for r := range p.Levels[0].Rooms.All() {
@@ -130,7 +132,7 @@ func TestChosenColumnsStandInOrder(t *testing.T) {
 	if rows < 30 {
 		t.Errorf("%d openings have a row, want 30", rows)
 	}
-	if _, err := Build(plan.NewIndex(p), fill.Result{}, Options{Columns: []string{"tag", "tag"}}); err == nil {
+	if _, err := Build(index.New(p), fill.Result{}, Options{Columns: []string{"tag", "tag"}}); err == nil {
 		t.Error("a column may come twice")
 	}
 	for _, id := range table.ScheduleIDs() {

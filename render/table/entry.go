@@ -6,20 +6,21 @@ import (
 	"studbay/fill"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render/unfold"
 )
 
 // known is what the plan tells of openings from elsewhere, by opening.
 type known struct {
-	index    *plan.Index
+	index    *index.Index
 	plan     plan.Plan
 	serves   map[plan.ID][]*plan.Control // as a switch
 	served   map[plan.ID][]*plan.Control // as a load
 	findings map[plan.ID][]fill.Finding
 }
 
-func gather(ix *plan.Index, result fill.Result) *known {
+func gather(ix *index.Index, result fill.Result) *known {
 	p := ix.Plan()
 	k := &known{
 		index: ix, plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},

@@ -6,6 +6,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -21,7 +22,7 @@ type From struct {
 // Froms returns what an opening is measured from: on a face or a fixture's side the
 // nearest corner, casing or end; in a ceiling, floor or top the two nearest edges
 // that are square to each other. It returns none where the host is gone.
-func Froms(ix *plan.Index, o *plan.Opening) []From {
+func Froms(ix *index.Index, o *plan.Opening) []From {
 	place, ok := ix.Place(o.At)
 	if !ok {
 		return nil
@@ -39,7 +40,7 @@ func Froms(ix *plan.Index, o *plan.Opening) []From {
 }
 
 type measurer struct {
-	ix    *plan.Index
+	ix    *index.Index
 	north int
 	half  unit.Length // of the box
 }
@@ -62,7 +63,7 @@ func (m measurer) nearest(ends []end, along unit.Length) From {
 	return From{Name: best.name, Brief: best.brief, Centre: away, Edge: away - m.half}
 }
 
-func (m measurer) onFace(place plan.Place, along unit.Length) []From {
+func (m measurer) onFace(place index.Place, along unit.Length) []From {
 	face, _ := frame.FaceOf(m.ix, place.Side.ID)
 	mark, away := frame.Nearest(face.Tapes(), along)
 	w := windOf(face.Line.A.Sub(face.Line.B), m.north)
@@ -104,7 +105,7 @@ func casing(w wind, b *plan.Break) (name, brief words.Text) {
 }
 
 // inRoom measures from two walls: the nearest, and the nearest of those across to it.
-func (m measurer) inRoom(place plan.Place) []From {
+func (m measurer) inRoom(place index.Place) []From {
 	var froms []From
 	var first geom.Segment
 	for range 2 {
@@ -116,7 +117,7 @@ func (m measurer) inRoom(place plan.Place) []From {
 				continue
 			}
 			if _, away := line.Nearest(place.Foot); !found || away < best.Centre {
-				w := windOf(minus(plan.FrameOf(line).Out()), m.north)
+				w := windOf(minus(geom.FrameOf(line).Out()), m.north)
 				best, found, chosen = m.wall(w, away), true, line
 			}
 		}
@@ -137,7 +138,7 @@ func (m measurer) wall(w wind, away unit.Length) From {
 
 // isAcross reports whether two lines are nearer to square than to parallel.
 func isAcross(a, b geom.Segment) bool {
-	u, v := plan.FrameOf(a).Along(), plan.FrameOf(b).Along()
+	u, v := geom.FrameOf(a).Along(), geom.FrameOf(b).Along()
 	cross := u.X.Millimetres()*v.Y.Millimetres() - u.Y.Millimetres()*v.X.Millimetres()
 	return math.Abs(cross) > 1000*1000*math.Sqrt2/2
 }

@@ -12,6 +12,7 @@ import (
 	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -87,7 +88,7 @@ func headless() (t Table) {
 // Schedule returns one row an opening: what it is, where and how high it stands, what
 // is built in, how full it is and who says so. Rows are sorted by level, room and tag,
 // tags by their numbers.
-func Schedule(ix *plan.Index, result fill.Result, voice words.Voice) Table {
+func Schedule(ix *index.Index, result fill.Result, voice words.Voice) Table {
 	t := Table{Title: words.New("schedule.title", "Opening schedule"), Voice: voice}
 	for _, c := range scheduleColumns {
 		t.Columns = append(t.Columns, c.Column)
@@ -114,7 +115,7 @@ type entry struct {
 	voice words.Voice
 	level *plan.Level
 	room  *plan.Room
-	view  plan.OpeningView
+	view  index.OpeningView
 	o     *plan.Opening
 	froms []From
 
@@ -123,7 +124,7 @@ type entry struct {
 }
 
 // entries lists the openings as the schedule sorts them.
-func entries(ix *plan.Index) (all []*entry) {
+func entries(ix *index.Index) (all []*entry) {
 	order := map[plan.ID]int{}
 	for i, l := range ix.Plan().Levels {
 		order[l.ID] = i
@@ -184,7 +185,7 @@ func AssemblyCode(a plan.Assembly) string {
 }
 
 // measure works out place and fill.
-func (e *entry) measure(ix *plan.Index, result fill.Result) {
+func (e *entry) measure(ix *index.Index, result fill.Result) {
 	e.froms = Froms(ix, e.o)
 	contents, source := boxes.ContentsOf(e.view)
 	e.source = source.Text()

@@ -4,15 +4,17 @@ import (
 	"bytes"
 	"encoding/csv"
 	"encoding/json"
-	"studbay/fill/boxes"
-	"studbay/fill/part"
 	"testing"
 
 	"studbay/fill"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/fill/frame"
+	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -29,16 +31,16 @@ func kitchen(t *testing.T) plan.Plan {
 	room.Prefix, room.Ceiling = "K", 8*unit.Foot
 	side := func(i int) plan.ID { return room.Sides[i].ID }
 	island := ids.New(plan.KindFixture)
-	add := func(kind string, at plan.Anchor, tag string) plan.Edit {
+	add := func(kind string, at plan.Anchor, tag string) edit.Edit {
 		o := part.NewOpening(unit.Imperial, kind, at)
 		o.ID, o.Tag = ids.New(plan.KindOpening), tag
-		return plan.AddOpening{Opening: o}
+		return edit.AddOpening{Opening: o}
 	}
-	for _, e := range []plan.Edit{
-		plan.AddRoom{Level: p.Levels[0].ID, Room: room},
-		plan.AddBreak{Break: plan.Break{ID: ids.New(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(side(0), 3*unit.Foot),
+	for _, e := range []edit.Edit{
+		edit.AddRoom{Level: p.Levels[0].ID, Room: room},
+		edit.AddBreak{Break: plan.Break{ID: ids.New(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(side(0), 3*unit.Foot),
 			Width: 3 * unit.Foot, Head: 80 * unit.Inch, Casing: 2 * unit.Inch}},
-		plan.AddFixture{Fixture: plan.Fixture{ID: island, Kind: plan.FixtureIsland,
+		edit.AddFixture{Fixture: plan.Fixture{ID: island, Kind: plan.FixtureIsland,
 			At: plan.OnFloor(room.ID, geom.Point{X: 6 * unit.Foot, Y: 6 * unit.Foot}), Width: 4 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}},
 		add("duplex", plan.OnFace(side(0), 20*unit.Inch), "K10"),
 		add("switch", plan.OnFace(side(0), 80*unit.Inch), "K2"),
@@ -55,9 +57,9 @@ func kitchen(t *testing.T) plan.Plan {
 	return p
 }
 
-func schedule(t *testing.T, p plan.Plan, voice words.Voice) (Table, *plan.Index) {
+func schedule(t *testing.T, p plan.Plan, voice words.Voice) (Table, *index.Index) {
 	t.Helper()
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	result, err := fill.Check(ix)
 	if err != nil {
 		t.Fatal(err)

@@ -5,6 +5,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
 )
@@ -37,7 +38,7 @@ func minus(v geom.Point) geom.Point { return geom.Point{X: -v.X, Y: -v.Y} }
 
 // Wall names one side of a room by the wind it stands in, as its unfolded face is named:
 // "north wall". It is zero where the side is not the room's.
-func Wall(ix *plan.Index, room *plan.Room, side plan.ID) words.Text {
+func Wall(ix *index.Index, room *plan.Room, side plan.ID) words.Text {
 	at := room.SideAt(side)
 	if at < 0 {
 		return words.Text{}

@@ -2,6 +2,7 @@ package unfold
 
 import (
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/scene"
@@ -12,7 +13,7 @@ import (
 const usualHead = 80 * unit.Inch
 
 // cut draws one break as seen from the room.
-func (u *unfolding) cut(f Face, c plan.Cut) {
+func (u *unfolding) cut(f Face, c index.Cut) {
 	head := c.Break.Head
 	if head <= 0 {
 		head = usualHead
@@ -35,16 +36,16 @@ func (u *unfolding) breakPen() scene.Pen {
 }
 
 // breakFronts draws, within its outline, each body that a kind of break may have.
-var breakFronts = map[string]func(*unfolding, plan.Cut, scene.Rect) []scene.Item{
+var breakFronts = map[string]func(*unfolding, index.Cut, scene.Rect) []scene.Item{
 	"door":      (*unfolding).swing,
 	"slider":    (*unfolding).panels,
 	"window":    (*unfolding).panes,
-	"passage":   func(*unfolding, plan.Cut, scene.Rect) []scene.Item { return nil },
+	"passage":   func(*unfolding, index.Cut, scene.Rect) []scene.Item { return nil },
 	"fireplace": (*unfolding).hearth,
 }
 
 // cutInside draws the body of the kind; one that is not known is its outline.
-func (u *unfolding) cutInside(c plan.Cut, box scene.Rect) []scene.Item {
+func (u *unfolding) cutInside(c index.Cut, box scene.Rect) []scene.Item {
 	if front := breakFronts[u.Medium.Catalogue().Break(c.Break.Kind).Body]; front != nil {
 		return front(u, c, box)
 	}
@@ -57,7 +58,7 @@ func (u *unfolding) mutedLine(p scene.Path) scene.Item {
 }
 
 // panes draws a frame and a bar across it.
-func (u *unfolding) panes(_ plan.Cut, box scene.Rect) []scene.Item {
+func (u *unfolding) panes(_ index.Cut, box scene.Rect) []scene.Item {
 	inner := box.Expanded(-min(2.5*u.m.Pixel, box.Width()/8))
 	if inner.IsEmpty() {
 		return nil
@@ -68,7 +69,7 @@ func (u *unfolding) panes(_ plan.Cut, box scene.Rect) []scene.Item {
 }
 
 // panels draws what parts the panels of a slider.
-func (u *unfolding) panels(c plan.Cut, box scene.Rect) (items []scene.Item) {
+func (u *unfolding) panels(c index.Cut, box scene.Rect) (items []scene.Item) {
 	panels := max(2, len(c.Break.Panels))
 	for i := 1; i < panels; i++ {
 		x := box.Min.X + box.Width()*float64(i)/float64(panels)
@@ -78,7 +79,7 @@ func (u *unfolding) panels(c plan.Cut, box scene.Rect) (items []scene.Item) {
 }
 
 // hearth draws the firebox of a fireplace.
-func (u *unfolding) hearth(_ plan.Cut, box scene.Rect) []scene.Item {
+func (u *unfolding) hearth(_ index.Cut, box scene.Rect) []scene.Item {
 	dx, dy := 0.16*box.Width(), 0.22*box.Height()
 	return []scene.Item{u.mutedLine(scene.Polyline(
 		scene.Point{X: box.Min.X + dx, Y: box.Max.Y}, scene.Point{X: box.Min.X + dx, Y: box.Min.Y + dy},
@@ -87,7 +88,7 @@ func (u *unfolding) hearth(_ plan.Cut, box scene.Rect) []scene.Item {
 
 // swing draws dashed lines from the shutting edge of each leaf to the middle of its
 // hinged one. A door stored on the other face of the partition is seen from behind.
-func (u *unfolding) swing(c plan.Cut, box scene.Rect) (items []scene.Item) {
+func (u *unfolding) swing(c index.Cut, box scene.Rect) (items []scene.Item) {
 	if c.Break.Swing == plan.SwingNone || c.Break.Hand == plan.HandUnknown {
 		return nil
 	}

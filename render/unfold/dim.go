@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -14,7 +15,7 @@ import (
 
 // dimensions draws the height of the opening in hand above the datum, and how far it
 // is from the nearer corner.
-func (u *unfolding) dimensions(view plan.RoomView) {
+func (u *unfolding) dimensions(view index.RoomView) {
 	for _, f := range u.strip.Faces {
 		side := &view.Sides[f.At]
 		i := slices.IndexFunc(side.Openings, func(o *plan.Opening) bool { return o.ID == u.m.Opening })

@@ -2,6 +2,8 @@ package unfold
 
 import (
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -13,7 +15,7 @@ var headboard = words.New("fixture.headboard", "headboard")
 
 // faceFixtures outlines what stands at a face, and what stands on that, at true
 // heights.
-func (u *unfolding) faceFixtures(f Face, frame plan.Frame, views []plan.FixtureView) {
+func (u *unfolding) faceFixtures(f Face, frame geom.Frame, views []index.FixtureView) {
 	for _, v := range views {
 		if u.m.Hides(v.Fixture.ID) {
 			continue

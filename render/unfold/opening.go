@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/render"
 	"studbay/render/draft"
 	"studbay/render/glyph"
@@ -15,7 +16,7 @@ import (
 )
 
 // faceOpenings draws the boxes of one face, left to right.
-func (u *unfolding) faceOpenings(f Face, side *plan.SideView) {
+func (u *unfolding) faceOpenings(f Face, side *index.SideView) {
 	openings := slices.Clone(side.Openings)
 	slices.SortStableFunc(openings, func(a, b *plan.Opening) int {
 		return cmp.Or(cmp.Compare(a.At.Along, b.At.Along), cmp.Compare(a.Height.Value, b.Height.Value))

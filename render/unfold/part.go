@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -30,7 +31,7 @@ const FixtureFaceGap = 4 * unit.Foot
 
 // FixtureFaces returns the upright faces of what stands in a room that carry openings,
 // and all of those of fixtures named, in the order of the fixtures' IDs.
-func FixtureFaces(ix *plan.Index, room plan.ID, named ...plan.ID) (faces []FixtureFace) {
+func FixtureFaces(ix *index.Index, room plan.ID, named ...plan.ID) (faces []FixtureFace) {
 	view, ok := ix.RoomView(room)
 	if !ok {
 		return nil
@@ -52,7 +53,7 @@ func FixtureFaces(ix *plan.Index, room plan.ID, named ...plan.ID) (faces []Fixtu
 // uprightParts are the faces of a fixture that have a height, in the order shown.
 var uprightParts = []plan.Part{plan.PartFront, plan.PartRight, plan.PartBack, plan.PartLeft}
 
-func fixtureFaces(faces []FixtureFace, views []plan.FixtureView, named []plan.ID) []FixtureFace {
+func fixtureFaces(faces []FixtureFace, views []index.FixtureView, named []plan.ID) []FixtureFace {
 	for _, v := range views {
 		for _, part := range uprightParts {
 			face := FixtureFace{Fixture: v.Fixture, Part: part, Name: FixtureFaceName(v.Fixture, part), Length: v.Fixture.Width}
@@ -105,7 +106,7 @@ func FixtureFaceName(f *plan.Fixture, part plan.Part) words.Text {
 // DrawFixtures returns the faces of FixtureFaces at true scale, as one looks at each,
 // with their openings at their true heights, those of the medium's fixture with none as
 // well. It is nil where there are no faces. Side and Opening of the medium do not count.
-func DrawFixtures(ix *plan.Index, room plan.ID, findings []fill.Finding, m Medium) []render.Piece {
+func DrawFixtures(ix *index.Index, room plan.ID, findings []fill.Finding, m Medium) []render.Piece {
 	s, ok := StripOf(ix, room)
 	faces := FixtureFaces(ix, room, m.Fixture)
 	view, found := ix.RoomView(room)

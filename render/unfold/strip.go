@@ -5,6 +5,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -37,7 +38,7 @@ type Face struct {
 const assumedCeiling = 8 * unit.Foot
 
 // StripOf unfolds a room. It reports false where the room is not in the plan.
-func StripOf(ix *plan.Index, room plan.ID) (Strip, bool) {
+func StripOf(ix *index.Index, room plan.ID) (Strip, bool) {
 	r := ix.RoomOf(room)
 	if r == nil || len(r.Sides) < 3 {
 		return Strip{}, false
@@ -59,7 +60,7 @@ func StripOf(ix *plan.Index, room plan.ID) (Strip, bool) {
 }
 
 // firstFace returns the side nearest north.
-func firstFace(ix *plan.Index, r *plan.Room) (first int) {
+func firstFace(ix *index.Index, r *plan.Room) (first int) {
 	least := math.Inf(1)
 	for i := range r.Sides {
 		bearing := render.Bearing(ix, r, i)

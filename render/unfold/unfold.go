@@ -9,6 +9,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/draft"
@@ -21,7 +22,7 @@ import (
 // their true heights and sizes with their tags, and the dimensions of the one in
 // hand. It is nil where the room is not in the plan. Where the medium has a window, only
 // what stands whole in it is lettered.
-func Draw(ix *plan.Index, room plan.ID, findings []fill.Finding, m Medium) []render.Piece {
+func Draw(ix *index.Index, room plan.ID, findings []fill.Finding, m Medium) []render.Piece {
 	s, ok := StripOf(ix, room)
 	view, found := ix.RoomView(room)
 	if !ok || !found {
@@ -75,7 +76,7 @@ func (u *unfolding) box(f Face, from, to, low, high unit.Length) scene.Rect {
 }
 
 // face draws one face: its ground, studs, breaks, fixtures and name.
-func (u *unfolding) face(f Face, side *plan.SideView) {
+func (u *unfolding) face(f Face, side *index.SideView) {
 	whole := u.box(f, 0, f.Length, 0, u.strip.Ceiling)
 	isChosen := f.Side.ID == u.m.Side && u.m.Side != ""
 	ground := u.Theme.Paper
@@ -121,7 +122,7 @@ func (u *unfolding) edges(f Face, whole scene.Rect) (items []scene.Item) {
 const railingHeight = 36 * unit.Inch
 
 // studs draws the framing behind a wall, where there is room to tell one from the next.
-func (u *unfolding) studs(f Face, side *plan.SideView) (items []scene.Item) {
+func (u *unfolding) studs(f Face, side *index.SideView) (items []scene.Item) {
 	studs := frame.FaceIn(side).Studs()
 	if n := len(studs) - 1; n > 0 && u.m.Length((studs[n].At-studs[0].At)/unit.Length(n)) < 4*u.m.Pixel {
 		return nil

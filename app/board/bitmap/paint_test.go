@@ -9,7 +9,9 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -21,7 +23,7 @@ import (
 
 // house is a generated plan with its pieces at a zoom.
 type house struct {
-	ix    *plan.Index
+	ix    *index.Index
 	level plan.ID
 	found []fill.Finding
 	size  image.Point
@@ -30,7 +32,7 @@ type house struct {
 
 func newHouse(t testing.TB, openings int) house {
 	p := plantest.House(1, openings)
-	h := house{ix: plan.NewIndex(p), level: p.Levels[0].ID, size: image.Pt(1400, 900), zoom: 0.079}
+	h := house{ix: index.New(p), level: p.Levels[0].ID, size: image.Pt(1400, 900), zoom: 0.079}
 	result, err := fill.Check(h.ix)
 	if err != nil {
 		t.Fatal(err)
@@ -149,7 +151,7 @@ func TestDirtyRepaintIsTheWholeRepaint(t *testing.T) {
 		}
 		to := o.At
 		to.Along += 7 * unit.Inch
-		now, err := plan.MoveOpening{ID: o.ID, To: to}.Apply(h.ix.Plan())
+		now, err := edit.MoveOpening{ID: o.ID, To: to}.Apply(h.ix.Plan())
 		if err != nil {
 			continue
 		}

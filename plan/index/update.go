@@ -1,0 +1,317 @@
+package index
+
+import (
+	"cmp"
+	"maps"
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+)
+
+// Updated returns the index of a later plan. Its cost follows what differs between
+// the two plans, not their size.
+func (ix *Index) Updated(now plan.Plan) *Index {
+	c := plan.Diff(ix.plan, now)
+	next := *ix
+	next.plan = now
+	next.trees = maps.Clone(ix.trees)
+	u := updating{Index: &next, fresh: map[plan.ID]bool{}, stale: map[plan.ID]bool{}}
+	u.levels(c.Levels)
+	u.refs(c)
+	u.cablesOf(plan.Changed[*plan.Cable](c))
+	u.spread()
+	u.replace()
+	return u.Index
+}
+
+// updating is an index while it is being brought up to a plan.
+type updating struct {
+	*Index
+	fresh map[plan.ID]bool // levels whose tree is this index's own
+	stale map[plan.ID]bool // nouns whose box must be worked out anew
+}
+
+func (u *updating) levels(changes []plan.Differing[*plan.Level]) {
+	for _, c := range changes {
+		if c.New == nil {
+			delete(u.trees, c.Old.ID)
+		}
+	}
+}
+
+// refs brings the look-ups by ID up to the changes. All that left is taken out before
+// anything is put in: the same noun may leave one level and join another.
+func (u *updating) refs(c plan.Changes) {
+	both(plan.Changed[*plan.Room](c), u.withoutRoom, u.withRoom)
+	both(plan.Changed[*plan.Fixture](c), u.withoutFixture, u.withFixture)
+	both(plan.Changed[*plan.Break](c), u.withoutBreak, u.withBreak)
+	both(u.inPlace(plan.Changed[*plan.Opening](c)), u.withoutOpening, u.withOpening)
+}
+
+// inPlace brings in the openings that keep their host and circuit, such as one that is
+// slid along its wall, in one go each, and returns the changes that are left.
+func (u *updating) inPlace(changes []plan.OnLevel[*plan.Opening]) (others []plan.OnLevel[*plan.Opening]) {
+	for _, c := range changes {
+		if c.Old == nil || c.New == nil || c.Old.At.Host != c.New.At.Host || c.Old.Circuit != c.New.Circuit {
+			others = append(others, c)
+			continue
+		}
+		u.rehost(c.New.At.Host, func(h *hosted) { h.openings = added(h.openings, c.New) })
+		u.recircuit(c.New.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(c.New) })
+		u.stale[c.New.ID] = true
+	}
+	return others
+}
+
+func both[T plan.Noun](changes []plan.OnLevel[T], without func(T), with func(plan.ID, T)) {
+	var none T
+	for _, c := range changes {
+		if c.Old != none {
+			without(c.Old)
+		}
+	}
+	for _, c := range changes {
+		if c.New != none {
+			with(c.Level, c.New)
+		}
+	}
+}
+
+func (u *updating) withoutRoom(r *plan.Room) {
+	u.rooms = u.rooms.Without(r.ID)
+	u.stale[r.ID] = true
+	for _, s := range r.Sides {
+		if ref, ok := u.sides.Get(s.ID); ok && ref.Room == r {
+			u.sides = u.sides.Without(s.ID)
+		}
+		u.stale[s.ID] = true
+	}
+}
+
+func (u *updating) withRoom(level plan.ID, r *plan.Room) {
+	u.rooms = u.rooms.With(&roomRef{level, r})
+	u.stale[r.ID] = true
+	for i, s := range r.Sides {
+		u.sides = u.sides.With(&plan.SideRef{Level: level, Room: r, At: i})
+		u.stale[s.ID] = true
+	}
+}
+
+func (u *updating) withoutFixture(f *plan.Fixture) {
+	u.fixtures = u.fixtures.Without(f.ID)
+	u.rehost(f.At.Host, func(h *hosted) { h.fixtures = dropped(h.fixtures, f) })
+	u.stale[f.ID] = true
+}
+
+func (u *updating) withFixture(level plan.ID, f *plan.Fixture) {
+	u.fixtures = u.fixtures.With(&fixtureRef{level, f})
+	u.rehost(f.At.Host, func(h *hosted) { h.fixtures = added(h.fixtures, f) })
+	u.stale[f.ID] = true
+}
+
+func (u *updating) withoutBreak(b *plan.Break) {
+	u.rehost(b.At.Host, func(h *hosted) { h.breaks = dropped(h.breaks, b) })
+	u.stale[b.ID] = true
+}
+
+func (u *updating) withBreak(_ plan.ID, b *plan.Break) {
+	u.rehost(b.At.Host, func(h *hosted) { h.breaks = added(h.breaks, b) })
+	u.stale[b.ID] = true
+}
+
+func (u *updating) withoutOpening(o *plan.Opening) {
+	u.rehost(o.At.Host, func(h *hosted) { h.openings = dropped(h.openings, o) })
+	u.recircuit(o.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.Without(o.ID) })
+	u.stale[o.ID] = true
+}
+
+func (u *updating) withOpening(_ plan.ID, o *plan.Opening) {
+	u.rehost(o.At.Host, func(h *hosted) { h.openings = added(h.openings, o) })
+	u.recircuit(o.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(o) })
+	u.stale[o.ID] = true
+}
+
+// recircuit changes what is on a circuit, and forgets a circuit with nothing on it.
+func (u *updating) recircuit(circuit plan.ID, change func(plan.Set[*plan.Opening]) plan.Set[*plan.Opening]) {
+	if circuit == "" {
+		return
+	}
+	c := onCircuit{circuit: circuit}
+	if was, ok := u.circuits.Get(circuit); ok {
+		c = *was
+	}
+	if c.openings = change(c.openings); c.openings.Len() == 0 {
+		u.circuits = u.circuits.Without(circuit)
+		return
+	}
+	u.circuits = u.circuits.With(&c)
+}
+
+// rehost changes a copy of what hangs on a host, and forgets a host of nothing.
+func (u *updating) rehost(host plan.ID, change func(*hosted)) {
+	h := *u.on(host)
+	h.host = host
+	change(&h)
+	if len(h.breaks)+len(h.fixtures)+len(h.openings) == 0 {
+		u.hosted = u.hosted.Without(host)
+		return
+	}
+	u.hosted = u.hosted.With(&h)
+}
+
+func (u *updating) cablesOf(changes []plan.OnLevel[*plan.Cable]) {
+	at := func(end plan.ID, change func([]*plan.Cable) []*plan.Cable) {
+		list := change(u.CablesAt(end))
+		if len(list) == 0 {
+			u.cables = u.cables.Without(end)
+			return
+		}
+		u.cables = u.cables.With(&cablesAt{end, list})
+	}
+	for _, c := range changes {
+		if c.Old != nil {
+			drop := func(list []*plan.Cable) []*plan.Cable { return dropped(list, c.Old) }
+			at(c.Old.From, drop)
+			at(c.Old.To, drop)
+		}
+		if c.New != nil {
+			add := func(list []*plan.Cable) []*plan.Cable { return added(list, c.New) }
+			at(c.New.From, add)
+			at(c.New.To, add)
+		}
+	}
+}
+
+// added returns the list with the noun in its place by ID; a list never holds two
+// of one ID, except for a cable from an opening to itself.
+func added[T plan.Noun](list []T, noun T) []T {
+	i, found := slices.BinarySearchFunc(list, noun.Key(), func(n T, id plan.ID) int { return cmp.Compare(n.Key(), id) })
+	if found {
+		list = slices.Clone(list)
+		list[i] = noun
+		return list
+	}
+	return slices.Insert(slices.Clone(list), i, noun)
+}
+
+func dropped[T plan.Noun](list []T, noun T) []T {
+	i := slices.Index(list, noun)
+	if i < 0 {
+		return list
+	}
+	return slices.Delete(slices.Clone(list), i, i+1)
+}
+
+// spread marks what hangs on a stale host as stale too.
+func (u *updating) spread() {
+	work := slices.Collect(maps.Keys(u.stale))
+	for len(work) > 0 {
+		h := u.on(work[len(work)-1])
+		work = work[:len(work)-1]
+		for _, b := range h.breaks {
+			u.stale[b.ID] = true
+		}
+		for _, o := range h.openings {
+			u.stale[o.ID] = true
+		}
+		for _, f := range h.fixtures {
+			if !u.stale[f.ID] {
+				u.stale[f.ID] = true
+				work = append(work, f.ID)
+			}
+		}
+	}
+}
+
+// replace puts the stale nouns where they belong in the trees of their levels. They go
+// in from left to right, so that the same plans give the same trees, and good ones.
+func (u *updating) replace() {
+	var fresh []*placed
+	for id := range u.stale {
+		now := u.placeOf(id)
+		old, was := u.placed.Get(id)
+		if was && now != nil && *old == *now && u.trees[now.level] != nil {
+			continue
+		}
+		if was {
+			u.displace(old)
+		}
+		if now != nil {
+			fresh = append(fresh, now)
+		} else {
+			u.placed = u.placed.Without(id)
+		}
+	}
+	slices.SortFunc(fresh, func(a, b *placed) int {
+		p, q := a.box.Min, b.box.Min
+		return cmp.Or(cmp.Compare(p.X, q.X), cmp.Compare(p.Y, q.Y), cmp.Compare(a.id, b.id))
+	})
+	for _, p := range fresh {
+		lo, hi := corners(p.box)
+		u.tree(p.level, true).rt.Insert(lo, hi, p.id)
+		u.placed = u.placed.With(p)
+	}
+}
+
+// displace takes a noun out of the tree it stood in.
+func (u *updating) displace(p *placed) {
+	if t := u.tree(p.level, false); t != nil {
+		lo, hi := corners(p.box)
+		t.rt.Delete(lo, hi, p.id)
+	}
+}
+
+// placeOf returns where a noun stands in the plan as it is now, or nil.
+func (u *updating) placeOf(id plan.ID) *placed {
+	if box, level, ok := u.boxOf(id); ok {
+		return &placed{id, level, box}
+	}
+	return nil
+}
+
+// tree returns the tree of a level for writing, made when asked.
+func (u *updating) tree(level plan.ID, make bool) *tree {
+	if u.trees[level] == nil && !make {
+		return nil
+	}
+	if !u.fresh[level] {
+		u.trees[level] = u.trees[level].copy()
+		u.fresh[level] = true
+	}
+	return u.trees[level]
+}
+
+// boxOf works out the box and level of a noun from the plan as it is now.
+func (u *updating) boxOf(id plan.ID) (geom.Box, plan.ID, bool) {
+	switch id.Kind() {
+	case plan.KindRoom:
+		if ref, ok := u.rooms.Get(id); ok {
+			return boxAround(0, ref.room.Outline()...), ref.level, true
+		}
+	case plan.KindSide:
+		if ref, ok := u.sides.Get(id); ok {
+			line := ref.Line()
+			return boxAround(0, line.A, line.B), ref.Level, true
+		}
+	case plan.KindBreak:
+		if b, l := u.plan.Break(id); b != nil {
+			if line, ok := u.BreakLine(b); ok {
+				return boxOver(b, line), l.ID, true
+			}
+		}
+	case plan.KindFixture:
+		if ref, ok := u.fixtures.Get(id); ok {
+			if foot, ok := u.Footprint(ref.fixture); ok {
+				return boxAround(0, foot...), ref.level, true
+			}
+		}
+	case plan.KindOpening:
+		if o, l := u.plan.Opening(id); o != nil {
+			if at, ok := u.Place(o.At); ok {
+				return boxAround(0, at.Foot), l.ID, true
+			}
+		}
+	}
+	return geom.Box{}, "", false
+}

@@ -1,0 +1,178 @@
+package index
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// RoomView is a room with all that a rule on rooms may read: its sides with their
+// breaks (also those stored on the other face of a partition), fixtures, openings
+// and what stands behind.
+type RoomView struct {
+	Level   plan.ID
+	Room    *plan.Room
+	Sides   []SideView
+	Ceiling []*plan.Opening
+	Floor   []*plan.Opening
+	// Standing are the fixtures on the floor, not at a side.
+	Standing []FixtureView
+}
+
+// SideView is one side of a room with what is in, at and behind it.
+type SideView struct {
+	Side     *plan.Side
+	Line     geom.Segment
+	Frame    geom.Frame
+	Length   unit.Length
+	Cuts     []Cut // from left to right
+	Behind   []Backing
+	Fixtures []FixtureView
+	Openings []*plan.Opening // from left to right
+}
+
+// FixtureView is a fixture where it stands, with what is on it.
+type FixtureView struct {
+	Fixture   *plan.Fixture
+	Frame     geom.Frame
+	Footprint geom.Polygon
+	Openings  []*plan.Opening
+	OnIt      []FixtureView
+}
+
+// Foot returns the point of the plan at a distance along a face of the fixture, from that
+// face's left end as one sees it.
+func (v FixtureView) Foot(face plan.Part, along unit.Length) geom.Point {
+	foot, _ := onFixture(v.Frame, v.Fixture, plan.Anchor{Part: face, Along: along})
+	return foot
+}
+
+// OpeningView is an opening with all that a rule on openings may read.
+type OpeningView struct {
+	Level   plan.ID
+	Opening *plan.Opening
+	Room    *plan.Room // nil where its host is gone
+	Side    *plan.Side // nil where it is not on a face
+	On      *plan.Fixture
+	Cables  []*plan.Cable // that end in it, in the order of IDs
+	Circuit *plan.Circuit
+}
+
+// RoomView returns the view of a room. It reports false where the room is gone.
+func (ix *Index) RoomView(id plan.ID) (v RoomView, ok bool) {
+	ref, ok := ix.rooms.Get(id)
+	if !ok {
+		return v, false
+	}
+	v.Level, v.Room = ref.level, ref.room
+	for i := range ref.room.Sides {
+		v.Sides = append(v.Sides, ix.sideView(&plan.SideRef{Level: ref.level, Room: ref.room, At: i}))
+	}
+	for _, o := range ix.OpeningsOn(id) {
+		if o.At.Part == plan.PartCeiling {
+			v.Ceiling = append(v.Ceiling, o)
+		} else {
+			v.Floor = append(v.Floor, o)
+		}
+	}
+	v.Standing = ix.fixtureViews(id, 0)
+	return v, true
+}
+
+func (ix *Index) sideView(ref *plan.SideRef) SideView {
+	line := ref.Line()
+	behind := ix.Behind(ref.Key())
+	openings := slices.Clone(ix.OpeningsOn(ref.Key()))
+	slices.SortStableFunc(openings, func(a, b *plan.Opening) int { return int(min(max(a.At.Along-b.At.Along, -1), 1)) })
+	return SideView{
+		Side: ref.Side(), Line: line, Frame: geom.FrameOf(line), Length: line.Length(),
+		Cuts: ix.cuts(ref, behind), Behind: behind,
+		Fixtures: ix.fixtureViews(ref.Key(), 0), Openings: openings,
+	}
+}
+
+func (ix *Index) fixtureViews(host plan.ID, depth int) (views []FixtureView) {
+	if depth == plan.MaxStack {
+		return nil
+	}
+	for _, f := range ix.FixturesOn(host) {
+		frame, _, ok := ix.FixtureFrame(f)
+		if !ok {
+			continue
+		}
+		views = append(views, FixtureView{
+			Fixture: f, Frame: frame, Footprint: frame.Rectangle(f.Width, f.Depth),
+			Openings: ix.OpeningsOn(f.ID), OnIt: ix.fixtureViews(f.ID, depth+1),
+		})
+	}
+	return views
+}
+
+// OpeningView returns the view of an opening. It reports false where it is gone.
+func (ix *Index) OpeningView(id plan.ID) (v OpeningView, ok bool) {
+	o, level := ix.plan.Opening(id)
+	if o == nil {
+		return v, false
+	}
+	place, _ := ix.Place(o.At)
+	v = OpeningView{
+		Level: level.ID, Opening: o, Room: place.Room, Side: place.Side, On: place.On,
+		Cables: ix.CablesAt(id),
+	}
+	v.Circuit, _ = ix.plan.Circuits.Get(o.Circuit)
+	return v, true
+}
+
+// Parts returns the nouns that the view shows. Two views of one room with the same
+// parts are the same in all they show.
+func (v RoomView) Parts() (parts []any) {
+	parts = append(parts, v.Room)
+	for _, s := range v.Sides {
+		parts = s.appendTo(parts)
+	}
+	for _, o := range v.Ceiling {
+		parts = append(parts, o)
+	}
+	for _, o := range v.Floor {
+		parts = append(parts, o)
+	}
+	return fixtureParts(parts, v.Standing)
+}
+
+// Parts returns the nouns that the view shows, the side itself first.
+func (v SideView) Parts() []any { return v.appendTo([]any{v.Side}) }
+
+func (v SideView) appendTo(parts []any) []any {
+	for _, c := range v.Cuts {
+		parts = append(parts, c.Break)
+	}
+	for _, b := range v.Behind {
+		parts = append(parts, b.Room)
+	}
+	for _, o := range v.Openings {
+		parts = append(parts, o)
+	}
+	return fixtureParts(parts, v.Fixtures)
+}
+
+func fixtureParts(parts []any, views []FixtureView) []any {
+	for _, f := range views {
+		parts = append(parts, f.Fixture)
+		for _, o := range f.Openings {
+			parts = append(parts, o)
+		}
+		parts = fixtureParts(parts, f.OnIt)
+	}
+	return parts
+}
+
+// Parts returns the nouns that the view shows.
+func (v OpeningView) Parts() []any {
+	parts := []any{v.Opening, v.Room, v.On, v.Circuit}
+	for _, c := range v.Cables {
+		parts = append(parts, c)
+	}
+	return parts
+}
