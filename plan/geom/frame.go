@@ -13,8 +13,7 @@ type Frame struct {
 	x, y   float64 // direction of Along, of length one
 }
 
-// FrameOf returns the frame of a face: its left end as seen in the room, along the
-// face, and out into the room.
+// FrameOf returns the frame of a segment whose left end, as one sees it from in front, is A.
 func FrameOf(s Segment) Frame {
 	d := s.B.Sub(s.A)
 	dx, dy := float64(d.X), float64(d.Y)
@@ -41,7 +40,7 @@ func (f Frame) Point(along, out unit.Length) Point {
 // Along returns the direction along as a vector a metre long.
 func (f Frame) Along() Point { return f.vector(f.x, f.y) }
 
-// Out returns the direction out of the face as a vector a metre long.
+// Out returns the direction out, towards the one who looks, as a vector a metre long.
 func (f Frame) Out() Point { return f.vector(-f.y, f.x) }
 
 func (f Frame) vector(x, y float64) Point {

@@ -1,3 +1,9 @@
+// Package index answers where the things of a plan are, what hangs on what and which faces
+// are back to back, and gives the views that rules and drawings read.
+//
+// An index is of one plan and as immutable; that of a later plan shares what did not
+// change. What stands near is found by the boxes of things, in nanometres, whose edges
+// belong to them.
 package index
 
 import (

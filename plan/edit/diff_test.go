@@ -1,4 +1,4 @@
-package plan_test
+package edit_test
 
 import (
 	"reflect"
