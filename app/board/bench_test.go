@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"studbay/app/tool"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -97,4 +98,40 @@ func movedBy(b *testing.B, ix *index.Index, o *plan.Opening, by unit.Length) *in
 		b.Fatal(err)
 	}
 	return ix.Updated(now)
+}
+
+// BenchmarkHover is our part of a move of the pointer with nothing in hand, the whole of
+// the plan in view: what it points at, the tapes' marks and what is live.
+func BenchmarkHover(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			s := newStage(b, n)
+			x := 0
+			for b.Loop() {
+				s.told.forget()
+				x = (x + 7) % 600
+				s.board.MouseMoved(mouseAt(float32(200+x), 300, 0))
+				s.board.SetPicture(s.board.pic)
+			}
+		})
+	}
+}
+
+// BenchmarkGhostFrame is our part of a frame of an opening that is about to be placed.
+func BenchmarkGhostFrame(b *testing.B) {
+	for _, n := range sizes {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			s := newStage(b, n)
+			pic := s.board.pic
+			x := 0
+			for b.Loop() {
+				s.told.forget()
+				x = (x + 7) % 600
+				s.board.MouseMoved(mouseAt(float32(200+x), 300, 0))
+				foot := s.board.view.Plan(float64(200+x), 300)
+				pic.Preview = tool.Preview{Ghost: &tool.Ghost{Kind: "duplex", Foot: foot, Into: geom.Point{Y: 1}}, SnapAt: &foot}
+				s.board.SetPicture(pic)
+			}
+		})
+	}
 }

@@ -34,6 +34,8 @@ func New(listener Listener) *Board {
 	b := &Board{listener: listener, view: View{Zoom: zoomOf(1.0/48, 1), At: image.Pt(emptyCorner, emptyCorner)}, symbols: map[ghostKey]ghostImage{}}
 	b.made = 1
 	b.mouse = mouse{listener: listener, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
+	b.mouse.idle = func() bool { return b.pic.Preview.IsBare() }
+	b.mouse.pace = pace{apart: hoverPace, now: time.Now, after: afterOn(fyne.Do)}
 	b.easel.later = fyne.Do
 	b.easel.done, b.easel.settle = b.adopt, b.ask
 	b.easel.wanted = func(r request) bool {
@@ -45,9 +47,9 @@ func New(listener Listener) *Board {
 	return b
 }
 
-// PaintInPlace makes the board paint before its methods return, in the goroutine of
-// the window: for tests, which have one alone.
-func (b *Board) PaintInPlace() { b.easel.inPlace = true }
+// PaintInPlace makes the board paint and tell of moves before its methods return, in the
+// goroutine of the window: for tests, which have one alone.
+func (b *Board) PaintInPlace() { b.easel.inPlace, b.mouse.pace.apart = true, 0 }
 
 // SetPicture shows a picture. It is not named Show, which the toolkit calls on any object.
 func (b *Board) SetPicture(p Picture) {

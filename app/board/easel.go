@@ -74,6 +74,7 @@ type painted struct {
 	tapes  [2]*image.RGBA
 	list   *bitmap.List
 	pieces []render.Piece
+	cells  cells // of the pieces
 }
 
 // paint carries out a request. Before is what was painted last, whose pixels are taken
@@ -83,6 +84,7 @@ func paint(r request, before *painted, spare *image.RGBA, sprites *bitmap.Cache)
 	if r.pic.Index != nil {
 		p.pieces = r.wired(level.Draw(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box()))
 	}
+	p.cells = cellsOf(p.pieces)
 	p.list = bitmap.NewList(p.pieces, r.pic.Theme.Paper, sprites)
 	frame := image.Rectangle{Max: r.frame.Size()}
 	if p.image = spare; p.image == nil || p.image.Rect != frame {

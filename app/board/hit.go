@@ -16,7 +16,7 @@ func (p *painted) symbolAt(at scene.Point, reach float64) plan.ID {
 		return ""
 	}
 	var tag plan.ID
-	for i := range slices.Backward(p.pieces) {
+	for _, i := range slices.Backward(p.cells.near(at, reach)) {
 		piece := &p.pieces[i]
 		if !piece.Bounds.Expanded(reach).Contains(at) {
 			continue

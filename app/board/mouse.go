@@ -29,6 +29,9 @@ type mouse struct {
 	pan func(from, to fyne.Position)
 	// hover is told where the pointer is; nil: elsewhere.
 	hover func(*fyne.Position)
+	// idle reports whether nothing is in hand that follows the pointer.
+	idle func() bool
+	pace pace // of moves while idle
 
 	button  desktop.MouseButton // held; 0: none
 	panning bool
@@ -66,6 +69,7 @@ func (m *mouse) down(e *desktop.MouseEvent) {
 	if m.button != 0 {
 		return
 	}
+	m.pace.flush()
 	m.button, m.last = e.Button, e.Position
 	switch {
 	case m.pan != nil && (e.Button == desktop.MouseButtonTertiary || e.Button == desktop.MouseButtonPrimary && m.space):
@@ -122,6 +126,16 @@ func (m *mouse) moved(at fyne.Position, mod fyne.KeyModifier) {
 		return
 	}
 	m.last = at
+	if m.button == 0 && m.idle() {
+		m.pace.do(func() { m.point(at, mod) })
+		return
+	}
+	m.pace.drop()
+	m.point(at, mod)
+}
+
+// point tells of the pointer where it is.
+func (m *mouse) point(at fyne.Position, mod fyne.KeyModifier) {
 	m.hover(&at)
 	p, ok := m.pointer(at, mod)
 	if !ok {
@@ -138,6 +152,7 @@ func (m *mouse) out() {
 	if m.button != 0 {
 		return
 	}
+	m.pace.drop()
 	m.hover(nil)
 	p, _ := m.pointer(m.last, 0)
 	m.listener.PointerAt(p.At, false)
@@ -151,6 +166,7 @@ var keyNames = map[fyne.KeyName]string{
 // key hands on a key that writes nothing and reports whether it was used. Keys that
 // write something come as runes.
 func (m *mouse) key(name fyne.KeyName) bool {
+	m.pace.flush()
 	if len(name) == 1 || name == fyne.KeySpace {
 		return true
 	}

@@ -23,7 +23,15 @@ type parts struct {
 	corner  *canvas.Rectangle
 	theme   render.Theme
 	focused bool
+	shown   tint
 	pointer *fyne.Position
+}
+
+// tint is what the colours of the parts follow.
+type tint struct {
+	isSet   bool
+	theme   render.Theme
+	focused bool
 }
 
 func newPicture() *picture {
@@ -58,7 +66,11 @@ func (p *parts) objects() []fyne.CanvasObject {
 
 // colour follows the theme and the focus.
 func (p *parts) colour(t render.Theme) {
-	p.theme = t
+	want := tint{isSet: true, theme: t, focused: p.focused}
+	if p.shown == want {
+		return // a refresh has the window painted
+	}
+	p.theme, p.shown = t, want
 	p.back.FillColor = t.Paper
 	p.back.Refresh()
 	p.corner.FillColor, p.corner.StrokeColor, p.corner.StrokeWidth = t.Paper, t.Line, 1

@@ -137,7 +137,7 @@ func (r request) endOf(id plan.ID) (at, into geom.Point, ok bool) {
 // of the painted frame, the nearest of several.
 func (p *painted) lineAt(at scene.Point, reach float64) (id plan.ID) {
 	least := reach
-	for i := range p.pieces {
+	for _, i := range p.cells.near(at, reach) {
 		piece := &p.pieces[i]
 		if piece.Layer != render.LayerControls || !piece.Bounds.Expanded(reach).Contains(at) {
 			continue

@@ -15,6 +15,7 @@ type Status struct {
 	hint    *look.Text
 	place   *look.Text
 	snap    *look.Text
+	snapped string // what snap says
 	caution *look.Text
 	at      geom.Point // of the pointer, where known
 	known   bool
@@ -83,7 +84,12 @@ func (s *Status) ShowHint(text words.Text) { s.hint.SetWords(s.voice.Say(text)) 
 
 // ShowSnap says what the pointer snaps to.
 func (s *Status) ShowSnap(text words.Text) {
-	s.snap.SetWords(s.voice.Say(text))
+	said := s.voice.Say(text)
+	if said == s.snapped {
+		return // a refresh has the window painted
+	}
+	s.snapped = said
+	s.snap.SetWords(said)
 	s.Object.Refresh()
 }
 

@@ -102,6 +102,12 @@ type Preview struct {
 	Moving []plan.ID // drawn live and left out of the picture below
 }
 
+// IsBare reports whether nothing shows but the look of the pointer.
+func (p Preview) IsBare() bool {
+	return len(p.Lines) == 0 && len(p.Area) == 0 && p.Ghost == nil && len(p.Dims) == 0 && p.Snap.IsZero() && p.SnapAt == nil &&
+		p.Box == nil && len(p.Notes) == 0 && p.Typed.IsZero() && len(p.Moving) == 0
+}
+
 // placed is what shows once something was placed: the next one is shown when the pointer
 // moves, so that it does not cover this one and its dimensions.
 var placed = Preview{Cursor: CursorCross}
