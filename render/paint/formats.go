@@ -21,6 +21,9 @@ type Options struct {
 	Date     time.Time           // of making, for formats that hold one; zero means a fixed date
 	DPI      int                 // pixels an inch, for pictures; 0 means png.DefaultDPI
 	Progress func(share float64) // rising to 1, called from one goroutine; may be nil
+	// Spend takes the items off each page once it is written, so that a large set need not
+	// be in memory twice: for a caller that draws the pages no more.
+	Spend bool
 
 	page, of int // of files of one page each
 }
@@ -40,14 +43,24 @@ var Formats = []Format{
 
 func encodePDF(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
 	return pdf.Encode(ctx, w, pages, pdf.Options{Title: o.Title, Date: o.Date, Progress: func(done, total int) {
+		o.spend(pages[done-1])
 		o.report(float64(done) / float64(total))
 	}})
 }
 
 func encodePNG(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
-	return png.Encode(ctx, w, pages[0], png.Options{DPI: o.DPI, Page: o.page, Of: o.of, Progress: func(done, total int) {
+	err := png.Encode(ctx, w, pages[0], png.Options{DPI: o.DPI, Page: o.page, Of: o.of, Progress: func(done, total int) {
 		o.report(float64(done) / float64(total))
 	}})
+	o.spend(pages[0])
+	return err
+}
+
+// spend lets go of what is on a page that was written.
+func (o Options) spend(page *scene.Scene) {
+	if o.Spend {
+		page.Items = nil
+	}
 }
 
 func (o Options) report(share float64) {

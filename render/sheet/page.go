@@ -64,7 +64,12 @@ func (b *book) frame() scene.Rect {
 	return scene.Rect{Max: scene.Point{X: scene.MM(b.o.Paper.Width), Y: scene.MM(b.o.Paper.Height)}}.Expanded(-margin)
 }
 
-func (p *page) add(items ...scene.Item) { p.scene.Add(items...) }
+// add puts items on the page; a page that is only to be counted keeps none.
+func (p *page) add(items ...scene.Item) {
+	if !p.b.isDraft {
+		p.scene.Add(items...)
+	}
+}
 
 // number is which sheet of the set a page is.
 func (b *book) number(p *page) int {
