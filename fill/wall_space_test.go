@@ -258,3 +258,29 @@ func TestARemedyIsClearOfABed(t *testing.T) {
 		t.Errorf("%s along, want at most %s and less than an inch short of it", o.At.Along.Inches(8), most.Inches(16))
 	}
 }
+
+// TestLabelsSayWhereARemedyStands: a box in the floor is more work, so the offer says so.
+func TestLabelsSayWhereARemedyStands(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		make func(*testing.T) *room
+		want string
+	}{
+		{"one in the wall", func(t *testing.T) *room { return oneWall(t, 100) }, "Add a receptacle there"},
+		{"two in the wall", func(t *testing.T) *room { return oneWall(t, 200) }, "Add 2 receptacles there"},
+		{"one in the floor", func(t *testing.T) *room {
+			r := oneWall(t, 100)
+			r.room.Sides[0].Kind = plan.SideGlass
+			return r
+		}, "Add a floor receptacle there"},
+		{"two in the floor", func(t *testing.T) *room {
+			r := oneWall(t, 200)
+			r.room.Sides[0].Kind = plan.SideGlass
+			return r
+		}, "Add 2 receptacles, 2 in the floor"},
+	} {
+		if got := tt.make(t).reach()[0].Remedies[0].Label.String(); got != tt.want {
+			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package code
 
 import (
+	"errors"
 	"slices"
 	"strings"
 	"testing"
@@ -156,6 +157,14 @@ func TestWrongAmendmentsAreRefused(t *testing.T) {
 }
 
 // Each case changes one of our own tables; the error names file and line.
+// TestACiteHasNoValue: a figure that only names a section cannot be amended to a number.
+func TestACiteHasNoValue(t *testing.T) {
+	_, err := Latest().WithAmendments([]Amendment{{Figure: "clamps", Value: "2", Reason: "town rule"}})
+	if !errors.Is(err, errOnlyCite) || !strings.Contains(err.Error(), "clamps") {
+		t.Errorf("amending what names a section: %v, want %v of clamps", err, errOnlyCite)
+	}
+}
+
 func TestWrongTablesNameTheirPlace(t *testing.T) {
 	for _, tt := range []struct{ name, file, old, new, want string }{
 		{"unknown figure", "code/spacing.csv", "wall-reach,", "wal-reach,", `code/spacing.csv:2: figure: no rule asks for "wal-reach"`},

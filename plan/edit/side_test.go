@@ -79,11 +79,33 @@ func TestOutlineEditsRefuse(t *testing.T) {
 		{"split through a door", edit.SplitSide{Side: south, At: 2 * ft, NewID: "saaaaaaaa"}, plan.ErrNoRoom, []plan.ID{door}},
 		{"split with a taken ID", edit.SplitSide{Side: north, At: 5 * ft, NewID: west}, plan.ErrTaken, nil},
 		{"no length", edit.SetSideLength{Side: north}, plan.ErrNoRoom, nil},
+		{"a length below zero", edit.SetSideLength{Side: north, Length: -in}, plan.ErrNoRoom, nil},
+		{"a length past what a plan holds", edit.SetSideLength{Side: north, Length: plan.Reach + 1}, plan.ErrNoRoom, nil},
+		{"one ID for both joints", edit.MoveSide{Side: north, By: in, Joints: [2]plan.ID{"saaaaaaaa", "saaaaaaaa"}}, plan.ErrTaken, nil},
+		{"a move past what a plan holds", edit.MoveSide{Side: north, By: plan.Reach + 1}, nil, nil},
 		{"no such side", edit.MoveSide{Side: "szzzzzzzz", By: 1}, plan.ErrGone, nil},
 		{"open under an opening", edit.ChangeSide{Side: plan.Side{ID: north, Kind: plan.SideOpen}}, plan.ErrNoRoom, []plan.ID{n1}},
 		{"a wall without a kind", edit.ChangeSide{Side: plan.Side{ID: north, Kind: "hedge"}}, nil, nil},
 	} {
 		t.Run(tt.name, func(t *testing.T) { refused(t, p, tt.edit, tt.cause, tt.things...) })
+	}
+}
+
+// TestTheLongestSide: a plan holds lengths up to 10 km, so a side may be that long.
+func TestTheLongestSide(t *testing.T) {
+	p := plan.New("Test", "vaaaaaaaa")
+	l := *p.Levels[0]
+	l.Rooms = l.Rooms.With(&plan.Room{ID: "raaaaaaaa", Ceiling: 8 * ft, Sides: []*plan.Side{
+		{ID: "saaaaaaaa", Kind: plan.SideWall, Start: at(0, 0)},
+		{ID: "sbbbbbbbb", Kind: plan.SideWall, Start: at(12*ft, 0)},
+		{ID: "scccccccc", Kind: plan.SideWall, Start: at(12*ft, 10*ft)},
+		{ID: "sdddddddd", Kind: plan.SideWall, Start: at(0, 10*ft)},
+	}})
+	for _, long := range []unit.Length{6_000 * unit.Metre, 10_000 * unit.Metre} {
+		q := after(t, p.WithLevel(&l), edit.SetSideLength{Side: "saaaaaaaa", Length: long})
+		if ref, _ := q.Side("saaaaaaaa"); ref.Line().Length() != long {
+			t.Errorf("the side is %v long, want %v", ref.Line().Length(), long)
+		}
 	}
 }
 
