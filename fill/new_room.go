@@ -28,3 +28,9 @@ func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, s
 	}
 	return r
 }
+
+// usualLayer is how thick a layer begins: common practice for board and for tile.
+const usualLayer = unit.Inch / 2
+
+// NewLayer returns a layer of a build-up as it begins; all of it is the user's to change.
+func NewLayer(name string) plan.Layer { return plan.Layer{Name: name, Thickness: usualLayer} }

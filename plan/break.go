@@ -67,6 +67,7 @@ type Break struct {
 	Swing  Swing       `json:"swing,omitempty"`
 	Panels []Panel     `json:"panels,omitempty"`
 	Casing unit.Length `json:"casing,omitempty"` // width of the trim round it
+	From   ID          `json:"from,omitempty"`   // another thing on its face that its distance is told from
 	Note   string      `json:"note,omitempty"`
 	Extra  Extra       `json:"-"`
 }

@@ -47,6 +47,7 @@ type Fixture struct {
 	// Turn is how many quarter turns clockwise, as seen on the sheet, a fixture on a
 	// floor has made; at 0 its front looks down the sheet.
 	Turn  int    `json:"turn,omitempty"`
+	From  ID     `json:"from,omitempty"` // another thing on its face that its distance is told from
 	Note  string `json:"note,omitempty"`
 	Extra Extra  `json:"-"`
 }

@@ -304,4 +304,5 @@ func (s *holding) may(id *ID) {
 }
 
 func (s *holding) follows(*ID) {}
+func (s *holding) loose(*ID)   {}
 func (s *holding) list(*[]ID)  {}

@@ -90,6 +90,7 @@ func kinds() []kind {
 				remove: words.New("edit.fixture.remove", "Remove fixture"),
 				the:    theFixture, text: (*Fixture).text,
 				at:     func(f *Fixture) *Anchor { return &f.At },
+				names:  func(f *Fixture, r references) { r.loose(&f.From) },
 				isHeld: true, // a panel, by its circuits and cables
 				check:  func(f *Fixture, a around) error { return a.checkFixture(f) },
 				put:    func(p Plan, _ *Level, f *Fixture) (Plan, error) { return p.withFixture(f) },
@@ -101,6 +102,7 @@ func kinds() []kind {
 				remove: words.New("edit.break.remove", "Remove door or window"),
 				the:    theBreak, text: (*Break).text,
 				at:    func(b *Break) *Anchor { return &b.At },
+				names: func(b *Break, r references) { r.loose(&b.From) },
 				check: func(b *Break, a around) error { return a.checkBreak(b) }, together: allApart,
 				put: func(p Plan, _ *Level, b *Break) (Plan, error) { return p.withBreak(b) },
 			},
@@ -110,9 +112,12 @@ func kinds() []kind {
 				change: always[*Opening](words.New("edit.opening.change", "Change opening")),
 				remove: words.New("edit.opening.remove", "Remove opening"),
 				the:    theOpening, text: (*Opening).text,
-				at:    func(o *Opening) *Anchor { return &o.At },
-				names: func(o *Opening, r references) { r.may(&o.Circuit) },
-				tag:   func(o *Opening) string { return o.Tag },
+				at: func(o *Opening) *Anchor { return &o.At },
+				names: func(o *Opening, r references) {
+					r.may(&o.Circuit)
+					r.loose(&o.From)
+				},
+				tag: func(o *Opening) string { return o.Tag },
 				check: func(o *Opening, a around) error {
 					if err := a.checkOpening(o); err != nil {
 						return err

@@ -32,6 +32,7 @@ type Opening struct {
 	Assembly Assembly  `json:"assembly"`
 	Status   Status    `json:"status"`
 	Circuit  ID        `json:"circuit,omitempty"`
+	From     ID        `json:"from,omitempty"` // another thing on its face that its distance is told from
 	Note     string    `json:"note,omitempty"`
 	Extra    Extra     `json:"-"`
 }

@@ -66,8 +66,8 @@ func Taken(id ID) *Refusal {
 // shown is how many things a refusal names before it counts the rest.
 const shown = 4
 
-// inUse lists the things in the way of taking something out.
-func inUse(what words.Text, ids []ID, names []words.Text) *Refusal {
+// Listed names the first of one or more things and counts the rest.
+func Listed(names []words.Text) words.Text {
 	list := names[0]
 	for _, n := range names[1:min(len(names), shown)] {
 		list = words.New("list.and", "{0}, {1}", list, n)
@@ -75,7 +75,12 @@ func inUse(what words.Text, ids []ID, names []words.Text) *Refusal {
 	if more := len(names) - shown; more > 0 {
 		list = words.New("list.more", "{0} and {1} more", list, more)
 	}
-	r := Refuse(ErrInUse, "in-use", "{0} cannot go while these hang on it: {1}", what, list)
+	return list
+}
+
+// inUse lists the things in the way of taking something out.
+func inUse(what words.Text, ids []ID, names []words.Text) *Refusal {
+	r := Refuse(ErrInUse, "in-use", "{0} cannot go while these hang on it: {1}", what, Listed(names))
 	r.Things = ids
 	return r
 }

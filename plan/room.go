@@ -212,7 +212,7 @@ func (p Plan) prepare(r *Room) error {
 		return nil // checkRoom's to refuse
 	}
 	if !r.Outline().IsClockwise() {
-		r.Sides = turnedRound(r.Sides)
+		r.Sides = TurnedRound(r.Sides)
 	}
 	if r.Prefix == "" {
 		r.Prefix = SuggestPrefix(p, r.Name)
@@ -225,8 +225,8 @@ func (p Plan) prepare(r *Room) error {
 	return nil
 }
 
-// turnedRound lists the same edges in the other direction, from the same first corner.
-func turnedRound(sides []*Side) []*Side {
+// TurnedRound lists the same edges in the other direction, from the same first corner.
+func TurnedRound(sides []*Side) []*Side {
 	out := make([]*Side, 0, len(sides))
 	for i := len(sides) - 1; i >= 0; i-- {
 		s := *sides[i]

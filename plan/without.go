@@ -23,6 +23,7 @@ type references interface {
 	needs(*ID)   // the noun goes with what it names, and hangs on it
 	follows(*ID) // it goes with what it names, and does not hang on it
 	may(*ID)     // it can be without, and hangs on it
+	loose(*ID)   // it can be without, and does not hang on it
 	list(*[]ID)  // it can be without each
 }
 
@@ -166,6 +167,8 @@ func (s *seeing) may(id *ID) {
 	}
 }
 
+func (s *seeing) loose(id *ID) { s.may(id) }
+
 func (s *seeing) list(ids *[]ID) {
 	for i := range *ids {
 		s.may(&(*ids)[i])
@@ -183,6 +186,8 @@ func (f forgetting) may(id *ID) {
 		*id = ""
 	}
 }
+
+func (f forgetting) loose(id *ID) { f.may(id) }
 
 func (f forgetting) list(ids *[]ID) {
 	*ids = slices.DeleteFunc(slices.Clone(*ids), func(id ID) bool { return f.doomed[id] })
@@ -239,6 +244,7 @@ func (n renaming) needs(id *ID) {
 
 func (n renaming) follows(id *ID) { n.needs(id) }
 func (n renaming) may(id *ID)     { n.needs(id) }
+func (n renaming) loose(id *ID)   { n.needs(id) }
 
 func (n renaming) list(ids *[]ID) {
 	if !slices.Contains(*ids, n.from) {

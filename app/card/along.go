@@ -1,8 +1,10 @@
 package card
 
 import (
+	"slices"
 	"strings"
 
+	"studbay/app/look"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
@@ -70,4 +72,61 @@ func (c *Context) cornerLabel(side plan.ID, isRight bool) string {
 		return c.say("opening.from-right", "From right corner")
 	}
 	return c.say("opening.from-left", "From left corner")
+}
+
+// apartRow is the distance of a thing on a face from another thing on it, which is kept
+// with the thing until another is chosen.
+func apartRow[T any](at func(*T) *plan.Anchor, from func(*T) *plan.ID) rowOf[T] {
+	return func(s subject[T]) row {
+		kept := func() plan.ID {
+			now := s.now()
+			return *from(&now)
+		}
+		choose := s.choice(s.say("apart.from", "Distance from"), s.say("apart.corners", "the corners"), func() []look.Option {
+			options := []look.Option{{Label: s.say("apart.corners", "the corners"), Now: kept() == "", Do: func() { s.do(edit.MeasureFrom{ID: s.id}) }}}
+			now := s.now()
+			for _, other := range s.besides(at(&now).Host, s.id) {
+				options = append(options, look.Option{Label: s.shortName(other), Now: kept() == other, Do: func() { s.do(edit.MeasureFrom{ID: s.id, From: other}) }})
+			}
+			return options
+		})
+		away := field(s.Context, "", binding[unit.Length]{
+			read: func() unit.Length {
+				l, _ := edit.Apart(s.Index.Plan(), s.id, kept())
+				return l
+			},
+			edit: func(l unit.Length) edit.Edit { return edit.SetApart{ID: s.id, From: kept(), Away: l} },
+		}, lengths(s.Context))
+		shown := row{away, func() {
+			away.SetLabel(s.say("apart.label", "From {0}", s.shortName(kept())))
+			away.Update()
+		}}.showIf(func() bool {
+			_, ok := edit.Apart(s.Index.Plan(), s.id, kept())
+			return ok
+		})
+		return column(look.Grid/2, row{choose.object, choose.update}, shown).showIf(s.isOnFace(at))
+	}
+}
+
+// besides lists what else stands on a face.
+func (c *Context) besides(host, but plan.ID) (all []plan.ID) {
+	for _, o := range c.Index.OpeningsOn(host) {
+		all = append(all, o.ID)
+	}
+	for _, b := range c.Index.BreaksOn(host) {
+		all = append(all, b.ID)
+	}
+	for _, f := range c.Index.FixturesOn(host) {
+		all = append(all, f.ID)
+	}
+	return slices.DeleteFunc(all, func(id plan.ID) bool { return id == but })
+}
+
+// shortName names a thing on a face in a word or two.
+func (c *Context) shortName(id plan.ID) string {
+	p := c.Index.Plan()
+	if o, _ := p.Opening(id); o != nil {
+		return o.Tag
+	}
+	return c.Voice.Say(p.Text(id))
 }

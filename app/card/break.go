@@ -19,6 +19,7 @@ var breakPage = page[plan.Break]{
 		fieldRow(words.New("break.width", "Width"), func(x *plan.Break) *unit.Length { return &x.Width }, lengths),
 		fromLeft(func(x *plan.Break) *plan.Anchor { return &x.At }),
 		fromRight(func(x *plan.Break) *plan.Anchor { return &x.At }, func(x plan.Break) unit.Length { return x.Width }),
+		apartRow(func(x *plan.Break) *plan.Anchor { return &x.At }, func(x *plan.Break) *plan.ID { return &x.From }),
 		fieldRow(words.New("break.head", "Head height"), func(x *plan.Break) *unit.Length { return &x.Head }, lengths),
 		when(hasSill,
 			fieldRow(words.New("break.sill", "Sill height"), func(x *plan.Break) *unit.Length { return &x.Sill }, lengths)),

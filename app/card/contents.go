@@ -1,17 +1,14 @@
 package card
 
 import (
-	"errors"
 	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
-	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/plan"
-	"studbay/plan/edit"
 )
 
 // contentsList is what is in a box, a field a thing in the words of the calculator, and a
@@ -103,12 +100,9 @@ func (l *contentsList) write(i int, text string) error {
 }
 
 func writeContents(s subject[plan.Opening], text string) error {
-	items, err := box.ParseContents(text)
+	edit, err := boxes.Stating(s.Index, text, s.id)
 	if err != nil {
-		return errors.New(s.say("contents.unread", "{0}. Write it such as cable 12/2 x2 or device 12", ErrorText(s.Voice, err)))
+		return s.fault(err)
 	}
-	if v, ok := s.Index.OpeningView(s.id); ok && len(v.Cables) > 0 {
-		return errors.New(s.say("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out."))
-	}
-	return s.try(edit.SetContents{ID: s.id, Contents: boxes.StatedContents(items)})
+	return s.try(edit)
 }

@@ -25,6 +25,7 @@ var fixturePage = page[plan.Fixture]{
 		fieldRow(words.New("fixture.bottom", "Above the floor"), func(x *plan.Fixture) *unit.Length { return &x.Bottom }, lengths),
 		when(fixtureOnFace, fromLeft(func(x *plan.Fixture) *plan.Anchor { return &x.At })),
 		when(fixtureOnFace, fromRight(func(x *plan.Fixture) *plan.Anchor { return &x.At }, func(x plan.Fixture) unit.Length { return x.Width })),
+		apartRow(func(x *plan.Fixture) *plan.Anchor { return &x.At }, func(x *plan.Fixture) *plan.ID { return &x.From }),
 	},
 	more: []rowOf[plan.Fixture]{
 		fieldRow(words.New("fixture.name", "Name"), func(x *plan.Fixture) *string { return &x.Name }, texts),

@@ -4,13 +4,11 @@ import (
 	"strconv"
 
 	"studbay/app/look"
+	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
-
-// newLayer is how thick a layer begins: common practice for board and for tile.
-const newLayer = unit.Inch / 2
 
 // layers is the build-up of a finish or a floor, layer by layer: its name, its
 // thickness, and of a finish whether it burns. A name that is emptied takes its layer
@@ -23,7 +21,7 @@ func (c *Context) layers(all binding[[]plan.Layer], burns bool) row {
 		}
 		more := field(c, c.say("layer.more", "One more layer"), binding[string]{
 			read: func() string { return "" },
-			edit: func(name string) edit.Edit { return with(all, plan.Layer{Name: name, Thickness: newLayer}) },
+			edit: func(name string) edit.Edit { return with(all, fill.NewLayer(name)) },
 		}, texts(c), hint(c.say("layer.more.hint", "such as tile")))
 		return append(rows, row{more, more.Update})
 	})

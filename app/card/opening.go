@@ -17,6 +17,7 @@ var openingPage = page[plan.Opening]{
 			return column(look.Grid/2, rowsOf(s, []rowOf[plan.Opening]{
 				heightRow,
 				openingFromLeft,
+				apartRow(anchorOf, func(x *plan.Opening) *plan.ID { return &x.From }),
 				fromWall(acrossSheet),
 				fromWall(downSheet),
 				boxRow,

@@ -38,7 +38,7 @@ func boxRow(s subject[plan.Opening]) row {
 			options = append(options, look.Option{
 				Label: label, Short: s.say("opening.box.short", "{0}, {1}", a.Code, a.Volume()), Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
 				Do: func() {
-					s.do(edit.SetAssembly{ID: s.id, Assembly: plan.Assembly{Code: a.Code, Barriers: now.Assembly.Barriers}})
+					s.do(edit.SetListed{ID: s.id, Code: a.Code})
 				},
 			})
 		}

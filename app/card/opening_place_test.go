@@ -1,6 +1,7 @@
 package card
 
 import (
+	"strings"
 	"testing"
 
 	"studbay/fill/part"
@@ -44,5 +45,29 @@ func TestACeilingLightIsPlacedFromItsWalls(t *testing.T) {
 	c.Show(d.context())
 	if f := fieldNamed(t, c, "From the wall"); f.Visible() {
 		t.Error("a receptacle in a wall is measured from walls")
+	}
+}
+
+// From another thing on its face a distance is typed too; from which is said, and kept.
+func TestADistanceIsTypedFromAnotherThing(t *testing.T) {
+	d := newDesktop(t)
+	window := plan.Break{ID: "bwaaaaaaa", Kind: plan.BreakWindow, At: plan.OnFace(north, unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Sill: 3 * unit.Foot}
+	if err := d.history.Do(edit.AddBreak{Break: window}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{plug})
+	options := choiceNamed(t, c, "Distance from").Options()
+	if len(options) != 2 || options[1].Label != "the window" {
+		t.Fatalf("it is measured from one of %v, want the corners or the window", options)
+	}
+	options[1].Do()
+	c.Show(d.context())
+	typed(fieldNamed(t, c, "From the window"), "18 in")
+	if got := d.plug().At.Along; got != 4*unit.Foot+18*unit.Inch {
+		t.Errorf("it is at %v, want 18 in from the window's edge at 4 ft", got)
+	}
+	c = For(d.context(), []plan.ID{plug})
+	if got := fieldNamed(t, c, "From the window").Entry().Text; !strings.HasPrefix(got, "1'") {
+		t.Errorf("later it is told as %q", got)
 	}
 }

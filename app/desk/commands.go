@@ -27,6 +27,7 @@ func title(id, english string) words.Text { return words.New("command."+id, engl
 
 // The menus within menus.
 var (
+	subArrange  = words.New("menu.arrange", "Arrange")
 	subColours  = words.New("menu.colours", "Colours")
 	subUnits    = words.New("menu.units", "Units")
 	subLanguage = words.New("menu.language", "Language")
@@ -51,9 +52,18 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "undo", Title: title("undo", "Undo"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyZ), Can: func() bool { return d.doc().History().CanUndo() }, Named: d.editor.undoTitle, Run: func() { d.doc().Undo() }},
 		{ID: "redo", Title: title("redo", "Redo"), Menu: shell.MenuEdit, Keys: append(keys(shell.Ctrl|shift, fyne.KeyZ), keys(shell.Ctrl, fyne.KeyY)...), Can: func() bool { return d.doc().History().CanRedo() }, Named: d.editor.redoTitle, Run: func() { d.doc().Redo() }},
 		{ID: "delete", Title: title("delete", "Take out what is chosen"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
-		{ID: "copy", Title: title("copy", "Copy the opening"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyC), Can: d.editor.hasOneOpening, Run: d.copyOpening},
-		{ID: "paste", Title: title("paste", "Set its like elsewhere"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyV), Can: func() bool { return d.house.copied != nil }, Run: func() { d.hand.takeLike(*d.house.copied) }},
-		{ID: "copy-row", Title: title("copy-row", "Copy along the face …"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyD), Can: d.editor.hasOneOpening, Run: d.forms.askCopies},
+		{ID: "cut", Title: title("cut", "Cut"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyX), Can: d.clips.any, Run: d.clips.cut},
+		{ID: "copy", Title: title("copy", "Copy"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyC), Can: d.clips.any, Run: d.clips.copy},
+		{ID: "paste", Title: title("paste", "Paste"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyV), Can: d.clips.canPaste, Run: d.clips.paste},
+		{ID: "duplicate", Title: title("duplicate", "Duplicate"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyD), Can: d.clips.any, Run: d.clips.duplicate},
+		{ID: "copy-row", Title: title("copy-row", "Copies in rows …"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyD), Can: d.clips.any, Run: d.forms.askCopies},
+		{ID: "turn", Title: title("turn", "Turn a quarter, clockwise"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Keys: keys(shell.Ctrl, fyne.KeyR), Can: d.clips.any, Run: d.clips.turn},
+		{ID: "mirror", Title: title("mirror", "Mirror, left to right"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyM), Can: d.clips.any, Run: d.clips.mirror},
+		{ID: "spread", Title: title("spread", "Spread evenly from the first to the last"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyE), Can: d.clips.several, Run: d.clips.spread},
+		{ID: "spread-to-ends", Title: title("spread-to-ends", "Spread evenly over the whole wall"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyE), Can: d.clips.any, Run: d.clips.spreadToEnds},
+		{ID: "align-heights", Title: title("align-heights", "As high as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
+		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
+		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
 		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
 		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 

@@ -30,6 +30,7 @@ type Desk struct {
 	editor   *editor
 	findings *findings
 	forms    *forms
+	clips    *clips
 	keys     *keyboard
 	tools    *toolWindow
 	cards    *cardWindow
@@ -85,11 +86,12 @@ func (d *Desk) wire() {
 	d.view = &view{session: d.session, hand: d.hand, voice: d.voice, datum: plan.FinishedFloor, changed: d.showView}
 	d.editor = &editor{session: d.session, hand: d.hand, stage: d.stage, prefs: d.prefs, voice: d.voice}
 	d.findings = &findings{editor: d.editor, view: d.view}
-	d.forms = &forms{editor: d.editor, findings: d.findings, view: d.view}
+	d.clips = &clips{editor: d.editor, copied: &d.house.copied}
+	d.forms = &forms{editor: d.editor, clips: d.clips, findings: d.findings, view: d.view}
 	d.tools = &toolWindow{editor: d.editor, showCards: d.showCards}
 	d.hand.window = d.tools
 	d.commands = shell.NewCommands(on, d.showTitle, append(toolCommands(d.hand), d.commandTable()...)...)
-	d.hand.commands = d.commands
+	d.hand.commands, d.clips.commands = d.commands, d.commands
 	d.cards = &cardWindow{findings: d.findings, commands: d.commands}
 	d.keys = &keyboard{canvas: on, hand: d.hand, commands: d.commands}
 	d.keys.listen()
@@ -285,17 +287,6 @@ func (d *Desk) showTitle() {
 	}
 	d.menus.Show(d.doc().Title(), d.stateText(), d.editionText())
 	d.window.SetTitle(d.windowTitle())
-}
-
-// copyOpening keeps the chosen opening, so that its like can be set elsewhere, in any
-// window.
-func (d *Desk) copyOpening() {
-	o, _ := d.doc().Plan().Opening(d.doc().Selection()[0])
-	if o == nil {
-		return
-	}
-	d.house.copied = o
-	d.hand.say(words.New("copy.done", "{0} is copied: {1} takes its like in hand", o.Tag, d.commands.ByID("paste").Keys[0].Said(d.voice.Voice)))
 }
 
 // showKeys lists what the keys do.

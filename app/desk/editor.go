@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"slices"
+	"strings"
 
 	"studbay/app/dialog"
 	"studbay/app/work"
@@ -62,35 +63,39 @@ func quietName(name words.Text) words.Text {
 
 func (d *editor) hasSelection() bool { return len(d.doc().Selection()) > 0 }
 
-func (d *editor) hasOneOpening() bool {
-	chosen := d.doc().Selection()
-	return len(chosen) == 1 && chosen[0].Kind() == plan.KindOpening
-}
-
-// removeSelected takes out what is chosen; where other things hang on it, it asks.
+// removeSelected takes out what is chosen; where other things hang on it, it first says
+// what goes with it, and asks.
 func (d *editor) removeSelected() {
-	err := d.remove(false)
+	chosen := slices.Clone(d.doc().Selection())
+	if len(chosen) == 0 {
+		return
+	}
+	err := d.Do(edit.Remove{Things: chosen})
 	if !errors.Is(err, plan.ErrInUse) {
 		return
 	}
 	d.hand.say(words.Text{}) // the question says it
 	d.stage.Ask(dialog.Question{
 		Title: d.voice.say("remove.title", "Take out all that hangs on it too?"),
-		Body:  d.stage.ErrorText(err),
+		Body:  d.goesWith(edit.Removing(chosen...)),
 		Answers: []dialog.Answer{
 			{Label: d.voice.say("answer.stay", "Go back")},
-			{Label: d.voice.say("answer.all", "Take out all of it"), Do: func() { _ = d.remove(true) }},
+			{Label: d.voice.say("answer.all", "Take out all of it"), Do: func() { _ = d.Do(edit.Removing(chosen...)) }},
 		},
 	})
 }
 
-// remove takes out what is chosen as one step.
-func (d *editor) remove(cascade bool) error {
-	chosen := slices.Clone(d.doc().Selection())
-	if len(chosen) == 0 {
-		return nil
+// goesWith says what an edit takes along.
+func (d *editor) goesWith(e edit.Edit) string {
+	all, err := edit.Consequences(d.doc().Plan(), e)
+	if err != nil {
+		return d.stage.ErrorText(err)
 	}
-	return d.Do(edit.Remove{Things: chosen, Cascade: cascade})
+	var said []string
+	for _, text := range edit.Telling(all) {
+		said = append(said, d.voice.Say(text))
+	}
+	return strings.Join(said, "\n")
 }
 
 func (d *editor) hasOpenings() bool {

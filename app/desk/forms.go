@@ -17,6 +17,7 @@ import (
 // forms are the commands that ask for a few texts first.
 type forms struct {
 	*editor
+	clips    *clips
 	findings *findings
 	view     *view
 }
@@ -75,11 +76,11 @@ func (d *forms) addRoom(name string, w, h unit.Length) error {
 	return nil
 }
 
-// askCopies asks how many copies of an opening to set and how far apart.
+// askCopies asks how many copies of what is chosen to set and how far apart.
 func (d *forms) askCopies() {
-	id := d.doc().Selection()[0]
-	if o, _ := d.doc().Plan().Opening(id); o != nil && (o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor) {
-		d.askGrid(o)
+	clip := d.clips.taken()
+	if clip.IsFlat() {
+		d.askGrid(clip)
 		return
 	}
 	spacing := "6'"
@@ -97,9 +98,21 @@ func (d *forms) askCopies() {
 		Do: func(texts []string) error {
 			n, _ := d.stage.Count(texts[0]) // each was checked at its line
 			l, _ := d.stage.Length(texts[1])
-			return d.Do(edit.CopyOpening{ID: id, Copies: newIDs(n), Along: l, By: geom.Point{X: l}})
+			if err := d.tooMany(n * clip.Len()); err != nil {
+				return err
+			}
+			return d.Do(d.rowOf(clip, n, l))
 		},
 	})
+}
+
+// rowOf sets so many copies in a row along their faces.
+func (d *forms) rowOf(clip edit.Clip, n int, apart unit.Length) edit.Edit {
+	all := edit.Steps{Label: edit.Paste{}.Name()}
+	for i := 1; i <= n; i++ {
+		all.Edits = append(all.Edits, edit.Paste{Clip: clip, As: fresh(clip), Level: d.doc().Level(), Along: unit.Length(i) * apart})
+	}
+	return all
 }
 
 // askCircuit adds a circuit and puts the openings chosen on it.
@@ -117,10 +130,8 @@ func (d *forms) askCircuit() {
 			id := work.NewID(plan.KindCircuit)
 			edits := []edit.Edit{edit.Add{Thing: &plan.Circuit{ID: id, Number: texts[0], Name: texts[1], Amps: amps, Volts: 120, Poles: 1}}}
 			for _, chosen := range d.doc().Selection() {
-				if o, _ := d.doc().Plan().Opening(chosen); o != nil {
-					on := *o
-					on.Circuit = id
-					edits = append(edits, edit.ChangeOpening{Opening: on})
+				if chosen.Kind() == plan.KindOpening {
+					edits = append(edits, edit.SetCircuit{ID: chosen, Circuit: id})
 				}
 			}
 			return d.Do(edit.Steps{Label: words.New("edit.circuit.add", "Add circuit"), Edits: edits})

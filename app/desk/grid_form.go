@@ -4,15 +4,14 @@ import (
 	"errors"
 
 	"studbay/app/dialog"
-	"studbay/app/work"
-	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
-// askGrid copies an opening in a ceiling or a floor into rows, as recessed lights stand.
-func (d *forms) askGrid(o *plan.Opening) {
+// askGrid copies what lies in a ceiling or on a floor into rows, as recessed lights stand,
+// or whole rooms.
+func (d *forms) askGrid(clip edit.Clip) {
 	spacing := "4'"
 	if d.doc().System() == unit.Metric {
 		spacing = "1.2 m"
@@ -32,13 +31,13 @@ func (d *forms) askGrid(o *plan.Opening) {
 			down, _ := d.stage.Count(texts[2])
 			x, _ := d.stage.Length(texts[1])
 			y, _ := d.stage.Length(texts[3])
-			switch {
-			case across*down < 2:
+			if across*down < 2 {
 				return errors.New(d.voice.say("copies.one", "one is there already: ask for two or more one way"))
-			case across*down > mostCopies:
-				return errors.New(d.voice.say("copies.many", "{0} are too many: at most {1} in all", across*down, mostCopies))
 			}
-			return d.Do(gridOf(o.ID, across, down, geom.Point{X: x, Y: y}))
+			if err := d.tooMany(across * down * clip.Len()); err != nil {
+				return err
+			}
+			return d.Do(d.gridOf(clip, across, down, geom.Point{X: x, Y: y}))
 		},
 	})
 }
@@ -46,23 +45,20 @@ func (d *forms) askGrid(o *plan.Opening) {
 // mostCopies is how many are made at once at most: more is a slip of the hand.
 const mostCopies = 1000
 
-// gridOf copies an opening into so many columns and rows, itself being the first of both.
-func gridOf(id plan.ID, across, down int, by geom.Point) edit.Edit {
-	heads := newIDs(down - 1)
-	edits := []edit.Edit{edit.CopyOpening{ID: id, Copies: newIDs(across - 1), By: geom.Point{X: by.X}}}
-	if len(heads) > 0 {
-		edits = append(edits, edit.CopyOpening{ID: id, Copies: heads, By: geom.Point{Y: by.Y}})
+// tooMany refuses more than can be meant.
+func (d *forms) tooMany(n int) error {
+	if n <= mostCopies {
+		return nil
 	}
-	for _, head := range heads {
-		edits = append(edits, edit.CopyOpening{ID: head, Copies: newIDs(across - 1), By: geom.Point{X: by.X}})
-	}
-	return edit.Steps{Label: edit.CopyOpening{}.Name(), Edits: edits}
+	return errors.New(d.voice.say("copies.many", "{0} are too many: at most {1} in all", n, mostCopies))
 }
 
-func newIDs(n int) []plan.ID {
-	ids := make([]plan.ID, n)
-	for i := range ids {
-		ids[i] = work.NewID(plan.KindOpening)
+// gridOf sets copies in so many columns and rows, what was taken up being the first of both.
+func (d *forms) gridOf(clip edit.Clip, across, down int, by geom.Point) edit.Edit {
+	all := edit.Steps{Label: edit.Paste{}.Name()}
+	for i := 1; i < across*down; i++ {
+		way := geom.Point{X: by.X * unit.Length(i%across), Y: by.Y * unit.Length(i/across)}
+		all.Edits = append(all.Edits, edit.Paste{Clip: clip, As: fresh(clip), Level: d.doc().Level(), By: way})
 	}
-	return ids
+	return all
 }

@@ -11,7 +11,7 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/work"
-	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -23,8 +23,8 @@ type House struct {
 	desks   []*Desk
 	shop    *work.Shop
 	loop    loop
-	desktop appearance    // as the desktop asks
-	copied  *plan.Opening // to be set elsewhere, from any window; or nil
+	desktop appearance // as the desktop asks
+	copied  edit.Clip  // to be set elsewhere, from any window
 }
 
 // Open makes ready the program's windows: one for each plan's file named, or one with

@@ -28,7 +28,7 @@ func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	if b.doc().Index().RoomOf(id) == nil {
 		t.Fatal("the room has gone without a question")
 	}
-	if said := textOf(b.dialog()); !strings.Contains(said, "hang on it") {
+	if said := textOf(b.dialog()); !strings.Contains(said, "go with it: opening D1") {
 		t.Errorf("asked: %q", said)
 	}
 	b.press(b.dialog(), "Take out all of it")

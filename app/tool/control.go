@@ -50,39 +50,13 @@ func (c *cable) join(t Window, id plan.ID, isSwitch bool) {
 	now, ok := t.Plan().Controls.Get(c.made)
 	switch {
 	case !ok:
-		made := plan.Control{ID: t.NewID(plan.KindControl), Letter: freeLetter(t.Plan()), Switches: []plan.ID{c.lead}}
-		list := &made.Loads
-		if isSwitch {
-			list = &made.Switches
-		}
-		*list = append(*list, id)
-		if t.Do(edit.Add{Thing: &made}) == nil {
-			c.made = made.ID
+		made := t.NewID(plan.KindControl)
+		if t.Do(edit.BeginControl{ID: made, Switch: c.lead, Opening: id, IsSwitch: isSwitch}) == nil {
+			c.made = made
 		}
 	case slices.Contains(now.Switches, id) || slices.Contains(now.Loads, id):
 		t.Do(edit.LeaveControl{ID: c.made, Opening: id})
 	default:
 		t.Do(edit.JoinControl{ID: c.made, Opening: id, IsSwitch: isSwitch})
 	}
-}
-
-// freeLetter returns the first of a, b … z, aa, ab … that no control has.
-func freeLetter(p plan.Plan) string {
-	taken := map[string]bool{}
-	for c := range p.Controls.All() {
-		taken[c.Letter] = true
-	}
-	for n := 0; ; n++ {
-		if letter := letters(n); !taken[letter] {
-			return letter
-		}
-	}
-}
-
-func letters(n int) string {
-	last := string(rune('a' + n%26))
-	if n < 26 {
-		return last
-	}
-	return letters(n/26-1) + last
 }

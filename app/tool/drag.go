@@ -41,8 +41,8 @@ func dragOf(t Window, p Pointer, under plan.ID) drag {
 
 // alongOf returns the drag of what was pressed as it goes in plan.
 func alongOf(t Window, p Pointer, under plan.ID) drag {
-	if chosen := t.Selection(); len(chosen) > 1 && slices.Contains(chosen, under) {
-		return dragSeveral(t, p, chosen)
+	if isOneOfSeveral(t, under) {
+		return dragSeveral(p, t.Selection())
 	}
 	switch under.Kind() {
 	case plan.KindOpening:

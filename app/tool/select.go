@@ -124,6 +124,8 @@ func (c *choose) Up(t Window, p Pointer) {
 		c.catch(t, geom.BoxOf(pressed.At, p.At), p.Shift)
 	case c.under == "" && !p.Shift:
 		t.Select()
+	case isOneOfSeveral(t, c.under) && !p.Shift && !pressed.Shift:
+		t.Select(c.under) // it was pressed without being dragged
 	case c.under.Kind() == plan.KindRoom && p.Shift:
 		c.toggle(t, c.under)
 	case c.under.Kind() == plan.KindRoom:
@@ -131,6 +133,11 @@ func (c *choose) Up(t Window, p Pointer) {
 	}
 	c.band = false
 	c.hover(t)
+}
+
+// isOneOfSeveral reports whether a thing is chosen with others.
+func isOneOfSeveral(t Window, id plan.ID) bool {
+	return len(t.Selection()) > 1 && slices.Contains(t.Selection(), id)
 }
 
 // hover shows what a press would do.

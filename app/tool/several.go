@@ -4,7 +4,6 @@ import (
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
-	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -12,22 +11,21 @@ import (
 // several moves all that is chosen by one way: things on faces as far along as the way
 // goes, things on floors and ceilings and whole rooms by all of it.
 type several struct {
-	ix   *index.Index // as the drag began
 	ids  []plan.ID
 	from geom.Point
 }
 
-func dragSeveral(t Window, p Pointer, ids []plan.ID) drag {
+func dragSeveral(p Pointer, ids []plan.ID) drag {
 	if p.OnUnfold {
 		return nil
 	}
-	return &several{t.Index(), ids, p.At}
+	return &several{ids, p.At}
 }
 
-func (*several) name() words.Text { return words.New("tool.move-several", "Move what is chosen") }
+func (d *several) name() words.Text { return edit.Move{Things: d.ids}.Name() }
 
 // back takes no step: a gesture's edits are each from where it began.
-func (d *several) back() edit.Edit { return edit.Steps{Label: d.name()} }
+func (d *several) back() edit.Edit { return edit.Move{} }
 
 func (d *several) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	way := p.At.Sub(d.from)
@@ -36,68 +34,11 @@ func (d *several) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	} else if !p.Shift {
 		way = geom.Point{X: toGrid(way.X, t.System().Grid()), Y: toGrid(way.Y, t.System().Grid())}
 	}
-	edits := moves(d.ix, d.ids, way)
 	preview := Preview{}
 	if way != (geom.Point{}) {
 		preview.Dims = []Dim{{From: d.from, To: d.from.Add(way), Text: t.System().Format(geom.Segment{B: way}.Length())}}
 	}
-	if len(edits) == 0 {
-		return nil, preview
-	}
-	return edit.Steps{Label: d.name(), Edits: edits}, preview
-}
-
-// moves returns the edits that move things by a way.
-func moves(ix *index.Index, ids []plan.ID, way geom.Point) (edits []edit.Edit) {
-	for _, id := range ids {
-		switch id.Kind() {
-		case plan.KindOpening:
-			if o, _ := ix.Plan().Opening(id); o != nil {
-				if to, ok := shifted(ix, o.At, way); ok {
-					edits = append(edits, edit.MoveOpening{ID: id, To: to})
-				}
-			}
-		case plan.KindBreak:
-			if b, _ := ix.Plan().Break(id); b != nil {
-				if to, ok := shifted(ix, b.At, way); ok {
-					edits = append(edits, edit.MoveBreak{ID: id, To: to})
-				}
-			}
-		case plan.KindFixture:
-			if f, _ := ix.Plan().Fixture(id); f != nil {
-				if to, ok := shifted(ix, f.At, way); ok {
-					edits = append(edits, edit.MoveFixture{ID: id, To: to})
-				}
-			}
-		case plan.KindRoom:
-			edits = append(edits, edit.MoveRoom{ID: id, By: way})
-		}
-	}
-	return edits
-}
-
-// shifted returns an anchor moved by a way of the plan, along its face where it is on
-// one; false where that is no move.
-func shifted(ix *index.Index, a plan.Anchor, way geom.Point) (plan.Anchor, bool) {
-	switch a.Part {
-	case plan.PartCeiling, plan.PartFloor:
-		a.At = a.At.Add(way)
-		return a, true
-	case plan.PartTop:
-		return a, false
-	}
-	place, ok := ix.Place(a)
-	if !ok {
-		return a, false
-	}
-	// Along runs to the right of one who looks at the face: a quarter turn from Into.
-	right := place.Into.Turned(3)
-	by, _ := geom.Segment{B: right}.Project(way)
-	if by.Abs() < unit.Millimetre/8 {
-		return a, false
-	}
-	a.Along += by
-	return a, true
+	return edit.Move{Things: d.ids, By: way}, preview
 }
 
 // arrowWays are the directions of the arrow keys on the sheet.
@@ -118,23 +59,15 @@ func nudge(t Window, k Key) bool {
 		step = fine(t.System())
 	}
 	way := arrowWays[k.Name]
-	way = geom.Point{X: way.X * step, Y: way.Y * step}
-	edits := moves(t.Index(), t.Selection(), way)
-	for _, id := range t.Selection() {
-		if ref, ok := t.Index().Side(id); ok && id.Kind() == plan.KindSide {
-			_, off := ref.Line().Project(ref.Line().A.Add(way))
-			if off != 0 {
-				edits = append(edits, edit.MoveSide{Side: id, By: -off, Joints: [2]plan.ID{t.NewID(plan.KindSide), t.NewID(plan.KindSide)}, Clamp: true})
-			}
+	move := edit.Move{Things: t.Selection(), By: geom.Point{X: way.X * step, Y: way.Y * step}}
+	if len(move.Things) == 0 {
+		return false
+	}
+	for _, id := range move.Things {
+		if id.Kind() == plan.KindSide {
+			move.Joints = append(move.Joints, t.NewID(plan.KindSide), t.NewID(plan.KindSide))
 		}
 	}
-	switch len(edits) {
-	case 0:
-		return len(t.Selection()) > 0
-	case 1:
-		t.Do(edits[0])
-	default:
-		t.Do(edit.Steps{Label: words.New("tool.move-several", "Move what is chosen"), Edits: edits})
-	}
+	t.Do(move)
 	return true
 }

@@ -39,3 +39,23 @@ func Consequences(p plan.Plan, e Edit) ([]Consequence, error) {
 	}
 	return all, nil
 }
+
+// Telling says what goes with an edit and what stays without what goes, each in a sentence
+// of its own; none where there is nothing of the kind.
+func Telling(all []Consequence) (sentences []words.Text) {
+	var goes, stays []words.Text
+	for _, c := range all {
+		if c.Goes {
+			goes = append(goes, c.Text)
+		} else {
+			stays = append(stays, c.Text)
+		}
+	}
+	if len(goes) > 0 {
+		sentences = append(sentences, words.New("consequence.goes", "These go with it: {0}.", plan.Listed(goes)))
+	}
+	if len(stays) > 0 {
+		sentences = append(sentences, words.New("consequence.stays", "These stay, without it: {0}.", plan.Listed(stays)))
+	}
+	return sentences
+}

@@ -7,6 +7,51 @@ import (
 	"studbay/plan/words"
 )
 
+// BeginControl adds a control of a switch and of one opening more, a further switch for the
+// same or what it serves. Its letter is the first of a, b … z, aa, ab … that no control has.
+type BeginControl struct {
+	ID       plan.ID
+	Switch   plan.ID
+	Opening  plan.ID
+	IsSwitch bool
+}
+
+// Name returns "Add control".
+func (BeginControl) Name() words.Text { return Add{Thing: &plan.Control{}}.Name() }
+
+// Apply fails with ErrTaken where the ID is in use, and with ErrGone where one of the
+// openings is not in the plan.
+func (e BeginControl) Apply(p plan.Plan) (plan.Plan, error) {
+	c := plan.Control{ID: e.ID, Letter: freeLetter(p), Switches: []plan.ID{e.Switch}}
+	if e.IsSwitch {
+		c.Switches = append(c.Switches, e.Opening)
+	} else {
+		c.Loads = []plan.ID{e.Opening}
+	}
+	return Add{Thing: &c}.Apply(p)
+}
+
+// freeLetter returns the first of a, b … z, aa, ab … that no control has.
+func freeLetter(p plan.Plan) string {
+	taken := map[string]bool{}
+	for c := range p.Controls.All() {
+		taken[c.Letter] = true
+	}
+	for n := 0; ; n++ {
+		if l := letterOf(n); !taken[l] {
+			return l
+		}
+	}
+}
+
+func letterOf(n int) string {
+	last := string(rune('a' + n%26))
+	if n < 26 {
+		return last
+	}
+	return letterOf(n/26-1) + last
+}
+
 // JoinControl puts an opening into a control: among its switches, or else among what it
 // serves.
 type JoinControl struct {

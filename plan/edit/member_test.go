@@ -6,6 +6,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/plantest"
 )
 
 func TestOpeningsJoinAndLeaveAControl(t *testing.T) {
@@ -72,4 +73,21 @@ func TestAnotherKindBeginsTheBoxAnew(t *testing.T) {
 		t.Errorf("its place or what was said of it differs: %+v", now)
 	}
 	refused(t, shed(t), edit.ChangeKind{ID: "oaaaaaaaa", Kind: "quad"}, plan.ErrGone)
+}
+
+// Letters go on after z with aa, ab, as the columns of a spreadsheet do: common practice.
+func TestAControlBegunHasTheNextLetter(t *testing.T) {
+	p := shed(t)
+	var taken []string
+	ids := plantest.NewIDs(8)
+	for range 28 {
+		id := ids.New(plan.KindControl)
+		p = after(t, p, edit.BeginControl{ID: id, Switch: n2, Opening: lamp})
+		c, _ := p.Controls.Get(id)
+		taken = append(taken, c.Letter)
+	}
+	if taken[0] != "a" || taken[25] != "z" || taken[26] != "aa" || taken[27] != "ab" {
+		t.Errorf("the letters are %v", taken)
+	}
+	refused(t, shed(t), edit.BeginControl{ID: "taaaaaaaa", Switch: n2, Opening: "oaaaaaaaa"}, plan.ErrGone)
 }

@@ -2,8 +2,6 @@ package edit
 
 import (
 	"studbay/plan"
-	"studbay/plan/geom"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -124,44 +122,6 @@ func (e Retag) Apply(p plan.Plan) (plan.Plan, error) {
 			o.Tag = p.TagAt(o.At)
 		}
 	})
-}
-
-// CopyOpening adds copies of an opening in a row: each so far along its host from the
-// one before, or by a vector in a ceiling or a floor. Copies have the next tags and no
-// cables.
-type CopyOpening struct {
-	ID     plan.ID
-	Copies []plan.ID   // of the copies, as many as there shall be
-	Along  unit.Length // from one to the next; below zero to the left
-	By     geom.Point  // in a ceiling or a floor
-}
-
-// Name returns "Copy opening".
-func (CopyOpening) Name() words.Text { return words.New("edit.opening.copy", "Copy opening") }
-
-// Apply fails with ErrGone where the opening is not in the plan, else as AddOpening
-// does; all copies fit, or none is made.
-func (e CopyOpening) Apply(p plan.Plan) (plan.Plan, error) {
-	was, _ := p.Opening(e.ID)
-	if was == nil {
-		return plan.Plan{}, plan.Gone(plan.KindOpening)
-	}
-	o := *was
-	for _, id := range e.Copies {
-		o.ID, o.Tag = id, ""
-		switch o.At.Part {
-		case plan.PartCeiling, plan.PartFloor:
-			o.At.At = o.At.At.Add(e.By)
-		default:
-			o.At.Along += e.Along
-		}
-		next, err := AddOpening{o}.Apply(p)
-		if err != nil {
-			return plan.Plan{}, err
-		}
-		p = next
-	}
-	return p, nil
 }
 
 // changedOpening returns the plan with a changed copy of an opening.

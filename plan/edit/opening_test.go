@@ -93,10 +93,11 @@ func TestRemovingAnOpeningDropsWhatNamesIt(t *testing.T) {
 }
 
 func TestCopiesStandInARow(t *testing.T) {
-	copies := []plan.ID{"oaaaaaaaa", "obbbbbbbb"}
+	first, light := edit.ClipOf(shed(t), []plan.ID{n1}), edit.ClipOf(shed(t), []plan.ID{lamp})
 	p := after(t, shed(t),
-		edit.CopyOpening{ID: n1, Copies: copies, Along: 18 * in},
-		edit.CopyOpening{ID: lamp, Copies: []plan.ID{"occcccccc"}, By: at(2*ft, -ft)})
+		edit.Paste{Clip: first, As: []plan.ID{"oaaaaaaaa"}, Along: 18 * in},
+		edit.Paste{Clip: first, As: []plan.ID{"obbbbbbbb"}, Along: 36 * in},
+		edit.Paste{Clip: light, As: []plan.ID{"occcccccc"}, By: at(2*ft, -ft)})
 	for _, want := range []plan.Opening{
 		{ID: "oaaaaaaaa", Tag: "S5", At: plan.OnFace(north, 54*in)},
 		{ID: "obbbbbbbb", Tag: "S6", At: plan.OnFace(north, 72*in)},
@@ -106,8 +107,8 @@ func TestCopiesStandInARow(t *testing.T) {
 			t.Errorf("copy %s is %s at %v, want %s at %v", want.ID, got.Tag, got.At, want.Tag, want.At)
 		}
 	}
-	refused(t, shed(t), edit.CopyOpening{ID: n1, Copies: copies, Along: 60 * in}, plan.ErrNoRoom)
-	refused(t, shed(t), edit.CopyOpening{ID: n1, Copies: []plan.ID{n2}, Along: in}, plan.ErrTaken)
+	refused(t, shed(t), edit.Paste{Clip: first, As: []plan.ID{"oaaaaaaaa"}, Along: 120 * in}, plan.ErrNoRoom)
+	refused(t, shed(t), edit.Paste{Clip: first, As: []plan.ID{n2}, Along: in}, plan.ErrTaken)
 }
 
 func TestOpeningsNeedRoom(t *testing.T) {

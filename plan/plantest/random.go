@@ -45,10 +45,10 @@ var edits = []func(draw) edit.Edit{
 	draw.addBreak, draw.addBreak, draw.addBreak, draw.moveBreak, draw.changeBreak, draw.removeBreak,
 	draw.addFixture, draw.addFixture, draw.addFixture, draw.moveFixture, draw.changeFixture, draw.removeFixture,
 	draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening,
-	draw.moveOpening, draw.moveOpening, draw.changeOpening, draw.setOpening, draw.copyOpening, draw.retag, draw.removeOpening,
+	draw.moveOpening, draw.moveOpening, draw.changeOpening, draw.setOpening, draw.retag, draw.removeOpening,
 	draw.changeSide, draw.moveCorner, draw.moveSide, draw.moveSide, draw.sideLength, draw.splitSide, draw.splitSide, draw.removeCorner,
 	draw.level, draw.header, draw.circuit, draw.circuit, draw.cable, draw.cable, draw.cable, draw.control, draw.control,
-	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.removeSeveral, draw.steps,
+	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.removeSeveral, draw.steps, draw.together, draw.copied,
 }
 
 // draw makes edits of numbers below a bound, wherever these come from.

@@ -167,15 +167,6 @@ func (g draw) setOpening() edit.Edit {
 	return edit.SetStatus{ID: id, Status: pick(g, []plan.Status{plan.StatusNew, plan.StatusExisting, "mislaid"})}
 }
 
-func (g draw) copyOpening() edit.Edit {
-	e := edit.CopyOpening{ID: g.opening().ID, Along: g.length(-24, 24)}
-	e.By.X = g.length(-24, 24)
-	for range g.n(0, 3) {
-		e.Copies = append(e.Copies, g.id(plan.KindOpening))
-	}
-	return e
-}
-
 func (g draw) retag() edit.Edit { return edit.Retag{ID: g.opening().ID, Tag: g.tag()} }
 
 func (g draw) removeOpening() edit.Edit { return edit.Remove{Things: []plan.ID{g.opening().ID}} }

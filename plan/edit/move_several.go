@@ -1,0 +1,239 @@
+package edit
+
+import (
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Move moves things together by a way of the sheet: what is on a face as far along it as
+// the way goes, what is in a ceiling or on a floor and whole rooms by all of it, a side as
+// far across itself. What stands on a thing that moves goes along with it and is not moved
+// by itself.
+type Move struct {
+	Things []plan.ID
+	By     geom.Point
+	Joints []plan.ID // for each side among the things, in their order, two as MoveSide has them
+}
+
+// Name returns "Move opening" or what else it is, or for several that they move together.
+func (e Move) Name() words.Text {
+	if len(e.Things) == 1 {
+		switch e.Things[0].Kind() {
+		case plan.KindOpening:
+			return MoveOpening{}.Name()
+		case plan.KindBreak:
+			return MoveBreak{}.Name()
+		case plan.KindFixture:
+			return MoveFixture{}.Name()
+		case plan.KindRoom:
+			return MoveRoom{}.Name()
+		case plan.KindSide:
+			return MoveSide{}.Name()
+		}
+	}
+	return words.New("edit.move", "Move what is chosen")
+}
+
+// Apply fails with ErrGone where one of the things is not in the plan, and with ErrNoRoom
+// where one does not fit where it would come to. A way across a face moves nothing on it.
+func (e Move) Apply(p plan.Plan) (plan.Plan, error) {
+	var edits []Edit
+	sides := 0
+	for _, id := range unique(e.Things) {
+		t, _ := p.Find(id)
+		if t == nil {
+			return plan.Plan{}, plan.Gone(id.Kind())
+		}
+		if id.Kind() == plan.KindSide {
+			if joints := e.Joints; len(joints) >= 2*sides+2 {
+				edits = append(edits, slide(p, id, e.By, [2]plan.ID{joints[2*sides], joints[2*sides+1]})...)
+			}
+			sides++
+			continue
+		}
+		if rides(p, t, e.Things) {
+			continue
+		}
+		switch t := t.(type) {
+		case *plan.Room:
+			edits = append(edits, MoveRoom{ID: id, By: e.By})
+		case *plan.Fixture:
+			edits = append(edits, MoveFixture{ID: id, To: shifted(p, t.At, e.By)})
+		case *plan.Break:
+			edits = append(edits, MoveBreak{ID: id, To: shifted(p, t.At, e.By)})
+		case *plan.Opening:
+			edits = append(edits, MoveOpening{ID: id, To: shifted(p, t.At, e.By)})
+		}
+	}
+	return inTurn(p, edits)
+}
+
+// unique lists each ID once, where it stands first.
+func unique(ids []plan.ID) (all []plan.ID) {
+	for _, id := range ids {
+		if !slices.Contains(all, id) {
+			all = append(all, id)
+		}
+	}
+	return all
+}
+
+// inTurn makes edits one after another; one that another is in the way of comes after it.
+func inTurn(p plan.Plan, edits []Edit) (plan.Plan, error) {
+	for len(edits) > 0 {
+		var later []Edit
+		var why error
+		for _, e := range edits {
+			next, err := e.Apply(p)
+			if err == nil {
+				p = next
+				continue
+			}
+			if later = append(later, e); why == nil {
+				why = err
+			}
+		}
+		if len(later) == len(edits) {
+			return plan.Plan{}, why
+		}
+		edits = later
+	}
+	return p, nil
+}
+
+// anchorOf returns the anchor of what stands somewhere, or nil.
+func anchorOf(t plan.Thing) *plan.Anchor {
+	switch t := t.(type) {
+	case *plan.Fixture:
+		return &t.At
+	case *plan.Break:
+		return &t.At
+	case *plan.Opening:
+		return &t.At
+	}
+	return nil
+}
+
+// isFlat reports whether an anchor is a point of a ceiling or a floor.
+func isFlat(a plan.Anchor) bool { return a.Part == plan.PartCeiling || a.Part == plan.PartFloor }
+
+// faceLength returns how long the face is that an anchor is on: that of a side, or the
+// width or depth of a fixture; 0 where it is on none.
+func faceLength(p plan.Plan, a plan.Anchor) unit.Length {
+	switch a.Part {
+	case plan.PartFace:
+		if ref, _ := p.Side(a.Host); ref != nil {
+			return ref.Line().Length()
+		}
+	case plan.PartTop, plan.PartFront, plan.PartBack:
+		if f, _ := p.Fixture(a.Host); f != nil {
+			return f.Width
+		}
+	case plan.PartLeft, plan.PartRight:
+		if f, _ := p.Fixture(a.Host); f != nil {
+			return f.Depth
+		}
+	}
+	return 0
+}
+
+// rides reports whether a thing stands on one of the things, or on what stands on one.
+func rides(p plan.Plan, t plan.Thing, things []plan.ID) bool {
+	among := make(map[plan.ID]bool, len(things))
+	for _, id := range things {
+		among[id] = true
+	}
+	for range plan.MaxStack + 1 {
+		at := anchorOf(t)
+		if at == nil {
+			return false
+		}
+		if among[at.Host] {
+			return true
+		}
+		if at.Part == plan.PartFace {
+			ref, _ := p.Side(at.Host)
+			return ref != nil && among[ref.Room.ID]
+		}
+		if t, _ = p.Find(at.Host); t == nil {
+			return false
+		}
+	}
+	return false
+}
+
+// slide returns the edit that moves a side across itself as far as a way of the sheet
+// goes that way, if it does.
+func slide(p plan.Plan, id plan.ID, way geom.Point, joints [2]plan.ID) []Edit {
+	ref, _ := p.Side(id)
+	if ref == nil {
+		return nil
+	}
+	_, off := ref.Line().Project(ref.Line().A.Add(way))
+	if off == 0 {
+		return nil
+	}
+	return []Edit{MoveSide{Side: id, By: -off, Joints: joints, Clamp: true}}
+}
+
+// leastStep is below what a tape shows: a way that goes less far along a face is one
+// across it.
+const leastStep = unit.Millimetre / 8
+
+// shifted returns an anchor moved by a way of the sheet.
+func shifted(p plan.Plan, a plan.Anchor, way geom.Point) plan.Anchor {
+	if isFlat(a) {
+		a.At = a.At.Add(way)
+		return a
+	}
+	dir, ok := facing(p, a, 0)
+	if !ok {
+		return a
+	}
+	along, out := dir.Project(way)
+	if along.Abs() >= leastStep {
+		a.Along += along
+	}
+	if a.Part == plan.PartTop && out.Abs() >= leastStep {
+		a.Out += out
+	}
+	return a
+}
+
+// facing returns the directions along and out of the face that an anchor is on, from the
+// origin of the sheet.
+func facing(p plan.Plan, a plan.Anchor, depth int) (geom.Frame, bool) {
+	switch a.Part {
+	case plan.PartFace:
+		ref, _ := p.Side(a.Host)
+		if ref == nil {
+			return geom.Frame{}, false
+		}
+		f := geom.FrameOf(ref.Line())
+		f.Origin = geom.Point{}
+		return f, true
+	case plan.PartCeiling, plan.PartFloor:
+		return geom.FrameAt(geom.Point{}), true
+	}
+	on, _ := p.Fixture(a.Host)
+	if on == nil || depth == plan.MaxStack {
+		return geom.Frame{}, false
+	}
+	f, ok := facing(p, on.At, depth+1)
+	if isFlat(on.At) {
+		f = f.Turned(on.Turn)
+	}
+	switch a.Part {
+	case plan.PartLeft:
+		f = f.Turned(1)
+	case plan.PartBack:
+		f = f.Turned(2)
+	case plan.PartRight:
+		f = f.Turned(3)
+	}
+	return f, ok
+}
