@@ -2,6 +2,7 @@ package fill_test
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"studbay/fill"
@@ -16,7 +17,7 @@ import (
 var sizes = []int{200, 2000, 10000}
 
 func BenchmarkCheckCold(b *testing.B) {
-	for _, n := range sizes {
+	for _, n := range append(slices.Clone(sizes), 50000) {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			ix := index.New(plantest.House(1, n))
 			for b.Loop() {

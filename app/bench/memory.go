@@ -11,21 +11,23 @@ import (
 	"studbay/plan/plantest"
 )
 
-// The exports of which the memory of the whole process is measured, 36 × 24 in.
+// The exports of which the memory of the whole process is measured.
 const (
 	exportPNG = "export png"
 	exportPDF = "export pdf"
+	exportAll = "export pdf of 10,000"
 )
 
 // peak is the unit of the most memory a process had at a time.
 const peak = "peak-B"
 
 var exports = []struct {
-	bench, ending string
-	openings      int
+	bench, ending, paper string
+	openings             int
 }{
-	{exportPNG, ".png", 200},
-	{exportPDF, ".pdf", 1000},
+	{exportPNG, ".png", "archd", 200},
+	{exportPDF, ".pdf", "archd", 1000},
+	{exportAll, ".pdf", "tabloid", 10_000},
 }
 
 // program is the built program with plans to export.
@@ -60,7 +62,7 @@ func (p *program) plan(openings int) string {
 func (p *program) measure(n *notes) error {
 	for _, e := range exports {
 		to := filepath.Join(p.folder, "out"+e.ending)
-		cmd := exec.Command(p.path(), "export", p.plan(e.openings), "--paper", "archd", "--dpi", "300", "--to", to)
+		cmd := exec.Command(p.path(), "export", p.plan(e.openings), "--paper", e.paper, "--dpi", "300", "--to", to)
 		if out, err := cmd.CombinedOutput(); err != nil {
 			return fmt.Errorf("%s: %w\n%s", e.bench, err, bytes.TrimSpace(out))
 		}

@@ -67,6 +67,16 @@ var rows = []row{
 		name: "fixed limit", most: 1,
 	},
 	{
+		what: "Peak memory of `studbay export` to PDF, 17 × 11 in, sheets of 10,000 openings",
+		ours: figure{bench: exportAll, unit: peak}, limit: figure{fixed: 150 * mega},
+		name: "fixed limit", most: 1,
+	},
+	{
+		what: "All sheets of 10,000 openings, 17 × 11 in, laid out and as one PDF",
+		ours: took("render/paint:LaidOut/10000"), limit: took("render/paint:LaidOut/2000").by(5),
+		name: "5 times those of 2,000", most: 1.2,
+	},
+	{
 		what: "Read the file of 10,000 openings and check it over",
 		ours: figure{bench: "plan/file:AgainstEncodingJSON/load", unit: "ours-ms"}, limit: figure{bench: "plan/file:AgainstEncodingJSON/load", unit: "json-ms"},
 		name: "json.Unmarshal, same bytes and structs, no check", most: 1.5,
@@ -80,6 +90,11 @@ var rows = []row{
 		what: "Check 10,000 openings from nothing",
 		ours: took("fill:CheckCold/10000"), limit: took("fill:CheckCold/200").by(50),
 		name: "50 times that of 200", most: 1.5,
+	},
+	{
+		what: "Check 50,000 openings from nothing",
+		ours: took("fill:CheckCold/50000"), limit: took("fill:CheckCold/10000").by(5),
+		name: "5 times that of 10,000", most: 1.2,
 	},
 	{
 		what: "Check after an opening is dragged, of 2,000",
@@ -104,6 +119,16 @@ var rows = []row{
 	{
 		what: "Frame of a pan, our part, 10,000 openings",
 		ours: took("app/board:PanFrame/10000"), limit: figure{fixed: 1 * milli},
+		name: "fixed limit", most: 1,
+	},
+	{
+		what: "Move of the pointer, our part, 10,000 openings in view",
+		ours: took("app/board:Hover/10000"), limit: figure{fixed: 0.3 * milli},
+		name: "fixed limit", most: 1,
+	},
+	{
+		what: "Frame of an opening about to be placed, our part, 10,000 openings in view",
+		ours: took("app/board:GhostFrame/10000"), limit: figure{fixed: 0.3 * milli},
 		name: "fixed limit", most: 1,
 	},
 	{

@@ -2,6 +2,7 @@ package paint_test
 
 import (
 	"context"
+	"fmt"
 	"io"
 	"testing"
 
@@ -23,12 +24,24 @@ const (
 // sheets returns the sheets of a house with so many openings, 36 × 24 in.
 func sheets(t testing.TB, openings int) []*scene.Scene {
 	t.Helper()
-	paper, err := sheet.PaperNamed("archd")
+	ix, result := checked(t, openings)
+	return laidOut(t, ix, result, "archd")
+}
+
+// checked is a house with so many openings and what is found in it.
+func checked(t testing.TB, openings int) (*index.Index, fill.Result) {
+	t.Helper()
+	ix := index.New(plantest.House(1, openings))
+	result, err := fill.Check(ix)
 	if err != nil {
 		t.Fatal(err)
 	}
-	ix := index.New(plantest.House(1, openings))
-	result, err := fill.Check(ix)
+	return ix, result
+}
+
+func laidOut(t testing.TB, ix *index.Index, result fill.Result, name string) []*scene.Scene {
+	t.Helper()
+	paper, err := sheet.PaperNamed(name)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -90,6 +103,21 @@ func BenchmarkSet(b *testing.B) {
 			d.draw(b, "pdf", 72, files)
 		}
 	})
+}
+
+// BenchmarkLaidOut lays out all sheets on common paper and writes them as one PDF.
+func BenchmarkLaidOut(b *testing.B) {
+	for _, n := range []int{2000, 10_000} {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ix, result := checked(b, n)
+			for b.Loop() {
+				pages := laidOut(b, ix, result, "tabloid")
+				if err := pdf.Encode(context.Background(), io.Discard, pages, pdf.Options{}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
 }
 
 func encodePNG(b *testing.B, s *scene.Scene, dpi int) {

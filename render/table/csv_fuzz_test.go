@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"strings"
 	"testing"
+	"unicode/utf8"
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -11,9 +12,11 @@ import (
 
 // FuzzCSV writes texts as cells and reads them back by another reader of RFC 4180: the
 // rows and columns are those of the table, the numbers are untouched, and no cell begins
-// as a formula does (the characters are those of OWASP's page on CSV injection).
+// as a formula does (the characters are those of OWASP's page on CSV injection: = + - @,
+// tab, carriage return, line feed and the full-width signs; and NUL, which some readers
+// pass over).
 func FuzzCSV(f *testing.F) {
-	for _, seed := range []string{"", "Kitchen", `12" box, old`, "=1+1", "two\r\nlines", "-5", "@SUM(A1)", "\tA", "a;b,c", `"`} {
+	for _, seed := range []string{"", "Kitchen", `12" box, old`, "=1+1", "two\r\nlines", "-5", "@SUM(A1)", "\tA", "a;b,c", `"`, "\n=1", "\x00=1", "＝1", "＋1", "－1", "＠A1"} {
 		f.Add(seed, seed)
 	}
 	f.Fuzz(func(t *testing.T, a, b string) {
@@ -47,8 +50,11 @@ func FuzzCSV(f *testing.F) {
 				t.Errorf("line %q, want %q in the second and last of four", line, want)
 			}
 			for _, cell := range []string{line[0], line[2]} {
-				if cell != "" && strings.ContainsRune("=+-@\t\r", rune(cell[0])) {
+				if first, _ := utf8.DecodeRuneInString(cell); cell != "" && strings.ContainsRune("=+-@\t\r\n\x00＝＋－＠", first) {
 					t.Errorf("cell %q begins as a formula does", cell)
+				}
+				if strings.ContainsRune(cell, 0) {
+					t.Errorf("cell %q holds a NUL", cell)
 				}
 			}
 		}
