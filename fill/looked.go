@@ -97,6 +97,7 @@ func (l Looked) AtText() words.Text { return namesOf(l.At) }
 // Unlooked are rooms that a rule did not look at for one reason.
 type Unlooked struct {
 	Rooms words.Text // their names
+	Count int
 	Why   words.Text
 }
 
@@ -112,7 +113,7 @@ func (l Looked) Together() (all []Unlooked) {
 		rooms[said] = append(rooms[said], not.Room)
 	}
 	for i := range all {
-		all[i].Rooms = namesOf(rooms[why[i]])
+		all[i].Rooms, all[i].Count = namesOf(rooms[why[i]]), len(rooms[why[i]])
 	}
 	return all
 }

@@ -19,6 +19,9 @@ type Result struct {
 	scopes  plan.Set[*scoped]
 }
 
+// IsRefused reports whether the plan cannot be checked: NotChecked says why.
+func (r Result) IsRefused() bool { return r.refused != nil }
+
 // NotChecked says that nothing was checked and why, or nothing where it was. Whatever
 // shows findings shows it in their place.
 func (r Result) NotChecked() words.Text {

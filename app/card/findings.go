@@ -81,6 +81,7 @@ type Findings struct {
 	rows   []*look.Press
 	shown  []fill.Finding // one a row
 	window Window
+	looked bool // what was looked at is unfolded
 }
 
 // NewFindings makes an empty list.
@@ -107,9 +108,12 @@ func (l *Findings) Show(c Context) {
 			}
 		}
 	}
+	looked := c.looked()
+	said = append(said, looked...)
 	if text := strings.Join(said, "\n"); text != l.said || c.Width != l.width {
 		l.said, l.width = text, c.Width
 		l.build(&c, all, groups)
+		l.addLooked(&c, looked)
 	}
 }
 
@@ -157,6 +161,9 @@ func (c *Context) nothingFound() string {
 	empty := true
 	for _, l := range c.Index.Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
+	}
+	if c.Result.IsRefused() {
+		return c.Voice.Say(c.Result.NotChecked())
 	}
 	if c.Result.Figures == nil || empty {
 		return c.say("list.none-yet", "Nothing is drawn yet. What the checks find is listed here as you work.")

@@ -135,6 +135,8 @@ func (c *Context) worked(o plan.Opening, contents box.Contents, source boxes.Sou
 		return r, ErrorText(c.Voice, err)
 	case !chosen:
 		return r, c.say("opening.box.choose", "Choose a box above, and its fill is worked out here.")
+	case c.Result.IsRefused():
+		return r, c.Voice.Say(c.Result.NotChecked())
 	case c.Result.Figures == nil:
 		return r, c.say("opening.box.wait", "Working it out …")
 	}

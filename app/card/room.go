@@ -24,6 +24,7 @@ var roomPage = page[plan.Room]{
 	rows: []rowOf[plan.Room]{
 		boundRow(words.New("room.name", "Name"), nameOfRoom, texts),
 		choiceRow(words.New("room.use", "Use"), func(x *plan.Room) *plan.Use { return &x.Use }, uses),
+		saidRow(guessText),
 		fieldRow(words.New("room.ceiling", "Ceiling height"), func(x *plan.Room) *unit.Length { return &x.Ceiling }, lengths),
 		facesRow,
 	},
@@ -43,6 +44,18 @@ func nameOfRoom(s subject[plan.Room]) binding[string] {
 		read: func() string { return s.now().Name },
 		edit: func(name string) edit.Edit { return edit.RenameRoom{ID: s.id, Title: name} },
 	}
+}
+
+// guessText tells where the use comes from as long as it is what the name tells.
+func guessText(s subject[plan.Room]) string {
+	use, tells := plan.UseOf(s.now().Name)
+	switch {
+	case use != s.now().Use || use == plan.UseUnknown:
+		return s.say("room.use.stated", "Some checks hang on the use.")
+	case tells:
+		return s.say("room.use.guessed", "The use is guessed from the name; change it where it is another. Some checks hang on it.")
+	}
+	return s.say("room.use.usual", "The name tells no use; this one is taken until you choose. Some checks hang on it.")
 }
 
 // mostFaces bounds the faces whose lengths a room's card shows; each has its own card.

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"studbay/fill"
+	ruling "studbay/fill/rule"
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
@@ -21,6 +22,10 @@ const markIn = 4.4
 func (f *flow) findings(all []fill.Finding) {
 	b := f.page.b
 	f.heading(b.say("findings.title", "Findings and open decisions"), 6)
+	if not := b.result.NotChecked(); !not.IsZero() {
+		f.paragraph(style{size: body, bold: true}, 0, b.o.Voice.Say(not))
+		return
+	}
 	if len(all) == 0 {
 		f.paragraph(style{size: body, muted: true}, 0, b.say("findings.none", "Nothing was found by what was looked at; see below what that is."))
 		return
@@ -112,11 +117,19 @@ func markFor(found fill.Finding, at scene.Point) []scene.Item {
 func (f *flow) looked() {
 	b := f.page.b
 	fig := b.result.Figures
+	s := style{size: small}
 	if fig == nil {
+		for _, c := range cautions {
+			f.space(1.4)
+			f.paragraph(s, 0, b.o.Voice.Say(c))
+		}
 		return
 	}
-	s := style{size: small}
 	f.heading(b.say("looked.title", "What was looked at"), 2*s.line())
+	rooms := map[*ruling.Rule]fill.Looked{}
+	for _, l := range b.result.Looked(b.plan) {
+		rooms[l.Rule] = l
+	}
 	for _, r := range fill.Rules {
 		title := b.o.Voice.Say(r.Title)
 		if section := r.Section(fig); section != "" {
@@ -125,7 +138,14 @@ func (f *flow) looked() {
 		if reason, off := fig.Off(r.ID); off {
 			title = b.say("looked.off", "{0}: switched off by a local amendment, {1}", title, reason)
 		}
+		l := rooms[r]
+		if len(l.At) > 0 {
+			title = b.say("looked.titled", "{0}: {1}", title, words.New("looked.rooms", "in {0}", l.AtText()))
+		}
 		f.bullet(s, title)
+		for _, not := range l.Together() {
+			f.paragraph(s, 3, b.say("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
+		}
 	}
 	f.paragraph(s, 0, b.say("looked.only", "Nothing else of the code was looked at."))
 	f.amendments(s)

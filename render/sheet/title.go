@@ -53,8 +53,13 @@ func (p *page) fullName() string {
 	return p.name + ", " + p.part
 }
 
-// caution is the two lines that go on every page.
+// caution is the two lines that go on every page: what was checked against, or that and
+// why nothing was.
 func (b *book) caution() string {
+	if not := b.result.NotChecked(); !not.IsZero() {
+		return b.say("sheet.not-checked",
+			"{0}. A planning aid: the adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off.", not)
+	}
 	return b.say("sheet.caution",
 		"Checked against {0}{1}. A planning aid: the adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off.",
 		b.edition(), b.amended())

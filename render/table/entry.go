@@ -18,13 +18,15 @@ type known struct {
 	serves   map[plan.ID][]*plan.Control // as a switch
 	served   map[plan.ID][]*plan.Control // as a load
 	findings map[plan.ID][]fill.Finding
+	// notChecked says why there are none; zero where the plan was checked.
+	notChecked words.Text
 }
 
 func gather(ix *index.Index, result fill.Result) *known {
 	p := ix.Plan()
 	k := &known{
 		index: ix, plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},
-		findings: map[plan.ID][]fill.Finding{},
+		findings: map[plan.ID][]fill.Finding{}, notChecked: result.NotChecked(),
 	}
 	for c := range p.Controls.All() {
 		for _, id := range c.Switches {
@@ -151,8 +153,11 @@ func (e *entry) tags(ids []plan.ID) string {
 	return strings.Join(tags, ", ")
 }
 
-// findings puts down each with its weight before it.
+// findings puts down each with its weight before it, or that nothing was checked and why.
 func (e *entry) findings() Cell {
+	if not := e.known.notChecked; !not.IsZero() {
+		return e.say(not)
+	}
 	var all []string
 	for _, f := range e.known.findings[e.o.ID] {
 		all = append(all, e.voice.Say(words.New("schedule.finding", "{0}: {1}", Weight(f), f.Message)))

@@ -1,0 +1,46 @@
+package card
+
+import (
+	"strings"
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+)
+
+func TestTheListSaysThatNothingWasChecked(t *testing.T) {
+	d := newDesktop(t)
+	c := d.context()
+	p := c.Index.Plan()
+	h := *p.Header
+	h.Edition = "1897"
+	p.Header = &h
+	c.Index = plan.NewIndex(p)
+	c.Result, _ = fill.Check(c.Index)
+	findings := NewFindings()
+	findings.Show(c)
+	said := textOf(findings.Object())
+	if !strings.Contains(said, "NOT CHECKED: no code edition “1897”") || strings.Contains(said, "Nothing is drawn") || strings.Contains(said, "found nothing") {
+		t.Errorf("the list of a plan of no known edition says\n%s", said)
+	}
+}
+
+func TestTheListTellsWhichRoomsWereLookedAt(t *testing.T) {
+	d := newDesktop(t)
+	c := d.context()
+	lines := strings.Join(c.looked(), "\n")
+	if !strings.Contains(lines, "in Den") {
+		t.Errorf("what was looked at:\n%s", lines)
+	}
+	room := *c.Index.RoomOf(den)
+	room.Use = plan.UseUnknown
+	p, err := plan.ChangeRoom{Room: room}.Apply(c.Index.Plan())
+	if err != nil {
+		t.Fatal(err)
+	}
+	c.Index = plan.NewIndex(p)
+	c.Result, _ = fill.Check(c.Index)
+	if lines := strings.Join(c.looked(), "\n"); !strings.Contains(lines, "not, or not all of it, in Den: its use is not known") {
+		t.Errorf("with a use that is not known:\n%s", lines)
+	}
+}

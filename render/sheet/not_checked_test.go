@@ -1,0 +1,46 @@
+package sheet
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/plan/plantest"
+	"studbay/render/table"
+)
+
+// A plan of an edition that the program does not know was not checked; no page may say
+// that it was.
+func TestEveryPageOfAPlanOfAnUnknownEditionSaysNotChecked(t *testing.T) {
+	p := plantest.House(3, 45)
+	h := *p.Header
+	h.Edition = "1897"
+	p.Header = &h
+	ix := plan.NewIndex(p)
+	result, err := fill.Check(ix)
+	if err == nil {
+		t.Fatal("there is an edition 1897")
+	}
+	pages, err := Build(ix, result, Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, page := range pages {
+		said := written(page.Items)
+		if !strings.Contains(said, "NOT CHECKED: no code edition “1897”") {
+			t.Errorf("page %d does not say that nothing was checked", i+1)
+		}
+		for _, claim := range []string{"Checked against", "Nothing was found", "What was looked at"} {
+			if strings.Contains(said, claim) {
+				t.Errorf("page %d says %q", i+1, claim)
+			}
+		}
+	}
+	schedule := table.Schedule(ix, result, Options{}.Voice)
+	at := schedule.At("findings")
+	if slices.ContainsFunc(schedule.Rows, func(r table.Row) bool { return !strings.HasPrefix(r.Cells[at].Text, "NOT CHECKED: ") }) {
+		t.Error("a row of the schedule does not say that nothing was checked")
+	}
+}
