@@ -6,6 +6,8 @@ import (
 
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 )
 
 func TestTheListSaysThatNothingWasChecked(t *testing.T) {
@@ -15,7 +17,7 @@ func TestTheListSaysThatNothingWasChecked(t *testing.T) {
 	h := *p.Header
 	h.Edition = "1897"
 	p.Header = &h
-	c.Index = plan.NewIndex(p)
+	c.Index = index.New(p)
 	c.Result, _ = fill.Check(c.Index)
 	findings := NewFindings()
 	findings.Show(c)
@@ -34,11 +36,11 @@ func TestTheListTellsWhichRoomsWereLookedAt(t *testing.T) {
 	}
 	room := *c.Index.RoomOf(den)
 	room.Use = plan.UseUnknown
-	p, err := plan.ChangeRoom{Room: room}.Apply(c.Index.Plan())
+	p, err := edit.ChangeRoom{Room: room}.Apply(c.Index.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
-	c.Index = plan.NewIndex(p)
+	c.Index = index.New(p)
 	c.Result, _ = fill.Check(c.Index)
 	if lines := strings.Join(c.looked(), "\n"); !strings.Contains(lines, "not, or not all of it, in Den: its use is not known") {
 		t.Errorf("with a use that is not known:\n%s", lines)

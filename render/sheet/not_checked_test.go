@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"studbay/fill"
-	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/render/table"
 )
@@ -18,7 +18,7 @@ func TestEveryPageOfAPlanOfAnUnknownEditionSaysNotChecked(t *testing.T) {
 	h := *p.Header
 	h.Edition = "1897"
 	p.Header = &h
-	ix := plan.NewIndex(p)
+	ix := index.New(p)
 	result, err := fill.Check(ix)
 	if err == nil {
 		t.Fatal("there is an edition 1897")
