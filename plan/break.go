@@ -67,7 +67,7 @@ type Break struct {
 	Swing  Swing       `json:"swing,omitempty"`
 	Panels []Panel     `json:"panels,omitempty"`
 	Casing unit.Length `json:"casing,omitempty"` // width of the trim round it
-	From   ID          `json:"from,omitempty"`   // another thing on its face that its distance is told from
+	From   ID          `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
 	Note   string      `json:"note,omitempty"`
 	Extra  Extra       `json:"-"`
 }
@@ -86,6 +86,9 @@ func (b *Break) PanelAt(i int) (from, to unit.Length) {
 func (p Plan) withBreak(b *Break) (Plan, error) {
 	l, err := p.home(b.At, b.text())
 	if err != nil {
+		return Plan{}, err
+	}
+	if err := checkFrom(b.From, p.Has, b.text()); err != nil {
 		return Plan{}, err
 	}
 	if _, from := p.Break(b.ID); from != nil && from != l {

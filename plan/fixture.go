@@ -47,7 +47,7 @@ type Fixture struct {
 	// Turn is how many quarter turns clockwise, as seen on the sheet, a fixture on a
 	// floor has made; at 0 its front looks down the sheet.
 	Turn  int    `json:"turn,omitempty"`
-	From  ID     `json:"from,omitempty"` // another thing on its face that its distance is told from
+	From  ID     `json:"from,omitempty"` // another thing on its face that its distance is told from; from version 1.1 on
 	Note  string `json:"note,omitempty"`
 	Extra Extra  `json:"-"`
 }
@@ -66,6 +66,9 @@ func (p Plan) withFixture(f *Fixture) (Plan, error) {
 	}
 	l, err := p.home(f.At, f.text())
 	if err != nil {
+		return Plan{}, err
+	}
+	if err := checkFrom(f.From, p.Has, f.text()); err != nil {
 		return Plan{}, err
 	}
 	var on hanging

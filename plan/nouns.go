@@ -92,8 +92,10 @@ func kinds() []kind {
 				at:     func(f *Fixture) *Anchor { return &f.At },
 				names:  func(f *Fixture, r references) { r.loose(&f.From) },
 				isHeld: true, // a panel, by its circuits and cables
-				check:  func(f *Fixture, a around) error { return a.checkFixture(f) },
-				put:    func(p Plan, _ *Level, f *Fixture) (Plan, error) { return p.withFixture(f) },
+				check: func(f *Fixture, a around) error {
+					return firstOf(a.checkFixture(f), checkFrom(f.From, a.has, f.text()))
+				},
+				put: func(p Plan, _ *Level, f *Fixture) (Plan, error) { return p.withFixture(f) },
 			},
 			&row[Break, *Break]{
 				kind: KindBreak, path: "/breaks", level: func(l *Level) *Set[*Break] { return &l.Breaks },
@@ -103,7 +105,7 @@ func kinds() []kind {
 				the:    theBreak, text: (*Break).text,
 				at:    func(b *Break) *Anchor { return &b.At },
 				names: func(b *Break, r references) { r.loose(&b.From) },
-				check: func(b *Break, a around) error { return a.checkBreak(b) }, together: allApart,
+				check: func(b *Break, a around) error { return firstOf(a.checkBreak(b), checkFrom(b.From, a.has, b.text())) }, together: allApart,
 				put: func(p Plan, _ *Level, b *Break) (Plan, error) { return p.withBreak(b) },
 			},
 			&row[Opening, *Opening]{
@@ -122,7 +124,7 @@ func kinds() []kind {
 					if err := a.checkOpening(o); err != nil {
 						return err
 					}
-					return a.plan.checkOnCircuit(o.Circuit, o.text())
+					return firstOf(a.plan.checkOnCircuit(o.Circuit, o.text()), checkFrom(o.From, a.has, o.text()))
 				},
 				put:     func(p Plan, _ *Level, o *Opening) (Plan, error) { return p.withOpening(o) },
 				counted: func(d *Difference) *Tally { return &d.Openings },

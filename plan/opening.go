@@ -32,7 +32,7 @@ type Opening struct {
 	Assembly Assembly  `json:"assembly"`
 	Status   Status    `json:"status"`
 	Circuit  ID        `json:"circuit,omitempty"`
-	From     ID        `json:"from,omitempty"` // another thing on its face that its distance is told from
+	From     ID        `json:"from,omitempty"` // another thing on its face that its distance is told from; from version 1.1 on
 	Note     string    `json:"note,omitempty"`
 	Extra    Extra     `json:"-"`
 }
@@ -142,6 +142,9 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 		return Plan{}, err
 	}
 	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {
+		return Plan{}, err
+	}
+	if err := checkFrom(o.From, p.Has, o.text()); err != nil {
 		return Plan{}, err
 	}
 	if was != nil && was.Tag != o.Tag {

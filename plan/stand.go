@@ -167,3 +167,21 @@ func notNegative(name words.Text, lengths ...unit.Length) error {
 	}
 	return CheckReach(name, lengths...)
 }
+
+// checkFrom reports a thing whose distance is told from something that is not there.
+func checkFrom(from ID, has func(ID) bool, name words.Text) error {
+	if from == "" || has(from) {
+		return nil
+	}
+	return Refuse(ErrGone, "from-gone", "{0} is measured from something that is not in the plan", name).At("/from")
+}
+
+// firstOf returns the first of some errors that is one.
+func firstOf(errs ...error) error {
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -248,5 +248,10 @@ const mostAlone = 20
 // eachAlone lists what is chosen: one that is pressed is chosen alone.
 func eachAlone(s subject[[]plan.ID]) row {
 	first := func() []plan.ID { return s.now()[:min(len(s.now()), mostAlone)] }
-	return s.links(0, first, s.nameOfThing)
+	return column(look.Grid/2, s.links(0, first, s.nameOfThing), s.said(func() string {
+		if more := len(s.now()) - mostAlone; more > 0 {
+			return s.say("several.more", "and {0} more", more)
+		}
+		return ""
+	}).showIf(func() bool { return len(s.now()) > mostAlone }))
 }

@@ -271,3 +271,25 @@ func TestDragInUnfoldedRoom(t *testing.T) {
 		t.Errorf("it went to %v along, %v up", got.At.Along, got.Height.Value)
 	}
 }
+
+// One of several that is clicked is chosen alone; pressed and dragged, all of them go.
+func TestAClickOnOneOfSeveralChoosesItAlone(t *testing.T) {
+	f, r := furnished(t)
+	c := &choose{}
+	o := f.onNorth(r)
+	var lamp plan.ID
+	for _, x := range f.openings() {
+		if x.ID != o.ID {
+			lamp = x.ID
+		}
+	}
+	f.Select(o.ID, lamp)
+	f.drag(c, at(72, 60), at(84, 66))
+	if len(f.chosen) != 2 || f.onNorth(r).At.Along != o.At.Along+inch(12) {
+		t.Errorf("dragged, %v are chosen and the receptacle is %v along", f.chosen, f.onNorth(r).At.Along)
+	}
+	f.click(c, at(84, 66))
+	if len(f.chosen) != 1 || f.chosen[0] != lamp {
+		t.Errorf("clicked, %v are chosen, want the light alone", f.chosen)
+	}
+}

@@ -215,6 +215,13 @@ func TestDistancesFromAnotherThing(t *testing.T) {
 	refused(t, shed(t), edit.SetApart{ID: n1, From: window, Away: ft}, plan.ErrNoRoom)
 }
 
+func TestADistanceIsToldFromWhatIsThere(t *testing.T) {
+	refused(t, shed(t), edit.MeasureFrom{ID: n1, From: "ozzzzzzzz"}, plan.ErrGone)
+	o := opening(t, shed(t), n1)
+	o.From = "ozzzzzzzz"
+	refused(t, shed(t), edit.ChangeOpening{Opening: o}, plan.ErrGone)
+}
+
 // What a distance is told from may go without a question; the thing stays.
 func TestWhatADistanceIsToldFromMayGo(t *testing.T) {
 	p := after(t, shed(t), edit.MeasureFrom{ID: n1, From: n2}, edit.MeasureFrom{ID: door, From: panel},

@@ -2,8 +2,9 @@ package file
 
 import "studbay/plan"
 
-// v1_1 adds to 1.0 what a finding showed when it was set aside: "seen" of a waiver. A
-// waiver without it means what it meant. A plan that has nothing of 1.1 is written as 1.0,
+// v1_1 adds to 1.0 what a finding showed when it was set aside: "seen" of a waiver;
+// and from which other thing the distance of one on a face is told: "from" of an opening,
+// a break or a fixture. Without them each means what it meant. A plan that has nothing of 1.1 is written as 1.0,
 // for programs that know no other.
 var v1_1 = version{1, 1}
 
@@ -14,5 +15,30 @@ func leastVersion(p plan.Plan) version {
 			return v1_1
 		}
 	}
+	for _, l := range p.Levels {
+		if tellsFrom(l) {
+			return v1_1
+		}
+	}
 	return v1
+}
+
+// tellsFrom reports whether a distance on a level is told from another thing.
+func tellsFrom(l *plan.Level) bool {
+	for o := range l.Openings.All() {
+		if o.From != "" {
+			return true
+		}
+	}
+	for b := range l.Breaks.All() {
+		if b.From != "" {
+			return true
+		}
+	}
+	for f := range l.Fixtures.All() {
+		if f.From != "" {
+			return true
+		}
+	}
+	return false
 }

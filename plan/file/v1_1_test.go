@@ -46,3 +46,26 @@ func TestAPlanIsWrittenInTheOldestVersionThatHoldsIt(t *testing.T) {
 		t.Errorf("with what was seen it is written as %s", got)
 	}
 }
+
+// From what a distance is told is kept, in the version that has it.
+func TestFromWhatADistanceIsToldIsKept(t *testing.T) {
+	p := sample()
+	level := *p.Levels[0]
+	var last plan.ID
+	for o := range level.Openings.All() {
+		if last != "" {
+			told := *o
+			told.From = last
+			level.Openings = level.Openings.With(&told)
+			break
+		}
+		last = o.ID
+	}
+	p = p.WithLevel(&level)
+	if got := versionFor(p); got != "1.1" {
+		t.Errorf("it is written as %s", got)
+	}
+	if back := decoded(t, encode(t, p)); !same(t, back, p) {
+		t.Errorf("it is read back as\n%s", encode(t, back))
+	}
+}
