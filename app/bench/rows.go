@@ -113,7 +113,7 @@ var rows = []row{
 	},
 	{
 		what: "Memory kept for an edit to undo, 10,000 openings",
-		ours: figure{bench: "plan:BytesKept/move/10000", unit: "bytes/edit"}, limit: figure{bench: "plan:BytesKept/move/200", unit: "bytes/edit"},
+		ours: figure{bench: "plan/edit:BytesKept/move/10000", unit: "bytes/edit"}, limit: figure{bench: "plan/edit:BytesKept/move/200", unit: "bytes/edit"},
 		name: "of 200", most: 2,
 	},
 	{
