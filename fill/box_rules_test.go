@@ -163,7 +163,7 @@ func TestBoxPlace(t *testing.T) {
 			put(&r.level.Openings, &o)
 		}, nil},
 		{"three in one place", func(r *room) { plug(r, 20, 16); plug(r, 21, 16); plug(r, 22, 16) }, []string{
-			"warn: " + one + " and " + two + " are in one place", "warn: " + one + " and oaaaaaaai are in one place", "warn: " + two + " and oaaaaaaai are in one place"}},
+			"warn: " + one + " and 2 other boxes are in one place", "warn: " + two + " and 2 other boxes are in one place", "warn: oaaaaaaai and 2 other boxes are in one place"}},
 		{"a wide box over two that are clear of each other", func(r *room) {
 			o := plug(r, 20, 16)
 			w := *o
@@ -171,7 +171,7 @@ func TestBoxPlace(t *testing.T) {
 			put(&r.level.Openings, &w)
 			plug(r, 18, 16)
 			plug(r, 23, 16)
-		}, []string{"warn: " + one + " and oaaaaaaai are in one place", "warn: " + two + " and " + one + " are in one place"}},
+		}, []string{"warn: " + one + " and 2 other boxes are in one place", "warn: " + two + " and " + one + " are in one place", "warn: oaaaaaaai and " + one + " are in one place"}},
 		{"in a door", func(r *room) { plug(r, 40, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " stands in a door"}},
 		{"touching its edge", func(r *room) { plug(r, 28, 16); r.door(0, 30, 30) }, nil},
 		{"an eighth past its edge", func(r *room) { plug(r, 28.125, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " stands in a door"}},
@@ -205,6 +205,29 @@ func TestBoxPlace(t *testing.T) {
 				t.Errorf("%q, want %q", got, tt.want)
 			}
 		})
+	}
+}
+
+// One finding a box is what can be read, however many are in one place: common practice.
+func TestManyBoxesInOnePlace(t *testing.T) {
+	const many = 400
+	r := oneWall(t, 100)
+	r.room.Use = plan.UseHall
+	for range many {
+		r.opening(part.NewOpening(unit.Imperial, "duplex", plan.OnFace(r.room.Sides[0].ID, in(50))))
+	}
+	found := r.found(wall.BoxPlace.ID)
+	if len(found) != many {
+		t.Fatalf("%d findings of %d boxes", len(found), many)
+	}
+	told := map[plan.ID]bool{}
+	for _, f := range found {
+		if told[f.About] = true; f.Measured.Unit != OfCount || f.Measured.Value != many-1 {
+			t.Fatalf("%s meets %v others", f.About, f.Measured)
+		}
+	}
+	if len(told) != many {
+		t.Errorf("%d boxes are told of", len(told))
 	}
 }
 

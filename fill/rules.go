@@ -17,6 +17,7 @@ import (
 // Rules are run in this order, which is also that of the rule book.
 var Rules = []*rule.Rule{
 	&boxes.Fill,
+	&boxes.YokesFit,
 	&spacing.WallReach,
 	&wall.BoxPlace,
 	&wall.PartitionDepth,

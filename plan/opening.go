@@ -54,7 +54,7 @@ const (
 // Device is what is on one yoke.
 type Device struct {
 	Kind     string    `json:"kind"`            // such as "duplex receptacle"
-	Size     unit.AWG  `json:"size"`            // the largest conductor connected to it
+	Size     unit.AWG  `json:"size"`            // the largest conductor connected to it; 0: of those in the box
 	Gangs    int       `json:"gangs,omitempty"` // it needs by itself; 0 is 1
 	Switched Switching `json:"switched,omitempty"`
 }
@@ -102,6 +102,7 @@ type Item struct {
 	Gangs int      `json:"gangs,omitempty"` // a device needs by itself; 0 is 1
 	Type  string   `json:"type,omitempty"`  // of a fitting: stud or hickey
 	Times int      `json:"times,omitempty"` // 0 is once
+	None  bool     `json:"none,omitempty"`  // said not to be there; only What counts then
 }
 
 // Assembly is what is built into the wall: a box, what is added to it and a cover.

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"studbay/app/look"
-	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -53,13 +52,13 @@ func (c *Context) boxes(all binding[plan.Assembly]) (options []look.Option) {
 	now := all.read()
 	if now.Box == "" && part.All().Assembly(now.Code) != nil {
 		options = append(options, look.Option{Label: c.say("built.apart", "Take {0} apart", now.Code), Do: func() {
-			c.do(all.edit(fill.TakenApart(now)))
+			c.do(all.edit(part.TakenApart(now)))
 		}})
 	}
 	for _, b := range part.All().Boxes {
 		options = append(options, look.Option{
 			Label: c.say("built.option", "{0}: {1}", b.Text(), b.Volume), Short: c.Voice.Say(b.Text()), Now: b.ID == now.Box,
-			Do: func() { c.do(all.edit(fill.OnBox(now, b))) },
+			Do: func() { c.do(all.edit(part.OnBox(now, b))) },
 		})
 	}
 	return options

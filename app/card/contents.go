@@ -11,9 +11,9 @@ import (
 	"studbay/plan"
 )
 
-// contentsList is what is in a box, a field a thing in the words of the calculator, and a
-// last one for more. Fields are kept while things come and go, so that the one being
-// written in is never taken away.
+// contentsList is what is in a box beside the cables drawn to it, a field a thing in the
+// words of the calculator, and a last one for more. Fields are kept while things come and
+// go, so that the one being written in is never taken away.
 type contentsList struct {
 	of     subject[plan.Opening]
 	box    *fyne.Container
@@ -29,7 +29,11 @@ func contentsRow(s subject[plan.Opening]) row {
 
 // items are the things as they are written.
 func (l *contentsList) items() []string {
-	contents, _ := contentsOf(l.of)
+	v, ok := l.of.Index.OpeningView(l.of.id)
+	if !ok {
+		return nil
+	}
+	contents := boxes.ToState(v)
 	if text := contents.String(); text != "" {
 		return strings.Split(text, "; ")
 	}

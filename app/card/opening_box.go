@@ -31,9 +31,9 @@ func boxRow(s subject[plan.Opening]) row {
 			if a.Gangs() != now.Gangs && a.Code != now.Assembly.Code {
 				continue
 			}
-			label := s.say("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.Volume())
+			label := s.say("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.MarkedVolume())
 			if price := a.Price(); price.Cents > 0 {
-				label = s.say("opening.box.priced", "{0}: {1}, {2}, {3}", a.Code, a.Text(), a.Volume(), price)
+				label = s.say("opening.box.priced", "{0}: {1}, {2}, {3}", a.Code, a.Text(), a.MarkedVolume(), price)
 			}
 			options = append(options, look.Option{
 				Label: label, Short: s.say("opening.box.short", "{0}, {1}", a.Code, a.Volume()), Now: a.Code == now.Assembly.Code && now.Assembly.Box == "",
@@ -52,12 +52,12 @@ func boxRow(s subject[plan.Opening]) row {
 // sourceRow is the choice of who tells what is in the box.
 func sourceRow(s subject[plan.Opening]) row {
 	return s.choice(s.say("opening.source", "Known from"), "", func() []look.Option {
-		contents, source := contentsOf(s)
+		_, source := contentsOf(s)
 		set := func(to *plan.Contents) func() {
 			return func() { s.do(edit.SetContents{ID: s.id, Contents: to}) }
 		}
 		options := []look.Option{
-			{Label: s.say("opening.source.stated", "Stated by you"), Now: source == boxes.Stated, Do: set(boxes.StatedContents(contents))},
+			{Label: s.say("opening.source.stated", "Stated by you"), Now: source == boxes.Stated || source == boxes.DrawnAndStated, Do: set(s.stating())},
 			{Label: s.say("opening.source.assumed", "Assumed by its kind"), Now: source == boxes.Assumed, Do: set(nil)},
 			{Label: s.say("opening.source.unknown", "Not known"), Now: source == boxes.NotKnown, Do: set(&plan.Contents{Source: plan.ContentsNotKnown})},
 		}
@@ -66,6 +66,12 @@ func sourceRow(s subject[plan.Opening]) row {
 		}
 		return options
 	})
+}
+
+// stating is what the box holds now, as stated by the user.
+func (s subject[T]) stating() *plan.Contents {
+	v, _ := s.Index.OpeningView(s.id)
+	return boxes.Restated(v, boxes.ToState(v))
 }
 
 // kindRow is the choice of another kind, with which the box begins anew.
@@ -126,7 +132,7 @@ func inBox(s subject[plan.Opening]) row {
 
 // worked returns the working of a box's fill, or says why there is none.
 func (c *Context) worked(o plan.Opening, contents box.Contents, source boxes.Source) (r box.Result, why string) {
-	if source == boxes.NotKnown {
+	if !source.IsKnown() {
 		return r, c.say("opening.box.unknown", "Nothing is said of what is in it, so there is no verdict.")
 	}
 	built, chosen, err := part.Resolve(o.Assembly)

@@ -228,8 +228,7 @@ func contentsOfAll(s subject[[]plan.ID]) row {
 		func(s subject[[]plan.ID]) (string, bool) {
 			return common(ids(s), func(id plan.ID) string {
 				v, _ := s.Index.OpeningView(id)
-				contents, _ := boxes.ContentsOf(v)
-				return contents.String()
+				return boxes.ToState(v).String()
 			})
 		}, nil, texts, func(spec *look.FieldSpec) {
 			spec.Write = func(text string) error {

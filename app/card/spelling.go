@@ -37,6 +37,16 @@ func orNothing[V comparable](s spelling[V]) spelling[V] {
 	}, s.read}
 }
 
+// clearable is a spelling that reads an empty line as nothing.
+func clearable[V any](s spelling[V]) spelling[V] {
+	return spelling[V]{s.show, func(text string) (v V, err error) {
+		if strings.TrimSpace(text) == "" {
+			return v, nil
+		}
+		return s.read(text)
+	}}
+}
+
 // texts are written as they are.
 func texts(*Context) spelling[string] {
 	return spelling[string]{

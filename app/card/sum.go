@@ -38,9 +38,13 @@ func (c *Context) verdict(r box.Result) fyne.CanvasObject {
 	case r.Spare == 0:
 		text = c.say("gauge.full", "exactly full")
 	}
+	there := c.say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
+	if r.FromMemory {
+		there = c.say("gauge.needed.from-memory", "{0} needed, {1} from memory: read the stamp", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
+	}
 	return look.Column(2,
 		look.NewFlexible(text, look.Style{Size: look.TitleSize, Bold: true, Tone: tone}),
-		look.NewFlexible(c.say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1)), look.Second))
+		look.NewFlexible(there, look.Second))
 }
 
 // addend is one line of the sum; what is long goes over two lines.

@@ -5,7 +5,7 @@ import (
 	"strconv"
 
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -20,7 +20,7 @@ func devicesOf(s subject[plan.Opening]) binding[[]plan.Device] {
 	return binding[[]plan.Device]{
 		read: func() []plan.Device {
 			now := s.now()
-			return fill.DevicesOf(&now)
+			return boxes.DevicesOf(&now)
 		},
 		edit: stated.edit,
 	}
@@ -35,7 +35,7 @@ func yokeRows(s subject[plan.Opening]) row {
 			rows = append(rows, yoke(s, devices, i)...)
 		}
 		return append(rows, s.choice(s.say("device.add", "Another yoke"), s.say("device.none", "none"), func() []look.Option {
-			return s.deviceOptions("", func(kind string) edit.Edit { return with(devices, fill.NewDevice(kind)) })
+			return s.deviceOptions("", func(kind string) edit.Edit { return with(devices, boxes.NewDevice(kind)) })
 		}))
 	})
 }
@@ -52,7 +52,8 @@ func yoke(s subject[plan.Opening], devices binding[[]plan.Device], i int) []row 
 		return options
 	})
 	size := field(s.Context, s.say("device.size", "Largest wire, AWG"),
-		of(it, func(d *plan.Device) *unit.AWG { return &d.Size }), orNothing(wireSizes(s.Context)))
+		of(it, func(d *plan.Device) *unit.AWG { return &d.Size }), clearable(orNothing(wireSizes(s.Context))),
+		hint(s.say("device.size.hint", "of those that reach it")))
 	gangs := of(it, func(d *plan.Device) *int { return &d.Gangs })
 	needs := field(s.Context, s.say("device.gangs", "Gangs it needs"),
 		binding[int]{func() int { return max(1, gangs.read()) }, gangs.edit}, counts(s.Context))

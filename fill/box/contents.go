@@ -9,7 +9,11 @@
 // installation meets a code.
 package box
 
-import "studbay/plan/unit"
+import (
+	"slices"
+
+	"studbay/plan/unit"
+)
 
 // Word is what an item of a box's contents is. The words are those of the fill verb.
 type Word string
@@ -46,6 +50,7 @@ type Item struct {
 	Gangs int      // a device needs by itself; 0 is 1
 	Type  string   // of a fitting: Stud or Hickey
 	Times int      // 0 is once
+	None  bool     // said not to be there: it counts nothing, and nothing is assumed in its place
 }
 
 // Contents is what is in one space of a box. Wire connectors, locknuts, and wires that
@@ -59,14 +64,24 @@ func (i Item) gangs() int64 { return int64(max(i.Gangs, 1)) }
 // sized reports whether the item has a conductor size.
 func (i Item) sized() bool { return i.What != Canopy && i.What != Clamps && i.What != Fitting }
 
+// Present returns the items without those said not to be there.
+func (c Contents) Present() Contents {
+	if !slices.ContainsFunc(c, isNone) {
+		return c
+	}
+	return slices.DeleteFunc(slices.Clone(c), isNone)
+}
+
+func isNone(i Item) bool { return i.None }
+
+// Tells reports whether the contents say of a word that it is there, or that it is not.
+func (c Contents) Tells(w Word) bool {
+	return slices.ContainsFunc(c, func(i Item) bool { return i.What == w })
+}
+
 // has reports whether any item is of the word.
 func (c Contents) has(w Word) bool {
-	for _, i := range c {
-		if i.What == w {
-			return true
-		}
-	}
-	return false
+	return c.Present().Tells(w)
 }
 
 // largest returns the largest conductor of the items that want is true for.
@@ -82,7 +97,7 @@ func (c Contents) largest(want func(Item) bool) (size unit.AWG, found bool) {
 // Yokes counts the yokes or straps.
 func (c Contents) Yokes() int {
 	n := 0
-	for _, i := range c {
+	for _, i := range c.Present() {
 		n += int(timesOf(Device)(i))
 	}
 	return n

@@ -27,6 +27,7 @@ type Result struct {
 	Required    unit.Volume
 	Spare       unit.Volume
 	Fits        bool         // Volume is at least Required
+	FromMemory  bool         // Volume rests on a mark that nobody has seen
 	Notes       []words.Text // what a reader should know of how it was counted
 }
 
@@ -53,7 +54,7 @@ func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
-	r := Result{Edition: fig.Edition, VolumeLines: volumes, Lines: lines, Notes: append(notes, s.notes()...)}
+	r := Result{Edition: fig.Edition, VolumeLines: volumes, Lines: lines, FromMemory: s.IsFromMemory(), Notes: append(notes, s.notes()...)}
 	for _, l := range volumes {
 		r.Volume += l.Volume
 	}
@@ -67,6 +68,7 @@ func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
 
 // Need itemises what contents need of any box, without asking for one.
 func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
+	c = c.Present()
 	for _, item := range c {
 		if err := item.check(fig); err != nil {
 			return nil, nil, err
@@ -108,6 +110,10 @@ func (s Space) notes() (notes []words.Text) {
 	if len(s.Barriers) > 0 {
 		notes = append(notes, words.New("fill.note.barrier",
 			"One space beside the barrier is looked at; each other space is to be checked by itself, with its own volume."))
+	}
+	if s.IsFromMemory() {
+		notes = append(notes, words.New("fill.note.from-memory",
+			"The volume is a usual one from memory: before the box is counted on, read the stamp in it."))
 	}
 	if s.ConduitBody {
 		notes = append(notes, words.New("fill.note.conduit-body",

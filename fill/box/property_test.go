@@ -94,7 +94,7 @@ func TestResultAddsUp(t *testing.T) {
 		c := Contents(rapid.SliceOfN(items(), 0, 8).Draw(t, "contents"))
 		s := Space{Barriers: rapid.SliceOfN(rapid.SampledFrom([]Barrier{Metal, Nonmetallic}), 0, 2).Draw(t, "barriers")}
 		for _, v := range rapid.SliceOfN(rapid.Int64Range(1, 600_000), 1, 3).Draw(t, "volumes") {
-			s.Parts = append(s.Parts, Part{words.New("test.part", "part"), unit.Volume(v)})
+			s.Parts = append(s.Parts, Part{What: words.New("test.part", "part"), Volume: unit.Volume(v)})
 		}
 		r, err := Fill(fig, s, c)
 		if err != nil {

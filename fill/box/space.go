@@ -3,6 +3,7 @@ package box
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"studbay/fill/code"
 	"studbay/plan/unit"
@@ -14,6 +15,22 @@ import (
 type Part struct {
 	What   words.Text
 	Volume unit.Volume
+	// FromMemory says that nobody has seen the mark the volume rests on: it is to be read
+	// off the thing before it is counted on.
+	FromMemory bool
+}
+
+// said returns what the part is, with a word on a volume from memory.
+func (p Part) said() words.Text {
+	if p.FromMemory {
+		return words.New("fill.part.from-memory", "{0} (from memory, read the stamp)", p.What)
+	}
+	return p.What
+}
+
+// IsFromMemory reports whether a volume of the space rests on a mark that nobody has seen.
+func (s Space) IsFromMemory() bool {
+	return slices.ContainsFunc(s.Parts, func(p Part) bool { return p.FromMemory })
 }
 
 // Barrier is the material of an unmarked barrier.
@@ -65,7 +82,7 @@ func (s Space) volumeLines(fig *code.Figures) ([]VolumeLine, error) {
 		if p.Volume < 0 || p.Volume > mostVolume {
 			return nil, fmt.Errorf("%s: a volume of %s in³ is out of range", p.What, p.Volume)
 		}
-		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.What, p.Volume})
+		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.said(), p.Volume})
 	}
 	for _, b := range s.Barriers {
 		lines = append(lines, b.line(fig))

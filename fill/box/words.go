@@ -144,7 +144,8 @@ func countOf(text string, most int) (int, *words.Error) {
 }
 
 // ParseContents reads items parted by semicolons, each a word and what stands after
-// it: cable 12/2 x2; device 12; clamps. Empty text is no contents.
+// it: cable 12/2 x2; device 12; clamps. A word behind no is said not to be there: no
+// canopy. Empty text is no contents.
 func ParseContents(text string) (Contents, error) {
 	var c Contents
 	for part := range strings.SplitSeq(text, ";") {
@@ -152,13 +153,27 @@ func ParseContents(text string) (Contents, error) {
 		if word == "" {
 			continue
 		}
-		item, err := ParseItem(Word(word), rest)
+		item, err := parseStated(word, rest)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", word, err)
 		}
 		c = append(c, item)
 	}
 	return c, nil
+}
+
+// none is what stands before the word of a thing that is not there.
+const none = "no"
+
+func parseStated(word, rest string) (Item, error) {
+	if word != none {
+		return ParseItem(Word(word), rest)
+	}
+	w := Word(strings.TrimSpace(rest))
+	if _, ok := formOf(w); !ok {
+		return Item{}, words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(w))
+	}
+	return Item{What: w, None: true}, nil
 }
 
 func misread(id, english string, args ...any) *words.Error {
@@ -169,6 +184,9 @@ func misread(id, english string, args ...any) *words.Error {
 func (i Item) String() string {
 	f, _ := formOf(i.What)
 	text := string(i.What)
+	if i.None {
+		return none + " " + text
+	}
 	switch f {
 	case formNone:
 		return text

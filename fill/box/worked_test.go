@@ -192,7 +192,7 @@ func space(t testing.TB, volumes ...string) Space {
 	t.Helper()
 	var s Space
 	for _, text := range volumes {
-		s.Parts = append(s.Parts, Part{words.New("test.part", "part"), volume(t, text)})
+		s.Parts = append(s.Parts, Part{What: words.New("test.part", "part"), Volume: volume(t, text)})
 	}
 	return s
 }

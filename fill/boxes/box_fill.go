@@ -19,7 +19,7 @@ var Fill = rule.Rule{
 	ID:      "box-fill",
 	Title:   words.New("rule.box-fill.title", "Box fill"),
 	Figure:  "conductor",
-	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. Contents come from the cables drawn, else from what the user states, else from what the kind of opening assumes; the source is told. Not looked at: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
+	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. In a new box contents come from the cables drawn, else from what the user states, else from what the kind of opening assumes, and what is stated beside cables and conductors stays; in a box that is there already, what was stated stays and drawn cables are added, and there is no verdict until somebody has stated what is in it. A yoke is sized by the largest conductor that reaches it. What the kind must hold is counted unless it is said not to be there. The source is told. Not looked at: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
 	Opening: checkBoxFill,
 }
 
@@ -29,15 +29,17 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		return nil
 	}
 	b, chosen, err := part.Resolve(o.Assembly)
-	contents, source := contentsIn(v, chosen && b.Box.Clamps)
+	contents, source := ContentsOf(v)
 	kind := part.All().Kind(o.Kind)
 	switch {
-	case source == NotKnown && o.Contents != nil:
-		return []rule.Finding{notKnown(o, words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then."))}
-	case source == NotKnown && kind == nil:
+	case source == NotCounted:
+		return nil
+	case !chosen && err == nil && kind != nil && kind.Assembly == nil && o.Contents == nil:
+		return nil // it comes with a box of its own
+	case source == NotKnown && kind == nil && o.Contents == nil && !isThere(o):
 		return []rule.Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which the catalogue has not; draw its cables or state what is there.", o.Kind))}
 	case source == NotKnown:
-		return nil // nothing that 314.16 counts: low voltage, or a box of the luminaire's own
+		return []rule.Finding{notKnown(o, whyNotKnown(v, fig))}
 	case err != nil:
 		return []rule.Finding{unreadable(o, whyUnresolved(err))}
 	case !chosen && kind != nil && kind.Assembly == nil:
@@ -56,7 +58,7 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	if result.Fits {
 		return nil
 	}
-	return []rule.Finding{overFull(v, fig, b, contents, source, result)}
+	return []rule.Finding{overFull(v, fig, b, source, result)}
 }
 
 func notKnown(o *plan.Opening, why words.Text) rule.Finding {
@@ -65,6 +67,24 @@ func notKnown(o *plan.Opening, why words.Text) rule.Finding {
 		Message: words.New("rule.box-fill.not-known", "{0}: what is in the box is not known", o.Tag),
 		Why:     why,
 	}
+}
+
+// whyNotKnown says what is to be done, and the least that is drawn to it needs.
+func whyNotKnown(v index.OpeningView, fig *code.Figures) words.Text {
+	least, ok := needOf(fig, LeastOf(v))
+	if !ok {
+		return words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then.")
+	}
+	return words.New("rule.box-fill.not-known.least", "What is drawn to it needs at least {0}, beside what is there. Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then.", least)
+}
+
+// needOf sums what contents need; it reports false where nothing is counted.
+func needOf(fig *code.Figures, c box.Contents) (sum unit.Volume, ok bool) {
+	lines, _, err := box.Need(fig, c)
+	for _, l := range lines {
+		sum += l.Volume
+	}
+	return sum, err == nil && sum > 0
 }
 
 func whyUnresolved(err error) words.Text {
@@ -95,30 +115,32 @@ func uncounted(o *plan.Opening, err error) rule.Finding {
 	return unreadable(o, words.New("plain", "{0}", err.Error()))
 }
 
-func overFull(v index.OpeningView, fig *code.Figures, b part.Resolved, c box.Contents, s Source, r box.Result) rule.Finding {
+func overFull(v index.OpeningView, fig *code.Figures, b part.Resolved, s Source, r box.Result) rule.Finding {
 	return rule.Finding{
 		Severity: rule.Stop,
 		Measured: rule.VolumeOf(r.Required), Limit: rule.VolumeOf(r.Volume),
 		Message:  words.New("rule.box-fill.over", "{0}: the box is too small by {1}", v.Opening.Tag, -r.Spare),
-		Why:      words.New("rule.box-fill.over.why", "What enters it ({0}) needs {1}; the box holds {2}.", s.Text(), r.Required, r.Volume),
-		Remedies: roomier(v.Opening, fig, b, c, r.Required),
+		Why:      words.New("rule.box-fill.over.why", "What enters it ({0}) needs {1}; the box holds {2}.", s.Text(), r.Required, b.MarkedVolume()),
+		Remedies: roomier(v, fig, b, r.Required),
 	}
 }
 
 // mostOffers bounds how many boxes are offered in place of one.
 const mostOffers = 3
 
-// roomier offers assemblies that the contents fit in, with what they cost more.
-func roomier(o *plan.Opening, fig *code.Figures, b part.Resolved, c box.Contents, need unit.Volume) (offers []rule.Remedy) {
+// roomier offers assemblies that the contents fit in, with what they cost more. From one
+// volume from memory to another is no cure: either may prove wrong when the stamp is read.
+func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, need unit.Volume) (offers []rule.Remedy) {
+	o := v.Opening
 	for _, a := range part.All().Roomier(b.Assembly, need) {
 		if len(offers) == mostOffers {
 			break
 		}
-		if a.IsBlank() && c.Yokes() > 0 || !fitsIn(a, b, fig, c) {
+		if b.IsFromMemory() && a.IsFromMemory() || !fitsIn(a, b, fig, v) {
 			continue
 		}
 		offers = append(offers, rule.Remedy{
-			Label: words.New("rule.box-fill.remedy", "Take “{0}”: {1}", a.Text(), a.Volume()),
+			Label: words.New("rule.box-fill.remedy", "Take “{0}”: {1}", a.Text(), a.MarkedVolume()),
 			Edit:  edit.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
 			Price: dearer(a, b.Assembly),
 		})
@@ -136,18 +158,13 @@ func dearer(a, than *part.Assembly) *unit.Money {
 	return &price
 }
 
-// fitsIn reports whether the contents fit another assembly, with its own clamps and
-// the barriers there are.
-func fitsIn(a *part.Assembly, was part.Resolved, fig *code.Figures, c box.Contents) bool {
-	var other box.Contents
-	for _, i := range c {
-		if i.What != box.Clamps || !was.Box.Clamps {
-			other = append(other, i)
-		}
+// fitsIn reports whether what is in a box goes into another assembly, with its own clamps
+// and the barriers there are.
+func fitsIn(a *part.Assembly, was part.Resolved, fig *code.Figures, v index.OpeningView) bool {
+	contents, _ := contentsIn(v, a.Box.Clamps)
+	if a.IsBlank() && contents.Yokes() > 0 {
+		return false
 	}
-	if a.Box.Clamps {
-		other = append(other, box.Item{What: box.Clamps})
-	}
-	r, err := box.Fill(fig, part.Resolved{Assembly: a, Barriers: was.Barriers}.Space(), other)
+	r, err := box.Fill(fig, part.Resolved{Assembly: a, Barriers: was.Barriers}.Space(), contents)
 	return err == nil && r.Fits
 }

@@ -8,78 +8,158 @@ import (
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
-	"studbay/plan/words"
+	"studbay/plan/unit"
 )
 
-// Source says who told what is in a box, best first.
-type Source string
-
-// The sources.
-const (
-	Drawn    Source = "drawn"     // cables of the plan end in it
-	Stated   Source = "stated"    // by the user
-	Assumed  Source = "assumed"   // by the kind of opening
-	NotKnown Source = "not known" // the user says so, or nothing tells
-)
-
-// Text returns the source as people read it.
-func (s Source) Text() words.Text {
-	switch s {
-	case Drawn:
-		return words.New("source.drawn", "drawn")
-	case Stated:
-		return words.New("source.stated", "stated")
-	case Assumed:
-		return words.New("source.assumed", "assumed")
-	}
-	return words.New("source.not-known", "not known")
+// ContentsOf returns what is in an opening's box and who told it.
+//
+// A new box holds the cables drawn to it, else those stated, else those its kind assumes,
+// and all else that is stated. One that is there already holds what was stated of it and
+// the cables drawn to it besides; until somebody states them its contents are not known,
+// nor are they where the user says so, whatever is drawn. What the kind must hold, its
+// yokes and the wires and canopy of a luminaire, is counted unless the user says that it
+// is not there, and so are the clamps that the box comes with. Callers must not write to
+// what they get.
+func ContentsOf(v index.OpeningView) (box.Contents, Source) {
+	return contentsIn(v, hasClamps(v.Opening))
 }
 
-// ContentsOf returns what is in an opening's box and who told it. Cables that are
-// drawn go before what the user stated, and that before what the kind assumes; the
-// devices and what is not cable come from the opening or its kind, and internal clamps
-// from the box. Callers must not write to what they get.
-func ContentsOf(v index.OpeningView) (box.Contents, Source) {
-	b, ok, err := part.Resolve(v.Opening.Assembly)
-	return contentsIn(v, ok && err == nil && b.Box.Clamps)
+// ToState returns what a user may put other items in place of: what is in the box less
+// the cables drawn to it.
+func ToState(v index.OpeningView) box.Contents {
+	w := wiringOf(v)
+	if !w.source.IsKnown() {
+		return nil
+	}
+	return w.rest(hasClamps(v.Opening))
+}
+
+// LeastOf returns what is surely in a box of which not all is known: the cables drawn to
+// it, and what it must hold with them. It is nothing where none are drawn.
+func LeastOf(v index.OpeningView) box.Contents {
+	if len(v.Cables) == 0 {
+		return nil
+	}
+	w := wiringOf(v)
+	w.stated = nil
+	return append(slices.Clone(w.cables), w.rest(hasClamps(v.Opening))...)
+}
+
+func hasClamps(o *plan.Opening) bool {
+	b, ok, err := part.Resolve(o.Assembly)
+	return ok && err == nil && b.Box.Clamps
 }
 
 // contentsIn is ContentsOf for a box that comes with internal clamps or does not.
-func contentsIn(v index.OpeningView, clamps bool) (items box.Contents, source Source) {
-	o := v.Opening
-	usual := usualOf()[o.Kind]
-	switch {
-	case len(v.Cables) > 0:
-		items, source = cableItems(o, v.Cables), Drawn
-		items = append(items, deviceItems(o, usual.devices)...)
-	case o.Contents != nil && o.Contents.Source == plan.ContentsStated:
-		items, source = statedItems(o.Contents.Items), Stated
-	case o.Contents != nil || len(usual.wires)+len(usual.devices) == 0:
-		return nil, NotKnown
-	default:
-		items, source = slices.Clone(usual.wires), Assumed
-		items = append(items, deviceItems(o, usual.devices)...)
+func contentsIn(v index.OpeningView, clamps bool) (box.Contents, Source) {
+	w := wiringOf(v)
+	if !w.source.IsKnown() {
+		return nil, w.source
 	}
-	isClamps := func(i box.Item) bool { return i.What == box.Clamps }
-	if clamps && !slices.ContainsFunc(items, isClamps) {
-		items = append(items, box.Item{What: box.Clamps})
-	}
-	return items, source
+	return append(slices.Clone(w.cables), w.rest(clamps)...), w.source
 }
 
-// usual is what a kind of opening assumes: what brings the current, and what belongs to
-// the device or luminaire.
-type usual struct{ wires, devices box.Contents }
+// wiring is what is known of a box, apart by who told it.
+type wiring struct {
+	o      *plan.Opening
+	usual  usual
+	source Source
+	cables box.Contents // drawn
+	stated box.Contents // by the user, and not replaced by what is drawn
+	wires  box.Contents // assumed by the kind
+}
+
+func wiringOf(v index.OpeningView) wiring {
+	o := v.Opening
+	u, isKind := usualOf()[o.Kind]
+	w := wiring{o: o, usual: u, cables: cableItems(o, v.Cables)}
+	stated, isStated := statedBy(o)
+	isDrawn := len(v.Cables) > 0
+	w.stated = slices.DeleteFunc(stated, func(i box.Item) bool { return Replaced(v, i) })
+	switch {
+	case o.Contents == nil && isKind && u.isNothing() && (isThere(o) || !isDrawn):
+		w.source = NotCounted
+	case o.Contents != nil && !isStated, !isStated && isThere(o), !isStated && !isDrawn && !isKind:
+		w.source = NotKnown
+	case isDrawn && len(w.stated) > 0:
+		w.source = DrawnAndStated
+	case isDrawn:
+		w.source = Drawn
+	case isStated:
+		w.source = Stated
+	default:
+		w.source, w.wires = Assumed, u.wires
+	}
+	return w
+}
+
+// rest returns all that is in the box but the cables drawn to it.
+func (w wiring) rest(clamps bool) box.Contents {
+	items := slices.Clone(w.stated)
+	drawn := reaching(w.cables)
+	reach := slices.Concat(drawn, reaching(w.stated), reaching(w.wires))
+	if len(drawn) > 0 {
+		sizeYokes(items, reach, oneOf(drawn), w.usual.wire)
+	}
+	items = append(items, w.wires...)
+	if !w.stated.Tells(box.Device) {
+		yokes := yokesOf(w.o)
+		mayHold := oneOf(reaching(w.stated))
+		switch {
+		case len(drawn) > 0:
+			mayHold = oneOf(drawn)
+		case len(w.wires) > 0:
+			mayHold = func(unit.AWG) bool { return true }
+		}
+		sizeYokes(yokes, reach, mayHold, w.usual.wire)
+		items = append(items, yokes...)
+	}
+	items = append(items, w.usual.luminaire(w.stated)...)
+	if clamps && !items.Tells(box.Clamps) {
+		items = append(items, box.Item{What: box.Clamps})
+	}
+	return items
+}
+
+// oneOf reports whether a size is one of some.
+func oneOf(sizes []unit.AWG) func(unit.AWG) bool {
+	return func(size unit.AWG) bool { return slices.Contains(sizes, size) }
+}
+
+// usual is what a kind of opening assumes: the wires that bring the current, and what
+// comes with the luminaire.
+type usual struct {
+	wires box.Contents
+	own   box.Contents
+	wire  unit.AWG // of its yoke, where nothing else tells
+	yokes int
+}
+
+func (u usual) isNothing() bool { return len(u.wires)+len(u.own)+u.yokes == 0 }
+
+// luminaire returns what comes with it and is not told of by what is stated. A canopy
+// takes volume off the wires: whoever states these without one has said that there is none.
+func (u usual) luminaire(stated box.Contents) (items box.Contents) {
+	for _, i := range u.own {
+		if !stated.Tells(i.What) && (i.What != box.Canopy || !stated.Tells(box.FixtureWire)) {
+			items = append(items, i)
+		}
+	}
+	return items
+}
 
 // usualOf parts the wiring of each kind of the catalogue, once.
 var usualOf = sync.OnceValue(func() map[string]usual {
 	all := map[string]usual{}
 	for _, k := range part.All().Kinds {
-		var u usual
+		u := usual{wire: usualWire, yokes: k.Yokes}
 		for _, i := range k.Wiring {
-			if isOnDevice(i) {
-				u.devices = append(u.devices, i)
-			} else {
+			switch i.What {
+			case box.Device:
+				u.wire = i.Size
+			case box.FixtureWire, box.Canopy, box.Fitting, box.TerminalBlock:
+				u.own = append(u.own, i)
+			default:
 				u.wires = append(u.wires, i)
 			}
 		}
@@ -87,72 +167,3 @@ var usualOf = sync.OnceValue(func() map[string]usual {
 	}
 	return all
 })
-
-// cableItems returns the cables that end in an opening; one that begins and ends there
-// is counted at both ends.
-func cableItems(o *plan.Opening, cables []*plan.Cable) (items box.Contents) {
-	for _, c := range cables {
-		ends := 1
-		if c.From == o.ID && c.To == o.ID {
-			ends = 2
-		}
-		if c.Ground && (c.GroundSize == 0 || c.GroundSize == c.Size) {
-			items = append(items, box.Item{What: box.Cable, Size: c.Size, Wires: c.Wires, Times: ends})
-			continue
-		}
-		if c.Wires > 0 {
-			items = append(items, box.Item{What: box.Conductor, Size: c.Size, Times: c.Wires * ends})
-		}
-		if c.Ground {
-			items = append(items, box.Item{What: box.Ground, Size: c.GroundSize, Times: ends})
-		}
-	}
-	return items
-}
-
-// isOnDevice reports whether an item belongs to the device or luminaire, not to what
-// brings the current.
-func isOnDevice(i box.Item) bool {
-	switch i.What {
-	case box.Device, box.FixtureWire, box.Canopy, box.Fitting, box.TerminalBlock:
-		return true
-	}
-	return false
-}
-
-// deviceItems returns what is mounted: as the opening says, else as its kind does.
-func deviceItems(o *plan.Opening, usual box.Contents) (items box.Contents) {
-	if len(o.Devices) == 0 {
-		return usual
-	}
-	for _, i := range usual {
-		if i.What != box.Device {
-			items = append(items, i)
-		}
-	}
-	for _, d := range o.Devices {
-		items = append(items, box.Item{What: box.Device, Size: d.Size, Gangs: d.Gangs})
-	}
-	return items
-}
-
-// statedItems turns the plan's words into those of box fill: they are the same.
-func statedItems(items []plan.Item) (out box.Contents) {
-	for _, i := range items {
-		out = append(out, box.Item{
-			What: box.Word(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times,
-		})
-	}
-	return out
-}
-
-// StatedContents turns the words of box fill into those a plan keeps.
-func StatedContents(items box.Contents) *plan.Contents {
-	out := &plan.Contents{Source: plan.ContentsStated}
-	for _, i := range items {
-		out.Items = append(out.Items, plan.Item{
-			What: plan.ItemKind(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times,
-		})
-	}
-	return out
-}

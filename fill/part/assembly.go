@@ -24,6 +24,8 @@ type Assembly struct {
 type Added struct {
 	*Add
 	Marked unit.Volume // 0: no mark, it gives its own volume if it has one
+	// FromMemory says that the mark is the recipe's own, which nobody has seen.
+	FromMemory bool
 }
 
 // Gives returns the volume it adds: its mark, else that of its listed size, else 0.
@@ -44,6 +46,18 @@ func (a *Assembly) Volume() unit.Volume {
 		v += add.Gives()
 	}
 	return v
+}
+
+// IsFromMemory reports whether the volume rests on a mark that nobody has seen.
+func (a *Assembly) IsFromMemory() bool { return a.Space().IsFromMemory() }
+
+// MarkedVolume returns the volume as people are told it, with a word where it is from
+// memory.
+func (a *Assembly) MarkedVolume() words.Text {
+	if a.IsFromMemory() {
+		return words.New("assembly.from-memory", "{0} (from memory, read the stamp)", a.Volume())
+	}
+	return words.New("plain", "{0}", a.Volume())
 }
 
 // Gangs is how many devices the front takes: as the last ring says, else as the box.
@@ -80,7 +94,7 @@ func (a *Assembly) Space() box.Space {
 // Space returns the box alone as box fill reads it.
 func (b *Box) Space() box.Space {
 	return box.Space{
-		Parts:       []box.Part{{What: b.Text(), Volume: b.Volume}},
+		Parts:       []box.Part{{What: b.Text(), Volume: b.Volume, FromMemory: b.FromMemory}},
 		ConduitBody: b.Shape == ConduitBodyShape,
 	}
 }
@@ -91,7 +105,7 @@ func (a Added) FillPart() box.Part {
 	if a.Gives() == 0 {
 		what = words.New("fill.part.unmarked", "{0}, without a mark: gives nothing", what)
 	}
-	return box.Part{What: what, Volume: a.Gives()}
+	return box.Part{What: what, Volume: a.Gives(), FromMemory: a.FromMemory}
 }
 
 var assemblyColumns = []string{"code", "name", "box", "adds", "cover"}
@@ -137,6 +151,7 @@ func (c *Catalogue) readAdded(text string, on Shape) (Added, error) {
 	}
 	var err error
 	add.Marked, err = unit.ParseVolume(mark)
+	add.FromMemory = true // usual marks of rings are common practice, none is confirmed
 	return add, err
 }
 

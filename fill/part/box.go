@@ -1,6 +1,8 @@
 package part
 
 import (
+	"strings"
+
 	"studbay/fill/rows"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -71,8 +73,10 @@ type Box struct {
 	Depth    unit.Length
 	Volume   unit.Volume // 0 with NoBasis
 	Basis    Basis
-	Clamps   bool   // it comes with internal clamps, which 314.16(B)(2) counts
-	Listed   string // for a use that asks for it: fan, floor or wet; else empty
+	// FromMemory says that the mark is a usual one that nobody has seen: read the stamp.
+	FromMemory bool
+	Clamps     bool   // it comes with internal clamps, which 314.16(B)(2) counts
+	Listed     string // for a use that asks for it: fan, floor or wet; else empty
 	Part
 }
 
@@ -82,6 +86,9 @@ type Part struct {
 	Confidence string     // how well its figures are known
 	Source     string
 }
+
+// fromMemory stands in the confidence of a row whose volume no source confirms.
+const fromMemory = "from memory"
 
 // Text returns the name, to be translated by the ID.
 func (b *Box) Text() words.Text { return words.New("box."+b.ID, b.Name) }
@@ -107,6 +114,7 @@ func readBox(r rows.Row) (b *Box, err error) {
 		Listed:   oneOf(&c, "listed_for", "", "fan", "floor", "wet"),
 		Part:     c.part(),
 	}
+	b.FromMemory = b.Basis == ByMark && strings.Contains(b.Confidence, fromMemory)
 	c.agree("volume_in3", b.Volume, b.Basis)
 	return b, c.err
 }

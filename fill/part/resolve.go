@@ -61,7 +61,7 @@ func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 	recipe := &Assembly{Code: a.Code, Name: found.Name, Box: found}
 	if a.Marked != nil {
 		marked := *found
-		marked.Volume, marked.Basis = *a.Marked, ByMark
+		marked.Volume, marked.Basis, marked.FromMemory = *a.Marked, ByMark, false
 		recipe.Box = &marked
 	}
 	for _, p := range a.Parts {

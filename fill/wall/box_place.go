@@ -30,6 +30,7 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		}
 	}
 	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.Left, b.Left) })
+	met := meetings(boxes)
 	for i, at := range boxes {
 		found = append(found, pastEdge(v, boxes, at, fig.Units.Grid())...)
 		for _, c := range v.Cuts {
@@ -37,16 +38,34 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 				found = append(found, inBreak(v, at.o, c))
 			}
 		}
-		for _, other := range boxes[i+1:] {
-			if other.Left >= at.Right {
-				break
-			}
-			if at.Meets(other.Rect) {
-				found = append(found, onTop(v, at.o, other.o))
-			}
+		if m := met[i]; m.count > 1 || m.count == 1 && (m.with > i || met[m.with].count > 1) {
+			found = append(found, onTop(v, at.o, boxes[m.with].o, m.count))
 		}
 	}
 	return found
+}
+
+// meeting is how many boxes one meets, and the first of them.
+type meeting struct{ count, with int }
+
+// meetings counts for each of the boxes, which come from left to right, those it meets.
+func meetings(boxes []placedBox) []meeting {
+	met := make([]meeting, len(boxes))
+	meets := func(i, with int) {
+		if met[i].count == 0 {
+			met[i].with = with
+		}
+		met[i].count++
+	}
+	for i, at := range boxes {
+		for j := i + 1; j < len(boxes) && boxes[j].Left < at.Right; j++ {
+			if at.Meets(boxes[j].Rect) {
+				meets(i, j)
+				meets(j, i)
+			}
+		}
+	}
+	return met
 }
 
 // placedBox is the box of an opening where it is on its face.
@@ -63,11 +82,19 @@ func inBreak(v rule.SideView, o *plan.Opening, c index.Cut) rule.Finding {
 	return f
 }
 
-func onTop(v rule.SideView, o, other *plan.Opening) rule.Finding {
+// onTop tells of a box that meets others. Two that meet each other alone are told once.
+func onTop(v rule.SideView, o, other *plan.Opening, count int) rule.Finding {
 	f := placeFinding(v, o)
 	f.Severity = rule.Warn
-	f.Message = words.New("rule.box-place.two", "{0} and {1} are in one place", o.Tag, other.Tag)
-	f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from centre to centre.", (other.At.Along - o.At.Along).Abs())
+	f.Measured = rule.CountOf(count)
+	apart := (other.At.Along - o.At.Along).Abs()
+	if count == 1 {
+		f.Message = words.New("rule.box-place.two", "{0} and {1} are in one place", o.Tag, other.Tag)
+		f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from centre to centre.", apart)
+		return f
+	}
+	f.Message = words.New("rule.box-place.many", "{0} and {1} other boxes are in one place", o.Tag, count)
+	f.Why = words.New("rule.box-place.many.why", "Their boxes overlap it; {0} is one of them, {1} apart along the wall, from centre to centre.", other.Tag, apart)
 	return f
 }
 

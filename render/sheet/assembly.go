@@ -110,7 +110,7 @@ func (b *book) builtIn() (all []*built) {
 func (b *book) work(a *built, o *plan.Opening, made part.Resolved) {
 	view, _ := b.ix.OpeningView(o.ID)
 	contents, source := boxes.ContentsOf(view)
-	if b.result.Figures == nil || source == boxes.NotKnown && o.Contents == nil {
+	if b.result.Figures == nil || source == boxes.NotCounted {
 		return // nothing in it is counted
 	}
 	key := fmt.Sprint(source, contents, made.Volume())

@@ -50,6 +50,7 @@ var layouts = map[string]layout{
 	"across_centre": {width: 20, style: plain, right: true, lines: secondLine(distanceLines)},
 	"assembly":      {width: 12, style: plain, lines: boxLines, site: &seat{width: 9.5}},
 	"volume":        {width: 15, style: plain, right: true, lines: volumeLines("volume")},
+	"volume_from":   {width: 24, style: fine, lines: cellText("volume_from")},
 	"fill":          {width: 15, style: plain, right: true, lines: volumeLines("fill"), site: &seat{width: 19.5, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
 	"spare":         {width: 15, style: plain, right: true, lines: volumeLines("spare"), site: &seat{width: 14, rank: 5}},
 	"source":        {width: 15, style: fine, lines: sourceLines, site: &seat{width: 12.5, rank: 1}},

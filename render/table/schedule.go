@@ -40,6 +40,7 @@ var scheduleColumns = []struct {
 	{Column{"across_centre", words.New("schedule.across-centre", "And to centre"), Length}, same, func(e *entry) Cell { return e.from(1, fromCentre) }},
 	{Column{"assembly", words.New("schedule.assembly", "Assembly"), Text}, words.New("site.box", "Box"), func(e *entry) Cell { return TextOf(AssemblyCode(e.o.Assembly)) }},
 	{Column{"volume", words.New("schedule.volume", "Volume"), Volume}, same, func(e *entry) Cell { return e.volume }},
+	{Column{"volume_from", words.New("schedule.volume-from", "Volume by"), Text}, same, func(e *entry) Cell { return e.say(e.volumeFrom) }},
 	{Column{"fill", words.New("schedule.fill", "Fill"), Volume}, same, func(e *entry) Cell { return e.fill }},
 	{Column{"spare", words.New("schedule.spare", "Spare"), Volume}, same, func(e *entry) Cell { return e.spare }},
 	{Column{"source", words.New("schedule.source", "Contents"), Text}, words.New("site.source", "Known by"), func(e *entry) Cell { return e.say(e.source) }},
@@ -120,7 +121,7 @@ type entry struct {
 	froms []From
 
 	volume, fill, spare Cell
-	source              words.Text
+	source, volumeFrom  words.Text
 }
 
 // entries lists the openings as the schedule sorts them.
@@ -184,6 +185,17 @@ func AssemblyCode(a plan.Assembly) string {
 	return strings.Join(parts, " + ")
 }
 
+// volumeFrom says what the volume of a box rests on.
+func volumeFrom(b part.Resolved) words.Text {
+	switch {
+	case b.IsFromMemory():
+		return words.New("schedule.from-memory", "from memory, read the stamp")
+	case b.Box.Basis == part.ByTable:
+		return words.New("schedule.by-table", "listed size")
+	}
+	return words.New("schedule.by-mark", "mark")
+}
+
 // measure works out place and fill.
 func (e *entry) measure(ix *index.Index, result fill.Result) {
 	e.froms = Froms(ix, e.o)
@@ -191,16 +203,13 @@ func (e *entry) measure(ix *index.Index, result fill.Result) {
 	e.source = source.Text()
 	built, chosen, err := part.Resolve(e.o.Assembly)
 	if chosen && err == nil && built.Volume() > 0 {
-		e.volume = VolumeOf(built.Volume())
+		e.volume, e.volumeFrom = VolumeOf(built.Volume()), volumeFrom(built)
 	}
 	switch {
 	case e.o.Status == plan.StatusRemove:
 		e.source = words.Text{}
 		return
-	case source == boxes.NotKnown && e.o.Contents == nil:
-		e.source = words.New("source.not-counted", "not counted")
-		return
-	case source == boxes.NotKnown || result.Figures == nil:
+	case !source.IsKnown() || result.Figures == nil:
 		return
 	}
 	lines, _, err := box.Need(result.Figures, contents)

@@ -1,14 +1,11 @@
-package fill
+package part
 
-import (
-	"studbay/fill/part"
-	"studbay/plan"
-)
+import "studbay/plan"
 
 // TakenApart returns a listed assembly as its parts, with the marks its recipe counts on,
 // so that one of them can be changed. It keeps the barriers of the assembly it is of.
 func TakenApart(a plan.Assembly) plan.Assembly {
-	listed := part.All().Assembly(a.Code)
+	listed := All().Assembly(a.Code)
 	if listed == nil || a.Box != "" {
 		return a
 	}
@@ -28,10 +25,10 @@ func TakenApart(a plan.Assembly) plan.Assembly {
 
 // OnBox returns an assembly put together by hand on another box: of what was on it, it
 // keeps what goes on that.
-func OnBox(a plan.Assembly, to *part.Box) plan.Assembly {
+func OnBox(a plan.Assembly, to *Box) plan.Assembly {
 	made := plan.Assembly{Box: to.ID, Barriers: a.Barriers, Cover: a.Cover}
 	for _, p := range a.Parts {
-		if add := part.All().Add(p.Part); add != nil && add.FitsOn(to.Shape) {
+		if add := All().Add(p.Part); add != nil && add.FitsOn(to.Shape) {
 			made.Parts = append(made.Parts, p)
 		}
 	}

@@ -1,0 +1,57 @@
+package boxes
+
+import (
+	"slices"
+
+	"studbay/fill/box"
+	"studbay/plan"
+	"studbay/plan/index"
+)
+
+// isThere reports whether a box is in the wall already, so that its contents are what
+// was found in it and not what will be put there.
+func isThere(o *plan.Opening) bool { return o.Status != plan.StatusNew && o.Status != "" }
+
+// Replaced reports whether the cables drawn to an opening stand in place of an item that
+// is stated: cables, conductors and grounding conductors of a new box.
+func Replaced(v index.OpeningView, i box.Item) bool {
+	return len(v.Cables) > 0 && !isThere(v.Opening) && isSupply(i)
+}
+
+// isSupply reports whether an item is what cables bring that end or are spliced here.
+func isSupply(i box.Item) bool {
+	return i.What == box.Cable || i.What == box.Conductor || i.What == box.Ground
+}
+
+// statedBy returns what the user stated of a box, and whether anything was.
+func statedBy(o *plan.Opening) (items box.Contents, ok bool) {
+	if o.Contents == nil || o.Contents.Source != plan.ContentsStated {
+		return nil, false
+	}
+	for _, i := range o.Contents.Items {
+		items = append(items, box.Item{
+			What: box.Word(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times, None: i.None,
+		})
+	}
+	return items, true
+}
+
+// StatedContents turns the words of box fill into those a plan keeps: they are the same.
+func StatedContents(items box.Contents) *plan.Contents {
+	out := &plan.Contents{Source: plan.ContentsStated}
+	for _, i := range items {
+		out.Items = append(out.Items, plan.Item{
+			What: plan.ItemKind(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times, None: i.None,
+		})
+	}
+	return out
+}
+
+// Restated returns what a plan keeps once the user has put other items in place of those
+// that ToState gave. What was stated and the cables drawn stand in place of is kept, so
+// that it is there again without them.
+func Restated(v index.OpeningView, items box.Contents) *plan.Contents {
+	was, _ := statedBy(v.Opening)
+	hidden := slices.DeleteFunc(was, func(i box.Item) bool { return !Replaced(v, i) })
+	return StatedContents(append(slices.Clone(items), hidden...))
+}
