@@ -20,9 +20,10 @@ type NotLooked struct {
 	Why  words.Text
 }
 
-// Looked returns what each rule on rooms, and on what is in them, looked at, in the order
-// of Rules; a rule on the plan as a whole is left out. Without figures nothing was.
-func (r Result) Looked(p plan.Plan) (all []Looked) {
+// Looked returns what each rule on rooms, and on what is in them, looked at on some levels
+// of the plan judged, in the order of Rules; a rule on the plan as a whole is left out.
+// Without figures nothing was.
+func (r Result) Looked(levels ...*plan.Level) (all []Looked) {
 	open := map[roomRule]openQuestions{}
 	for f := range r.Each() {
 		if at := (roomRule{f.Room, f.Rule}); f.IsOpen {
@@ -34,7 +35,7 @@ func (r Result) Looked(p plan.Plan) (all []Looked) {
 			continue
 		}
 		l := Looked{Rule: one}
-		for _, level := range p.Levels {
+		for _, level := range levels {
 			for room := range level.Rooms.All() {
 				if why := r.leaves(one, room, open); why.IsZero() {
 					l.At = append(l.At, room)

@@ -20,11 +20,11 @@ func (r *room) standing(kind plan.FixtureKind, x, y, width, depth float64) *plan
 	return f
 }
 
-// rowAt is a wall of 100 in before 2023 with a range on it and counters beside it: pairs
-// of place and width.
+// rowAt is a kitchen wall of 100 in before 2023 with a range on it and counters beside it:
+// pairs of place and width.
 func rowAt(t *testing.T, along float64, counters ...[2]float64) *room {
 	r := oneWall(t, 100)
-	r.edition = "2020"
+	r.edition, r.room.Use = "2020", plan.UseKitchen
 	r.fixture(plan.FixtureRange, 0, along, 30)
 	for _, c := range counters {
 		r.fixture(plan.FixtureCounter, 0, c[0], c[1])

@@ -17,7 +17,7 @@ func (c *Context) looked() (lines []string) {
 	if c.Result.Figures == nil {
 		return nil
 	}
-	for _, l := range c.Result.Looked(c.Index.Plan()) {
+	for _, l := range c.Result.Looked(c.Index.Plan().Levels...) {
 		lines = append(lines, c.Voice.Say(l.Rule.Title), c.lookedAt(l))
 	}
 	return lines

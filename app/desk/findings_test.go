@@ -140,8 +140,11 @@ func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
 // besides walls that are not served.
 func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 	b := newBench(t)
-	room := b.room(14*unit.Foot, 12*unit.Foot)
-	ref := b.doc().Index().RoomOf(room)
+	if err := b.forms.addRoom("Kitchen", 14*unit.Foot, 12*unit.Foot); err != nil {
+		t.Fatal(err)
+	}
+	b.checked()
+	ref := b.doc().Index().RoomOf(b.doc().Selection()[0])
 	counter := plan.Fixture{ID: work.NewID(plan.KindFixture), Kind: plan.FixtureCounter, At: plan.OnFace(ref.Sides[0].ID, 0), Width: 6 * unit.Foot, Depth: 2 * unit.Foot, Height: 3 * unit.Foot}
 	door := plan.Break{ID: work.NewID(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(ref.Sides[2].ID, 5*unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Hand: plan.HandLeft}
 	for _, e := range []edit.Edit{edit.AddFixture{Fixture: counter}, edit.AddBreak{Break: door}} {

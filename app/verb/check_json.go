@@ -100,7 +100,7 @@ func (c *checked) asJSON(listed []fill.Finding) checkJSON {
 }
 
 func (c *checked) putLookedJSON(out *checkJSON) {
-	for _, l := range c.result.Looked(c.plan) {
+	for _, l := range c.result.Looked(c.plan.Levels...) {
 		for _, room := range l.At {
 			out.Checked = append(out.Checked, lookedJSON{l.Rule.ID, room.ID, room.Name})
 		}

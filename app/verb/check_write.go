@@ -135,7 +135,7 @@ func (c *checked) putLooked(p *paragraphs) {
 	p.blank()
 	p.put("", words.New("check.looked", "Looked at:"))
 	rooms := map[*rule.Rule]fill.Looked{}
-	for _, l := range c.result.Looked(c.plan) {
+	for _, l := range c.result.Looked(c.plan.Levels...) {
 		rooms[l.Rule] = l
 	}
 	for _, r := range fill.Rules {

@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill"
 	ruling "studbay/fill/rule"
+	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
@@ -113,8 +114,8 @@ func markFor(found fill.Finding, at scene.Point) []scene.Item {
 	return symbol.DrawMark(render.MarkOf(&found), at, 2.5, ink, theme.Paper)
 }
 
-// looked says what was looked at and against what, and ends with the cautions.
-func (f *flow) looked() {
+// looked says what was looked at on a level and against what, and ends with the cautions.
+func (f *flow) looked(level *plan.Level) {
 	b := f.page.b
 	fig := b.result.Figures
 	s := style{size: small}
@@ -127,7 +128,7 @@ func (f *flow) looked() {
 	}
 	f.heading(b.say("looked.title", "What was looked at"), 2*s.line())
 	rooms := map[*ruling.Rule]fill.Looked{}
-	for _, l := range b.result.Looked(b.plan) {
+	for _, l := range b.result.Looked(level) {
 		rooms[l.Rule] = l
 	}
 	for _, r := range fill.Rules {

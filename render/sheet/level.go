@@ -73,7 +73,7 @@ func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 		f = newFlow(onward(), need, onward)
 	}
 	f.schedule(b.rowsOn(l))
-	f.looked()
+	f.looked(l)
 	return nil
 }
 
