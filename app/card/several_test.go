@@ -62,6 +62,10 @@ func TestOfSeveralWhatDiffersIsMixed(t *testing.T) {
 	d, ids := tenPlugs(t)
 	for _, e := range []edit.Edit{
 		edit.SetStatus{ID: plug, Status: plan.StatusExisting},
+		// What is in a box that is there is not known until it is stated.
+		edit.SetContents{ID: plug, Contents: &plan.Contents{Source: plan.ContentsStated, Items: []plan.Item{
+			{What: plan.ItemCable, Size: 12, Wires: 2, Times: 2}, {What: plan.ItemDevice, Size: 12},
+		}}},
 		edit.SetNote{ID: plug, Note: "by the desk"},
 		edit.SetHeight{ID: plug, Height: plan.CentreAt(44 * unit.Inch)},
 	} {
