@@ -185,7 +185,7 @@ func TestDecisionsAreReadWhenTheyMayDiffer(t *testing.T) {
 	o := w.opening(w.room(plan.UseLiving))
 	w.do("a decision", edit.Add{Thing: &plan.Decision{ID: "dabcdefgh", Question: "How high?", About: []plan.ID{o.ID}}})
 	f := w.r.Of("plan")
-	if len(f) != 1 || f[0].Opening != o.ID || f[0].Level != w.p.Levels[0].ID || f[0].Why.String() != "One thing in the plan hangs on it." {
+	if len(f) != 1 || f[0].Opening != o.ID || f[0].Level != w.p.Levels[0].ID || f[0].Why.String() != "One thing in the plan depends on it." {
 		t.Fatalf("%+v", f)
 	}
 	to := o.At

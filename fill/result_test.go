@@ -46,13 +46,13 @@ func TestOpenDecisions(t *testing.T) {
 		place string
 	}{
 		{"nothing", nil, "", "||"},
-		{"a room", []plan.ID{r.room.ID}, "One thing in the plan hangs on it.", level + "|" + string(r.room.ID) + "|"},
-		{"a side", []plan.ID{r.room.Sides[1].ID}, "One thing in the plan hangs on it.", level + "|" + string(r.room.ID) + "|"},
-		{"a door", []plan.ID{door.ID}, "One thing in the plan hangs on it.", level + "||"},
-		{"a tub", []plan.ID{tub.ID}, "One thing in the plan hangs on it.", level + "||"},
-		{"an opening", []plan.ID{plug.ID}, "One thing in the plan hangs on it.", level + "||" + string(plug.ID)},
-		{"two things", []plan.ID{r.room.ID, plug.ID}, "2 things in the plan hang on it.", level + "|" + string(r.room.ID) + "|" + string(plug.ID)},
-		{"what is gone", []plan.ID{"ozzzzzzzz"}, "One thing in the plan hangs on it.", "||"},
+		{"a room", []plan.ID{r.room.ID}, "One thing in the plan depends on it.", level + "|" + string(r.room.ID) + "|"},
+		{"a side", []plan.ID{r.room.Sides[1].ID}, "One thing in the plan depends on it.", level + "|" + string(r.room.ID) + "|"},
+		{"a door", []plan.ID{door.ID}, "One thing in the plan depends on it.", level + "||"},
+		{"a tub", []plan.ID{tub.ID}, "One thing in the plan depends on it.", level + "||"},
+		{"an opening", []plan.ID{plug.ID}, "One thing in the plan depends on it.", level + "||" + string(plug.ID)},
+		{"two things", []plan.ID{r.room.ID, plug.ID}, "2 things in the plan depend on it.", level + "|" + string(r.room.ID) + "|" + string(plug.ID)},
+		{"what is gone", []plan.ID{"ozzzzzzzz"}, "One thing in the plan depends on it.", "||"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			found := r.checked([]plan.Decision{{Question: "How high?", About: tt.about}}, nil).Of(planScope)

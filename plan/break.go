@@ -150,7 +150,7 @@ func (s levelSides) checkBreak(b *Break) error {
 func (b *Break) checkFields() error {
 	switch {
 	case !slices.Contains(BreakKinds, b.Kind):
-		return Refuse(nil, "break-kind", "“{0}” is no kind of door, window or passage", string(b.Kind)).At("/kind")
+		return Refuse(nil, "break-kind", "“{0}” is not a kind of door, window or cased opening", string(b.Kind)).At("/kind")
 	case !slices.Contains([]Hand{HandUnknown, HandLeft, HandRight, HandDouble}, b.Hand):
 		return Refuse(nil, "hand", "{0} has an unknown hand “{1}”", b.text(), string(b.Hand)).At("/hand")
 	case !slices.Contains([]Swing{SwingNone, SwingIn, SwingOut}, b.Swing):

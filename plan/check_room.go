@@ -32,7 +32,7 @@ func (r *Room) Check() error {
 		return Refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.text()).At("/ceiling")
 	}
 	if !IsPrefix(r.Prefix) {
-		return Refuse(nil, "prefix", "“{0}” is no tag prefix: up to 8 letters, figures or dashes that do not end in a figure", r.Prefix).At("/prefix")
+		return Refuse(nil, "prefix", "“{0}” is not a tag prefix: up to 8 letters, digits or dashes that do not end in a digit", r.Prefix).At("/prefix")
 	}
 	if err := checkLayers(r.text(), r.Floor); err != nil {
 		return In("/floor", err)

@@ -108,7 +108,7 @@ func checkAmendment(a *Amendment) error {
 		return err
 	}
 	if (a.Figure == "") == (a.Rule == "") {
-		return Refuse(nil, "amendment", "an amendment changes one figure or switches one rule off").At("/figure")
+		return Refuse(nil, "amendment", "an amendment changes one figure or turns off one rule").At("/figure")
 	}
 	if a.Figure != "" {
 		if err := written(a.Value, "value", theAmendment); err != nil {

@@ -110,7 +110,7 @@ func (p Plan) CheckNew(id ID, kind byte) error {
 
 func wellFormed(id ID, kind byte) error {
 	if err := id.Check(kind); err != nil {
-		return Refuse(nil, "id", "“{0}” is no ID: it must be {1} and eight characters", string(id), string(rune(kind))).At("/id")
+		return Refuse(nil, "id", "“{0}” is not an ID: it must be {1} and eight characters", string(id), string(rune(kind))).At("/id")
 	}
 	return nil
 }
@@ -121,13 +121,21 @@ func (p Plan) home(a Anchor, name words.Text) (*Level, error) {
 		return l, nil
 	}
 	if a.Host == "" {
-		return nil, Refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", name).At("/at/host")
+		return nil, Refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor, cabinet or furniture to stand on", name).At("/at/host")
 	}
 	return nil, Refuse(ErrGone, "host-gone", "what {0} stands on is not on this level of the plan", name).At("/at/host")
 }
 
 // Text returns the kind in words; an unknown one as it is written.
-func (k BreakKind) Text() words.Text { return kindText("break", string(k)) }
+func (k BreakKind) Text() words.Text {
+	switch k {
+	case BreakSlider:
+		return words.New("break.slider", "sliding door")
+	case BreakPassage:
+		return words.New("break.passage", "cased opening")
+	}
+	return kindText("break", string(k))
+}
 
 // Text returns the kind in words; an unknown one as it is written.
 func (k FixtureKind) Text() words.Text { return kindText("fixture", string(k)) }
@@ -177,13 +185,13 @@ var (
 	theRoom      = words.New("the.room", "the room")
 	theSide      = words.New("the.side", "the side")
 	theLevel     = words.New("the.level", "the level")
-	theBreak     = words.New("the.break", "the door, window or passage")
-	theFixture   = words.New("the.fixture", "the fixture")
+	theBreak     = words.New("the.break", "the door, window or cased opening")
+	theFixture   = words.New("the.fixture", "the cabinet or furniture")
 	theCircuit   = words.New("the.circuit", "the circuit")
 	theCable     = words.New("the.cable", "the cable")
 	theControl   = words.New("the.control", "the control")
 	theDecision  = words.New("the.decision", "the decision")
-	theWaiver    = words.New("the.waiver", "the waiver")
+	theWaiver    = words.New("the.waiver", "the finding set aside")
 	theAmendment = words.New("the.amendment", "the amendment")
 	theThing     = words.New("the.thing", "the thing")
 )

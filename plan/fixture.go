@@ -102,7 +102,7 @@ func (s levelSides) checkFixture(f *Fixture) error {
 		return err
 	}
 	if f.Kind == "" {
-		return Refuse(nil, "fixture-kind", "a fixture needs a kind").At("/kind")
+		return Refuse(nil, "fixture-kind", "a cabinet or furniture needs a kind").At("/kind")
 	}
 	if f.Width <= 0 {
 		return Refuse(nil, "width", "{0} needs a width", f.text()).At("/width")
@@ -119,7 +119,7 @@ func (s levelSides) checkFixture(f *Fixture) error {
 	case PartCeiling, PartFloor, PartTop:
 		width = 0
 	default:
-		return Refuse(ErrNoRoom, "fixture-part", "{0} stands at a side, a floor, a ceiling or on top of a fixture", f.text()).At("/at/part")
+		return Refuse(ErrNoRoom, "fixture-part", "{0} stands at a side, a floor, a ceiling or on top of a cabinet or furniture", f.text()).At("/at/part")
 	}
 	return In("/at", s.check(stand{f.At, width, f.text()}))
 }

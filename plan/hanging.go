@@ -251,7 +251,7 @@ func (p Plan) CheckFree(things ...ID) error {
 }
 
 func (p *Plan) inUse(things, held []ID) *Refusal {
-	what := words.New("refuse.in-use.several", "what is chosen")
+	what := words.New("refuse.in-use.several", "the selection")
 	if len(things) == 1 {
 		what = p.Text(things[0])
 	}

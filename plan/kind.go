@@ -194,7 +194,7 @@ func RemoveName(kind byte) words.Text {
 	if k := kindOf(kind); k != nil {
 		return k.removeTitle()
 	}
-	return words.New("edit.remove", "Remove")
+	return words.New("edit.remove", "Delete")
 }
 
 func (r *row[N, P]) isOf(t Thing) bool {

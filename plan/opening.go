@@ -191,7 +191,7 @@ func (s levelSides) checkOpening(o *Opening) error {
 func (o *Opening) checkFields() error {
 	switch {
 	case !IsTag(o.Tag):
-		return Refuse(nil, "tag", "“{0}” is no tag: up to 24 characters, none of them a space", o.Tag).At("/tag")
+		return Refuse(nil, "tag", "“{0}” is not a tag: up to 24 characters, none of them a space", o.Tag).At("/tag")
 	case o.Kind == "":
 		return Refuse(nil, "kind", "{0} needs a kind", o.text()).At("/kind")
 	case o.Status != StatusNew && o.Status != StatusExisting && o.Status != StatusRemove:

@@ -175,9 +175,9 @@ func (h *Header) Check() error {
 	case h == nil:
 		return Refuse(nil, "header", "the plan has no header")
 	case h.Units != UnitsImperial && h.Units != UnitsMetric:
-		return Refuse(nil, "units", "“{0}” are no units: imperial or metric", h.Units).At("/units")
+		return Refuse(nil, "units", "“{0}” is not a system of units: imperial or metric", h.Units).At("/units")
 	case strings.TrimSpace(h.Edition) == "":
-		return Refuse(nil, "edition", "the plan needs the edition of the code it is checked by").At("/edition")
+		return Refuse(nil, "edition", "the plan needs the edition of the code it is checked against").At("/edition")
 	case h.North < 0 || h.North > 359:
 		return Refuse(nil, "north", "north is a bearing of 0 to 359 degrees, not {0}", h.North).At("/north")
 	}

@@ -60,7 +60,7 @@ func Gone(kind byte) *Refusal {
 
 // Taken refuses to give an ID to two things, with ErrTaken.
 func Taken(id ID) *Refusal {
-	return Refuse(ErrTaken, "taken", "the ID {0} is in use already", Clipped(string(id), quoted)).At("/id")
+	return Refuse(ErrTaken, "taken", "the ID {0} is already in use", Clipped(string(id), quoted)).At("/id")
 }
 
 // shown is how many things a refusal names before it counts the rest.
@@ -80,7 +80,7 @@ func Listed(names []words.Text) words.Text {
 
 // inUse lists the things in the way of taking something out.
 func inUse(what words.Text, ids []ID, names []words.Text) *Refusal {
-	r := Refuse(ErrInUse, "in-use", "{0} cannot go while these hang on it: {1}", what, Listed(names))
+	r := Refuse(ErrInUse, "in-use", "{0} cannot be deleted while these depend on it: {1}", what, Listed(names))
 	r.Things = ids
 	return r
 }

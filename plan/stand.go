@@ -81,7 +81,7 @@ type stand struct {
 // check reports why a thing cannot stand at its anchor.
 func (s levelSides) check(t stand) error {
 	if t.at.Host == "" {
-		return Refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor or fixture to stand on", t.name).At("/host")
+		return Refuse(ErrNoRoom, "no-host", "{0} needs a wall, ceiling, floor, cabinet or furniture to stand on", t.name).At("/host")
 	}
 	if err := t.checkFields(); err != nil {
 		return err

@@ -78,7 +78,7 @@ func (p Plan) retired(tags ...string) Plan {
 }
 
 func tagTaken(tag string) *Refusal {
-	return Refuse(ErrTaken, "tag-taken", "the tag {0} is in use already", Clipped(tag, quoted)).At("/tag")
+	return Refuse(ErrTaken, "tag-taken", "the tag {0} is already in use", Clipped(tag, quoted)).At("/tag")
 }
 
 // freeTag reports why an opening cannot have a tag.

@@ -13,9 +13,9 @@ import (
 
 // winds names the directions a face may stand in, clockwise from north.
 var winds = [...]words.Text{
-	words.New("wind.n", "north"), words.New("wind.ne", "north-east"), words.New("wind.e", "east"),
-	words.New("wind.se", "south-east"), words.New("wind.s", "south"), words.New("wind.sw", "south-west"),
-	words.New("wind.w", "west"), words.New("wind.nw", "north-west"),
+	words.New("wind.n", "north"), words.New("wind.ne", "northeast"), words.New("wind.e", "east"),
+	words.New("wind.se", "southeast"), words.New("wind.s", "south"), words.New("wind.sw", "southwest"),
+	words.New("wind.w", "west"), words.New("wind.nw", "northwest"),
 }
 
 // nearWind is how far, in degrees, a face may be off a wind and still have its name.

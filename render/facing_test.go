@@ -18,7 +18,7 @@ func TestFacesAreNamedByWhereTheyStand(t *testing.T) {
 		{"up is east", 90, []string{"east", "south", "west", "north"}},
 		{"up is 10 degrees off north", 10, []string{"north", "east", "south", "west"}},
 		{"up is near no wind", 23, []string{"face A", "face B", "face C", "face D"}},
-		{"up is north-west", 315, []string{"north-west", "north-east", "south-east", "south-west"}},
+		{"up is north-west", 315, []string{"northwest", "northeast", "southeast", "southwest"}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			b := rendertest.NewBuilder(t)

@@ -30,7 +30,7 @@ func TestPictureShowsPlanTapesAndLiveThings(t *testing.T) {
 		Area:  geom.Polygon{place.Foot, place.Foot.Add(along), place.Foot.Add(geom.Point{X: 40 * unit.Inch, Y: -50 * unit.Inch})},
 		Ghost: &tool.Ghost{Kind: "duplex", Foot: place.Foot.Add(along), Into: place.Into},
 		Dims:  []tool.Dim{{From: place.Foot, To: place.Foot.Add(along), Text: `40"`, Aside: place.Into}},
-		Snap:  words.New("snap.centre", "middle of the wall"), SnapAt: &place.Foot, Typed: words.New("plain", "{0}", "40"),
+		Snap:  words.New("snap.centre", "center of the wall"), SnapAt: &place.Foot, Typed: words.New("plain", "{0}", "40"),
 	}
 	s.board.SetPicture(pic)
 	s.board.MouseMoved(mouseAt(500, 300, 0))

@@ -58,7 +58,7 @@ var phrases = map[string]phrase{
 	"fill.line.conductor":           {ofConductors, sized("sum.conductor", "{0} × {1} AWG")},
 	"fill.line.through":             {ofConductors, sized("sum.through", "{0} × {1} AWG through")},
 	"fill.line.loop":                {ofConductors, sized("sum.loop", "{0} × {1} AWG, loops")},
-	"fill.line.fixture-wire":        {ofOther, sized("sum.fixture-wire", "{0} × {1} AWG fixture")},
+	"fill.line.fixture-wire":        {ofOther, sized("sum.fixture-wire", "{0} × {1} AWG fixture wire")},
 	"fill.line.canopy-wire":         {ofOther, sized("sum.canopy-wire", "{0} × {1} AWG, canopy")},
 	"fill.line.terminal-block":      {ofOther, sized("sum.terminal-block", "{0} × terminal block")},
 	"fill.line.terminal-block-free": {ofOther, sized("sum.terminal-block", "{0} × terminal block")},

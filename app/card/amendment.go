@@ -22,7 +22,7 @@ var Figures = []Figure{
 	{"receptacle-max-height", words.New("figure.receptacle-max-height", "highest receptacle that counts")},
 	{"fixed-cabinet-breaks", words.New("figure.fixed-cabinet-breaks", "a fixed cabinet ends a wall space")},
 	{"stationary-appliance-breaks", words.New("figure.stationary-appliance-breaks", "a stationary appliance ends a wall space")},
-	{"fixed-panel-counts", words.New("figure.fixed-panel-counts", "the fixed panel of a slider is wall space")},
+	{"fixed-panel-counts", words.New("figure.fixed-panel-counts", "the fixed panel of a sliding door is wall space")},
 	{"room-divider-counts", words.New("figure.room-divider-counts", "a railing or divider is wall space")},
 	{"counter-width-min", words.New("figure.counter-width-min", "least counter")},
 	{"counter-reach", words.New("figure.counter-reach", "reach along a counter")},
@@ -33,8 +33,8 @@ var Figures = []Figure{
 	{"loop-allowances", words.New("figure.loop-allowances", "allowances of a loop")},
 	{"canopy-wires", words.New("figure.canopy-wires", "fixture wires under a canopy that are free")},
 	{"terminal-block", words.New("figure.terminal-block", "allowances of a terminal block")},
-	{"barrier-metal", words.New("figure.barrier-metal", "barrier of metal, volume")},
-	{"barrier-nonmetallic", words.New("figure.barrier-nonmetallic", "barrier not of metal, volume")},
+	{"barrier-metal", words.New("figure.barrier-metal", "metal barrier, volume")},
+	{"barrier-nonmetallic", words.New("figure.barrier-nonmetallic", "nonmetallic barrier, volume")},
 }
 
 // AmendmentName says what an amendment is of.
@@ -67,7 +67,7 @@ var amendmentPage = page[plan.Amendment]{
 	head: func(s subject[plan.Amendment], x plan.Amendment) (string, string) {
 		second := s.say("amendment.figure", "Another figure than the edition's, printed with its reason.")
 		if x.Rule != "" {
-			second = s.say("amendment.rule", "This rule is switched off, which is printed with its reason.")
+			second = s.say("amendment.rule", "This rule is turned off, which is printed with its reason.")
 		}
 		return capital(s.Voice.Say(AmendmentName(x))), second
 	},
@@ -76,7 +76,7 @@ var amendmentPage = page[plan.Amendment]{
 			amendedRow(words.New("amendment.value", "Value"), func(x *plan.Amendment) *string { return &x.Value })),
 		amendedRow(words.New("waiver.reason", "Reason"), func(x *plan.Amendment) *string { return &x.Reason }),
 	},
-	below: []rowOf[plan.Amendment]{buttonRow[plan.Amendment](words.New("amendment.back", "Take it back"), "delete")},
+	below: []rowOf[plan.Amendment]{buttonRow[plan.Amendment](words.New("amendment.back", "Remove it"), "delete")},
 }
 
 // amendedRow is a field of a part of an amendment that the plan's edition must take.

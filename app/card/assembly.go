@@ -41,7 +41,7 @@ func partRows(s subject[plan.Opening]) row {
 				s.mark(s.say("built.part.mark", "Mark read off it"), of(item(parts, i), func(p *plan.AssemblyPart) **unit.Volume { return &p.Marked })))
 		}
 		return append(rows,
-			s.choice(s.say("built.add", "Put on it"), s.say("built.none", "nothing more"), func() []look.Option { return s.moreParts(all, parts) }),
+			s.choice(s.say("built.add", "Add to it"), s.say("built.none", "nothing more"), func() []look.Option { return s.moreParts(all, parts) }),
 			s.cover(of(all, func(a *plan.Assembly) *string { return &a.Cover })),
 			s.barriers(all))
 	})
@@ -82,7 +82,7 @@ func (c *Context) partOptions(box, now string, set func(id string) edit.Edit) (o
 func (c *Context) otherParts(all binding[plan.Assembly], parts binding[[]plan.AssemblyPart], i int) []look.Option {
 	it := item(parts, i)
 	options := c.partOptions(all.read().Box, it.read().Part, func(id string) edit.Edit { return it.edit(plan.AssemblyPart{Part: id}) })
-	return append(options, look.Option{Label: c.say("built.off", "take it off"), Do: func() { c.do(without(parts, i)) }})
+	return append(options, look.Option{Label: c.say("built.off", "remove it"), Do: func() { c.do(without(parts, i)) }})
 }
 
 // moreParts offers what goes on as one more.
@@ -115,10 +115,10 @@ func (c *Context) barriers(all binding[plan.Assembly]) row {
 			barriers []string
 		}{
 			{c.say("built.barrier.none", "none"), nil},
-			{c.say("built.barrier.metal", "one of metal"), []string{"metal"}},
-			{c.say("built.barrier.nonmetallic", "one not of metal"), []string{"nonmetallic"}},
-			{c.say("built.barrier.metal-two", "two of metal"), []string{"metal", "metal"}},
-			{c.say("built.barrier.nonmetallic-two", "two not of metal"), []string{"nonmetallic", "nonmetallic"}},
+			{c.say("built.barrier.metal", "one metal"), []string{"metal"}},
+			{c.say("built.barrier.nonmetallic", "one nonmetallic"), []string{"nonmetallic"}},
+			{c.say("built.barrier.metal-two", "two metal"), []string{"metal", "metal"}},
+			{c.say("built.barrier.nonmetallic-two", "two nonmetallic"), []string{"nonmetallic", "nonmetallic"}},
 		} {
 			options = append(options, look.Option{Label: b.label, Now: slices.Equal(barriers.read(), b.barriers), Do: func() { c.do(barriers.edit(b.barriers)) }})
 		}

@@ -45,7 +45,7 @@ func hands(*Context) []option[plan.Hand] {
 		{value: plan.HandUnknown, text: words.New("hand.unknown", "not decided yet")},
 		{value: plan.HandLeft, text: words.New("hand.left", "hinges at the left")},
 		{value: plan.HandRight, text: words.New("hand.right", "hinges at the right")},
-		{value: plan.HandDouble, text: words.New("hand.double", "two leaves")},
+		{value: plan.HandDouble, text: words.New("hand.double", "double doors")},
 	}
 }
 

@@ -13,7 +13,7 @@ var cablePage = page[plan.Cable]{
 	},
 	rows: []rowOf[plan.Cable]{
 		fieldRow(words.New("cable.size", "Wire size, AWG"), func(x *plan.Cable) *unit.AWG { return &x.Size }, wireSizes),
-		fieldRow(words.New("cable.wires", "Insulated wires"), func(x *plan.Cable) *int { return &x.Wires }, counts),
+		fieldRow(words.New("cable.wires", "Insulated conductors"), func(x *plan.Cable) *int { return &x.Wires }, counts),
 		choiceRow(words.New("cable.ground", "Ground"), func(x *plan.Cable) *bool { return &x.Ground }, yesNo),
 		fieldRow(words.New("cable.length", "Length, measured"), func(x *plan.Cable) *unit.Length { return &x.Length }, measured),
 	},

@@ -172,7 +172,7 @@ func TestAFieldNotEditedWritesNothing(t *testing.T) {
 func TestAnEditedFieldWritesOnce(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	typed(fieldNamed(t, c, "Height to centre"), "1.1 m")
+	typed(fieldNamed(t, c, "Height to center"), "1.1 m")
 	c.Show(d.context())
 	if got, want := d.plug().Height.Value, 1100*unit.Millimetre; got != want || d.edits != 1 {
 		t.Errorf("height %v after %d edits, want %v after 1", got, d.edits, want)
@@ -186,7 +186,7 @@ func TestAnEditedFieldWritesOnce(t *testing.T) {
 func TestWhatIsWrongStandsBesideItsField(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	f := fieldNamed(t, c, "Height to centre")
+	f := fieldNamed(t, c, "Height to center")
 	for _, text := range []string{"abc", "99'"} { // no length; above the ceiling
 		typed(f, text)
 		if f.Wrong() == "" || f.Entry().Text != text {
@@ -269,7 +269,7 @@ func pressNamed(t *testing.T, c Card, says string) {
 
 func TestTypingReplacesALineReachedByTheKeys(t *testing.T) {
 	d := newDesktop(t)
-	f := fieldNamed(t, For(d.context(), []plan.ID{plug}), "Height to centre")
+	f := fieldNamed(t, For(d.context(), []plan.ID{plug}), "Height to center")
 	f.Entry().FocusGained()
 	f.Entry().TypedRune('9')
 	if got := f.Entry().Text; got != "9" {

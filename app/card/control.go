@@ -23,7 +23,7 @@ var controlPage = page[plan.Control]{
 	below: []rowOf[plan.Control]{
 		membersRow,
 		fieldRow(words.New("opening.note", "Note"), func(x *plan.Control) *string { return &x.Note }, texts),
-		buttonRow[plan.Control](words.New("control.out", "Take the control out"), "delete"),
+		buttonRow[plan.Control](words.New("control.out", "Delete the control"), "delete"),
 	},
 }
 
@@ -34,7 +34,7 @@ func membersRow(s subject[plan.Control]) row {
 		for _, id := range s.now().Switches {
 			rows = append(rows, memberRow(s, s.say("control.switch", "Switch"), id))
 		}
-		rows = append(rows, moreMembers(s, s.say("control.add-switch", "One more switch"), true))
+		rows = append(rows, moreMembers(s, s.say("control.add-switch", "Another switch"), true))
 		for _, id := range s.now().Loads {
 			rows = append(rows, memberRow(s, s.say("control.load", "Serves"), id))
 		}
@@ -48,7 +48,7 @@ func memberRow(s subject[plan.Control], label string, id plan.ID) row {
 		return []look.Option{
 			{Label: s.openingText(id), Now: true, Do: func() {}},
 			{Label: s.say("control.show", "Show its card"), Line: true, Do: func() { s.Window.Select(id) }},
-			{Label: s.say("control.drop", "Take it out of the control"), Do: func() { s.do(edit.LeaveControl{ID: s.id, Opening: id}) }},
+			{Label: s.say("control.drop", "Remove it from the control"), Do: func() { s.do(edit.LeaveControl{ID: s.id, Opening: id}) }},
 		}
 	})
 }

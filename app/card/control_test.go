@@ -67,7 +67,7 @@ func TestControlCardAddsAndDrops(t *testing.T) {
 	if said, want := textOf(c.Object()), "Control a\n"+tag(theSwitch)+"; it serves "+tag(light)+"\n"; !strings.HasPrefix(said, want) {
 		t.Errorf("it begins\n%s\nwant\n%s", said, want)
 	}
-	pick(t, choiceNamed(t, c, "One more switch"), tag(other)+"  ")
+	pick(t, choiceNamed(t, c, "Another switch"), tag(other)+"  ")
 	c.Show(d.context())
 	pick(t, choiceNamed(t, c, "Serves also"), tag(plug)+"  ")
 	if got := d.control(); !slices.Equal(got.Switches, []plan.ID{theSwitch, other}) || !slices.Equal(got.Loads, []plan.ID{light, plug}) {

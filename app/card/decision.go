@@ -19,16 +19,16 @@ var decisionPage = page[plan.Decision]{
 		noteRow(func(x *plan.Decision) *string { return &x.Note }),
 		saidRow(func(s subject[plan.Decision]) string {
 			if len(s.now().About) == 0 {
-				return s.say("decision.alone", "Nothing hangs on it, so its answer is kept nowhere: write it where it belongs.")
+				return s.say("decision.alone", "Nothing depends on it, so its answer is kept nowhere: write it where it belongs.")
 			}
-			return s.say("decision.hangs", "The answer is kept in the note of what hangs on it:")
+			return s.say("decision.hangs", "The answer is kept in the note of what depends on it:")
 		}),
 	},
 	below: []rowOf[plan.Decision]{
 		func(s subject[plan.Decision]) row {
 			return s.links(look.Grid, func() []plan.ID { return s.now().About }, s.nameOfThing)
 		},
-		buttonRow[plan.Decision](words.New("decision.drop", "Take it out without an answer"), "delete"),
+		buttonRow[plan.Decision](words.New("decision.drop", "Delete it without an answer"), "delete"),
 	},
 }
 

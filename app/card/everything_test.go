@@ -127,7 +127,7 @@ func TestNothingIsWrittenThatWasNotTyped(t *testing.T) {
 }
 
 // commands are choices that do something and show no value of the plan.
-var commands = map[string]bool{"Another yoke": true, "Put on it": true, "One more switch": true, "Serves also": true}
+var commands = map[string]bool{"Another yoke": true, "Add to it": true, "Another switch": true, "Serves also": true}
 
 // TestWhatIsChosenIsWhatShows takes options of every choice of every kind of card. The
 // plan takes it, and the card then shows it; or refuses it, and the card shows what it did.
@@ -223,22 +223,22 @@ func TestEveryFieldRefusesInItsOwnWords(t *testing.T) {
 		text  string
 		says  string // of it
 	}{
-		{onFace, "Height to centre", "high", "“high” is no length"},
-		{onFace, "Height to centre", "", "a length is wanted"},
-		{onFace, "Height to centre", "1e99 m", "“1e99 m”"},
+		{onFace, "Height to center", "high", "“high” is no length"},
+		{onFace, "Height to center", "", "a length is wanted"},
+		{onFace, "Height to center", "1e99 m", "“1e99 m”"},
 		{onFace, "Gangs", "two", "a whole number above zero"},
 		{onFace, "Gangs", "0", "a whole number above zero"},
 		{onFace, "Tag", "a b", ""},
 		{onFace, "In the box", "cable of copper", "cable 12/2"},
 		{first(plan.KindRoom, nil), "Ceiling height", "-8'", ""},
-		{first(plan.KindSide, nil), "Studs on centre", "far", "is no length"},
+		{first(plan.KindSide, nil), "Studs on center", "far", "is no length"},
 		{first(plan.KindBreak, nil), "Width", "900 feet", ""},
 		{first(plan.KindFixture, nil), "Width", "-1'", ""},
 		{first(plan.KindCircuit, nil), "Amperes", "20 A", "a whole number above zero"},
 		{first(plan.KindCircuit, nil), "Volts", "-120", "a whole number above zero"},
 		{first(plan.KindCable, nil), "Wire size, AWG", "thick", "is no wire size"},
-		{first(plan.KindCable, nil), "Insulated wires", "few", "a whole number above zero"},
-		{nil, "Up is, degrees", "360", "0 to 359"},
+		{first(plan.KindCable, nil), "Insulated conductors", "few", "a whole number above zero"},
+		{nil, "Up on the sheet, degrees", "360", "0 to 359"},
 	} {
 		t.Run(fmt.Sprintf("%s %q", tt.field, tt.text), func(t *testing.T) {
 			c := For(d.unchecked(), tt.of)

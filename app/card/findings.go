@@ -168,7 +168,7 @@ func (c *Context) nothingFound() string {
 	if c.Result.Figures == nil || empty {
 		return c.say("list.none-yet", "Nothing is drawn yet. What the checks find is listed here as you work.")
 	}
-	return c.say("list.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not looked at.", c.Result.Figures.Title)
+	return c.say("list.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not checked.", c.Result.Figures.Title)
 }
 
 // Counts says how many findings there are of each kind.
@@ -179,9 +179,9 @@ func (c *Context) Counts() string {
 		n    int
 		text words.Text
 	}{
-		{t.Stop, one(t.Stop, words.New("count.stop-one", "1 stop"), words.New("count.stop", "{0} stop", t.Stop))},
-		{t.Warn, one(t.Warn, words.New("count.warn-one", "1 warn"), words.New("count.warn", "{0} warn", t.Warn))},
-		{t.Note, one(t.Note, words.New("count.note-one", "1 note"), words.New("count.note", "{0} note", t.Note))},
+		{t.Stop, one(t.Stop, words.New("count.stop-one", "1 stop"), words.New("count.stop", "{0} stops", t.Stop))},
+		{t.Warn, one(t.Warn, words.New("count.warn-one", "1 warning"), words.New("count.warn", "{0} warnings", t.Warn))},
+		{t.Note, one(t.Note, words.New("count.note-one", "1 note"), words.New("count.note", "{0} notes", t.Note))},
 		{t.Open, openText(t.Open)},
 		{t.Waived, one(t.Waived, words.New("count.waived-one", "1 set aside"), words.New("count.waived", "{0} set aside", t.Waived))},
 	} {

@@ -19,7 +19,7 @@ func (c *Context) layers(all binding[[]plan.Layer], burns bool) row {
 		for i := range all.read() {
 			rows = append(rows, c.layer(all, i, burns)...)
 		}
-		more := field(c, c.say("layer.more", "One more layer"), binding[string]{
+		more := field(c, c.say("layer.more", "Another layer"), binding[string]{
 			read: func() string { return "" },
 			edit: func(name string) edit.Edit { return with(all, fill.NewLayer(name)) },
 		}, texts(c), hint(c.say("layer.more.hint", "such as tile")))
@@ -39,11 +39,11 @@ func (c *Context) layer(all binding[[]plan.Layer], i int, burns bool) []row {
 			}
 			return name.edit(text)
 		},
-	}, texts(c), hint(c.say("layer.out", "taken out")))
+	}, texts(c), hint(c.say("layer.out", "removed")))
 	thick := field(c, c.say("layer.thick", "Thickness"), of(it, func(l *plan.Layer) *unit.Length { return &l.Thickness }), thicknesses(c))
 	rows := []row{{nameField, nameField.Update}, {thick, thick.Update}}
 	if burns {
-		rows = append(rows, choiceOf(c, c.say("layer.burns", "It burns"), of(it, func(l *plan.Layer) *bool { return &l.Combustible }), yesNo))
+		rows = append(rows, choiceOf(c, c.say("layer.burns", "Combustible"), of(it, func(l *plan.Layer) *bool { return &l.Combustible }), yesNo))
 	}
 	return rows
 }

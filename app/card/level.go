@@ -25,5 +25,5 @@ var levelPage = page[plan.Level]{
 			return s.say("level.above", "Measured from the subfloor of the lowest level.")
 		}),
 	},
-	below: []rowOf[plan.Level]{buttonRow[plan.Level](words.New("level.out", "Take the level out"), "delete")},
+	below: []rowOf[plan.Level]{buttonRow[plan.Level](words.New("level.out", "Delete the level"), "delete")},
 }

@@ -57,7 +57,7 @@ func (l *Findings) addLooked(c *Context, lines []string) {
 	for i := 0; i+1 < len(lines); i += 2 {
 		rows = append(rows, look.NewParagraph(lines[i], look.Second, c.Width), look.NewParagraph(lines[i+1], look.Quiet, c.Width))
 	}
-	fold := NewFold(c, c.say("looked.title", "What was looked at"), look.Column(2, rows...))
+	fold := NewFold(c, c.say("looked.title", "What was checked"), look.Column(2, rows...))
 	fold.SetOpen(l.looked)
 	fold.changed = func(open bool) { l.looked = open }
 	l.object.Objects = append(l.object.Objects, look.HairLine(), fold)

@@ -25,7 +25,7 @@ func contentsOf(s subject[plan.Opening]) (box.Contents, boxes.Source) {
 
 // boxRow is the choice of a listed assembly.
 func boxRow(s subject[plan.Opening]) row {
-	return s.choice(s.say("opening.box", "Box"), s.say("opening.box.none", "not chosen"), func() (options []look.Option) {
+	return s.choice(s.say("opening.box", "Box"), s.say("opening.box.none", "none selected"), func() (options []look.Option) {
 		now := s.now()
 		for _, a := range part.All().Assemblies {
 			if a.Gangs() != now.Gangs && a.Code != now.Assembly.Code {
@@ -51,13 +51,13 @@ func boxRow(s subject[plan.Opening]) row {
 
 // sourceRow is the choice of who tells what is in the box.
 func sourceRow(s subject[plan.Opening]) row {
-	return s.choice(s.say("opening.source", "Known from"), "", func() []look.Option {
+	return s.choice(s.say("opening.source", "Source"), "", func() []look.Option {
 		_, source := contentsOf(s)
 		set := func(to *plan.Contents) func() {
 			return func() { s.do(edit.SetContents{ID: s.id, Contents: to}) }
 		}
 		options := []look.Option{
-			{Label: s.say("opening.source.stated", "Stated by you"), Now: source == boxes.Stated || source == boxes.DrawnAndStated, Do: set(s.stating())},
+			{Label: s.say("opening.source.stated", "Entered by you"), Now: source == boxes.Stated || source == boxes.DrawnAndStated, Do: set(s.stating())},
 			{Label: s.say("opening.source.assumed", "Assumed by its kind"), Now: source == boxes.Assumed, Do: set(nil)},
 			{Label: s.say("opening.source.unknown", "Not known"), Now: source == boxes.NotKnown, Do: set(&plan.Contents{Source: plan.ContentsNotKnown})},
 		}
@@ -102,7 +102,7 @@ func circuitRow(s subject[plan.Opening]) row {
 			options = append(options, look.Option{Label: strings.TrimSpace(label), Now: now == c.ID, Do: func() { s.do(circuit.edit(c.ID)) }})
 		}
 		if now != "" {
-			options = append(options, look.Option{Label: s.say("opening.circuit.off", "take it off its circuit"), Do: func() { s.do(circuit.edit("")) }})
+			options = append(options, look.Option{Label: s.say("opening.circuit.off", "remove it from its circuit"), Do: func() { s.do(circuit.edit("")) }})
 		}
 		return options
 	})
@@ -123,7 +123,7 @@ func inBox(s subject[plan.Opening]) row {
 			return
 		}
 		body.Add(look.TopRow(look.Grid*2, 1, NewGauge(r, s.Voice), s.sum(r, s.Width-look.Scaled(gaugeWidth+look.Grid*2))))
-		fold := NewFold(s.Context, s.say("opening.working", "The working, line by line"), s.working(r))
+		fold := NewFold(s.Context, s.say("opening.working", "The arithmetic, line by line"), s.working(r))
 		fold.SetOpen(working)
 		fold.changed = func(open bool) { working = open }
 		body.Add(fold)
@@ -133,14 +133,14 @@ func inBox(s subject[plan.Opening]) row {
 // worked returns the working of a box's fill, or says why there is none.
 func (c *Context) worked(o plan.Opening, contents box.Contents, source boxes.Source) (r box.Result, why string) {
 	if !source.IsKnown() {
-		return r, c.say("opening.box.unknown", "Nothing is said of what is in it, so there is no verdict.")
+		return r, c.say("opening.box.unknown", "Nothing says what is in it, so there is no verdict.")
 	}
 	built, chosen, err := part.Resolve(o.Assembly)
 	switch {
 	case err != nil:
 		return r, ErrorText(c.Voice, err)
 	case !chosen:
-		return r, c.say("opening.box.choose", "Choose a box above, and its fill is worked out here.")
+		return r, c.say("opening.box.choose", "Select a box above, and its fill is worked out here.")
 	case c.Result.IsRefused():
 		return r, c.Voice.Say(c.Result.NotChecked())
 	case c.Result.Figures == nil:

@@ -69,7 +69,7 @@ func heightLabel(s subject[plan.Opening]) string {
 	case plan.BoxTop:
 		return s.say("opening.height.top", "Height to top")
 	}
-	return s.say("opening.height.centre", "Height to centre")
+	return s.say("opening.height.centre", "Height to center")
 }
 
 // restated binds a part of how the height is said: said another way, the box does not
@@ -92,7 +92,7 @@ func heightLineRow(s subject[plan.Opening]) row {
 	line := restated(s, func(h *plan.Height) *plan.BoxLine { return &h.To })
 	return choiceOf(s.Context, s.say("opening.line", "Height goes to"), line, func(*Context) []option[plan.BoxLine] {
 		return []option[plan.BoxLine]{
-			{value: plan.BoxCentre, text: words.New("line.centre", "the centre of the box")},
+			{value: plan.BoxCentre, text: words.New("line.centre", "the center of the box")},
 			{value: plan.BoxBottom, text: words.New("line.bottom", "the bottom of the box")},
 			{value: plan.BoxTop, text: words.New("line.top", "the top of the box")},
 		}

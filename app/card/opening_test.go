@@ -112,13 +112,13 @@ func TestABoxIsPutTogetherByHand(t *testing.T) {
 	if got := volume(); got != "24.5" {
 		t.Errorf("with a ring marked 3.5 it is %s, want 24.5", got)
 	}
-	takeOption(t, choiceNamed(t, c, "Put on it"), "Extension, 4 × 1-1/2")
+	takeOption(t, choiceNamed(t, c, "Add to it"), "Extension, 4 × 1-1/2")
 	if got := volume(); got != "45.5" {
 		t.Errorf("with an extension of the same size it is %s, want 45.5", got)
 	}
-	takeOption(t, choiceNamed(t, c, "On it, 2"), "take it off")
+	takeOption(t, choiceNamed(t, c, "On it, 2"), "remove it")
 	c.Show(d.context())
-	takeOption(t, choiceNamed(t, c, "Barrier"), "one of metal")
+	takeOption(t, choiceNamed(t, c, "Barrier"), "one metal")
 	c.Show(d.context())
 	takeOption(t, choiceNamed(t, c, "Cover"), "Plate, one gang")
 	if a := d.plug().Assembly; volume() != "24.5" || len(a.Parts) != 1 || len(a.Barriers) != 1 || a.Cover != "plate-1g" {
@@ -133,7 +133,7 @@ func TestABoxIsPutTogetherByHand(t *testing.T) {
 func TestEveryYokeIsToldOf(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	takeOption(t, choiceNamed(t, c, "Another yoke"), "One-pole switch")
+	takeOption(t, choiceNamed(t, c, "Another yoke"), "Single-pole switch")
 	c.Show(d.context())
 	devices := d.plug().Devices
 	if len(devices) != 2 || devices[0].Kind != "duplex receptacle" || devices[0].Size != 0 || devices[1].Kind != "one-pole switch" {
@@ -148,7 +148,7 @@ func TestEveryYokeIsToldOf(t *testing.T) {
 	if got := d.plug().Devices[1]; got.Switched != plan.HalfSwitched || got.Size != 10 || got.Gangs != 2 {
 		t.Errorf("the second yoke is %+v", got)
 	}
-	takeOption(t, choiceNamed(t, c, "Yoke 2"), "take it out")
+	takeOption(t, choiceNamed(t, c, "Yoke 2"), "remove it")
 	c.Show(d.context())
 	if got := d.plug().Devices; len(got) != 1 {
 		t.Errorf("one taken out leaves %+v", got)
@@ -162,14 +162,14 @@ func TestEveryYokeIsToldOf(t *testing.T) {
 func TestUnknownContentsGetNoVerdict(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{plug})
-	for _, o := range choiceNamed(t, c, "Known from").Options() {
+	for _, o := range choiceNamed(t, c, "Source").Options() {
 		if o.Label == "Not known" {
 			o.Do()
 		}
 	}
 	c.Show(d.context())
 	said := textOf(c.Object())
-	if !strings.Contains(said, "no verdict") || strings.Contains(said, "to spare") {
+	if !strings.Contains(said, "no verdict") || strings.Contains(said, "remaining") {
 		t.Errorf("a box of unknown contents says:\n%s", said)
 	}
 }

@@ -27,7 +27,7 @@ var planPage = page[plan.Header]{
 	},
 	rows: []rowOf[plan.Header]{
 		fieldRow(words.New("plan.title", "Title"), func(x *plan.Header) *string { return &x.Title }, texts),
-		choiceRow(words.New("plan.edition", "Checked by"), func(x *plan.Header) *string { return &x.Edition }, editions),
+		choiceRow(words.New("plan.edition", "Checked against"), func(x *plan.Header) *string { return &x.Edition }, editions),
 	},
 	more: []rowOf[plan.Header]{
 		fieldRow(words.New("plan.client", "For"), func(x *plan.Header) *string { return &x.Client }, texts),
@@ -35,7 +35,7 @@ var planPage = page[plan.Header]{
 		fieldRow(words.New("plan.author", "Drawn by"), func(x *plan.Header) *string { return &x.Author }, texts),
 		fieldRow(words.New("plan.revision", "Revision"), func(x *plan.Header) *string { return &x.Revision }, texts),
 		fieldRow(words.New("plan.date", "Date"), func(x *plan.Header) *string { return &x.Date }, texts),
-		fieldRow(words.New("plan.north", "Up is, degrees"), func(x *plan.Header) *int { return &x.North }, degrees),
+		fieldRow(words.New("plan.north", "Up on the sheet, degrees"), func(x *plan.Header) *int { return &x.North }, degrees),
 		fieldRow(words.New("plan.currency", "Prices in"), func(x *plan.Header) *string { return &x.Currency }, texts),
 	},
 	below: []rowOf[plan.Header]{func(s subject[plan.Header]) row {

@@ -16,10 +16,10 @@ var planLists = []rowOf[plan.Header]{
 	circuitList,
 	func(s subject[plan.Header]) row {
 		return s.planList(s.say("level.all", "Levels"), "", s.levels, s.levelText,
-			s.button(s.say("level.add", "Another level"), "add-level"))
+			s.button(s.say("level.add", "Add a level"), "add-level"))
 	},
 	func(s subject[plan.Header]) row {
-		return s.planList(s.say("decision.all", "Open decisions"), s.say("decision.none", "None is open."),
+		return s.planList(s.say("decision.all", "Open decisions"), s.say("decision.none", "No open decisions."),
 			func() []plan.ID { return idsOf(s.Index.Plan().Decisions) }, s.questionText,
 			s.button(s.say("decision.add", "Another one …"), "add-decision"))
 	},
@@ -86,7 +86,7 @@ func (c *Context) amendmentText(id plan.ID) string {
 	case !ok:
 		return ""
 	case x.Rule != "":
-		return c.say("amendment.row.rule", "{0} switched off: {1}", AmendmentName(*x), x.Reason)
+		return c.say("amendment.row.rule", "{0} turned off: {1}", AmendmentName(*x), x.Reason)
 	}
 	return c.say("amendment.row", "{0} is {1}: {2}", AmendmentName(*x), x.Value, x.Reason)
 }
@@ -115,7 +115,7 @@ func (c *Context) circuitLinks(of plan.Set[*plan.Circuit]) (links []fyne.CanvasO
 		links = append(links, c.linked(x.ID, look.Row(look.Grid/2, 1, number, look.NewFlexible(x.Name, look.Body), amps)))
 	}
 	if len(links) == 0 {
-		links = append(links, look.NewParagraph(c.say("circuit.none", "None is drawn yet: Place, Another circuit."), look.Quiet, c.Width))
+		links = append(links, look.NewParagraph(c.say("circuit.none", "No circuits yet: Place, Another circuit."), look.Quiet, c.Width))
 	}
 	return links
 }

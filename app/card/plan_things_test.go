@@ -75,15 +75,15 @@ func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
 		ref, _ := index.New(d.history.Plan()).Side(north)
 		return ref.Side().Finish
 	}
-	typed(fieldNamed(t, c, "One more layer"), "cement board")
+	typed(fieldNamed(t, c, "Another layer"), "cement board")
 	if got := finish(); len(got) != 1 || got[0].Name != "cement board" {
 		t.Fatalf("layers are %+v, want one of cement board", got)
 	}
-	typed(fieldNamed(t, c, "One more layer"), "wood")
+	typed(fieldNamed(t, c, "Another layer"), "wood")
 	finish()
 	typed(fieldNamed(t, c, "Thickness"), "3/4\"")
 	finish()
-	takeOption(t, choiceNamed(t, c, "It burns"), "Yes")
+	takeOption(t, choiceNamed(t, c, "Combustible"), "Yes")
 	if got := finish(); len(got) != 2 || got[1].Thickness != 3*unit.Inch/4 || !got[1].Combustible || got[0].Combustible {
 		t.Errorf("layers are %+v, want 3/4 in of wood that burns on top", got)
 	}
@@ -92,7 +92,7 @@ func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
 		t.Errorf("layers are %+v, want the wood alone", got)
 	}
 	r := For(d.context(), []plan.ID{den})
-	typed(fieldNamed(t, r, "One more layer"), "oak")
+	typed(fieldNamed(t, r, "Another layer"), "oak")
 	if room, _ := d.history.Plan().Room(den); len(room.Floor) != 1 || room.Floor[0].Name != "oak" {
 		t.Errorf("the floor is %+v, want oak", room.Floor)
 	}
@@ -116,7 +116,7 @@ func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
 	if now, _ := d.history.Plan().Amendments.Get(a.ID); now.Value != "60" || now.Reason != "county code" {
 		t.Errorf("the amendment is %+v, want 60 with its reason", now)
 	}
-	pressNamed(t, c, "Take it back")
+	pressNamed(t, c, "Restore it")
 	if d.ran != "delete" {
 		t.Errorf("taking it back ran %q", d.ran)
 	}
@@ -159,7 +159,7 @@ func TestWaiverAndLevelCards(t *testing.T) {
 func TestUpIsWholeDegrees(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), nil)
-	f := fieldNamed(t, c, "Up is, degrees")
+	f := fieldNamed(t, c, "Up on the sheet, degrees")
 	if typed(f, "400"); f.Wrong() == "" {
 		t.Error("400 degrees are not refused")
 	}

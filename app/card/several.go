@@ -19,8 +19,8 @@ func severalPage(chosen []plan.ID) page[[]plan.ID] {
 	return page[[]plan.ID]{
 		get: func(*index.Index, plan.ID) *[]plan.ID { return &chosen },
 		head: func(s subject[[]plan.ID], all []plan.ID) (string, string) {
-			return s.say("several.title", "{0} chosen", len(all)),
-				s.say("several.second", "Drag to move them together, Delete takes them out.")
+			return s.say("several.title", "{0} selected", len(all)),
+				s.say("several.second", "Drag to move them together; Del deletes them.")
 		},
 		rows: []rowOf[[]plan.ID]{
 			when(hasOpenings, eachBox),

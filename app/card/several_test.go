@@ -179,7 +179,7 @@ func TestSeveralWallsTakeKindFinishAndFramingAtOnce(t *testing.T) {
 	options[0].Do()
 	c.Show(d.context())
 	typed(fieldNamed(t, c, "Depth of studs"), "5-1/2")
-	typed(fieldNamed(t, c, "Studs on centre"), "24")
+	typed(fieldNamed(t, c, "Studs on center"), "24")
 	for _, o := range choiceNamed(t, c, "Steel studs").Options() {
 		if o.Label == "Yes" {
 			o.Do()

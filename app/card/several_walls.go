@@ -58,7 +58,7 @@ func wallsField(label words.Text, of func(*plan.Side) unit.Length, change func(*
 }
 
 var (
-	spacingOfAll = wallsField(words.New("side.studs", "Studs on centre"),
+	spacingOfAll = wallsField(words.New("side.studs", "Studs on center"),
 		func(w *plan.Side) unit.Length { return w.Studs.Spacing },
 		func(l *unit.Length) edit.SideChange { return edit.SideChange{Spacing: l} })
 	depthOfAll = wallsField(words.New("side.depth", "Depth of studs"),

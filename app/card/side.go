@@ -29,7 +29,7 @@ var sidePage = page[plan.Side]{
 		func(s subject[plan.Side]) row { return s.faceLength(s.id) },
 		choiceRow(words.New("side.kind", "Made of"), func(x *plan.Side) *plan.SideKind { return &x.Kind },
 			told(plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen)),
-		fieldRow(words.New("side.studs", "Studs on centre"), func(x *plan.Side) *unit.Length { return &x.Studs.Spacing }, thicknesses),
+		fieldRow(words.New("side.studs", "Studs on center"), func(x *plan.Side) *unit.Length { return &x.Studs.Spacing }, thicknesses),
 		fieldRow(words.New("side.depth", "Depth of studs"), func(x *plan.Side) *unit.Length { return &x.Studs.Depth }, thicknesses),
 	},
 	more: []rowOf[plan.Side]{

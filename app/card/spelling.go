@@ -147,9 +147,9 @@ func readLength(v words.Voice, text string, parse func(string) (unit.Length, err
 	case err == nil:
 		return l, nil
 	case text == "":
-		return 0, errors.New(v.Say(words.New("length.none", "a length is wanted, such as {0}", words.LengthSample(v.System))))
+		return 0, errors.New(v.Say(words.New("length.none", "enter a length, such as {0}", words.LengthSample(v.System))))
 	case errors.Is(err, unit.ErrRange), errors.Is(err, unit.ErrInexact):
-		return 0, errors.New(v.Say(words.New("length.unheld", "“{0}” is too long or too fine to hold; write it such as {1}", text, words.LengthSample(v.System))))
+		return 0, errors.New(v.Say(words.New("length.unheld", "“{0}” is too long or too fine; write it such as {1}", text, words.LengthSample(v.System))))
 	}
 	return 0, errors.New(v.Say(words.NoLength(text, v.System)))
 }

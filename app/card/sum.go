@@ -31,7 +31,7 @@ func (c *Context) sum(r box.Result, width float32) fyne.CanvasObject {
 
 // verdict says in large figures what is over or to spare.
 func (c *Context) verdict(r box.Result) fyne.CanvasObject {
-	text, tone := c.say("gauge.spare", "{0} in³ to spare", r.Spare.String()), look.Accent
+	text, tone := c.say("gauge.spare", "{0} in³ remaining", r.Spare.String()), look.Accent
 	switch {
 	case !r.Fits:
 		text, tone = c.say("gauge.over", "{0} in³ over", (-r.Spare).String()), look.Stop

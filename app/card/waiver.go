@@ -16,10 +16,10 @@ var waiverPage = page[plan.Waiver]{
 		fieldRow(words.New("waiver.by", "Who decided"), func(x *plan.Waiver) *string { return &x.By }, texts),
 		fieldRow(words.New("plan.date", "Date"), func(x *plan.Waiver) *string { return &x.Date }, texts),
 		saidRow(func(s subject[plan.Waiver]) string {
-			return s.say("waiver.still", "It stays in the list and on the sheets, with its reason, until it is taken back.")
+			return s.say("waiver.still", "It stays in the list and on the sheets, with its reason, until it is restored.")
 		}),
 	},
-	below: []rowOf[plan.Waiver]{buttonRow[plan.Waiver](words.New("waiver.back", "Take it back"), "delete")},
+	below: []rowOf[plan.Waiver]{buttonRow[plan.Waiver](words.New("waiver.back", "Restore it"), "delete")},
 }
 
 // ruleName is the title of a rule, or its ID where it is not known.

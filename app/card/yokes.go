@@ -47,7 +47,7 @@ func yoke(s subject[plan.Opening], devices binding[[]plan.Device], i int) []row 
 	kinds := s.choice(s.say("device.yoke", "Yoke {0}", i+1), "", func() []look.Option {
 		options := s.deviceOptions(kind.read(), kind.edit)
 		if len(devices.read()) > 1 {
-			options = append(options, look.Option{Label: s.say("device.out", "take it out"), Do: func() { s.do(without(devices, i)) }})
+			options = append(options, look.Option{Label: s.say("device.out", "remove it"), Do: func() { s.do(without(devices, i)) }})
 		}
 		return options
 	})
@@ -84,7 +84,7 @@ func (c *Context) deviceOptions(now string, set func(kind string) edit.Edit) (op
 		names = append(names, now)
 	}
 	for _, name := range names {
-		options = append(options, look.Option{Label: capital(c.Voice.Say(words.New("device.of."+name, name))), Now: name == now, Do: func() { c.do(set(name)) }})
+		options = append(options, look.Option{Label: capital(c.Voice.Say(part.DeviceText(name))), Now: name == now, Do: func() { c.do(set(name)) }})
 	}
 	return options
 }

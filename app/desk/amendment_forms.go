@@ -17,7 +17,7 @@ func (d *forms) askFigure() {
 		names[i] = look.Capital(d.voice.Say(f.Text))
 	}
 	d.stage.AskForm(dialog.Form{
-		Title: d.voice.say("amend.figure", "A figure of the local code"),
+		Title: d.voice.say("amend.figure", "A local code figure"),
 		Body:  d.voice.say("amend.figure.body", "Written as the edition has it: inches, cubic inches, a count, or yes and no. It is printed on the sheets with its reason."),
 		Yes:   d.voice.say("amend.yes", "Put it in force"),
 		Lines: []dialog.Line{
@@ -43,9 +43,9 @@ func (d *forms) askRuleOff() {
 		names[i] = d.voice.Say(r.Title)
 	}
 	d.stage.AskForm(dialog.Form{
-		Title: d.voice.say("amend.rule", "Switch a rule off"),
+		Title: d.voice.say("amend.rule", "Turn off a rule"),
 		Body:  d.voice.say("amend.rule.body", "For the whole plan. It is printed on the sheets with its reason."),
-		Yes:   d.voice.say("amend.off", "Switch it off"),
+		Yes:   d.voice.say("amend.off", "Turn it off"),
 		Lines: []dialog.Line{
 			{Label: d.voice.say("amend.rule.which", "Rule"), Text: names[0], Options: names},
 			d.amendReason(),

@@ -116,7 +116,7 @@ func tableTexts() (texts []words.Text) {
 	}
 	for _, k := range all.Kinds {
 		if k.Device != "" {
-			texts = append(texts, words.New("device.of."+k.Device, k.Device))
+			texts = append(texts, part.DeviceText(k.Device))
 		}
 	}
 	for _, u := range plan.Uses {

@@ -48,7 +48,7 @@ func (c *clips) copy() {
 	*c.copied = c.taken()
 	key := c.commands.ByID("paste").Keys[0].Said(c.voice.Voice)
 	if one := c.copied.One(); one != nil {
-		c.hand.say(words.New("copy.done", "{0} is copied: {1} takes its like in hand", one.Tag, key))
+		c.hand.say(words.New("copy.done", "Copied {0}; {1} pastes it", one.Tag, key))
 		return
 	}
 	c.hand.say(words.New("copy.done-several", "{0} things are copied: {1} sets them on the wall or in the room chosen then, else beside", c.copied.Len(), key))

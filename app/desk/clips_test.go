@@ -141,7 +141,7 @@ func TestARowOfSeveralCopies(t *testing.T) {
 	b.doc().Select(ids...)
 	before := b.doc().Plan()
 	b.shortcut(shell.Ctrl|shift, fyne.KeyD)
-	b.sent("Set them", "3", "3'")
+	b.sent("Place them", "3", "3'")
 	if n := b.doc().Plan().Level(b.doc().Level()).Openings.Len(); n != 8 {
 		t.Errorf("%d openings, want three copies of two more", n)
 	}

@@ -28,10 +28,10 @@ func title(id, english string) words.Text { return words.New("command."+id, engl
 // The menus within menus.
 var (
 	subArrange  = words.New("menu.arrange", "Arrange")
-	subColours  = words.New("menu.colours", "Colours")
+	subColours  = words.New("menu.colours", "Colors")
 	subUnits    = words.New("menu.units", "Units")
 	subLanguage = words.New("menu.language", "Language")
-	subScale    = words.New("menu.scale", "Size of the interface")
+	subScale    = words.New("menu.scale", "Interface size")
 )
 
 // commandTable lists every command, menu by menu, in the order menus show. It is the
@@ -51,7 +51,7 @@ func (d *Desk) commandTable() []shell.Command {
 
 		{ID: "undo", Title: title("undo", "Undo"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyZ), Can: func() bool { return d.doc().History().CanUndo() }, Named: d.editor.undoTitle, Run: func() { d.doc().Undo() }},
 		{ID: "redo", Title: title("redo", "Redo"), Menu: shell.MenuEdit, Keys: append(keys(shell.Ctrl|shift, fyne.KeyZ), keys(shell.Ctrl, fyne.KeyY)...), Can: func() bool { return d.doc().History().CanRedo() }, Named: d.editor.redoTitle, Run: func() { d.doc().Redo() }},
-		{ID: "delete", Title: title("delete", "Take out what is chosen"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
+		{ID: "delete", Title: title("delete", "Delete"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
 		{ID: "cut", Title: title("cut", "Cut"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyX), Can: d.clips.any, Run: d.clips.cut},
 		{ID: "copy", Title: title("copy", "Copy"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyC), Can: d.clips.any, Run: d.clips.copy},
 		{ID: "paste", Title: title("paste", "Paste"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyV), Can: d.clips.canPaste, Run: d.clips.paste},
@@ -64,13 +64,13 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "align-heights", Title: title("align-heights", "As high as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
 		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
 		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
-		{ID: "select-all", Title: title("select-all", "Choose all openings of the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
-		{ID: "select-none", Title: title("select-none", "Choose nothing"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
+		{ID: "select-all", Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
+		{ID: "select-none", Title: title("select-none", "Deselect all"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 
-		{ID: "fit", Title: title("fit", "Fit the level"), Menu: shell.MenuView, Keys: append(keys(0, fyne.KeyHome), keys(shell.Ctrl, fyne.Key0)...), Run: func() { d.view.Fit() }},
-		{ID: "zoom-in", Title: title("zoom-in", "Nearer"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func() { d.view.board.ZoomIn() }},
-		{ID: "zoom-out", Title: title("zoom-out", "Farther"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func() { d.view.board.ZoomOut() }},
-		{ID: "zoom-selected", Title: title("zoom-selected", "Go to what is chosen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyG), Can: d.editor.hasSelection, Run: func() { d.view.goTo(d.doc().Selection()...) }},
+		{ID: "fit", Title: title("fit", "Zoom to fit"), Menu: shell.MenuView, Keys: append(keys(0, fyne.KeyHome), keys(shell.Ctrl, fyne.Key0)...), Run: func() { d.view.Fit() }},
+		{ID: "zoom-in", Title: title("zoom-in", "Zoom in"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func() { d.view.board.ZoomIn() }},
+		{ID: "zoom-out", Title: title("zoom-out", "Zoom out"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func() { d.view.board.ZoomOut() }},
+		{ID: "zoom-selected", Title: title("zoom-selected", "Zoom to selection"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyG), Can: d.editor.hasSelection, Run: func() { d.view.goTo(d.doc().Selection()...) }},
 		{ID: "level-up", Title: title("level-up", "Level above"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func() bool { return d.editor.levelBy(1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(1)) }},
 		{ID: "level-down", Title: title("level-down", "Level below"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func() bool { return d.editor.levelBy(-1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(-1)) }},
 		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.unfold() }, Run: func() { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
@@ -81,17 +81,17 @@ func (d *Desk) commandTable() []shell.Command {
 	all = append(all, []shell.Command{
 		{ID: "room-by-size", Title: title("room-by-size", "Room by width × depth …"), Menu: shell.MenuPlace, Keys: keys(shift|shell.Ctrl, fyne.KeyR), Run: d.forms.askRoom},
 		{ID: "find-kind", Title: title("find-kind", "Find a kind of opening …"), Menu: shell.MenuPlace, Keys: keys(shell.Ctrl, fyne.KeyF), Run: d.findKind},
-		{ID: "add-level", Title: title("add-level", "Another level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
-		{ID: "add-circuit", Title: title("add-circuit", "Another circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
-		{ID: "add-decision", Title: title("add-decision", "An open decision …"), Menu: shell.MenuPlace, Run: d.forms.askDecision},
+		{ID: "add-level", Title: title("add-level", "Add a level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
+		{ID: "add-circuit", Title: title("add-circuit", "Add a circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
+		{ID: "add-decision", Title: title("add-decision", "Add an open decision …"), Menu: shell.MenuPlace, Run: d.forms.askDecision},
 
 		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(1) }},
-		{ID: "last-finding", Title: title("last-finding", "Finding before"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(-1) }},
+		{ID: "last-finding", Title: title("last-finding", "Previous finding"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(-1) }},
 		{ID: "list-findings", Title: title("list-findings", "Go through the list"), Menu: shell.MenuCheck, Keys: keys(shell.Ctrl, fyne.KeyL), Can: d.findings.any, Run: d.focusFindings},
-		{ID: "remedy", Title: title("remedy", "Take the first remedy"), Menu: shell.MenuCheck, Line: true, Keys: keys(shell.Ctrl, fyne.KeyReturn), Can: d.findings.hasRemedy, Named: d.findings.remedyTitle, Run: d.findings.takeRemedy},
+		{ID: "remedy", Title: title("remedy", "Apply the first remedy"), Menu: shell.MenuCheck, Line: true, Keys: keys(shell.Ctrl, fyne.KeyReturn), Can: d.findings.hasRemedy, Named: d.findings.remedyTitle, Run: d.findings.takeRemedy},
 		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: shell.MenuCheck, Can: func() bool { return d.findings.inHand() != nil }, Run: d.forms.askWaiver},
-		{ID: "amend-figure", Title: title("amend-figure", "A figure of the local code …"), Menu: shell.MenuCheck, Line: true, Run: d.forms.askFigure},
-		{ID: "amend-rule", Title: title("amend-rule", "Switch a rule off …"), Menu: shell.MenuCheck, Run: d.forms.askRuleOff},
+		{ID: "amend-figure", Title: title("amend-figure", "Change a local code figure …"), Menu: shell.MenuCheck, Line: true, Run: d.forms.askFigure},
+		{ID: "amend-rule", Title: title("amend-rule", "Turn off a rule …"), Menu: shell.MenuCheck, Run: d.forms.askRuleOff},
 		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), help.Checked, d.doc().Result().Figures) }},
 
 		{ID: "export", Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
@@ -99,9 +99,9 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 
 		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), "", d.doc().Result().Figures) }},
-		{ID: "shortcuts", Title: title("shortcuts", "Keys"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
+		{ID: "shortcuts", Title: title("shortcuts", "Keyboard shortcuts"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
 		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowCautions() }},
-		{ID: "notices", Title: title("notices", "Notices of what it is made with"), Menu: shell.MenuHelp, Line: true, Run: func() { d.stage.ShowNotices() }},
+		{ID: "notices", Title: title("notices", "Licenses of what it is made with"), Menu: shell.MenuHelp, Line: true, Run: func() { d.stage.ShowNotices() }},
 		{ID: "about", Title: title("about", "About Studbay"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowAbout() }},
 	}...)
 	return all
@@ -125,7 +125,7 @@ func (d *Desk) settings() (all []shell.Command) {
 		mode look.Mode
 		name words.Text
 	}{
-		{look.FollowSystem, title("mode-system", "As the system has it")},
+		{look.FollowSystem, title("mode-system", "Follow the system")},
 		{look.LightMode, title("mode-light", "Light")},
 		{look.DarkMode, title("mode-dark", "Dark")},
 		{look.ContrastMode, title("mode-contrast", "High contrast")},
@@ -141,7 +141,7 @@ func (d *Desk) settings() (all []shell.Command) {
 		name   words.Text
 	}{
 		{unit.Imperial, title("units-imperial", "Feet and inches")},
-		{unit.Metric, title("units-metric", "Metres and millimetres")},
+		{unit.Metric, title("units-metric", "Meters and millimeters")},
 	} {
 		all = append(all, shell.Command{
 			ID: u.name.ID, Title: u.name, Menu: shell.MenuView, Sub: subUnits,

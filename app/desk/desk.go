@@ -291,7 +291,7 @@ func (d *Desk) showTitle() {
 
 // showKeys lists what the keys do.
 func (d *Desk) showKeys() {
-	d.stage.Scrolled(d.voice.say("keys.title", "Keys"), 430, 520, d.commands.KeySheet(d.voice.Voice))
+	d.stage.Scrolled(d.voice.say("keys.title", "Keyboard shortcuts"), 430, 520, d.commands.KeySheet(d.voice.Voice))
 }
 
 // recent lists the plans opened lately.
@@ -310,7 +310,7 @@ func (d *Desk) showLevels() {
 	}
 	items = append(items,
 		look.MenuItem{Label: d.voice.say("level.card", "This level's card"), Line: true, Do: func() { d.doc().Select(d.doc().Level()) }},
-		look.MenuItem{Label: d.voice.say("command.add-level", "Another level"), Do: func() { d.commands.Run("add-level") }})
+		look.MenuItem{Label: d.voice.say("command.add-level", "Add a level"), Do: func() { d.commands.Run("add-level") }})
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(d.level.Object)
 	look.ShowMenu(d.window.Canvas(), at.AddXY(look.Grid, 0), 0, items)
 }

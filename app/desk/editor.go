@@ -76,11 +76,11 @@ func (d *editor) removeSelected() {
 	}
 	d.hand.say(words.Text{}) // the question says it
 	d.stage.Ask(dialog.Question{
-		Title: d.voice.say("remove.title", "Take out all that hangs on it too?"),
+		Title: d.voice.say("remove.title", "Delete all that depends on it too?"),
 		Body:  d.goesWith(edit.Removing(chosen...)),
 		Answers: []dialog.Answer{
 			{Label: d.voice.say("answer.stay", "Go back")},
-			{Label: d.voice.say("answer.all", "Take out all of it"), Do: func() { _ = d.Do(edit.Removing(chosen...)) }},
+			{Label: d.voice.say("answer.all", "Delete all of it"), Do: func() { _ = d.Do(edit.Removing(chosen...)) }},
 		},
 	})
 }

@@ -107,7 +107,7 @@ func (d *findings) remedyTitle() words.Text {
 	if f := d.inHand(); f != nil && len(f.Remedies) > 0 {
 		return words.New("command.remedy.named", "Remedy: {0}", f.Remedies[0].Label)
 	}
-	return title("remedy", "Take the first remedy")
+	return title("remedy", "Apply the first remedy")
 }
 
 // takeRemedy makes the edit of the first remedy of the finding in hand.

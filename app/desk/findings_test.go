@@ -77,7 +77,7 @@ func TestTheFirstRemedyIsTakenByKeys(t *testing.T) {
 		t.Error("the remedy left the plan as it was")
 	}
 	b.doc().Select()
-	if item := b.item(shell.MenuCheck, "Take the first remedy"); !item.Disabled {
+	if item := b.item(shell.MenuCheck, "Apply the first remedy"); !item.Disabled {
 		t.Error("a remedy is offered with nothing chosen")
 	}
 }
@@ -88,7 +88,7 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 	b.commands.Run("amend-figure")
 	form := b.dialog()
 	b.press(form, "Put it in force")
-	if said := textOf(b.dialog()); !strings.Contains(said, "A figure of the local code") {
+	if said := textOf(b.dialog()); !strings.Contains(said, "A local code figure") {
 		t.Fatal("an amendment without value and reason is taken")
 	}
 	b.take(b.choice(form, "Figure"), "Highest receptacle")
@@ -106,14 +106,14 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 		}
 		b.doc().Select(a.ID)
 	}
-	b.press(b.column.Object, "Take it back")
+	b.press(b.column.Object, "Restore it")
 	if n := b.doc().Plan().Amendments.Len(); n != 0 {
 		t.Errorf("%d amendments after taking it back", n)
 	}
 	b.commands.Run("amend-rule")
 	form = b.dialog()
 	b.entries(form)[0].SetText("not adopted here")
-	b.press(form, "Switch it off")
+	b.press(form, "Turn it off")
 	b.noDialog()
 	for a := range b.doc().Plan().Amendments.All() {
 		if a.Rule == "" || a.Reason != "not adopted here" {

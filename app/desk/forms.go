@@ -90,10 +90,10 @@ func (d *forms) askCopies() {
 	d.stage.AskForm(dialog.Form{
 		Title: d.voice.say("copies.title", "Copy along the face"),
 		Body:  d.voice.say("copies.body", "To the right as seen standing in the room; a spacing below zero goes to the left."),
-		Yes:   d.voice.say("copies.yes", "Set them"),
+		Yes:   d.voice.say("copies.yes", "Place them"),
 		Lines: []dialog.Line{
 			{Label: d.voice.say("copies.count", "How many more"), Text: "1", Check: d.stage.IsCount},
-			{Label: d.voice.say("copies.spacing", "Centre to centre"), Text: spacing, Check: d.stage.IsLength},
+			{Label: d.voice.say("copies.spacing", "Center to center"), Text: spacing, Check: d.stage.IsLength},
 		},
 		Do: func(texts []string) error {
 			n, _ := d.stage.Count(texts[0]) // each was checked at its line
@@ -143,7 +143,7 @@ func (d *forms) askCircuit() {
 func (d *forms) askDecision() {
 	d.stage.AskForm(dialog.Form{
 		Title: d.voice.say("decision.title", "An open decision"),
-		Body:  d.voice.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is chosen now."),
+		Body:  d.voice.say("decision.body", "It is listed with the findings, and printed, until it is settled. It is about what is selected now."),
 		Yes:   d.voice.say("decision.yes", "Write it down"),
 		Lines: []dialog.Line{
 			{Label: d.voice.say("decision.question", "What is open"), Hint: d.voice.say("decision.hint", "such as: how thick is the tile?"), Check: d.stage.IsSaid(d.voice.say("decision.hint", "such as: how thick is the tile?"))},

@@ -19,7 +19,7 @@ func (d *forms) askGrid(clip edit.Clip) {
 	d.stage.AskForm(dialog.Form{
 		Title: d.voice.say("copies.title-flat", "Copy in rows"),
 		Body:  d.voice.say("copies.body-flat", "To the right and down the sheet; a spacing below zero goes the other way. The one there is counts as one."),
-		Yes:   d.voice.say("copies.yes", "Set them"),
+		Yes:   d.voice.say("copies.yes", "Place them"),
 		Lines: []dialog.Line{
 			{Label: d.voice.say("copies.across", "How many across"), Text: "2", Check: d.stage.IsCount},
 			{Label: d.voice.say("copies.across-spacing", "Spacing across"), Text: spacing, Check: d.stage.IsLength},

@@ -35,7 +35,7 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 	before := b.doc().Plan()
 	b.run("copy-row")
 	b.dialogSays("How many down")
-	b.sent("Set them", "3", "5'", "2", "6'")
+	b.sent("Place them", "3", "5'", "2", "6'")
 	at := map[geom.Point]bool{}
 	for _, o := range b.doc().Plan().Openings() {
 		at[o.At.At] = true
@@ -54,7 +54,7 @@ func TestACeilingLightIsCopiedInRows(t *testing.T) {
 		t.Error("one undo does not take them back")
 	}
 	b.run("copy-row")
-	b.sent("Set them", "4", "5'", "1", "6'")
+	b.sent("Place them", "4", "5'", "1", "6'")
 	if !plan.Equal(before, b.doc().Plan()) {
 		t.Error("copies were made though one would lie outside")
 	}

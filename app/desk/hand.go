@@ -116,7 +116,7 @@ func (h *hand) takeLike(of plan.Opening) {
 	of.Extra = plan.Extra{}
 	h.TakeKind(of.Kind)
 	h.sample = &of
-	h.say(words.New("copy.taken", "Click where the like of {0} goes", of.Tag))
+	h.say(words.New("copy.taken", "Click where the copy of {0} goes", of.Tag))
 }
 
 // LateKinds implements shell.Kinds.

@@ -24,7 +24,7 @@ func TestShortcutsWaitBehindDialogs(t *testing.T) {
 	if !plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo ran behind a dialog")
 	}
-	b.press(b.dialog(), "Understood")
+	b.press(b.dialog(), "OK")
 	b.shortcut(shell.Ctrl, fyne.KeyZ)
 	if plan.Equal(was, b.doc().Plan()) {
 		t.Error("undo does not run once the dialog is gone")

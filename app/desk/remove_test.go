@@ -31,7 +31,7 @@ func TestARoomWithOpeningsGoesOnlyAfterAQuestion(t *testing.T) {
 	if said := textOf(b.dialog()); !strings.Contains(said, "go with it: opening D1") {
 		t.Errorf("asked: %q", said)
 	}
-	b.press(b.dialog(), "Take out all of it")
+	b.press(b.dialog(), "Delete all of it")
 	if b.doc().Index().RoomOf(id) != nil {
 		t.Error("confirmed, the room is still there")
 	}

@@ -67,7 +67,7 @@ func TestWhatWasKilledIsShownInTheWindow(t *testing.T) {
 	b := newBench(t)
 	b.session.Offer(file.Unsaved{Doc: "half", Time: time.Now(), Plan: plan.New("Half a house", work.NewID(plan.KindLevel))})
 	b.dialogSays("“Half a house”")
-	b.press(b.dialog(), "Take it up")
+	b.press(b.dialog(), "Recover it")
 	if b.doc().Title() != "Half a house" || b.windowTitle() != "• Half a house · Studbay" {
 		t.Errorf("the window is titled %q", b.windowTitle())
 	}

@@ -48,7 +48,7 @@ func (d *Desk) faceText(side plan.ID) words.Text {
 	if !ok {
 		return words.Text{}
 	}
-	said := words.New("pane.face", "{0} face in hand", d.context().Facing(side))
+	said := words.New("pane.face", "{0} face selected", d.context().Facing(side))
 	if studs := ref.Side().Studs; studs.Spacing > 0 {
 		said = words.New("pane.studs", "{0}: studs at {1}", said, words.Height(studs.Spacing))
 	}

@@ -72,9 +72,9 @@ func (f *exportForm) build() {
 		choice(s.say("export.paper", "Paper"), f.papers),
 		choice(s.say("export.scale", "Scale"), f.scales),
 		choice(s.say("export.pages", "Pages"), f.which),
-		choice(s.say("export.form", "Written as"), f.formats),
+		choice(s.say("export.form", "Format"), f.formats),
 	}
-	f.resolves = choice(s.say("export.dpi", "Dots an inch"), f.resolutions)
+	f.resolves = choice(s.say("export.dpi", "Dots per inch"), f.resolutions)
 	fields = append(fields, f.resolves, look.Gap(1, look.Grid/2), f.paperOf, f.wrong)
 	f.column = look.Column(look.Grid, fields...)
 	no := button(s.say("answer.stay", "Go back"), false, func() { f.shown.lower() })
@@ -149,7 +149,7 @@ func (f *exportForm) formats() (options []look.Option) {
 		name      words.Text
 	}{
 		{".pdf", words.New("export.pdf", "PDF, one file")},
-		{".png", words.New("export.png", "PNG, a picture a page")},
+		{".png", words.New("export.png", "PNG, one picture per page")},
 	} {
 		options = append(options, f.option(f.stage.voice.Say(format.name), f.format == format.extension, false, func() {
 			f.format = format.extension

@@ -35,11 +35,11 @@ func TestExportAsPicturesHasTheirDots(t *testing.T) {
 	s.AskExport(s.house(14*unit.Foot, 12*unit.Foot), s.memory)
 	s.says("1 of 1")
 	form := s.dialog()
-	if strings.Contains(windowtest.TextOf(form), "Dots an inch") {
+	if strings.Contains(windowtest.TextOf(form), "Dots per inch") {
 		t.Error("a PDF is asked for its dots an inch")
 	}
-	s.take(s.choice(form, "Written as"), "PNG")
-	s.take(s.choice(form, "Dots an inch"), "100")
+	s.take(s.choice(form, "Format"), "PNG")
+	s.take(s.choice(form, "Dots per inch"), "100")
 	path := filepath.Join(t.TempDir(), "den.png")
 	s.press(form, "Choose a file")
 	s.write(path)
@@ -80,7 +80,7 @@ func TestTheScheduleIsWrittenAsATable(t *testing.T) {
 		s.ExportSchedule(house, extension)
 		path := filepath.Join(folder, "den"+extension)
 		s.write(path)
-		s.press(s.dialog(), "Understood")
+		s.press(s.dialog(), "OK")
 		data, err := os.ReadFile(path)
 		if err != nil || !bytes.HasPrefix(data, []byte(begins)) && !bytes.HasPrefix(data, []byte("Tag")) {
 			t.Errorf("%s: %v, begins %.12q", extension, err, data)

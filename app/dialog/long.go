@@ -20,7 +20,7 @@ func (s *Stage) Spread(title string, width, height float32, content fyne.CanvasO
 }
 
 func (s *Stage) cautions() string {
-	return s.say("caution.long", `Studbay is a planning aid. It says what it looked at and what it found; it never says that an installation meets a code.
+	return s.say("caution.long", `Studbay is a planning aid. It says what it checked and what it found; it never says that an installation meets a code.
 
 The local code as adopted, its amendments, the authority having jurisdiction and a licensed electrician decide. Read the volume marked on the box in your hand: it goes before any list.
 

@@ -21,7 +21,7 @@ func (s *Stage) tellWritten(path, body string) {
 		Answers: []Answer{
 			{s.say("answer.show-folder", "Show in folder"), func() { s.showOutside(filepath.Dir(path), folderCommand(path)) }},
 			{s.say("answer.open-file", "Open"), func() { s.showOutside(path, openCommand(path)) }},
-			{s.say("answer.good", "Understood"), nil},
+			{s.say("answer.good", "OK"), nil},
 		},
 	})
 }

@@ -61,7 +61,7 @@ func TestWhatCannotBeOpenedIsSaid(t *testing.T) {
 	s.opener("3")
 	s.showOutside("den.pdf", openCommand("den.pdf"))
 	s.says("found no program for it (3)")
-	s.press(s.dialog(), "Understood")
+	s.press(s.dialog(), "OK")
 
 	t.Setenv("PATH", t.TempDir())
 	s.showOutside("den.pdf", openCommand("den.pdf"))

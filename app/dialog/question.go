@@ -77,7 +77,7 @@ func buttonRow(buttons ...*look.Press) fyne.CanvasObject {
 
 // Tell shows something to know, with one button.
 func (s *Stage) Tell(title, body string) {
-	s.Ask(Question{Title: title, Body: body, Answers: []Answer{{Label: s.say("answer.good", "Understood")}}})
+	s.Ask(Question{Title: title, Body: body, Answers: []Answer{{Label: s.say("answer.good", "OK")}}})
 }
 
 // Trouble says what went wrong and what to do next.

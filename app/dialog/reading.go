@@ -22,7 +22,7 @@ func (s *Stage) IsLength(text string) error {
 func (s *Stage) IsLengthOverNothing(text string) error {
 	l, err := s.Length(text)
 	if err == nil && l <= 0 {
-		return errors.New(s.say("form.positive", "it must be more than nothing, such as {0}", words.LengthSample(s.voice.System)))
+		return errors.New(s.say("form.positive", "it must be more than zero, such as {0}", words.LengthSample(s.voice.System)))
 	}
 	return err
 }
@@ -31,7 +31,7 @@ func (s *Stage) IsLengthOverNothing(text string) error {
 func (s *Stage) Count(text string) (int, error) {
 	n, err := strconv.Atoi(text)
 	if err != nil || n < 1 || n > 1000 {
-		return 0, errors.New(s.say("form.count", "“{0}” is no whole number from 1 to 1000; write it such as 20", text))
+		return 0, errors.New(s.say("form.count", "“{0}” is not a whole number from 1 to 1000; write it such as 20", text))
 	}
 	return n, nil
 }

@@ -20,7 +20,7 @@ func NewFirstSteps(v words.Voice, trace func(), run func(command string) bool) *
 	}
 	text := look.Column(look.Grid,
 		look.NewParagraph(say("blank.title", "Begin with a room"), look.Style{Size: look.TagSize, Bold: true}, look.Scaled(width)),
-		look.NewParagraph(say("blank.trace", "Take Room at the left and click its corners, or type a length while you draw; close it on the first corner or with Enter. Or type a width and a depth."), look.Body, look.Scaled(width)),
+		look.NewParagraph(say("blank.trace", "Click the Room tool at the left, then its corners, or type a length while you draw; close it on the first corner or with Enter. Or type a width and a depth."), look.Body, look.Scaled(width)),
 		look.Gap(1, look.Grid/2),
 		button(say("blank.trace.do", "Trace a room"), look.Solid, look.OnAccent, trace),
 		button(say("blank.size.do", "A room by width × depth …"), look.Outline, look.Accent, func() { run("room-by-size") }),

@@ -80,7 +80,7 @@ func (w *KindDrawer) fill() {
 	find := w.search.wanted()
 	w.found, w.marked = nil, 0
 	if recent := w.recent(); find == "" && len(recent) > 0 {
-		w.shelf(shelf{title: words.New("shelf.recent", "Lately used")}, recent)
+		w.shelf(shelf{title: words.New("shelf.recent", "Recently used")}, recent)
 	}
 	w.listFound(find, false)
 	if len(w.found) == 0 {

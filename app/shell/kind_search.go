@@ -38,7 +38,7 @@ func (f *kindSearch) wanted() string {
 }
 
 // findHint says how the search is worked.
-var findHint = words.New("drawer.find.hint", "Type part of a name; Up and Down mark a kind, Enter takes it, Esc clears the line and then leaves it")
+var findHint = words.New("drawer.find.hint", "Type part of a name; Up and Down mark a kind, Enter selects it, Esc clears the line and then leaves it")
 
 // FocusGained implements fyne.Focusable.
 func (f *kindSearch) FocusGained() {

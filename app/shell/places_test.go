@@ -55,7 +55,7 @@ func TestNamesInTheDrawerLeaveOutWhatTheShelfSays(t *testing.T) {
 		{"Receptacle at a basin", "receptacle", "At a basin"},
 		{"Range receptacle, 50 A", "receptacle", "Range, 50 A"},
 		{"Two switches", "switch", "Two switches"},
-		{"Tomacorriente de mostrador", "tomacorriente", "De mostrador"},
+		{"Tomacorriente de isla", "tomacorriente", "De isla"},
 		{"Dimmer", "switch", "Dimmer"},
 		{"Junction box", "", "Junction box"},
 	} {

@@ -39,8 +39,8 @@ func (u *UnfoldPane) Show(room *plan.Room, face words.Text, datum plan.Datum) {
 	u.sub.SetChosen(datum == plan.Subfloor)
 	u.fin.SetChosen(datum != plan.Subfloor)
 	if room == nil {
-		u.title.SetWords(u.say("pane.none", "No room in hand"))
-		u.second.SetWords(u.say("pane.none.hint", "Choose a room or something in it, and its faces stand here in a row."))
+		u.title.SetWords(u.say("pane.none", "No room selected"))
+		u.second.SetWords(u.say("pane.none.hint", "Select a room or something in it, and its faces stand here in a row."))
 		return
 	}
 	name := room.Name

@@ -161,7 +161,7 @@ const doorToCorner = 4 * unit.Inch
 func breakStops(side onSide, width unit.Length) []stop {
 	long := side.length()
 	return []stop{
-		{(long - width) / 2, words.New("snap.middle", "middle of the wall"), rankMiddle},
+		{(long - width) / 2, words.New("snap.middle", "center of the wall"), rankMiddle},
 		{doorToCorner, words.New("snap.by-left", "by the left corner"), rankBreak},
 		{long - width - doorToCorner, words.New("snap.by-right", "by the right corner"), rankBreak},
 	}

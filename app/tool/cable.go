@@ -30,11 +30,11 @@ func (c *cable) Hint() words.Text {
 	case c.sort == controlSort && c.lead == "":
 		return words.New("tool.control.hint", "Click a switch; then the lights, fans or receptacles it serves")
 	case c.sort == controlSort:
-		return words.New("tool.control.hint-to", "Click what the switch serves, or a second switch for the same; a second click takes it out, Esc ends")
+		return words.New("tool.control.hint-to", "Click what the switch serves, or a second switch for the same; a second click removes it, Esc ends")
 	case c.from == "":
-		return words.New("tool.cable.hint", "Click where a cable comes from: a panel or an opening; or a cable, which Del takes out and [ ] resizes")
+		return words.New("tool.cable.hint", "Click where a cable comes from: a panel or an opening; or a cable, which Del deletes and [ ] resizes")
 	}
-	return words.New("tool.cable.hint-to", "Click the opening the cable goes to; [ ] takes another size, Esc ends the run")
+	return words.New("tool.cable.hint-to", "Click the opening the cable goes to; [ ] selects another size, Esc ends the run")
 }
 
 // Choose implements Chooser. What is unfinished is dropped.
@@ -74,7 +74,7 @@ func (c *cable) Down(t Window, p Pointer) {
 	case !ok && c.from == "" && c.lead == "" && p.Line != "":
 		t.Select(p.Line)
 	case !ok:
-		t.Say(words.New("tool.cable.nothing", "There is no opening here: click on a symbol"))
+		t.Say(words.New("tool.cable.nothing", "There is no opening here: click a symbol"))
 	case c.sort == controlSort:
 		c.control(t, id)
 	default:

@@ -49,7 +49,7 @@ func sortAt(c *plan.Cable) int {
 func (*cable) Choices() []Choice {
 	all := []Choice{
 		{controlSort, words.New("cable.control", "switch to light")},
-		{usualSort, words.New("cable.usual", "cable as usual there")},
+		{usualSort, words.New("cable.usual", "the usual cable")},
 	}
 	for _, s := range cableSorts {
 		all = append(all, Choice{s.id(), s.text()})

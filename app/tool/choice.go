@@ -28,7 +28,7 @@ func step(all []Choice, id string, by int) string {
 }
 
 // sizeHint is what a tool says while a size is typed.
-var sizeHint = words.New("tool.size.hint", "Type the length and Enter; it holds for the next ones of its sort too. Esc leaves it as it was")
+var sizeHint = words.New("tool.size.hint", "Type the length and Enter; it holds for the next ones of its kind too. Esc leaves it as it was")
 
 // with returns a copy of a map with one more entry.
 func with[K comparable, V any](m map[K]V, key K, value V) map[K]V {

@@ -164,7 +164,7 @@ func fixtureStops(ix *index.Index, side onSide, width unit.Length, self plan.ID)
 	stops := []stop{
 		{0, words.New("snap.in-left", "in the left corner"), rankBreak},
 		{long - width, words.New("snap.in-right", "in the right corner"), rankBreak},
-		{(long - width) / 2, words.New("snap.middle", "middle of the wall"), rankMiddle},
+		{(long - width) / 2, words.New("snap.middle", "center of the wall"), rankMiddle},
 	}
 	for _, o := range ix.FixturesOn(side.id()) {
 		if o.ID == self {
@@ -172,10 +172,10 @@ func fixtureStops(ix *index.Index, side onSide, width unit.Length, self plan.ID)
 		}
 		name := words.New("snap.beside", "beside the {0}", o.Kind.Text())
 		stops = append(stops, stop{o.At.Along + o.Width, name, rankLevel}, stop{o.At.Along - width, name, rankLevel})
-		stops = append(stops, stop{o.At.Along + (o.Width-width)/2, words.New("snap.fixture", "middle of the {0}", o.Kind.Text()), rankEqual})
+		stops = append(stops, stop{o.At.Along + (o.Width-width)/2, words.New("snap.fixture", "center of the {0}", o.Kind.Text()), rankEqual})
 	}
 	for _, c := range ix.Cuts(side.id()) {
-		stops = append(stops, stop{(c.From + c.To - width) / 2, words.New("snap.break", "middle of the {0}", c.Break.Kind.Text()), rankEqual})
+		stops = append(stops, stop{(c.From + c.To - width) / 2, words.New("snap.break", "center of the {0}", c.Break.Kind.Text()), rankEqual})
 	}
 	return stops
 }
@@ -183,7 +183,7 @@ func fixtureStops(ix *index.Index, side onSide, width unit.Length, self plan.ID)
 func (f *fixture) put(t Window) {
 	made, _, _, ok := f.find(t)
 	if !ok {
-		t.Say(words.New("tool.fixture.nowhere", "There is no room here to stand it in"))
+		t.Say(words.New("tool.fixture.nowhere", "There is no room here to place it in"))
 		return
 	}
 	made.ID = t.NewID(plan.KindFixture)

@@ -26,7 +26,7 @@ func (m *measure) Hint() words.Text {
 	if m.from == nil || m.to != nil {
 		return words.New("tool.measure.hint", "Click where to measure from: corners, faces and openings hold it; Shift leaves them")
 	}
-	return words.New("tool.measure.hint-to", "Click where to measure to; Esc begins anew")
+	return words.New("tool.measure.hint-to", "Click where to measure to; Esc starts over")
 }
 
 // measured is one end of what is measured.
@@ -52,7 +52,7 @@ func (m *measure) rest(t Window) (measured, words.Text) {
 			if side, ok := faceOf(t.Index(), o.At.Host, place.Foot); ok && o.At.Part == plan.PartFace {
 				end.side = &side
 			}
-			return end, words.New("snap.centre", "centre of {0}", o.Tag)
+			return end, words.New("snap.centre", "center of {0}", o.Tag)
 		}
 	}
 	side, onFace := faceAt(t, p, nil)

@@ -19,9 +19,9 @@ func TestDropOpenings(t *testing.T) {
 		snap  string
 	}{
 		{"on the nearest face, on the grid", at(40.4, 6), 0, 40, ""},
-		{"in the middle of the wall", at(73, 10), 0, 72, "middle of the wall"},
+		{"in the middle of the wall", at(73, 10), 0, 72, "center of the wall"},
 		{"a round distance from a corner", at(47.7, 4), 0, 48, `4' 0" from the left corner`},
-		{"the middle of another wall", at(143, 61), 1, 60, "middle of the wall"},
+		{"the middle of another wall", at(143, 61), 1, 60, "center of the wall"},
 		{"measured from the left end as seen in the room", at(100.2, 118), 2, 44, ""},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -54,7 +54,7 @@ func TestSnapIsShownBeforeTheClick(t *testing.T) {
 	f, o := newFake(t), &opening{}
 	f.square()
 	o.Move(f, at(73, 10))
-	if f.preview.Snap.String() != "middle of the wall" || f.preview.SnapAt == nil || f.preview.Ghost == nil {
+	if f.preview.Snap.String() != "center of the wall" || f.preview.SnapAt == nil || f.preview.Ghost == nil {
 		t.Fatalf("preview %+v", f.preview)
 	}
 	if got, want := f.preview.Ghost.Foot, (geom.Point{X: inch(72)}); got != want {

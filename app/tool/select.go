@@ -31,9 +31,9 @@ func (c *choose) Hint() words.Text {
 	case c.onRoom:
 		return words.New("tool.select.hint-room", "Drag the room by its inside, a side or a corner; arrows move it, Shift+arrows by a little")
 	case c.chose:
-		return words.New("tool.select.hint-chosen", "Drag, or nudge by the arrows, with Shift by a little; Del takes it out, Shift+click adds to the choice")
+		return words.New("tool.select.hint-chosen", "Drag, or nudge with the arrows, with Shift by a little; Del deletes it, Shift+click adds to the selection")
 	}
-	return words.New("tool.select.hint", "Click to choose, drag to move; drag over a free place to choose several, Shift adds to the choice")
+	return words.New("tool.select.hint", "Click to select, drag to move; drag over a free place to select several, Shift adds to the selection")
 }
 
 func (c *choose) Down(t Window, p Pointer) {

@@ -77,14 +77,14 @@ func onFace(ix *index.Index, side plan.ID, self plan.ID, width unit.Length, s un
 	}
 	face, _ := frame.FaceOf(ix, side)
 	long := face.Length
-	stops := []stop{{long / 2, words.New("snap.middle", "middle of the wall"), rankMiddle}}
+	stops := []stop{{long / 2, words.New("snap.middle", "center of the wall"), rankMiddle}}
 	stops = append(stops, across(ix, ref, self)...)
 	stops = append(stops, evenly(ix, side, self, long)...)
 	for _, c := range face.Cuts {
-		stops = append(stops, stop{(c.From + c.To) / 2, words.New("snap.break", "middle of the {0}", c.Break.Kind.Text()), rankBreak})
+		stops = append(stops, stop{(c.From + c.To) / 2, words.New("snap.break", "center of the {0}", c.Break.Kind.Text()), rankBreak})
 	}
 	for _, f := range ix.FixturesOn(side) {
-		stops = append(stops, stop{f.At.Along + f.Width/2, words.New("snap.fixture", "middle of the {0}", f.Kind.Text()), rankBreak})
+		stops = append(stops, stop{f.At.Along + f.Width/2, words.New("snap.fixture", "center of the {0}", f.Kind.Text()), rankBreak})
 	}
 	stops = append(stops, atStuds(face, width)...)
 	return append(stops, rounds(long, s, near)...)

@@ -112,7 +112,7 @@ func fixtureSpot(t Window, p Pointer, kind string) (spot, bool) {
 		s := spot{snap: words.New("snap.on", "on the {0}", f.Kind.Text())}
 		if (at-long/2).Abs() <= p.Reach && !p.Shift {
 			at = long / 2
-			s.snap = words.New("snap.fixture-face", "middle of the {0}'s face", f.Kind.Text())
+			s.snap = words.New("snap.fixture-face", "center of the {0}'s face", f.Kind.Text())
 		} else if !p.Shift {
 			at = between(toGrid(at, t.System().Grid()), 0, long)
 		}
@@ -169,7 +169,7 @@ func flatSpot(t Window, p Pointer, host part.Host, self plan.ID) (spot, bool) {
 // openings.
 func flatRest(t Window, p Pointer, room *plan.Room, self plan.ID) (geom.Point, words.Text) {
 	box := room.Outline().Box()
-	middle := words.New("snap.room-middle", "middle of the room")
+	middle := words.New("snap.room-middle", "center of the room")
 	xs := []stop{{box.Center().X, middle, rankMiddle}}
 	ys := []stop{{box.Center().Y, middle, rankMiddle}}
 	for _, o := range t.Index().OpeningsOn(room.ID) {

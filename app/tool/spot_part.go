@@ -21,7 +21,7 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 	if l, ok := typed.place(t.System()); ok {
 		s.anchor.Along, s.snap = fromEnd(p.Part.Along, long, l)
 	} else if !p.Shift {
-		middle := stop{long / 2, words.New("snap.fixture-face", "middle of the {0}'s face", f.Kind.Text()), rankMiddle}
+		middle := stop{long / 2, words.New("snap.fixture-face", "center of the {0}'s face", f.Kind.Text()), rankMiddle}
 		s.anchor.Along, s.snap = rest([]stop{middle}, p.Part.Along, p.Reach, t.System().Grid())
 	}
 	s.anchor.Along = between(s.anchor.Along, 0, long)

@@ -20,8 +20,8 @@ type Entry struct {
 var Tools = []Entry{
 	{words.New("tool.select", "Select"), symbol.IconSelect, "V", false, func() Tool { return &choose{} }},
 	{words.New("tool.room", "Room"), symbol.IconRoom, "R", false, func() Tool { return &room{} }},
-	{words.New("tool.break", "Break"), symbol.IconBreak, "B", false, func() Tool { return &brk{kind: plan.BreakDoor} }},
-	{words.New("tool.fixture", "Fixture"), symbol.IconFixture, "F", false, func() Tool { return &fixture{kind: plan.FixtureCounter} }},
+	{words.New("tool.break", "Doors & windows"), symbol.IconBreak, "B", false, func() Tool { return &brk{kind: plan.BreakDoor} }},
+	{words.New("tool.fixture", "Cabinets & furniture"), symbol.IconFixture, "F", false, func() Tool { return &fixture{kind: plan.FixtureCounter} }},
 	{words.New("tool.opening", "Opening"), symbol.IconOpening, "O", true, func() Tool { return &opening{} }},
 	{words.New("tool.wiring", "Wiring"), symbol.IconCable, "C", false, func() Tool { return &cable{} }},
 	{words.New("tool.measure", "Measure"), symbol.IconMeasure, "M", false, func() Tool { return &measure{} }},

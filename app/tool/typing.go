@@ -108,7 +108,7 @@ func (t *typing) two(s unit.System) (w, h unit.Length, ok bool, err error) {
 	return w, h, true, err
 }
 
-var notPositive = words.New("tool.positive", "The length must be more than nothing")
+var notPositive = words.New("tool.positive", "The length must be more than zero")
 
 // read returns the length typed; where it cannot be read or is not over nothing, the
 // table says so and it is false.

@@ -51,7 +51,7 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
 	f.StringVar(&r.edition, "edition", "", "code edition `E` in place of the plan's")
 	f.StringVar(&r.severity, "severity", fill.Warn.String(), "list findings of this weight and above, `note|warn|stop`")
 	f.BoolVar(&r.json, "json", false, "write JSON")
-	f.BoolVar(&r.rules, "rules", false, "explain each rule and what it does not look at")
+	f.BoolVar(&r.rules, "rules", false, "explain each rule and what it does not check")
 	offer(c, "edition", code.Editions()...)
 	offer(c, "severity", severities...)
 	return c

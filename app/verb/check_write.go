@@ -112,7 +112,7 @@ func (c *checked) putSum(p *paragraphs, least fill.Severity, listed []fill.Findi
 		}
 	}
 	if len(listed) == 0 {
-		p.put("", words.New("check.none", "Nothing was found at or above {0} by what was looked at.", least.String()))
+		p.put("", words.New("check.none", "Nothing was found at or above {0} in what was checked.", least.String()))
 	} else {
 		p.put("", words.New("check.sum", "{0} found at or above {1}.", len(listed), least.String()))
 	}
@@ -133,14 +133,14 @@ func (c *checked) putSum(p *paragraphs, least fill.Severity, listed []fill.Findi
 func (c *checked) putLooked(p *paragraphs) {
 	fig := c.result.Figures
 	p.blank()
-	p.put("", words.New("check.looked", "Looked at:"))
+	p.put("", words.New("check.looked", "Checked:"))
 	rooms := map[*rule.Rule]fill.Looked{}
 	for _, l := range c.result.Looked(c.plan.Levels...) {
 		rooms[l.Rule] = l
 	}
 	for _, r := range fill.Rules {
 		if reason, off := fig.Off(r.ID); off {
-			p.put("  - ", words.New("check.off", "not {0}: switched off by a local amendment, {1}", r.Title, reason))
+			p.put("  - ", words.New("check.off", "not {0}: turned off by a local amendment, {1}", r.Title, reason))
 			continue
 		}
 		p.put("  - ", ruleTitle(r, fig))
@@ -156,7 +156,7 @@ func (c *checked) putLooked(p *paragraphs) {
 			p.put("  - ", words.New("check.amended", "with a local amendment, {0} is {1}: {2}", a.Figure, a.Value, a.Reason))
 		}
 	}
-	p.put("", words.New("check.not-looked", "Nothing else of the code was looked at; studbay check --rules tells what each rule leaves out."))
+	p.put("", words.New("check.not-looked", "Nothing else of the code was checked; studbay check --rules tells what each rule leaves out."))
 }
 
 func ruleTitle(r *rule.Rule, fig *code.Figures) words.Text {

@@ -36,7 +36,7 @@ var contentFlags = []struct {
 const fillExamples = `  a box marked 18 in³, three cables and a receptacle: exactly full
     studbay fill --volume 18 --cable 14/2x3 --device 14
 
-  a steel square of the catalogue with a ring marked 3.5 in³
+  a steel square of the catalog with a ring marked 3.5 in³
     studbay fill --box sq4-1.5 --add 3.5 --cable 12/2x3 --device 12
 
   a 50 A range receptacle that needs two gangs, with a smaller ground
@@ -64,10 +64,10 @@ func fillCommand() *cobra.Command {
 		Use:   "fill (--box NAME | --volume V) [what is in it]",
 		Short: "Add up what is in one box and compare it with its volume",
 		Long: `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
-line by line. It looks at one space: the volume after what is added and less each
+line by line. It checks one space: the volume after what is added and less each
 barrier. Flags that name a thing may be repeated. A volume V is 18, 18in3 or 295cm3.
 Wire connectors and wires that never leave the box take nothing: leave them out.
-Neither the box's depth nor its support is looked at.
+Neither the box's depth nor its support is checked.
 
 Exit status: 0 it fits, 1 it does not, 2 bad input or usage.
 
@@ -85,7 +85,7 @@ func (r *fillRequest) addFlags(c *cobra.Command) {
 	f := c.Flags()
 	f.SortFlags = false
 	f.StringVar(&r.edition, "edition", code.Latest().Edition, "code edition `E`")
-	f.StringVar(&r.box, "box", "", "a box or assembly of the catalogue by its `NAME`; its internal clamps are counted")
+	f.StringVar(&r.box, "box", "", "a box or box type of the catalog by its `NAME`; its internal clamps are counted")
 	f.StringVar(&r.volume, "volume", "", "the volume `V` marked on the box")
 	f.StringArrayVar(&r.adds, "add", nil, "the volume `V` of a ring, extension or raised cover; without a mark it gives nothing")
 	for _, flag := range contentFlags {
@@ -98,7 +98,7 @@ func (r *fillRequest) addFlags(c *cobra.Command) {
 	}
 	f.StringArrayVar(&r.barriers, "barrier", nil, "a barrier without a mark, `metal|nonmetallic`")
 	f.BoolVar(&r.json, "json", false, "write JSON")
-	f.BoolVar(&r.list, "list", false, "list the boxes and assemblies of the catalogue, a name first on each line")
+	f.BoolVar(&r.list, "list", false, "list the boxes and box types of the catalog, a name first on each line")
 }
 
 func (r *fillRequest) run(c *cobra.Command) error {
@@ -201,7 +201,7 @@ func catalogued(name string) (box.Space, bool, error) {
 	if a := part.All().Assembly(name); a != nil {
 		return a.Space(), a.Box.Clamps, nil
 	}
-	return box.Space{}, false, usagef("--box %s: no such box or assembly; studbay fill --list names them", name)
+	return box.Space{}, false, usagef("--box %s: no such box or box type; studbay fill --list names them", name)
 }
 
 func appendGiven(parts []box.Part, flag, text string) ([]box.Part, error) {

@@ -85,7 +85,7 @@ func writeFillText(w io.Writer, fig *code.Figures, r box.Result) error {
 func verdict(r box.Result) words.Text {
 	both := func(v unit.Volume) string { return unit.Metric.FormatVolume(v) }
 	if r.Fits {
-		return words.New("fill.text.fits", "It fits: {0} of {1}, {2} to spare.", both(r.Required), both(r.Volume), both(r.Spare))
+		return words.New("fill.text.fits", "It fits: {0} of {1}, {2} remaining.", both(r.Required), both(r.Volume), both(r.Spare))
 	}
 	return words.New("fill.text.over", "It does not fit: {0} of {1}, {2} too much.", both(r.Required), both(r.Volume), both(-r.Spare))
 }

@@ -76,7 +76,7 @@ With a verb it works without a display. Exit status: 0 nothing to report,
 }
 
 // caution goes with everything that judges.
-const caution = `A planning aid. It looks at what it names and at nothing else; the locally
+const caution = `A planning aid. It checks what it names and nothing else; the locally
 adopted code, the authority having jurisdiction and a licensed electrician
 decide.`
 

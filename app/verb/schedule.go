@@ -28,7 +28,7 @@ func scheduleCommand() *cobra.Command {
 		Long: `Schedule lists the openings of a plan, a row each, room by room: what it is, where and
 how high it stands, what is built in, how full the box is and who says so. By itself it
 shows the short list of the site; --to and --json have every column. In a file lengths
-are plain numbers, in inches or, of a metric plan, millimetres.
+are plain numbers, in inches or, of a metric plan, millimeters.
 
 ` + caution,
 		Example: `  studbay schedule cottage.studbay
@@ -96,7 +96,7 @@ var siteColumns = []string{"tag", "room", "what", "centre", "from_centre", "from
 
 // siteTitles are shorter than those of the table where that one is wide.
 var siteTitles = map[string]words.Text{
-	"centre":      words.New("site.centre", "Centre"),
+	"centre":      words.New("site.centre", "Center"),
 	"from_centre": words.New("site.distance-title", "Distance"),
 	"assembly":    words.New("site.box", "Box"),
 }

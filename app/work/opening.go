@@ -65,7 +65,7 @@ func (s *Session) claimed(path string, do func()) {
 		Title: s.say("claim.title", "Open it a second time?"), Fault: err,
 		Answers: []Answer{
 			{s.say("answer.stay", "Go back"), nil},
-			{s.say("answer.second", "Open it all the same"), func() { s.release(); do() }},
+			{s.say("answer.second", "Open it anyway"), func() { s.release(); do() }},
 		},
 	})
 }

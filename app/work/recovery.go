@@ -18,7 +18,7 @@ func (s *Session) OfferRecovery() {
 		err := shop.trouble[0]
 		shop.trouble = shop.trouble[1:]
 		s.user.Ask(Question{Title: s.say("recovery.trouble", "A safety copy could not be used"), Fault: err,
-			Answers: []Answer{{s.say("answer.good", "Understood"), s.OfferRecovery}}})
+			Answers: []Answer{{s.say("answer.good", "OK"), s.OfferRecovery}}})
 		return
 	}
 	if len(shop.left) == 0 {
@@ -44,12 +44,12 @@ func (s *Session) Offer(u file.Unsaved) {
 // offer asks what becomes of a plan that was not saved.
 func (s *Session) offer(u file.Unsaved, against string) {
 	s.user.Ask(Question{
-		Title: s.say("recovery.title", "Take up where you were?"),
+		Title: s.say("recovery.title", "Recover your work?"),
 		Body:  s.recoveryText(u, against, time.Now()),
 		Answers: []Answer{
 			{s.say("answer.later", "Later"), s.OfferRecovery},
 			{s.say("answer.give-up", "Discard it"), func() { s.shop.drop(u.Doc); s.OfferRecovery() }},
-			{s.say("answer.take-up", "Take it up"), func() { s.takeUp(u); s.OfferRecovery() }},
+			{s.say("answer.take-up", "Recover it"), func() { s.takeUp(u); s.OfferRecovery() }},
 		},
 	})
 }
@@ -114,7 +114,7 @@ func contentsText(p plan.Plan) words.Text {
 func (s *Session) againstFile(u file.Unsaved, saved plan.Plan, stamp file.Stamp, err error) string {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return s.say("recovery.gone", "Its file is not there any more.")
+		return s.say("recovery.gone", "Its file is no longer there.")
 	case err != nil:
 		cause := PlainCause(err)
 		if wrong := (*file.Error)(nil); errors.As(err, &wrong) {
@@ -148,7 +148,7 @@ func tallyText(t plan.Tally) (said words.Text) {
 	}{
 		{t.Added, words.New("tally.added", "{0} new", t.Added)},
 		{t.Altered, words.New("tally.altered", "{0} changed", t.Altered)},
-		{t.Gone, words.New("tally.gone", "{0} taken out", t.Gone)},
+		{t.Gone, words.New("tally.gone", "{0} deleted", t.Gone)},
 	} {
 		switch {
 		case part.n == 0:

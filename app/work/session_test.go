@@ -196,7 +196,7 @@ func TestWhatWasKilledIsOffered(t *testing.T) {
 	if !has(u.question(), "“Half a house”", "never saved", "Kept on "+time.Now().Format("2006-01-02"), "less than a minute ago", "0 rooms and 0 openings") {
 		t.Errorf("the offer says %q", u.question())
 	}
-	u.answer("Take it up")
+	u.answer("Recover it")
 	u.notAsked()
 	if u.doc.Title() != "Half a house" || !u.doc.IsDirty() {
 		t.Errorf("taken up %q, dirty %v; want the plan that was kept, unsaved", u.doc.Title(), u.doc.IsDirty())
@@ -285,7 +285,7 @@ func TestARecoveryTakesNothingAway(t *testing.T) {
 	u.draw("Den")
 	u.shop.left = []file.Unsaved{{Doc: "half", Time: time.Now(), Plan: plan.New("Half a house", NewID(plan.KindLevel))}}
 	u.OfferRecovery()
-	u.answer("Take it up")
+	u.answer("Recover it")
 	if len(u.others) != 1 || u.others[0].doc.Title() != "Half a house" {
 		t.Fatal("it is not shown in another window")
 	}
@@ -307,7 +307,7 @@ func TestAPlanOpenElsewhereIsToldOf(t *testing.T) {
 	if !has(other.question(), "another window has this plan open") {
 		t.Errorf("opening a plan a second time asks %q", other.question())
 	}
-	other.answer("Open it all the same")
+	other.answer("Open it anyway")
 	if other.doc.Path() != path {
 		t.Error("the plan is not opened all the same")
 	}

@@ -60,7 +60,7 @@ type FileChoice struct {
 // tell puts a question of one answer.
 func (s *Session) tell(title string, fault error, body string) {
 	s.user.Ask(Question{Title: title, Fault: fault, Body: body,
-		Answers: []Answer{{Label: s.say("answer.good", "Understood")}}})
+		Answers: []Answer{{Label: s.say("answer.good", "OK")}}})
 }
 
 func (s *Session) say(id, english string, args ...any) string {

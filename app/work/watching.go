@@ -72,7 +72,7 @@ func (s *Session) noticeChange() {
 	}
 	body := s.say("underneath.body", "{0} was changed by another program.", path)
 	if s.doc.IsDirty() {
-		body += " " + s.say("underneath.lose", "Reading it again gives up your changes here.")
+		body += " " + s.say("underneath.lose", "Reading it again discards your changes here.")
 	}
 	s.user.Ask(Question{
 		Title: s.say("underneath.title", "Read the plan again?"), Body: body,

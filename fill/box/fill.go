@@ -109,7 +109,7 @@ func (i Item) check(fig *code.Figures) error {
 func (s Space) notes() (notes []words.Text) {
 	if len(s.Barriers) > 0 {
 		notes = append(notes, words.New("fill.note.barrier",
-			"One space beside the barrier is looked at; each other space is to be checked by itself, with its own volume."))
+			"One space beside the barrier is checked; each other space is to be checked by itself, with its own volume."))
 	}
 	if s.IsFromMemory() {
 		notes = append(notes, words.New("fill.note.from-memory",
@@ -117,7 +117,7 @@ func (s Space) notes() (notes []words.Text) {
 	}
 	if s.ConduitBody {
 		notes = append(notes, words.New("fill.note.conduit-body",
-			"A conduit body may hold splices or devices only where it is marked with its volume, and then everything in it is counted; a short-radius one may hold none (314.16(C)). Without them its conductors are limited by the fill of the raceway, which is not looked at here."))
+			"A conduit body may hold splices or devices only where it is marked with its volume, and then everything in it is counted; a short-radius one may hold none (314.16(C)). Without them its conductors are limited by the fill of the raceway, which is not checked here."))
 	}
 	return notes
 }

@@ -162,7 +162,7 @@ func (t *tally) devices() {
 		}
 		return timesOf(Device)(i) * i.gangs()
 	}, func(size unit.AWG, n int64) {
-		t.add("device-allowances", words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances a gang", size, int(each)),
+		t.add("device-allowances", words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances per gang", size, int(each)),
 			n*each, t.allowance(size))
 	})
 }

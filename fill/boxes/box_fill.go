@@ -19,7 +19,7 @@ var Fill = rule.Rule{
 	ID:      "box-fill",
 	Title:   words.New("rule.box-fill.title", "Box fill"),
 	Figure:  "conductor",
-	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. In a new box contents come from the cables drawn, else from what the user states, else from what the kind of opening assumes, and what is stated beside cables and conductors stays; in a box that is there already, what was stated stays and drawn cables are added, and there is no verdict until somebody has stated what is in it. A yoke is sized by the largest conductor that reaches it. What the kind must hold is counted unless it is said not to be there. The source is told. Not looked at: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
+	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. Contents come from the cables drawn, else from what the user enters, else from what the kind of opening assumes; the source is told. Not checked: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
 	Opening: checkBoxFill,
 }
 
@@ -37,7 +37,7 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	case !chosen && err == nil && kind != nil && kind.Assembly == nil && o.Contents == nil:
 		return nil // it comes with a box of its own
 	case source == NotKnown && kind == nil && o.Contents == nil && !isThere(o):
-		return []rule.Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which the catalogue has not; draw its cables or state what is there.", o.Kind))}
+		return []rule.Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which is not in the catalog; draw its cables or enter what is there.", o.Kind))}
 	case source == NotKnown:
 		return []rule.Finding{notKnown(o, whyNotKnown(v, fig))}
 	case err != nil:
@@ -47,8 +47,8 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	case !chosen:
 		return []rule.Finding{{
 			Severity: rule.Note, IsOpen: true,
-			Message: words.New("rule.box-fill.no-box", "{0}: no box is chosen", o.Tag),
-			Why:     words.New("rule.box-fill.no-box.why", "Choose what is built into the wall; then its fill is checked."),
+			Message: words.New("rule.box-fill.no-box", "{0}: no box is selected", o.Tag),
+			Why:     words.New("rule.box-fill.no-box.why", "Select what is built into the wall; then its fill is checked."),
 		}}
 	}
 	result, err := box.Fill(fig, b.Space(), contents)
@@ -73,7 +73,7 @@ func notKnown(o *plan.Opening, why words.Text) rule.Finding {
 func whyNotKnown(v index.OpeningView, fig *code.Figures) words.Text {
 	least, ok := needOf(fig, LeastOf(v))
 	if !ok {
-		return words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then.")
+		return words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and enter what is there; no verdict until then.")
 	}
 	return words.New("rule.box-fill.not-known.least", "What is drawn to it needs at least {0}, beside what is there. Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then.", least)
 }
@@ -140,7 +140,7 @@ func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, need unit.
 			continue
 		}
 		offers = append(offers, rule.Remedy{
-			Label: words.New("rule.box-fill.remedy", "Take “{0}”: {1}", a.Text(), a.MarkedVolume()),
+			Label: words.New("rule.box-fill.remedy", "Use “{0}”: {1}", a.Text(), a.MarkedVolume()),
 			Edit:  edit.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
 			Price: dearer(a, b.Assembly),
 		})

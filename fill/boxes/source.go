@@ -26,7 +26,7 @@ func (s Source) Text() words.Text {
 	case DrawnAndStated:
 		return words.New("source.drawn-and-stated", "drawn and stated")
 	case Stated:
-		return words.New("source.stated", "stated")
+		return words.New("source.stated", "entered")
 	case Assumed:
 		return words.New("source.assumed", "assumed")
 	case NotCounted:

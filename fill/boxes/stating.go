@@ -25,7 +25,7 @@ func Stating(ix *index.Index, text string, openings ...plan.ID) (edit.Edit, erro
 		switch {
 		case !ok || !slices.ContainsFunc(items, func(i box.Item) bool { return Replaced(v, i) }):
 		case len(openings) == 1:
-			return nil, words.Fault("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or take them out.")
+			return nil, words.Fault("opening.wiring.drawn", "Cables are drawn to this box and go before what is typed; change the cables, or delete them.")
 		default:
 			return nil, words.Fault("openings.wiring.drawn", "Cables are drawn to {0} and go before what is typed; leave it out, change its cables, or take them out.", v.Opening.Tag)
 		}

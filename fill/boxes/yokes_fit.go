@@ -14,7 +14,7 @@ import (
 var YokesFit = rule.Rule{
 	ID:      "yokes-fit",
 	Title:   words.New("rule.yokes-fit.title", "Yokes within the gangs of a box"),
-	Doc:     words.New("rule.yokes-fit.doc", `A box takes one yoke a gang, and a device that needs two gangs takes both (common practice: two things cannot be in one place). Compared are the gangs that the front of the chosen assembly has, as its last ring says, with the yokes that are stated, else with those its kind has. Not looked at: boxes of round fronts, which take a device by a cover of its own, boxes with nothing chosen, and whether plate and device match.`),
+	Doc:     words.New("rule.yokes-fit.doc", `A box takes one yoke a gang, and a device that needs two gangs takes both (common practice: two things cannot be in one place). Compared are the gangs that the front of the chosen assembly has, as its last ring says, with the yokes that are stated, else with those its kind has. Not checked: boxes of round fronts, which take a device by a cover of its own, boxes with nothing chosen, and whether plate and device match.`),
 	Opening: checkYokesFit,
 }
 

@@ -37,9 +37,9 @@ func (f *Figures) WithAmendments(changes []Amendment) (*Figures, error) {
 func (f *Figures) amend(change Amendment) error {
 	switch {
 	case change.Reason == "":
-		return words.Fault("amend.no-reason", "a reason is wanted: it is printed on the sheets")
+		return words.Fault("amend.no-reason", "enter a reason: it is printed on the sheets")
 	case (change.Figure == "") == (change.Rule == ""):
-		return words.Fault("amend.one", "it changes a figure or switches off a rule, one of the two")
+		return words.Fault("amend.one", "it changes one figure or turns off one rule")
 	case change.Rule != "":
 		return nil
 	}

@@ -135,9 +135,9 @@ func TestWrongAmendmentsAreRefused(t *testing.T) {
 		change Amendment
 		want   string
 	}{
-		{"no reason", Amendment{Rule: "box-fill"}, "amendment 1: a reason is wanted"},
-		{"neither", Amendment{Reason: "r"}, "one of the two"},
-		{"both", Amendment{Figure: "wall-reach", Rule: "x", Reason: "r"}, "one of the two"},
+		{"no reason", Amendment{Rule: "box-fill"}, "amendment 1: enter a reason"},
+		{"neither", Amendment{Reason: "r"}, "one figure or turns off one rule"},
+		{"both", Amendment{Figure: "wall-reach", Rule: "x", Reason: "r"}, "one figure or turns off one rule"},
 		{"unknown figure", Amendment{Figure: "wall-reech", Value: "1", Reason: "r"}, `no figure “wall-reech”`},
 		{"a size the table lacks", Amendment{Figure: "allowance-4", Value: "6", Reason: "r"}, `no figure “allowance-4”`},
 		{"a section", Amendment{Figure: "clamps", Value: "2", Reason: "r"}, "clamps: this figure names a section"},

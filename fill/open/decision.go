@@ -13,7 +13,7 @@ import (
 var Decision = rule.Rule{
 	ID:    "open-decision",
 	Title: words.New("rule.open-decision.title", "Open decisions"),
-	Doc:   words.New("rule.open-decision.doc", `Every question the plan keeps open is listed until it is settled, with how many things hang on it.`),
+	Doc:   words.New("rule.open-decision.doc", `Every question the plan keeps open is listed until it is settled, with how many things depend on it.`),
 	Plan:  rule.OnPlan(seeDecisions, listDecisions),
 }
 
@@ -61,9 +61,9 @@ func listDecisions(v decisions, _ *code.Figures) (found []rule.Finding) {
 		switch len(d.About) {
 		case 0:
 		case 1:
-			f.Why = words.New("rule.open-decision.one", "One thing in the plan hangs on it.")
+			f.Why = words.New("rule.open-decision.one", "One thing in the plan depends on it.")
 		default:
-			f.Why = words.New("rule.open-decision.many", "{0} things in the plan hang on it.", len(d.About))
+			f.Why = words.New("rule.open-decision.many", "{0} things in the plan depend on it.", len(d.About))
 		}
 		found = append(found, f)
 	}

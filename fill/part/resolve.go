@@ -33,7 +33,7 @@ func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 	case a.Code != "":
 		b.Code = a.Code
 		if b.Assembly = all.Assembly(a.Code); b.Assembly == nil {
-			err = unresolved(words.New("built.no-code", "assembly \"{0}\" is not in the catalogue", a.Code))
+			err = unresolved(words.New("built.no-code", "box type \"{0}\" is not in the catalog", a.Code))
 		}
 	default:
 		return Resolved{}, false, nil
@@ -44,7 +44,7 @@ func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 	for _, text := range a.Barriers {
 		barrier, err := box.ParseBarrier(text)
 		if err != nil {
-			return Resolved{}, false, unresolved(words.New("built.no-barrier", "\"{0}\" is no barrier: it is metal or nonmetallic", text))
+			return Resolved{}, false, unresolved(words.New("built.no-barrier", "\"{0}\" is not a barrier: it is metal or nonmetallic", text))
 		}
 		b.Barriers = append(b.Barriers, barrier)
 	}
@@ -56,7 +56,7 @@ func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 	found := all.Box(a.Box)
 	if found == nil {
-		return nil, unresolved(words.New("built.no-box", "box \"{0}\" is not in the catalogue", a.Box))
+		return nil, unresolved(words.New("built.no-box", "box \"{0}\" is not in the catalog", a.Box))
 	}
 	recipe := &Assembly{Code: a.Code, Name: found.Name, Box: found}
 	if a.Marked != nil {
@@ -67,7 +67,7 @@ func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 	for _, p := range a.Parts {
 		add := all.Add(p.Part)
 		if add == nil {
-			return nil, unresolved(words.New("built.no-part", "part \"{0}\" is not in the catalogue", p.Part))
+			return nil, unresolved(words.New("built.no-part", "part \"{0}\" is not in the catalog", p.Part))
 		}
 		if !add.FitsOn(found.Shape) {
 			return nil, unresolved(words.New("built.no-fit", "{0} does not go on {1}", add.Text(), found.Text()))
@@ -80,7 +80,7 @@ func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 	}
 	if a.Cover != "" {
 		if recipe.Cover = all.Add(a.Cover); recipe.Cover == nil {
-			return nil, unresolved(words.New("built.no-cover", "cover \"{0}\" is not in the catalogue", a.Cover))
+			return nil, unresolved(words.New("built.no-cover", "cover \"{0}\" is not in the catalog", a.Cover))
 		}
 	}
 	return recipe, nil

@@ -62,11 +62,11 @@ func TestAssembliesThatAreNotUnderstood(t *testing.T) {
 		assembly plan.Assembly
 		want     string
 	}{
-		{plan.Assembly{Code: "ZZ9"}, `assembly "ZZ9" is not in the catalogue`},
-		{plan.Assembly{Box: "tin"}, `box "tin" is not in the catalogue`},
-		{plan.Assembly{Box: "sq4-1.5", Parts: []plan.AssemblyPart{{Part: "crown"}}}, `part "crown" is not in the catalogue`},
-		{plan.Assembly{Box: "sq4-1.5", Cover: "lid"}, `cover "lid" is not in the catalogue`},
-		{plan.Assembly{Box: "sq4-1.5", Barriers: []string{"wood"}}, `"wood" is no barrier: it is metal or nonmetallic`},
+		{plan.Assembly{Code: "ZZ9"}, `box type "ZZ9" is not in the catalog`},
+		{plan.Assembly{Box: "tin"}, `box "tin" is not in the catalog`},
+		{plan.Assembly{Box: "sq4-1.5", Parts: []plan.AssemblyPart{{Part: "crown"}}}, `part "crown" is not in the catalog`},
+		{plan.Assembly{Box: "sq4-1.5", Cover: "lid"}, `cover "lid" is not in the catalog`},
+		{plan.Assembly{Box: "sq4-1.5", Barriers: []string{"wood"}}, `"wood" is not a barrier: it is metal or nonmetallic`},
 		{plan.Assembly{Box: "oct4-1.5", Parts: []plan.AssemblyPart{{Part: "ext4-1.5"}}}, `Extension, 4 × 1-1/2 square does not go on Steel octagon or round, 4 × 1-1/2`},
 	} {
 		_, ok, err := Resolve(tt.assembly)

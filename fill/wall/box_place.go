@@ -15,8 +15,8 @@ import (
 // BoxPlace looks for boxes where none can be, or where another is.
 var BoxPlace = rule.Rule{
 	ID:    "box-place",
-	Title: words.New("rule.box-place.title", "Boxes clear of edges, breaks and each other"),
-	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other break of its wall, runs past the end of its face, its floor or its ceiling, or stands on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of the breaks; casing, plates, studs and what stands on the other face are not looked at.`),
+	Title: words.New("rule.box-place.title", "Boxes clear of edges, doors, windows and each other"),
+	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other opening through its wall, runs past the end of its face, its floor or its ceiling, or stands on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of doors and windows; casing, plates, studs and what stands on the other face are not checked.`),
 	Side:  checkBoxPlace,
 }
 
@@ -77,7 +77,7 @@ type placedBox struct {
 func inBreak(v rule.SideView, o *plan.Opening, c index.Cut) rule.Finding {
 	f := placeFinding(v, o)
 	f.Severity = rule.Stop
-	f.Message = words.New("rule.box-place.break", "{0} stands in a {1}", o.Tag, breakText(c.Break.Kind))
+	f.Message = words.New("rule.box-place.break", "{0} is in a {1}", o.Tag, breakText(c.Break.Kind))
 	f.Why = words.New("rule.box-place.break.why", "The {0} runs from {1} to {2} along this side; the box is at {3}.", breakText(c.Break.Kind), c.From, c.To, o.At.Along)
 	return f
 }
@@ -90,11 +90,11 @@ func onTop(v rule.SideView, o, other *plan.Opening, count int) rule.Finding {
 	apart := (other.At.Along - o.At.Along).Abs()
 	if count == 1 {
 		f.Message = words.New("rule.box-place.two", "{0} and {1} are in one place", o.Tag, other.Tag)
-		f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from centre to centre.", apart)
+		f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from center to center.", apart)
 		return f
 	}
 	f.Message = words.New("rule.box-place.many", "{0} and {1} other boxes are in one place", o.Tag, count)
-	f.Why = words.New("rule.box-place.many.why", "Their boxes overlap it; {0} is one of them, {1} apart along the wall, from centre to centre.", other.Tag, apart)
+	f.Why = words.New("rule.box-place.many.why", "Their boxes overlap it; {0} is one of them, {1} apart along the wall, from center to center.", other.Tag, apart)
 	return f
 }
 

@@ -14,7 +14,7 @@ import (
 var PartitionDepth = rule.Rule{
 	ID:    "partition-depth",
 	Title: words.New("rule.partition-depth.title", "Framing depth between two rooms"),
-	Doc:   words.New("rule.partition-depth.doc", `Between two rooms the framing is as deep as the gap between their faces less both finishes. A depth stated on a side that differs by more than 1/8 in (common practice: lumber and board vary by that much), or finishes that leave no framing at all, are told, since boxes are chosen for the depth there is. Railings, open sides and outside walls with nothing drawn behind are not looked at.`),
+	Doc:   words.New("rule.partition-depth.doc", `Between two rooms the framing is as deep as the gap between their faces less both finishes. A depth entered on a side that differs by more than 1/8 in (common practice: lumber and board vary by that much), or finishes that leave no framing at all, are told, since boxes are chosen for the depth there is. Railings, open sides and outside walls with nothing drawn behind are not checked.`),
 	Side:  checkPartitionDepth,
 }
 
@@ -56,9 +56,9 @@ func depthMismatch(v rule.SideView, b index.Backing) (rule.Finding, bool) {
 	if stated == 0 || (drawn-stated).Abs() <= depthTolerance {
 		return rule.Finding{}, false
 	}
-	f.Message = words.New("rule.partition-depth.differs", "The wall between {0} and {1} is drawn {2} deep but stated as {3}", v.Room.Name, b.Room.Name, drawn, stated)
+	f.Message = words.New("rule.partition-depth.differs", "The wall between {0} and {1} is drawn {2} deep but entered as {3}", v.Room.Name, b.Room.Name, drawn, stated)
 	if b.Room == v.Room {
-		f.Message = words.New("rule.partition-depth.differs-within", "A wall within {0} is drawn {1} deep but stated as {2}", v.Room.Name, drawn, stated)
+		f.Message = words.New("rule.partition-depth.differs-within", "A wall within {0} is drawn {1} deep but entered as {2}", v.Room.Name, drawn, stated)
 	}
 	f.Why = words.New("rule.partition-depth.why", "The faces are {0} apart; less both finishes {1} is left for framing, and that is what counts.", b.Gap, drawn)
 	return f, true

@@ -91,7 +91,7 @@ func setAlong(o *plan.Opening, along unit.Length, label words.Text) rule.Remedy 
 // the box and from the same floor.
 func setCentre(o *plan.Opening, room *plan.Room, centre unit.Length) rule.Remedy {
 	return rule.Remedy{
-		Label: words.New("rule.box-place.centre", "Set its centre at {0}", words.Height(centre)),
+		Label: words.New("rule.box-place.centre", "Set its center at {0}", words.Height(centre)),
 		Edit:  edit.SetHeight{ID: o.ID, Height: frame.HeightAt(o, room, centre)},
 	}
 }

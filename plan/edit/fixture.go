@@ -22,7 +22,9 @@ type MoveFixture struct {
 }
 
 // Name returns "Move fixture".
-func (MoveFixture) Name() words.Text { return words.New("edit.fixture.move", "Move fixture") }
+func (MoveFixture) Name() words.Text {
+	return words.New("edit.fixture.move", "Move cabinet or furniture")
+}
 
 // Apply fails with ErrGone where the fixture is not in the plan, and with ErrNoRoom as
 // AddFixture does.

@@ -23,13 +23,13 @@ func Removing(things ...plan.ID) Remove { return Remove{Things: things, Cascade:
 // Name returns "Remove opening" or what else it is, or how many things.
 func (e Remove) Name() words.Text {
 	if len(e.Things) != 1 {
-		return words.New("edit.remove-several", "Take out {0} things", len(e.Things))
+		return words.New("edit.remove-several", "Delete {0} things", len(e.Things))
 	}
 	switch id := e.Things[0]; id.Kind() {
 	case plan.KindSide:
 		return RemoveCorner{}.Name()
 	case plan.KindLevel:
-		return words.New("edit.level.remove", "Remove level")
+		return words.New("edit.level.remove", "Delete level")
 	default:
 		return plan.RemoveName(id.Kind())
 	}

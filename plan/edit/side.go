@@ -122,7 +122,7 @@ func (r *reshaped) slide(i int, a, b geom.Point, joints [2]plan.ID) error {
 		right = b
 	}
 	if !atLeft && joints[0] == "" || !atRight && joints[1] == "" {
-		return plan.Refuse(plan.ErrNoRoom, "in-line", "the side runs on in line with its neighbour; a new side is needed between them")
+		return plan.Refuse(plan.ErrNoRoom, "in-line", "the side runs on in line with its neighbor; a new side is needed between them")
 	}
 	side := r.was.Sides[i]
 	r.start(i, left)
@@ -257,7 +257,7 @@ type RemoveCorner struct {
 }
 
 // Name returns "Remove corner".
-func (RemoveCorner) Name() words.Text { return words.New("edit.corner.remove", "Remove corner") }
+func (RemoveCorner) Name() words.Text { return words.New("edit.corner.remove", "Delete corner") }
 
 // Apply fails with ErrGone where the side is not in the plan, and with ErrNoRoom where
 // fewer than three sides would be left or something would no longer fit.

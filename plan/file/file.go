@@ -176,7 +176,7 @@ func idTwice(data []byte, list string) error {
 		if seen[id] {
 			at := list + "/" + strconv.Itoa(i)
 			return &trouble{at: seek(data, at), pointer: at, err: fault(nil, "file.id-twice",
-				"the id {0} stands twice in this list; give one of the two another", strconv.Quote(clipped(string(id))))}
+				"the id {0} is twice in this list; give one of the two another", strconv.Quote(clipped(string(id))))}
 		}
 		seen[id] = true
 	}

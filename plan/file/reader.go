@@ -108,7 +108,7 @@ func (r *reader) failing(err error, want words.Text) error {
 }
 
 func (r *reader) twice(at int, pointer jsontext.Pointer) error {
-	return r.fail(at, string(pointer), "file.twice", "the key {0} stands twice in this object; keep one of the two",
+	return r.fail(at, string(pointer), "file.twice", "the key {0} is twice in this object; keep one of the two",
 		strconv.Quote(clipped(pointer.LastToken())))
 }
 

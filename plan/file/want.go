@@ -21,7 +21,7 @@ var (
 	wantNumber = words.New("file.want.number", "a number")
 	wantDigit  = words.New("file.want.digit", "a digit")
 	wantFlag   = words.New("file.want.flag", "true or false")
-	wantLength = words.New("file.want.length", "a plain number of millimetres such as 1943.1 (six decimals at most)")
+	wantLength = words.New("file.want.length", "a plain number of millimeters such as 1943.1 (six decimals at most)")
 	wantVolume = words.New("file.want.volume", "a plain number of cubic inches such as 20.25 (four decimals at most)")
 	wantSize   = words.New("file.want.size", "a wire size, such as {0} or {1}", "12", `"1/0"`)
 )
@@ -50,5 +50,5 @@ func (f *form) notKnown(key string) *Fault {
 			return fault(nil, "file.case", "the key {0} is not known: keys match letter by letter, write {1}", quoted, strconv.Quote(known))
 		}
 	}
-	return fault(nil, "file.unknown", "the key {0} is not known here; mend its spelling or delete it", quoted)
+	return fault(nil, "file.unknown", "the key {0} is not known here; correct its spelling or delete it", quoted)
 }

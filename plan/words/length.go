@@ -12,15 +12,15 @@ func LengthSample(s unit.System) Text {
 
 // NoLength says that a text is no length, and how one is written.
 func NoLength(text string, s unit.System) Text {
-	return New("length.unread", "“{0}” is no length; write it such as {1}", text, LengthSample(s))
+	return New("length.unread", "“{0}” is not a length; write it such as {1}", text, LengthSample(s))
 }
 
 // NoVolume says that a text is no volume, and what one is like.
 func NoVolume(text string) Text {
-	return New("volume.unread", "“{0}” is no volume; write it such as 18, 22.5 in³ or 300 cm³", text)
+	return New("volume.unread", "“{0}” is not a volume; write it such as 18, 22.5 in³ or 300 cm³", text)
 }
 
 // NoWireSize says that a text is no size of wire, and what one is like.
 func NoWireSize(text string) Text {
-	return New("awg.unread", "“{0}” is no wire size; write it such as 14, 12 or 1/0", text)
+	return New("awg.unread", "“{0}” is not a wire size; write it such as 14, 12 or 1/0", text)
 }

@@ -42,7 +42,7 @@ func (b *book) assemblies() error {
 	if len(all) == 0 {
 		return nil
 	}
-	name := b.say("assembly.title", "Assemblies and their fill")
+	name := b.say("assembly.title", "Box types and box fill")
 	first := true
 	onward := func() *page {
 		p := b.newPage(name, 0)
@@ -173,7 +173,7 @@ func (f *flow) working(w working) {
 	f.page.add(fine.right().at(f.right(), f.y-0.6, b.o.Voice.Say(w.source.Text())))
 	switch {
 	case w.source == boxes.NotKnown:
-		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been looked into with the power off and proven off."))
+		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been opened and checked with the power off and proven off."))
 		return
 	case w.err != nil:
 		f.paragraph(fine, 0, b.say("assembly.not-counted", "Not worked out: {0}", w.err.Error()))
@@ -218,7 +218,7 @@ func (f *flow) verdict(r box.Result) {
 	f.need(plain.line() + 1)
 	f.page.add(hline(f.right()-sumWide+2, f.right(), f.y+0.5, pen(hairline)))
 	f.y += 0.8
-	text := b.say("assembly.spare", "to spare, in³")
+	text := b.say("assembly.spare", "remaining, in³")
 	if !r.Fits {
 		text = b.say("assembly.over", "too little, in³")
 		f.page.add(symbol.DrawMark(symbol.Stop, scene.Point{X: f.left() + sectionsIn - 2.4, Y: f.y + plain.line()*0.55}, 2.5, theme.Stop, theme.Paper)...)

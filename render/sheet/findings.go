@@ -28,7 +28,7 @@ func (f *flow) findings(all []fill.Finding) {
 		return
 	}
 	if len(all) == 0 {
-		f.paragraph(style{size: body, muted: true}, 0, b.say("findings.none", "Nothing was found by what was looked at; see below what that is."))
+		f.paragraph(style{size: body, muted: true}, 0, b.say("findings.none", "Nothing was found in what was checked; see below what that is."))
 		return
 	}
 	all = b.byKind(all)
@@ -126,7 +126,7 @@ func (f *flow) looked(level *plan.Level) {
 		}
 		return
 	}
-	f.heading(b.say("looked.title", "What was looked at"), 2*s.line())
+	f.heading(b.say("looked.title", "What was checked"), 2*s.line())
 	rooms := map[*ruling.Rule]fill.Looked{}
 	for _, l := range b.result.Looked(level) {
 		rooms[l.Rule] = l
@@ -137,7 +137,7 @@ func (f *flow) looked(level *plan.Level) {
 			title += " [" + section + "]"
 		}
 		if reason, off := fig.Off(r.ID); off {
-			title = b.say("looked.off", "{0}: switched off by a local amendment, {1}", title, reason)
+			title = b.say("looked.off", "{0}: turned off by a local amendment, {1}", title, reason)
 		}
 		l := rooms[r]
 		if len(l.At) > 0 {
@@ -148,7 +148,7 @@ func (f *flow) looked(level *plan.Level) {
 			f.paragraph(s, 3, b.say("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
 		}
 	}
-	f.paragraph(s, 0, b.say("looked.only", "Nothing else of the code was looked at."))
+	f.paragraph(s, 0, b.say("looked.only", "Nothing else of the code was checked."))
 	f.amendments(s)
 	for _, c := range cautions {
 		f.space(1.4)
@@ -165,7 +165,7 @@ func (f *flow) amendments(s style) {
 	f.heading(b.say("amended.title", "Local amendments to {0}", b.edition()), 2*s.line())
 	for a := range b.plan.Amendments.All() {
 		if a.Rule != "" {
-			f.bullet(s, b.say("amended.rule", "Rule {0} is switched off: {1}", a.Rule, a.Reason))
+			f.bullet(s, b.say("amended.rule", "Rule {0} is turned off: {1}", a.Rule, a.Reason))
 			continue
 		}
 		f.bullet(s, b.say("amended.figure", "{0} is {1}: {2}", a.Figure, a.Value, a.Reason))
@@ -186,7 +186,7 @@ func (f *flow) bullet(s style, text string) {
 
 // cautions end the set.
 var cautions = []words.Text{
-	words.New("caution.heights", "Heights are above the finished floor, to the centre of the box, unless a line says otherwise. Distances are to the centre, from the finished face of the corner or the outer edge of the casing named."),
-	words.New("caution.volume", "Volumes of boxes rest on the mark or listed size in the catalogue; read the mark on the box in hand. Contents that are assumed are those usual for the kind of opening."),
-	words.New("caution.aid", "This sheet is a planning aid. It says what was looked at and what was found, and is no permit, approval or inspection. The adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off."),
+	words.New("caution.heights", "Heights are above the finished floor, to the center of the box, unless a line says otherwise. Distances are to the center, from the finished face of the corner or the outer edge of the casing named."),
+	words.New("caution.volume", "Volumes of boxes rest on the mark or listed size in the catalog; read the mark on the box in your hand. Contents that are assumed are those usual for the kind of opening."),
+	words.New("caution.aid", "This sheet is a planning aid. It says what was checked and what was found, and is no permit, approval or inspection. The adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off."),
 }

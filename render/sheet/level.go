@@ -102,10 +102,10 @@ func (p *page) under(d drawnLevel) {
 		tags[i] = o.Tag
 		p.untagged = append(p.untagged, o.ID)
 	}
-	text := p.b.say("sheet.untagged", "No room here for the tags of {0}: see their rooms drawn larger.", strings.Join(tags, ", "))
+	text := p.b.say("sheet.untagged", "No space here for the tags of {0}: see their rooms drawn larger.", strings.Join(tags, ", "))
 	room := p.main.Max.X - gutter - end - gutter
 	if fine.width(text) > room {
-		text = p.b.say("sheet.untagged-many", "No room here for {0} tags: see the rooms drawn larger.", len(left))
+		text = p.b.say("sheet.untagged-many", "No space here for {0} tags: see the rooms drawn larger.", len(left))
 	}
 	p.add(fine.right().at(p.main.Max.X-gutter, p.main.Max.Y-5.9, fine.fit(text, room)))
 }

@@ -278,9 +278,9 @@ func (g *grid) onward() {
 	b := f.page.b
 	s := style{size: small, muted: true}
 	if f.isLast() {
-		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.continues", "The schedule goes on, on sheet {0}.", b.number(f.page)+1)))
+		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.continues", "The schedule continues on sheet {0}.", b.number(f.page)+1)))
 	} else {
-		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.beside", "The schedule goes on in the next column.")))
+		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.beside", "The schedule continues in the next column.")))
 	}
 	f.next()
 	f.heading(b.say("site.again", "Opening schedule, continued"), 14)

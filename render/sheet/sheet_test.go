@@ -373,7 +373,7 @@ func TestEachLevelHasItsPage(t *testing.T) {
 			}
 		}
 	}
-	want := []string{"Ground floor, openings", "Upper floor, openings", "Rooms unfolded", "Assemblies and their fill"}
+	want := []string{"Ground floor, openings", "Upper floor, openings", "Interior elevations", "Box types and box fill"}
 	for _, title := range want {
 		if !slices.ContainsFunc(titles, func(has string) bool { return strings.Contains(has, title) }) {
 			t.Errorf("the sheets are %q, want %q among them", titles, title)

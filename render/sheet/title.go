@@ -155,7 +155,7 @@ func (p *page) northBox(box scene.Rect) float64 {
 func (p *page) scaleBar(at scene.Point, s Scale) float64 {
 	step, labels, counts := unit.Length(0), []string{}, words.New("sheet.feet", "feet")
 	if s.System == unit.Metric {
-		counts = words.New("sheet.metres", "metres")
+		counts = words.New("sheet.metres", "meters")
 	}
 	for _, c := range barSteps(s) {
 		if step = c.step; scene.MM(c.step)*s.times() >= 8 {

@@ -31,13 +31,13 @@ func (b *book) unfolded() error {
 	}
 	lay := func(f *flow) {
 		f.paragraph(fine, 0, b.say("unfold.how",
-			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its centre stands from the left corner of its face, then how high its centre stands above the finished floor."))
+			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its center is above the finished floor."))
 		f.space(2)
 		for _, s := range strips {
 			f.unfold(s)
 		}
 	}
-	name := b.say("unfold.title", "Rooms unfolded")
+	name := b.say("unfold.title", "Interior elevations")
 	first := len(b.pages)
 	onward := func() *page {
 		p := b.newPage(name, 0)

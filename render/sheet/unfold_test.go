@@ -81,7 +81,7 @@ func TestLongRoomsGoOn(t *testing.T) {
 		for _, fault := range proof.Read(page, rules(paper)) {
 			t.Errorf("page %d: %s", i+1, fault)
 		}
-		if !strings.HasPrefix(page.Meta.Title, "Rooms unfolded") {
+		if !strings.HasPrefix(page.Meta.Title, "Interior elevations") {
 			continue
 		}
 		for _, text := range proof.Texts(page) {
@@ -106,7 +106,7 @@ func TestLongRoomsGoOn(t *testing.T) {
 func TestChosenColumnsStandInOrder(t *testing.T) {
 	p := plantest.House(3, 30)
 	pages := build(t, p, Options{Columns: []string{"gangs", "tag", "spare", "note"}})
-	want := []string{"Gangs", "Tag", "Spare", "Note"}
+	want := []string{"Gangs", "Tag", "Remaining", "Note"}
 	rows := 0
 	for i, page := range pages {
 		texts := proof.Texts(page)
@@ -120,7 +120,7 @@ func TestChosenColumnsStandInOrder(t *testing.T) {
 		if !slices.Equal(texts[at:at+4], want) {
 			t.Errorf("page %d has the columns %q", i+1, texts[at:at+4])
 		}
-		if slices.Contains(texts, "Centre") {
+		if slices.Contains(texts, "Center") {
 			t.Errorf("page %d has a column that was not asked for", i+1)
 		}
 		for _, o := range p.Openings() {

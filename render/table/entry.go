@@ -169,7 +169,7 @@ func (e *entry) findings() Cell {
 func Weight(f fill.Finding) words.Text {
 	switch {
 	case f.Waived != nil:
-		return words.New("weight.waived", "waived")
+		return words.New("weight.waived", "set aside")
 	case f.IsOpen:
 		return words.New("weight.open", "open")
 	}

@@ -14,8 +14,8 @@ import (
 type wind int
 
 var windNames = [8]words.Text{
-	words.New("wind.n", "north"), words.New("wind.ne", "north-east"), words.New("wind.e", "east"), words.New("wind.se", "south-east"),
-	words.New("wind.s", "south"), words.New("wind.sw", "south-west"), words.New("wind.w", "west"), words.New("wind.nw", "north-west"),
+	words.New("wind.n", "north"), words.New("wind.ne", "northeast"), words.New("wind.e", "east"), words.New("wind.se", "southeast"),
+	words.New("wind.s", "south"), words.New("wind.sw", "southwest"), words.New("wind.w", "west"), words.New("wind.nw", "northwest"),
 }
 
 var windLetters = [8]words.Text{
