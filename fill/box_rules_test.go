@@ -65,7 +65,7 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 			[]string{"note: A: what is in the box is not known"}, "Open it", "no verdict without contents"},
 		{"a kind nobody knows", plan.Opening{Kind: "whatnot", Assembly: plan.Assembly{Box: "pn1-18"}},
 			[]string{"note: A: what is in the box is not known"}, "Nothing is assumed", "nothing is assumed in silence"},
-		{"no box", plan.Opening{Kind: "duplex"}, []string{"note: A: no box is chosen"}, "", "an open question"},
+		{"no box", plan.Opening{Kind: "duplex"}, []string{"note: A: no box is selected"}, "", "an open question"},
 		{"a luminaire with its own box", plan.Opening{Kind: "recessed"}, nil, "", "314.16 does not count it"},
 		{"the same with a cable stated", plan.Opening{Kind: "recessed", Contents: three}, nil, "", "its box is not ours to choose"},
 		{"no volume", plan.Opening{Kind: "duplex", Assembly: plan.Assembly{Code: "LV1"}},
@@ -172,9 +172,9 @@ func TestBoxPlace(t *testing.T) {
 			plug(r, 18, 16)
 			plug(r, 23, 16)
 		}, []string{"warn: " + one + " and 2 other boxes are in one place", "warn: " + two + " and " + one + " are in one place", "warn: oaaaaaaai and " + one + " are in one place"}},
-		{"in a door", func(r *room) { plug(r, 40, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " stands in a door"}},
+		{"in a door", func(r *room) { plug(r, 40, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " is in a door"}},
 		{"touching its edge", func(r *room) { plug(r, 28, 16); r.door(0, 30, 30) }, nil},
-		{"an eighth past its edge", func(r *room) { plug(r, 28.125, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " stands in a door"}},
+		{"an eighth past its edge", func(r *room) { plug(r, 28.125, 16); r.door(0, 30, 30) }, []string{"stop: " + one + " is in a door"}},
 		{"above it", func(r *room) { plug(r, 40, 82); r.door(0, 30, 30) }, nil},
 		{"below a window", func(r *room) {
 			plug(r, 40, 16)
@@ -185,12 +185,12 @@ func TestBoxPlace(t *testing.T) {
 			plug(r, 40, 16.125)
 			b := r.door(0, 30, 30)
 			b.Kind, b.Sill = plan.BreakWindow, in(18)
-		}, []string{"stop: " + one + " stands in a window"}},
+		}, []string{"stop: " + one + " is in a window"}},
 		{"in a door of the room behind", func(r *room) {
 			plug(r, 40, 16)
 			next := r.neighbour([2]float64{0, -104}, [2]float64{100, -104}, [2]float64{100, -4}, [2]float64{0, -4})
 			r.on(next.Sides[2].ID, plan.BreakDoor, 45, 30) // x 25 to 55
-		}, []string{"stop: " + one + " stands in a door"}},
+		}, []string{"stop: " + one + " is in a door"}},
 		{"beside a fireplace of the room behind", func(r *room) {
 			plug(r, 40, 16)
 			next := r.neighbour([2]float64{0, -104}, [2]float64{100, -104}, [2]float64{100, -4}, [2]float64{0, -4})
@@ -255,11 +255,11 @@ func TestPartitionDepth(t *testing.T) {
 		{"as stated", 4.5, 3.5, nil, nil, "4-1/2 less twice 1/2 is a 2×4"},
 		{"nothing stated", 6.5, 0, nil, nil, "the geometry tells"},
 		{"an eighth more", 4.625, 3.5, nil, nil, "common practice: lumber varies by that much"},
-		{"a quarter more", 4.75, 3.5, nil, []string{`note: The wall between Bedroom and Next is drawn 3-3/4" deep but stated as 3-1/2"`}, "beyond it"},
-		{"a 2×6 drawn", 6.5, 3.5, nil, []string{`note: The wall between Bedroom and Next is drawn 5-1/2" deep but stated as 3-1/2"`}, "6-1/2 less twice 1/2"},
+		{"a quarter more", 4.75, 3.5, nil, []string{`note: The wall between Bedroom and Next is drawn 3-3/4" deep but entered as 3-1/2"`}, "beyond it"},
+		{"a 2×6 drawn", 6.5, 3.5, nil, []string{`note: The wall between Bedroom and Next is drawn 5-1/2" deep but entered as 3-1/2"`}, "6-1/2 less twice 1/2"},
 		{"tile on one face", 4.5, 3.5, func(north, _ *plan.Side) {
 			north.Finish = append(north.Finish, plan.Layer{Name: "tile", Thickness: in(0.5)})
-		}, []string{`note: The wall between Bedroom and Next is drawn 3" deep but stated as 3-1/2"`}, "every layer counts"},
+		}, []string{`note: The wall between Bedroom and Next is drawn 3" deep but entered as 3-1/2"`}, "every layer counts"},
 		{"no gap", 0, 3.5, nil, []string{"warn: No framing is left between Bedroom and Next", "warn: No framing is left between Next and Bedroom"}, "rooms drawn face on face"},
 		{"only finishes", 1, 0, nil, []string{"warn: No framing is left between Bedroom and Next", "warn: No framing is left between Next and Bedroom"}, "1 less twice 1/2"},
 		{"a railing", 1, 3.5, func(north, _ *plan.Side) { north.Kind = plan.SideRailing }, nil, "no wall"},
@@ -288,7 +288,7 @@ func TestPartitionWithinARoom(t *testing.T) {
 	r := roomOf(t, [2]float64{0, 0}, [2]float64{100, 0}, [2]float64{100, 60}, [2]float64{105, 60}, [2]float64{105, 0}, [2]float64{200, 0}, [2]float64{200, 144}, [2]float64{0, 144})
 	r.room.Use = plan.UseHall
 	r.room.Sides[1].Studs.Depth = in(3.5)
-	want := []string{`note: A wall within Bedroom is drawn 5" deep but stated as 3-1/2"`}
+	want := []string{`note: A wall within Bedroom is drawn 5" deep but entered as 3-1/2"`}
 	if got := said(r.found(wall.PartitionDepth.ID)); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
