@@ -158,7 +158,7 @@ func (p *program) run(tests []*test, limit time.Duration, env ...string) (*os.Pr
 	script := fmt.Sprintf(`ulimit -t %d; ulimit -v 8000000; exec "$0" "$@"`, int(limit.Seconds())+1)
 	cmd := exec.Command("sh", "-c", script, p.path, "-test.run", pattern, "-test.failfast", "-test.timeout", (10 * limit).String())
 	cmd.Dir = p.folder
-	cmd.Env = append(os.Environ(), env...)
+	cmd.Env = append(os.Environ(), append(env, "RAPID_NOFAILFILE=1")...) // property tests would write to testdata
 	cmd.WaitDelay = time.Second
 	out, _ := cmd.CombinedOutput() // how it ended is in its state
 	return cmd.ProcessState, out
