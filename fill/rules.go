@@ -20,6 +20,8 @@ var Rules = []*rule.Rule{
 	&boxes.YokesFit,
 	&spacing.WallReach,
 	&wall.BoxPlace,
+	&wall.FlatPlace,
+	&wall.RoomsApart,
 	&wall.PartitionDepth,
 	&open.Decision,
 }

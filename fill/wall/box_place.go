@@ -30,7 +30,7 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		}
 	}
 	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.Left, b.Left) })
-	met := meetings(boxes)
+	met := met(boxes)
 	for i, at := range boxes {
 		found = append(found, pastEdge(v, boxes, at, fig.Units.Grid())...)
 		for _, c := range v.Cuts {
@@ -38,30 +38,20 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 				found = append(found, inBreak(v, at.o, c))
 			}
 		}
-		if m := met[i]; m.count > 1 || m.count == 1 && (m.with > i || met[m.with].count > 1) {
-			found = append(found, onTop(v, at.o, boxes[m.with].o, m.count))
+		if met.tells(i) {
+			found = append(found, onTop(v, at.o, boxes[met[i].first].o, met[i].count))
 		}
 	}
 	return found
 }
 
-// meeting is how many boxes one meets, and the first of them.
-type meeting struct{ count, with int }
-
-// meetings counts for each of the boxes, which come from left to right, those it meets.
-func meetings(boxes []placedBox) []meeting {
-	met := make([]meeting, len(boxes))
-	meets := func(i, with int) {
-		if met[i].count == 0 {
-			met[i].with = with
-		}
-		met[i].count++
-	}
+// met counts for each of the boxes, which come from left to right, those it meets.
+func met(boxes []placedBox) meetings {
+	met := make(meetings, len(boxes))
 	for i, at := range boxes {
 		for j := i + 1; j < len(boxes) && boxes[j].Left < at.Right; j++ {
 			if at.Meets(boxes[j].Rect) {
-				meets(i, j)
-				meets(j, i)
+				met.add(i, j)
 			}
 		}
 	}
