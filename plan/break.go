@@ -68,8 +68,17 @@ type Break struct {
 	Panels []Panel     `json:"panels,omitempty"`
 	Casing unit.Length `json:"casing,omitempty"` // width of the trim round it
 	From   ID          `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
+	Rough  Rough       `json:"rough,omitzero"`   // what of its framing is not as usual
 	Note   string      `json:"note,omitempty"`
 	Extra  Extra       `json:"-"`
+}
+
+// Rough is the framing round a break where it is not the usual of its kind. A nil length
+// is as usual.
+type Rough struct {
+	Side   *unit.Length `json:"side,omitempty"`   // how much wider the rough opening is, at each side
+	Top    *unit.Length `json:"top,omitempty"`    // how much higher
+	Bottom *unit.Length `json:"bottom,omitempty"` // how much lower, under a sill
 }
 
 // Key returns the break's ID.
@@ -167,6 +176,14 @@ func (b *Break) checkFields() error {
 	for i, p := range b.Panels {
 		if p != PanelFixed && p != PanelMoving {
 			return Refuse(nil, "panel", "{0} has an unknown panel “{1}”", b.text(), string(p)).At(fmt.Sprintf("/panels/%d", i))
+		}
+	}
+	for _, l := range []*unit.Length{b.Rough.Side, b.Rough.Top, b.Rough.Bottom} {
+		if l == nil {
+			continue
+		}
+		if err := notNegative(b.text(), *l); err != nil {
+			return In("/rough", err)
 		}
 	}
 	return notNegative(b.text(), b.Width, b.Head, b.Casing)

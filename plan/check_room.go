@@ -37,6 +37,9 @@ func (r *Room) Check() error {
 	if err := checkLayers(r.text(), r.Floor); err != nil {
 		return In("/floor", err)
 	}
+	if err := notNegative(r.text(), r.Joists.Spacing, r.Joists.First, r.Joists.Depth); err != nil {
+		return In("/joists", err)
+	}
 	for i, s := range r.Sides {
 		if err := s.Check(r.text()); err != nil {
 			return In(fmt.Sprintf("/sides/%d", i), err)
@@ -102,7 +105,33 @@ func (s *Side) Check(room words.Text) error {
 	if err := checkLayers(room, s.Finish); err != nil {
 		return In("/finish", err)
 	}
-	return In("/studs", notNegative(room, s.Studs.Spacing, s.Studs.Depth, s.Studs.First))
+	if err := checkPlaces(room, s.Places); err != nil {
+		return In("/places", err)
+	}
+	return In("/studs", notNegative(room, s.Studs.Spacing, s.Studs.Depth, s.Studs.First, s.Studs.Thick))
+}
+
+// maxPlaces bounds the studs that are told one by one; no wall has near as many.
+const maxPlaces = 1024
+
+// checkPlaces wants studs from left to right, each of a state we know.
+func checkPlaces(room words.Text, places []StudPlace) error {
+	if len(places) > maxPlaces {
+		return Refuse(nil, "stud-places", "a side of {0} has more than {1} studs", room, maxPlaces)
+	}
+	for i, p := range places {
+		path := fmt.Sprintf("/%d", i)
+		switch {
+		case p.State != StudAssumed && p.State != StudStated && p.State != StudMeasured:
+			return Refuse(nil, "stud-state", "a stud of {0} is of an unknown state “{1}”", room, string(p.State)).At(path + "/state")
+		case i > 0 && p.At <= places[i-1].At:
+			return Refuse(nil, "stud-order", "the studs of a side of {0} do not come from left to right", room).At(path + "/at")
+		}
+		if err := CheckReach(room, p.At); err != nil {
+			return In(path+"/at", err)
+		}
+	}
+	return nil
 }
 
 func checkLayers(name words.Text, layers []Layer) error {

@@ -64,6 +64,7 @@ type Room struct {
 	Prefix  string      `json:"prefix,omitempty"` // of the tags of its openings
 	Ceiling unit.Length `json:"ceiling"`          // above the finished floor
 	Floor   []Layer     `json:"floor,omitempty"`  // on the subfloor, lowest first
+	Joists  Joists      `json:"joists,omitzero"`  // of its ceiling
 	Sides   []*Side     `json:"sides"`
 	Note    string      `json:"note,omitempty"`
 	Extra   Extra       `json:"-"`
@@ -127,8 +128,17 @@ type Side struct {
 	Kind   SideKind   `json:"kind"`
 	Finish []Layer    `json:"finish,omitempty"` // from the studs outward into the room
 	Studs  Studs      `json:"studs"`
-	Rated  bool       `json:"rated,omitempty"` // fire-resistance rated, says the user
-	Extra  Extra      `json:"-"`
+	// Places are the studs of the wall one by one, from left to right, where they were taped
+	// or said; none leaves them to the spacing. Those at the ends of the face and at breaks
+	// are not among them.
+	Places []StudPlace `json:"places,omitempty"`
+	Rated  bool        `json:"rated,omitempty"` // fire-resistance rated, says the user
+	// Rating tells more of a rated wall.
+	Rating Rating `json:"rating,omitzero"`
+	// Separation tells the board between a dwelling and its garage, which is no rated
+	// assembly: gaps are closed there, boxes need no listing.
+	Separation bool  `json:"separation,omitempty"`
+	Extra      Extra `json:"-"`
 }
 
 // Key returns the side's ID.
@@ -139,8 +149,44 @@ func (s *Side) Key() ID { return s.ID }
 type Studs struct {
 	Spacing unit.Length `json:"spacing"`         // on centre
 	Depth   unit.Length `json:"depth"`           // of the stud, such as 3-1/2 in
-	First   unit.Length `json:"first,omitempty"` // centre of the first stud from the side's start
-	Steel   bool        `json:"steel,omitempty"`
+	First   unit.Length `json:"first,omitempty"` // centre of the first stud from the end it is laid out from; 0: one spacing
+	// FromRight tells a layout that starts at the side's right end and not at its left.
+	FromRight bool        `json:"from_right,omitempty"`
+	Thick     unit.Length `json:"thick,omitempty"` // of a stud along the wall; 0: 1-1/2 in
+	Steel     bool        `json:"steel,omitempty"`
+}
+
+// StudState says how well the place of a stud is known.
+type StudState string
+
+// The states, the surest last.
+const (
+	StudAssumed  StudState = "assumed"
+	StudStated   StudState = "stated"
+	StudMeasured StudState = "measured"
+)
+
+// StudPlace is one stud of a wall by its centre, from the left end of the side that
+// tells it.
+type StudPlace struct {
+	At    unit.Length `json:"at"`
+	State StudState   `json:"state"`
+}
+
+// Rating is what the user says of a fire-resistance rated wall.
+type Rating struct {
+	Assembly string `json:"assembly,omitempty"` // as its listing names it
+	Cavity   string `json:"cavity,omitempty"`   // what fills it: empty for nothing
+	// Putty tells that boxes of the wall get listed pads or another listed protection.
+	Putty bool `json:"putty,omitempty"`
+}
+
+// Joists is the framing of a ceiling. The zero value is not known.
+type Joists struct {
+	Along   ID          `json:"along,omitempty"`   // the side they run beside
+	Spacing unit.Length `json:"spacing,omitempty"` // on centre
+	First   unit.Length `json:"first,omitempty"`   // centre of the first from that side
+	Depth   unit.Length `json:"depth,omitempty"`
 }
 
 // Layer is one layer of a finish or floor build-up.
@@ -148,6 +194,8 @@ type Layer struct {
 	Name        string      `json:"name"`
 	Thickness   unit.Length `json:"thickness"`
 	Combustible bool        `json:"combustible,omitempty"`
+	// Undecided tells a layer that is not settled: its thickness is a guess.
+	Undecided bool `json:"undecided,omitempty"`
 }
 
 // Thickness returns the sum of the layers.

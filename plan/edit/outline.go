@@ -106,18 +106,43 @@ func (r *reshaped) carriedStuds(now *plan.Room) []*plan.Side {
 	sides := slices.Clone(now.Sides)
 	for i, s := range sides {
 		at := r.was.SideAt(s.ID)
-		if at < 0 || s.Studs.First == 0 || s.Studs.Spacing == 0 {
+		if at < 0 {
 			continue
 		}
-		by := shift(r.was.Segment(at), now.Segment(i))
-		if by == 0 {
-			continue
-		}
+		was, is := r.was.Segment(at), now.Segment(i)
 		moved := *s
-		moved.Studs.First = modulo(s.Studs.First+by, s.Studs.Spacing)
-		sides[i] = &moved
+		moved.Studs = s.Studs.carried(shift(was, is), shift(was.Reversed(), is.Reversed()))
+		moved.Places = placesMoved(s.Places, shift(was, is))
+		if moved.Studs != s.Studs || shift(was, is) != 0 && len(s.Places) > 0 {
+			sides[i] = &moved
+		}
 	}
 	return sides
+}
+
+// carried returns the studs with the first kept where it is on the plan, while the left
+// and the right end of their side move away from what is on it by so much.
+func (s plan.Studs) carried(left, right unit.Length) plan.Studs {
+	by := left
+	if s.FromRight {
+		by = right
+	}
+	if s.First != 0 && s.Spacing != 0 && by != 0 {
+		s.First = modulo(s.First+by, s.Spacing)
+		if s.First == 0 {
+			s.First = s.Spacing // none would be said no more
+		}
+	}
+	return s
+}
+
+// placesMoved returns the studs farther from the left end.
+func placesMoved(places []plan.StudPlace, by unit.Length) []plan.StudPlace {
+	moved := slices.Clone(places)
+	for i := range moved {
+		moved[i].At += by
+	}
+	return moved
 }
 
 func modulo(a, m unit.Length) unit.Length { return (a%m + m) % m }

@@ -141,7 +141,7 @@ func (r *reshaped) slide(i int, a, b geom.Point, joints [2]plan.ID) error {
 func joint(like *plan.Side, id plan.ID, start geom.Point) *plan.Side {
 	s := *like
 	s.ID, s.Start, s.Extra = id, start, nil
-	s.Studs.First = 0
+	s.Studs.First, s.Places = 0, nil
 	return &s
 }
 
@@ -215,11 +215,14 @@ func (e SplitSide) Apply(p plan.Plan) (plan.Plan, error) {
 	}
 	left, right := *ref.Side(), *ref.Side()
 	right.Start = ref.Line().At(e.At)
+	left.Places, right.Places = placesWithin(left.Places, 0, e.At), placesWithin(right.Places, e.At, length)
+	// The part that keeps the ID is carried as any side is that is made shorter.
 	newPart := &right
 	if e.At*2 < length {
 		newPart = &left
-	} else if right.Studs.First != 0 && right.Studs.Spacing != 0 {
-		right.Studs.First = modulo(right.Studs.First-e.At, right.Studs.Spacing)
+		left.Studs = left.Studs.carried(0, e.At-length)
+	} else {
+		right.Studs, right.Places = right.Studs.carried(-e.At, 0), placesMoved(right.Places, -e.At)
 	}
 	newPart.ID, newPart.Extra = e.NewID, nil
 	r := reshape(ref.Room)
@@ -234,6 +237,16 @@ func (e SplitSide) Apply(p plan.Plan) (plan.Plan, error) {
 		return right.ID, along - e.At
 	}
 	return r.apply(p, l)
+}
+
+// placesWithin returns the studs from one place to another, the latter not included.
+func placesWithin(places []plan.StudPlace, from, to unit.Length) (within []plan.StudPlace) {
+	for _, p := range places {
+		if from <= p.At && p.At < to {
+			within = append(within, p)
+		}
+	}
+	return within
 }
 
 // across reports what stands on both parts.

@@ -37,6 +37,9 @@ func Touched(old, now *Index) (rooms, openings []plan.ID) {
 			if noun != nil {
 				t.openings[noun.ID] = true
 				t.host(noun.At)
+				if noun.At.Part == plan.PartFace {
+					t.side(noun.At.Host) // the face behind sees it too
+				}
 			}
 		}
 	}

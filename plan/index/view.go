@@ -31,6 +31,8 @@ type SideView struct {
 	Behind   []Backing
 	Fixtures []FixtureView
 	Openings []*plan.Opening // from left to right
+	// OpeningsBehind are those of each side behind, in the order of Behind.
+	OpeningsBehind [][]*plan.Opening
 }
 
 // FixtureView is a fixture where it stands, with what is on it.
@@ -86,8 +88,13 @@ func (ix *Index) sideView(ref *plan.SideRef) SideView {
 	behind := ix.Behind(ref.Key())
 	openings := slices.Clone(ix.OpeningsOn(ref.Key()))
 	slices.SortStableFunc(openings, func(a, b *plan.Opening) int { return int(min(max(a.At.Along-b.At.Along, -1), 1)) })
+	var theirs [][]*plan.Opening
+	for _, b := range behind {
+		theirs = append(theirs, ix.OpeningsOn(b.Side.ID))
+	}
 	return SideView{
-		Side: ref.Side(), Line: line, Frame: geom.FrameOf(line), Length: line.Length(),
+		OpeningsBehind: theirs,
+		Side:           ref.Side(), Line: line, Frame: geom.FrameOf(line), Length: line.Length(),
 		Cuts: ix.cuts(ref, behind), Behind: behind,
 		Fixtures: ix.fixtureViews(ref.Key(), 0), Openings: openings,
 	}
@@ -153,6 +160,11 @@ func (v SideView) appendTo(parts []any) []any {
 	}
 	for _, o := range v.Openings {
 		parts = append(parts, o)
+	}
+	for _, theirs := range v.OpeningsBehind {
+		for _, o := range theirs {
+			parts = append(parts, o)
+		}
 	}
 	return fixtureParts(parts, v.Fixtures)
 }
