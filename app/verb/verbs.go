@@ -13,5 +13,6 @@ var verbs = []func() *cobra.Command{
 	checkCommand,
 	exportCommand,
 	scheduleCommand,
+	frameCommand,
 	fillCommand,
 }

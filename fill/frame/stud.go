@@ -5,107 +5,110 @@ import (
 	"slices"
 
 	"studbay/plan"
-	"studbay/plan/geom"
-	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
-// StudThick is how much of a face a stud on edge takes: 1-1/2 in, the dressed thickness of
-// 2× lumber (American Softwood Lumber Standard, PS 20).
+// StudThick is how much of a face a usual stud on edge takes: 1-1/2 in, the dressed
+// thickness of 2× lumber (American Softwood Lumber Standard, PS 20).
 const StudThick = 3 * unit.Inch / 2
 
-// Stud is a stud as seen in a face: its centre, from the left end.
-type Stud struct{ At unit.Length }
+// StudKind says what an upright of a wall is there for.
+type StudKind string
+
+// The kinds of upright.
+const (
+	EndStud    StudKind = "end"
+	CommonStud StudKind = "common"
+	KingStud   StudKind = "king"    // full height, beside the jack of a break
+	JackStud   StudKind = "jack"    // under a header
+	Cripple    StudKind = "cripple" // above a header or under a sill, on the layout
+)
+
+// Stud is an upright of a wall as seen in a face: its centre, from the left end.
+type Stud struct {
+	At    unit.Length
+	Thick unit.Length // along the face; 0 is StudThick
+	Kind  StudKind
+	State plan.StudState
+	// Bottom and Top bound one that is not of the wall's full height, above the finished
+	// floor; a Top of 0 goes up to the plate.
+	Bottom, Top unit.Length
+	isPlaced    bool // told by itself, not by a layout
+}
+
+func (s Stud) thick() unit.Length { return cmp.Or(s.Thick, StudThick) }
 
 // Left and Right return the flanks of the stud. Those of one at a corner may lie past the
 // end of the face.
-func (s Stud) Left() unit.Length { return s.At - StudThick/2 }
+func (s Stud) Left() unit.Length { return s.At - s.thick()/2 }
 
 // Right returns the flank at the right.
-func (s Stud) Right() unit.Length { return s.Left() + StudThick }
+func (s Stud) Right() unit.Length { return s.Left() + s.thick() }
 
-// Studs returns the common studs behind a face, from left to right: none where it is no
-// wall or nobody tells a spacing. They belong to the wall, so that the other face of a
-// partition is given the same ones.
-//
-// Of two faces with different layouts the one that states its first stud holds, of two
-// alike the longer, whose wall was framed in one piece, and of two as long that of the
-// lower ID.
-func (f Face) Studs() (studs []Stud) {
-	if f.Side.Kind != plan.SideWall {
+// Beside returns the centres of a box of a width that stands against a flank of a stud.
+func (s Stud) Beside(width unit.Length) (left, right unit.Length) {
+	return s.Left() - (width - width/2), s.Right() + width/2
+}
+
+// IsBetween reports whether the stud is there anywhere from one height to another.
+func (s Stud) IsBetween(bottom, top unit.Length) bool {
+	return s.Bottom < top && (s.Top == 0 || bottom < s.Top)
+}
+
+func (s Stud) overlaps(t Stud) bool { return s.Left() < t.Right() && t.Left() < s.Right() }
+
+// Studs returns the uprights of full height behind a face, from left to right: none where
+// it is no wall or nobody tells a spacing. They belong to the wall, so that the other face
+// of a partition is given the same ones.
+func (f Face) Studs() []Stud {
+	return slices.DeleteFunc(f.Uprights(), func(s Stud) bool { return s.Kind == JackStud || s.Kind == Cripple })
+}
+
+// Framed is a face with its uprights, worked out once.
+type Framed struct {
+	Face
+	All   []Stud // from left to right
+	State plan.StudState
+}
+
+// Framed returns the face with its uprights.
+func (f Face) Framed() Framed { return Framed{f, f.Uprights(), f.LayoutState()} }
+
+// Between returns the uprights that are there anywhere from one height above the finished
+// floor to another.
+func (f Framed) Between(bottom, top unit.Length) (studs []Stud) {
+	for _, s := range f.All {
+		if s.IsBetween(bottom, top) {
+			studs = append(studs, s)
+		}
+	}
+	return studs
+}
+
+// Uprights returns all of them: common and end studs, and at each break king and jack at
+// either hand and cripples that keep the layout. A stud of a layout has no place where one
+// at an end of the face stands, and that one none where a stud was taped or said by itself.
+func (f Face) Uprights() (all []Stud) {
+	if !f.isTold() {
 		return nil
 	}
-	at := unit.Length(0)
-	for _, b := range f.Behind {
-		if b.Side.Kind != plan.SideWall || b.To <= at {
+	all = f.ends()
+	for _, s := range f.laidOut() {
+		if !s.isPlaced && slices.ContainsFunc(all, s.overlaps) {
 			continue
 		}
-		studs = append(studs, f.ownStuds(at, b.From-1)...)
-		studs = append(studs, f.studsWith(b, max(at, b.From), b.To)...)
-		at = b.To + 1
-	}
-	studs = append(studs, f.ownStuds(at, f.Length)...)
-	slices.SortStableFunc(studs, func(a, b Stud) int { return cmp.Compare(a.At, b.At) })
-	return studs
-}
-
-// ownStuds returns what the face's own layout puts between two places, both included.
-func (f Face) ownStuds(from, to unit.Length) (studs []Stud) {
-	for _, at := range commons(f.Side.Studs, f.Length) {
-		if from <= at && at <= to {
-			studs = append(studs, Stud{at})
+		if s.isPlaced {
+			all = slices.DeleteFunc(all, func(t Stud) bool { return t.Kind == EndStud && s.overlaps(t) })
 		}
+		all = append(all, s)
 	}
-	return studs
-}
-
-// studsWith returns the studs between two places where another wall stands behind.
-func (f Face) studsWith(b index.Backing, from, to unit.Length) (studs []Stud) {
-	line := b.Room.Segment(b.Room.SideAt(b.Side.ID))
-	length := line.Length()
-	if f.goesBefore(b.Side, length) {
-		return f.ownStuds(from, to)
+	for _, r := range f.roughs() {
+		all = r.framed(all)
 	}
-	// The other face runs the other way: its left end is at the right as seen from here.
-	end, _ := geom.FrameOf(f.Line).Project(line.A)
-	for _, at := range slices.Backward(commons(b.Side.Studs, length)) {
-		if here := end - at; from <= here && here <= to {
-			studs = append(studs, Stud{here})
-		}
-	}
-	return studs
-}
-
-// goesBefore reports whether the layout of the face holds before that of a side behind it.
-func (f Face) goesBefore(other *plan.Side, length unit.Length) bool {
-	return cmp.Or(
-		cmp.Compare(said(f.Side.Studs), said(other.Studs)),
-		cmp.Compare(f.Length, length),
-		cmp.Compare(other.ID, f.Side.ID),
-	) > 0
-}
-
-// said ranks what a side tells of its studs: nothing, a spacing, and where they begin.
-func said(s plan.Studs) int {
-	switch {
-	case s.Spacing <= 0:
-		return 0
-	case s.First == 0:
-		return 1
-	}
-	return 2
-}
-
-// commons returns the centres of the studs of a layout along a side of a length, from left
-// to right, both ends included.
-func commons(s plan.Studs, length unit.Length) (centres []unit.Length) {
-	if s.Spacing <= 0 {
-		return nil
-	}
-	for at := s.First % s.Spacing; at <= length; at += s.Spacing {
-		centres = append(centres, at)
-	}
-	return centres
+	slices.SortStableFunc(all, func(a, b Stud) int {
+		return cmp.Or(cmp.Compare(a.At, b.At), cmp.Compare(a.Bottom, b.Bottom))
+	})
+	return all
 }
 
 // Bay is the clear space between two studs, or between a stud and an end of the face.
@@ -114,6 +117,9 @@ type Bay struct {
 	// Left and Right are the studs at either hand, nil where the face ends first.
 	Left, Right *Stud
 }
+
+// Clear returns how wide the bay is.
+func (b Bay) Clear() unit.Length { return b.To - b.From }
 
 // Bays returns the clear spaces of a face between studs that come from left to right, as
 // far as there is anything between them.
@@ -126,7 +132,7 @@ func Bays(studs []Stud, length unit.Length) (bays []Bay) {
 		}
 		next = Bay{From: max(next.From, studs[i].Right()), Left: &studs[i]}
 	}
-	if next.To = length; next.From < next.To {
+	if next.To, next.Right = length, nil; next.From < next.To {
 		bays = append(bays, next)
 	}
 	return bays
@@ -142,10 +148,4 @@ func BayAt(bays []Bay, at unit.Length) (best Bay, ok bool) {
 		}
 	}
 	return best, ok
-}
-
-// Beside returns the centres of a box of a width that stands against a flank of a stud.
-func (s Stud) Beside(width unit.Length) (left, right unit.Length) {
-	off := (StudThick + width) / 2
-	return s.At - off, s.At + off
 }

@@ -20,6 +20,15 @@ func centres(f frame.Face) (at []unit.Length) {
 	return at
 }
 
+func commons(f frame.Face) (at []unit.Length) {
+	for _, s := range f.Studs() {
+		if s.Kind == frame.CommonStud {
+			at = append(at, s.At)
+		}
+	}
+	return at
+}
+
 func inches(all ...float64) (lengths []unit.Length) {
 	for _, l := range all {
 		lengths = append(lengths, in(l))
@@ -39,25 +48,26 @@ func TestStudsOfAPartition(t *testing.T) {
 		source        string
 	}{
 		{"the longer face holds", 120, nil,
-			// Behind: 0, 16 ... 112 from its left end, which is at 110 in front: 110 - 16 n.
-			inches(14, 30, 46, 62, 78, 94), inches(0, 16, 32, 48, 64, 80, 96, 112), "its wall was framed in one piece"},
+			// Behind: 16, 32 ... 112 from its left end, which is at 110 in front: 110 - 16 n.
+			inches(14, 30, 46, 62, 78, 94), inches(16, 32, 48, 64, 80, 96, 112), "its wall was framed in one piece"},
 		{"a first stud said in front holds for both", 120,
 			func(front, _ *plan.Side) { front.Studs.First = in(4) },
-			// In front 4 + 16 n: 4 ... 100, seen from behind 110 - s; where nothing is in front, its own.
-			inches(4, 20, 36, 52, 68, 84, 100), inches(0, 10, 26, 42, 58, 74, 90, 106, 112), "what one face states holds for the other"},
+			// In front 4 + 16 n: 4 ... 84; at 100 the end stud stands. Seen from behind 110 - s;
+			// where nothing is in front, its own.
+			inches(4, 20, 36, 52, 68, 84), inches(26, 42, 58, 74, 90, 106, 112), "what one face states holds for the other"},
 		{"one said behind holds for both", 90,
 			func(_, back *plan.Side) { back.Studs.First = in(5) },
 			// Behind 5 + 16 n: 5 ... 85, its left end at 80 in front: 80 - t.
 			inches(11, 27, 43, 59, 75, 96), inches(5, 21, 37, 53, 69, 85), "and the front's own past its end"},
 		{"no spacing in front", 120,
 			func(front, _ *plan.Side) { front.Studs.Spacing = 0 },
-			inches(14, 30, 46, 62, 78, 94), inches(0, 16, 32, 48, 64, 80, 96, 112), "what one face states holds for the other"},
+			inches(14, 30, 46, 62, 78, 94), inches(16, 32, 48, 64, 80, 96, 112), "what one face states holds for the other"},
 		{"glass behind", 120,
 			func(_, back *plan.Side) { back.Kind = plan.SideGlass },
-			inches(0, 16, 32, 48, 64, 80, 96), nil, "glass has no studs and tells none"},
+			inches(16, 32, 48, 64, 80, 96), nil, "glass has no studs and tells none"},
 		{"no wall in front", 120,
 			func(front, _ *plan.Side) { front.Kind = plan.SideOpen },
-			nil, inches(0, 16, 32, 48, 64, 80, 96, 112), "an open side has none"},
+			nil, inches(16, 32, 48, 64, 80, 96, 112), "an open side has none"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			h := newHouse(t)
@@ -71,7 +81,7 @@ func TestStudsOfAPartition(t *testing.T) {
 			ix := index.New(h.p)
 			for i, want := range [][]unit.Length{tt.front, tt.theirs} {
 				f, ok := frame.FaceOf(ix, sides[i].ID)
-				if got := centres(f); !ok || !slices.Equal(got, want) {
+				if got := commons(f); !ok || !slices.Equal(got, want) {
 					t.Errorf("face %d: %v, want %v (%s)", i, got, want, tt.source)
 				}
 			}
@@ -124,7 +134,8 @@ func TestBothFacesSeeTheSameStuds(t *testing.T) {
 	}
 }
 
-// A room 50 in wide with studs at 16 in: flanks at 3/4 in either side of 0, 16, 32 and 48.
+// A room 50 in wide with studs at 16 in: flanks at 3/4 in either side of 16 and 32, end
+// studs from 0 to 1-1/2 and from 48-1/2 to 50, where the stud at 48 has no place.
 func TestBays(t *testing.T) {
 	h := newHouse(t)
 	f, _ := frame.FaceOf(index.New(h.p), "")
@@ -134,7 +145,7 @@ func TestBays(t *testing.T) {
 	side := h.room(0, 0, 50, 120, nil)[0]
 	f, _ = frame.FaceOf(index.New(h.p), side)
 	bays := frame.Bays(f.Studs(), f.Length)
-	want := [][2]unit.Length{{in(0.75), in(15.25)}, {in(16.75), in(31.25)}, {in(32.75), in(47.25)}, {in(48.75), in(50)}}
+	want := [][2]unit.Length{{in(1.5), in(15.25)}, {in(16.75), in(31.25)}, {in(32.75), in(48.5)}}
 	if len(bays) != len(want) {
 		t.Fatalf("%d bays, want %d: %+v", len(bays), len(want), bays)
 	}
@@ -143,10 +154,10 @@ func TestBays(t *testing.T) {
 			t.Errorf("bay %d from %s to %s, want %s to %s: 14-1/2 clear at 16 in", i, b.From, b.To, want[i][0], want[i][1])
 		}
 	}
-	if last := bays[3]; last.Left == nil || last.Left.At != in(48) || last.Right != nil {
-		t.Errorf("the last bay stands between %v and %v, want a stud at 48 and the end of the face", last.Left, last.Right)
+	if last := bays[2]; last.Left == nil || last.Left.At != in(32) || last.Right == nil || last.Right.At != in(49.25) {
+		t.Errorf("the last bay stands between %v and %v, want a stud at 32 and the end stud", last.Left, last.Right)
 	}
-	for _, tt := range []struct{ at, from float64 }{{0, 0.75}, {15, 0.75}, {15.9375, 0.75}, {16, 0.75}, {16.0625, 16.75}, {20, 16.75}, {50, 48.75}} {
+	for _, tt := range []struct{ at, from float64 }{{0, 1.5}, {15, 1.5}, {15.9375, 1.5}, {16, 1.5}, {16.0625, 16.75}, {20, 16.75}, {50, 32.75}} {
 		if b, ok := frame.BayAt(bays, in(tt.at)); !ok || b.From != in(tt.from) {
 			t.Errorf("at %v: the bay from %s, want %v", tt.at, b.From, tt.from)
 		}

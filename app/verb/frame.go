@@ -1,0 +1,198 @@
+package verb
+
+import (
+	"cmp"
+	"io"
+	"slices"
+	"strings"
+
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	schedule "studbay/render/table"
+
+	"github.com/spf13/cobra"
+)
+
+// frameRequest is what was asked for on the command line.
+type frameRequest struct {
+	room string
+	json bool
+}
+
+func frameCommand() *cobra.Command {
+	r := &frameRequest{}
+	c := &cobra.Command{
+		Use:   "frame FILE",
+		Short: "Say between which studs each box stands and how it is held",
+		Long: `Frame lists the openings of a plan, a row each: the studs that bound the bay of the box,
+by their near faces, how the box is held, the block to cut where it reaches no stud, how
+far it is set proud of the studs and the rings that end where they may. Places are from
+the left end of the face as seen standing in the room, heights above the finished floor.
+Studs that are assumed stand where a spacing puts them: verify them with a tape.
+
+` + caution,
+		Example: `  studbay frame cottage.studbay
+  studbay frame cottage.studbay --room Bath
+  studbay frame cottage.studbay --json`,
+		Args:              onePlan,
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.room, "room", "", "only the room `R`, a name or an ID")
+	f.BoolVar(&r.json, "json", false, "write JSON")
+	return c
+}
+
+func (r *frameRequest) run(c *cobra.Command, path string) error {
+	p, err := readPlan(path, "")
+	if err != nil {
+		return err
+	}
+	rows, known := p.framed(r.room)
+	if !known {
+		return usagef("--room %s: the plan has no such room", r.room)
+	}
+	if r.json {
+		return writeJSON(c.OutOrStdout(), framesJSON{rows})
+	}
+	return p.writeFrames(c.OutOrStdout(), rows)
+}
+
+type framesJSON struct {
+	Rows []frameRow `json:"rows"`
+}
+
+// frameRow is how one opening stands in its wall. What does not apply is null.
+type frameRow struct {
+	Tag          string          `json:"tag"`
+	Wall         *string         `json:"wall"`
+	Layout       string          `json:"layout"`
+	LeftStud     *quantityJSON   `json:"left_stud"`
+	RightStud    *quantityJSON   `json:"right_stud"`
+	Held         *string         `json:"held"`
+	BlockLength  *quantityJSON   `json:"block_length"`
+	BlockSetBack *quantityJSON   `json:"block_set_back"`
+	BlockTop     *quantityJSON   `json:"block_top"`
+	BlockBottom  *quantityJSON   `json:"block_bottom"`
+	SetProud     *quantityJSON   `json:"box_set_proud"`
+	Rings        []*quantityJSON `json:"rings_that_pass"`
+}
+
+// framed returns a row for each opening of a room, by its name or ID, or of all rooms: room
+// by room, by tag. It reports false where there is no such room.
+func (c *checked) framed(room string) (rows []frameRow, known bool) {
+	rows, known = []frameRow{}, room == ""
+	for _, l := range c.plan.Levels {
+		byRoom := map[plan.ID][]*plan.Opening{}
+		for o := range l.Openings.All() {
+			if place, ok := c.index.Place(o.At); ok && place.Room != nil && o.Status != plan.StatusRemove {
+				byRoom[place.Room.ID] = append(byRoom[place.Room.ID], o)
+			}
+		}
+		for _, r := range byName(l) {
+			if room != "" && room != string(r.ID) && !strings.EqualFold(room, r.Name) {
+				continue
+			}
+			known = true
+			openings := byRoom[r.ID]
+			slices.SortFunc(openings, func(a, b *plan.Opening) int { return schedule.CompareTags(a.Tag, b.Tag) })
+			for _, o := range openings {
+				rows = append(rows, c.frameRow(r, o))
+			}
+		}
+	}
+	return rows, known
+}
+
+// byName returns the rooms of a level by their names.
+func byName(l *plan.Level) []*plan.Room {
+	return slices.SortedStableFunc(l.Rooms.All(), func(a, b *plan.Room) int { return cmp.Compare(a.Name, b.Name) })
+}
+
+func (c *checked) frameRow(room *plan.Room, o *plan.Opening) frameRow {
+	row := frameRow{Tag: o.Tag, Rings: []*quantityJSON{}}
+	i := -1
+	if o.At.Part == plan.PartFace {
+		i = room.SideAt(o.At.Host)
+	}
+	if i < 0 {
+		h := frame.HoldIn(o, room)
+		c.tell(&row, o, h)
+		return row
+	}
+	wall := c.voice.Say(schedule.Wall(c.index, room, o.At.Host))
+	row.Wall = &wall
+	f, _ := frame.FaceOf(c.index, o.At.Host)
+	side := room.Sides[i]
+	row.SetProud = c.length(frame.SetProud(side))
+	for _, raise := range frame.RingsPassing(o, side) {
+		row.Rings = append(row.Rings, c.length(raise))
+	}
+	h := f.Framed().HoldOn(o, room)
+	if h.HasBay && h.Bay.Left != nil {
+		row.LeftStud = c.length(h.Bay.From)
+	}
+	if h.HasBay && h.Bay.Right != nil {
+		row.RightStud = c.length(h.Bay.To)
+	}
+	c.tell(&row, o, h)
+	return row
+}
+
+// tell fills in how the box is held.
+func (c *checked) tell(row *frameRow, o *plan.Opening, h frame.Hold) {
+	row.Layout, row.Held = string(h.State), orNull(string(h.By))
+	if b := h.Block; b != nil {
+		row.BlockLength, row.BlockSetBack = c.length(b.Length), c.length(b.SetBack)
+		row.BlockTop, row.BlockBottom = c.length(b.Top), c.length(b.Bottom)
+	}
+}
+
+func (c *checked) length(l unit.Length) *quantityJSON {
+	return &quantityJSON{schedule.Decimal(l, c.voice.System), schedule.DecimalUnit(c.voice.System)}
+}
+
+// frameColumns are the titles of the table for people.
+var frameColumns = []words.Text{
+	words.New("frame.tag", "Tag"), words.New("frame.wall", "Wall"), words.New("frame.layout", "Studs"),
+	words.New("frame.left", "Left"), words.New("frame.right", "Right"), words.New("frame.held", "Held"),
+	words.New("frame.block", "Block"), words.New("frame.back", "Set back"), words.New("frame.bottom", "Bottom"),
+	words.New("frame.top", "Top"), words.New("frame.proud", "Proud"), words.New("frame.rings", "Rings"),
+}
+
+func (c *checked) writeFrames(w io.Writer, rows []frameRow) error {
+	lines := [][]string{nil}
+	right := make([]bool, len(frameColumns))
+	for i, title := range frameColumns {
+		lines[0] = append(lines[0], c.voice.Say(title))
+		right[i] = i == 3 || i == 4 || i >= 6 && i <= 10
+	}
+	text := func(s *string) string {
+		if s == nil {
+			return ""
+		}
+		return *s
+	}
+	length := func(q *quantityJSON) string {
+		if q == nil {
+			return ""
+		}
+		return q.Value
+	}
+	for _, r := range rows {
+		var rings []string
+		for _, raise := range r.Rings {
+			rings = append(rings, raise.Value)
+		}
+		lines = append(lines, []string{
+			r.Tag, text(r.Wall), r.Layout, length(r.LeftStud), length(r.RightStud), text(r.Held),
+			length(r.BlockLength), length(r.BlockSetBack), length(r.BlockBottom), length(r.BlockTop), length(r.SetProud), strings.Join(rings, " "),
+		})
+	}
+	_, err := io.WriteString(w, aligned(lines, right))
+	return err
+}

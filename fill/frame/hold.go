@@ -1,0 +1,216 @@
+package frame
+
+import (
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
+)
+
+// Touching is how near to a stud a box stands against it: half of a tape's sixteenth.
+const Touching = unit.Inch / 32
+
+// Way says how a box is held.
+type Way string
+
+// The ways. The empty one is not known: no box is chosen or nobody tells the framing.
+const (
+	NotHeld     Way = ""
+	ByNailLeft  Way = "nail-left" // on the stud at its left
+	ByNailRight Way = "nail-right"
+	ByBracket   Way = "bracket" // on the stud it touches
+	ByBlock     Way = "block"   // on lumber between the studs
+	ByBar       Way = "bar"     // on a hanger between joists or studs
+	ByBoard     Way = "board"   // it grips the board: old work
+	ByJoist     Way = "joist"
+	ByFloor     Way = "floor"
+	InMasonry   Way = "masonry"
+	OnSurface   Way = "surface"
+	ByItsOwn    Way = "own" // it comes with what holds it
+)
+
+// Hold is how the box of an opening is held in its wall, ceiling or floor.
+type Hold struct {
+	By Way
+	// Bay is the one of the box's centre, with the studs that bound it. HasBay is false in
+	// a ceiling or floor, and where there are no studs.
+	Bay    Bay
+	HasBay bool
+	// State says how well the studs of the bay are known.
+	State plan.StudState
+	// Block is set where By is ByBlock and the bay is known.
+	Block *Block
+	// FarSide is how long a block is that holds the side of a wide box which touches no
+	// stud, 0 where none is wanted.
+	FarSide unit.Length
+}
+
+// Block is the lumber between two studs that a box is screwed to, of the section of a 2×4.
+type Block struct {
+	Length  unit.Length // cut so: the clear bay
+	SetBack unit.Length // from the face of the studs to its own
+	Flat    bool        // its wide face to the room; else on edge
+	Bottom  unit.Length // above the finished floor
+	Top     unit.Length
+	// Over is how much deeper block and set-back are than the framing; 0 or below: it fits.
+	// KnowsDepth is false where nobody tells how deep the framing is.
+	Over       unit.Length
+	KnowsDepth bool
+}
+
+// FlatDeep and EdgeDeep are how much of the framing's depth a block of a 2×4 takes laid
+// flat and on edge: 1-1/2 and 3-1/2 in (PS 20, dressed).
+const (
+	FlatDeep = StudThick
+	EdgeDeep = usualStud
+)
+
+// WideGangs is from how many gangs on a box is held at its far side too: three (common
+// practice; some hold two).
+const WideGangs = 3
+
+// HoldOn returns how the box of an opening on a face is held.
+func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
+	rect := RectOf(o, room)
+	studs := f.Between(rect.Bottom, rect.Top)
+	h.State = f.State
+	if len(studs) > 0 {
+		h.Bay, h.HasBay = BayAt(Bays(studs, f.Length), o.At.Along)
+		h.State = stateOf(h.Bay, h.State)
+	}
+	box := BoxOf(o.Assembly)
+	if box == nil {
+		if o.Assembly.Box == "" && o.Assembly.Code == "" && comesWithItsOwn(o) {
+			h.By = ByItsOwn
+		}
+		return h
+	}
+	h.By = wayOf(box.Mounting)
+	if h.By != ByBlock {
+		return h
+	}
+	if !h.HasBay {
+		h.By = NotHeld
+		return h
+	}
+	f.holdBetween(&h, o, box, rect)
+	return h
+}
+
+// holdBetween says of a box that wants a stud which it has, and what stands in for one.
+func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) {
+	left := h.Bay.Left != nil && rect.Left <= h.Bay.From+Touching
+	right := h.Bay.Right != nil && rect.Right >= h.Bay.To-Touching
+	switch {
+	case !left && !right:
+		h.Block = f.blockFor(o, h.Bay, rect)
+	case box.Mounting == part.Bracket:
+		h.By = ByBracket
+	case left:
+		h.By = ByNailLeft
+	default:
+		h.By = ByNailRight
+	}
+	if h.Block == nil && left != right && o.Gangs >= WideGangs {
+		h.FarSide = max(h.Bay.Clear()-(rect.Right-rect.Left), 0)
+	}
+}
+
+// stateOf returns the less sure state of the studs that bound a bay; that of the wall where
+// neither is on its layout.
+func stateOf(b Bay, wall plan.StudState) plan.StudState {
+	rank := map[plan.StudState]int{plan.StudAssumed: 0, plan.StudStated: 1, plan.StudMeasured: 2}
+	state, any := wall, false
+	for _, s := range []*Stud{b.Left, b.Right} {
+		if s != nil && (s.Kind == CommonStud || s.Kind == Cripple) && (!any || rank[s.State] < rank[state]) {
+			state, any = s.State, true
+		}
+	}
+	return state
+}
+
+func comesWithItsOwn(o *plan.Opening) bool {
+	k := part.All().Kind(o.Kind)
+	return k != nil && k.Assembly == nil
+}
+
+// wayOf is how a mounting holds where no stud is looked at; ByBlock for one that wants a
+// stud at its side.
+func wayOf(m part.Mounting) Way {
+	switch m {
+	case part.BarHanger:
+		return ByBar
+	case part.OldWork:
+		return ByBoard
+	case part.Surface:
+		return OnSurface
+	case part.InMasonry:
+		return InMasonry
+	case part.InFloor:
+		return ByFloor
+	case part.OnRaceways:
+		return ByItsOwn
+	}
+	return ByBlock
+}
+
+// blockFor returns the block behind a box that touches neither stud of its bay. The box
+// stands before it with its middle in the block's.
+func (f Face) blockFor(o *plan.Opening, bay Bay, rect Rect) *Block {
+	body, ok := BodyOf(o.Assembly)
+	if !ok {
+		return nil
+	}
+	b := &Block{Length: bay.Clear(), SetBack: body.InFraming(SetProud(f.Side)), Flat: true}
+	framing := f.FramingAt(o.At.Along)
+	high, deep := EdgeDeep, FlatDeep
+	b.Over, b.KnowsDepth = b.SetBack+deep-framing, framing > 0
+	middle := (rect.Bottom + rect.Top) / 2
+	b.Bottom = middle - high/2
+	b.Top = b.Bottom + high
+	return b
+}
+
+// HoldIn returns how the box of an opening that is not on a face is held: in a ceiling, a
+// floor, or on a cabinet.
+func HoldIn(o *plan.Opening, room *plan.Room) (h Hold) {
+	h.State = plan.StudAssumed
+	box := BoxOf(o.Assembly)
+	switch {
+	case box == nil:
+		if o.Assembly.Box == "" && o.Assembly.Code == "" && comesWithItsOwn(o) {
+			h.By = ByItsOwn
+		}
+	case o.At.Part == plan.PartFloor:
+		h.By = ByFloor
+	case o.At.Part != plan.PartCeiling:
+		h.By = ByBoard // the panel of a cabinet
+	default:
+		if h.By = wayOf(box.Mounting); h.By == ByBlock {
+			h.By = ByJoist
+			if off, ok := JoistOff(room, o); ok && off > FrontOf(o).Width/2+StudThick/2+Touching {
+				h.By = ByBlock
+			}
+		}
+	}
+	return h
+}
+
+// JoistOff returns how far the centre of an opening in a ceiling is from that of the
+// nearest joist. It reports false where the joists are not known.
+func JoistOff(room *plan.Room, o *plan.Opening) (unit.Length, bool) {
+	if room == nil || room.Joists.Spacing <= 0 {
+		return 0, false
+	}
+	i := room.SideAt(room.Joists.Along)
+	if i < 0 {
+		return 0, false
+	}
+	_, out := geom.FrameOf(room.Segment(i)).Project(o.At.At)
+	spacing := room.Joists.Spacing
+	off := (out - room.Joists.First) % spacing
+	if off < 0 {
+		off += spacing
+	}
+	return min(off, spacing-off), true
+}

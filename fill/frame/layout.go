@@ -1,0 +1,203 @@
+package frame
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+)
+
+// laidOut returns the studs that the layouts of a wall put behind a face, from left to
+// right, without those at its ends and at breaks.
+//
+// Of two faces with different layouts the one that says its studs holds, of two alike the
+// longer, whose wall was framed in one piece, and of two as long that of the lower ID.
+func (f Face) laidOut() (studs []Stud) {
+	if f.Side.Kind != plan.SideWall {
+		return nil
+	}
+	at := unit.Length(0)
+	for _, b := range f.Behind {
+		if b.Side.Kind != plan.SideWall || b.To <= at {
+			continue
+		}
+		studs = append(studs, f.ownStuds(at, b.From-1)...)
+		studs = append(studs, f.studsWith(b, max(at, b.From), b.To)...)
+		at = b.To + 1
+	}
+	studs = append(studs, f.ownStuds(at, f.Length)...)
+	slices.SortStableFunc(studs, func(a, b Stud) int { return cmp.Compare(a.At, b.At) })
+	return studs
+}
+
+// isTold reports whether the face is a wall of which it or one behind tells the studs.
+func (f Face) isTold() bool {
+	return f.Side.Kind == plan.SideWall && (said(f.Side) > 0 || slices.ContainsFunc(f.Behind, func(b index.Backing) bool {
+		return b.Side.Kind == plan.SideWall && said(b.Side) > 0
+	}))
+}
+
+// ownStuds returns what the face's own layout puts between two places, both included.
+func (f Face) ownStuds(from, to unit.Length) (studs []Stud) {
+	for _, s := range layout(f.Side, f.Length) {
+		if from <= s.At && s.At <= to {
+			studs = append(studs, s)
+		}
+	}
+	return studs
+}
+
+// studsWith returns the studs between two places where another wall stands behind.
+func (f Face) studsWith(b index.Backing, from, to unit.Length) (studs []Stud) {
+	if f.goesBefore(b) {
+		return f.ownStuds(from, to)
+	}
+	_, end := f.across(b)
+	for _, s := range slices.Backward(layout(b.Side, lengthOf(b))) {
+		s.At = end - s.At
+		if from <= s.At && s.At <= to {
+			studs = append(studs, s)
+		}
+	}
+	return studs
+}
+
+// across returns where the face of a side behind begins and ends along this one: it runs
+// the other way, so that its left end is the latter.
+func (f Face) across(b index.Backing) (from, to unit.Length) {
+	line := b.Room.Segment(b.Room.SideAt(b.Side.ID))
+	to, _ = geom.FrameOf(f.Line).Project(line.A)
+	from, _ = geom.FrameOf(f.Line).Project(line.B)
+	return from, to
+}
+
+func lengthOf(b index.Backing) unit.Length {
+	return b.Room.Segment(b.Room.SideAt(b.Side.ID)).Length()
+}
+
+// goesBefore reports whether the layout of the face holds before that of a side behind it.
+func (f Face) goesBefore(b index.Backing) bool {
+	return cmp.Or(
+		cmp.Compare(said(f.Side), said(b.Side)),
+		cmp.Compare(f.Length, lengthOf(b)),
+		cmp.Compare(b.Side.ID, f.Side.ID),
+	) > 0
+}
+
+// said ranks what a side tells of its studs: nothing, a spacing, where they begin, and
+// each by itself.
+func said(s *plan.Side) int {
+	switch {
+	case len(s.Places) > 0:
+		return 3
+	case s.Studs.Spacing <= 0:
+		return 0
+	case s.Studs.First == 0 && !s.Studs.FromRight:
+		return 1
+	}
+	return 2
+}
+
+// layout returns the studs that a side tells along its length, from left to right. Where
+// only a spacing is told the centre of the first stands one spacing from the left end, so
+// that sheets break on a centre (plate layout, constructionmanuals.tpub.com).
+func layout(s *plan.Side, length unit.Length) (studs []Stud) {
+	thick := cmp.Or(s.Studs.Thick, StudThick)
+	for _, p := range s.Places {
+		studs = append(studs, Stud{At: p.At, Thick: thick, Kind: CommonStud, State: p.State, isPlaced: true})
+	}
+	if len(studs) > 0 || s.Studs.Spacing <= 0 {
+		return studs
+	}
+	state := plan.StudAssumed
+	if said(s) > 1 {
+		state = plan.StudStated
+	}
+	for at := cmp.Or(s.Studs.First, s.Studs.Spacing); at <= length; at += s.Studs.Spacing {
+		studs = append(studs, Stud{At: at, Thick: thick, Kind: CommonStud, State: state})
+	}
+	if s.Studs.FromRight {
+		slices.Reverse(studs)
+		for i := range studs {
+			studs[i].At = length - studs[i].At
+		}
+	}
+	return studs
+}
+
+// ends returns the studs at the ends of the face and, where another wall stands behind, at
+// the ends of that one, since its corners are framed too. Of two that would overlap that of
+// the face whose layout holds is kept.
+func (f Face) ends() (studs []Stud) {
+	state := f.LayoutState()
+	at := func(left unit.Length, s *plan.Side) Stud {
+		thick := cmp.Or(s.Studs.Thick, StudThick)
+		return Stud{At: left + thick/2, Thick: thick, Kind: EndStud, State: state}
+	}
+	pair := func(from, to unit.Length, s *plan.Side) []Stud {
+		thick := cmp.Or(s.Studs.Thick, StudThick)
+		if to-from < 2*thick {
+			return []Stud{at(from, s)}
+		}
+		return []Stud{at(from, s), at(to-thick, s)}
+	}
+	studs = pair(0, f.Length, f.Side)
+	for _, b := range f.Behind {
+		if b.Side.Kind != plan.SideWall {
+			continue
+		}
+		from, to := f.across(b)
+		for _, s := range pair(from, to, b.Side) {
+			switch {
+			case s.Right() <= 0 || s.Left() >= f.Length:
+			case !slices.ContainsFunc(studs, s.overlaps):
+				studs = append(studs, s)
+			case !f.goesBefore(b):
+				studs = append(slices.DeleteFunc(studs, s.overlaps), s)
+			}
+		}
+	}
+	return studs
+}
+
+// LayoutState says how well the studs of a face are known as a whole: measured or stated
+// where any of them is.
+func (f Face) LayoutState() plan.StudState {
+	state := plan.StudAssumed
+	for _, s := range f.laidOut() {
+		if s.State == plan.StudMeasured {
+			return s.State
+		}
+		if s.State == plan.StudStated {
+			state = s.State
+		}
+	}
+	return state
+}
+
+// StatedOtherwise returns a side behind whose layout is stated as well as the face's own and
+// puts its studs elsewhere, nil where there is none.
+func (f Face) StatedOtherwise() *plan.Side {
+	if said(f.Side) < 2 {
+		return nil
+	}
+	for _, b := range f.Behind {
+		if b.Side.Kind != plan.SideWall || said(b.Side) < 2 {
+			continue
+		}
+		_, end := f.across(b)
+		for _, s := range layout(b.Side, lengthOf(b)) {
+			here := end - s.At
+			if here < b.From+StudThick || here > b.To-StudThick {
+				continue
+			}
+			if !slices.ContainsFunc(layout(f.Side, f.Length), func(own Stud) bool { return (own.At - here).Abs() <= Touching }) {
+				return b.Side
+			}
+		}
+	}
+	return nil
+}
