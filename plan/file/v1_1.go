@@ -1,10 +1,14 @@
 package file
 
-import "studbay/plan"
+import (
+	"slices"
+
+	"studbay/plan"
+)
 
 // v1_1 adds to 1.0 what a finding showed when it was set aside: "seen" of a waiver;
 // and from which other thing the distance of one on a face is told: "from" of an opening,
-// a break or a fixture. Without them each means what it meant. A plan that has nothing of 1.1 is written as 1.0,
+// a break or a fixture; and framing that is told stud by stud. Without them each means what it meant. A plan that has nothing of 1.1 is written as 1.0,
 // for programs that know no other.
 var v1_1 = version{1, 1}
 
@@ -18,6 +22,16 @@ func leastVersion(p plan.Plan) version {
 	for _, l := range p.Levels {
 		if tellsFrom(l) {
 			return v1_1
+		}
+		for r := range l.Rooms.All() {
+			if r.Joists != (plan.Joists{}) || slices.ContainsFunc(r.Sides, tellsFraming) || tellsUndecided(r.Floor) {
+				return v1_1
+			}
+		}
+		for b := range l.Breaks.All() {
+			if b.Rough != (plan.Rough{}) {
+				return v1_1
+			}
 		}
 	}
 	return v1
@@ -41,4 +55,13 @@ func tellsFrom(l *plan.Level) bool {
 		}
 	}
 	return false
+}
+
+// tellsFraming reports whether a side says of its wall what no 1.0 file could.
+func tellsFraming(s *plan.Side) bool {
+	return len(s.Places) > 0 || s.Rating != (plan.Rating{}) || s.Separation || s.Studs.FromRight || s.Studs.Thick != 0 || tellsUndecided(s.Finish)
+}
+
+func tellsUndecided(layers []plan.Layer) bool {
+	return slices.ContainsFunc(layers, func(l plan.Layer) bool { return l.Undecided })
 }

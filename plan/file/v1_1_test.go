@@ -2,6 +2,7 @@ package file
 
 import (
 	"bytes"
+	"slices"
 	"testing"
 
 	"studbay/plan"
@@ -67,5 +68,50 @@ func TestFromWhatADistanceIsToldIsKept(t *testing.T) {
 	}
 	if back := decoded(t, encode(t, p)); !same(t, back, p) {
 		t.Errorf("it is read back as\n%s", encode(t, back))
+	}
+}
+
+// What a wall is built of, each field by itself, needs the newer version.
+func TestFramingNeedsVersion1_1(t *testing.T) {
+	some := unit.Inch
+	for name, change := range map[string]func(r *plan.Room, s *plan.Side, b *plan.Break){
+		"studs": func(_ *plan.Room, s *plan.Side, _ *plan.Break) {
+			s.Places = []plan.StudPlace{{At: some, State: plan.StudMeasured}}
+		},
+		"right end":  func(_ *plan.Room, s *plan.Side, _ *plan.Break) { s.Studs.FromRight = true },
+		"thickness":  func(_ *plan.Room, s *plan.Side, _ *plan.Break) { s.Studs.Thick = some },
+		"rating":     func(_ *plan.Room, s *plan.Side, _ *plan.Break) { s.Rating.Assembly = "one hour" },
+		"separation": func(_ *plan.Room, s *plan.Side, _ *plan.Break) { s.Separation = true },
+		"undecided": func(_ *plan.Room, s *plan.Side, _ *plan.Break) {
+			s.Finish = []plan.Layer{{Name: "tile", Undecided: true}}
+		},
+		"joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) { r.Joists.Spacing = some },
+		"rough":  func(_ *plan.Room, _ *plan.Side, b *plan.Break) { b.Rough.Side = &some },
+	} {
+		p := sample()
+		l := p.Levels[0]
+		var room plan.Room
+		for r := range l.Rooms.All() {
+			room = *r
+			break
+		}
+		room.Sides = slices.Clone(room.Sides)
+		side := *room.Sides[0]
+		room.Sides[0] = &side
+		var door plan.Break
+		for b := range l.Breaks.All() {
+			door = *b
+			break
+		}
+		change(&room, &side, &door)
+		level := *l
+		level.Rooms, level.Breaks = l.Rooms.With(&room), l.Breaks.With(&door)
+		p = p.WithLevel(&level)
+		if got := versionFor(p); got != "1.1" {
+			t.Errorf("%s: written as %s", name, got)
+		}
+		if back := decoded(t, encode(t, p)); !same(t, back, p) {
+			t.Errorf("%s: comes back otherwise", name)
+		}
 	}
 }
