@@ -111,7 +111,7 @@ func (r *reshaped) carriedStuds(now *plan.Room) []*plan.Side {
 		}
 		was, is := r.was.Segment(at), now.Segment(i)
 		moved := *s
-		moved.Studs = s.Studs.carried(shift(was, is), shift(was.Reversed(), is.Reversed()))
+		moved.Studs = studsCarried(s.Studs, shift(was, is), shift(was.Reversed(), is.Reversed()))
 		moved.Places = placesMoved(s.Places, shift(was, is))
 		if moved.Studs != s.Studs || shift(was, is) != 0 && len(s.Places) > 0 {
 			sides[i] = &moved
@@ -120,9 +120,9 @@ func (r *reshaped) carriedStuds(now *plan.Room) []*plan.Side {
 	return sides
 }
 
-// carried returns the studs with the first kept where it is on the plan, while the left
+// studsCarried returns the studs with the first kept where it is on the plan, while the left
 // and the right end of their side move away from what is on it by so much.
-func (s plan.Studs) carried(left, right unit.Length) plan.Studs {
+func studsCarried(s plan.Studs, left, right unit.Length) plan.Studs {
 	by := left
 	if s.FromRight {
 		by = right

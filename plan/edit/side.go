@@ -220,9 +220,9 @@ func (e SplitSide) Apply(p plan.Plan) (plan.Plan, error) {
 	newPart := &right
 	if e.At*2 < length {
 		newPart = &left
-		left.Studs = left.Studs.carried(0, e.At-length)
+		left.Studs = studsCarried(left.Studs, 0, e.At-length)
 	} else {
-		right.Studs, right.Places = right.Studs.carried(-e.At, 0), placesMoved(right.Places, -e.At)
+		right.Studs, right.Places = studsCarried(right.Studs, -e.At, 0), placesMoved(right.Places, -e.At)
 	}
 	newPart.ID, newPart.Extra = e.NewID, nil
 	r := reshape(ref.Room)
