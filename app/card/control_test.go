@@ -81,13 +81,13 @@ func TestControlCardAddsAndDrops(t *testing.T) {
 	if !c.Show(d.context()) {
 		t.Fatal("the card does not follow its control")
 	}
-	pick(t, choiceNamed(t, c, "Switch"), "Take it out")
+	pick(t, choiceNamed(t, c, "Switch"), "Remove it from the control")
 	if got := d.control(); !slices.Equal(got.Switches, []plan.ID{theSwitch}) {
 		t.Errorf("with its last switch out it has %v", got.Switches)
 	}
 	for _, name := range []string{"Serves", "Serves", "Switch"} {
 		c.Show(d.context())
-		pick(t, choiceNamed(t, c, name), "Take it out")
+		pick(t, choiceNamed(t, c, name), "Remove it from the control")
 	}
 	if d.control() != nil {
 		t.Errorf("with nothing in it it is still there: %+v", d.control())

@@ -116,7 +116,7 @@ func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
 	if now, _ := d.history.Plan().Amendments.Get(a.ID); now.Value != "60" || now.Reason != "county code" {
 		t.Errorf("the amendment is %+v, want 60 with its reason", now)
 	}
-	pressNamed(t, c, "Restore it")
+	pressNamed(t, c, "Remove it")
 	if d.ran != "delete" {
 		t.Errorf("taking it back ran %q", d.ran)
 	}

@@ -58,7 +58,7 @@ func TestContents(t *testing.T) {
 	}{
 		{name: "nothing drawn or stated", kind: "duplex", source: Assumed, need: "15.75",
 			why: "two 12/2 and a yoke: 4 + 1 + 2 of 2.25, ask-the-electrician.com, 17.0 box of A5"},
-		{name: "entered", kind: "duplex", contents: stated, source: Stated, need: "18",
+		{name: "stated", kind: "duplex", contents: stated, source: Stated, need: "18",
 			why: "three 14/2 and a receptacle: 9 of 2.00, diychatroom.com 102858"},
 		{name: "drawn goes before stated", kind: "duplex", contents: stated, cables: []*plan.Cable{romex}, source: DrawnAndStated, need: "11.25",
 			why: "one 12/2 and a yoke: 2 + 1 + 2 of 2.25; " + allowances},
