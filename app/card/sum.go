@@ -16,7 +16,7 @@ func (c *Context) sum(r box.Result, width float32) fyne.CanvasObject {
 	for _, l := range r.Lines {
 		decimals = max(decimals, decimalsOf(l.Volume))
 	}
-	rows := []fyne.CanvasObject{c.verdict(r), look.Gap(1, look.Grid/2)}
+	rows := []fyne.CanvasObject{c.verdict(r, width), look.Gap(1, look.Grid/2)}
 	for _, l := range r.Lines {
 		rows = append(rows, addend(c.Voice.Say(phraseOf(l).short(l)), withDecimals(l.Volume, decimals), look.Body, look.Body, width))
 	}
@@ -30,7 +30,7 @@ func (c *Context) sum(r box.Result, width float32) fyne.CanvasObject {
 }
 
 // verdict says in large figures what is over or to spare.
-func (c *Context) verdict(r box.Result) fyne.CanvasObject {
+func (c *Context) verdict(r box.Result, width float32) fyne.CanvasObject {
 	text, tone := c.say("gauge.spare", "{0} in³ remaining", r.Spare.String()), look.Accent
 	switch {
 	case !r.Fits:
@@ -44,7 +44,7 @@ func (c *Context) verdict(r box.Result) fyne.CanvasObject {
 	}
 	return look.Column(2,
 		look.NewFlexible(text, look.Style{Size: look.TitleSize, Bold: true, Tone: tone}),
-		look.NewFlexible(there, look.Second))
+		look.NewParagraph(there, look.Second, width))
 }
 
 // addend is one line of the sum; what is long goes over two lines.

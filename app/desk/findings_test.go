@@ -106,7 +106,7 @@ func TestAmendmentsAreAskedForAndTakenBack(t *testing.T) {
 		}
 		b.doc().Select(a.ID)
 	}
-	b.press(b.column.Object, "Restore it")
+	b.press(b.column.Object, "Remove it")
 	if n := b.doc().Plan().Amendments.Len(); n != 0 {
 		t.Errorf("%d amendments after taking it back", n)
 	}

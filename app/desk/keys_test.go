@@ -10,7 +10,7 @@ import (
 
 func TestKeysAreNamedInTheLanguage(t *testing.T) {
 	b := newBench(t)
-	for tag, want := range map[string]string{"en": "Ctrl+Shift+S Del Enter", "es": "Ctrl+Mayús+S Supr Intro"} {
+	for tag, want := range map[string]string{"en": "Ctrl+Shift+S Del Enter", "es": "Ctrl+Mayús+S Supr Enter"} {
 		b.prefs.setLanguage(tag)
 		b.house.rebuilt()
 		got := shell.Keys{Mod: fyne.KeyModifierControl | shift, Key: fyne.KeyS}.Said(b.voice.Voice) + " " +

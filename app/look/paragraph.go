@@ -109,5 +109,13 @@ func (r *paragraphRenderer) Refresh() {
 func (r *paragraphRenderer) Objects() []fyne.CanvasObject { return r.lines }
 func (r *paragraphRenderer) Destroy()                     {}
 
+// SetTone changes the tone of its words.
+func (p *Paragraph) SetTone(tone Tone) {
+	if tone != p.style.Tone {
+		p.style.Tone = tone
+		p.Refresh()
+	}
+}
+
 // Tone returns the tone of its words.
 func (p *Paragraph) Tone() Tone { return p.style.Tone }

@@ -26,10 +26,14 @@ type Hand interface {
 type Rail struct {
 	hand   Hand
 	press  []*look.Press
-	names  []*look.Text
+	names  []*look.Paragraph
 	icons  []*look.Picture
 	Object fyne.CanvasObject
 }
+
+// nameWidth is what a tool's name may take of the rail's width, in units before scaling;
+// a longer one goes over several lines.
+const nameWidth = railWidth - look.Grid - 4
 
 // NewRail makes the rail.
 func NewRail(hand Hand, v words.Voice) *Rail {
@@ -43,10 +47,10 @@ func NewRail(hand Hand, v words.Voice) *Rail {
 			return look.Ink
 		}
 		icon := look.NewIcon(t.Icon, 22, tone)
-		name := look.NewText(v.Say(t.Title), look.Style{Size: look.SecondSize, Align: fyne.TextAlignCenter})
+		name := look.NewParagraph(v.Say(t.Title), look.Style{Size: look.SecondSize, Align: fyne.TextAlignCenter}, look.Scaled(nameWidth))
 		press := look.NewPress(look.Column(look.Grid/2, look.Centred(icon), name), look.Bare, 2, look.Grid-1, func() { hand.Take(i) })
 		r.icons, r.names, r.press = append(r.icons, icon), append(r.names, name), append(r.press, press)
-		column = append(column, look.Inset(look.Grid, 0, look.Grid, 0, press))
+		column = append(column, look.Inset(look.Grid/2, 0, look.Grid/2, 0, press))
 	}
 	r.Object = look.Back(look.OnSurface, 0, look.Column(look.Grid/2, column...))
 	r.Refresh()

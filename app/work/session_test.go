@@ -276,7 +276,7 @@ func TestARecoveryTellsHowItDiffersFromItsFile(t *testing.T) {
 	if err := os.Remove(path); err != nil {
 		t.Fatal(err)
 	}
-	offered(kept, "Its file is not there any more")
+	offered(kept, "Its file is no longer there")
 }
 
 // TestARecoveryTakesNothingAway: with a plan of its own in the window it goes to another.
