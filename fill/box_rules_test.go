@@ -7,7 +7,6 @@ import (
 
 	"studbay/fill/box"
 	"studbay/fill/boxes"
-	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/wall"
@@ -16,11 +15,6 @@ import (
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
-
-func fillOf(fig *code.Figures, b part.Resolved) (unit.Volume, error) {
-	r, err := box.Fill(fig, b.Space(), nil)
-	return r.Volume, err
-}
 
 // found returns what a check says by a rule, of the room and all openings.
 func (r *room) found(rule string) (out []Finding) {

@@ -39,11 +39,6 @@ func (d *editor) Do(e edit.Edit) error {
 	return nil
 }
 
-func (d *editor) canUndo() bool { return d.doc().History().CanUndo() }
-func (d *editor) canRedo() bool { return d.doc().History().CanRedo() }
-func (d *editor) undo()         { d.doc().Undo() }
-func (d *editor) redo()         { d.doc().Redo() }
-
 // undoTitle names the step that undo takes back.
 func (d *editor) undoTitle() words.Text {
 	return words.New("command.undo.named", "Undo {0}", quietName(d.doc().History().UndoName()))

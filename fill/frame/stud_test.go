@@ -138,12 +138,11 @@ func TestBothFacesSeeTheSameStuds(t *testing.T) {
 // studs from 0 to 1-1/2 and from 48-1/2 to 50, where the stud at 48 has no place.
 func TestBays(t *testing.T) {
 	h := newHouse(t)
-	f, _ := frame.FaceOf(index.New(h.p), "")
 	if len(frame.Bays(nil, 0)) != 0 {
 		t.Error("a face of no length has a bay")
 	}
 	side := h.room(0, 0, 50, 120, nil)[0]
-	f, _ = frame.FaceOf(index.New(h.p), side)
+	f, _ := frame.FaceOf(index.New(h.p), side)
 	bays := frame.Bays(f.Studs(), f.Length)
 	want := [][2]unit.Length{{in(1.5), in(15.25)}, {in(16.75), in(31.25)}, {in(32.75), in(48.5)}}
 	if len(bays) != len(want) {

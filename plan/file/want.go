@@ -19,7 +19,6 @@ var (
 	wantText   = words.New("file.want.text", "a text in quotes")
 	wantValue  = words.New("file.want.value", "a value")
 	wantNumber = words.New("file.want.number", "a number")
-	wantDigit  = words.New("file.want.digit", "a digit")
 	wantFlag   = words.New("file.want.flag", "true or false")
 	wantLength = words.New("file.want.length", "a plain number of millimeters such as 1943.1 (six decimals at most)")
 	wantVolume = words.New("file.want.volume", "a plain number of cubic inches such as 20.25 (four decimals at most)")
