@@ -106,7 +106,7 @@ func (c *fileForm) build() {
 		look.Row(0, 1, look.Sized(64, 0, look.NewText(s.say("chooser.name", "Name"), look.Quiet)), look.Sized(0, look.HitTarget, c.name)),
 		c.wrong, buttonRow(no, yes))
 	c.shown = s.raise(c.column)
-	c.name.Hold()
+	c.name.HoldOn(s.canvas())
 }
 
 // place is a button that goes to a folder.
@@ -263,7 +263,7 @@ func (c *fileForm) askOver(path string) {
 		Title: s.say("chooser.over", "Replace {0}?", filepath.Base(path)),
 		Body:  s.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", work.ShortPath(path)),
 		Answers: []Answer{
-			{s.say("answer.stay", "Go back"), func() { c.shown.again(); c.name.Hold() }},
+			{s.say("answer.stay", "Go back"), func() { c.shown.again(); c.name.HoldOn(s.canvas()) }},
 			{s.say("answer.replace", "Replace it"), func() { s.folders.SetFolder(path); c.do(path) }},
 		},
 	})

@@ -74,7 +74,7 @@ func (s *Stage) AskForm(of Form) {
 	f.shown = s.raise(f.column)
 	for _, l := range f.lines {
 		if l.field != nil {
-			l.field.Entry().Hold()
+			l.field.Entry().HoldOn(s.canvas())
 			break
 		}
 	}
@@ -158,7 +158,7 @@ func (f *openForm) submit() {
 	}
 	f.column.Refresh()
 	if first.field != nil {
-		first.field.Entry().Hold()
+		first.field.Entry().HoldOn(f.stage.canvas())
 	}
 }
 

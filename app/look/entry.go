@@ -80,10 +80,16 @@ func (e *Entry) TypedShortcut(s fyne.Shortcut) {
 // IsDirty reports whether what stands in it is kept nowhere yet.
 func (e *Entry) IsDirty() bool { return e.dirty != nil && e.dirty() }
 
-// Hold puts the entry in hand, all of it chosen.
+// Hold puts the entry in hand, all of it chosen. It must have been painted: the driver
+// knows no canvas of one that was not, and then HoldOn is told which.
 func (e *Entry) Hold() {
 	if on := canvasOf(e); on != nil {
-		on.Focus(e)
-		e.chooseAll()
+		e.HoldOn(on)
 	}
+}
+
+// HoldOn puts an entry in hand that stands on a canvas, painted or not.
+func (e *Entry) HoldOn(on fyne.Canvas) {
+	on.Focus(e)
+	e.chooseAll()
 }
