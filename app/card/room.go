@@ -51,11 +51,11 @@ func guessText(s subject[plan.Room]) string {
 	use, tells := plan.UseOf(s.now().Name)
 	switch {
 	case use != s.now().Use || use == plan.UseUnknown:
-		return s.say("room.use.stated", "Some checks depends on the use.")
+		return s.say("room.use.stated", "Some checks depend on the use.")
 	case tells:
-		return s.say("room.use.guessed", "The use is guessed from the name; change it where it is another. Some checks depends on it.")
+		return s.say("room.use.guessed", "The use is guessed from the name; change it where it is another. Some checks depend on it.")
 	}
-	return s.say("room.use.usual", "The name tells no use; this one is taken until you choose. Some checks depends on it.")
+	return s.say("room.use.usual", "The name tells no use; this one is taken until you choose. Some checks depend on it.")
 }
 
 // mostFaces bounds the faces whose lengths a room's card shows; each has its own card.
