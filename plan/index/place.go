@@ -140,11 +140,5 @@ func boxOver(b *plan.Break, line geom.Segment) geom.Box {
 
 // boxAround returns the box of points grown by a margin.
 func boxAround(margin unit.Length, points ...geom.Point) geom.Box {
-	box := geom.Box{Min: points[0], Max: points[0]}
-	for _, p := range points[1:] {
-		box.Min = geom.Point{X: min(box.Min.X, p.X), Y: min(box.Min.Y, p.Y)}
-		box.Max = geom.Point{X: max(box.Max.X, p.X), Y: max(box.Max.Y, p.Y)}
-	}
-	grow := geom.Point{X: margin, Y: margin}
-	return geom.Box{Min: box.Min.Sub(grow), Max: box.Max.Add(grow)}
+	return geom.BoxOf(points...).Expand(margin)
 }
