@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/look"
 	"studbay/fill"
 	"studbay/fill/code"
 	"studbay/plan"
@@ -69,7 +70,7 @@ var amendmentPage = page[plan.Amendment]{
 		if x.Rule != "" {
 			second = s.say("amendment.rule", "This rule is turned off, which is printed with its reason.")
 		}
-		return capital(s.Voice.Say(AmendmentName(x))), second
+		return look.Capital(s.Voice.Say(AmendmentName(x))), second
 	},
 	rows: []rowOf[plan.Amendment]{
 		when(func(x plan.Amendment) bool { return x.Figure != "" },

@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -10,7 +11,7 @@ import (
 // breakPage shows a door, window, slider, passage or fireplace.
 var breakPage = page[plan.Break]{
 	head: func(s subject[plan.Break], x plan.Break) (string, string) {
-		return capital(s.Voice.Say(x.Kind.Text())), s.standsAt(x.At)
+		return look.Capital(s.Voice.Say(x.Kind.Text())), s.standsAt(x.At)
 	},
 	// Its fields go by its kind and are named after the corners of its face.
 	made: func(x plan.Break) any { return [2]string{string(x.At.Host), string(x.Kind)} },

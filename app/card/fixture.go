@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -12,7 +13,7 @@ var fixturePage = page[plan.Fixture]{
 	head: func(s subject[plan.Fixture], x plan.Fixture) (string, string) {
 		title := x.Name
 		if title == "" {
-			title = capital(s.Voice.Say(x.Kind.Text()))
+			title = look.Capital(s.Voice.Say(x.Kind.Text()))
 		}
 		return title, s.standsAt(x.At)
 	},

@@ -79,7 +79,7 @@ func kindRow(s subject[plan.Opening]) row {
 	return s.choice(s.say("opening.kind", "Kind"), s.now().Kind, func() (options []look.Option) {
 		now := s.now()
 		for _, k := range part.All().Kinds {
-			options = append(options, look.Option{Label: capital(s.Voice.Say(k.Text())), Now: k.ID == now.Kind, Do: func() { s.do(part.ToKind(&now, k.ID)) }})
+			options = append(options, look.Option{Label: look.Capital(s.Voice.Say(k.Text())), Now: k.ID == now.Kind, Do: func() { s.do(part.ToKind(&now, k.ID)) }})
 		}
 		return options
 	})

@@ -78,7 +78,7 @@ func facesRow(s subject[plan.Room]) row {
 
 // faceLength is the length of one face, which moves the corner at its right.
 func (c *Context) faceLength(id plan.ID) row {
-	f := field(c, capital(c.say("side.length", "{0} face", c.Facing(id))), binding[unit.Length]{
+	f := field(c, look.Capital(c.say("side.length", "{0} face", c.Facing(id))), binding[unit.Length]{
 		read: func() unit.Length { return c.lengthOf(id) },
 		edit: func(l unit.Length) edit.Edit { return edit.SetSideLength{Side: id, Length: l} },
 	}, lengths(c))

@@ -119,7 +119,7 @@ func choiceOf[V comparable](c *Context, label string, of binding[V], options fun
 		now := of.read()
 		for _, o := range options(c) {
 			all = append(all, look.Option{
-				Label: capital(c.Voice.Say(o.text)), Now: o.value == now, Line: o.line,
+				Label: look.Capital(c.Voice.Say(o.text)), Now: o.value == now, Line: o.line,
 				Do: func() { c.do(of.edit(o.value)) },
 			})
 		}

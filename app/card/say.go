@@ -2,7 +2,6 @@ package card
 
 import (
 	"errors"
-	"strings"
 
 	"studbay/plan"
 	"studbay/plan/words"
@@ -32,14 +31,6 @@ func (c *Context) fault(err error) error {
 // wanted is an error that says what to write.
 func (c *Context) wanted(id, english string) error {
 	return errors.New(c.Voice.Say(words.New(id, english)))
-}
-
-// capital returns text with its first letter in capitals.
-func capital(text string) string {
-	for i, r := range text {
-		return strings.ToUpper(string(r)) + text[i+len(string(r)):]
-	}
-	return text
 }
 
 // one says a count of one in its own text, else the other: languages differ in more

@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -118,10 +119,10 @@ func (c *Context) nameOfThing(id plan.ID) string {
 		return c.say("named.opening", "{0}, {1}", o.Tag, c.sentence(o))
 	}
 	if b, _ := p.Break(id); b != nil {
-		return c.say("named.at", "{0}: {1}", capital(c.Voice.Say(b.Kind.Text())), c.standsAt(b.At))
+		return c.say("named.at", "{0}: {1}", look.Capital(c.Voice.Say(b.Kind.Text())), c.standsAt(b.At))
 	}
 	if x, _ := p.Fixture(id); x != nil {
-		return c.say("named.at", "{0}: {1}", capital(c.Voice.Say(x.Kind.Text())), c.standsAt(x.At))
+		return c.say("named.at", "{0}: {1}", look.Capital(c.Voice.Say(x.Kind.Text())), c.standsAt(x.At))
 	}
 	if ref, ok := c.Index.Side(id); ok {
 		return c.say("where.room-face", "{0}, {1} face", c.roomName(ref.Room), c.Facing(id))

@@ -124,7 +124,7 @@ func openingsChoice[V comparable](label words.Text, of func(*plan.Opening) V, ch
 			now, isSame := common(openings, of)
 			for _, o := range options(s.Context, openings) {
 				all = append(all, look.Option{
-					Label: capital(s.Voice.Say(o.text)), Now: isSame && o.value == now, Line: o.line,
+					Label: look.Capital(s.Voice.Say(o.text)), Now: isSame && o.value == now, Line: o.line,
 					Do: func() {
 						s.do(edit.EachOpening(s.now(), func(id plan.ID) edit.Edit { return change(id, o.value) }))
 					},
@@ -159,7 +159,7 @@ func eachKind(s subject[[]plan.ID]) row {
 		openings := openingsIn(s.Index, s.now())
 		now, isSame := common(openings, func(o *plan.Opening) string { return o.Kind })
 		for _, k := range part.All().Kinds {
-			options = append(options, look.Option{Label: capital(s.Voice.Say(k.Text())), Now: isSame && k.ID == now, Do: func() {
+			options = append(options, look.Option{Label: look.Capital(s.Voice.Say(k.Text())), Now: isSame && k.ID == now, Do: func() {
 				s.do(edit.EachOpening(s.now(), func(id plan.ID) edit.Edit {
 					o, _ := s.Index.Plan().Opening(id)
 					return part.ToKind(o, k.ID)

@@ -117,7 +117,7 @@ func TestSeveralAreChangedAtOnce(t *testing.T) {
 	}
 	take("Circuit of all", "den")
 	take("Status of all", "Existing")
-	take("Kind of all", capital(part.All().Kind("gfci").Name))
+	take("Kind of all", look.Capital(part.All().Kind("gfci").Name))
 	typed(fieldNamed(t, c, "Height of all"), "40")
 	typed(fieldNamed(t, c, "Note on all"), "gray plates")
 	typed(fieldNamed(t, c, "In all boxes"), "cable 12/2; device 12")

@@ -26,7 +26,7 @@ func wallsChoice[V comparable](label words.Text, of func(*plan.Side) V, change f
 		return s.eachOf(label, func() (all []look.Option) {
 			now, isSame := common(wallsIn(s.Index, s.now()), of)
 			for _, o := range options(s.Context) {
-				all = append(all, look.Option{Label: capital(s.Voice.Say(o.text)), Now: isSame && o.value == now, Do: func() {
+				all = append(all, look.Option{Label: look.Capital(s.Voice.Say(o.text)), Now: isSame && o.value == now, Do: func() {
 					s.do(edit.ChangeSides{Sides: s.now(), Change: change(o.value)})
 				}})
 			}

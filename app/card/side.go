@@ -20,7 +20,7 @@ var sidePage = page[plan.Side]{
 	},
 	put: func(x plan.Side) edit.Edit { return edit.ChangeSide{Side: x} },
 	head: func(s subject[plan.Side], x plan.Side) (string, string) {
-		return capital(s.say("side.length", "{0} face", s.Facing(x.ID))), s.say("side.second", "{0} · {1}", s.roomName(s.roomWith(x.ID)), x.Kind.Text())
+		return look.Capital(s.say("side.length", "{0} face", s.Facing(x.ID))), s.say("side.second", "{0} · {1}", s.roomName(s.roomWith(x.ID)), x.Kind.Text())
 	},
 	found: func(f fill.Finding, id plan.ID) bool {
 		return f.About == id || len(f.Stretches) > 0 && f.Stretches[0].Host == id

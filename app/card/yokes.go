@@ -84,7 +84,7 @@ func (c *Context) deviceOptions(now string, set func(kind string) edit.Edit) (op
 		names = append(names, now)
 	}
 	for _, name := range names {
-		options = append(options, look.Option{Label: capital(c.Voice.Say(part.DeviceText(name))), Now: name == now, Do: func() { c.do(set(name)) }})
+		options = append(options, look.Option{Label: look.Capital(c.Voice.Say(part.DeviceText(name))), Now: name == now, Do: func() { c.do(set(name)) }})
 	}
 	return options
 }
