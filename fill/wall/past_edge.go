@@ -7,26 +7,10 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
-	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
-
-// edges says whether a face ends where its side does: not where the wall goes straight on.
-type edges struct{ left, right bool }
-
-// edgesOf looks at the sides before and after one.
-func edgesOf(v rule.SideView) edges {
-	here := rule.Neighbor{Side: v.Side, Line: v.Line}
-	return edges{!goesOn(v.Before, here), !goesOn(here, v.After)}
-}
-
-// goesOn reports whether a wall goes straight on from one side to the next.
-func goesOn(a, b rule.Neighbor) bool {
-	return a.Side.Kind == plan.SideWall && b.Side.Kind == plan.SideWall &&
-		geom.Orientation(a.Line.A, a.Line.B, b.Line.B) == 0 && !geom.OnSegment(b.Line.B, a.Line.A, a.Line.B)
-}
 
 // pastEdge finds a box that runs past an end of its face, into the floor or into the
 // ceiling, where none can be built. Its remedies put it where nothing else is.
@@ -40,8 +24,8 @@ func pastEdge(v rule.SideView, boxes []placedBox, at placedBox, grid unit.Length
 		}
 		found = append(found, f)
 	}
-	ends := edgesOf(v)
-	left, right := ends.left && at.Left < 0, ends.right && at.Right > v.Length
+	onLeft, onRight := frame.RunsOn(v.Room, v.Side.ID)
+	left, right := at.Left < 0 && !onLeft, at.Right > v.Length && !onRight
 	if left || right {
 		half := setIn(at.Right-at.Left, v.Length, grid)
 		along, label := half, words.New("rule.box-place.left", "Set it {0} from the left corner", half)
