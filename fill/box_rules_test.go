@@ -9,6 +9,7 @@ import (
 	"studbay/fill/boxes"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/fill/wall"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -17,7 +18,7 @@ import (
 )
 
 // found returns what a check says by a rule, of the room and all openings.
-func (r *room) found(rule string) (out []Finding) {
+func (r *room) found(rule string) (out []rule.Finding) {
 	r.t.Helper()
 	result, err := Check(index.New(r.plan()))
 	if err != nil {
@@ -31,7 +32,7 @@ func (r *room) found(rule string) (out []Finding) {
 	return out
 }
 
-func said(found []Finding) (out []string) {
+func said(found []rule.Finding) (out []string) {
 	for _, f := range found {
 		out = append(out, f.Severity.String()+": "+f.Message.String())
 	}
@@ -85,13 +86,13 @@ func TestBoxFillOfAnOpening(t *testing.T) {
 				t.Fatalf("%q, want %q (%s)", got, tt.want, tt.source)
 			}
 			for _, f := range found {
-				if f.About != id || f.Opening != id || f.Room != r.room.ID || f.IsOpen != (f.Severity == Note) || f.Section != "NEC 2023 314.16(B)(1)" {
+				if f.About != id || f.Opening != id || f.Room != r.room.ID || f.IsOpen != (f.Severity == rule.Note) || f.Section != "NEC 2023 314.16(B)(1)" {
 					t.Errorf("%+v", f)
 				}
 				if !strings.HasPrefix(f.Why.String(), tt.why) {
 					t.Errorf("the working is %q", f.Why)
 				}
-				if f.Severity == Stop && (f.Measured.Unit != OfVolume || f.Measured.Value <= f.Limit.Value || len(f.Remedies) == 0) {
+				if f.Severity == rule.Stop && (f.Measured.Unit != rule.OfVolume || f.Measured.Value <= f.Limit.Value || len(f.Remedies) == 0) {
 					t.Errorf("measured %v, limit %v, %d remedies", f.Measured, f.Limit, len(f.Remedies))
 				}
 			}
@@ -216,7 +217,7 @@ func TestManyBoxesInOnePlace(t *testing.T) {
 	}
 	told := map[plan.ID]bool{}
 	for _, f := range found {
-		if told[f.About] = true; f.Measured.Unit != OfCount || f.Measured.Value != many-1 {
+		if told[f.About] = true; f.Measured.Unit != rule.OfCount || f.Measured.Value != many-1 {
 			t.Fatalf("%s meets %v others", f.About, f.Measured)
 		}
 	}
@@ -310,7 +311,7 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			var edge []Finding
+			var edge []rule.Finding
 			for f := range result.Each() {
 				if f.Rule == wall.BoxPlace.ID {
 					edge = append(edge, f)
@@ -338,7 +339,7 @@ func TestBoxesPastAnEdgeAreSetBack(t *testing.T) {
 }
 
 // edgeFindings returns what the rule on places says of a plan.
-func edgeFindings(t *testing.T, p plan.Plan) (found []Finding) {
+func edgeFindings(t *testing.T, p plan.Plan) (found []rule.Finding) {
 	t.Helper()
 	result, err := Check(index.New(p))
 	if err != nil {

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -134,7 +135,7 @@ func TestWaiversAndAmendments(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	i := slices.IndexFunc(r.All(), func(f fill.Finding) bool { return f.Rule == "wall-reach" && !f.IsOpen })
+	i := slices.IndexFunc(r.All(), func(f rule.Finding) bool { return f.Rule == "wall-reach" && !f.IsOpen })
 	if i < 0 {
 		t.Fatal("the house has no wall that is not served")
 	}

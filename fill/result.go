@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
 )
@@ -41,15 +42,15 @@ func (r Result) NotChecked() words.Text {
 // scoped is the findings of one opening, side, room, level or plan; at least one.
 type scoped struct {
 	id       plan.ID
-	findings []Finding
+	findings []rule.Finding
 }
 
 // Key returns the ID of the scope.
 func (s *scoped) Key() plan.ID { return s.id }
 
 // Each yields the findings scope by scope, in the order of IDs.
-func (r Result) Each() iter.Seq[Finding] {
-	return func(yield func(Finding) bool) {
+func (r Result) Each() iter.Seq[rule.Finding] {
+	return func(yield func(rule.Finding) bool) {
 		for s := range r.scopes.All() {
 			for _, f := range s.findings {
 				if !yield(f) {
@@ -62,9 +63,9 @@ func (r Result) Each() iter.Seq[Finding] {
 
 // All returns the findings, worst first; among equals faults before open questions,
 // then room by room.
-func (r Result) All() []Finding {
+func (r Result) All() []rule.Finding {
 	all := slices.Collect(r.Each())
-	slices.SortStableFunc(all, func(a, b Finding) int {
+	slices.SortStableFunc(all, func(a, b rule.Finding) int {
 		return cmp.Or(
 			cmp.Compare(b.Weight(), a.Weight()),
 			cmp.Compare(a.Room, b.Room),
@@ -76,7 +77,7 @@ func (r Result) All() []Finding {
 }
 
 // Of returns the findings of one opening, side, room or level by rules of that scope.
-func (r Result) Of(id plan.ID) []Finding {
+func (r Result) Of(id plan.ID) []rule.Finding {
 	if s, ok := r.scopes.Get(id); ok {
 		return s.findings
 	}
@@ -94,9 +95,9 @@ func (r Result) Tally() (t Tally) {
 			t.Waived++
 		case f.IsOpen:
 			t.Open++
-		case f.Severity == Stop:
+		case f.Severity == rule.Stop:
 			t.Stop++
-		case f.Severity == Warn:
+		case f.Severity == rule.Warn:
 			t.Warn++
 		default:
 			t.Note++

@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill/boxes"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/fill/wall"
 	"studbay/plan"
@@ -37,7 +38,7 @@ func TestOpenDecisions(t *testing.T) {
 	r := oneWall(t, 60)
 	r.room.Use = plan.UseHall
 	plug, door, tub := r.receptacle(0, 40), r.door(0, 0, 30), r.fixture(plan.FixtureTub, 2, 0, 60)
-	place := func(f Finding) string { return fmt.Sprintf("%s|%s|%s", f.Level, f.Room, f.Opening) }
+	place := func(f rule.Finding) string { return fmt.Sprintf("%s|%s|%s", f.Level, f.Room, f.Opening) }
 	level := "v22222222"
 	for _, tt := range []struct {
 		name  string
@@ -60,7 +61,7 @@ func TestOpenDecisions(t *testing.T) {
 				t.Fatalf("%+v", found)
 			}
 			f := found[0]
-			if f.Severity != Note || !f.IsOpen || f.Message.String() != "Open: How high?" || f.Why.String() != tt.why || place(f) != tt.place {
+			if f.Severity != rule.Note || !f.IsOpen || f.Message.String() != "Open: How high?" || f.Why.String() != tt.why || place(f) != tt.place {
 				t.Errorf("%s, %q, %q at %s, want %q at %s", f.Severity, f.Message, f.Why, place(f), tt.why, tt.place)
 			}
 		})
@@ -101,7 +102,7 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 		t.Errorf("%q, want %q", all, want)
 	}
 	first := r.checked(decisions, nil).All()
-	about := first[slices.IndexFunc(first, func(f Finding) bool { return f.Rule == wall.BoxPlace.ID })].About
+	about := first[slices.IndexFunc(first, func(f rule.Finding) bool { return f.Rule == wall.BoxPlace.ID })].About
 	waived := r.checked(decisions, []plan.Waiver{{Rule: wall.BoxPlace.ID, About: about, Reason: "one of them goes"}})
 	last := waived.All()[len(want)-1]
 	if last.Rule != wall.BoxPlace.ID || last.Waived == nil || last.Waived.Reason != "one of them goes" {
@@ -117,7 +118,7 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 
 // The order does not depend on how the plan came about.
 func TestTheOrderOfFindingsIsAlwaysTheSame(t *testing.T) {
-	line := func(f Finding) string { return f.Rule + string(f.About) + f.Message.String() }
+	line := func(f rule.Finding) string { return f.Rule + string(f.About) + f.Message.String() }
 	var want []string
 	for range 5 {
 		var got []string

@@ -98,7 +98,7 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 			t.Errorf("%s: %v judged, want %s; %v", step.name, ran, step.want, err)
 		}
 		cold, err := Check(index.New(p))
-		if err != nil || !slices.EqualFunc(got.All(), cold.All(), func(a, b Finding) bool {
+		if err != nil || !slices.EqualFunc(got.All(), cold.All(), func(a, b rule.Finding) bool {
 			return a.Rule == b.Rule && a.Level == b.Level && a.About == b.About && a.Measured == b.Measured
 		}) {
 			t.Errorf("%s: %v, want %v, %v", step.name, got.All(), cold.All(), err)

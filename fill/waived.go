@@ -3,6 +3,7 @@ package fill
 import (
 	"slices"
 
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 )
@@ -48,7 +49,7 @@ func aboutOf(w *plan.Waiver) []plan.ID {
 }
 
 // waiverOf returns the waiver that holds for a finding, or nil; of two the first by ID.
-func (w waived) waiverOf(f Finding) *plan.Waiver {
+func (w waived) waiverOf(f rule.Finding) *plan.Waiver {
 	for _, one := range w.by[waiverKey{f.Rule, f.About}] {
 		if one.Seen == nil || f.IsWithin(one.Seen) {
 			return one

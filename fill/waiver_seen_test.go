@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/fill/boxes"
+	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/plan"
 )
@@ -19,7 +20,7 @@ func shown(result Result, rule string) (n int) {
 }
 
 // aside sets a finding aside as it is.
-func aside(f Finding) []plan.Waiver {
+func aside(f rule.Finding) []plan.Waiver {
 	return []plan.Waiver{{Rule: f.Rule, About: f.About, Reason: "a bench stands there", Seen: f.Seen()}}
 }
 

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -44,7 +45,7 @@ func TestACabinetWithAWorkSurface(t *testing.T) {
 			if got := r.missed(); !slices.Equal(got, tt.want) {
 				t.Errorf("missed %v, want %v (%s)", got, tt.want, tt.source)
 			}
-			left := slices.ContainsFunc(r.reach(), func(f Finding) bool { return f.IsOpen })
+			left := slices.ContainsFunc(r.reach(), func(f rule.Finding) bool { return f.IsOpen })
 			if isKitchen := tt.use == plan.UseKitchen || tt.use == plan.UseDining; left != isKitchen {
 				t.Errorf("left to the counter rule: %v", left)
 			}

@@ -118,7 +118,7 @@ func (r *room) missed() (out []string) {
 }
 
 // reach returns what a check of the whole plan says by the wall rule.
-func (r *room) reach() (found []Finding) {
+func (r *room) reach() (found []rule.Finding) {
 	result, err := Check(index.New(r.plan()))
 	if err != nil {
 		r.t.Fatal(err)
@@ -357,7 +357,7 @@ func TestCountersAreLeftToTheirOwnRule(t *testing.T) {
 	r.room.Use = plan.UseKitchen
 	r.fixture(plan.FixtureCounter, 0, 20, 60)
 	found := r.reach()
-	if len(found) != 1 || !found[0].IsOpen || found[0].Severity != Note || found[0].Measured != rule.LengthOf(in(60)) {
+	if len(found) != 1 || !found[0].IsOpen || found[0].Severity != rule.Note || found[0].Measured != rule.LengthOf(in(60)) {
 		t.Errorf("a counter of 60 in between stubs of 20 in: %+v", found)
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/fill/wall"
 	"studbay/plan"
@@ -147,7 +148,7 @@ func TestARemedyCanBeTakenTwice(t *testing.T) {
 }
 
 // amended returns what a check finds of the room under local figures.
-func (r *room) amended(figures map[string]string) []Finding {
+func (r *room) amended(figures map[string]string) []rule.Finding {
 	p := r.plan()
 	for figure, value := range figures {
 		a := plan.Amendment{ID: r.ids.next(plan.KindAmendment), Figure: figure, Value: value, Reason: "local"}
@@ -170,7 +171,7 @@ func TestAnAmendedReachOfNothing(t *testing.T) {
 }
 
 // added returns the opening that a remedy adds to a room without any.
-func (r *room) added(remedy Remedy) *plan.Opening {
+func (r *room) added(remedy rule.Remedy) *plan.Opening {
 	r.t.Helper()
 	p, err := remedy.Edit.Apply(r.plan())
 	if err != nil {

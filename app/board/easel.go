@@ -7,7 +7,7 @@ import (
 	"slices"
 
 	"studbay/app/board/bitmap"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
@@ -39,7 +39,7 @@ func (r request) sameLooks(s request) bool {
 
 // sameFindings reports whether two lists look the same on a drawing. A window may list
 // the same findings anew each time.
-func sameFindings(a, b []fill.Finding) bool {
+func sameFindings(a, b []rule.Finding) bool {
 	if len(a) != len(b) || len(a) == 0 || &a[0] == &b[0] {
 		return len(a) == len(b)
 	}

@@ -4,7 +4,7 @@ import (
 	"image"
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
@@ -186,11 +186,11 @@ func (s *scribe) stretches() {
 }
 
 // severityInk returns the colour of a severity.
-func severityInk(t render.Theme, s fill.Severity) scene.Color {
+func severityInk(t render.Theme, s rule.Severity) scene.Color {
 	switch s {
-	case fill.Stop:
+	case rule.Stop:
 		return t.Stop
-	case fill.Warn:
+	case rule.Warn:
 		return t.Warn
 	}
 	return t.Note
@@ -283,7 +283,7 @@ func (s *scribe) tag(text string, at scene.Point) {
 // isStopped reports whether a finding of an opening is of the gravest sort.
 func (s *scribe) isStopped(id plan.ID) bool {
 	for i := range s.pic.Findings {
-		if f := &s.pic.Findings[i]; f.Opening == id && f.Severity == fill.Stop && f.Waived == nil {
+		if f := &s.pic.Findings[i]; f.Opening == id && f.Severity == rule.Stop && f.Waived == nil {
 			return true
 		}
 	}

@@ -9,7 +9,7 @@ package board
 
 import (
 	"studbay/app/tool"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -22,7 +22,7 @@ import (
 type Picture struct {
 	Index    *index.Index // nil shows an empty board
 	Level    plan.ID
-	Findings []fill.Finding
+	Findings []rule.Finding
 	Selected []plan.ID
 	Theme    render.Theme
 	Voice    words.Voice

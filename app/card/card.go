@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -23,7 +24,7 @@ type Window interface {
 	// Select makes the nouns what is chosen.
 	Select(ids ...plan.ID)
 	// Go shows the place of a finding and chooses what it is of.
-	Go(fill.Finding)
+	Go(rule.Finding)
 	// Shortcut runs the command of a shortcut that a field has no use for, and
 	// reports whether there was one.
 	Shortcut(fyne.Shortcut) bool

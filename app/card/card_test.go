@@ -11,6 +11,7 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -24,7 +25,7 @@ type desktop struct {
 	t       *testing.T
 	history *edit.History
 	edits   int
-	went    fill.Finding
+	went    rule.Finding
 	chosen  []plan.ID
 	ran     string
 	voice   words.Voice
@@ -34,7 +35,7 @@ func (d *desktop) Do(e edit.Edit) error { d.edits++; return d.history.Do(e) }
 
 func (d *desktop) Select(ids ...plan.ID) { d.chosen = ids }
 
-func (d *desktop) Go(f fill.Finding) { d.went = f }
+func (d *desktop) Go(f rule.Finding) { d.went = f }
 
 func (d *desktop) Shortcut(fyne.Shortcut) bool { return false }
 

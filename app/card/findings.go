@@ -9,13 +9,14 @@ import (
 
 	"studbay/app/look"
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
 )
 
 // findingsOf shows the findings that a card's thing has, with their remedies.
-func (c *Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasObject) {
+func (c *Context) findingsOf(is func(rule.Finding) bool) (objects []fyne.CanvasObject) {
 	for _, f := range c.Result.All() {
 		if is(f) {
 			objects = append(objects, c.finding(f))
@@ -26,7 +27,7 @@ func (c *Context) findingsOf(is func(fill.Finding) bool) (objects []fyne.CanvasO
 
 // finding is one finding in full: what is wrong, why, and the remedies with their
 // price.
-func (c *Context) finding(f fill.Finding) fyne.CanvasObject {
+func (c *Context) finding(f rule.Finding) fyne.CanvasObject {
 	const mark = 14 + look.Grid
 	width := c.Width - look.Scaled(mark+3*look.Grid)
 	text := []fyne.CanvasObject{look.NewParagraph(c.Voice.Say(f.Message), look.Strong, width)}
@@ -47,7 +48,7 @@ func (c *Context) finding(f fill.Finding) fyne.CanvasObject {
 }
 
 // remedy is a button that tells the result and the price.
-func (c *Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
+func (c *Context) remedy(r rule.Remedy, width float32) fyne.CanvasObject {
 	const price = 64
 	accent := look.Style{Bold: true, Tone: look.Accent}
 	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-look.Scaled(price+3*look.Grid))
@@ -56,7 +57,7 @@ func (c *Context) remedy(r fill.Remedy, width float32) fyne.CanvasObject {
 	return c.newPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
 }
 
-func (c *Context) priceText(r fill.Remedy) string {
+func (c *Context) priceText(r rule.Remedy) string {
 	switch {
 	case r.Price == nil:
 		return ""
@@ -79,7 +80,7 @@ type Findings struct {
 	said   string // everything in the list
 	width  float32
 	rows   []*look.Press
-	shown  []fill.Finding // one a row
+	shown  []rule.Finding // one a row
 	window Window
 	looked bool // what was looked at is unfolded
 }
@@ -118,7 +119,7 @@ func (l *Findings) Show(c Context) {
 }
 
 // build makes the rows; the row in the place of the one that had the focus gets it.
-func (l *Findings) build(c *Context, all []fill.Finding, groups [][]fill.Finding) {
+func (l *Findings) build(c *Context, all []rule.Finding, groups [][]rule.Finding) {
 	focused := slices.IndexFunc(l.rows, (*look.Press).Focused)
 	l.rows = nil
 	title := look.NewText(c.say("list.title", "Findings"), look.Title)
@@ -203,7 +204,7 @@ func (c *Context) nameOf(room plan.ID) string {
 	return c.say("list.plan", "The whole plan")
 }
 
-func (l *Findings) group(c *Context, g []fill.Finding) fyne.CanvasObject {
+func (l *Findings) group(c *Context, g []rule.Finding) fyne.CanvasObject {
 	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(c.nameOf(g[0].Room), look.Second)}
 	for _, f := range g {
 		if len(l.rows) == mostListed {
@@ -215,7 +216,7 @@ func (l *Findings) group(c *Context, g []fill.Finding) fyne.CanvasObject {
 }
 
 // row is one finding in the list; pressing it goes there, the arrows go on to others.
-func (l *Findings) row(c *Context, f fill.Finding) fyne.CanvasObject {
+func (l *Findings) row(c *Context, f rule.Finding) fyne.CanvasObject {
 	style := look.Body
 	if f.Waived != nil {
 		style = look.Quiet

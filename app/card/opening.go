@@ -2,7 +2,7 @@ package card
 
 import (
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/words"
@@ -11,7 +11,7 @@ import (
 // openingPage shows one opening: where it is, what is built in, what is in the box.
 var openingPage = page[plan.Opening]{
 	heading: openingHeading,
-	found:   func(f fill.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
+	found:   func(f rule.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
 	rows: []rowOf[plan.Opening]{
 		func(s subject[plan.Opening]) row {
 			return column(look.Grid/2, rowsOf(s, []rowOf[plan.Opening]{

@@ -4,7 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -25,7 +25,7 @@ type page[T any] struct {
 	rows  []rowOf[T]                       // in sight
 	more  []rowOf[T]                       // behind a fold
 	below []rowOf[T]                       // under the fold
-	found func(fill.Finding, plan.ID) bool // which findings are of it; nil: none are shown
+	found func(rule.Finding, plan.ID) bool // which findings are of it; nil: none are shown
 }
 
 // pageCard is a page of one thing.
@@ -121,7 +121,7 @@ func (k *pageCard[T]) Show(c Context) bool {
 	}
 	k.findings.Objects = nil
 	if k.found != nil {
-		k.findings.Objects = k.findingsOf(func(f fill.Finding) bool { return k.found(f, k.of.id) })
+		k.findings.Objects = k.findingsOf(func(f rule.Finding) bool { return k.found(f, k.of.id) })
 	}
 	k.root.Refresh()
 	return true

@@ -5,7 +5,7 @@ import (
 	"slices"
 
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -20,7 +20,7 @@ var roomPage = page[plan.Room]{
 	head: func(s subject[plan.Room], x plan.Room) (string, string) {
 		return s.roomName(&x), s.say("room.second", "{0} · {1} · ceiling {2}", x.Use.Text(), x.Outline().Area(), x.Ceiling)
 	},
-	found: func(f fill.Finding, id plan.ID) bool { return f.Room == id && f.Opening == "" },
+	found: func(f rule.Finding, id plan.ID) bool { return f.Room == id && f.Opening == "" },
 	rows: []rowOf[plan.Room]{
 		boundRow(words.New("room.name", "Name"), nameOfRoom, texts),
 		choiceRow(words.New("room.use", "Use"), func(x *plan.Room) *plan.Use { return &x.Use }, uses),

@@ -2,7 +2,7 @@ package card
 
 import (
 	"studbay/app/look"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -22,7 +22,7 @@ var sidePage = page[plan.Side]{
 	head: func(s subject[plan.Side], x plan.Side) (string, string) {
 		return look.Capital(s.say("side.length", "{0} face", s.Facing(x.ID))), s.say("side.second", "{0} · {1}", s.roomName(s.roomWith(x.ID)), x.Kind.Text())
 	},
-	found: func(f fill.Finding, id plan.ID) bool {
+	found: func(f rule.Finding, id plan.ID) bool {
 		return f.About == id || len(f.Stretches) > 0 && f.Stretches[0].Host == id
 	},
 	rows: []rowOf[plan.Side]{

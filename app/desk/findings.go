@@ -3,7 +3,7 @@ package desk
 import (
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
 )
@@ -39,13 +39,13 @@ func (d *findings) step(by int) {
 	d.Go(all[at])
 }
 
-func (d *findings) isOfSelected(f fill.Finding) bool {
+func (d *findings) isOfSelected(f rule.Finding) bool {
 	return slices.ContainsFunc(d.doc().Selection(), func(id plan.ID) bool { return id == f.Opening || id == f.About })
 }
 
 // inHand returns the worst finding that is not set aside of what is chosen, or of
 // what is in a room that is chosen.
-func (d *findings) inHand() *fill.Finding {
+func (d *findings) inHand() *rule.Finding {
 	for _, f := range d.doc().Findings() {
 		inRoom := f.Room != "" && f.Opening == "" && slices.Contains(d.doc().Selection(), f.Room)
 		if f.Waived == nil && (inRoom || d.isOfSelected(f)) {
@@ -56,7 +56,7 @@ func (d *findings) inHand() *fill.Finding {
 }
 
 // Go shows the place of a finding and chooses what it is of.
-func (d *findings) Go(f fill.Finding) {
+func (d *findings) Go(f rule.Finding) {
 	if f.Level != "" {
 		d.doc().SetLevel(f.Level)
 	}
@@ -88,7 +88,7 @@ func (d *findings) Go(f fill.Finding) {
 }
 
 // sidesOf counts the faces that the stretches of a finding lie on.
-func sidesOf(f fill.Finding) int {
+func sidesOf(f rule.Finding) int {
 	sides := map[plan.ID]bool{}
 	for _, s := range f.Stretches {
 		sides[s.Host] = true

@@ -17,7 +17,7 @@ import (
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/app/work"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/file"
@@ -188,7 +188,7 @@ func (b *bench) openingOf(kind string) plan.ID {
 }
 
 // found returns a finding of a rule.
-func (b *bench) found(rule string) *fill.Finding {
+func (b *bench) found(rule string) *rule.Finding {
 	b.t.Helper()
 	for _, f := range b.doc().Findings() {
 		if f.Rule == rule {

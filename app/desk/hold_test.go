@@ -6,7 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/tool"
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -71,7 +71,7 @@ func TestAFindingInViewMovesNothing(t *testing.T) {
 	room := b.room(12*unit.Foot, 10*unit.Foot)
 	b.view.Fit()
 	before := b.onScreen(geom.Point{})
-	var round *fill.Finding
+	var round *rule.Finding
 	for i, f := range b.doc().Findings() {
 		if sidesOf(f) > 1 {
 			round = &b.doc().Findings()[i]

@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/geom"
@@ -55,7 +56,7 @@ func openings(p plan.Plan) (all []*plan.Opening) {
 	return all
 }
 
-func faults(t *testing.T, p plan.Plan) (found []fill.Finding) {
+func faults(t *testing.T, p plan.Plan) (found []rule.Finding) {
 	t.Helper()
 	r, err := fill.Check(index.New(p))
 	if err != nil {

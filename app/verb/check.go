@@ -3,8 +3,8 @@ package verb
 import (
 	"fmt"
 
-	"studbay/fill"
 	"studbay/fill/code"
+	"studbay/fill/rule"
 
 	"github.com/spf13/cobra"
 )
@@ -18,7 +18,7 @@ type checkRequest struct {
 }
 
 // severities are the words of --severity, the lightest first.
-var severities = []string{fill.Note.String(), fill.Warn.String(), fill.Stop.String()}
+var severities = []string{rule.Note.String(), rule.Warn.String(), rule.Stop.String()}
 
 func checkCommand() *cobra.Command {
 	r := &checkRequest{}
@@ -49,7 +49,7 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
 	f := c.Flags()
 	f.SortFlags = false
 	f.StringVar(&r.edition, "edition", "", "code edition `E` in place of the plan's")
-	f.StringVar(&r.severity, "severity", fill.Warn.String(), "list findings of this weight and above, `note|warn|stop`")
+	f.StringVar(&r.severity, "severity", rule.Warn.String(), "list findings of this weight and above, `note|warn|stop`")
 	f.BoolVar(&r.json, "json", false, "write JSON")
 	f.BoolVar(&r.rules, "rules", false, "explain each rule and what it does not check")
 	offer(c, "edition", code.Editions()...)
@@ -86,10 +86,10 @@ func (r *checkRequest) run(c *cobra.Command, args []string) error {
 	return err
 }
 
-func parseSeverity(text string) (fill.Severity, error) {
+func parseSeverity(text string) (rule.Severity, error) {
 	for i, name := range severities {
 		if text == name {
-			return fill.Severity(i), nil
+			return rule.Severity(i), nil
 		}
 	}
 	return 0, usagef("--severity %s: want note, warn or stop", text)
@@ -97,7 +97,7 @@ func parseSeverity(text string) (fill.Severity, error) {
 
 // listed returns the findings at or above a severity that are not set aside, the worst
 // first.
-func (c *checked) listed(least fill.Severity) (found []fill.Finding) {
+func (c *checked) listed(least rule.Severity) (found []rule.Finding) {
 	for _, f := range c.result.All() {
 		if f.Severity >= least && f.Waived == nil {
 			found = append(found, f)
@@ -107,7 +107,7 @@ func (c *checked) listed(least fill.Severity) (found []fill.Finding) {
 }
 
 // waived returns the findings that the plan sets aside.
-func (c *checked) waived() (found []fill.Finding) {
+func (c *checked) waived() (found []rule.Finding) {
 	for _, f := range c.result.All() {
 		if f.Waived != nil {
 			found = append(found, f)
@@ -118,7 +118,7 @@ func (c *checked) waived() (found []fill.Finding) {
 
 // where names what a finding is of: the tag of an opening, the name of a room, else the
 // level or the plan.
-func (c *checked) where(f fill.Finding) string {
+func (c *checked) where(f rule.Finding) string {
 	if o, _ := c.plan.Opening(f.Opening); o != nil && o.Tag != "" {
 		return o.Tag
 	}
@@ -147,4 +147,4 @@ func (c *checked) rooms() (n int) {
 }
 
 // unknownUnit is a broken invariant of ours: Quantity has no other unit.
-func unknownUnit(q fill.Quantity) string { return fmt.Sprintf("verb: a quantity of unit %q", q.Unit) }
+func unknownUnit(q rule.Quantity) string { return fmt.Sprintf("verb: a quantity of unit %q", q.Unit) }

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 
-	"studbay/fill"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -73,7 +72,7 @@ type quantityJSON struct {
 	Unit  string `json:"unit"`
 }
 
-func (c *checked) asJSON(listed []fill.Finding) checkJSON {
+func (c *checked) asJSON(listed []rule.Finding) checkJSON {
 	out := checkJSON{
 		Edition: c.result.Figures.Edition, Openings: c.openings(),
 		Findings: []findingJSON{}, Checked: []lookedJSON{}, NotChecked: []notLookedJSON{},
@@ -117,15 +116,15 @@ func orNull[T ~string](text T) *T {
 	return &text
 }
 
-func (c *checked) quantity(q fill.Quantity) *quantityJSON {
+func (c *checked) quantity(q rule.Quantity) *quantityJSON {
 	switch q.Unit {
-	case fill.NoQuantity:
+	case rule.NoQuantity:
 		return nil
-	case fill.OfLength:
+	case rule.OfLength:
 		return &quantityJSON{schedule.Decimal(unit.Length(q.Value), c.voice.System), schedule.DecimalUnit(c.voice.System)}
-	case fill.OfVolume:
+	case rule.OfVolume:
 		return &quantityJSON{unit.Volume(q.Value).String(), string(q.Unit)}
-	case fill.OfCount:
+	case rule.OfCount:
 		return &quantityJSON{strconv.FormatInt(q.Value, 10), string(q.Unit)}
 	}
 	panic(unknownUnit(q))

@@ -42,7 +42,7 @@ func (p *paragraphs) put(mark string, t words.Text) {
 }
 
 // writeCheck writes what was found as people read it.
-func (c *checked) writeCheck(w io.Writer, least fill.Severity, listed []fill.Finding) error {
+func (c *checked) writeCheck(w io.Writer, least rule.Severity, listed []rule.Finding) error {
 	p := &paragraphs{voice: c.voice}
 	p.put("", words.New("check.title", "{0}: {1} in {2}, checked against {3}", c.title(), openingCount(c.openings()), roomCount(c.rooms()), c.result.Figures.Title))
 	for _, group := range fill.ByRoom(listed) {
@@ -82,7 +82,7 @@ func (c *checked) roomName(id plan.ID) words.Text {
 	return words.New("check.plan", "The plan as a whole")
 }
 
-func (c *checked) putFinding(p *paragraphs, f fill.Finding) {
+func (c *checked) putFinding(p *paragraphs, f rule.Finding) {
 	weight := schedule.Weight(f)
 	p.put("  "+padRight(c.voice.Say(weight), 5)+"  ", f.Message)
 	const in = "         "
@@ -101,7 +101,7 @@ func (c *checked) putFinding(p *paragraphs, f fill.Finding) {
 }
 
 // putSum counts what is listed, and tells what is not.
-func (c *checked) putSum(p *paragraphs, least fill.Severity, listed []fill.Finding) {
+func (c *checked) putSum(p *paragraphs, least rule.Severity, listed []rule.Finding) {
 	var hidden, waived int
 	for f := range c.result.Each() {
 		switch {

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/file"
@@ -39,7 +40,7 @@ type Document struct {
 	level    plan.ID
 	selected []plan.ID
 	result   fill.Result
-	found    []fill.Finding // all of result
+	found    []rule.Finding // all of result
 	checked  plan.Plan      // the plan that result is of
 	checkErr error
 	name     string // of an unsaved document in the recovery
@@ -80,7 +81,7 @@ func (d *Document) Index() *index.Index { return d.index }
 func (d *Document) Result() fill.Result { return d.result }
 
 // Findings lists all of Result, the worst first. Nobody writes to the list.
-func (d *Document) Findings() []fill.Finding { return d.found }
+func (d *Document) Findings() []rule.Finding { return d.found }
 
 // CheckError says why there are no findings, or nil.
 func (d *Document) CheckError() error { return d.checkErr }

@@ -8,7 +8,7 @@
 package draft
 
 import (
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/render"
@@ -42,13 +42,13 @@ func (d *Drawing) Put(id plan.ID, layer render.Layer, items ...scene.Item) {
 
 // Findings are those of the rooms in view, by what they are of.
 type Findings struct {
-	ByOpening map[plan.ID][]*fill.Finding
-	Stretched []*fill.Finding
+	ByOpening map[plan.ID][]*rule.Finding
+	Stretched []*rule.Finding
 }
 
 // TakeFindings keeps the findings of the level that are of a room in view, or of none.
-func (d *Drawing) TakeFindings(all []fill.Finding, isInView func(room plan.ID) bool) {
-	d.Found.ByOpening = map[plan.ID][]*fill.Finding{}
+func (d *Drawing) TakeFindings(all []rule.Finding, isInView func(room plan.ID) bool) {
+	d.Found.ByOpening = map[plan.ID][]*rule.Finding{}
 	for i := range all {
 		f := &all[i]
 		if f.Level != "" && f.Level != d.Level || f.Room != "" && !isInView(f.Room) {
@@ -64,7 +64,7 @@ func (d *Drawing) TakeFindings(all []fill.Finding, isInView func(room plan.ID) b
 }
 
 // Worst returns the gravest finding of an opening that is not set aside, or nil.
-func (f Findings) Worst(opening plan.ID) (worst *fill.Finding) {
+func (f Findings) Worst(opening plan.ID) (worst *rule.Finding) {
 	for _, g := range f.ByOpening[opening] {
 		if g.Waived == nil && (worst == nil || g.Severity > worst.Severity) {
 			worst = g

@@ -6,7 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/plantest"
@@ -235,11 +235,11 @@ func TestNoTextOfAHouseLiesOverAnything(t *testing.T) {
 }
 
 // someFindings gives every seventh opening a finding.
-func someFindings(p plan.Plan) (found []fill.Finding) {
+func someFindings(p plan.Plan) (found []rule.Finding) {
 	i := 0
 	for level, o := range p.Openings() {
 		if i++; i%7 == 0 {
-			found = append(found, fill.Finding{Severity: fill.Severity(i % 3), Level: level.ID, Opening: o.ID, About: o.ID})
+			found = append(found, rule.Finding{Severity: rule.Severity(i % 3), Level: level.ID, Opening: o.ID, About: o.ID})
 		}
 	}
 	return found

@@ -6,7 +6,7 @@
 package level
 
 import (
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -20,7 +20,7 @@ import (
 // layer and ID. Whole rooms are drawn, and a room's labels depend on that room
 // alone, so a part drawn anew joins what was drawn before. It is deterministic, and
 // nil where the level is not in the plan.
-func Draw(ix *index.Index, level plan.ID, findings []fill.Finding, m render.Medium, clip geom.Box) []render.Piece {
+func Draw(ix *index.Index, level plan.ID, findings []rule.Finding, m render.Medium, clip geom.Box) []render.Piece {
 	d := newDrawing(ix, level, m)
 	d.gather(clip)
 	d.TakeFindings(findings, func(room plan.ID) bool { return d.in[room] != nil })

@@ -4,7 +4,7 @@ import (
 	"reflect"
 	"testing"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -160,7 +160,7 @@ func TestControlNeverRunsAlongAWall(t *testing.T) {
 }
 
 // view is the part of a house in which about as many openings lie whatever its size.
-func view(tb testing.TB, openings int) (ix *index.Index, level plan.ID, found []fill.Finding, clip geom.Box) {
+func view(tb testing.TB, openings int) (ix *index.Index, level plan.ID, found []rule.Finding, clip geom.Box) {
 	tb.Helper()
 	p := plantest.House(1, openings)
 	ix = index.New(p)

@@ -1,7 +1,7 @@
 package level
 
 import (
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/render"
 	"studbay/render/draft"
 	"studbay/render/scene"
@@ -19,10 +19,10 @@ const (
 
 // rings keeps texts off the rings and their signs before any is placed.
 func (d *drawing) rings() {
-	d.eachMarked(func(p *openingPlace, f *fill.Finding) {
+	d.eachMarked(func(p *openingPlace, f *rule.Finding) {
 		d.AvoidPath(p.opening.ID, scene.Circle(p.box.Middle(), draft.RingRadius*d.Medium.Symbol))
 	})
-	d.eachMarked(func(p *openingPlace, f *fill.Finding) {
+	d.eachMarked(func(p *openingPlace, f *rule.Finding) {
 		if f.Waived != nil {
 			return
 		}
@@ -35,7 +35,7 @@ func (d *drawing) rings() {
 
 // eachMarked calls f for every opening in view with a finding, in order, with the
 // gravest; one set aside is given only where there is no other.
-func (d *drawing) eachMarked(f func(*openingPlace, *fill.Finding)) {
+func (d *drawing) eachMarked(f func(*openingPlace, *rule.Finding)) {
 	for _, r := range d.rooms {
 		for _, g := range r.groups {
 			for _, o := range g.openings {
@@ -56,7 +56,7 @@ func (d *drawing) eachMarked(f func(*openingPlace, *fill.Finding)) {
 // marks draws a ring round each opening with a finding and on it the sign of its
 // severity; where every place for that hides something, the ring alone. One set aside has a dashed ring and no sign.
 func (d *drawing) marks() {
-	d.eachMarked(func(p *openingPlace, f *fill.Finding) {
+	d.eachMarked(func(p *openingPlace, f *rule.Finding) {
 		middle := p.box.Middle()
 		color := d.Theme.Severity(f.Severity)
 		ring := scene.Stroke{Path: scene.Circle(middle, draft.RingRadius*d.Medium.Symbol), Pen: scene.Pen{Width: 1.5 * d.Medium.Pixel, Color: color}}

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -150,7 +150,7 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height", "{0}", words.Height(o.Height.Value))))
 		}
 		g.beside = append(g.beside, beside)
-		if f := d.Found.Worst(o.ID); d.Medium.Kind == render.Board && f != nil && f.Severity == fill.Stop {
+		if f := d.Found.Worst(o.ID); d.Medium.Kind == render.Board && f != nil && f.Severity == rule.Stop {
 			g.ref.Style.Ink = d.Theme.Stop
 		}
 		g.ref.Specs = append(g.ref.Specs, spec)

@@ -1,7 +1,7 @@
 package level
 
 import (
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
@@ -32,7 +32,7 @@ func (d *drawing) stretches() {
 // stretchThick is how thick a mark is, in bodies.
 const stretchThick = 0.26
 
-func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
+func (d *drawing) stretchMark(s rule.Stretch, color scene.Color) scene.Item {
 	f := d.face(geom.FrameOf(s.Line))
 	thick := stretchThick * d.Medium.Symbol / d.Medium.Scale
 	return scene.Fill{Path: f.box(0, 0, s.Line.Length().Millimetres(), thick), Color: color}
@@ -40,7 +40,7 @@ func (d *drawing) stretchMark(s fill.Stretch, color scene.Color) scene.Item {
 
 // stretchLabel writes what is said of a finding's stretches beside the longest part,
 // in the room.
-func (d *drawing) stretchLabel(f *fill.Finding) {
+func (d *drawing) stretchLabel(f *rule.Finding) {
 	longest := d.longestShown(f.Stretches)
 	r := d.roomOf(longest)
 	if r == nil {
@@ -68,7 +68,7 @@ func (d *drawing) stretchLabel(f *fill.Finding) {
 }
 
 // longestShown returns the longest stretch whose middle the window shows, or none.
-func (d *drawing) longestShown(all []fill.Stretch) (longest fill.Stretch) {
+func (d *drawing) longestShown(all []rule.Stretch) (longest rule.Stretch) {
 	for _, s := range all {
 		middle := d.Medium.ToScene(s.Line.A).Add(d.Medium.ToScene(s.Line.B)).Mul(0.5)
 		if s.Length() > longest.Length() && d.Medium.Shows(scene.Rect{Min: middle, Max: middle}) {
@@ -88,7 +88,7 @@ func (d *drawing) tryBeside(r *roomDrawing, run scene.Run, at, away scene.Point)
 }
 
 // roomOf returns the room that a stretch's face looks into.
-func (d *drawing) roomOf(s fill.Stretch) *roomDrawing {
+func (d *drawing) roomOf(s rule.Stretch) *roomDrawing {
 	if place, ok := d.Index.Place(plan.Anchor{Host: s.Host, Part: s.Part}); ok && place.Room != nil {
 		return d.in[place.Room.ID]
 	}

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"testing"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -115,7 +115,7 @@ type Cottage struct {
 	Level                                 plan.ID
 	Sitting, Bedroom, Hall, Bath, Laundry *plan.Room
 	Headed                                *plan.Opening // right of the bed, box too small
-	Findings                              []fill.Finding
+	Findings                              []rule.Finding
 }
 
 func NewCottage(t testing.TB) Cottage {
@@ -202,23 +202,23 @@ func NewCottage(t testing.TB) Cottage {
 }
 
 // found is what a check might say of the Cottage.
-func (c Cottage) found() []fill.Finding {
-	stretch := func(r *plan.Room, side int, from, to float64) fill.Stretch {
+func (c Cottage) found() []rule.Finding {
+	stretch := func(r *plan.Room, side int, from, to float64) rule.Stretch {
 		f := geom.FrameOf(r.Segment(side))
-		return fill.Stretch{
+		return rule.Stretch{
 			Host: r.Sides[side].ID, Part: plan.PartFace, From: In(from), To: In(to),
 			Line: geom.Segment{A: f.Point(In(from), 0), B: f.Point(In(to), 0)},
 		}
 	}
 	open := c.OpeningByTag("L4")
 	switched := c.OpeningByTag("S9")
-	return []fill.Finding{
-		{Rule: "box-fill", Severity: fill.Stop, Level: c.Level, Room: c.Bedroom.ID, Opening: c.Headed.ID, About: c.Headed.ID, Message: words.New("plain", "{0}", "The box is too small")},
-		{Rule: "swing", Severity: fill.Warn, Level: c.Level, Room: c.Sitting.ID, Opening: switched.ID, About: switched.ID},
-		{Rule: "kind", Severity: fill.Note, IsOpen: true, Level: c.Level, Room: c.Laundry.ID, Opening: open.ID, About: open.ID},
+	return []rule.Finding{
+		{Rule: "box-fill", Severity: rule.Stop, Level: c.Level, Room: c.Bedroom.ID, Opening: c.Headed.ID, About: c.Headed.ID, Message: words.New("plain", "{0}", "The box is too small")},
+		{Rule: "swing", Severity: rule.Warn, Level: c.Level, Room: c.Sitting.ID, Opening: switched.ID, About: switched.ID},
+		{Rule: "kind", Severity: rule.Note, IsOpen: true, Level: c.Level, Room: c.Laundry.ID, Opening: open.ID, About: open.ID},
 		{
-			Rule: "wall-reach", Severity: fill.Stop, Level: c.Level, Room: c.Sitting.ID, About: c.Sitting.Sides[0].ID,
-			Stretches: []fill.Stretch{stretch(c.Sitting, 0, 202, 216), stretch(c.Sitting, 1, 0, 15)},
+			Rule: "wall-reach", Severity: rule.Stop, Level: c.Level, Room: c.Sitting.ID, About: c.Sitting.Sides[0].ID,
+			Stretches: []rule.Stretch{stretch(c.Sitting, 0, 202, 216), stretch(c.Sitting, 1, 0, 15)},
 			Label:     words.New("stretch.missed", "{0} not served", In(29)),
 		},
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan/file"
 	"studbay/plan/index"
 )
@@ -28,7 +29,7 @@ func Demos(t testing.TB) map[string]*index.Index {
 }
 
 // Found returns what is found in a plan.
-func Found(t testing.TB, ix *index.Index) []fill.Finding {
+func Found(t testing.TB, ix *index.Index) []rule.Finding {
 	t.Helper()
 	result, err := fill.Check(ix)
 	if err != nil {

@@ -142,7 +142,7 @@ func (f *flow) assembly(a *built) {
 	f.page.add(plain.at(x, f.y, plain.fit(b.o.Voice.Say(a.name), f.right()-x-plain.width(count)-3)))
 	f.page.add(plain.right().at(f.right(), f.y, count))
 	f.y += 1.5
-	f.page.add(hline(f.left(), f.right(), f.y, pen(rule)))
+	f.page.add(hline(f.left(), f.right(), f.y, pen(divider)))
 	if len(a.workings) == 0 {
 		f.paragraph(fine, 0, b.say("assembly.uncounted", "Nothing that is counted is in it."))
 	}

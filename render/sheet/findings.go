@@ -6,7 +6,8 @@ import (
 	"strings"
 
 	"studbay/fill"
-	ruling "studbay/fill/rule"
+
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
@@ -20,7 +21,7 @@ const markIn = 4.4
 
 // findings puts down what was found, the worst first, then what is open, then what the
 // user set aside with the reason.
-func (f *flow) findings(all []fill.Finding) {
+func (f *flow) findings(all []rule.Finding) {
 	b := f.page.b
 	f.heading(b.say("findings.title", "Findings and open decisions"), 6)
 	if not := b.result.NotChecked(); !not.IsZero() {
@@ -42,21 +43,21 @@ func (f *flow) findings(all []fill.Finding) {
 }
 
 // byKind sorts findings the worst first, those of one rule together and by their tags.
-func (b *book) byKind(all []fill.Finding) []fill.Finding {
-	tag := func(f fill.Finding) string {
+func (b *book) byKind(all []rule.Finding) []rule.Finding {
+	tag := func(f rule.Finding) string {
 		if o, _ := b.plan.Opening(f.Opening); o != nil {
 			return o.Tag
 		}
 		return ""
 	}
 	sorted := slices.Clone(all)
-	slices.SortStableFunc(sorted, func(x, y fill.Finding) int {
+	slices.SortStableFunc(sorted, func(x, y rule.Finding) int {
 		return cmp.Or(cmp.Compare(y.Weight(), x.Weight()), cmp.Compare(x.Rule, y.Rule), table.CompareTags(tag(x), tag(y)))
 	})
 	return sorted
 }
 
-func (f *flow) finding(found fill.Finding, why string) {
+func (f *flow) finding(found rule.Finding, why string) {
 	b := f.page.b
 	say := plain
 	lines := say.wrap(b.o.Voice.Say(found.Message), f.width()-markIn)
@@ -78,7 +79,7 @@ func (f *flow) finding(found fill.Finding, why string) {
 
 // reason is the working of a finding with what it rests on; of one set aside, why and
 // by whom.
-func (b *book) reason(found fill.Finding) string {
+func (b *book) reason(found rule.Finding) string {
 	why := b.o.Voice.Say(found.Why)
 	if found.Waived != nil {
 		why = b.say("findings.waived", "Set aside: {0}", strings.TrimSpace(found.Waived.Reason+b.by(found)))
@@ -89,7 +90,7 @@ func (b *book) reason(found fill.Finding) string {
 	return strings.TrimSpace(why + " " + b.say("findings.section", "[{0}]", found.Section))
 }
 
-func (b *book) by(found fill.Finding) string {
+func (b *book) by(found rule.Finding) string {
 	w := found.Waived
 	switch {
 	case w.By != "" && w.Date != "":
@@ -101,10 +102,10 @@ func (b *book) by(found fill.Finding) string {
 }
 
 // markFor draws the sign of a finding; of one set aside, a broken ring.
-func markFor(found fill.Finding, at scene.Point) []scene.Item {
+func markFor(found rule.Finding, at scene.Point) []scene.Item {
 	if found.Waived != nil {
 		return []scene.Item{scene.Stroke{
-			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: pen(rule).Width, Color: theme.Muted, Dash: []float64{0.5, 0.5}},
+			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: pen(divider).Width, Color: theme.Muted, Dash: []float64{0.5, 0.5}},
 		}}
 	}
 	ink := theme.Note
@@ -127,7 +128,7 @@ func (f *flow) looked(level *plan.Level) {
 		return
 	}
 	f.heading(b.say("looked.title", "What was checked"), 2*s.line())
-	rooms := map[*ruling.Rule]fill.Looked{}
+	rooms := map[*rule.Rule]fill.Looked{}
 	for _, l := range b.result.Looked(level) {
 		rooms[l.Rule] = l
 	}

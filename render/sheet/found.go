@@ -3,7 +3,7 @@ package sheet
 import (
 	"slices"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 )
@@ -11,13 +11,13 @@ import (
 // found is the findings of a plan by what they show on. A drawing of a few rooms looks at
 // no more than their findings, so that many of them cost no more than their sum.
 type found struct {
-	all    []fill.Finding
-	worst  map[plan.ID]*fill.Finding // of an opening, the first
+	all    []rule.Finding
+	worst  map[plan.ID]*rule.Finding // of an opening, the first
 	byRoom map[plan.ID][]int         // those that show on a drawing, in their order
 }
 
-func newFound(ix *index.Index, all []fill.Finding) *found {
-	f := &found{all: all, worst: map[plan.ID]*fill.Finding{}, byRoom: map[plan.ID][]int{}}
+func newFound(ix *index.Index, all []rule.Finding) *found {
+	f := &found{all: all, worst: map[plan.ID]*rule.Finding{}, byRoom: map[plan.ID][]int{}}
 	for i := range all {
 		g := &all[i]
 		if g.Opening == "" && len(g.Stretches) == 0 {
@@ -35,7 +35,7 @@ func newFound(ix *index.Index, all []fill.Finding) *found {
 
 // roomsOf lists the rooms that a finding shows in: its own, that of its opening and those
 // its stretches look into; or that with no ID, for one in none.
-func roomsOf(ix *index.Index, g *fill.Finding) (rooms []plan.ID) {
+func roomsOf(ix *index.Index, g *rule.Finding) (rooms []plan.ID) {
 	add := func(at plan.Anchor) {
 		if place, ok := ix.Place(at); ok && place.Room != nil {
 			rooms = append(rooms, place.Room.ID)
@@ -58,7 +58,7 @@ func roomsOf(ix *index.Index, g *fill.Finding) (rooms []plan.ID) {
 }
 
 // in returns the findings that may show on a drawing of some rooms, the worst first.
-func (f *found) in(rooms ...plan.ID) (some []fill.Finding) {
+func (f *found) in(rooms ...plan.ID) (some []rule.Finding) {
 	at := slices.Clone(f.byRoom[""])
 	for _, room := range rooms {
 		at = append(at, f.byRoom[room]...)

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
@@ -157,7 +157,7 @@ func (p *page) nothing() {
 
 // findingsOn returns the findings of a level; those of the plan as a whole go with the
 // first.
-func (b *book) findingsOn(l *plan.Level, isFirst bool) (found []fill.Finding) {
+func (b *book) findingsOn(l *plan.Level, isFirst bool) (found []rule.Finding) {
 	for _, f := range b.found.all {
 		if f.Level == l.ID || f.Level == "" && isFirst {
 			found = append(found, f)

@@ -84,9 +84,9 @@ func (b *book) number(p *page) int {
 // finish draws what every page has, once it is known how many there are.
 func (p *page) finish(number, of int) {
 	p.titleBlock(number, of)
-	p.add(hline(p.frame.Min.X, p.main.Max.X, p.main.Max.Y, pen(rule)))
+	p.add(hline(p.frame.Min.X, p.main.Max.X, p.main.Max.Y, pen(divider)))
 	if !p.side.IsEmpty() {
-		p.add(vline(p.main.Max.X, p.frame.Min.Y, p.frame.Max.Y, pen(rule)))
+		p.add(vline(p.main.Max.X, p.frame.Min.Y, p.frame.Max.Y, pen(divider)))
 	}
 	p.add(scene.Stroke{Path: p.frame.Path(), Pen: pen(border)})
 }

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render/scene"
@@ -268,7 +268,7 @@ func (g *grid) header() {
 		x += c.width
 	}
 	f.y = y + 1.3
-	f.page.add(hline(f.left(), f.right(), f.y, pen(rule)))
+	f.page.add(hline(f.left(), f.right(), f.y, pen(divider)))
 	g.shade = false
 }
 
@@ -390,4 +390,4 @@ func (g *grid) draw(row gridRow) {
 var faint = scene.Color{R: 0xf1, G: 0xf1, B: 0xf1, A: 0xff}
 
 // worst returns the gravest finding of an opening, or nil.
-func (b *book) worst(id plan.ID) *fill.Finding { return b.found.worst[id] }
+func (b *book) worst(id plan.ID) *rule.Finding { return b.found.worst[id] }

@@ -166,7 +166,7 @@ func (p *page) scaleBar(at scene.Point, s Scale) float64 {
 	}
 	bar := symbol.ScaleBar{
 		At: at, Step: scene.MM(step) * s.times(), Height: 1.5, Labels: labels, TextSize: style{size: small}.mm(),
-		Line: pen(rule).Width, Ink: theme.Ink, Paper: theme.Paper,
+		Line: pen(divider).Width, Ink: theme.Ink, Paper: theme.Paper,
 	}
 	p.add(bar.Items()...)
 	text := p.b.say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(), p.b.o.Paper.Size())

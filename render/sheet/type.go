@@ -20,10 +20,10 @@ const (
 // there, and that is not to be under small.
 const tagText = 7.25
 
-// hairline and rule are the widths of lines, in points.
+// hairline, divider and border are the widths of lines, in points.
 const (
 	hairline = 0.25
-	rule     = 0.6
+	divider  = 0.6
 	border   = 1.1
 )
 

@@ -266,7 +266,7 @@ func inWindow(pieces []render.Piece, window scene.Rect) (kept []render.Piece) {
 // breakMark draws the line with a kink at which a strip is broken off.
 func (p *page) breakMark(x, top, bottom float64) {
 	middle := (top + bottom) / 2
-	line := pen(rule)
+	line := pen(divider)
 	p.add(scene.Stroke{Pen: line, Path: scene.Polyline(
 		scene.Point{X: x, Y: top - 1}, scene.Point{X: x, Y: middle - 2}, scene.Point{X: x - 1.2, Y: middle - 0.8},
 		scene.Point{X: x + 1.2, Y: middle + 0.8}, scene.Point{X: x, Y: middle + 2}, scene.Point{X: x, Y: bottom + 1})})

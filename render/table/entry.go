@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -17,7 +18,7 @@ type known struct {
 	plan     plan.Plan
 	serves   map[plan.ID][]*plan.Control // as a switch
 	served   map[plan.ID][]*plan.Control // as a load
-	findings map[plan.ID][]fill.Finding
+	findings map[plan.ID][]rule.Finding
 	// notChecked says why there are none; zero where the plan was checked.
 	notChecked words.Text
 }
@@ -26,7 +27,7 @@ func gather(ix *index.Index, result fill.Result) *known {
 	p := ix.Plan()
 	k := &known{
 		index: ix, plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},
-		findings: map[plan.ID][]fill.Finding{}, notChecked: result.NotChecked(),
+		findings: map[plan.ID][]rule.Finding{}, notChecked: result.NotChecked(),
 	}
 	for c := range p.Controls.All() {
 		for _, id := range c.Switches {
@@ -166,7 +167,7 @@ func (e *entry) findings() Cell {
 }
 
 // Weight names how much a finding weighs: its severity, or that it is open or waived.
-func Weight(f fill.Finding) words.Text {
+func Weight(f rule.Finding) words.Text {
 	switch {
 	case f.Waived != nil:
 		return words.New("weight.waived", "set aside")

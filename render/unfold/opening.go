@@ -4,8 +4,8 @@ import (
 	"cmp"
 	"slices"
 
-	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/render"
@@ -50,7 +50,7 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 	}
 	ink := u.Theme.Accent
 	worst := u.Found.Worst(o.ID)
-	if worst != nil && u.m.Kind == render.Board && worst.Severity >= fill.Warn {
+	if worst != nil && u.m.Kind == render.Board && worst.Severity >= rule.Warn {
 		ink = u.Theme.Severity(worst.Severity)
 	}
 	spec := render.SpecOf(u.Medium.Catalogue(), o)
@@ -82,7 +82,7 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 type faceBadge struct {
 	of  plan.ID
 	box scene.Rect
-	f   *fill.Finding
+	f   *rule.Finding
 }
 
 // badges draws the signs of findings beside their boxes: above, or at another side where

@@ -4,8 +4,8 @@ import (
 	"cmp"
 	"slices"
 
-	"studbay/fill"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -106,7 +106,7 @@ func FixtureFaceName(f *plan.Fixture, part plan.Part) words.Text {
 // DrawFixtures returns the faces of FixtureFaces at true scale, as one looks at each,
 // with their openings at their true heights, those of the medium's fixture with none as
 // well. It is nil where there are no faces. Side and Opening of the medium do not count.
-func DrawFixtures(ix *index.Index, room plan.ID, findings []fill.Finding, m Medium) []render.Piece {
+func DrawFixtures(ix *index.Index, room plan.ID, findings []rule.Finding, m Medium) []render.Piece {
 	s, ok := StripOf(ix, room)
 	faces := FixtureFaces(ix, room, m.Fixture)
 	view, found := ix.RoomView(room)

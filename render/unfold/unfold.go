@@ -6,8 +6,8 @@
 package unfold
 
 import (
-	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -22,7 +22,7 @@ import (
 // their true heights and sizes with their tags, and the dimensions of the one in
 // hand. It is nil where the room is not in the plan. Where the medium has a window, only
 // what stands whole in it is lettered.
-func Draw(ix *index.Index, room plan.ID, findings []fill.Finding, m Medium) []render.Piece {
+func Draw(ix *index.Index, room plan.ID, findings []rule.Finding, m Medium) []render.Piece {
 	s, ok := StripOf(ix, room)
 	view, found := ix.RoomView(room)
 	if !ok || !found {

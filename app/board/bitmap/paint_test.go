@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -25,7 +26,7 @@ import (
 type house struct {
 	ix    *index.Index
 	level plan.ID
-	found []fill.Finding
+	found []rule.Finding
 	size  image.Point
 	zoom  float64
 }
