@@ -1,12 +1,13 @@
-package fill
+package fill_test
 
 import (
+	"studbay/fill"
 	"studbay/fill/rule"
 	"testing"
 )
 
 func TestRoomsComeInTheOrderOfTheirWorst(t *testing.T) {
-	got := ByRoom([]rule.Finding{{Room: "r2", Rule: "a"}, {Rule: "b"}, {Room: "r1", Rule: "c"}, {Room: "r2", Rule: "d"}})
+	got := fill.ByRoom([]rule.Finding{{Room: "r2", Rule: "a"}, {Rule: "b"}, {Room: "r1", Rule: "c"}, {Room: "r2", Rule: "d"}})
 	want := [][]string{{"a", "d"}, {"b"}, {"c"}}
 	if len(got) != len(want) {
 		t.Fatalf("%d groups, want %d", len(got), len(want))

@@ -1,11 +1,5 @@
-package fill
+package fill_test
 
-import "studbay/plan/unit"
+import "studbay/fill/filltest"
 
-func marked(in3 string) *unit.Volume {
-	v, err := unit.ParseVolume(in3)
-	if err != nil {
-		panic(err)
-	}
-	return &v
-}
+var in = filltest.In

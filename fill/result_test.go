@@ -1,88 +1,33 @@
-package fill
+package fill_test
 
 import (
 	"fmt"
 	"slices"
 	"testing"
 
+	"studbay/fill"
 	"studbay/fill/boxes"
+	"studbay/fill/filltest"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/fill/wall"
 	"studbay/plan"
-	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
-// checked returns the result of the room's plan with decisions and waivers in it.
-func (r *room) checked(decisions []plan.Decision, waivers []plan.Waiver) Result {
-	r.t.Helper()
-	p := r.plan()
-	for _, d := range decisions {
-		d.ID = r.ids.next(plan.KindDecision)
-		p.Decisions = p.Decisions.With(&d)
-	}
-	for _, w := range waivers {
-		w.ID = r.ids.next(plan.KindWaiver)
-		p.Waivers = p.Waivers.With(&w)
-	}
-	result, err := Check(index.New(p))
-	if err != nil {
-		r.t.Fatal(err)
-	}
-	return result
-}
-
-func TestOpenDecisions(t *testing.T) {
-	r := oneWall(t, 60)
-	r.room.Use = plan.UseHall
-	plug, door, tub := r.receptacle(0, 40), r.door(0, 0, 30), r.fixture(plan.FixtureTub, 2, 0, 60)
-	place := func(f rule.Finding) string { return fmt.Sprintf("%s|%s|%s", f.Level, f.Room, f.Opening) }
-	level := "v22222222"
-	for _, tt := range []struct {
-		name  string
-		about []plan.ID
-		why   string
-		place string
-	}{
-		{"nothing", nil, "", "||"},
-		{"a room", []plan.ID{r.room.ID}, "One thing in the plan depends on it.", level + "|" + string(r.room.ID) + "|"},
-		{"a side", []plan.ID{r.room.Sides[1].ID}, "One thing in the plan depends on it.", level + "|" + string(r.room.ID) + "|"},
-		{"a door", []plan.ID{door.ID}, "One thing in the plan depends on it.", level + "||"},
-		{"a tub", []plan.ID{tub.ID}, "One thing in the plan depends on it.", level + "||"},
-		{"an opening", []plan.ID{plug.ID}, "One thing in the plan depends on it.", level + "||" + string(plug.ID)},
-		{"two things", []plan.ID{r.room.ID, plug.ID}, "2 things in the plan depend on it.", level + "|" + string(r.room.ID) + "|" + string(plug.ID)},
-		{"what is gone", []plan.ID{"ozzzzzzzz"}, "One thing in the plan depends on it.", "||"},
-	} {
-		t.Run(tt.name, func(t *testing.T) {
-			found := r.checked([]plan.Decision{{Question: "How high?", About: tt.about}}, nil).Of(planScope)
-			if len(found) != 1 {
-				t.Fatalf("%+v", found)
-			}
-			f := found[0]
-			if f.Severity != rule.Note || !f.IsOpen || f.Message.String() != "Open: How high?" || f.Why.String() != tt.why || place(f) != tt.place {
-				t.Errorf("%s, %q, %q at %s, want %q at %s", f.Severity, f.Message, f.Why, place(f), tt.why, tt.place)
-			}
-		})
-	}
-	if found := r.checked(nil, nil).Of(planScope); found != nil {
-		t.Errorf("no decision, yet %+v", found)
-	}
-}
-
 // crowded has findings of every weight: a stop and a counter in the room, a warn and a
 // note at openings, and an open decision.
-func crowded(t *testing.T) *room {
-	r := oneWall(t, 200)
-	r.room.Use = plan.UseKitchen
-	r.fixture(plan.FixtureCounter, 0, 100, 40)
+func crowded(t *testing.T) *filltest.Room {
+	r := filltest.OneWall(t, 200)
+	r.Room.Use = plan.UseKitchen
+	r.Fixture(plan.FixtureCounter, 0, 100, 40)
 	for _, x := range []float64{150, 151} {
-		o := part.NewOpening(unit.Imperial, "data", plan.OnFace(r.room.Sides[0].ID, in(x)))
-		r.opening(o)
+		o := part.NewOpening(unit.Imperial, "data", plan.OnFace(r.Room.Sides[0].ID, in(x)))
+		r.Opening(o)
 	}
-	r.opening(plan.Opening{Kind: "switch", At: plan.OnFace(r.room.Sides[0].ID, in(190)), Height: plan.CentreAt(in(46))})
-	next := r.neighbour([2]float64{0, -100}, [2]float64{200, -100}, [2]float64{200, -10}, [2]float64{0, -10})
+	r.Opening(plan.Opening{Kind: "switch", At: plan.OnFace(r.Room.Sides[0].ID, in(190)), Height: plan.CentreAt(in(46))})
+	next := r.Neighbour([2]float64{0, -100}, [2]float64{200, -100}, [2]float64{200, -10}, [2]float64{0, -10})
 	next.Sides[2].Studs.Depth = in(3.5)
 	return r
 }
@@ -91,7 +36,7 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 	r := crowded(t)
 	decisions := []plan.Decision{{Question: "Which tile?"}}
 	var all []string
-	for _, f := range r.checked(decisions, nil).All() {
+	for _, f := range r.Checked(decisions, nil).All() {
 		all = append(all, fmt.Sprintf("%s %v %s", f.Severity, f.IsOpen, f.Rule))
 	}
 	want := []string{
@@ -101,17 +46,17 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 	if !slices.Equal(all, want) {
 		t.Errorf("%q, want %q", all, want)
 	}
-	first := r.checked(decisions, nil).All()
+	first := r.Checked(decisions, nil).All()
 	about := first[slices.IndexFunc(first, func(f rule.Finding) bool { return f.Rule == wall.BoxPlace.ID })].About
-	waived := r.checked(decisions, []plan.Waiver{{Rule: wall.BoxPlace.ID, About: about, Reason: "one of them goes"}})
+	waived := r.Checked(decisions, []plan.Waiver{{Rule: wall.BoxPlace.ID, About: about, Reason: "one of them goes"}})
 	last := waived.All()[len(want)-1]
 	if last.Rule != wall.BoxPlace.ID || last.Waived == nil || last.Waived.Reason != "one of them goes" {
 		t.Errorf("the last is %+v", last)
 	}
-	if got, want := r.checked(decisions, nil).Tally(), (Tally{Stop: 2, Warn: 1, Note: 1, Open: 3}); got != want {
+	if got, want := r.Checked(decisions, nil).Tally(), (fill.Tally{Stop: 2, Warn: 1, Note: 1, Open: 3}); got != want {
 		t.Errorf("%+v, want %+v", got, want)
 	}
-	if got, want := waived.Tally(), (Tally{Stop: 2, Note: 1, Open: 3, Waived: 1}); got != want {
+	if got, want := waived.Tally(), (fill.Tally{Stop: 2, Note: 1, Open: 3, Waived: 1}); got != want {
 		t.Errorf("waived: %+v, want %+v", got, want)
 	}
 }
@@ -122,7 +67,7 @@ func TestTheOrderOfFindingsIsAlwaysTheSame(t *testing.T) {
 	var want []string
 	for range 5 {
 		var got []string
-		for _, f := range crowded(t).checked(nil, nil).All() {
+		for _, f := range crowded(t).Checked(nil, nil).All() {
 			got = append(got, line(f))
 		}
 		if want == nil {
@@ -137,34 +82,34 @@ func TestTheOrderOfFindingsIsAlwaysTheSame(t *testing.T) {
 func TestWaivers(t *testing.T) {
 	for _, tt := range []struct {
 		name   string
-		waiver func(r *room) plan.Waiver
+		waiver func(r *filltest.Room) plan.Waiver
 		waived int
 	}{
-		{"of a wall", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.room.Sides[0].ID, Reason: "x"}
+		{"of a wall", func(r *filltest.Room) plan.Waiver {
+			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.Room.Sides[0].ID, Reason: "x"}
 		}, 2},
-		{"of another wall", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.room.Sides[1].ID, Reason: "x"}
+		{"of another wall", func(r *filltest.Room) plan.Waiver {
+			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.Room.Sides[1].ID, Reason: "x"}
 		}, 0},
-		{"of another rule", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: boxes.Fill.ID, About: r.room.Sides[0].ID, Reason: "x"}
+		{"of another rule", func(r *filltest.Room) plan.Waiver {
+			return plan.Waiver{Rule: boxes.Fill.ID, About: r.Room.Sides[0].ID, Reason: "x"}
 		}, 0},
-		{"of the room", func(r *room) plan.Waiver {
-			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.room.ID, Reason: "x"}
+		{"of the room", func(r *filltest.Room) plan.Waiver {
+			return plan.Waiver{Rule: spacing.WallReach.ID, About: r.Room.ID, Reason: "x"}
 		}, 1},
-		{"of nothing", func(*room) plan.Waiver { return plan.Waiver{Rule: spacing.WallReach.ID, Reason: "x"} }, 0},
+		{"of nothing", func(*filltest.Room) plan.Waiver { return plan.Waiver{Rule: spacing.WallReach.ID, Reason: "x"} }, 0},
 	} {
 		r := crowded(t)
-		result := r.checked(nil, []plan.Waiver{tt.waiver(r)})
+		result := r.Checked(nil, []plan.Waiver{tt.waiver(r)})
 		if got := result.Tally().Waived; got != tt.waived {
 			t.Errorf("%s: %d set aside, want %d", tt.name, got, tt.waived)
 		}
 	}
 	// Of two for one finding the first by ID is told.
 	r := crowded(t)
-	about := r.room.Sides[0].ID
-	result := r.checked(nil, []plan.Waiver{{Rule: spacing.WallReach.ID, About: about, Reason: "first"}, {Rule: spacing.WallReach.ID, About: about, Reason: "second"}})
-	for _, f := range result.Of(r.room.ID) {
+	about := r.Room.Sides[0].ID
+	result := r.Checked(nil, []plan.Waiver{{Rule: spacing.WallReach.ID, About: about, Reason: "first"}, {Rule: spacing.WallReach.ID, About: about, Reason: "second"}})
+	for _, f := range result.Of(r.Room.ID) {
 		if f.About == about && f.Rule == spacing.WallReach.ID && (f.Waived == nil || f.Waived.Reason != "first") {
 			t.Errorf("%s is set aside by %+v", f.Message, f.Waived)
 		}

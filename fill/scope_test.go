@@ -1,25 +1,26 @@
-package fill
+package fill_test
 
 import (
 	"fmt"
 	"slices"
 	"testing"
 
+	"studbay/fill"
 	"studbay/fill/code"
+	"studbay/fill/filltest"
 	"studbay/fill/rule"
 	"studbay/fill/wall"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/index"
-	"studbay/plan/unit"
 )
 
 // withRules checks by other rules until the test is over.
 func withRules(t *testing.T, rules ...*rule.Rule) {
-	was := Rules
-	Rules = rules
-	t.Cleanup(func() { Rules = was })
+	was := fill.Rules
+	fill.Rules = rules
+	t.Cleanup(func() { fill.Rules = was })
 }
 
 // breaksSeen is a view of the breaks of a level alone.
@@ -38,7 +39,7 @@ func noted(n int) []rule.Finding {
 }
 
 // What a rule on sides, levels or the plan does not read does not make it judge again,
-// and what it reads does. Rules on the plan are one scope: what one of them reads makes
+// and what it reads does. fill.Rules on the plan are one scope: what one of them reads makes
 // all of them judge.
 func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 	ran := map[string]int{}
@@ -69,11 +70,11 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 				return found
 			})},
 	)
-	r := oneWall(t, 120)
-	o, d := r.receptacle(0, 60), r.door(0, 10, 30)
-	f := r.standing(plan.FixtureDesk, 40, 40, 30, 20)
-	p := r.plan()
-	var c Checker
+	r := filltest.OneWall(t, 120)
+	o, d := r.Receptacle(0, 60), r.Door(0, 10, 30)
+	f := r.Standing(plan.FixtureDesk, 40, 40, 30, 20)
+	p := r.Plan()
+	var c fill.Checker
 	for _, step := range []struct {
 		name string
 		edit edit.Edit
@@ -82,7 +83,7 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 		{"at first", nil, "map[fixtures:1 level:1 plan:1 side:4]"},
 		{"a receptacle moves", edit.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, in(70))}, "map[side:1]"},
 		{"a door moves", edit.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[fixtures:1 level:1 plan:1 side:1]"},
-		{"a desk moves", edit.MoveFixture{ID: f.ID, To: plan.OnFloor(r.room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1 plan:1]"},
+		{"a desk moves", edit.MoveFixture{ID: f.ID, To: plan.OnFloor(r.Room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1 plan:1]"},
 		{"a level is added", edit.AddLevel{ID: "v33333333", Title: "Upper"}, "map[level:1]"},
 		{"and goes", edit.Removing("v33333333"), "map[]"},
 	} {
@@ -97,7 +98,7 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 		if err != nil || fmt.Sprint(ran) != step.want {
 			t.Errorf("%s: %v judged, want %s; %v", step.name, ran, step.want, err)
 		}
-		cold, err := Check(index.New(p))
+		cold, err := fill.Check(index.New(p))
 		if err != nil || !slices.EqualFunc(got.All(), cold.All(), func(a, b rule.Finding) bool {
 			return a.Rule == b.Rule && a.Level == b.Level && a.About == b.About && a.Measured == b.Measured
 		}) {
@@ -109,13 +110,13 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 // A waiver of what a rule on sides finds of an opening marks it, and marks it no longer
 // when it is taken back.
 func TestAWaiverOfAnOpeningReachesItsSide(t *testing.T) {
-	r := oneWall(t, 120)
-	r.room.Use = plan.UseHall
-	r.door(0, 30, 60)
-	o := r.receptacle(0, 50)
+	r := filltest.OneWall(t, 120)
+	r.Room.Use = plan.UseHall
+	r.Door(0, 30, 60)
+	o := r.Receptacle(0, 50)
 	o.Assembly = plan.Assembly{Code: "PN1"}
-	p := r.plan()
-	var c Checker
+	p := r.Plan()
+	var c fill.Checker
 	for _, want := range []bool{false, true, false} {
 		with := p
 		if want {
@@ -136,29 +137,6 @@ func TestAWaiverOfAnOpeningReachesItsSide(t *testing.T) {
 		}
 		if n != 1 {
 			t.Errorf("%d findings, want the box in the door alone", n)
-		}
-	}
-}
-
-// A stretch of an island lies where its face is, from left to right as one sees it.
-func TestStretchesOfFixtures(t *testing.T) {
-	r := oneWall(t, 120)
-	f := r.fixture(plan.FixtureIsland, 0, 30, 60) // 24 in deep, its back at the wall
-	view, _ := index.New(r.plan()).RoomView(r.room.ID)
-	at := func(x, y float64) geom.Point { return geom.Point{X: in(x), Y: in(y)} }
-	for _, tt := range []struct {
-		face     plan.Part
-		from, to unit.Length
-		want     geom.Segment
-	}{
-		{plan.PartFront, in(10), in(20), geom.Segment{A: at(40, 24), B: at(50, 24)}},
-		{plan.PartBack, in(10), in(20), geom.Segment{A: at(80, 0), B: at(70, 0)}},
-		{plan.PartLeft, in(4), in(6), geom.Segment{A: at(30, 4), B: at(30, 6)}},
-		{plan.PartRight, in(4), in(6), geom.Segment{A: at(90, 20), B: at(90, 18)}},
-	} {
-		s := rule.OnFixture(&view.Sides[0].Fixtures[0], tt.face, tt.from, tt.to)
-		if s.Line != tt.want || s.Host != f.ID || s.Part != tt.face {
-			t.Errorf("%s: %+v, want %v", tt.face, s, tt.want)
 		}
 	}
 }

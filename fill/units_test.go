@@ -1,8 +1,10 @@
-package fill
+package fill_test
 
 import (
 	"testing"
 
+	"studbay/fill"
+	"studbay/fill/filltest"
 	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -15,14 +17,14 @@ import (
 // change of the units alone judges the plan anew.
 func TestMetricPlansGetMetricSizes(t *testing.T) {
 	const width = 4250 * unit.Millimetre
-	made := NewRoom(unit.Metric, "raaaaaaaa", "Den", geom.Polygon{{}, {X: width}, {X: width, Y: width}, {Y: width}},
+	made := fill.NewRoom(unit.Metric, "raaaaaaaa", "Den", geom.Polygon{{}, {X: width}, {X: width, Y: width}, {Y: width}},
 		[]plan.ID{"saaaaaaaa", "sbaaaaaaa", "scaaaaaaa", "sdaaaaaaa"})
 	if made.Ceiling != 2400*unit.Millimetre || made.Sides[0].Studs.Spacing != 400*unit.Millimetre {
 		t.Errorf("a new room: ceiling %s, studs at %s", unit.Metric.Format(made.Ceiling), unit.Metric.Short(made.Sides[0].Studs.Spacing))
 	}
-	r := &room{t: t, room: &made, edition: "2023"}
-	p := r.plan()
-	var c Checker
+	r := &filltest.Room{T: t, Room: &made, Edition: "2023"}
+	p := r.Plan()
+	var c fill.Checker
 	for _, units := range []string{plan.UnitsImperial, plan.UnitsMetric} {
 		p, err := edit.SetUnits{Units: units}.Apply(p)
 		if err != nil {

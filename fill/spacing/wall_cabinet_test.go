@@ -1,9 +1,11 @@
-package fill
+package spacing_test
 
 import (
 	"slices"
 	"testing"
 
+	"studbay/fill"
+	"studbay/fill/filltest"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -14,10 +16,10 @@ import (
 // A base cabinet with a countertop, 40 in wide, in the middle of 200 in of wall with a
 // receptacle at either side of it. What the editions say of it outside kitchens stands at
 // jadelearning.com, 2017 changes, 210.52(A)(2)(1).
-func cabinetIn(t *testing.T, edition string, use plan.Use) *room {
-	r := oneWall(t, 200)
-	r.edition, r.room.Use = edition, use
-	r.fixture(plan.FixtureCounter, 0, 80, 40)
+func cabinetIn(t *testing.T, edition string, use plan.Use) *filltest.Room {
+	r := filltest.OneWall(t, 200)
+	r.Edition, r.Room.Use = edition, use
+	r.Fixture(plan.FixtureCounter, 0, 80, 40)
 	return r
 }
 
@@ -40,12 +42,12 @@ func TestACabinetWithAWorkSurface(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			r := cabinetIn(t, tt.edition, tt.use)
 			for _, x := range tt.place {
-				r.receptacle(0, x)
+				r.Receptacle(0, x)
 			}
-			if got := r.missed(); !slices.Equal(got, tt.want) {
+			if got := missed(r); !slices.Equal(got, tt.want) {
 				t.Errorf("missed %v, want %v (%s)", got, tt.want, tt.source)
 			}
-			left := slices.ContainsFunc(r.reach(), func(f rule.Finding) bool { return f.IsOpen })
+			left := slices.ContainsFunc(reach(r), func(f rule.Finding) bool { return f.IsOpen })
 			if isKitchen := tt.use == plan.UseKitchen || tt.use == plan.UseDining; left != isKitchen {
 				t.Errorf("left to the counter rule: %v", left)
 			}
@@ -55,9 +57,9 @@ func TestACabinetWithAWorkSurface(t *testing.T) {
 
 func TestAReceptacleAboveACounterServesTheWallOfABedroom(t *testing.T) {
 	r := cabinetIn(t, "2023", plan.UseBedroom)
-	o := part.NewOpening(unit.Imperial, "counter", plan.OnFace(r.room.Sides[0].ID, in(100))) // 42 in high
-	r.opening(o)
-	if got, want := r.missed(), []string{`0:0"-28"`, `0:172"-200"`}; !slices.Equal(got, want) {
+	o := part.NewOpening(unit.Imperial, "counter", plan.OnFace(r.Room.Sides[0].ID, in(100))) // 42 in high
+	r.Opening(o)
+	if got, want := missed(r), []string{`0:0"-28"`, `0:172"-200"`}; !slices.Equal(got, want) {
 		t.Errorf("missed %v, want %v: 72 in either way of 100, 210.52(A)(1)", got, want)
 	}
 }
@@ -67,23 +69,23 @@ func TestARemedyIsNotSetIntoACabinet(t *testing.T) {
 		{Kind: plan.FixtureCounter, Height: in(36), Depth: in(24)},
 		{Kind: plan.FixtureCabinet, Height: in(40), Depth: in(24), Bottom: in(8)},
 	} {
-		r := oneWall(t, 72)
-		f := r.fixture(fixture.Kind, 0, 0, 72)
+		r := filltest.OneWall(t, 72)
+		f := r.Fixture(fixture.Kind, 0, 0, 72)
 		f.Height, f.Depth, f.Bottom = fixture.Height, fixture.Depth, fixture.Bottom
-		for _, found := range r.reach() {
+		for _, found := range reach(r) {
 			if len(found.Remedies) == 0 {
 				t.Fatalf("%s: nothing is offered", fixture.Kind)
 			}
-			p, err := found.Remedies[0].Edit.Apply(r.plan())
+			p, err := found.Remedies[0].Edit.Apply(r.Plan())
 			if err != nil {
 				t.Fatal(err)
 			}
-			result, err := Check(index.New(p))
+			result, err := fill.Check(index.New(p))
 			if err != nil {
 				t.Fatal(err)
 			}
-			if left := result.Of(r.room.ID); len(left) > 0 {
-				t.Errorf("%s: after %q there is %v", fixture.Kind, found.Remedies[0].Label, said(left))
+			if left := result.Of(r.Room.ID); len(left) > 0 {
+				t.Errorf("%s: after %q there is %v", fixture.Kind, found.Remedies[0].Label, filltest.Said(left))
 			}
 		}
 	}
@@ -91,54 +93,43 @@ func TestARemedyIsNotSetIntoACabinet(t *testing.T) {
 
 // 72 in either way, 210.52(A)(1): of 146-1/4 in with one at 72 in the last 2-1/4 are left.
 func TestASmallGapMovesTheNeighborFirst(t *testing.T) {
-	r := oneWall(t, 146.25)
-	r.receptacle(0, 72)
-	r.receptacle(0, 8) // serves the rest of the wall, where the first is moved
-	found := r.reach()
+	r := filltest.OneWall(t, 146.25)
+	r.Receptacle(0, 72)
+	r.Receptacle(0, 8) // serves the rest of the wall, where the first is moved
+	found := reach(r)
 	if len(found) != 1 || len(found[0].Remedies) < 2 {
 		t.Fatalf("%+v", found)
 	}
-	if got, want := found[0].Remedies[0].Label.String(), `Move `+string(r.openingAt(0, 72).Tag)+` by 2-1/4"`; got != want {
+	if got, want := found[0].Remedies[0].Label.String(), `Move `+string(r.OpeningAt(0, 72).Tag)+` by 2-1/4"`; got != want {
 		t.Errorf("offers %q, want %q", got, want)
 	}
-	p, err := found[0].Remedies[0].Edit.Apply(r.plan())
+	p, err := found[0].Remedies[0].Edit.Apply(r.Plan())
 	if err != nil {
 		t.Fatal(err)
 	}
-	if result, _ := Check(index.New(p)); len(result.Of(r.room.ID)) > 0 {
-		t.Errorf("after it: %v", said(result.Of(r.room.ID)))
+	if result, _ := fill.Check(index.New(p)); len(result.Of(r.Room.ID)) > 0 {
+		t.Errorf("after it: %v", filltest.Said(result.Of(r.Room.ID)))
 	}
-	existing := *r.openingAt(0, 72)
+	existing := *r.OpeningAt(0, 72)
 	existing.Status = plan.StatusExisting
-	put(&r.level.Openings, &existing)
-	if got := r.reach()[0].Remedies[0].Label.ID; got == "rule.wall-reach.remedy.move" {
+	filltest.Put(&r.Level.Openings, &existing)
+	if got := reach(r)[0].Remedies[0].Label.ID; got == "rule.wall-reach.remedy.move" {
 		t.Error("a box that is in the wall already is to be moved")
 	}
 }
 
-// openingAt returns the opening on a side at a place.
-func (r *room) openingAt(side int, along float64) *plan.Opening {
-	for o := range r.level.Openings.All() {
-		if o.At.Host == r.room.Sides[side].ID && o.At.Along == in(along) {
-			return o
-		}
-	}
-	r.t.Fatalf("no opening at %v", along)
-	return nil
-}
-
 func TestARoomWhoseUseIsNotKnownIsTold(t *testing.T) {
 	for _, use := range []plan.Use{plan.UseUnknown, "", "grotto"} {
-		r := oneWall(t, 200)
-		r.room.Use = use
-		found := r.reach()
+		r := filltest.OneWall(t, 200)
+		r.Room.Use = use
+		found := reach(r)
 		if len(found) != 1 || !found[0].IsOpen || found[0].Message.ID != "rule.wall-reach.use" {
-			t.Errorf("%q: %v", use, said(found))
+			t.Errorf("%q: %v", use, filltest.Said(found))
 		}
 	}
-	r := oneWall(t, 200)
-	r.room.Use = plan.UseHall
-	if found := r.reach(); len(found) > 0 {
-		t.Errorf("a hall, which 210.52(A) does not name: %v", said(found))
+	r := filltest.OneWall(t, 200)
+	r.Room.Use = plan.UseHall
+	if found := reach(r); len(found) > 0 {
+		t.Errorf("a hall, which 210.52(A) does not name: %v", filltest.Said(found))
 	}
 }

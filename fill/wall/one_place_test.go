@@ -1,9 +1,10 @@
-package fill
+package wall_test
 
 import (
 	"slices"
 	"testing"
 
+	"studbay/fill/filltest"
 	"studbay/fill/part"
 	"studbay/fill/wall"
 	"studbay/plan"
@@ -29,13 +30,13 @@ func TestRoomsApart(t *testing.T) {
 		{"three in a row, two overlaps", [][4]float64{{90, 0, 80, 100}, {-70, 0, 80, 100}}, []string{
 			"stop: Bedroom overlaps 2 other rooms, Next among them", "stop: Next and Bedroom overlap", "stop: Next and Bedroom overlap"}},
 	} {
-		r := square(t, 100)
+		r := filltest.Square(t, 100)
 		for _, at := range tt.rooms {
 			x, y, w, h := at[0], at[1], at[2], at[3]
-			r.neighbour([2]float64{x, y}, [2]float64{x + w, y}, [2]float64{x + w, y + h}, [2]float64{x, y + h})
+			r.Neighbour([2]float64{x, y}, [2]float64{x + w, y}, [2]float64{x + w, y + h}, [2]float64{x, y + h})
 		}
-		found := r.found(wall.RoomsApart.ID)
-		if got := said(found); !slices.Equal(got, tt.want) {
+		found := r.Found(wall.RoomsApart.ID)
+		if got := filltest.Said(found); !slices.Equal(got, tt.want) {
 			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
 		}
 		for _, f := range found {
@@ -73,15 +74,15 @@ func TestBoxesInCeilingsAndFloors(t *testing.T) {
 		{"in a corner", []at{{1, 1, round}}, []string{"stop: A is partly in a wall"}},
 	} {
 		for _, on := range []func(plan.ID, geom.Point) plan.Anchor{plan.OnCeiling, plan.OnFloor} {
-			r := square(t, 100)
+			r := filltest.Square(t, 100)
 			for i, b := range tt.boxes {
-				o := part.NewOpening(unit.Imperial, "light", on(r.room.ID, geom.Point{X: in(b.x), Y: in(b.y)}))
+				o := part.NewOpening(unit.Imperial, "light", on(r.Room.ID, geom.Point{X: in(b.x), Y: in(b.y)}))
 				o.Assembly = plan.Assembly{Box: b.box}
-				o = *r.opening(o)
+				o = *r.Opening(o)
 				o.Tag = string(rune('A' + i))
-				put(&r.level.Openings, &o)
+				filltest.Put(&r.Level.Openings, &o)
 			}
-			if got := said(r.found(wall.FlatPlace.ID)); !slices.Equal(got, tt.want) {
+			if got := filltest.Said(r.Found(wall.FlatPlace.ID)); !slices.Equal(got, tt.want) {
 				t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
 			}
 		}
@@ -94,12 +95,12 @@ func TestABoxOverALineThatIsNoWall(t *testing.T) {
 		ceiling, floor int
 	}{{plan.SideWall, 1, 1}, {plan.SideGlass, 1, 1}, {plan.SideRailing, 0, 1}, {plan.SideOpen, 0, 0}} {
 		for i, on := range []func(plan.ID, geom.Point) plan.Anchor{plan.OnCeiling, plan.OnFloor} {
-			r := square(t, 100)
-			r.room.Sides[0].Kind = tt.kind
-			o := part.NewOpening(unit.Imperial, "light", on(r.room.ID, geom.Point{X: in(50), Y: in(1)}))
+			r := filltest.Square(t, 100)
+			r.Room.Sides[0].Kind = tt.kind
+			o := part.NewOpening(unit.Imperial, "light", on(r.Room.ID, geom.Point{X: in(50), Y: in(1)}))
 			o.Assembly = plan.Assembly{Box: "sq4-1.5"}
-			r.opening(o)
-			if got := len(r.found(wall.FlatPlace.ID)); got != []int{tt.ceiling, tt.floor}[i] {
+			r.Opening(o)
+			if got := len(r.Found(wall.FlatPlace.ID)); got != []int{tt.ceiling, tt.floor}[i] {
 				t.Errorf("%s, place %d: %d findings", tt.kind, i, got)
 			}
 		}

@@ -1,8 +1,9 @@
-package fill
+package spacing_test
 
 import (
 	"testing"
 
+	"studbay/fill/filltest"
 	"studbay/plan"
 )
 
@@ -22,11 +23,11 @@ func TestRemedyStandsBesideABed(t *testing.T) {
 		{"a bed elsewhere", plan.FixtureBed, 0, 30, 50, 50},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			r := oneWall(t, 100)
+			r := filltest.OneWall(t, 100)
 			if tt.width > 0 {
-				r.fixture(tt.kind, 0, tt.along, tt.width)
+				r.Fixture(tt.kind, 0, tt.along, tt.width)
 			}
-			q, err := r.reach()[0].Remedies[0].Edit.Apply(r.plan())
+			q, err := reach(r)[0].Remedies[0].Edit.Apply(r.Plan())
 			if err != nil {
 				t.Fatal(err)
 			}

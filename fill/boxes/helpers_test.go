@@ -1,0 +1,5 @@
+package boxes_test
+
+import "studbay/fill/filltest"
+
+var in = filltest.In

@@ -1,0 +1,5 @@
+package wall_test
+
+import "studbay/fill/filltest"
+
+var in = filltest.In
