@@ -22,7 +22,8 @@ type Checker struct {
 	from   amendedFrom
 }
 
-// seen is what a scope showed when it was judged last.
+// seen is what a scope showed when it was judged last. A rule on a level or the plan has
+// its waivers among the parts.
 type seen struct {
 	parts   []any
 	waivers plan.Set[*plan.Waiver]
@@ -100,7 +101,7 @@ func (c *Checker) touched(was *index.Index) {
 	}
 	for _, id := range touched {
 		for _, s := range scopesAt(c.index, id) {
-			c.judge(s)
+			c.judge(s, c.waived.from)
 		}
 	}
 }
@@ -128,30 +129,38 @@ func (c *Checker) forgetGone(was *index.Index, id plan.ID) {
 	}
 }
 
-// wide judges the levels and the plan as a whole where what their rules read differs.
+// wide judges each rule on the levels and on the plan as a whole where what it reads
+// differs.
 func (c *Checker) wide(was *index.Index) {
 	if was != nil {
 		for _, l := range was.Plan().Levels {
 			if c.index.Plan().Level(l.ID) == nil {
-				c.forget(l.ID)
+				for _, r := range wideRules(l) {
+					c.forget(wideID(l, r))
+				}
 			}
 		}
 	}
 	for _, l := range append(slices.Clone(c.index.Plan().Levels), nil) {
-		if s, any := wideScope(c.index, l); any {
-			c.judge(s)
+		for _, r := range wideRules(l) {
+			s := wideScope(c.index, l, r)
+			for _, w := range c.waived.ofRule[r.ID] {
+				s.parts = append(s.parts, w)
+			}
+			c.judge(s, plan.Set[*plan.Waiver]{})
 		}
 	}
 }
 
-// judge runs the rules of a scope unless it shows what it showed.
-func (c *Checker) judge(s scope) {
+// judge runs the rules of a scope unless it shows what it showed, under the waivers that
+// it did.
+func (c *Checker) judge(s scope, waivers plan.Set[*plan.Waiver]) {
 	before, ok := c.seen[s.id]
-	if ok && before.waivers == c.waived.from && slices.Equal(before.parts, s.parts) {
+	if ok && before.waivers == waivers && slices.Equal(before.parts, s.parts) {
 		return
 	}
 	c.ran++
-	c.seen[s.id] = seen{s.parts, c.waived.from}
+	c.seen[s.id] = seen{s.parts, waivers}
 	if found := c.findings(s); len(found.findings) > 0 {
 		c.result.scopes = c.result.scopes.With(found)
 	} else {

@@ -39,7 +39,8 @@ func (r Result) NotChecked() words.Text {
 	return words.New("not-checked.why", "NOT CHECKED: {0}", why)
 }
 
-// scoped is the findings of one opening, side, room, level or plan; at least one.
+// scoped is the findings of one opening, side or room, or those of one rule on a level or
+// the plan; at least one.
 type scoped struct {
 	id       plan.ID
 	findings []rule.Finding
@@ -76,12 +77,18 @@ func (r Result) All() []rule.Finding {
 	return all
 }
 
-// Of returns the findings of one opening, side, room or level by rules of that scope.
-func (r Result) Of(id plan.ID) []rule.Finding {
+// Of returns the findings of one opening, side, room or level by rules of that scope, of
+// "plan" those of the plan as a whole.
+func (r Result) Of(id plan.ID) (found []rule.Finding) {
 	if s, ok := r.scopes.Get(id); ok {
 		return s.findings
 	}
-	return nil
+	for _, one := range Rules {
+		if s, ok := r.scopes.Get(partOf(id, one)); ok {
+			found = append(found, s.findings...)
+		}
+	}
+	return found
 }
 
 // Tally counts findings that are not waived.

@@ -16,7 +16,7 @@ type scope struct {
 	judge func(*rule.Rule, *code.Figures) []rule.Finding
 }
 
-// planScope is the scope of rules on the plan as a whole.
+// planScope is what Result.Of knows the plan as a whole by.
 const planScope plan.ID = "plan"
 
 // scopesAt returns the scopes of an opening, or of a room and its sides; none where it
@@ -88,35 +88,42 @@ func inRoom(found []rule.Finding, level plan.ID, room *plan.Room, about plan.ID)
 	return found
 }
 
-// wideScope is a level, or the plan where that is nil. What it shows is what all rules on
-// it read. It reports false where there is no such rule.
-func wideScope(ix *index.Index, level *plan.Level) (s scope, any bool) {
-	var judges map[*rule.Rule]func(*code.Figures) []rule.Finding
-	for _, r := range Rules {
-		if w := wideOf(r, level); w != nil {
-			if judges == nil {
-				judges = map[*rule.Rule]func(*code.Figures) []rule.Finding{}
-			}
-			v, judge := w.See(ix, level)
-			s.parts, judges[r] = append(s.parts, v.Parts()...), judge
+// wideScope is a level, or the plan where that is nil, as one rule on it reads it.
+func wideScope(ix *index.Index, level *plan.Level, one *rule.Rule) scope {
+	view, judge := wideOf(one, level).See(ix, level)
+	return scope{wideID(level, one), view.Parts(), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
+		if r != one {
+			return nil
 		}
-	}
-	s.id = planScope
-	if level != nil {
-		s.id = level.ID
-	}
-	s.judge = func(r *rule.Rule, fig *code.Figures) (found []rule.Finding) {
-		if judge := judges[r]; judge != nil {
-			found = judge(fig)
-		}
+		found := judge(fig)
 		for i := range found {
 			if f := &found[i]; level != nil {
 				f.Level = level.ID
 			}
 		}
 		return found
+	}}
+}
+
+// wideID names the scope of a rule on a level, or on the plan where that is nil: each such
+// rule has one of its own, so that it is judged by what it reads alone.
+func wideID(level *plan.Level, r *rule.Rule) plan.ID {
+	if level == nil {
+		return partOf(planScope, r)
 	}
-	return s, len(judges) > 0
+	return partOf(level.ID, r)
+}
+
+func partOf(scope plan.ID, r *rule.Rule) plan.ID { return scope + "/" + plan.ID(r.ID) }
+
+// wideRules lists the rules on levels, or on the plan where level is nil.
+func wideRules(level *plan.Level) (rules []*rule.Rule) {
+	for _, r := range Rules {
+		if wideOf(r, level) != nil {
+			rules = append(rules, r)
+		}
+	}
+	return rules
 }
 
 func wideOf(r *rule.Rule, level *plan.Level) *rule.Wide {

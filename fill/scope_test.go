@@ -39,8 +39,8 @@ func noted(n int) []rule.Finding {
 }
 
 // What a rule on sides, levels or the plan does not read does not make it judge again,
-// and what it reads does. fill.Rules on the plan are one scope: what one of them reads makes
-// all of them judge.
+// and what it reads does: the waivers of a rule on levels or the plan too. Of two rules on
+// the plan each is judged by what it reads alone.
 func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 	ran := map[string]int{}
 	count := func(name string, n int) []rule.Finding { ran[name]++; return noted(n) }
@@ -82,8 +82,9 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 	}{
 		{"at first", nil, "map[fixtures:1 level:1 plan:1 side:4]"},
 		{"a receptacle moves", edit.MoveOpening{ID: o.ID, To: plan.OnFace(o.At.Host, in(70))}, "map[side:1]"},
-		{"a door moves", edit.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[fixtures:1 level:1 plan:1 side:1]"},
-		{"a desk moves", edit.MoveFixture{ID: f.ID, To: plan.OnFloor(r.Room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1 plan:1]"},
+		{"a door moves", edit.MoveBreak{ID: d.ID, To: plan.OnFace(d.At.Host, in(20))}, "map[level:1 plan:1 side:1]"},
+		{"a desk moves", edit.MoveFixture{ID: f.ID, To: plan.OnFloor(r.Room.ID, geom.Point{X: in(60), Y: in(60)})}, "map[fixtures:1]"},
+		{"the rule on fixtures is set aside on the level", edit.Add{Thing: &plan.Waiver{ID: "w22222222", Rule: "fixtures", About: "v22222222", Reason: "x"}}, "map[fixtures:1]"},
 		{"a level is added", edit.AddLevel{ID: "v33333333", Title: "Upper"}, "map[level:1]"},
 		{"and goes", edit.Removing("v33333333"), "map[]"},
 	} {

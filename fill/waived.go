@@ -10,8 +10,9 @@ import (
 
 // waived finds the waiver of a finding.
 type waived struct {
-	from plan.Set[*plan.Waiver]
-	by   map[waiverKey][]*plan.Waiver
+	from   plan.Set[*plan.Waiver]
+	by     map[waiverKey][]*plan.Waiver
+	ofRule map[string][]*plan.Waiver
 }
 
 type waiverKey struct {
@@ -24,8 +25,9 @@ func (w waived) of(waivers plan.Set[*plan.Waiver]) waived {
 	if w.by != nil && w.from == waivers {
 		return w
 	}
-	w = waived{waivers, make(map[waiverKey][]*plan.Waiver, waivers.Len())}
+	w = waived{waivers, make(map[waiverKey][]*plan.Waiver, waivers.Len()), map[string][]*plan.Waiver{}}
 	for one := range waivers.All() {
+		w.ofRule[one.Rule] = append(w.ofRule[one.Rule], one)
 		for _, about := range aboutOf(one) {
 			key := waiverKey{one.Rule, about}
 			w.by[key] = append(w.by[key], one)
