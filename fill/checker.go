@@ -190,7 +190,7 @@ func (c *Checker) findings(s scope) *scoped {
 // told completes a finding by what its rule says, and marks it where it is waived.
 func (c *Checker) told(r *rule.Rule, f rule.Finding) rule.Finding {
 	f.Rule = r.ID
-	if f.Section == "" {
+	if f.Section == "" && !f.ByPractice {
 		f.Section = r.Section(c.fig)
 	}
 	f.Waived = c.waived.waiverOf(f)

@@ -128,7 +128,7 @@ func TestOneMoveJudgesFewScopes(t *testing.T) {
 }
 
 func TestWaiversAndAmendments(t *testing.T) {
-	p := plantest.House(2, 30)
+	p := plantest.House(2, 25)
 	ix := index.New(p)
 	var c fill.Checker
 	r, err := c.Update(ix)

@@ -8,6 +8,7 @@ package fill
 
 import (
 	"studbay/fill/boxes"
+	"studbay/fill/depth"
 	"studbay/fill/open"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
@@ -23,5 +24,8 @@ var Rules = []*rule.Rule{
 	&wall.FlatPlace,
 	&wall.RoomsApart,
 	&wall.PartitionDepth,
+	&depth.RingSetBack,
+	&depth.BoxDepth,
+	&depth.BackToBack,
 	&open.Decision,
 }

@@ -54,6 +54,7 @@ func TestDemoFindings(t *testing.T) {
 			"note rule.open-decision.open":  2,
 		}},
 		{"rowhouse", 40, map[string]int{
+			"stop rule.back-to-back.deep":         1,
 			"stop rule.box-fill.over":             1,
 			"stop rule.wall-reach.missed, waived": 1,
 			"note rule.box-fill.not-known":        5,

@@ -129,7 +129,7 @@ func (c *checked) frameRow(room *plan.Room, o *plan.Opening) frameRow {
 	f, _ := frame.FaceOf(c.index, o.At.Host)
 	side := room.Sides[i]
 	row.SetProud = c.length(frame.SetProud(side))
-	for _, raise := range frame.RingsPassing(o, side) {
+	for _, raise := range frame.RingsPassing(o, side, c.result.Figures.Build.SetBack) {
 		row.Rings = append(row.Rings, c.length(raise))
 	}
 	h := f.Framed().HoldOn(o, room)

@@ -46,6 +46,19 @@ var bindings = []binding{
 	{name: "room-divider-counts", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.RoomDividerCounts })},
 	ofLength("counter-width-min", func(f *Figures) *unit.Length { return &f.Spacing.CounterWidthMin }),
 	ofLength("counter-reach", func(f *Figures) *unit.Length { return &f.Spacing.CounterReach }),
+
+	ofLength("box-set-back", func(f *Figures) *unit.Length { return &f.Build.SetBack }),
+	ofLength("box-depth-bare", func(f *Figures) *unit.Length { return &f.Build.DepthBare }),
+	ofLength("box-depth-14", func(f *Figures) *unit.Length { return &f.Build.DepthFine }),
+	ofLength("box-depth-12", func(f *Figures) *unit.Length { return &f.Build.DepthUsual }),
+	ofLength("box-depth-8", func(f *Figures) *unit.Length { return &f.Build.DepthThick }),
+	ofLength("device-behind-12", func(f *Figures) *unit.Length { return &f.Build.BehindUsual }),
+	ofLength("device-behind", func(f *Figures) *unit.Length { return &f.Build.BehindAny }),
+	ofLength("device-spare", func(f *Figures) *unit.Length { return &f.Build.DepthSpare }),
+	ofLength("hole-edge", func(f *Figures) *unit.Length { return &f.Build.HoleEdge }),
+	ofLength("cable-hole", func(f *Figures) *unit.Length { return &f.Build.CableHole }),
+	ofLength("door-leaf-near", func(f *Figures) *unit.Length { return &f.Build.LeafNear }),
+	ofLength("height-step", func(f *Figures) *unit.Length { return &f.Build.HeightStep }),
 }
 
 // bindingOf finds the binding of a figure; an allowance-N is made on the spot.

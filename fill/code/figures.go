@@ -16,6 +16,7 @@ type Figures struct {
 	Title      string      // as a sheet prints it: "NEC 2023"
 	Fill       Fill        // 314.16
 	Spacing    Spacing     // 210.52
+	Build      Build       // 300.4, 314.20 to 314.27 and practice in the framing
 	Amendments []Amendment // in the order given; not to be written
 	Units      unit.System // of the sizes that remedies propose
 

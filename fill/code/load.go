@@ -10,7 +10,7 @@ import (
 )
 
 // figureFiles are the tables of figures, one a part of the code.
-var figureFiles = []string{"code/box-fill.csv", "code/spacing.csv"}
+var figureFiles = []string{"code/box-fill.csv", "code/spacing.csv", "code/build.csv"}
 
 // load reads every edition, oldest first.
 func load(from fs.FS) ([]*Figures, error) {

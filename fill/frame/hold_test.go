@@ -228,11 +228,11 @@ func TestRingsPassing(t *testing.T) {
 			s.Finish = append(s.Finish, plan.Layer{Thickness: in(l), Combustible: tt.burning})
 		}
 		o := plan.Opening{Gangs: 1, Assembly: plan.Assembly{Code: "SQ1"}}
-		if got := frame.RingsPassing(&o, s); frame.SetProud(s) != in(tt.total) || !slices.Equal(got, tt.want) {
+		if got := frame.RingsPassing(&o, s, in(0.25)); frame.SetProud(s) != in(tt.total) || !slices.Equal(got, tt.want) {
 			t.Errorf("%s: set %s proud, rings %v; want %v, %v", tt.name, frame.SetProud(s), got, tt.total, tt.want)
 		}
 	}
-	if got := frame.RingsPassing(&plan.Opening{Gangs: 1, Assembly: plan.Assembly{Code: "PN2"}}, &plan.Side{}); got != nil {
+	if got := frame.RingsPassing(&plan.Opening{Gangs: 1, Assembly: plan.Assembly{Code: "PN2"}}, &plan.Side{}, in(0.25)); got != nil {
 		t.Errorf("%v go on a plastic box", got)
 	}
 }

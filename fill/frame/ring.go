@@ -8,17 +8,13 @@ import (
 	"studbay/plan/unit"
 )
 
-// MaxSetBack is how far behind a surface of gypsum, tile, plaster or other noncombustible
-// material the front of a box, ring or extension may end: 1/4 in; behind a combustible one
-// not at all (NEC 314.20).
-const MaxSetBack = unit.Inch / 4
-
-// AllowedSetBack returns how far behind the face of a side a ring may end.
-func AllowedSetBack(s *plan.Side) unit.Length {
+// AllowedSetBack returns how far behind the face of a side a ring may end: as far as the
+// edition has it, but not at all behind a combustible surface (NEC 314.20).
+func AllowedSetBack(s *plan.Side, most unit.Length) unit.Length {
 	if n := len(s.Finish); n > 0 && s.Finish[n-1].Combustible {
 		return 0
 	}
-	return MaxSetBack
+	return most
 }
 
 // IsUndecided reports whether a layer of a side is not settled.
@@ -28,16 +24,16 @@ func IsUndecided(s *plan.Side) bool {
 
 // RingsPassing lists the raises of the catalogue's rings that fit the box of an opening and
 // its gangs, and end neither before the face of a side nor farther behind than is allowed,
-// the least first.
-func RingsPassing(o *plan.Opening, s *plan.Side) (raises []unit.Length) {
+// the least first. SetBack is what the edition allows.
+func RingsPassing(o *plan.Opening, s *plan.Side, setBack unit.Length) (raises []unit.Length) {
 	box := BoxOf(o.Assembly)
 	if box == nil {
 		return nil
 	}
-	most := SetProud(s)
+	most, allowed := SetProud(s), AllowedSetBack(s, setBack)
 	for _, add := range part.All().Adds {
 		if add.Kind == part.Ring && add.FitsOn(box.Shape) && add.Gangs == o.Gangs &&
-			most-AllowedSetBack(s) <= add.Raise && add.Raise <= most {
+			most-allowed <= add.Raise && add.Raise <= most {
 			raises = append(raises, add.Raise)
 		}
 	}

@@ -77,6 +77,7 @@ type Box struct {
 	FromMemory bool
 	Clamps     bool   // it comes with internal clamps, which 314.16(B)(2) counts
 	Listed     string // for a use that asks for it: fan, floor or wet; else empty
+	Fit        Fit
 	Part
 }
 

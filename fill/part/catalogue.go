@@ -56,6 +56,9 @@ func Read(from fs.FS) (*Catalogue, error) {
 	if c.Boxes, c.boxes, err = readAll(from, "catalogue/boxes.csv", boxColumns, readBox, func(b *Box) string { return b.ID }); err != nil {
 		return nil, err
 	}
+	if err = c.readFits(from); err != nil {
+		return nil, err
+	}
 	if c.Adds, c.adds, err = readAll(from, "catalogue/adds.csv", addColumns, readAdd, func(a *Add) string { return a.ID }); err != nil {
 		return nil, err
 	}

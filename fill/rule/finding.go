@@ -53,16 +53,18 @@ func CountOf(n int) Quantity { return Quantity{OfCount, int64(n)} }
 type Finding struct {
 	Rule     string
 	Severity Severity
-	Section  string // such as "NEC 2023 314.16(B)"
-	Level    plan.ID
-	Room     plan.ID // or empty
-	Opening  plan.ID // or empty
-	About    plan.ID // the opening, side, room or fixture it is of: what a waiver names
-	Measured Quantity
-	Limit    Quantity
-	Message  words.Text // one sentence: what is wrong
-	Why      words.Text // one line: the working
-	Remedies []Remedy
+	Section  string // such as "NEC 2023 314.16(B)"; left empty it is that of the rule
+	// ByPractice tells a finding that rests on common practice: it cites no section.
+	ByPractice bool
+	Level      plan.ID
+	Room       plan.ID // or empty
+	Opening    plan.ID // or empty
+	About      plan.ID // the opening, side, room or fixture it is of: what a waiver names
+	Measured   Quantity
+	Limit      Quantity
+	Message    words.Text // one sentence: what is wrong
+	Why        words.Text // one line: the working
+	Remedies   []Remedy
 	// Stretches are the parts of faces that the finding is of.
 	Stretches []Stretch
 	Label     words.Text   // what a drawing writes beside them; may be empty

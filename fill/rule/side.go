@@ -1,6 +1,7 @@
 package rule
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/index"
 )
@@ -10,13 +11,31 @@ type SideView struct {
 	Level plan.ID
 	Room  *plan.Room
 	index.SideView
+	built *built
+}
+
+// built keeps the wall of a side once a rule has asked for it.
+type built struct{ wall *frame.Wall }
+
+// Wall returns the side as it will be built, worked out once for all rules.
+func (v SideView) Wall() *frame.Wall {
+	if v.built.wall == nil {
+		v.built.wall = frame.WallIn(&v.SideView, v.Room)
+	}
+	return v.built.wall
+}
+
+// OnBox begins a finding on the box of an opening. It marks no stretch: the opening itself
+// is where to look.
+func OnBox(o *plan.Opening, weight Severity) Finding {
+	return Finding{Severity: weight, Opening: o.ID, About: o.ID}
 }
 
 // SidesOf returns the view of each side of a room.
 func SidesOf(v index.RoomView) []SideView {
 	all := make([]SideView, len(v.Sides))
 	for i, s := range v.Sides {
-		all[i] = SideView{v.Level, v.Room, s}
+		all[i] = SideView{Level: v.Level, Room: v.Room, SideView: s, built: &built{}}
 	}
 	return all
 }

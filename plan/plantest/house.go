@@ -16,6 +16,11 @@ const (
 	roomDepth = 10 * unit.Foot
 	partition = 9 * unit.Inch / 2
 	perRoom   = 10 // openings in a room that has all of them
+	// Rooms are whole numbers of stud spacings long and deep, so that the studs of a wall
+	// stand alike from either end.
+	studs = 2 * unit.Foot
+	stud  = 3 * unit.Inch / 2
+	box   = 9 * unit.Inch / 4 // a nail-on box of one gang, 2-5/16 wide, taped to the eighth
 )
 
 // House returns a plan with so many openings: rooms in a grid back to back, each with a
@@ -69,7 +74,7 @@ func (b *builder) room(i, column, row, lastRow, openings int) {
 	r.Floor = []plan.Layer{{Name: "oak", Thickness: 3 * unit.Inch / 4, Combustible: true}}
 	for _, s := range r.Sides {
 		s.Finish = []plan.Layer{{Name: "board", Thickness: unit.Inch / 2}}
-		s.Studs = plan.Studs{Spacing: 16 * unit.Inch, Depth: 7 * unit.Inch / 2}
+		s.Studs = plan.Studs{Spacing: studs, Depth: 7 * unit.Inch / 2}
 	}
 	b.rooms = append(b.rooms, &r)
 	b.doors(&r, row, lastRow)
@@ -114,8 +119,8 @@ func (b *builder) furnish(r *plan.Room) {
 		counter := b.fixture(plan.FixtureCounter, left(0), 8*unit.Foot, 25*unit.Inch, 36*unit.Inch)
 		b.fixture(plan.FixtureSink, plan.Anchor{Host: counter.ID, Part: plan.PartTop, Along: 4 * unit.Foot, Out: unit.Foot}, 33*unit.Inch, 22*unit.Inch, 0)
 	case plan.UseBath:
-		b.fixture(plan.FixtureBasin, left(unit.Foot), 30*unit.Inch, 21*unit.Inch, 34*unit.Inch)
-		b.fixture(plan.FixtureTub, left(4*unit.Foot), 60*unit.Inch, 30*unit.Inch, 20*unit.Inch)
+		b.fixture(plan.FixtureTub, left(0), 60*unit.Inch, 30*unit.Inch, 20*unit.Inch)
+		b.fixture(plan.FixtureBasin, left(62*unit.Inch), 30*unit.Inch, 21*unit.Inch, 34*unit.Inch)
 	case plan.UseBedroom:
 		b.fixture(plan.FixtureBed, left(2*unit.Foot), 60*unit.Inch, 80*unit.Inch, 2*unit.Foot)
 	}
@@ -156,6 +161,20 @@ func (b *builder) wire(r *plan.Room, at geom.Point, openings int) {
 	}
 }
 
+// besideDoor is on the king at the right of a door, which stands 4 in past its slab: 1 in to
+// the rough opening, a jack and the king itself.
+const besideDoor = unit.Foot + 32*unit.Inch + unit.Inch + 2*stud + box/2
+
+// places are those of receptacles along each side, nailed to the left of a stud on the
+// layout, but for the last side, where they are past what is furnished: on the stud at the
+// end and to the right of one.
+var places = [4][2]unit.Length{
+	{5*studs - stud/2 - box/2, 3*studs - stud/2 - box/2},
+	{3*studs - stud/2 - box/2, 2*studs - stud/2 - box/2},
+	{5*studs - stud/2 - box/2, 3*studs - stud/2 - box/2},
+	{roomDepth - stud - box/2, 4*studs + stud/2 + box/2},
+}
+
 // opening returns the i-th of a room: a switch, a light, then receptacles round about.
 func (b *builder) opening(r *plan.Room, i int, middle geom.Point) *plan.Opening {
 	o := &plan.Opening{
@@ -164,13 +183,13 @@ func (b *builder) opening(r *plan.Room, i int, middle geom.Point) *plan.Opening 
 	}
 	switch i {
 	case 0:
-		o.Kind, o.At, o.Height = "switch", plan.OnFace(r.Sides[2].ID, 50*unit.Inch), plan.CentreAt(48*unit.Inch)
+		o.Kind, o.At, o.Height = "switch", plan.OnFace(r.Sides[2].ID, besideDoor), plan.CentreAt(48*unit.Inch)
 	case 1:
 		o.Kind, o.At, o.Gangs = "ceiling-light", plan.OnCeiling(r.ID, middle), 0
 		o.Assembly = plan.Assembly{Code: "RD1", Box: "prd4-14"}
 	default:
 		side := (i - 2) % 4
-		along := r.Segment(side).Length() - unit.Length(1+(i-2)/4)*3*unit.Foot
+		along := places[side][(i-2)/4]
 		o.Kind, o.At, o.Height = "duplex", plan.OnFace(r.Sides[side].ID, along), plan.CentreAt(16*unit.Inch)
 		o.Devices = []plan.Device{{Kind: "duplex receptacle", Size: 14}}
 	}

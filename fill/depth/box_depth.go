@@ -1,0 +1,61 @@
+package depth
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/frame"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// BoxDepth looks for boxes deeper than the framing they are set in.
+var BoxDepth = rule.Rule{
+	ID:    "box-depth",
+	Title: words.New("rule.box-depth.title", "Boxes no deeper than the framing"),
+	Doc:   words.New("rule.box-depth.doc", `A box reaches no farther into a wall than its framing is deep (common practice: two things cannot be in one place). A box that carries a ring stands even with the studs and takes all of its depth; one without comes through the finish and takes as much less as the layers are thick. One exactly as deep fits. Between two rooms the framing is as deep as the gap between their faces less both finishes, else as deep as is entered. Not checked: walls of no known framing, boxes on surfaces and in masonry, ceilings and floors, and the room that cables want behind a box.`),
+	Side:  checkBoxDepth,
+}
+
+func checkBoxDepth(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
+	w := v.Wall()
+	for _, b := range w.Boxes {
+		framing := w.FramingAt(b.Centre())
+		if framing <= 0 || !b.IsBuiltIn() || b.InFraming() <= framing {
+			continue
+		}
+		f := rule.OnBox(b.Opening, rule.Stop)
+		f.Measured, f.Limit = rule.LengthOf(b.InFraming()), rule.LengthOf(framing)
+		f.Message = words.New("rule.box-depth.deep", "{0}: the box is {1} deeper than the framing", b.Opening.Tag, words.Height(b.InFraming()-framing))
+		f.Why = words.New("rule.box-depth.why", "It reaches {0} behind the face of the studs; the framing is {1} deep.", words.Height(b.InFraming()), words.Height(framing))
+		f.Remedies = shallower(b, func(deep unit.Length) bool { return deep <= framing })
+		found = append(found, f)
+	}
+	return found
+}
+
+// mostOffers bounds how many boxes are offered in place of one.
+const mostOffers = 3
+
+// shallower offers assemblies of at least the volume that reach into the framing no deeper
+// than is asked.
+func shallower(b frame.Placed, fits func(deep unit.Length) bool) (offers []rule.Remedy) {
+	built, chosen, err := part.Resolve(b.Opening.Assembly)
+	if !chosen || err != nil {
+		return nil
+	}
+	for _, a := range part.All().Roomier(built.Assembly, built.Volume()) {
+		to := plan.Assembly{Code: a.Code, Barriers: b.Opening.Assembly.Barriers}
+		body, ok := frame.BodyOf(to)
+		if len(offers) == mostOffers || !ok || !fits(body.InFraming(frame.SetProud(b.Side))) {
+			continue
+		}
+		offers = append(offers, rule.Remedy{
+			Label: words.New("rule.box-depth.remedy", "Use “{0}”", a.Text()),
+			Edit:  edit.SetAssembly{ID: b.Opening.ID, Assembly: to},
+		})
+	}
+	return offers
+}

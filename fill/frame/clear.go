@@ -1,0 +1,95 @@
+package frame
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill/part"
+	"studbay/plan/unit"
+)
+
+// MovedTo returns the box with its centre at another place along the face.
+func (p Placed) MovedTo(along unit.Length) Placed {
+	p.Rect = p.Moved(along - p.Centre())
+	return p
+}
+
+// Centre returns where along the face its middle is.
+func (r Rect) Centre() unit.Length { return r.Left + (r.Right-r.Left)/2 }
+
+// WantsStud reports whether a box is made to be fastened to a stud at its side.
+func (p Placed) WantsStud() bool {
+	return p.Box != nil && (p.Box.Mounting == part.NailOn || p.Box.Mounting == part.Bracket || p.Box.Mounting == part.Screw)
+}
+
+// StudIn returns the upright that stands in a box, and how much of its width that takes.
+// One that touches it no deeper than Touching does not.
+func (w *Wall) StudIn(p Placed) (in Stud, by unit.Length) {
+	for _, s := range w.All {
+		over := min(p.Right, s.Right()) - max(p.Left, s.Left())
+		if over > max(by, Touching) && s.IsBetween(p.Bottom, p.Top) {
+			in, by = s, over
+		}
+	}
+	return in, by
+}
+
+// TooDeep returns how much deeper a box and one set from the other face into the same place
+// are than the framing there, 0 where they fit.
+func (w *Wall) TooDeep(p, behind Placed) unit.Length {
+	framing := w.FramingAt(p.Centre())
+	if framing <= 0 || !p.IsBuiltIn() || !behind.IsBuiltIn() || !p.Meets(behind.Rect) {
+		return 0
+	}
+	return max(-Spare(framing, p.InFraming(), behind.InFraming()), 0)
+}
+
+// IsClear reports whether a box could be built where it is: within the face, in no break,
+// on no other box of the face, with no stud in it and fitting between those of the other
+// face.
+func (w *Wall) IsClear(p Placed) bool {
+	if p.Left < 0 || p.Right > w.Length {
+		return false
+	}
+	for _, c := range w.Cuts {
+		if p.Meets(Rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
+			return false
+		}
+	}
+	for _, o := range w.Boxes {
+		if o.Opening.ID != p.Opening.ID && p.Meets(o.Rect) {
+			return false
+		}
+	}
+	for _, o := range w.Behind {
+		if w.TooDeep(p, o) > 0 {
+			return false
+		}
+	}
+	_, by := w.StudIn(p)
+	return by == 0
+}
+
+// ClearPlaces lists where the centre of a box could come to stand as it is built, the
+// nearest first: against the studs and, for one that wants none, beside what is in the way.
+func (w *Wall) ClearPlaces(p Placed) (places []unit.Length) {
+	wide, at := p.Right-p.Left, p.Centre()
+	try := func(along unit.Length) {
+		if along != at && !slices.Contains(places, along) && w.IsClear(p.MovedTo(along)) {
+			places = append(places, along)
+		}
+	}
+	for _, s := range w.Between(p.Bottom, p.Top) {
+		left, right := s.Beside(wide)
+		try(left)
+		try(right)
+	}
+	if !p.WantsStud() {
+		for _, o := range slices.Concat(w.Boxes, w.Behind) {
+			try(o.Left - (wide - wide/2))
+			try(o.Right + wide/2)
+		}
+	}
+	slices.SortStableFunc(places, func(a, b unit.Length) int { return cmp.Compare((a - at).Abs(), (b - at).Abs()) })
+	return places
+}

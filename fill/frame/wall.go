@@ -1,0 +1,82 @@
+package frame
+
+import (
+	"slices"
+
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+)
+
+// Wall is a face with its studs and the boxes of either face, as they will be built.
+type Wall struct {
+	Framed
+	Room  *plan.Room
+	Boxes []Placed // in this face, from left to right
+	// Behind are those set from the other side, as they lie when seen from this one.
+	Behind []Placed
+}
+
+// Placed is the box of an opening where it is in a wall. What is to be removed has none.
+type Placed struct {
+	Rect
+	Opening *plan.Opening
+	Side    *plan.Side // the face that it is set in
+	Room    *plan.Room
+	Box     *part.Box // nil where none is chosen or known
+	Body    Body      // the zero value where there is no Box
+}
+
+// InFraming returns how deep the box reaches behind the face of the studs.
+func (p Placed) InFraming() unit.Length { return p.Body.InFraming(SetProud(p.Side)) }
+
+// IsBuiltIn reports whether the box is known and lies within the wall: one on its surface,
+// on the end of a raceway or in masonry does not.
+func (p Placed) IsBuiltIn() bool {
+	if p.Box == nil {
+		return false
+	}
+	switch p.Box.Mounting {
+	case part.Surface, part.InMasonry, part.OnRaceways, part.InFloor:
+		return false
+	}
+	return true
+}
+
+// WallIn returns the wall of a side of a room's view, worked out once.
+func WallIn(s *index.SideView, room *plan.Room) *Wall {
+	w := &Wall{Framed: FaceIn(s).Framed(), Room: room}
+	for _, o := range s.Openings {
+		if o.Status != plan.StatusRemove {
+			w.Boxes = append(w.Boxes, placed(o, s.Side, room))
+		}
+	}
+	for i, b := range s.Behind {
+		w.Behind = append(w.Behind, w.placedBehind(b, s.OpeningsBehind[i])...)
+	}
+	return w
+}
+
+func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
+	p := Placed{Rect: RectOf(o, room), Opening: o, Side: side, Room: room, Box: BoxOf(o.Assembly)}
+	p.Body, _ = BodyOf(o.Assembly)
+	return p
+}
+
+// placedBehind returns the boxes of a face behind as they lie along this one. Their heights
+// are above this room's finished floor: both rooms stand on one subfloor.
+func (w *Wall) placedBehind(b index.Backing, openings []*plan.Opening) (all []Placed) {
+	_, end := w.across(b)
+	up := b.Room.FloorThickness() - w.Room.FloorThickness()
+	for _, o := range openings {
+		if at := end - o.At.Along; o.Status == plan.StatusRemove || at < b.From || at > b.To {
+			continue
+		}
+		p := placed(o, b.Side, b.Room)
+		p.Rect = Rect{Left: end - p.Right, Right: end - p.Left, Bottom: p.Bottom + up, Top: p.Top + up}
+		all = append(all, p)
+	}
+	slices.SortStableFunc(all, func(a, b Placed) int { return int(min(max(a.Left-b.Left, -1), 1)) })
+	return all
+}

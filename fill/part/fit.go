@@ -1,0 +1,50 @@
+package part
+
+import (
+	"fmt"
+	"io/fs"
+
+	"studbay/fill/rows"
+	"studbay/plan/unit"
+)
+
+// Fit is how a box may stand in a wall, as far as that is known. A zero length is not
+// known.
+type Fit struct {
+	ProudMax unit.Length // how far one without a ring may stand out from the studs
+	// ClampMin and ClampMax are the finish that an old-work box grips, both included.
+	ClampMin, ClampMax unit.Length
+	Listing            string // for fire-resistance rated walls, as its maker names it; empty: none known
+}
+
+// readFits reads how boxes may stand. A box without a row has nothing known of it.
+func (c *Catalogue) readFits(from fs.FS) error {
+	table, err := rows.Read(from, "catalogue/fit.csv", "box", "proud_max_in", "clamp_min_in", "clamp_max_in", "listing", "confidence", "source")
+	if err != nil {
+		return err
+	}
+	for _, row := range table {
+		cell := cells{row: row}
+		box := c.Box(cell.id("box"))
+		if box == nil {
+			return row.Wrong("box", fmt.Errorf("no box %q", row.Cell("box")))
+		}
+		box.Fit = Fit{
+			ProudMax: cell.length("proud_max_in", unit.Inch),
+			ClampMin: cell.length("clamp_min_in", unit.Inch),
+			ClampMax: cell.length("clamp_max_in", unit.Inch),
+			Listing:  row.Cell("listing"),
+		}
+		if box.Fit.Listing != "" && row.Cell("source") == "" {
+			cell.fail("listing", fmt.Errorf("a listing is wanted with its source"))
+		}
+		if (box.Fit.ClampMax > 0) != (box.Mounting == OldWork) || box.Fit.ClampMin > box.Fit.ClampMax {
+			cell.fail("clamp_max_in", fmt.Errorf("a range is wanted for an old-work box and no other"))
+		}
+		cell.text("confidence")
+		if cell.err != nil {
+			return cell.err
+		}
+	}
+	return nil
+}
