@@ -114,19 +114,6 @@ func (p Plan) withBreak(b *Break) (Plan, error) {
 	return p, nil
 }
 
-// allApart checks that no two breaks of one side overlap.
-func allApart(path string, l *Level) error {
-	on := make(map[ID][]*Break)
-	for b := range l.Breaks.All() {
-		on[b.At.Host] = append(on[b.At.Host], b)
-	}
-	return each(path, l.Breaks, func(b *Break) error {
-		list := on[b.At.Host]
-		on[b.At.Host] = nil
-		return checkApart(list)
-	})
-}
-
 // breaksOn returns the breaks of one side.
 func breaksOn(l *Level, side ID) (found []*Break) {
 	return slices.DeleteFunc(slices.Collect(l.Breaks.All()), func(b *Break) bool { return b.At.Host != side })

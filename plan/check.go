@@ -154,10 +154,11 @@ func (r *row[N, P]) checkAll(c *checker, h holder, path string, a around) error 
 		}
 		return r.check(noun, a)
 	})
-	if err != nil || r.together == nil {
+	if err != nil || r.apart == nil {
 		return err
 	}
-	return r.together(path+r.path, h.level)
+	on := r.byHost(set.All())
+	return each(path+r.path, *set, func(noun P) error { return r.apart(on.taken(r.at(noun).Host)) })
 }
 
 // tag reports a tag that another thing has.

@@ -94,14 +94,19 @@ func (c *Changes) pairLevel(old, now *Level) pair {
 	case b == nil:
 		b = &Level{ID: a.ID}
 	}
-	if old == nil || now == nil || !sameOwnFields(a, b) {
+	if old == nil || now == nil || !sameNoun(a.bare(), b.bare()) {
 		c.Levels = append(c.Levels, Differing[*Level]{old, now})
 	}
 	return pair{b.ID, holder{nil, a}, holder{nil, b}}
 }
 
-func sameOwnFields(a, b *Level) bool {
-	return a.Name == b.Name && a.Elevation == b.Elevation && slices.Equal(a.Extra, b.Extra)
+// bare returns the level with nothing on it: what it says of itself.
+func (l *Level) bare() *Level {
+	now := *l
+	for _, k := range kinds() {
+		k.empty(holder{nil, &now})
+	}
+	return &now
 }
 
 // diff returns the changes of one kind.

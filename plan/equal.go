@@ -20,9 +20,7 @@ func sameLevel(a, b *Level) bool {
 	if a == b {
 		return true
 	}
-	return a.ID == b.ID && a.Name == b.Name && a.Elevation == b.Elevation &&
-		same(reflect.ValueOf(a.Extra), reflect.ValueOf(b.Extra)) &&
-		sameSets(holder{nil, a}, holder{nil, b})
+	return sameNoun(a.bare(), b.bare()) && sameSets(holder{nil, a}, holder{nil, b})
 }
 
 // sameSets reports whether all sets that two holders have say the same.

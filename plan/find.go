@@ -39,17 +39,40 @@ func (p Plan) Has(id ID) bool {
 	return t != nil
 }
 
+// Len returns how many things are in the plan, sides and levels too.
+func (p Plan) Len() int {
+	n := len(p.Levels)
+	for _, k := range kinds() {
+		for _, h := range p.holders() {
+			n += k.size(h)
+		}
+	}
+	for _, l := range p.Levels {
+		for r := range l.Rooms.All() {
+			n += len(r.Sides)
+		}
+	}
+	return n
+}
+
 // Text returns how a sentence calls a thing: "opening K3", "the cable". It is how it is
 // called as such where it is not in the plan.
 func (p Plan) Text(id ID) words.Text {
-	t, _ := p.Find(id)
-	switch t := t.(type) {
-	case *Level:
-		return t.text()
-	case nil, *Side:
-		return TheText(id.Kind())
+	if t, _ := p.Find(id); t != nil {
+		return TextOf(t)
 	}
-	return kindOf(id.Kind()).textOf(t)
+	return TheText(id.Kind())
+}
+
+// TextOf returns how a sentence calls a thing: "opening K3", "the cable".
+func TextOf(t Thing) words.Text {
+	if l, ok := t.(*Level); ok {
+		return l.text()
+	}
+	if k := kindFor(t); k != nil {
+		return k.textOf(t)
+	}
+	return TheText(t.Key().Kind())
 }
 
 // TheText returns how a sentence calls a thing of a kind where no one is meant: "the cable".

@@ -83,11 +83,11 @@ func (p Plan) withFixture(f *Fixture) (Plan, error) {
 		}
 	}
 	p = p.on(l, func(l *Level) { l.Fixtures = l.Fixtures.With(f); on.join(l) })
-	s := levelSides{level: p.Level(l.ID)}
-	if err := s.checkFixture(f); err != nil {
+	now := p.Level(l.ID)
+	if err := (levelSides{level: now}).checkFixture(f); err != nil {
 		return Plan{}, err
 	}
-	if err := on.check(s); err != nil {
+	if err := on.check(p, now); err != nil {
 		return Plan{}, err
 	}
 	return p, nil

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"iter"
 	"maps"
 	"slices"
 
@@ -8,37 +9,22 @@ import (
 	"studbay/plan/words"
 )
 
-// hanging is what hangs on something, fixtures' own things included.
-type hanging struct {
-	breaks   []*Break
-	fixtures []*Fixture
-	openings []*Opening
-}
+// hanging is what hangs on something, with what hangs on that, as the kinds come.
+type hanging []Thing
 
-// hangingOn returns what hangs on any of the hosts.
+// hangingOn returns what of a level hangs on any of the hosts.
 func hangingOn(l *Level, hosts map[ID]bool) (h hanging) {
-	for b := range l.Breaks.All() {
-		if hosts[b.At.Host] {
-			h.breaks = append(h.breaks, b)
-		}
+	p, on := &Plan{Levels: []*Level{l}}, doomed(maps.Clone(hosts))
+	for p.grow(on, kind.hang) {
 	}
-	// A fixture may come before the one it stands on.
-	on := map[ID]bool{}
-	for range MaxStack + 1 {
-		before := len(on)
-		for f := range l.Fixtures.All() {
-			if (hosts[f.At.Host] || on[f.At.Host]) && !on[f.ID] {
-				on[f.ID] = true
-				h.fixtures = append(h.fixtures, f)
+	for _, k := range kinds() {
+		if !k.stands() {
+			continue
+		}
+		for t := range k.things(holder{p, l}) {
+			if id := t.Key(); on[id] && !hosts[id] {
+				h = append(h, t)
 			}
-		}
-		if len(on) == before {
-			break
-		}
-	}
-	for o := range l.Openings.All() {
-		if hosts[o.At.Host] || on[o.At.Host] {
-			h.openings = append(h.openings, o)
 		}
 	}
 	return h
@@ -54,30 +40,58 @@ func (r *Room) hosts() map[ID]bool {
 }
 
 // check looks at all that hangs somewhere again, after what it hangs on has changed.
-func (h hanging) check(s levelSides) error {
-	for _, f := range h.fixtures {
-		if err := s.checkFixture(f); err != nil {
-			return naming(err, f.ID)
-		}
-	}
-	on := make(map[ID][]*Break)
-	for _, b := range h.breaks {
-		if err := s.checkBreak(b); err != nil {
-			return naming(err, b.ID)
-		}
-		on[b.At.Host] = append(on[b.At.Host], b)
-	}
-	for _, b := range h.breaks {
-		if err := checkApart(on[b.At.Host]); err != nil {
+func (h hanging) check(p Plan, l *Level) error {
+	a := around{levelSides{level: l}, p, p.Has}
+	for _, k := range kinds() {
+		if err := k.checkHanging(h, a); err != nil {
 			return err
 		}
 	}
-	for _, o := range h.openings {
-		if err := s.checkOpening(o); err != nil {
-			return naming(err, o.ID)
+	return nil
+}
+
+// checkHanging looks at those of the kind.
+func (r *row[N, P]) checkHanging(things []Thing, a around) error {
+	var own []P
+	for _, t := range things {
+		noun, ok := t.(P)
+		if !ok {
+			continue
+		}
+		if err := r.check(noun, a); err != nil {
+			return naming(err, noun.Key())
+		}
+		own = append(own, noun)
+	}
+	if r.apart == nil {
+		return nil
+	}
+	on := r.byHost(slices.Values(own))
+	for _, noun := range own {
+		if err := r.apart(on.taken(r.at(noun).Host)); err != nil {
+			return err
 		}
 	}
 	return nil
+}
+
+// hosted are things of one kind by what they stand on.
+type hosted[P any] map[ID][]P
+
+func (r *row[N, P]) byHost(nouns iter.Seq[P]) hosted[P] {
+	on := hosted[P]{}
+	for noun := range nouns {
+		host := r.at(noun).Host
+		on[host] = append(on[host], noun)
+	}
+	return on
+}
+
+// taken returns those on a host the first time, and none from then on.
+func (on hosted[P]) taken(host ID) []P {
+	list := on[host]
+	delete(on, host)
+	return list
 }
 
 // naming adds the thing in the way to a refusal.
@@ -91,7 +105,7 @@ func naming(err error, id ID) error {
 // recheck returns the plan where all that hangs in a room still fits, or why not.
 func (p Plan) recheck(level ID, room *Room) (Plan, error) {
 	l := p.Level(level)
-	if err := hangingOn(l, room.hosts()).check(levelSides{level: l}); err != nil {
+	if err := hangingOn(l, room.hosts()).check(p, l); err != nil {
 		return Plan{}, err
 	}
 	return p, nil
@@ -99,25 +113,27 @@ func (p Plan) recheck(level ID, room *Room) (Plan, error) {
 
 // leave takes the things off a level.
 func (h hanging) leave(l *Level) {
-	for _, f := range h.fixtures {
-		l.Fixtures = l.Fixtures.Without(f.ID)
-	}
-	for _, o := range h.openings {
-		l.Openings = l.Openings.Without(o.ID)
+	for _, t := range h {
+		kindFor(t).take(l, t)
 	}
 }
 
 // join puts the things on a level where they are not on it already.
 func (h hanging) join(l *Level) {
-	for _, f := range h.fixtures {
-		if _, ok := l.Fixtures.Get(f.ID); !ok {
-			l.Fixtures = l.Fixtures.With(f)
-		}
+	for _, t := range h {
+		kindFor(t).join(l, t)
 	}
-	for _, o := range h.openings {
-		if _, ok := l.Openings.Get(o.ID); !ok {
-			l.Openings = l.Openings.With(o)
-		}
+}
+
+func (r *row[N, P]) take(l *Level, t Thing) {
+	set := r.level(l)
+	*set = set.Without(t.Key())
+}
+
+func (r *row[N, P]) join(l *Level, t Thing) {
+	set := r.level(l)
+	if _, ok := set.Get(t.Key()); !ok {
+		*set = set.With(t.(P))
 	}
 }
 
@@ -136,57 +152,21 @@ func (p Plan) Rehung(now *Room, move func(a Anchor, width unit.Length) Anchor) (
 	h := hangingOn(l, was.hosts())
 	p = p.on(l, func(l *Level) {
 		l.Rooms = l.Rooms.With(now)
-		for _, b := range h.breaks {
-			if at := move(b.At, b.Width); at != b.At {
-				moved := *b
-				moved.At = at
-				l.Breaks = l.Breaks.With(&moved)
-			}
-		}
-		for _, f := range h.fixtures {
-			if at := move(f.At, f.Width); at != f.At {
-				moved := *f
-				moved.At = at
-				l.Fixtures = l.Fixtures.With(&moved)
-			}
-		}
-		for _, o := range h.openings {
-			if at := move(o.At, 0); at != o.At {
-				moved := *o
-				moved.At = at
-				l.Openings = l.Openings.With(&moved)
-			}
+		for _, t := range h {
+			kindFor(t).rehang(l, t, move)
 		}
 	})
 	return p.recheck(l.ID, now)
 }
 
-// Anchored is a break, fixture or opening as one thing that is anchored.
-type Anchored struct {
-	ID    ID
-	At    Anchor
-	Width unit.Length // of what Along is the left end of; 0: it is the centre
-	Name  words.Text  // how a sentence calls it
-}
-
-// AnchoredTo returns what is anchored to a host itself: its breaks, fixtures and openings.
-func (l *Level) AnchoredTo(host ID) (all []Anchored) {
-	for b := range l.Breaks.All() {
-		if b.At.Host == host {
-			all = append(all, Anchored{b.ID, b.At, b.Width, b.text()})
-		}
+func (r *row[N, P]) rehang(l *Level, t Thing, move func(Anchor, unit.Length) Anchor) {
+	at := *r.at(t.(P))
+	if to := move(at, r.widthOf(t)); to != at {
+		moved := *t.(P)
+		*r.at(&moved) = to
+		set := r.level(l)
+		*set = set.With(&moved)
 	}
-	for f := range l.Fixtures.All() {
-		if f.At.Host == host {
-			all = append(all, Anchored{f.ID, f.At, f.Width, f.text()})
-		}
-	}
-	for o := range l.Openings.All() {
-		if o.At.Host == host {
-			all = append(all, Anchored{o.ID, o.At, 0, o.text()})
-		}
-	}
-	return all
 }
 
 // withParts returns the things with what has an ID within them: the sides of a room, all
@@ -269,8 +249,6 @@ func (p *Plan) named(id ID) (by []ID) {
 	}
 	return by
 }
-
-func (r *row[N, P]) stands() bool { return r.at != nil }
 
 // naming lists the nouns that can be held by something: those that name it by itself and
 // not in a list.

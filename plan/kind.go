@@ -3,6 +3,7 @@ package plan
 import (
 	"iter"
 
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -16,6 +17,8 @@ type kind interface {
 	things(holder) iter.Seq[Thing]
 	partsOf(Thing) []ID
 	isOf(Thing) bool
+	size(holder) int
+	empty(holder)
 
 	addTitle(Thing) words.Text
 	changeTitle(Thing) words.Text
@@ -23,6 +26,7 @@ type kind interface {
 	theText() words.Text
 	textOf(Thing) words.Text
 	tagOf(Thing) string
+	hasTag() bool
 	holds() bool
 
 	equal(a, b holder) bool
@@ -39,6 +43,15 @@ type kind interface {
 	rename(h holder, from, to ID) bool
 	naming(*Plan, ID) []ID
 	stands() bool
+	anchorOf(Thing) *Anchor
+	widthOf(Thing) unit.Length
+	fromOf(Thing) *ID
+	copied(Thing) Thing
+	like(Thing, ID, references) Thing
+	take(*Level, Thing)
+	join(*Level, Thing)
+	rehang(*Level, Thing, func(Anchor, unit.Length) Anchor)
+	checkHanging([]Thing, around) error
 
 	putIn(Plan, *Level, Thing) (Plan, error)
 }
@@ -111,6 +124,20 @@ func (r *row[N, P]) things(h holder) iter.Seq[Thing] {
 	}
 }
 
+func (r *row[N, P]) size(h holder) int {
+	if set := r.in(h); set != nil {
+		return set.Len()
+	}
+	return 0
+}
+
+// empty takes all of the kind out of a holder.
+func (r *row[N, P]) empty(h holder) {
+	if set := r.in(h); set != nil {
+		*set = Set[P]{}
+	}
+}
+
 func (r *row[N, P]) partsOf(t Thing) (ids []ID) {
 	if r.parts != nil {
 		r.parts(t.(P), func(_ string, id ID) { ids = append(ids, id) })
@@ -131,11 +158,13 @@ func (r *row[N, P]) textOf(t Thing) words.Text {
 	return r.text(t.(P))
 }
 
+func (r *row[N, P]) hasTag() bool { return r.tag != nil }
+
 func (r *row[N, P]) tagOf(t Thing) string {
 	if r.tag == nil {
 		return ""
 	}
-	return r.tag(t.(P))
+	return *r.tag(t.(P))
 }
 
 // noNoun refuses what stands in no set.

@@ -3,6 +3,7 @@ package plan
 import (
 	"sync"
 
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -34,6 +35,11 @@ type row[N any, P nounOf[N]] struct {
 	parts func(P, func(path string, id ID))
 	// at is where one stands: it goes with what it stands on.
 	at func(P) *Anchor
+	// width is how far one on a face reaches to the right of its place along it; left out:
+	// its place is its middle.
+	width func(P) unit.Length
+	// from is from what else on its face the distance of one is told.
+	from func(P) *ID
 	// names gives every other ID by which one names another thing.
 	names func(P, references)
 	// isEmpty says that one has lost all that it named, and goes too.
@@ -41,13 +47,13 @@ type row[N any, P nounOf[N]] struct {
 	// isHeld says that what names one holds it: it goes only where that may go with it or
 	// stop naming it.
 	isHeld bool
-	// tag is the tag of one: no other has it, nor will when it is given up.
-	tag func(P) string
+	// tag is the tag of one: no other thing has it, nor will when it is given up.
+	tag func(P) *string
 
 	// check says what is wrong with one where it stands.
 	check func(P, around) error
-	// together says what is wrong with those of one level beside each other.
-	together func(path string, l *Level) error
+	// apart says what is wrong with those that stand on one host beside each other.
+	apart func([]P) error
 	// put returns the plan with one added, or changed where it is there already, on a
 	// level or where it says. Left out: it is checked and put in its set.
 	put func(Plan, *Level, P) (Plan, error)
@@ -90,6 +96,8 @@ func kinds() []kind {
 				remove: words.New("edit.fixture.remove", "Delete cabinet or furniture"),
 				the:    theFixture, text: (*Fixture).text,
 				at:     func(f *Fixture) *Anchor { return &f.At },
+				width:  func(f *Fixture) unit.Length { return f.Width },
+				from:   func(f *Fixture) *ID { return &f.From },
 				names:  func(f *Fixture, r references) { r.loose(&f.From) },
 				isHeld: true, // a panel, by its circuits and cables
 				check: func(f *Fixture, a around) error {
@@ -104,9 +112,12 @@ func kinds() []kind {
 				remove: words.New("edit.break.remove", "Delete door or window"),
 				the:    theBreak, text: (*Break).text,
 				at:    func(b *Break) *Anchor { return &b.At },
+				width: func(b *Break) unit.Length { return b.Width },
+				from:  func(b *Break) *ID { return &b.From },
 				names: func(b *Break, r references) { r.loose(&b.From) },
-				check: func(b *Break, a around) error { return firstOf(a.checkBreak(b), checkFrom(b.From, a.has, b.text())) }, together: allApart,
-				put: func(p Plan, _ *Level, b *Break) (Plan, error) { return p.withBreak(b) },
+				check: func(b *Break, a around) error { return firstOf(a.checkBreak(b), checkFrom(b.From, a.has, b.text())) },
+				apart: checkApart,
+				put:   func(p Plan, _ *Level, b *Break) (Plan, error) { return p.withBreak(b) },
 			},
 			&row[Opening, *Opening]{
 				kind: KindOpening, path: "/openings", level: func(l *Level) *Set[*Opening] { return &l.Openings },
@@ -114,12 +125,13 @@ func kinds() []kind {
 				change: always[*Opening](words.New("edit.opening.change", "Change opening")),
 				remove: words.New("edit.opening.remove", "Delete opening"),
 				the:    theOpening, text: (*Opening).text,
-				at: func(o *Opening) *Anchor { return &o.At },
+				at:   func(o *Opening) *Anchor { return &o.At },
+				from: func(o *Opening) *ID { return &o.From },
 				names: func(o *Opening, r references) {
 					r.may(&o.Circuit)
 					r.loose(&o.From)
 				},
-				tag: func(o *Opening) string { return o.Tag },
+				tag: func(o *Opening) *string { return &o.Tag },
 				check: func(o *Opening, a around) error {
 					if err := a.checkOpening(o); err != nil {
 						return err

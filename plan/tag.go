@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"iter"
 	"maps"
 	"strconv"
 	"strings"
@@ -22,15 +23,15 @@ func tagNumber(tag, prefix string) (int, bool) {
 	return n, true
 }
 
-// NextTag returns the tag the next opening of a prefix gets: one past the greatest
+// NextTag returns the tag that the next thing of a prefix gets: one past the greatest
 // number in use or ever given up.
 func (p Plan) NextTag(prefix string) string {
 	next := 1
 	if p.Header != nil {
 		next = max(next, p.Header.NextTag[prefix])
 	}
-	for _, o := range p.Openings() {
-		if n, ok := tagNumber(o.Tag, prefix); ok {
+	for tag := range p.tagged() {
+		if n, ok := tagNumber(tag, prefix); ok {
 			next = max(next, n+1)
 		}
 	}
@@ -81,16 +82,34 @@ func tagTaken(tag string) *Refusal {
 	return Refuse(ErrTaken, "tag-taken", "the tag {0} is already in use", Clipped(tag, quoted)).At("/tag")
 }
 
-// freeTag reports why an opening cannot have a tag.
-func (p Plan) freeTag(tag string, opening ID) error {
-	for _, o := range p.Openings() {
-		if o.Tag == tag && o.ID != opening {
+// freeTag reports why a thing cannot have a tag.
+func (p Plan) freeTag(tag string, of ID) error {
+	for other, t := range p.tagged() {
+		if other == tag && t.Key() != of {
 			r := tagTaken(tag)
-			r.Things = []ID{o.ID}
+			r.Things = []ID{t.Key()}
 			return r
 		}
 	}
 	return nil
+}
+
+// tagged yields the tags of all things of the kinds that have one.
+func (p *Plan) tagged() iter.Seq2[string, Thing] {
+	return func(yield func(string, Thing) bool) {
+		for _, k := range kinds() {
+			if !k.hasTag() {
+				continue
+			}
+			for _, h := range p.holders() {
+				for t := range k.things(h) {
+					if !yield(k.tagOf(t), t) {
+						return
+					}
+				}
+			}
+		}
+	}
 }
 
 // SuggestPrefix returns a tag prefix that no room has, from the letters of a room's

@@ -21,12 +21,12 @@ func apart(p plan.Plan, id, from plan.ID) (away unit.Length, isRight, ok bool) {
 	if a == nil || b == nil || id == from {
 		return 0, false, false
 	}
-	at, to := anchorOf(a), anchorOf(b)
+	at, to := plan.AnchorOf(a), plan.AnchorOf(b)
 	if at == nil || to == nil || at.Host != to.Host || at.Part != to.Part || isFlat(*at) {
 		return 0, false, false
 	}
-	right := at.Along - to.Along - widthOf(b)
-	left := to.Along - at.Along - widthOf(a)
+	right := at.Along - to.Along - plan.WidthOf(b)
+	left := to.Along - at.Along - plan.WidthOf(a)
 	if right >= left {
 		return right, true, true
 	}
@@ -55,7 +55,7 @@ func (e SetApart) Apply(p plan.Plan) (plan.Plan, error) {
 		return plan.Plan{}, notOneFace()
 	}
 	t, _ := p.Find(e.ID)
-	to := *anchorOf(t)
+	to := *plan.AnchorOf(t)
 	if by := e.Away - now; isRight {
 		to.Along += by
 	} else {
@@ -84,36 +84,11 @@ func (e MeasureFrom) Apply(p plan.Plan) (plan.Plan, error) {
 	if e.From != "" && !p.Has(e.From) {
 		return plan.Plan{}, plan.Gone(e.From.Kind())
 	}
-	from := fromOf(t)
+	from := plan.FromOf(t)
 	if from == nil || *from == e.From {
 		return p, nil
 	}
-	switch t := t.(type) {
-	case *plan.Fixture:
-		now := *t
-		now.From = e.From
-		return p.With(l, &now)
-	case *plan.Break:
-		now := *t
-		now.From = e.From
-		return p.With(l, &now)
-	case *plan.Opening:
-		now := *t
-		now.From = e.From
-		return p.With(l, &now)
-	}
-	return p, nil
-}
-
-// fromOf returns where a thing keeps from what its distance is told, or nil.
-func fromOf(t plan.Thing) *plan.ID {
-	switch t := t.(type) {
-	case *plan.Fixture:
-		return &t.From
-	case *plan.Break:
-		return &t.From
-	case *plan.Opening:
-		return &t.From
-	}
-	return nil
+	now := plan.CopyOf(t)
+	*plan.FromOf(now) = e.From
+	return p.With(l, now)
 }

@@ -27,23 +27,22 @@ func ClipOf(p plan.Plan, things []plan.ID) Clip {
 		if t == nil || rides(p, t, things) {
 			continue
 		}
-		switch t := t.(type) {
-		case *plan.Room:
-			c.add(t)
-			c.add(standingOn(p, t.ID)...)
-			for _, s := range t.Sides {
-				c.add(standingOn(p, s.ID)...)
-			}
-		case *plan.Fixture:
-			c.add(t)
-			c.add(standingOn(p, t.ID)...)
-		case *plan.Break, *plan.Opening:
-			c.add(t)
-		default:
+		room, isRoom := t.(*plan.Room)
+		at := plan.AnchorOf(t)
+		if at == nil && !isRoom {
 			continue
 		}
-		if at := anchorOf(t); at != nil {
+		c.add(t)
+		if at != nil {
 			c.standsOn(p, at.Host)
+		}
+		if isRoom || id.Kind() == plan.KindFixture { // what else holds nothing
+			c.add(standingOn(p, id)...)
+		}
+		if isRoom {
+			for _, s := range room.Sides {
+				c.add(standingOn(p, s.ID)...)
+			}
 		}
 	}
 	return c
@@ -66,9 +65,8 @@ func standingOn(p plan.Plan, host plan.ID) (all []plan.Thing) {
 	if l == nil {
 		return nil
 	}
-	for _, on := range l.AnchoredTo(host) {
-		t, _ := p.Find(on.ID)
-		all = append(append(all, t), standingOn(p, on.ID)...)
+	for t := range l.AnchoredTo(host) {
+		all = append(append(all, t), standingOn(p, t.Key())...)
 	}
 	return all
 }
@@ -97,13 +95,7 @@ func (c Clip) Rooms() (all []*plan.Room) {
 
 // IsOn reports whether something that was taken up is still on a level.
 func (c Clip) IsOn(l *plan.Level) bool {
-	return l != nil && slices.ContainsFunc(c.things, func(t plan.Thing) bool {
-		_, room := l.Rooms.Get(t.Key())
-		_, fixture := l.Fixtures.Get(t.Key())
-		_, brk := l.Breaks.Get(t.Key())
-		_, opening := l.Openings.Get(t.Key())
-		return room || fixture || brk || opening
-	})
+	return l != nil && slices.ContainsFunc(c.things, func(t plan.Thing) bool { return l.Has(t.Key()) })
 }
 
 // Len returns how many things are in it, what stands on others counted too.
@@ -113,7 +105,7 @@ func (c Clip) Len() int { return len(c.things) }
 // in a ceiling or on a floor.
 func (c Clip) IsFlat() bool {
 	return slices.ContainsFunc(c.things, func(t plan.Thing) bool {
-		at := anchorOf(t)
+		at := plan.AnchorOf(t)
 		return at == nil || isFlat(*at)
 	})
 }
@@ -137,7 +129,7 @@ func (c Clip) IDs() (ids []plan.ID) {
 func (c Clip) Outer(as []plan.ID) (ids []plan.ID) {
 	names := c.named(as)
 	for _, t := range c.things {
-		if at := anchorOf(t); at == nil || names[at.Host] == "" {
+		if at := plan.AnchorOf(t); at == nil || names[at.Host] == "" {
 			ids = append(ids, names[t.Key()])
 		}
 	}

@@ -29,7 +29,7 @@ func (e Mirror) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		if r, ok := t.(*plan.Room); ok {
 			edits = append(edits, mirrorRoom{r, line})
-		} else if at := anchorOf(t); at != nil && !rides(p, t, e.Things) {
+		} else if at := plan.AnchorOf(t); at != nil && !rides(p, t, e.Things) {
 			about := unit.Length(0)
 			if room, _ := p.Room(at.Host); room != nil {
 				about = room.Outline().Box().Center().X
@@ -82,9 +82,6 @@ func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
 	now.Sides = plan.TurnedRound(now.Sides)
 	was := p
 	p, err := p.Rehung(now, func(a plan.Anchor, width unit.Length) plan.Anchor {
-		if a.Part != plan.PartFace {
-			width = 0 // its place is that of its middle
-		}
 		return mirrored(was, a, width, e.line)
 	})
 	if err != nil {
@@ -113,7 +110,7 @@ type mirrorThing struct {
 func (mirrorThing) Name() words.Text { return Mirror{}.Name() }
 
 func (e mirrorThing) Apply(p plan.Plan) (plan.Plan, error) {
-	to := mirrored(p, *anchorOf(e.thing), widthOf(e.thing), e.line)
+	to := mirrored(p, *plan.AnchorOf(e.thing), plan.WidthOf(e.thing), e.line)
 	edits := []Edit{placing(e.thing, to, 0)}
 	switch t := e.thing.(type) {
 	case *plan.Break:
@@ -128,7 +125,7 @@ func (e mirrorThing) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		edits = []Edit{ChangeFixture{now}}
 		for _, on := range standingOn(p, t.ID) {
-			edits = append(edits, placing(on, mirrored(p, *anchorOf(on), 0, 0), 0))
+			edits = append(edits, placing(on, mirrored(p, *plan.AnchorOf(on), 0, 0), 0))
 		}
 	}
 	return Steps{Edits: edits}.Apply(p)

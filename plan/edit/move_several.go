@@ -105,19 +105,6 @@ func inTurn(p plan.Plan, edits []Edit) (plan.Plan, error) {
 	return p, nil
 }
 
-// anchorOf returns the anchor of what stands somewhere, or nil.
-func anchorOf(t plan.Thing) *plan.Anchor {
-	switch t := t.(type) {
-	case *plan.Fixture:
-		return &t.At
-	case *plan.Break:
-		return &t.At
-	case *plan.Opening:
-		return &t.At
-	}
-	return nil
-}
-
 // isFlat reports whether an anchor is a point of a ceiling or a floor.
 func isFlat(a plan.Anchor) bool { return a.Part == plan.PartCeiling || a.Part == plan.PartFloor }
 
@@ -148,7 +135,7 @@ func rides(p plan.Plan, t plan.Thing, things []plan.ID) bool {
 		among[id] = true
 	}
 	for range plan.MaxStack + 1 {
-		at := anchorOf(t)
+		at := plan.AnchorOf(t)
 		if at == nil {
 			return false
 		}

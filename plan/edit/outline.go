@@ -177,9 +177,9 @@ func (r *reshaped) turnedOver(now *plan.Room, l *plan.Level) error {
 		if at < 0 || faces(r.was.Segment(at), now.Segment(i)) {
 			continue
 		}
-		for _, t := range l.AnchoredTo(s.ID) {
-			e := plan.Refuse(plan.ErrNoRoom, "turned-over", "the side that {0} stands on would face the other way", t.Name)
-			e.Things = []plan.ID{t.ID}
+		for t := range l.AnchoredTo(s.ID) {
+			e := plan.Refuse(plan.ErrNoRoom, "turned-over", "the side that {0} stands on would face the other way", plan.TextOf(t))
+			e.Things = []plan.ID{t.Key()}
 			return e
 		}
 	}

@@ -45,25 +45,14 @@ func (e Paste) Apply(p plan.Plan) (plan.Plan, error) {
 
 // copied returns the like of a thing at another place.
 func copied(p plan.Plan, t plan.Thing, names map[plan.ID]plan.ID, at plan.Anchor) plan.Thing {
-	id := names[t.Key()]
-	switch t := t.(type) {
-	case *plan.Fixture:
-		now := *t
-		now.ID, now.At, now.From = id, at, names[t.From]
-		return &now
-	case *plan.Break:
-		now := *t
-		now.ID, now.At, now.From = id, at, names[t.From]
-		return &now
-	case *plan.Opening:
-		now := *t
-		now.ID, now.At, now.Tag, now.From = id, at, "", names[t.From]
-		if _, ok := p.Circuits.Get(now.Circuit); !ok {
-			now.Circuit = ""
+	now := plan.LikeOf(t, names[t.Key()], func(id plan.ID) plan.ID {
+		if id.Kind() == plan.KindCircuit && p.Has(id) {
+			return id
 		}
-		return &now
-	}
-	return t
+		return names[id]
+	})
+	*plan.AnchorOf(now) = at
+	return now
 }
 
 // room returns the copy of a room; it gets a prefix of its own.
@@ -75,7 +64,7 @@ func (e Paste) room(r *plan.Room, names map[plan.ID]plan.ID) *plan.Room {
 
 // place returns where the copy of a thing goes.
 func (e Paste) place(p plan.Plan, t plan.Thing, names map[plan.ID]plan.ID) (plan.Anchor, error) {
-	at := *anchorOf(t)
+	at := *plan.AnchorOf(t)
 	if to := names[at.Host]; to != "" {
 		if at.Host = to; isFlat(at) {
 			at.At = at.At.Add(e.By) // its room went there
@@ -96,7 +85,7 @@ func (e Paste) place(p plan.Plan, t plan.Thing, names map[plan.ID]plan.ID) (plan
 		return at, nil
 	}
 	if at.Along += e.Along; e.Onto != "" && at.Part == plan.PartFace {
-		at.Along = max(0, min(at.Along, faceLength(p, at)-widthOf(t)))
+		at.Along = max(0, min(at.Along, faceLength(p, at)-plan.WidthOf(t)))
 	}
 	return at, nil
 }
@@ -186,11 +175,11 @@ func (c Clip) extent(least unit.Length) (most unit.Length) {
 	type span struct{ from, to unit.Length }
 	spans := map[plan.ID]span{}
 	for _, t := range c.things {
-		at := anchorOf(t)
+		at := plan.AnchorOf(t)
 		if at == nil || c.named(c.IDs())[at.Host] != "" {
 			continue
 		}
-		from, to := at.Along, at.Along+cmp.Or(widthOf(t), least)
+		from, to := at.Along, at.Along+cmp.Or(plan.WidthOf(t), least)
 		if s, ok := spans[at.Host]; ok {
 			from, to = min(from, s.from), max(to, s.to)
 		}

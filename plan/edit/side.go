@@ -251,10 +251,10 @@ func placesWithin(places []plan.StudPlace, from, to unit.Length) (within []plan.
 
 // across reports what stands on both parts.
 func (e SplitSide) across(l *plan.Level) error {
-	for _, t := range l.AnchoredTo(e.Side) {
-		if t.At.Along < e.At-plan.Slack && t.At.Along+t.Width > e.At+plan.Slack {
-			r := plan.Refuse(plan.ErrNoRoom, "across", "{0} stands across the place of the split", t.Name)
-			r.Things = []plan.ID{t.ID}
+	for t := range l.AnchoredTo(e.Side) {
+		if at := plan.AnchorOf(t).Along; at < e.At-plan.Slack && at+plan.WidthOf(t) > e.At+plan.Slack {
+			r := plan.Refuse(plan.ErrNoRoom, "across", "{0} stands across the place of the split", plan.TextOf(t))
+			r.Things = []plan.ID{t.Key()}
 			return r
 		}
 	}

@@ -32,21 +32,21 @@ func (e Spread) Apply(p plan.Plan) (plan.Plan, error) {
 	if len(all) == 0 || len(all) < 3 && !e.ToEnds {
 		return plan.Plan{}, plan.Refuse(nil, "spread-few", "choose three or more on one face to spread them between the first and the last")
 	}
-	if first := *anchorOf(all[0]); isFlat(first) {
+	if first := *plan.AnchorOf(all[0]); isFlat(first) {
 		if e.ToEnds {
 			return plan.Plan{}, notOneFace()
 		}
 		return spreadFlat(p, all)
 	}
-	slices.SortStableFunc(all, func(a, b plan.Thing) int { return cmp.Compare(anchorOf(a).Along, anchorOf(b).Along) })
+	slices.SortStableFunc(all, func(a, b plan.Thing) int { return cmp.Compare(plan.AnchorOf(a).Along, plan.AnchorOf(b).Along) })
 	var taken unit.Length
 	for _, t := range all {
-		taken += widthOf(t)
+		taken += plan.WidthOf(t)
 	}
-	from, to, gaps := unit.Length(0), faceLength(p, *anchorOf(all[0])), len(all)+1
+	from, to, gaps := unit.Length(0), faceLength(p, *plan.AnchorOf(all[0])), len(all)+1
 	if !e.ToEnds {
 		last := all[len(all)-1]
-		from, to, gaps = anchorOf(all[0]).Along, anchorOf(last).Along+widthOf(last), len(all)-1
+		from, to, gaps = plan.AnchorOf(all[0]).Along, plan.AnchorOf(last).Along+plan.WidthOf(last), len(all)-1
 	}
 	free := to - from - taken
 	if free < 0 {
@@ -59,9 +59,9 @@ func (e Spread) Apply(p plan.Plan) (plan.Plan, error) {
 		if e.ToEnds {
 			nth++
 		}
-		at := *anchorOf(t)
+		at := *plan.AnchorOf(t)
 		at.Along = from + before + free*unit.Length(nth)/unit.Length(gaps)
-		before += widthOf(t)
+		before += plan.WidthOf(t)
 		edits = append(edits, placing(t, at, 0))
 	}
 	return inTurn(p, edits)
@@ -74,12 +74,12 @@ func together(p plan.Plan, ids []plan.ID) (all []plan.Thing, err error) {
 		if t == nil {
 			return nil, plan.Gone(id.Kind())
 		}
-		at := anchorOf(t)
+		at := plan.AnchorOf(t)
 		if at == nil {
 			return nil, notOneFace()
 		}
 		if len(all) > 0 {
-			if first := anchorOf(all[0]); first.Host != at.Host || first.Part != at.Part {
+			if first := plan.AnchorOf(all[0]); first.Host != at.Host || first.Part != at.Part {
 				return nil, notOneFace()
 			}
 		}
@@ -95,16 +95,16 @@ func notOneFace() error {
 // spreadFlat spreads things between the two of them that are farthest apart.
 func spreadFlat(p plan.Plan, all []plan.Thing) (plan.Plan, error) {
 	slices.SortStableFunc(all, func(a, b plan.Thing) int {
-		return cmp.Or(cmp.Compare(anchorOf(a).At.X, anchorOf(b).At.X), cmp.Compare(anchorOf(a).At.Y, anchorOf(b).At.Y))
+		return cmp.Or(cmp.Compare(plan.AnchorOf(a).At.X, plan.AnchorOf(b).At.X), cmp.Compare(plan.AnchorOf(a).At.Y, plan.AnchorOf(b).At.Y))
 	})
 	if box := boxOfAnchors(all); box.Height() > box.Width() {
-		slices.SortStableFunc(all, func(a, b plan.Thing) int { return cmp.Compare(anchorOf(a).At.Y, anchorOf(b).At.Y) })
+		slices.SortStableFunc(all, func(a, b plan.Thing) int { return cmp.Compare(plan.AnchorOf(a).At.Y, plan.AnchorOf(b).At.Y) })
 	}
-	first, last := anchorOf(all[0]).At, anchorOf(all[len(all)-1]).At
+	first, last := plan.AnchorOf(all[0]).At, plan.AnchorOf(all[len(all)-1]).At
 	way, gaps := last.Sub(first), unit.Length(len(all)-1)
 	var edits []Edit
 	for i, t := range all {
-		at, n := *anchorOf(t), unit.Length(i)
+		at, n := *plan.AnchorOf(t), unit.Length(i)
 		at.At = first.Add(geom.Point{X: way.X * n / gaps, Y: way.Y * n / gaps})
 		edits = append(edits, placing(t, at, 0))
 	}
@@ -114,7 +114,7 @@ func spreadFlat(p plan.Plan, all []plan.Thing) (plan.Plan, error) {
 func boxOfAnchors(all []plan.Thing) geom.Box {
 	var points []geom.Point
 	for _, t := range all {
-		points = append(points, anchorOf(t).At)
+		points = append(points, plan.AnchorOf(t).At)
 	}
 	return geom.BoxOf(points...)
 }
@@ -139,13 +139,13 @@ func (e SameDistance) Apply(p plan.Plan) (plan.Plan, error) {
 	if as == nil {
 		return plan.Plan{}, plan.Gone(e.As.Kind())
 	}
-	like := anchorOf(as)
+	like := plan.AnchorOf(as)
 	if like == nil || isFlat(*like) {
 		return plan.Plan{}, notOnFace(p.Text(e.As))
 	}
 	away := like.Along
 	if e.IsRight {
-		away = faceLength(p, *like) - widthOf(as) - like.Along
+		away = faceLength(p, *like) - plan.WidthOf(as) - like.Along
 	}
 	var edits []Edit
 	for _, id := range e.Things {
@@ -153,13 +153,13 @@ func (e SameDistance) Apply(p plan.Plan) (plan.Plan, error) {
 		if t == nil {
 			return plan.Plan{}, plan.Gone(id.Kind())
 		}
-		at := anchorOf(t)
+		at := plan.AnchorOf(t)
 		if at == nil || isFlat(*at) {
 			return plan.Plan{}, notOnFace(p.Text(id))
 		}
 		to := *at
 		if to.Along = away; e.IsRight {
-			to.Along = faceLength(p, to) - widthOf(t) - away
+			to.Along = faceLength(p, to) - plan.WidthOf(t) - away
 		}
 		edits = append(edits, placing(t, to, 0))
 	}

@@ -32,7 +32,7 @@ func (e Turn) Apply(p plan.Plan) (plan.Plan, error) {
 			edits = append(edits, turnRoom{r, about})
 			continue
 		}
-		at := anchorOf(t)
+		at := plan.AnchorOf(t)
 		if at == nil {
 			continue
 		}
@@ -41,7 +41,7 @@ func (e Turn) Apply(p plan.Plan) (plan.Plan, error) {
 		case plan.PartCeiling, plan.PartFloor:
 			turned.At = turnAbout(at.At, about)
 		case plan.PartFace:
-			turned = onNextFace(p, *at, widthOf(t))
+			turned = onNextFace(p, *at, plan.WidthOf(t))
 		}
 		edits = append(edits, placing(t, turned, 1))
 	}
@@ -66,20 +66,6 @@ func placing(t plan.Thing, at plan.Anchor, quarters int) Edit {
 	return Steps{}
 }
 
-// widthOf returns how far a thing goes to the right of its anchor's Along: nothing where
-// that is its middle.
-func widthOf(t plan.Thing) unit.Length {
-	switch t := t.(type) {
-	case *plan.Fixture:
-		if t.At.Part == plan.PartFace {
-			return t.Width
-		}
-	case *plan.Break:
-		return t.Width
-	}
-	return 0
-}
-
 // onNextFace returns the place as far along the next face of a room clockwise.
 func onNextFace(p plan.Plan, a plan.Anchor, width unit.Length) plan.Anchor {
 	ref, _ := p.Side(a.Host)
@@ -94,7 +80,7 @@ func middle(p plan.Plan, things []plan.ID) geom.Point {
 		t, _ := p.Find(id)
 		if r, ok := t.(*plan.Room); ok {
 			all = append(all, r.Outline()...)
-		} else if at := anchorOf(t); at != nil && isFlat(*at) {
+		} else if at := plan.AnchorOf(t); at != nil && isFlat(*at) {
 			all = append(all, at.At)
 		}
 	}

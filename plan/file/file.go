@@ -77,13 +77,7 @@ func Encode(p plan.Plan) ([]byte, error) {
 }
 
 // roughSize guesses the bytes of a plan on one line, so that the buffer seldom grows.
-func roughSize(p plan.Plan) int {
-	n := p.Circuits.Len() + p.Cables.Len() + p.Controls.Len()
-	for _, l := range p.Levels {
-		n += 4*l.Rooms.Len() + l.Breaks.Len() + l.Fixtures.Len() + l.Openings.Len()
-	}
-	return 4096 + 400*n
-}
+func roughSize(p plan.Plan) int { return 4096 + 400*p.Len() }
 
 // written is how a plan's values stand in a file. Bytes that are no UTF-8 become U+FFFD: a
 // plan with a bad letter in a note must still be saved. No doubled key can be written.
