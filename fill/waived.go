@@ -75,26 +75,20 @@ func (c *Checker) waiverScopes(was *index.Index) (ids []plan.ID) {
 
 // judgedWith returns the room, or the opening and its room, that a thing is judged with.
 func judgedWith(ix *index.Index, id plan.ID) (ids []plan.ID) {
-	var at plan.Anchor
-	switch id.Kind() {
-	case plan.KindRoom:
-		return []plan.ID{id}
-	case plan.KindSide:
-		at = plan.OnFace(id, 0)
-	case plan.KindBreak:
-		if b, _ := ix.Plan().Break(id); b != nil {
-			at = b.At
+	at := plan.OnFace(id, 0)
+	if id.Kind() != plan.KindSide {
+		t, _ := ix.Plan().Find(id)
+		if _, ok := t.(*plan.Room); ok {
+			return []plan.ID{id}
 		}
-	case plan.KindFixture:
-		if f, _ := ix.Plan().Fixture(id); f != nil {
-			at = f.At
-		}
-	case plan.KindOpening:
-		o, _ := ix.Plan().Opening(id)
-		if o == nil {
+		stands := plan.AnchorOf(t)
+		if stands == nil {
 			return nil
 		}
-		ids, at = append(ids, id), o.At
+		at = *stands
+	}
+	if id.Kind() == plan.KindOpening {
+		ids = append(ids, id)
 	}
 	if place, ok := ix.Place(at); ok && place.Room != nil {
 		ids = append(ids, place.Room.ID)

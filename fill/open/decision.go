@@ -87,25 +87,15 @@ func (at *place) add(ix *index.Index, id plan.ID) {
 // levelOf returns the level of a thing, and the room where the thing is a room or one of
 // its sides.
 func levelOf(ix *index.Index, id plan.ID) (level, room plan.ID) {
-	var on *plan.Level
-	switch id.Kind() {
-	case plan.KindRoom:
-		if _, on = ix.Plan().Room(id); on != nil {
-			return on.ID, id
-		}
-	case plan.KindSide:
-		if ref, ok := ix.Side(id); ok {
-			return ref.Level, ref.Room.ID
-		}
-	case plan.KindBreak:
-		_, on = ix.Plan().Break(id)
-	case plan.KindFixture:
-		_, on = ix.Plan().Fixture(id)
-	case plan.KindOpening:
-		_, on = ix.Plan().Opening(id)
+	if ref, ok := ix.Side(id); ok {
+		return ref.Level, ref.Room.ID
 	}
+	t, on := ix.Plan().Find(id)
 	if on == nil {
 		return "", ""
 	}
-	return on.ID, ""
+	if r, ok := t.(*plan.Room); ok {
+		room = r.ID
+	}
+	return on.ID, room
 }

@@ -13,37 +13,9 @@ import (
 func Touched(old, now *Index) (rooms, openings []plan.ID) {
 	c := plan.Diff(old.plan, now.plan)
 	t := touching{old, now, map[plan.ID]bool{}, map[plan.ID]bool{}}
-	for _, r := range plan.Changed[*plan.Room](c) {
-		for _, room := range []*plan.Room{r.Old, r.New} {
-			t.room(room)
-		}
+	for _, k := range kinds {
+		k.touched(t, c)
 	}
-	for _, b := range plan.Changed[*plan.Break](c) {
-		for _, noun := range []*plan.Break{b.Old, b.New} {
-			if noun != nil {
-				t.side(noun.At.Host)
-			}
-		}
-	}
-	for _, f := range plan.Changed[*plan.Fixture](c) {
-		for _, noun := range []*plan.Fixture{f.Old, f.New} {
-			if noun != nil {
-				t.fixture(noun)
-			}
-		}
-	}
-	for _, o := range plan.Changed[*plan.Opening](c) {
-		for _, noun := range []*plan.Opening{o.Old, o.New} {
-			if noun != nil {
-				t.openings[noun.ID] = true
-				t.host(noun.At)
-				if noun.At.Part == plan.PartFace {
-					t.side(noun.At.Host) // the face behind sees it too
-				}
-			}
-		}
-	}
-	t.wiring(c)
 	return slices.Sorted(maps.Keys(t.rooms)), slices.Sorted(maps.Keys(t.openings))
 }
 
@@ -53,10 +25,8 @@ type touching struct {
 	rooms, openings map[plan.ID]bool
 }
 
+// room marks a room, what is in it and what sees it.
 func (t touching) room(r *plan.Room) {
-	if r == nil {
-		return
-	}
 	t.rooms[r.ID] = true
 	t.on(r.ID)
 	for _, s := range r.Sides {
@@ -87,6 +57,7 @@ func (t touching) on(host plan.ID) {
 	}
 }
 
+// fixture marks the room that a fixture is in, and what is on it.
 func (t touching) fixture(f *plan.Fixture) {
 	t.host(f.At)
 	t.on(f.ID)
@@ -101,23 +72,21 @@ func (t touching) host(a plan.Anchor) {
 	}
 }
 
-// wiring marks the openings that changed cables and circuits belong to.
-func (t touching) wiring(c plan.Changes) {
-	for _, cable := range plan.Changed[*plan.Cable](c) {
-		for _, noun := range []*plan.Cable{cable.Old, cable.New} {
-			if noun != nil {
-				t.end(noun.From)
-				t.end(noun.To)
-			}
-		}
+// brk marks what sees the side that a break cuts.
+func (t touching) brk(b *plan.Break) { t.side(b.At.Host) }
+
+func (t touching) opening(o *plan.Opening) {
+	t.openings[o.ID] = true
+	t.host(o.At)
+	if o.At.Part == plan.PartFace {
+		t.side(o.At.Host) // the face behind sees it too
 	}
-	for _, k := range plan.Changed[*plan.Circuit](c) {
-		for _, noun := range []*plan.Circuit{k.Old, k.New} {
-			if noun != nil {
-				t.circuit(noun.ID)
-			}
-		}
-	}
+}
+
+// cable marks the openings that a cable ends at.
+func (t touching) cable(c *plan.Cable) {
+	t.end(c.From)
+	t.end(c.To)
 }
 
 // end marks an opening that a cable ends at; a panel is none.
@@ -127,9 +96,10 @@ func (t touching) end(id plan.ID) {
 	}
 }
 
-func (t touching) circuit(id plan.ID) {
+// circuit marks the openings on it.
+func (t touching) circuit(c *plan.Circuit) {
 	for _, ix := range []*Index{t.old, t.now} {
-		for o := range ix.OnCircuit(id) {
+		for o := range ix.OnCircuit(c.ID) {
 			t.openings[o.ID] = true
 		}
 	}

@@ -19,7 +19,6 @@ func (ix *Index) Updated(now plan.Plan) *Index {
 	u := updating{Index: &next, fresh: map[plan.ID]bool{}, stale: map[plan.ID]bool{}}
 	u.levels(c.Levels)
 	u.refs(c)
-	u.cablesOf(plan.Changed[*plan.Cable](c))
 	u.spread()
 	u.replace()
 	return u.Index
@@ -40,42 +39,23 @@ func (u *updating) levels(changes []plan.Differing[*plan.Level]) {
 	}
 }
 
-// refs brings the look-ups by ID up to the changes. All that left is taken out before
-// anything is put in: the same noun may leave one level and join another.
+// refs brings the look-ups by ID up to the changes, kind by kind.
 func (u *updating) refs(c plan.Changes) {
-	both(plan.Changed[*plan.Room](c), u.withoutRoom, u.withRoom)
-	both(plan.Changed[*plan.Fixture](c), u.withoutFixture, u.withFixture)
-	both(plan.Changed[*plan.Break](c), u.withoutBreak, u.withBreak)
-	both(u.inPlace(plan.Changed[*plan.Opening](c)), u.withoutOpening, u.withOpening)
+	for _, k := range kinds {
+		k.update(u, c)
+	}
 }
 
-// inPlace brings in the openings that keep their host and circuit, such as one that is
-// slid along its wall, in one go each, and returns the changes that are left.
-func (u *updating) inPlace(changes []plan.OnLevel[*plan.Opening]) (others []plan.OnLevel[*plan.Opening]) {
-	for _, c := range changes {
-		if c.Old == nil || c.New == nil || c.Old.At.Host != c.New.At.Host || c.Old.Circuit != c.New.Circuit {
-			others = append(others, c)
-			continue
-		}
-		u.rehost(c.New.At.Host, func(h *hosted) { h.openings = added(h.openings, c.New) })
-		u.recircuit(c.New.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(c.New) })
-		u.stale[c.New.ID] = true
+// slidOpening brings in an opening that keeps its host and circuit, such as one that is
+// slid along its wall, in one go.
+func (u *updating) slidOpening(was, now *plan.Opening) bool {
+	if was.At.Host != now.At.Host || was.Circuit != now.Circuit {
+		return false
 	}
-	return others
-}
-
-func both[T plan.Noun](changes []plan.OnLevel[T], without func(T), with func(plan.ID, T)) {
-	var none T
-	for _, c := range changes {
-		if c.Old != none {
-			without(c.Old)
-		}
-	}
-	for _, c := range changes {
-		if c.New != none {
-			with(c.Level, c.New)
-		}
-	}
+	u.rehost(now.At.Host, func(h *hosted) { h.openings = added(h.openings, now) })
+	u.recircuit(now.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(now) })
+	u.stale[now.ID] = true
+	return true
 }
 
 func (u *updating) withoutRoom(r *plan.Room) {
@@ -160,25 +140,21 @@ func (u *updating) rehost(host plan.ID, change func(*hosted)) {
 	u.hosted = u.hosted.With(&h)
 }
 
-func (u *updating) cablesOf(changes []plan.OnLevel[*plan.Cable]) {
-	at := func(end plan.ID, change func([]*plan.Cable) []*plan.Cable) {
-		list := change(u.CablesAt(end))
-		if len(list) == 0 {
+func (u *updating) withoutCable(c *plan.Cable) {
+	u.recable(c, func(list []*plan.Cable) []*plan.Cable { return dropped(list, c) })
+}
+
+func (u *updating) withCable(_ plan.ID, c *plan.Cable) {
+	u.recable(c, func(list []*plan.Cable) []*plan.Cable { return added(list, c) })
+}
+
+// recable changes what ends at either end of a cable, and forgets an end of nothing.
+func (u *updating) recable(c *plan.Cable, change func([]*plan.Cable) []*plan.Cable) {
+	for _, end := range []plan.ID{c.From, c.To} {
+		if list := change(u.CablesAt(end)); len(list) > 0 {
+			u.cables = u.cables.With(&cablesAt{end, list})
+		} else {
 			u.cables = u.cables.Without(end)
-			return
-		}
-		u.cables = u.cables.With(&cablesAt{end, list})
-	}
-	for _, c := range changes {
-		if c.Old != nil {
-			drop := func(list []*plan.Cable) []*plan.Cable { return dropped(list, c.Old) }
-			at(c.Old.From, drop)
-			at(c.Old.To, drop)
-		}
-		if c.New != nil {
-			add := func(list []*plan.Cable) []*plan.Cable { return added(list, c.New) }
-			at(c.New.From, add)
-			at(c.New.To, add)
 		}
 	}
 }
@@ -284,34 +260,31 @@ func (u *updating) tree(level plan.ID, make bool) *tree {
 
 // boxOf works out the box and level of a noun from the plan as it is now.
 func (u *updating) boxOf(id plan.ID) (geom.Box, plan.ID, bool) {
-	switch id.Kind() {
-	case plan.KindRoom:
-		if ref, ok := u.rooms.Get(id); ok {
-			return boxAround(0, ref.room.Outline()...), ref.level, true
-		}
-	case plan.KindSide:
-		if ref, ok := u.sides.Get(id); ok {
-			line := ref.Line()
-			return boxAround(0, line.A, line.B), ref.Level, true
-		}
-	case plan.KindBreak:
-		if b, l := u.plan.Break(id); b != nil {
-			if line, ok := u.BreakLine(b); ok {
-				return boxOver(b, line), l.ID, true
-			}
-		}
-	case plan.KindFixture:
-		if ref, ok := u.fixtures.Get(id); ok {
-			if foot, ok := u.Footprint(ref.fixture); ok {
-				return boxAround(0, foot...), ref.level, true
-			}
-		}
-	case plan.KindOpening:
-		if o, l := u.plan.Opening(id); o != nil {
-			if at, ok := u.Place(o.At); ok {
-				return boxAround(0, at.Foot), l.ID, true
-			}
+	if ref, ok := u.sides.Get(id); ok {
+		line := ref.Line()
+		return boxAround(0, line.A, line.B), ref.Level, true
+	}
+	for _, k := range kinds {
+		if k.isOf(id) {
+			return k.boxOf(u.Index, id)
 		}
 	}
 	return geom.Box{}, "", false
+}
+
+func boxOfRoom(_ *Index, r *plan.Room) (geom.Box, bool) { return boxAround(0, r.Outline()...), true }
+
+func boxOfBreak(ix *Index, b *plan.Break) (geom.Box, bool) {
+	line, ok := ix.BreakLine(b)
+	return boxOver(b, line), ok
+}
+
+func boxOfFixture(ix *Index, f *plan.Fixture) (geom.Box, bool) {
+	foot, ok := ix.Footprint(f)
+	return boxAround(0, foot...), ok
+}
+
+func boxOfOpening(ix *Index, o *plan.Opening) (geom.Box, bool) {
+	at, ok := ix.Place(o.At)
+	return boxAround(0, at.Foot), ok
 }
