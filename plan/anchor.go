@@ -57,6 +57,35 @@ func OnFloor(room ID, at geom.Point) Anchor {
 	return Anchor{Host: room, Part: PartFloor, At: at}
 }
 
+// FromRight turns the place along a face so long of a thing of a width, 0 where the place
+// is its middle, into how far it is from the right end of the face, and that into the place.
+func FromRight(long, along, width unit.Length) unit.Length { return long - width - along }
+
+// FaceLength returns how long the face is that an anchor is on: that of a side, or the
+// width or depth of a fixture; 0 where it is on none.
+func (p Plan) FaceLength(a Anchor) unit.Length {
+	if a.Part == PartFace {
+		if ref, _ := p.Side(a.Host); ref != nil {
+			return ref.Line().Length()
+		}
+	} else if f, _ := p.Fixture(a.Host); f != nil {
+		return f.FaceLength(a.Part)
+	}
+	return 0
+}
+
+// FaceLength returns how long a face of the fixture is along the floor, and of its top how
+// wide that is; 0 for what it has not.
+func (f *Fixture) FaceLength(part Part) unit.Length {
+	switch part {
+	case PartFront, PartBack, PartTop:
+		return f.Width
+	case PartLeft, PartRight:
+		return f.Depth
+	}
+	return 0
+}
+
 // Datum says from which floor a height is measured.
 type Datum string
 

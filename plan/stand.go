@@ -137,15 +137,10 @@ func (t stand) within(outline geom.Polygon) error {
 }
 
 func (t stand) on(f *Fixture) error {
-	switch t.at.Part {
-	case PartLeft, PartRight:
-		return t.along(f.Depth)
-	case PartTop:
-		if t.at.Out < 0 || t.at.Out > f.Depth {
-			return Refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.text()).At("/out")
-		}
+	if t.at.Part == PartTop && (t.at.Out < 0 || t.at.Out > f.Depth) {
+		return Refuse(ErrNoRoom, "past-edge", "{0} would stand past the edge of {1}", t.name, f.text()).At("/out")
 	}
-	return t.along(f.Width)
+	return t.along(f.FaceLength(t.at.Part))
 }
 
 // CheckReach reports a length beyond Reach of what the name calls.

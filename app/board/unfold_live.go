@@ -112,16 +112,16 @@ func (u *Unfold) lowestText(of plan.ID) (lowest *scene.Rect) {
 // toCorner draws the dimension from a place on a face to one of its corners, below the
 // floor, clear of a text that stands there.
 func (u *Unfold) toCorner(s *scribe, f unfold.Face, along unit.Length, isRight bool, text *scene.Rect) {
-	end := unit.Length(0)
+	end, away := unit.Length(0), along
 	if isRight {
-		end = f.Length
+		end, away = f.Length, plan.FromRight(f.Length, along, 0)
 	}
-	if end == along {
+	if away == 0 {
 		return
 	}
 	a, b := u.chain(s, f, min(along, end), max(along, end))
 	y, ink := a.Y, s.pic.Theme.Ink
-	said := s.pic.Voice.System.Format((end - along).Abs())
+	said := s.pic.Voice.System.Format(away.Abs())
 	half := scene.Run{Text: said, Size: u.medium.Text}.Width() / 2
 	x := (a.X + b.X) / 2
 	if gap := 0.8 * u.medium.Text; text != nil && x-half < text.Max.X+gap && x+half > text.Min.X-gap {

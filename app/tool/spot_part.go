@@ -1,6 +1,7 @@
 package tool
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -13,10 +14,7 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 	if f == nil {
 		return spot{}, false
 	}
-	long := f.Width
-	if p.Part.Part == plan.PartLeft || p.Part.Part == plan.PartRight {
-		long = f.Depth
-	}
+	long := f.FaceLength(p.Part.Part)
 	s := spot{anchor: p.Part, height: p.Height}
 	if l, ok := typed.place(t.System()); ok {
 		s.anchor.Along, s.snap = fromEnd(p.Part.Along, long, l)
@@ -37,10 +35,11 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 
 // fromEnd returns the place a length from the end of a face that is nearer.
 func fromEnd(at, long, l unit.Length) (unit.Length, words.Text) {
-	if at > long/2 {
-		return long - l, words.New("snap.right", "{0} from the right corner", l)
+	to, isRight := frame.AtNearerEnd(long, at, l)
+	if isRight {
+		return to, words.New("snap.right", "{0} from the right corner", l)
 	}
-	return l, words.New("snap.left", "{0} from the left corner", l)
+	return to, words.New("snap.left", "{0} from the left corner", l)
 }
 
 // heightsOn lists the heights of the other openings on a fixture.

@@ -31,6 +31,20 @@ func (f Face) NearerEnd(at unit.Length) (Mark, unit.Length) {
 	return Nearest([]Mark{left, right}, at)
 }
 
+// AtNearerEnd returns the place along a face so long that is a length from the end nearer
+// to a place pointed at, the left one of two as near, and whether that is the right end.
+func AtNearerEnd(long, pointed, away unit.Length) (at unit.Length, isRight bool) {
+	if pointed > long/2 {
+		return plan.FromRight(long, away, 0), true
+	}
+	return away, false
+}
+
+// FixtureEnds returns the left and the right end of a face of a fixture, or of its top.
+func FixtureEnds(f *plan.Fixture, part plan.Part) (left, right Mark) {
+	return Mark{At: 0, Of: f.ID}, Mark{At: f.FaceLength(part), Of: f.ID, IsRight: true}
+}
+
 // Tapes returns where a tape is laid from once the wall is finished: the ends of the
 // face, and the outer edges of what is trimmed round its breaks.
 func (f Face) Tapes() []Mark {

@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"math"
+
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -30,6 +32,36 @@ func ToWalls(room *plan.Room, at geom.Point) (dims []Dim) {
 		}
 	}
 	return dims
+}
+
+// NearWalls returns the dimensions of a place in a room's ceiling or floor to the nearest
+// of its sides that is not open, and to the nearest of those across to it.
+func NearWalls(room *plan.Room, at geom.Point) (dims []Dim) {
+	var first geom.Segment
+	for range 2 {
+		best, found := -1, Dim{}
+		for i, s := range room.Sides {
+			line := room.Segment(i)
+			if s.Kind == plan.SideOpen || len(dims) > 0 && !isSquare(first, line) {
+				continue
+			}
+			if along, away := line.Nearest(at); best < 0 || away < found.Length {
+				best, found = i, Dim{at, geom.FrameOf(line).Point(along, 0), away, s.ID}
+			}
+		}
+		if best < 0 {
+			break
+		}
+		dims, first = append(dims, found), room.Segment(best)
+	}
+	return dims
+}
+
+// isSquare reports whether two lines are nearer to square than to parallel.
+func isSquare(a, b geom.Segment) bool {
+	u, v := geom.FrameOf(a).Along(), geom.FrameOf(b).Along()
+	cross := u.X.Millimetres()*v.Y.Millimetres() - u.Y.Millimetres()*v.X.Millimetres()
+	return math.Abs(cross) > 1000*1000*math.Sqrt2/2
 }
 
 // rayHit returns how far from a point, along an axis, a segment lies.

@@ -47,7 +47,7 @@ func mirrored(p plan.Plan, a plan.Anchor, width, line unit.Length) plan.Anchor {
 		a.At.X = 2*line - a.At.X
 		return a
 	}
-	a.Along = faceLength(p, a) - width - a.Along
+	a.Along = plan.FromRight(p.FaceLength(a), a.Along, width)
 	switch a.Part {
 	case plan.PartLeft:
 		a.Part = plan.PartRight

@@ -108,26 +108,6 @@ func inTurn(p plan.Plan, edits []Edit) (plan.Plan, error) {
 // isFlat reports whether an anchor is a point of a ceiling or a floor.
 func isFlat(a plan.Anchor) bool { return a.Part == plan.PartCeiling || a.Part == plan.PartFloor }
 
-// faceLength returns how long the face is that an anchor is on: that of a side, or the
-// width or depth of a fixture; 0 where it is on none.
-func faceLength(p plan.Plan, a plan.Anchor) unit.Length {
-	switch a.Part {
-	case plan.PartFace:
-		if ref, _ := p.Side(a.Host); ref != nil {
-			return ref.Line().Length()
-		}
-	case plan.PartTop, plan.PartFront, plan.PartBack:
-		if f, _ := p.Fixture(a.Host); f != nil {
-			return f.Width
-		}
-	case plan.PartLeft, plan.PartRight:
-		if f, _ := p.Fixture(a.Host); f != nil {
-			return f.Depth
-		}
-	}
-	return 0
-}
-
 // rides reports whether a thing stands on one of the things, or on what stands on one.
 func rides(p plan.Plan, t plan.Thing, things []plan.ID) bool {
 	among := make(map[plan.ID]bool, len(things))

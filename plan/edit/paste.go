@@ -85,7 +85,7 @@ func (e Paste) place(p plan.Plan, t plan.Thing, names map[plan.ID]plan.ID) (plan
 		return at, nil
 	}
 	if at.Along += e.Along; e.Onto != "" && at.Part == plan.PartFace {
-		at.Along = max(0, min(at.Along, faceLength(p, at)-plan.WidthOf(t)))
+		at.Along = max(0, min(at.Along, plan.FromRight(p.FaceLength(at), 0, plan.WidthOf(t))))
 	}
 	return at, nil
 }

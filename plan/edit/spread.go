@@ -43,7 +43,7 @@ func (e Spread) Apply(p plan.Plan) (plan.Plan, error) {
 	for _, t := range all {
 		taken += plan.WidthOf(t)
 	}
-	from, to, gaps := unit.Length(0), faceLength(p, *plan.AnchorOf(all[0])), len(all)+1
+	from, to, gaps := unit.Length(0), p.FaceLength(*plan.AnchorOf(all[0])), len(all)+1
 	if !e.ToEnds {
 		last := all[len(all)-1]
 		from, to, gaps = plan.AnchorOf(all[0]).Along, plan.AnchorOf(last).Along+plan.WidthOf(last), len(all)-1
@@ -145,7 +145,7 @@ func (e SameDistance) Apply(p plan.Plan) (plan.Plan, error) {
 	}
 	away := like.Along
 	if e.IsRight {
-		away = faceLength(p, *like) - plan.WidthOf(as) - like.Along
+		away = plan.FromRight(p.FaceLength(*like), like.Along, plan.WidthOf(as))
 	}
 	var edits []Edit
 	for _, id := range e.Things {
@@ -159,7 +159,7 @@ func (e SameDistance) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		to := *at
 		if to.Along = away; e.IsRight {
-			to.Along = faceLength(p, to) - plan.WidthOf(t) - away
+			to.Along = plan.FromRight(p.FaceLength(to), away, plan.WidthOf(t))
 		}
 		edits = append(edits, placing(t, to, 0))
 	}

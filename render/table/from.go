@@ -1,8 +1,6 @@
 package table
 
 import (
-	"math"
-
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -43,24 +41,6 @@ type measurer struct {
 	ix    *index.Index
 	north int
 	half  unit.Length // of the box
-}
-
-// end is a place along a face.
-type end struct {
-	at          unit.Length
-	name, brief words.Text
-}
-
-// nearest returns the end nearest to a place, the first of two that are as near.
-func (m measurer) nearest(ends []end, along unit.Length) From {
-	best := ends[0]
-	for _, e := range ends[1:] {
-		if (along - e.at).Abs() < (along - best.at).Abs() {
-			best = e
-		}
-	}
-	away := (along - best.at).Abs()
-	return From{Name: best.name, Brief: best.brief, Centre: away, Edge: away - m.half}
 }
 
 func (m measurer) onFace(place index.Place, along unit.Length) []From {
@@ -104,27 +84,11 @@ func casing(w wind, b *plan.Break) (name, brief words.Text) {
 		words.New("from.casing.short", "{0} casing", w.letters())
 }
 
-// inRoom measures from two walls: the nearest, and the nearest of those across to it.
-func (m measurer) inRoom(place index.Place) []From {
-	var froms []From
-	var first geom.Segment
-	for range 2 {
-		best, found := From{}, false
-		var chosen geom.Segment
-		for i, s := range place.Room.Sides {
-			line := place.Room.Segment(i)
-			if s.Kind == plan.SideOpen || len(froms) > 0 && !isAcross(first, line) {
-				continue
-			}
-			if _, away := line.Nearest(place.Foot); !found || away < best.Centre {
-				w := windOf(minus(geom.FrameOf(line).Out()), m.north)
-				best, found, chosen = m.wall(w, away), true, line
-			}
-		}
-		if !found {
-			break
-		}
-		froms, first = append(froms, best), chosen
+// inRoom measures from the two walls that the frame tells.
+func (m measurer) inRoom(place index.Place) (froms []From) {
+	for _, d := range frame.NearWalls(place.Room, place.Foot) {
+		line := place.Room.Segment(place.Room.SideAt(d.Wall))
+		froms = append(froms, m.wall(windOf(minus(geom.FrameOf(line).Out()), m.north), d.Length))
 	}
 	return froms
 }
@@ -136,29 +100,24 @@ func (m measurer) wall(w wind, away unit.Length) From {
 	}
 }
 
-// isAcross reports whether two lines are nearer to square than to parallel.
-func isAcross(a, b geom.Segment) bool {
-	u, v := geom.FrameOf(a).Along(), geom.FrameOf(b).Along()
-	cross := u.X.Millimetres()*v.Y.Millimetres() - u.Y.Millimetres()*v.X.Millimetres()
-	return math.Abs(cross) > 1000*1000*math.Sqrt2/2
-}
-
 var (
 	leftEnd  = words.New("from.left", "left end")
 	rightEnd = words.New("from.right", "right end")
 	backEdge = words.New("from.back", "back edge")
 )
 
-// onFixture measures along a fixture's side as one looks at it.
+// onFixture measures along a fixture's side, or its top, as one looks at it.
 func (m measurer) onFixture(on *plan.Fixture, at plan.Anchor) []From {
-	wide := on.Width
-	if at.Part == plan.PartLeft || at.Part == plan.PartRight {
-		wide = on.Depth
+	left, right := frame.FixtureEnds(on, at.Part)
+	mark, away := frame.Nearest([]frame.Mark{left, right}, at.Along)
+	name := leftEnd
+	if mark.IsRight {
+		name = rightEnd
 	}
-	return []From{m.nearest([]end{{0, leftEnd, leftEnd}, {wide, rightEnd, rightEnd}}, at.Along)}
+	return []From{{Name: name, Brief: name, Centre: away, Edge: away - m.half}}
 }
 
 func (m measurer) onTop(on *plan.Fixture, at plan.Anchor) []From {
-	along := m.nearest([]end{{0, leftEnd, leftEnd}, {on.Width, rightEnd, rightEnd}}, at.Along)
-	return []From{along, m.nearest([]end{{0, backEdge, backEdge}}, at.Out)}
+	away := at.Out.Abs()
+	return append(m.onFixture(on, at), From{Name: backEdge, Brief: backEdge, Centre: away, Edge: away - m.half})
 }

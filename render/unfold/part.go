@@ -56,10 +56,7 @@ var uprightParts = []plan.Part{plan.PartFront, plan.PartRight, plan.PartBack, pl
 func fixtureFaces(faces []FixtureFace, views []index.FixtureView, named []plan.ID) []FixtureFace {
 	for _, v := range views {
 		for _, part := range uprightParts {
-			face := FixtureFace{Fixture: v.Fixture, Part: part, Name: FixtureFaceName(v.Fixture, part), Length: v.Fixture.Width}
-			if part == plan.PartLeft || part == plan.PartRight {
-				face.Length = v.Fixture.Depth
-			}
+			face := FixtureFace{Fixture: v.Fixture, Part: part, Name: FixtureFaceName(v.Fixture, part), Length: v.Fixture.FaceLength(part)}
 			for _, o := range v.Openings {
 				if o.At.Part == part {
 					face.Openings = append(face.Openings, o)
