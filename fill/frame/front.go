@@ -13,6 +13,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -100,6 +101,11 @@ func RectOf(o *plan.Opening, room *plan.Room) Rect {
 	front, centre := FrontOf(o), CentreHeight(o, room)
 	left, bottom := o.At.Along-front.Width/2, centre-front.Height/2
 	return Rect{left, left + front.Width, bottom, bottom + front.Height}
+}
+
+// RectOfCut returns what a break takes of a face.
+func RectOfCut(c index.Cut) Rect {
+	return Rect{Left: c.From, Right: c.To, Bottom: c.Break.Sill, Top: c.Break.Head}
 }
 
 // Meets reports whether two parts of a face overlap; edge to edge they do not.

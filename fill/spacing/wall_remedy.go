@@ -32,7 +32,7 @@ func reachRemedies(v index.RoomView, r run, g gap, fig *code.Figures) []rule.Rem
 		if offer != nil && inFloor == 0 {
 			return offer
 		}
-		if n == least {
+		if first == nil {
 			first = offer
 		}
 	}
@@ -54,6 +54,7 @@ func reachWith(v index.RoomView, r run, g gap, fig *code.Figures, n unit.Length)
 		o.ID = ids.next()
 		edits = append(edits, addFresh{edit.AddOpening{Opening: o}})
 		if o.At.Part == plan.PartFloor {
+			v.Floor = append(slices.Clip(v.Floor), &o) // the next stands clear of it
 			inFloor++
 		}
 	}
@@ -82,8 +83,7 @@ func asOne(label words.Text, edits []edit.Edit) edit.Edit {
 
 // reachOpening returns a receptacle that serves a gap no longer than twice the reach:
 // as near its middle as a box can be set, beside a bed rather than behind it, else in
-// the floor. It reports false where
-// there is no floor before the wall either.
+// the floor. It reports false where there is no place before the wall either.
 func reachOpening(v index.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
 	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach, step: fig.Units.Grid()}
@@ -105,24 +105,8 @@ func reachOpening(v index.RoomView, r run, g gap, fig *code.Figures) (o plan.Ope
 			return try.o, true
 		}
 	}
-	setOut := min(floorSetOut, fig.Spacing.FloorReach)
-	p, along := r.standing(wish, setOut)
-	outline := v.Room.Outline()
-	for ; setOut >= leastSetOut; setOut /= 2 {
-		if at := p.side.Frame.Point(along, setOut); outline.Contains(at) {
-			return part.NewOpening(fig.Units, kindFloorReceptacle, plan.OnFloor(v.Room.ID, at)), true
-		}
-	}
-	return o, false
+	return r.floorOpening(wish, &v, fig)
 }
-
-// floorSetOut is how far from the wall line a floor receptacle is offered: within
-// the 18 in of 210.52(A)(3) and clear of the bottom plate (common practice). In a
-// narrow corner it is less, down to leastSetOut.
-const (
-	floorSetOut = 9 * unit.Inch
-	leastSetOut = unit.Inch / 4
-)
 
 // boxMargin is how far from the end of a piece a box is offered, so that casing and
 // corner framing stay clear (common practice).
@@ -195,13 +179,16 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 	return at, found
 }
 
-// inTheWay returns what a box may not meet on the piece's side: other boxes, and where it
-// shall be in reach, what stands before the wall and hides it.
+// inTheWay returns what a box may not meet on the piece's side: other boxes, doors and
+// windows, and where it shall be in reach, what stands before the wall and hides it.
 func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 	for _, other := range p.side.Openings {
 		if other.Status != plan.StatusRemove {
 			all = append(all, frame.RectOf(other, room))
 		}
+	}
+	for _, c := range p.side.Cuts {
+		all = append(all, frame.RectOfCut(c))
 	}
 	for _, v := range p.side.Fixtures {
 		f, margin := v.Fixture, unit.Length(0)

@@ -34,7 +34,7 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	for i, at := range boxes {
 		found = append(found, pastEdge(v, boxes, at, fig.Units.Grid())...)
 		for _, c := range v.Cuts {
-			if at.Meets(cutOut(c)) {
+			if at.Meets(frame.RectOfCut(c)) {
 				found = append(found, inBreak(v, at.o, c))
 			}
 		}
@@ -94,11 +94,6 @@ func placeFinding(v rule.SideView, o *plan.Opening) rule.Finding {
 		Opening: o.ID, About: o.ID,
 		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, max(at.Left, 0), min(at.Right, v.Length))},
 	}
-}
-
-// cutOut is what a break takes of a face.
-func cutOut(c index.Cut) frame.Rect {
-	return frame.Rect{Left: c.From, Right: c.To, Bottom: c.Break.Sill, Top: c.Break.Head}
 }
 
 func breakText(k plan.BreakKind) words.Text { return words.New("break."+string(k), string(k)) }

@@ -60,7 +60,7 @@ func setIn(size, room, step unit.Length) unit.Length {
 // isFree reports whether a box may stand so: in no break and on no other box.
 func isFree(v rule.SideView, boxes []placedBox, o *plan.Opening, at frame.Rect) bool {
 	return !slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.Meets(at) }) &&
-		!slices.ContainsFunc(v.Cuts, func(c index.Cut) bool { return at.Meets(cutOut(c)) })
+		!slices.ContainsFunc(v.Cuts, func(c index.Cut) bool { return at.Meets(frame.RectOfCut(c)) })
 }
 
 func pastCorner(o *plan.Opening, by unit.Length) words.Text {

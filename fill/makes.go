@@ -1,0 +1,40 @@
+package fill
+
+import (
+	"slices"
+
+	"studbay/plan/index"
+)
+
+// Makes returns the stops that taking a remedy makes where there were none, or more than
+// there was: a box that is moved may leave wall unserved, a larger one run past a corner.
+// The index is of the plan that the result is of. It fails where the remedy cannot be
+// taken.
+func (r Result) Makes(ix *index.Index, remedy Remedy) (made []Finding, err error) {
+	if r.Figures == nil {
+		return nil, nil
+	}
+	p, err := remedy.Edit.Apply(ix.Plan())
+	if err != nil {
+		return nil, err
+	}
+	c := Checker{index: ix.Updated(p), fig: r.Figures}
+	c.waived = c.waived.of(p.Waivers)
+	rooms, openings := index.Touched(ix, c.index)
+	for _, id := range slices.Concat(rooms, openings) {
+		for _, s := range scopesAt(c.index, id) {
+			was := r.Of(s.id)
+			for _, f := range c.findings(s).findings {
+				if f.Severity == Stop && f.Waived == nil && !slices.ContainsFunc(was, func(was Finding) bool { return isNoMoreThan(f, was) }) {
+					made = append(made, f)
+				}
+			}
+		}
+	}
+	return made, nil
+}
+
+// isNoMoreThan reports whether a finding is one that was there, or less of it.
+func isNoMoreThan(f, was Finding) bool {
+	return f.Rule == was.Rule && f.Severity <= was.Severity && f.Opening == was.Opening && f.IsWithin(was.Seen())
+}
