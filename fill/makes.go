@@ -4,7 +4,21 @@ import (
 	"slices"
 
 	"studbay/plan/index"
+	"studbay/plan/words"
 )
+
+// Told says what a remedy does, and what stops it makes. The index is of the plan that the
+// result is of.
+func (r Result) Told(ix *index.Index, remedy Remedy) words.Text {
+	made, err := r.Makes(ix, remedy)
+	switch {
+	case err != nil || len(made) == 0:
+		return remedy.Label
+	case len(made) == 1:
+		return words.New("remedy.makes", "{0}; but then: {1}", remedy.Label, made[0].Message)
+	}
+	return words.New("remedy.makes-more", "{0}; but then: {1}, and {2} more", remedy.Label, made[0].Message, len(made)-1)
+}
 
 // Makes returns the stops that taking a remedy makes where there were none, or more than
 // there was: a box that is moved may leave wall unserved, a larger one run past a corner.

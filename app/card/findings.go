@@ -51,7 +51,7 @@ func (c *Context) finding(f rule.Finding) fyne.CanvasObject {
 func (c *Context) remedy(r rule.Remedy, width float32) fyne.CanvasObject {
 	const price = 64
 	accent := look.Style{Bold: true, Tone: look.Accent}
-	label := look.NewParagraph(c.Voice.Say(r.Label), accent, width-look.Scaled(price+3*look.Grid))
+	label := look.NewParagraph(c.Voice.Say(c.Result.Told(c.Index, r)), accent, width-look.Scaled(price+3*look.Grid))
 	cost := look.NewText(c.priceText(r), look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing})
 	content := look.Row(look.Grid, 0, label, cost)
 	return c.newPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })

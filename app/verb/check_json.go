@@ -90,7 +90,7 @@ func (c *checked) asJSON(listed []rule.Finding) checkJSON {
 			one.Stretches = append(one.Stretches, stretchJSON{s.Host, c.quantity(rule.LengthOf(s.From)), c.quantity(rule.LengthOf(s.To))})
 		}
 		if len(f.Remedies) > 0 {
-			one.Remedy = orNull(c.voice.Say(f.Remedies[0].Label))
+			one.Remedy = orNull(c.voice.Say(c.result.Told(c.index, f.Remedies[0])))
 		}
 		out.Findings = append(out.Findings, one)
 	}

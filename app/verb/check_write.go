@@ -92,11 +92,12 @@ func (c *checked) putFinding(p *paragraphs, f rule.Finding) {
 		p.put(in, f.Why)
 	}
 	for _, r := range f.Remedies {
+		told := c.result.Told(c.index, r)
 		if r.Price == nil || r.Price.Cents == 0 {
-			p.put(in+"> ", r.Label)
+			p.put(in+"> ", told)
 			continue
 		}
-		p.put(in+"> ", words.New("check.remedy", "{0} ({1})", r.Label, *r.Price))
+		p.put(in+"> ", words.New("check.remedy", "{0} ({1})", told, *r.Price))
 	}
 }
 

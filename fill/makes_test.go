@@ -1,0 +1,69 @@
+package fill
+
+import (
+	"testing"
+
+	"studbay/plan"
+	"studbay/plan/index"
+)
+
+// TestARemedyTellsNothingWhereItMakesNone: a receptacle serves 6 ft of wall either way
+// (NEC 2023 210.52(A)(1)), so that one set 2 in from the corner serves a wall of 74 in.
+func TestARemedyTellsNothingWhereItMakesNone(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		length float64 // of the wall
+		want   string
+	}{
+		{"the reach goes past its end", 72, "Set it 2\" from the left corner"},
+		{"the reach ends at its very end", 74, "Set it 2\" from the left corner"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			r := oneWall(t, tt.length)
+			o := r.receptacle(0, 0)
+			p := r.plan()
+			ix := index.New(p)
+			result, err := Check(ix)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for f := range result.Each() {
+				if f.Opening == o.ID && len(f.Remedies) > 0 {
+					if got := result.Told(ix, f.Remedies[0]).String(); got != tt.want {
+						t.Errorf("%q, want %q", got, tt.want)
+					}
+					return
+				}
+			}
+			t.Error("no remedy for a box that runs past the corner")
+		})
+	}
+}
+
+// TestARemedyTellsOfWallItLeaves: a receptacle over the corner of two walls serves 6 ft of
+// each (NEC 2023 210.52(A)(1)); set 2 in along one of them it serves 2 in less of the other.
+func TestARemedyTellsOfWallItLeaves(t *testing.T) {
+	r := roomOf(t, [2]float64{0, 0}, [2]float64{60, 0}, [2]float64{60, 72}, [2]float64{0, 72})
+	r.room.Sides[1].Kind, r.room.Sides[2].Kind = plan.SideOpen, plan.SideOpen
+	o := r.receptacle(0, 0) // in the corner that the wall of 72 in ends at
+	ix := index.New(r.plan())
+	result, err := Check(ix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for f := range result.Each() {
+		if f.Opening != o.ID || len(f.Remedies) == 0 {
+			continue
+		}
+		made, err := result.Makes(ix, f.Remedies[0])
+		if err != nil || len(made) != 1 || made[0].Rule != "wall-reach" {
+			t.Fatalf("it makes %v, %v; want one stretch of wall unserved", made, err)
+		}
+		want := `Set it 2" from the left corner; but then: 2" of wall in Bedroom is not served by a receptacle`
+		if got := result.Told(ix, f.Remedies[0]).String(); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+		return
+	}
+	t.Error("no remedy for a box that runs past the corner")
+}
