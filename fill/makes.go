@@ -3,13 +3,14 @@ package fill
 import (
 	"slices"
 
+	"studbay/fill/rule"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
 // Told says what a remedy does, and what stops it makes. The index is of the plan that the
 // result is of.
-func (r Result) Told(ix *index.Index, remedy Remedy) words.Text {
+func (r Result) Told(ix *index.Index, remedy rule.Remedy) words.Text {
 	made, err := r.Makes(ix, remedy)
 	switch {
 	case err != nil || len(made) == 0:
@@ -24,7 +25,7 @@ func (r Result) Told(ix *index.Index, remedy Remedy) words.Text {
 // there was: a box that is moved may leave wall unserved, a larger one run past a corner.
 // The index is of the plan that the result is of. It fails where the remedy cannot be
 // taken.
-func (r Result) Makes(ix *index.Index, remedy Remedy) (made []Finding, err error) {
+func (r Result) Makes(ix *index.Index, remedy rule.Remedy) (made []rule.Finding, err error) {
 	if r.Figures == nil {
 		return nil, nil
 	}
@@ -39,7 +40,7 @@ func (r Result) Makes(ix *index.Index, remedy Remedy) (made []Finding, err error
 		for _, s := range scopesAt(c.index, id) {
 			was := r.Of(s.id)
 			for _, f := range c.findings(s).findings {
-				if f.Severity == Stop && f.Waived == nil && !slices.ContainsFunc(was, func(was Finding) bool { return isNoMoreThan(f, was) }) {
+				if f.Severity == rule.Stop && f.Waived == nil && !slices.ContainsFunc(was, func(was rule.Finding) bool { return isNoMoreThan(f, was) }) {
 					made = append(made, f)
 				}
 			}
@@ -49,6 +50,6 @@ func (r Result) Makes(ix *index.Index, remedy Remedy) (made []Finding, err error
 }
 
 // isNoMoreThan reports whether a finding is one that was there, or less of it.
-func isNoMoreThan(f, was Finding) bool {
+func isNoMoreThan(f, was rule.Finding) bool {
 	return f.Rule == was.Rule && f.Severity <= was.Severity && f.Opening == was.Opening && f.IsWithin(was.Seen())
 }

@@ -1,8 +1,10 @@
-package fill
+package fill_test
 
 import (
 	"testing"
 
+	"studbay/fill"
+	"studbay/fill/filltest"
 	"studbay/plan"
 	"studbay/plan/index"
 )
@@ -19,11 +21,11 @@ func TestARemedyTellsNothingWhereItMakesNone(t *testing.T) {
 		{"the reach ends at its very end", 74, "Set it 2\" from the left corner"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			r := oneWall(t, tt.length)
-			o := r.receptacle(0, 0)
-			p := r.plan()
+			r := filltest.OneWall(t, tt.length)
+			o := r.Receptacle(0, 0)
+			p := r.Plan()
 			ix := index.New(p)
-			result, err := Check(ix)
+			result, err := fill.Check(ix)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -43,11 +45,11 @@ func TestARemedyTellsNothingWhereItMakesNone(t *testing.T) {
 // TestARemedyTellsOfWallItLeaves: a receptacle over the corner of two walls serves 6 ft of
 // each (NEC 2023 210.52(A)(1)); set 2 in along one of them it serves 2 in less of the other.
 func TestARemedyTellsOfWallItLeaves(t *testing.T) {
-	r := roomOf(t, [2]float64{0, 0}, [2]float64{60, 0}, [2]float64{60, 72}, [2]float64{0, 72})
-	r.room.Sides[1].Kind, r.room.Sides[2].Kind = plan.SideOpen, plan.SideOpen
-	o := r.receptacle(0, 0) // in the corner that the wall of 72 in ends at
-	ix := index.New(r.plan())
-	result, err := Check(ix)
+	r := filltest.RoomOf(t, [2]float64{0, 0}, [2]float64{60, 0}, [2]float64{60, 72}, [2]float64{0, 72})
+	r.Room.Sides[1].Kind, r.Room.Sides[2].Kind = plan.SideOpen, plan.SideOpen
+	o := r.Receptacle(0, 0) // in the corner that the wall of 72 in ends at
+	ix := index.New(r.Plan())
+	result, err := fill.Check(ix)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,4 +1,3 @@
-// Package filltest makes plans to try checks and remedies on.
 package filltest
 
 import (
