@@ -35,13 +35,27 @@ type Cable struct {
 	Ground     bool        `json:"ground"`               // one equipment grounding conductor
 	GroundSize unit.AWG    `json:"groundSize,omitempty"` // 0: the size of the others
 	Circuit    ID          `json:"circuit,omitempty"`
-	Length     unit.Length `json:"length,omitempty"` // measured by the user; 0 is not known
+	Length     unit.Length `json:"length,omitempty"`    // measured by the user; 0 is not known
+	FromSpace  int         `json:"fromSpace,omitempty"` // which space of a parted box it enters, from 1 on; 0 is not told; from version 1.1 on
+	ToSpace    int         `json:"toSpace,omitempty"`
 	Note       string      `json:"note,omitempty"`
 	Extra      Extra       `json:"-"`
 }
 
 // Key returns the cable's ID.
 func (c *Cable) Key() ID { return c.ID }
+
+// SpaceAt returns which space of a parted box the cable enters at an end, from 1 on, or 0
+// where that is not told.
+func (c *Cable) SpaceAt(end ID) int {
+	if c.From == end {
+		return c.FromSpace
+	}
+	return c.ToSpace
+}
+
+// maxSpaces bounds into how many spaces a box is parted; nothing built comes near it.
+const maxSpaces = 12
 
 // Control says which switches serve which loads.
 type Control struct {
@@ -98,6 +112,8 @@ func (p Plan) checkCable(c *Cable) error {
 		return Refuse(nil, "cable-ends", "a cable starts and ends at one opening").At("/to")
 	case c.Size == 0 || !isWire(int(c.Size)) || !isWire(int(c.GroundSize)):
 		return Refuse(nil, "cable-size", "a cable needs a wire size").At("/size")
+	case min(c.FromSpace, c.ToSpace) < 0 || max(c.FromSpace, c.ToSpace) > maxSpaces:
+		return Refuse(nil, "cable-space", "a cable enters space 1 to {0} of a parted box", maxSpaces)
 	case c.Wires < 1 || c.Wires > 100:
 		return Refuse(nil, "cable-wires", "a cable has 1 to 100 insulated conductors, not {0}", c.Wires).At("/wires")
 	}

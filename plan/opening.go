@@ -91,10 +91,12 @@ const (
 	ItemClamps         ItemKind = "clamps"
 	ItemFitting        ItemKind = "fitting"
 	ItemTerminalBlock  ItemKind = "terminal-block"
+	ItemSpace          ItemKind = "space" // begins a space of a parted box; from version 1.1 on
 )
 
 // Item is one line of a box's contents. Which fields count depends on What: a cable
-// has a Size, Wires and Times; a device a Size, Gangs and Times; a fitting a Type.
+// has a Size, Wires and Times; a device a Size, Gangs and Times; a fitting a Type; a space a
+// Volume.
 type Item struct {
 	What  ItemKind `json:"what"`
 	Size  unit.AWG `json:"size,omitempty"`
@@ -103,6 +105,8 @@ type Item struct {
 	Type  string   `json:"type,omitempty"`  // of a fitting: stud or hickey
 	Times int      `json:"times,omitempty"` // 0 is once
 	None  bool     `json:"none,omitempty"`  // said not to be there; only What counts then
+
+	Volume unit.Volume `json:"volume,omitempty"` // of a space; 0: its part is not said
 }
 
 // Assembly is what is built into the wall: a box, what is added to it and a cover.
@@ -226,7 +230,7 @@ func isWire(size int) bool { return size >= -4 && size <= 40 }
 
 var itemKinds = []ItemKind{
 	ItemCable, ItemConductor, ItemThrough, ItemLoop, ItemGround, ItemIsolatedGround,
-	ItemFixtureWire, ItemCanopy, ItemDevice, ItemClamps, ItemFitting, ItemTerminalBlock,
+	ItemFixtureWire, ItemCanopy, ItemDevice, ItemClamps, ItemFitting, ItemTerminalBlock, ItemSpace,
 }
 
 func (c *Contents) check(name words.Text) error {
@@ -240,7 +244,7 @@ func (c *Contents) check(name words.Text) error {
 		return Refuse(nil, "items", "{0} has more than {1} lines of contents", name, maxItems).At("/items")
 	}
 	for i, it := range c.Items {
-		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= maxGangs && it.Times >= 0 && it.Times <= 1000
+		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= maxGangs && it.Times >= 0 && it.Times <= 1000 && it.Volume >= 0 && it.Volume <= maxVolume
 		if !slices.Contains(itemKinds, it.What) || !counts || !isWire(int(it.Size)) {
 			return Refuse(nil, "item", "line {1} of the contents of {0} has a field out of bounds", name, i+1).At(fmt.Sprintf("/items/%d", i))
 		}

@@ -4,23 +4,17 @@ import (
 	"fmt"
 	"strings"
 
-	"fyne.io/fyne/v2"
-
 	"studbay/app/look"
-	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
 )
 
-// contentsOf returns what is in the box and who told.
-func contentsOf(s subject[plan.Opening]) (box.Contents, boxes.Source) {
-	v, ok := s.Index.OpeningView(s.id)
-	if !ok {
-		return nil, boxes.NotKnown
-	}
-	return boxes.ContentsOf(v)
+// sourceOf returns who told what is in the box.
+func sourceOf(s subject[plan.Opening]) boxes.Source {
+	w, _ := s.worked()
+	return w.Source
 }
 
 // boxRow is the choice of a listed assembly.
@@ -52,7 +46,7 @@ func boxRow(s subject[plan.Opening]) row {
 // sourceRow is the choice of who tells what is in the box.
 func sourceRow(s subject[plan.Opening]) row {
 	return s.choice(s.say("opening.source", "Source"), "", func() []look.Option {
-		_, source := contentsOf(s)
+		source := sourceOf(s)
 		set := func(to *plan.Contents) func() {
 			return func() { s.do(edit.SetContents{ID: s.id, Contents: to}) }
 		}
@@ -106,48 +100,4 @@ func circuitRow(s subject[plan.Opening]) row {
 		}
 		return options
 	})
-}
-
-// inBox is the picture of the box, or why there is none.
-func inBox(s subject[plan.Opening]) row {
-	body := look.Column(look.Grid)
-	working := false // its fold was left open
-	return row{body, func() {
-		contents, source := contentsOf(s)
-		title := look.Row(look.Grid, 1,
-			look.NewText(s.say("opening.in-box", "What is in the box"), look.Title),
-			look.NewFlexible(s.Voice.Say(source.Text()), look.Second))
-		r, why := s.worked(s.now(), contents, source)
-		if body.Objects = []fyne.CanvasObject{look.HairLine(), title}; why != "" {
-			body.Add(look.NewParagraph(why, look.Quiet, s.Width))
-			return
-		}
-		body.Add(look.TopRow(look.Grid*2, 1, NewGauge(r, s.Voice), s.sum(r, s.Width-look.Scaled(gaugeWidth+look.Grid*2))))
-		fold := NewFold(s.Context, s.say("opening.working", "The arithmetic, line by line"), s.working(r))
-		fold.SetOpen(working)
-		fold.changed = func(open bool) { working = open }
-		body.Add(fold)
-	}}
-}
-
-// worked returns the working of a box's fill, or says why there is none.
-func (c *Context) worked(o plan.Opening, contents box.Contents, source boxes.Source) (r box.Result, why string) {
-	if !source.IsKnown() {
-		return r, c.say("opening.box.unknown", "Nothing says what is in it, so there is no verdict.")
-	}
-	built, chosen, err := part.Resolve(o.Assembly)
-	switch {
-	case err != nil:
-		return r, ErrorText(c.Voice, err)
-	case !chosen:
-		return r, c.say("opening.box.choose", "Select a box above, and its fill is worked out here.")
-	case c.Result.IsRefused():
-		return r, c.Voice.Say(c.Result.NotChecked())
-	case c.Result.Figures == nil:
-		return r, c.say("opening.box.wait", "Working it out …")
-	}
-	if r, err = box.Fill(c.Result.Figures, built.Space(), contents); err != nil {
-		return r, ErrorText(c.Voice, err)
-	}
-	return r, ""
 }

@@ -3,6 +3,8 @@ package verb
 import (
 	"errors"
 	"fmt"
+	"slices"
+	"strings"
 
 	"studbay/fill/box"
 	"studbay/fill/code"
@@ -42,8 +44,11 @@ const fillExamples = `  a box marked 18 in³, three cables and a receptacle: exa
   a 50 A range receptacle that needs two gangs, with a smaller ground
     studbay fill --box sq411-2.125 --conductor 6x3 --ground 10 --device 6:2
 
-  one side of a barrier, by an older edition, as JSON
-    studbay fill --edition 2017 --volume 16 --barrier metal --cable 12/2x2 --device 12 --json`
+  a box that a barrier parts: what is on each side, and how much room there is
+    studbay fill --volume 34 --barrier metal --space "17; cable 14/2 x2; device 14" --space "cable 12/2; device 12"
+
+  by an older edition, as JSON
+    studbay fill --edition 2017 --volume 16 --cable 12/2x2 --device 12 --json`
 
 // fillRequest is what was asked for on the command line.
 type fillRequest struct {
@@ -52,6 +57,8 @@ type fillRequest struct {
 	volume   string
 	adds     []string
 	barriers []string
+	spaces   []string
+	gangs    int // of a box of the catalog
 	contents map[box.Word]*[]string
 	present  map[box.Word]*bool
 	json     bool
@@ -64,8 +71,10 @@ func fillCommand() *cobra.Command {
 		Use:   "fill (--box NAME | --volume V) [what is in it]",
 		Short: "Add up what is in one box and compare it with its volume",
 		Long: `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
-line by line. It checks one space: the volume after what is added and less each
-barrier. Flags that name a thing may be repeated. A volume V is 18, 18in3 or 295cm3.
+line by line. Flags that name a thing may be repeated. A volume V is 18, 18in3 or 295cm3.
+Where barriers part the box, each space is worked out by itself: --space says, for each
+of them in turn, the volume there and what is in it, parted by semicolons. The volume
+may be left out of one, which has the rest, or of all where there is a space a gang.
 Wire connectors and wires that never leave the box take nothing: leave them out.
 Neither the box's depth nor its support is checked.
 
@@ -96,7 +105,8 @@ func (r *fillRequest) addFlags(c *cobra.Command) {
 		}
 		r.contents[flag.word] = f.StringArray(name, nil, flag.usage)
 	}
-	f.StringArrayVar(&r.barriers, "barrier", nil, "a barrier without a mark, `metal|nonmetallic`")
+	f.StringArrayVar(&r.barriers, "barrier", nil, "a barrier without a mark, `metal|nonmetallic`; then --space says what is on each side")
+	f.StringArrayVar(&r.spaces, "space", nil, "one space of a parted box: its volume and what is in it, `\"16; cable 14/2; device 14\"`")
 	f.BoolVar(&r.json, "json", false, "write JSON")
 	f.BoolVar(&r.list, "list", false, "list the boxes and box types of the catalog, a name first on each line")
 }
@@ -117,24 +127,51 @@ func (r *fillRequest) run(c *cobra.Command) error {
 	if err != nil {
 		return err
 	}
-	if clamps && !*r.present[box.Clamps] {
-		contents = append(contents, box.Item{What: box.Clamps})
+	if clamps {
+		contents = withClamps(contents)
 	}
-	result, err := box.Fill(fig, space, contents)
+	parted, err := box.Parted(fig, space, r.gangs, contents)
 	if err != nil {
 		return r.explain(err)
 	}
-	if err := r.write(c.OutOrStdout(), fig, result); err != nil {
+	var results []box.Result
+	for _, p := range parted {
+		result, err := box.Fill(fig, p.Space, p.Contents)
+		if err != nil {
+			return r.explain(err)
+		}
+		results = append(results, result)
+	}
+	if err := r.write(c.OutOrStdout(), fig, results); err != nil {
 		return err
 	}
-	if !result.Fits {
+	if !fitsEach(results) {
 		return errFound
 	}
 	return nil
 }
 
+// fitsEach reports whether what is in each space fits.
+func fitsEach(results []box.Result) bool {
+	return !slices.ContainsFunc(results, func(r box.Result) bool { return !r.Fits })
+}
+
+// withClamps counts the internal clamps that a box comes with in each of its spaces.
+func withClamps(c box.Contents) box.Contents {
+	spaces, begun := c.Spaces()
+	for i, in := range spaces {
+		if !in.Tells(box.Clamps) {
+			spaces[i] = append(in, box.Item{What: box.Clamps})
+		}
+	}
+	return box.InSpaces(spaces, begun)
+}
+
 // explain puts the flag in front of what could not be counted.
 func (r *fillRequest) explain(err error) error {
+	if untold := new(words.Error); errors.As(err, &untold) {
+		return usagef("--space: %w", err)
+	}
 	if size := new(box.SizeError); errors.As(err, &size) {
 		return usagef("--%w", err)
 	}
@@ -161,7 +198,37 @@ func (r *fillRequest) parseContents() (box.Contents, error) {
 			all = append(all, item)
 		}
 	}
+	if len(r.spaces) == 0 {
+		return all, nil
+	}
+	if len(all) > 0 {
+		return nil, usagef("--space: what is in a parted box is said by --space alone; of --%s nobody knows on which side it is", all[0].What)
+	}
+	for _, text := range r.spaces {
+		space, err := parseSpace(text)
+		if err != nil {
+			return nil, usagef("--space %q: %w", text, err)
+		}
+		all = append(all, space...)
+	}
 	return all, nil
+}
+
+// parseSpace reads one space: its volume, where that is said, and what is in it.
+func parseSpace(text string) (box.Contents, error) {
+	first, rest, _ := strings.Cut(text, ";")
+	begun, err := box.ParseItem(box.BeginsSpace, first)
+	if err != nil {
+		begun, rest = box.Item{What: box.BeginsSpace}, text
+	}
+	in, wrong := box.ParseContents(rest)
+	switch {
+	case wrong != nil:
+		return nil, wrong
+	case in.Tells(box.BeginsSpace):
+		return nil, errors.New("one space at a time; repeat --space for the next")
+	}
+	return append(box.Contents{begun}, in...), nil
 }
 
 // space gathers what gives the volume, and whether the box comes with clamps.
@@ -172,7 +239,7 @@ func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
 	case r.box != "" && r.volume != "":
 		return s, false, usagef("--box %s and --volume %s: give one of the two", r.box, r.volume)
 	case r.box != "":
-		s, clamps, err = catalogued(r.box)
+		s, r.gangs, clamps, err = catalogued(r.box)
 	default:
 		s.Parts, err = appendGiven(nil, "volume", r.volume)
 	}
@@ -194,14 +261,14 @@ func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
 	return s, clamps, nil
 }
 
-func catalogued(name string) (box.Space, bool, error) {
+func catalogued(name string) (s box.Space, gangs int, clamps bool, err error) {
 	if b := part.All().Box(name); b != nil {
-		return b.Space(), b.Clamps, nil
+		return b.Space(), b.Gangs, b.Clamps, nil
 	}
 	if a := part.All().Assembly(name); a != nil {
-		return a.Space(), a.Box.Clamps, nil
+		return a.Space(), a.Gangs(), a.Box.Clamps, nil
 	}
-	return box.Space{}, false, usagef("--box %s: no such box or box type; studbay fill --list names them", name)
+	return s, 0, false, usagef("--box %s: no such box or box type; studbay fill --list names them", name)
 }
 
 func appendGiven(parts []box.Part, flag, text string) ([]box.Part, error) {
@@ -239,6 +306,7 @@ func completeFill(c *cobra.Command) {
 	offer(string(box.FixtureWire), "18", "16", "14")
 	offer("volume")
 	offer("add")
+	offer("space")
 }
 
 // boxNames lists what --box takes, each with what it is behind a tab for the shell.

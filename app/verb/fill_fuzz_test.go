@@ -14,6 +14,7 @@ func FuzzFill(f *testing.F) {
 		"--box\nsq4-1.5\n--add\n3.5\n--cable\n12/2x3\n--device\n12",
 		"--box\nsq411-2.125\n--conductor\n6x3\n--ground\n10\n--device\n6:2",
 		"--edition\n2017\n--volume\n16\n--barrier\nmetal\n--cable\n12/2x2\n--device\n12",
+		"--volume\n34\n--barrier\nmetal\n--space\n17; cable 14/2 x2; device 14\n--space\ncable 12/2; device 12",
 		"--volume=295cm3\n--canopy\n--fixture-wire=18x3\n--clamps\n--fitting\nstud",
 		"--volume\n-1", "--cable", "kitchen.studbay", "--volume\n1e9\n--through\n14x99999999999999999999",
 	} {

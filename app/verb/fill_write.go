@@ -19,13 +19,22 @@ type fillJSON struct {
 	Required    unit.Volume      `json:"required_in3"`
 	Spare       unit.Volume      `json:"spare_in3"`
 	Fits        bool             `json:"fits"`
+	FromMemory  bool             `json:"from_memory,omitempty"` // the volume: read the stamp
 	Lines       []lineJSON       `json:"lines"`
 }
 
+// partedJSON is the result of a box that barriers part.
+type partedJSON struct {
+	Edition string     `json:"edition"`
+	Fits    bool       `json:"fits"` // each space does
+	Spaces  []fillJSON `json:"spaces"`
+}
+
 type volumeLineJSON struct {
-	Section string      `json:"section"`
-	What    string      `json:"what"`
-	Volume  unit.Volume `json:"volume_in3"`
+	Section    string      `json:"section"`
+	What       string      `json:"what"`
+	Volume     unit.Volume `json:"volume_in3"`
+	FromMemory bool        `json:"from_memory,omitempty"`
 }
 
 type lineJSON struct {
@@ -36,17 +45,24 @@ type lineJSON struct {
 	Volume    unit.Volume `json:"volume_in3"`
 }
 
-func (r *fillRequest) write(w io.Writer, fig *code.Figures, result box.Result) error {
-	if r.json {
-		return writeJSON(w, asFillJSON(result))
+func (r *fillRequest) write(w io.Writer, fig *code.Figures, results []box.Result) error {
+	switch {
+	case !r.json:
+		return writeFillText(w, fig, results)
+	case len(results) == 1:
+		return writeJSON(w, asFillJSON(results[0]))
 	}
-	return writeFillText(w, fig, result)
+	out := partedJSON{Edition: fig.Edition, Fits: fitsEach(results)}
+	for _, one := range results {
+		out.Spaces = append(out.Spaces, asFillJSON(one))
+	}
+	return writeJSON(w, out)
 }
 
 func asFillJSON(r box.Result) fillJSON {
-	out := fillJSON{r.Edition, r.Volume, []volumeLineJSON{}, r.Required, r.Spare, r.Fits, []lineJSON{}}
+	out := fillJSON{r.Edition, r.Volume, []volumeLineJSON{}, r.Required, r.Spare, r.Fits, r.FromMemory, []lineJSON{}}
 	for _, l := range r.VolumeLines {
-		out.VolumeLines = append(out.VolumeLines, volumeLineJSON{l.Section, l.What.String(), l.Volume})
+		out.VolumeLines = append(out.VolumeLines, volumeLineJSON{l.Section, l.What.String(), l.Volume, l.FromMemory})
 	}
 	for _, l := range r.Lines {
 		out.Lines = append(out.Lines, lineJSON{l.Section, l.What.String(), l.Count, l.Allowance, l.Volume})
@@ -55,10 +71,24 @@ func asFillJSON(r box.Result) fillJSON {
 }
 
 // writeFillText writes the working as a person would put it down.
-func writeFillText(w io.Writer, fig *code.Figures, r box.Result) error {
+func writeFillText(w io.Writer, fig *code.Figures, results []box.Result) error {
 	var t table
-	t.line(words.New("fill.text.title", "Box fill of one space, by {0} 314.16", fig.Title))
+	t.line(words.New("fill.text.title", "Box fill by {0} 314.16", fig.Title))
 	t.line(words.Text{})
+	for i, r := range results {
+		if len(results) > 1 {
+			t.line(words.New("fill.text.space", "Space {0} of {1}", i+1, len(results)))
+			t.line(words.Text{})
+		}
+		t.filled(r)
+		t.line(words.Text{})
+	}
+	t.line(words.New("text.caution", caution))
+	return t.write(w)
+}
+
+// filled puts down the working of one space.
+func (t *table) filled(r box.Result) {
 	t.heading(words.New("fill.text.gives", "What the box gives"), "in³")
 	for _, l := range r.VolumeLines {
 		t.row(l.Section, l.What, "", l.Volume)
@@ -76,14 +106,14 @@ func writeFillText(w io.Writer, fig *code.Figures, r box.Result) error {
 		t.line(words.Text{})
 		t.paragraph(words.New("text.note", "Note: {0}", note))
 	}
-	t.line(words.Text{})
-	t.line(words.New("text.caution", caution))
-	return t.write(w)
 }
 
 // verdict says both figures in both units; what is decided is in cubic inches.
 func verdict(r box.Result) words.Text {
 	both := func(v unit.Volume) string { return unit.Metric.FormatVolume(v) }
+	if r.Fits && r.FromMemory {
+		return words.New("fill.text.fits.from-memory", "It fits if the stamp says so: {0} of {1} from memory, {2} remaining.", both(r.Required), both(r.Volume), both(r.Spare))
+	}
 	if r.Fits {
 		return words.New("fill.text.fits", "It fits: {0} of {1}, {2} remaining.", both(r.Required), both(r.Volume), both(r.Spare))
 	}
@@ -102,22 +132,32 @@ type listedJSON struct {
 	Volume unit.Volume `json:"volume_in3"`
 	Basis  part.Basis  `json:"basis"`
 	Clamps bool        `json:"clamps"`
+	// FromMemory says that nobody has seen the mark: read the stamp.
+	FromMemory bool `json:"from_memory,omitempty"`
+}
+
+// based says what a volume of the list rests on.
+func (l listedJSON) based() words.Text {
+	if l.FromMemory {
+		return words.New("fill.list.from-memory", "from memory, read the stamp")
+	}
+	return words.New("plain", "{0}", string(l.Basis))
 }
 
 func (r *fillRequest) writeList(w io.Writer) error {
 	list := listJSON{}
 	for _, b := range part.All().Boxes {
-		list.Boxes = append(list.Boxes, listedJSON{b.ID, b.Text().String(), b.Volume, b.Basis, b.Clamps})
+		list.Boxes = append(list.Boxes, listedJSON{b.ID, b.Text().String(), b.Volume, b.Basis, b.Clamps, b.FromMemory})
 	}
 	for _, a := range part.All().Assemblies {
-		list.Assemblies = append(list.Assemblies, listedJSON{a.Code, a.Text().String(), a.Volume(), a.Box.Basis, a.Box.Clamps})
+		list.Assemblies = append(list.Assemblies, listedJSON{a.Code, a.Text().String(), a.Volume(), a.Box.Basis, a.Box.Clamps, a.IsFromMemory()})
 	}
 	if r.json {
 		return writeJSON(w, list)
 	}
 	var t table
 	for _, one := range append(list.Boxes, list.Assemblies...) {
-		t.row(one.Name, words.New("fill.list.what", "{0}", one.What), string(one.Basis), one.Volume)
+		t.row(one.Name, words.New("fill.list.what", "{0}", one.What), one.based().String(), one.Volume)
 	}
 	return t.write(w)
 }

@@ -32,6 +32,7 @@ const (
 	Clamps         Word = "clamps"          // internal clamps, however many
 	Fitting        Word = "fitting"         // a luminaire stud or a hickey
 	TerminalBlock  Word = "terminal-block"  // one terminal block assembly
+	BeginsSpace    Word = "space"           // what follows is in the next space of a parted box
 )
 
 // The types of fitting.
@@ -41,8 +42,8 @@ const (
 )
 
 // Item is one line of a box's contents. Which fields count depends on What: a cable has
-// a Size, Wires and Times; a device a Size, Gangs and Times; a fitting a Type; clamps
-// and canopy nothing; all others a Size and Times.
+// a Size, Wires and Times; a device a Size, Gangs and Times; a fitting a Type; a space a
+// Volume; clamps and canopy nothing; all others a Size and Times.
 type Item struct {
 	What  Word
 	Size  unit.AWG // of a device: the largest conductor connected to its yoke
@@ -51,10 +52,13 @@ type Item struct {
 	Type  string   // of a fitting: Stud or Hickey
 	Times int      // 0 is once
 	None  bool     // said not to be there: it counts nothing, and nothing is assumed in its place
+	// Volume is what a space of a parted box has; 0: its part is not said.
+	Volume unit.Volume
 }
 
-// Contents is what is in one space of a box. Wire connectors, locknuts, and wires that
-// never leave the box take no volume and have no word.
+// Contents is what is in a box. Wire connectors, locknuts, and wires that never leave the
+// box take no volume and have no word. Where barriers part the box, an item that begins a
+// space stands before what is in it; the first space may go without.
 type Contents []Item
 
 func (i Item) times() int64 { return int64(max(i.Times, 1)) }
@@ -62,7 +66,9 @@ func (i Item) times() int64 { return int64(max(i.Times, 1)) }
 func (i Item) gangs() int64 { return int64(max(i.Gangs, 1)) }
 
 // sized reports whether the item has a conductor size.
-func (i Item) sized() bool { return i.What != Canopy && i.What != Clamps && i.What != Fitting }
+func (i Item) sized() bool {
+	return i.What != Canopy && i.What != Clamps && i.What != Fitting && i.What != BeginsSpace
+}
 
 // Present returns the items without those said not to be there.
 func (c Contents) Present() Contents {

@@ -44,8 +44,12 @@ func (e *SizeError) Error() string {
 }
 
 // Fill adds up what the contents need and compares it with the volume of the space. It
-// fails with ErrNoVolume, or with a *SizeError for a conductor the table has no row for.
+// fails with ErrNoVolume, with a *SizeError for a conductor the table has no row for, and
+// with ErrParted for a parted box that Parted has not parted.
 func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
+	if len(s.Barriers) > 0 && s.Share.Of < 2 || c.has(BeginsSpace) {
+		return Result{}, ErrParted
+	}
 	volumes, err := s.volumeLines(fig)
 	if err != nil {
 		return Result{}, err
@@ -85,6 +89,15 @@ func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
 	return t.lines, t.notes, nil
 }
 
+// Sum returns what contents need in all. It reports false where that cannot be counted.
+func Sum(fig *code.Figures, c Contents) (sum unit.Volume, ok bool) {
+	lines, _, err := Need(fig, c)
+	for _, l := range lines {
+		sum += l.Volume
+	}
+	return sum, err == nil
+}
+
 func (i Item) check(fig *code.Figures) error {
 	f, ok := formOf(i.What)
 	if !ok {
@@ -107,9 +120,9 @@ func (i Item) check(fig *code.Figures) error {
 
 // notes says what the space leaves open.
 func (s Space) notes() (notes []words.Text) {
-	if len(s.Barriers) > 0 {
-		notes = append(notes, words.New("fill.note.barrier",
-			"One space beside the barrier is checked; each other space is to be checked by itself, with its own volume."))
+	if s.Share.IsEqual() {
+		notes = append(notes, words.New("fill.note.equal",
+			"The volume is shared out equally, a gang to each space (common practice); where the barrier stands elsewhere, say what each space has."))
 	}
 	if s.IsFromMemory() {
 		notes = append(notes, words.New("fill.note.from-memory",

@@ -62,25 +62,20 @@ func TestCanopyTrap(t *testing.T) {
 	}
 }
 
-func TestBarriersAndAdds(t *testing.T) {
+func TestAdds(t *testing.T) {
 	for _, tt := range []struct {
-		name     string
-		volumes  []string
-		barriers []Barrier
-		want     string
-		source   string
+		name    string
+		volumes []string
+		want    string
+		source  string
 	}{
-		{"a ring marked 3.5", []string{"21", "3.5"}, nil, "24.5", "314.16(A): volumes add up"},
-		{"an extension of a listed size", []string{"21", "21"}, nil, "42", "314.16(A), life-improver.com"},
-		{"an unmarked ring", []string{"21", "0"}, nil, "21", "314.16(A)"},
-		{"a metal barrier", []string{"34"}, []Barrier{Metal}, "33.5", "314.16(A): 1/2 in³"},
-		{"a nonmetallic barrier", []string{"34"}, []Barrier{Nonmetallic}, "33", "314.16(A): 1 in³"},
-		{"both sides", []string{"34", "6"}, []Barrier{Metal, Nonmetallic}, "38.5", "314.16(A)"},
-		{"a given volume in cm³ is rounded down", []string{"295cm3"}, nil, "18.0020", "295 / 16.387064 = 18.00200..."},
+		{"a ring marked 3.5", []string{"21", "3.5"}, "24.5", "314.16(A): volumes add up"},
+		{"an extension of a listed size", []string{"21", "21"}, "42", "314.16(A), life-improver.com"},
+		{"an unmarked ring", []string{"21", "0"}, "21", "314.16(A)"},
+		{"a given volume in cm³ is rounded down", []string{"295cm3"}, "18.0020", "295 / 16.387064 = 18.00200..."},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			s := space(t, tt.volumes...)
-			s.Barriers = tt.barriers
 			r, err := Fill(figures(t, "2023"), s, nil)
 			if err != nil || r.Volume != volume(t, tt.want) {
 				t.Errorf("volume %s, %v; want %s (%s)", r.Volume, err, tt.want, tt.source)
@@ -152,7 +147,8 @@ func TestNotes(t *testing.T) {
 		{"canopy with five", "2023", "fixture-wire 18 x5; canopy", nil, []string{"fill.note.canopy-over"}},
 		{"terminal block before its rule", "2017", "terminal-block 12", nil, []string{"fill.note.terminal-block"}},
 		{"terminal block with its rule", "2023", "terminal-block 12", nil, nil},
-		{"barrier", "2023", "", func(s *Space) { s.Barriers = []Barrier{Metal} }, []string{"fill.note.barrier"}},
+		{"a barrier between gangs", "2023", "", func(s *Space) { s.Barriers, s.Share.Of = []Barrier{Metal}, 2 }, []string{"fill.note.equal"}},
+		{"a barrier elsewhere", "2023", "", func(s *Space) { s.Barriers, s.Share = []Barrier{Metal}, Share{2, 90_000} }, nil},
 		{"conduit body", "2023", "", func(s *Space) { s.ConduitBody = true }, []string{"fill.note.conduit-body"}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -32,6 +32,9 @@ func items(but ...Word) *rapid.Generator[Item] {
 		case formFitting:
 			item.Type = rapid.SampledFrom([]string{Stud, Hickey}).Draw(t, "type")
 			return item
+		case formSpace:
+			item.Volume = unit.Volume(rapid.Int64Range(0, 600_000).Draw(t, "volume"))
+			return item
 		case formCable:
 			item.Wires = rapid.IntRange(1, 5).Draw(t, "wires")
 		case formDevice:
@@ -91,11 +94,12 @@ func TestOrderDoesNotMatter(t *testing.T) {
 func TestResultAddsUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		fig := drawFigures(t)
-		c := Contents(rapid.SliceOfN(items(), 0, 8).Draw(t, "contents"))
+		c := Contents(rapid.SliceOfN(items(BeginsSpace), 0, 8).Draw(t, "contents"))
 		s := Space{Barriers: rapid.SliceOfN(rapid.SampledFrom([]Barrier{Metal, Nonmetallic}), 0, 2).Draw(t, "barriers")}
 		for _, v := range rapid.SliceOfN(rapid.Int64Range(1, 600_000), 1, 3).Draw(t, "volumes") {
 			s.Parts = append(s.Parts, Part{What: words.New("test.part", "part"), Volume: unit.Volume(v)})
 		}
+		s.Share.Of = len(s.Barriers) + 1
 		r, err := Fill(fig, s, c)
 		if err != nil {
 			t.Fatal(err)

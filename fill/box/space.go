@@ -50,12 +50,13 @@ func ParseBarrier(text string) (Barrier, error) {
 	return "", fmt.Errorf("%q: no such barrier; want metal or nonmetallic", text)
 }
 
-// Space is the one space of a box that is looked at. Where a barrier parts a box, each
+// Space is a box as it gives volume, or one space of it: where barriers part a box, each
 // space is checked by itself, with its own share of the volume.
 type Space struct {
 	Parts       []Part // the box first
 	Barriers    []Barrier
-	ConduitBody bool // not a box: 314.16(C) has more to say
+	Share       Share // set by Parted
+	ConduitBody bool  // not a box: 314.16(C) has more to say
 }
 
 // VolumeLine is one addend of a space's volume; a barrier's is below zero.
@@ -63,6 +64,8 @@ type VolumeLine struct {
 	Section string
 	What    words.Text
 	Volume  unit.Volume
+	// FromMemory says that nobody has seen the mark it rests on.
+	FromMemory bool
 }
 
 // ErrNoVolume says that a box has neither a mark nor a listed size: its volume is then
@@ -82,19 +85,19 @@ func (s Space) volumeLines(fig *code.Figures) ([]VolumeLine, error) {
 		if p.Volume < 0 || p.Volume > mostVolume {
 			return nil, fmt.Errorf("%s: a volume of %s in³ is out of range", p.What, p.Volume)
 		}
-		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.said(), p.Volume})
+		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.said(), p.Volume, p.FromMemory})
 	}
 	for _, b := range s.Barriers {
 		lines = append(lines, b.line(fig))
 	}
-	return lines, nil
+	return append(lines, s.Share.lines(fig, sumOf(lines))...), nil
 }
 
 func (b Barrier) line(fig *code.Figures) VolumeLine {
 	if b == Metal {
-		return VolumeLine{fig.Section("barrier-metal"),
-			words.New("fill.barrier.metal", "less a metal barrier"), -fig.Fill.BarrierMetal}
+		return VolumeLine{Section: fig.Section("barrier-metal"),
+			What: words.New("fill.barrier.metal", "less a metal barrier"), Volume: -fig.Fill.BarrierMetal}
 	}
-	return VolumeLine{fig.Section("barrier-nonmetallic"),
-		words.New("fill.barrier.nonmetallic", "less a nonmetallic barrier"), -fig.Fill.BarrierNonmetal}
+	return VolumeLine{Section: fig.Section("barrier-nonmetallic"),
+		What: words.New("fill.barrier.nonmetallic", "less a nonmetallic barrier"), Volume: -fig.Fill.BarrierNonmetal}
 }

@@ -21,6 +21,7 @@ const (
 	formCable               // 12/2 or 12/2x3
 	formDevice              // 12, 12:2 or 12:2x3
 	formFitting             // stud or hickey
+	formSpace               // nothing or a volume
 )
 
 // forms lists the words in the order they are explained.
@@ -40,6 +41,7 @@ var forms = []struct {
 	{Clamps, formNone},
 	{Fitting, formFitting},
 	{TerminalBlock, formSize},
+	{BeginsSpace, formSpace},
 }
 
 func formOf(w Word) (form, bool) {
@@ -57,6 +59,7 @@ var wanted = map[form]words.Text{
 	formCable:   words.New("box.want.cable", "want a cable such as 12/2, or 12/2x3 for three"),
 	formDevice:  words.New("box.want.device", "want a size such as 12, 12:2 for a device of two gangs, or 12x3 for three yokes"),
 	formFitting: words.New("box.want.fitting", "want stud or hickey"),
+	formSpace:   words.New("box.want.space", "want the volume of that space, such as 16, or nothing"),
 }
 
 // ParseItem reads what stands after a word, such as 12/2x3 after cable. An error says
@@ -86,6 +89,8 @@ func parseForm(f form, text string) (Item, *words.Error) {
 			return Item{}, misread("box.no-fitting", "no such fitting")
 		}
 		return Item{Type: text}, nil
+	case formSpace:
+		return parseSpace(text)
 	}
 	text, times, err := cutTimes(text)
 	if err != nil {
@@ -94,6 +99,17 @@ func parseForm(f form, text string) (Item, *words.Error) {
 	item, err := parseSized(f, text)
 	item.Times = times
 	return item, err
+}
+
+func parseSpace(text string) (item Item, wrong *words.Error) {
+	if text == "" {
+		return item, nil
+	}
+	v, err := unit.ParseVolume(text)
+	if err != nil || v <= 0 || v > mostVolume {
+		return item, misread("box.no-volume", "not a volume")
+	}
+	return Item{Volume: v}, nil
 }
 
 // cutTimes splits the xK off the end.
@@ -145,7 +161,8 @@ func countOf(text string, most int) (int, *words.Error) {
 
 // ParseContents reads items parted by semicolons, each a word and what stands after
 // it: cable 12/2 x2; device 12; clamps. A word behind no is said not to be there: no
-// canopy. Empty text is no contents.
+// canopy. A space of a parted box begins with its word: space 16; cable 14/2; space 17.
+// Empty text is no contents.
 func ParseContents(text string) (Contents, error) {
 	var c Contents
 	for part := range strings.SplitSeq(text, ";") {
@@ -170,7 +187,7 @@ func parseStated(word, rest string) (Item, error) {
 		return ParseItem(Word(word), rest)
 	}
 	w := Word(strings.TrimSpace(rest))
-	if _, ok := formOf(w); !ok {
+	if _, ok := formOf(w); !ok || w == BeginsSpace {
 		return Item{}, words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(w))
 	}
 	return Item{What: w, None: true}, nil
@@ -192,6 +209,11 @@ func (i Item) String() string {
 		return text
 	case formFitting:
 		return text + " " + i.Type
+	case formSpace:
+		if i.Volume == 0 {
+			return text
+		}
+		return text + " " + i.Volume.String()
 	}
 	text += " " + i.Size.String()
 	if f == formCable {

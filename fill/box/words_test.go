@@ -21,6 +21,8 @@ func TestParseItem(t *testing.T) {
 		{Device, "10:2x3", Item{What: Device, Size: 10, Gangs: 2, Times: 3}},
 		{Fitting, "stud", Item{What: Fitting, Type: Stud}},
 		{Canopy, "", Item{What: Canopy}},
+		{BeginsSpace, "", Item{What: BeginsSpace}},
+		{BeginsSpace, " 16.5 in³", Item{What: BeginsSpace, Volume: 165_000}},
 	} {
 		got, err := ParseItem(tt.word, tt.text)
 		if err != nil || got != tt.want {
@@ -49,6 +51,8 @@ func TestParseItemRefuses(t *testing.T) {
 		{Device, "12:21", "from 1 to 20"},
 		{Fitting, "hook", "want stud or hickey"},
 		{Clamps, "2", "want nothing after it"},
+		{BeginsSpace, "0", "want the volume of that space"},
+		{BeginsSpace, "left", "want the volume of that space"},
 		{"wire", "12", `“wire” is no word`},
 	} {
 		_, err := ParseItem(tt.word, tt.text)

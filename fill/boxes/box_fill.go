@@ -8,9 +8,7 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/edit"
 	"studbay/plan/index"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -29,7 +27,7 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		return nil
 	}
 	b, chosen, err := part.Resolve(o.Assembly)
-	contents, source := ContentsOf(v)
+	_, source := ContentsOf(v)
 	kind := part.All().Kind(o.Kind)
 	switch {
 	case source == NotCounted:
@@ -51,14 +49,20 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 			Why:     words.New("rule.box-fill.no-box.why", "Select what is built into the wall; then its fill is checked."),
 		}}
 	}
-	result, err := box.Fill(fig, b.Space(), contents)
-	if err != nil {
-		return []rule.Finding{uncounted(o, err)}
+	w := WorkOf(v, b, fig)
+	switch {
+	case w.Source == NotKnown:
+		return []rule.Finding{citing(notKnown(o, words.New("plain", "{0}", sayable(w.Err))), fig, "box-volume")}
+	case w.Err != nil:
+		return []rule.Finding{uncounted(o, w.Err, fig)}
 	}
-	if result.Fits {
-		return nil
-	}
-	return []rule.Finding{overFull(v, fig, b, source, result)}
+	return overFull(v, fig, b, w)
+}
+
+// citing gives a finding the section of a figure, where that is not the rule's own.
+func citing(f rule.Finding, fig *code.Figures, figure string) rule.Finding {
+	f.Section = fig.Title + " " + fig.Section(figure)
+	return f
 }
 
 func notKnown(o *plan.Opening, why words.Text) rule.Finding {
@@ -71,20 +75,11 @@ func notKnown(o *plan.Opening, why words.Text) rule.Finding {
 
 // whyNotKnown says what is to be done, and the least that is drawn to it needs.
 func whyNotKnown(v index.OpeningView, fig *code.Figures) words.Text {
-	least, ok := needOf(fig, LeastOf(v))
-	if !ok {
+	least, ok := box.Sum(fig, LeastOf(v))
+	if !ok || least == 0 {
 		return words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and enter what is there; no verdict until then.")
 	}
 	return words.New("rule.box-fill.not-known.least", "What is drawn to it needs at least {0}, beside what is there. Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then.", least)
-}
-
-// needOf sums what contents need; it reports false where nothing is counted.
-func needOf(fig *code.Figures, c box.Contents) (sum unit.Volume, ok bool) {
-	lines, _, err := box.Need(fig, c)
-	for _, l := range lines {
-		sum += l.Volume
-	}
-	return sum, err == nil && sum > 0
 }
 
 func whyUnresolved(err error) words.Text {
@@ -104,67 +99,16 @@ func unreadable(o *plan.Opening, why words.Text) rule.Finding {
 }
 
 // uncounted says why the arithmetic has no answer.
-func uncounted(o *plan.Opening, err error) rule.Finding {
+func uncounted(o *plan.Opening, err error, fig *code.Figures) rule.Finding {
 	var size *box.SizeError
+	var untold *words.Error
 	switch {
 	case errors.Is(err, box.ErrNoVolume):
-		return unreadable(o, words.New("rule.box-fill.no-volume", "The box has neither a marked volume nor a listed size; read the mark off it and enter it."))
+		return citing(unreadable(o, words.New("rule.box-fill.no-volume", "The box has neither a marked volume nor a listed size; read the mark off it and enter it.")), fig, "box-volume")
+	case errors.As(err, &untold):
+		return citing(unreadable(o, untold.Text), fig, "box-volume")
 	case errors.As(err, &size):
 		return unreadable(o, words.New("rule.box-fill.size", "It holds a conductor of {0} AWG; the table of allowances runs from 18 to 6 AWG.", size.Item.Size))
 	}
 	return unreadable(o, words.New("plain", "{0}", err.Error()))
-}
-
-func overFull(v index.OpeningView, fig *code.Figures, b part.Resolved, s Source, r box.Result) rule.Finding {
-	return rule.Finding{
-		Severity: rule.Stop,
-		Measured: rule.VolumeOf(r.Required), Limit: rule.VolumeOf(r.Volume),
-		Message:  words.New("rule.box-fill.over", "{0}: the box is too small by {1}", v.Opening.Tag, -r.Spare),
-		Why:      words.New("rule.box-fill.over.why", "What enters it ({0}) needs {1}; the box holds {2}.", s.Text(), r.Required, b.MarkedVolume()),
-		Remedies: roomier(v, fig, b, r.Required),
-	}
-}
-
-// mostOffers bounds how many boxes are offered in place of one.
-const mostOffers = 3
-
-// roomier offers assemblies that the contents fit in, with what they cost more. From one
-// volume from memory to another is no cure: either may prove wrong when the stamp is read.
-func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, need unit.Volume) (offers []rule.Remedy) {
-	o := v.Opening
-	for _, a := range part.All().Roomier(b.Assembly, need) {
-		if len(offers) == mostOffers {
-			break
-		}
-		if b.IsFromMemory() && a.IsFromMemory() || !fitsIn(a, b, fig, v) {
-			continue
-		}
-		offers = append(offers, rule.Remedy{
-			Label: words.New("rule.box-fill.remedy", "Use “{0}”: {1}", a.Text(), a.MarkedVolume()),
-			Edit:  edit.SetAssembly{ID: o.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}},
-			Price: dearer(a, b.Assembly),
-		})
-	}
-	return offers
-}
-
-// dearer returns what one assembly costs more than another, nil where either has no price.
-func dearer(a, than *part.Assembly) *unit.Money {
-	price, was := a.Price(), than.Price()
-	if price.Cents == 0 || was.Cents == 0 || price.Currency != was.Currency {
-		return nil
-	}
-	price.Cents -= was.Cents
-	return &price
-}
-
-// fitsIn reports whether what is in a box goes into another assembly, with its own clamps
-// and the barriers there are.
-func fitsIn(a *part.Assembly, was part.Resolved, fig *code.Figures, v index.OpeningView) bool {
-	contents, _ := contentsIn(v, a.Box.Clamps)
-	if a.IsBlank() && contents.Yokes() > 0 {
-		return false
-	}
-	r, err := box.Fill(fig, part.Resolved{Assembly: a, Barriers: was.Barriers}.Space(), contents)
-	return err == nil && r.Fits
 }

@@ -27,11 +27,14 @@ func ContentsOf(v index.OpeningView) (box.Contents, Source) {
 // ToState returns what a user may put other items in place of: what is in the box less
 // the cables drawn to it.
 func ToState(v index.OpeningView) box.Contents {
-	w := wiringOf(v)
+	w, clamps := wiringOf(v), hasClamps(v.Opening)
+	if b, ok, err := part.Resolve(v.Opening.Assembly); ok && err == nil && b.IsParted() {
+		return w.partedRest(v, b, clamps)
+	}
 	if !w.source.IsKnown() {
 		return nil
 	}
-	return w.rest(hasClamps(v.Opening))
+	return w.rest(clamps)
 }
 
 // LeastOf returns what is surely in a box of which not all is known: the cables drawn to
@@ -41,7 +44,7 @@ func LeastOf(v index.OpeningView) box.Contents {
 		return nil
 	}
 	w := wiringOf(v)
-	w.stated = nil
+	w.stated, w.yokes, w.own = nil, yokesOf(v.Opening), w.usual.own
 	return append(slices.Clone(w.cables), w.rest(hasClamps(v.Opening))...)
 }
 
@@ -61,21 +64,26 @@ func contentsIn(v index.OpeningView, clamps bool) (box.Contents, Source) {
 
 // wiring is what is known of a box, apart by who told it.
 type wiring struct {
-	o      *plan.Opening
 	usual  usual
 	source Source
 	cables box.Contents // drawn
 	stated box.Contents // by the user, and not replaced by what is drawn
 	wires  box.Contents // assumed by the kind
+	yokes  box.Contents // that it must hold, of no size where none is said; none where stated
+	own    box.Contents // of its luminaire, but what is stated
 }
 
 func wiringOf(v index.OpeningView) wiring {
 	o := v.Opening
 	u, isKind := usualOf()[o.Kind]
-	w := wiring{o: o, usual: u, cables: cableItems(o, v.Cables)}
+	w := wiring{usual: u, cables: cableItems(o, v.Cables)}
 	stated, isStated := statedBy(o)
 	isDrawn := len(v.Cables) > 0
 	w.stated = slices.DeleteFunc(stated, func(i box.Item) bool { return Replaced(v, i) })
+	w.own = u.luminaire(w.stated)
+	if !w.stated.Tells(box.Device) {
+		w.yokes = yokesOf(o)
+	}
 	switch {
 	case o.Contents == nil && isKind && u.isNothing() && (isThere(o) || !isDrawn):
 		w.source = NotCounted
@@ -102,8 +110,7 @@ func (w wiring) rest(clamps bool) box.Contents {
 		sizeYokes(items, reach, oneOf(drawn), w.usual.wire)
 	}
 	items = append(items, w.wires...)
-	if !w.stated.Tells(box.Device) {
-		yokes := yokesOf(w.o)
+	if yokes := slices.Clone(w.yokes); len(yokes) > 0 {
 		mayHold := oneOf(reaching(w.stated))
 		switch {
 		case len(drawn) > 0:
@@ -114,7 +121,7 @@ func (w wiring) rest(clamps bool) box.Contents {
 		sizeYokes(yokes, reach, mayHold, w.usual.wire)
 		items = append(items, yokes...)
 	}
-	items = append(items, w.usual.luminaire(w.stated)...)
+	items = append(items, w.own...)
 	if clamps && !items.Tells(box.Clamps) {
 		items = append(items, box.Item{What: box.Clamps})
 	}

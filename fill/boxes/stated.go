@@ -30,7 +30,7 @@ func statedBy(o *plan.Opening) (items box.Contents, ok bool) {
 	}
 	for _, i := range o.Contents.Items {
 		items = append(items, box.Item{
-			What: box.Word(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times, None: i.None,
+			What: box.Word(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times, None: i.None, Volume: i.Volume,
 		})
 	}
 	return items, true
@@ -41,17 +41,24 @@ func StatedContents(items box.Contents) *plan.Contents {
 	out := &plan.Contents{Source: plan.ContentsStated}
 	for _, i := range items {
 		out.Items = append(out.Items, plan.Item{
-			What: plan.ItemKind(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times, None: i.None,
+			What: plan.ItemKind(i.What), Size: i.Size, Wires: i.Wires, Gangs: i.Gangs, Type: i.Type, Times: i.Times, None: i.None, Volume: i.Volume,
 		})
 	}
 	return out
 }
 
 // Restated returns what a plan keeps once the user has put other items in place of those
-// that ToState gave. What was stated and the cables drawn stand in place of is kept, so
-// that it is there again without them.
+// that ToState gave. What was stated and the cables drawn stand in place of is kept, each
+// in its space, so that it is there again without them.
 func Restated(v index.OpeningView, items box.Contents) *plan.Contents {
 	was, _ := statedBy(v.Opening)
-	hidden := slices.DeleteFunc(was, func(i box.Item) bool { return !Replaced(v, i) })
-	return StatedContents(append(slices.Clone(items), hidden...))
+	hidden, _ := was.Spaces()
+	now, begun := items.Spaces()
+	if len(hidden) != len(now) {
+		return StatedContents(items)
+	}
+	for i := range now {
+		now[i] = append(now[i], slices.DeleteFunc(hidden[i], func(i box.Item) bool { return !Replaced(v, i) })...)
+	}
+	return StatedContents(box.InSpaces(now, begun))
 }

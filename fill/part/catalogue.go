@@ -115,12 +115,25 @@ func (c *Catalogue) Assembly(code string) *Assembly { return c.assemblies[code] 
 func (c *Catalogue) Kind(id string) *Kind { return c.kinds[id] }
 
 // Roomier lists the assemblies that could stand in for one and have at least the volume
-// needed: as many gangs, the same front and listing. Those of the same material come
+// needed: as many gangs, the same front, as far out, and listing, and no old-work box in
+// place of a built-in one. Those of the same material come
 // first, then the smaller.
 func (c *Catalogue) Roomier(than *Assembly, need unit.Volume) []*Assembly {
+	return c.inPlaceOf(than, need, func(a *Assembly) bool {
+		return (a.Box.Mounting == OldWork) == (than.Box.Mounting == OldWork) && a.raise() == than.raise()
+	})
+}
+
+// OldWork lists as Roomier does the assemblies that go into a finished wall in place of
+// one.
+func (c *Catalogue) OldWork(than *Assembly, need unit.Volume) []*Assembly {
+	return c.inPlaceOf(than, need, func(a *Assembly) bool { return a.Box.Mounting == OldWork })
+}
+
+func (c *Catalogue) inPlaceOf(than *Assembly, need unit.Volume, is func(*Assembly) bool) []*Assembly {
 	var found []*Assembly
 	for _, a := range c.Assemblies {
-		if a != than && a.Volume() >= need && a.standsInFor(than) {
+		if a != than && a.Volume() >= need && a.standsInFor(than) && is(a) {
 			found = append(found, a)
 		}
 	}
@@ -137,12 +150,9 @@ func (c *Catalogue) Roomier(than *Assembly, need unit.Volume) []*Assembly {
 }
 
 // standsInFor reports whether a does the work of b: as many gangs, the same listing and
-// kind of cover where b has one, a front as far out, and no old-work box in place of a
-// built-in one.
+// kind of cover where b has one.
 func (a *Assembly) standsInFor(b *Assembly) bool {
-	return a.Gangs() == b.Gangs() && a.Box.Listed == b.Box.Listed &&
-		(a.Box.Mounting == OldWork) == (b.Box.Mounting == OldWork) &&
-		(b.Cover == nil || a.cover() == b.cover()) && a.raise() == b.raise()
+	return a.Gangs() == b.Gangs() && a.Box.Listed == b.Box.Listed && (b.Cover == nil || a.cover() == b.cover())
 }
 
 // raise returns how far the last ring stands out. A box without one is set as far out

@@ -86,6 +86,9 @@ func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 	return recipe, nil
 }
 
+// IsParted reports whether barriers part the box into spaces.
+func (b Resolved) IsParted() bool { return len(b.Barriers) > 0 }
+
 // Space returns the assembly as box fill reads it.
 func (b Resolved) Space() box.Space {
 	s := b.Assembly.Space()

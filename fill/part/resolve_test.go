@@ -25,7 +25,7 @@ func TestResolve(t *testing.T) {
 	for _, tt := range []struct {
 		name     string
 		assembly plan.Assembly
-		volume   string // less barriers, by NEC 2023
+		volume   string // less barriers, by NEC 2023, and of a parted box an equal part
 		source   string
 	}{
 		{"a listed assembly", plan.Assembly{Code: "SQ2"}, "24.5", "21.0 by Table 314.16(A) and a ring marked 3.5"},
@@ -36,8 +36,8 @@ func TestResolve(t *testing.T) {
 		{"a mark on the box goes before the table", plan.Assembly{Box: "sq4-1.5", Marked: marked("22.5")}, "22.5", "314.16(A)(1): a larger mark may be used"},
 		{"a plastic box goes by its mark", plan.Assembly{Box: "pn1-18", Marked: marked("20.3")}, "20.3", "314.16(A)(2)"},
 		{"the box goes before the code", plan.Assembly{Code: "SQ2", Box: "pn1-18"}, "18", "what was put together by hand is what there is"},
-		{"a metal barrier", plan.Assembly{Code: "PN5", Barriers: []string{"metal"}}, "34.5", "314.16(A): an unmarked metal barrier takes 0.5"},
-		{"two barriers", plan.Assembly{Box: "pn2-35", Barriers: []string{"metal", "nonmetallic"}}, "33.5", "314.16(A): 0.5 and 1.0"},
+		{"a metal barrier", plan.Assembly{Code: "PN5", Barriers: []string{"metal"}}, "17.25", "314.16(A): an unmarked metal barrier takes 0.5 of 35"},
+		{"two barriers", plan.Assembly{Code: "PN6", Barriers: []string{"metal", "nonmetallic"}}, "14.1666", "314.16(A): 0.5 and 1.0 of 44"},
 		{"a cover adds nothing", plan.Assembly{Box: "sq4-2.125", Cover: "blank-4"}, "30.3", "314.16(A): a flat cover has no volume"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -49,7 +49,15 @@ func TestResolve(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			r, err := box.Fill(fig, b.Space(), nil)
+			begun := make(box.Contents, len(b.Barriers)+1)
+			for i := range begun {
+				begun[i].What = box.BeginsSpace
+			}
+			parted, err := box.Parted(fig, b.Space(), b.Gangs(), begun)
+			if err != nil {
+				t.Fatal(err)
+			}
+			r, err := box.Fill(fig, parted[0].Space, nil)
 			if err != nil || r.Volume.String() != tt.volume {
 				t.Errorf("%s in³, want %s (%s), %v", r.Volume, tt.volume, tt.source, err)
 			}

@@ -8,8 +8,9 @@ import (
 
 // v1_1 adds to 1.0 what a finding showed when it was set aside: "seen" of a waiver;
 // and from which other thing the distance of one on a face is told: "from" of an opening,
-// a break or a fixture; and framing that is told stud by stud. Without them each means what it meant. A plan that has nothing of 1.1 is written as 1.0,
-// for programs that know no other.
+// a break or a fixture; framing that is told stud by stud; and the spaces of a parted box: an item "space" of its
+// contents, and which of them a cable enters. Without them each means what it meant. A plan
+// that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
 // leastVersion returns the oldest version that holds all that a plan has.
@@ -19,8 +20,13 @@ func leastVersion(p plan.Plan) version {
 			return v1_1
 		}
 	}
+	for c := range p.Cables.All() {
+		if c.FromSpace != 0 || c.ToSpace != 0 {
+			return v1_1
+		}
+	}
 	for _, l := range p.Levels {
-		if tellsFrom(l) {
+		if tellsFrom(l) || tellsSpaces(l) {
 			return v1_1
 		}
 		for r := range l.Rooms.All() {
@@ -51,6 +57,16 @@ func tellsFrom(l *plan.Level) bool {
 	}
 	for f := range l.Fixtures.All() {
 		if f.From != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// tellsSpaces reports whether the contents of a box on a level are told space by space.
+func tellsSpaces(l *plan.Level) bool {
+	for o := range l.Openings.All() {
+		if o.Contents != nil && slices.ContainsFunc(o.Contents.Items, func(i plan.Item) bool { return i.What == plan.ItemSpace }) {
 			return true
 		}
 	}

@@ -71,6 +71,35 @@ func TestFromWhatADistanceIsToldIsKept(t *testing.T) {
 	}
 }
 
+// What is in each space of a parted box is kept, in the version that has it.
+func TestSpacesOfAPartedBoxNeedVersion1_1(t *testing.T) {
+	p := sample()
+	level := *p.Levels[0]
+	for o := range level.Openings.All() {
+		told := *o
+		told.Contents = &plan.Contents{Source: plan.ContentsStated, Items: []plan.Item{
+			{What: plan.ItemSpace, Volume: 16 * unit.CubicInch}, {What: plan.ItemDevice, Size: 14}, {What: plan.ItemSpace},
+		}}
+		level.Openings = level.Openings.With(&told)
+		break
+	}
+	cables := sample()
+	for c := range cables.Cables.All() {
+		enters := *c
+		enters.ToSpace = 2
+		cables.Cables = cables.Cables.With(&enters)
+		break
+	}
+	for name, p := range map[string]plan.Plan{"stated": p.WithLevel(&level), "drawn": cables} {
+		if got := versionFor(p); got != "1.1" {
+			t.Errorf("%s: written as %s", name, got)
+		}
+		if back := decoded(t, encode(t, p)); !same(t, back, p) {
+			t.Errorf("%s: comes back as\n%s", name, encode(t, back))
+		}
+	}
+}
+
 // What a wall is built of, each field by itself, needs the newer version.
 func TestFramingNeedsVersion1_1(t *testing.T) {
 	some := unit.Inch

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"slices"
 	"strconv"
@@ -28,11 +29,9 @@ type built struct {
 
 // working is what the openings of one assembly that hold the same need of it.
 type working struct {
-	key    string
-	tags   []string
-	source boxes.Source
-	result box.Result
-	err    error
+	key  string
+	tags []string
+	boxes.Work
 }
 
 // assemblies lays out what is built in: each assembly with its volume, and how full it
@@ -109,18 +108,17 @@ func (b *book) builtIn() (all []*built) {
 // work adds an opening to the working of what holds the same.
 func (b *book) work(a *built, o *plan.Opening, made part.Resolved) {
 	view, _ := b.ix.OpeningView(o.ID)
-	contents, source := boxes.ContentsOf(view)
-	if b.result.Figures == nil || source == boxes.NotCounted {
+	if b.result.Figures == nil {
+		return
+	}
+	w := boxes.WorkOf(view, made, b.result.Figures)
+	if w.Source == boxes.NotCounted {
 		return // nothing in it is counted
 	}
-	key := fmt.Sprint(source, contents, made.Volume())
+	key := fmt.Sprint(w.Source, w.Contents, made.Volume(), w.Err)
 	i := slices.IndexFunc(a.workings, func(w working) bool { return w.key == key })
 	if i < 0 {
-		w := working{key: key, source: source}
-		if source != boxes.NotKnown {
-			w.result, w.err = box.Fill(b.result.Figures, made.Space(), contents)
-		}
-		i, a.workings = len(a.workings), append(a.workings, w)
+		i, a.workings = len(a.workings), append(a.workings, working{key: key, Work: w})
 	}
 	a.workings[i].tags = append(a.workings[i].tags, o.Tag)
 }
@@ -160,7 +158,14 @@ func (f *flow) assembly(a *built) {
 
 // tall is about how high a working is, which stays together.
 func (w working) tall() float64 {
-	return float64(len(w.result.VolumeLines)+len(w.result.Lines)+3)*plain.line() + 1
+	lines := 1
+	for _, r := range w.Spaces {
+		lines += len(r.VolumeLines) + len(r.Lines) + 2
+	}
+	if len(w.Spaces) > 1 {
+		lines += len(w.Spaces)
+	}
+	return float64(lines)*plain.line() + 1
 }
 
 func (f *flow) working(w working) {
@@ -170,22 +175,47 @@ func (f *flow) working(w working) {
 		f.y += strong.line()
 		f.page.add(strong.at(f.left(), f.y-0.6, line))
 	}
-	f.page.add(fine.right().at(f.right(), f.y-0.6, b.o.Voice.Say(w.source.Text())))
+	f.page.add(fine.right().at(f.right(), f.y-0.6, b.o.Voice.Say(w.Source.Text())))
 	switch {
-	case w.source == boxes.NotKnown:
+	case w.Source == boxes.NotKnown && w.Err != nil:
+		f.paragraph(fine, 0, b.say("assembly.untold", "No verdict: {0}", w.said()))
+		return
+	case w.Source == boxes.NotKnown:
 		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been opened and checked with the power off and proven off."))
 		return
-	case w.err != nil:
-		f.paragraph(fine, 0, b.say("assembly.not-counted", "Not worked out: {0}", w.err.Error()))
+	case w.Err != nil:
+		f.paragraph(fine, 0, b.say("assembly.not-counted", "Not worked out: {0}", w.said()))
 		return
 	}
-	for _, l := range w.result.VolumeLines {
+	for i, r := range w.Spaces {
+		if len(w.Spaces) > 1 {
+			f.need(plain.line())
+			f.y += plain.line()
+			f.page.add(plain.at(f.left(), f.y-0.6, b.say("assembly.space", "Space {0} of {1}", i+1, len(w.Spaces))))
+		}
+		f.sum(r)
+	}
+}
+
+// said is why there is no sum.
+func (w working) said() any {
+	var fault *words.Error
+	if errors.As(w.Err, &fault) {
+		return fault.Text
+	}
+	return w.Err.Error()
+}
+
+// sum puts down the working of a box, or of one of its spaces.
+func (f *flow) sum(r box.Result) {
+	b := f.page.b
+	for _, l := range r.VolumeLines {
 		f.sumLine(plain, l.Section, b.o.Voice.Say(l.What), "", l.Volume)
 	}
-	for _, l := range w.result.Lines {
+	for _, l := range r.Lines {
 		f.sumLine(plain, l.Section, b.o.Voice.Say(l.What), strconv.FormatInt(l.Count, 10)+" × "+twoPlaces(l.Allowance), -l.Volume)
 	}
-	f.verdict(w.result)
+	f.verdict(r)
 }
 
 // The columns of a working, in millimetres from the right.

@@ -13,7 +13,6 @@ import (
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -200,31 +199,35 @@ func volumeFrom(b part.Resolved) words.Text {
 func (e *entry) measure(ix *index.Index, result fill.Result) {
 	e.froms = Froms(ix, e.o)
 	contents, source := boxes.ContentsOf(e.view)
-	e.source = source.Text()
 	built, chosen, err := part.Resolve(e.o.Assembly)
-	if chosen && err == nil && built.Volume() > 0 {
+	isBuilt := chosen && err == nil
+	if isBuilt && built.Volume() > 0 {
 		e.volume, e.volumeFrom = VolumeOf(built.Volume()), volumeFrom(built)
 	}
+	var w boxes.Work
+	if isBuilt && result.Figures != nil {
+		w = boxes.WorkOf(e.view, built, result.Figures)
+		contents, source = w.Contents, w.Source
+	}
+	e.source = source.Text()
 	switch {
 	case e.o.Status == plan.StatusRemove:
 		e.source = words.Text{}
-		return
 	case !source.IsKnown() || result.Figures == nil:
-		return
+	case len(w.Spaces) > 0:
+		e.worked(w)
+	case !isBuilt || !built.IsParted():
+		if need, ok := box.Sum(result.Figures, contents); ok {
+			e.fill = VolumeOf(need)
+		}
 	}
-	lines, _, err := box.Need(result.Figures, contents)
-	if err != nil {
-		return
-	}
-	var need unit.Volume
-	for _, l := range lines {
-		need += l.Volume
-	}
-	e.fill = VolumeOf(need)
-	if !chosen {
-		return
-	}
-	if r, err := box.Fill(result.Figures, built.Space(), contents); err == nil {
-		e.volume, e.spare = VolumeOf(r.Volume), VolumeOf(r.Spare)
+}
+
+// worked takes in the sum of a box, of a parted one that of its tightest space.
+func (e *entry) worked(w boxes.Work) {
+	r, number := w.Tightest()
+	e.volume, e.fill, e.spare = VolumeOf(r.Volume), VolumeOf(r.Required), VolumeOf(r.Spare)
+	if n := len(w.Spaces); n > 1 {
+		e.source = words.New("schedule.space", "{0}, space {1} of {2}", e.source, number, n)
 	}
 }
