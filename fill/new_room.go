@@ -1,6 +1,7 @@
 package fill
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -10,8 +11,8 @@ import (
 // and an 8 ft ceiling, or the same in the metric sizes such parts are sold in. Common
 // practice; all is the user's to change.
 var usualRoom = map[unit.System]struct{ ceiling, spacing, stud, board unit.Length }{
-	unit.Imperial: {8 * unit.Foot, 16 * unit.Inch, 7 * unit.Inch / 2, unit.Inch / 2},
-	unit.Metric:   {2400 * unit.Millimetre, 400 * unit.Millimetre, 89 * unit.Millimetre, unit.Inch / 2},
+	unit.Imperial: {8 * unit.Foot, 16 * unit.Inch, frame.UsualStud, frame.UsualBoard},
+	unit.Metric:   {2400 * unit.Millimetre, 400 * unit.Millimetre, 89 * unit.Millimetre, frame.UsualBoard},
 }
 
 // NewRoom returns a room of walls usual where people think in the units, with the
@@ -30,7 +31,7 @@ func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, s
 }
 
 // usualLayer is how thick a layer begins: common practice for board and for tile.
-const usualLayer = unit.Inch / 2
+const usualLayer = frame.UsualBoard
 
 // NewLayer returns a layer of a build-up as it begins; all of it is the user's to change.
 func NewLayer(name string) plan.Layer { return plan.Layer{Name: name, Thickness: usualLayer} }

@@ -18,12 +18,12 @@ type Body struct {
 
 // BodyOf returns the body of an assembly. It reports false where no box is chosen or known.
 func BodyOf(a plan.Assembly) (b Body, ok bool) {
-	box := BoxOf(a)
+	box, adds := part.Known(a)
 	if box == nil {
 		return Body{}, false
 	}
 	b.Depth = box.Depth
-	for _, add := range addsOf(a) {
+	for _, add := range adds {
 		switch add.Kind {
 		case part.Extension:
 			b.Depth += add.Raise
@@ -32,24 +32,6 @@ func BodyOf(a plan.Assembly) (b Body, ok bool) {
 		}
 	}
 	return b, true
-}
-
-// addsOf lists what is put on the box of an assembly, as far as the catalogue knows it.
-func addsOf(a plan.Assembly) (adds []*part.Add) {
-	if a.Box != "" {
-		for _, p := range a.Parts {
-			if add := part.All().Add(p.Part); add != nil {
-				adds = append(adds, add)
-			}
-		}
-		return adds
-	}
-	if listed := part.All().Assembly(a.Code); listed != nil {
-		for _, add := range listed.Adds {
-			adds = append(adds, add.Add)
-		}
-	}
-	return adds
 }
 
 // InFraming returns how deep the body reaches behind the face of the studs. A box with a

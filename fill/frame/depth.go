@@ -6,15 +6,16 @@ import (
 	"studbay/plan/unit"
 )
 
-// What is taken for the build-up of a side that does not tell it (common practice): the
-// depth of a 2×4, 3-1/2 in dressed (American Softwood Lumber Standard, PS 20), board of
-// 1/2 in, and outside of the studs of a wall with nothing behind it 1-1/4 in of sheathing
-// and cladding.
+// What a wall is built of unless it tells otherwise (common practice): studs as deep as a
+// 2×4, 3-1/2 in dressed (American Softwood Lumber Standard, PS 20), and board of 1/2 in.
 const (
-	usualStud    = 7 * unit.Inch / 2
-	usualBoard   = unit.Inch / 2
-	usualOutside = 5 * unit.Inch / 4
+	UsualStud  = 7 * unit.Inch / 2
+	UsualBoard = unit.Inch / 2
 )
+
+// usualOutside is the sheathing and cladding outside of the studs of a wall with nothing
+// behind it: 1-1/4 in (common practice).
+const usualOutside = 5 * unit.Inch / 4
 
 // FramingBetween returns the depth that is left for framing between a side and one that
 // stands behind it: the gap between the faces less both finishes. It is zero or less where
@@ -49,14 +50,14 @@ func FreeThickness(s *plan.Side) unit.Length {
 func PartitionBehind(s *plan.Side) unit.Length {
 	finish := SetProud(s)
 	if finish == 0 {
-		finish = usualBoard
+		finish = UsualBoard
 	}
 	return studDepth(s) + 2*finish
 }
 
 func studDepth(s *plan.Side) unit.Length {
 	if s.Studs.Depth == 0 {
-		return usualStud
+		return UsualStud
 	}
 	return s.Studs.Depth
 }

@@ -58,13 +58,8 @@ func housingOf(o *plan.Opening) part.Outline {
 // BoxOf returns the box of an assembly: the one it names goes before that of its code. It
 // is nil where none is chosen or the catalogue does not know it.
 func BoxOf(a plan.Assembly) *part.Box {
-	if a.Box != "" {
-		return part.All().Box(a.Box)
-	}
-	if listed := part.All().Assembly(a.Code); listed != nil {
-		return listed.Box
-	}
-	return nil
+	box, _ := part.Known(a)
+	return box
 }
 
 // CentreHeight returns the height of an opening's centre above the finished floor of its

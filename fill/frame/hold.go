@@ -62,7 +62,7 @@ type Block struct {
 // flat and on edge: 1-1/2 and 3-1/2 in (PS 20, dressed).
 const (
 	FlatDeep = StudThick
-	EdgeDeep = usualStud
+	EdgeDeep = UsualStud
 )
 
 // WideGangs is from how many gangs on a box is held at its far side too: three (common

@@ -177,27 +177,3 @@ func (f Face) LayoutState() plan.StudState {
 	}
 	return state
 }
-
-// StatedOtherwise returns a side behind whose layout is stated as well as the face's own and
-// puts its studs elsewhere, nil where there is none.
-func (f Face) StatedOtherwise() *plan.Side {
-	if said(f.Side) < 2 {
-		return nil
-	}
-	for _, b := range f.Behind {
-		if b.Side.Kind != plan.SideWall || said(b.Side) < 2 {
-			continue
-		}
-		_, end := f.across(b)
-		for _, s := range layout(b.Side, lengthOf(b)) {
-			here := end - s.At
-			if here < b.From+StudThick || here > b.To-StudThick {
-				continue
-			}
-			if !slices.ContainsFunc(layout(f.Side, f.Length), func(own Stud) bool { return (own.At - here).Abs() <= Touching }) {
-				return b.Side
-			}
-		}
-	}
-	return nil
-}

@@ -1,6 +1,7 @@
 package part
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -22,6 +23,10 @@ const (
 
 // Add is what is put on a box: a ring, an extension or a cover. An unmarked ring gives
 // no volume; the mark the user reads off it counts.
+//
+// The collar of a ring to devices is as large as the front of a steel device box of its
+// gangs, whose devices it takes: 3 × 2 in by Table 314.16(A), each further gang 1-13/16 in
+// as standard plates step. That of a ring to round is from memory.
 type Add struct {
 	ID        string
 	Name      string
@@ -29,6 +34,7 @@ type Add struct {
 	Fits      []Shape
 	Gangs     int         // it presents; 0 for round and blank ones
 	Raise     unit.Length // from the box's front edge to its own
+	Collar    Outline     // of a ring: what comes through the finish; zero for all else
 	Volume    unit.Volume // 0 unless it is of a listed size
 	Basis     Basis
 	UsualMark unit.Volume // a hint for the field of the mark, never counted; 0: not known
@@ -41,7 +47,7 @@ func (a *Add) Text() words.Text { return words.New("part."+a.ID, a.Name) }
 // FitsOn reports whether it goes on a box of the shape.
 func (a *Add) FitsOn(s Shape) bool { return slices.Contains(a.Fits, s) }
 
-var addColumns = []string{"id", "name", "kind", "fits", "gangs", "raise_in", "volume_in3", "basis", "usual_mark_in3",
+var addColumns = []string{"id", "name", "kind", "fits", "gangs", "raise_in", "collar_in", "volume_in3", "basis", "usual_mark_in3",
 	"price_cents", "confidence", "source"}
 
 func readAdd(r rows.Row) (*Add, error) {
@@ -52,6 +58,7 @@ func readAdd(r rows.Row) (*Add, error) {
 		Kind:      oneOf(&c, "kind", Ring, Extension, RaisedCover, Plate),
 		Gangs:     c.count("gangs"),
 		Raise:     c.length("raise_in", unit.Inch),
+		Collar:    c.outline("collar_in"),
 		Volume:    c.volume("volume_in3"),
 		Basis:     oneOf(&c, "basis", ByTable, ByMark, NoBasis),
 		UsualMark: c.volume("usual_mark_in3"),
@@ -59,6 +66,9 @@ func readAdd(r rows.Row) (*Add, error) {
 	}
 	for shape := range strings.SplitSeq(c.text("fits"), "|") {
 		a.Fits = append(a.Fits, Shape(shape))
+	}
+	if (a.Kind == Ring) == a.Collar.IsZero() {
+		c.fail("collar_in", errors.New("a ring and nothing else has a collar"))
 	}
 	c.agree("volume_in3", a.Volume, a.Basis)
 	return a, c.err
