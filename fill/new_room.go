@@ -2,6 +2,7 @@ package fill
 
 import (
 	"studbay/fill/frame"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -11,8 +12,8 @@ import (
 // and an 8 ft ceiling, or the same in the metric sizes such parts are sold in. Common
 // practice; all is the user's to change.
 var usualRoom = map[unit.System]struct{ ceiling, spacing, stud, board unit.Length }{
-	unit.Imperial: {8 * unit.Foot, 16 * unit.Inch, frame.UsualStud, frame.UsualBoard},
-	unit.Metric:   {2400 * unit.Millimetre, 400 * unit.Millimetre, 89 * unit.Millimetre, frame.UsualBoard},
+	unit.Imperial: {8 * unit.Foot, 16 * unit.Inch, frame.UsualStud, part.UsualBoard},
+	unit.Metric:   {2400 * unit.Millimetre, 400 * unit.Millimetre, 89 * unit.Millimetre, part.UsualBoard},
 }
 
 // NewRoom returns a room of walls usual where people think in the units, with the
@@ -31,7 +32,7 @@ func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, s
 }
 
 // usualLayer is how thick a layer begins: common practice for board and for tile.
-const usualLayer = frame.UsualBoard
+const usualLayer = part.UsualBoard
 
 // NewLayer returns a layer of a build-up as it begins; all of it is the user's to change.
 func NewLayer(name string) plan.Layer { return plan.Layer{Name: name, Thickness: usualLayer} }

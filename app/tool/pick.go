@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -122,21 +123,18 @@ func distanceTo(ix *index.Index, id plan.ID, p Pointer) (d, size unit.Length, ok
 	return 0, 0, false
 }
 
-// wallDepth returns how thick the wall behind a side is: to the face behind it, or that
-// of a usual framed wall.
+// wallDepth returns how thick the wall behind a side is: to the face behind it, or as if
+// one stood there.
 func wallDepth(ix *index.Index, side plan.ID) unit.Length {
 	deepest := unit.Length(0)
 	for _, b := range ix.Behind(side) {
 		deepest = max(deepest, b.Gap)
 	}
-	if deepest == 0 {
-		return usualPartition
+	if ref, ok := ix.Side(side); ok && deepest == 0 {
+		return frame.PartitionBehind(ref.Side())
 	}
 	return deepest
 }
-
-// usualPartition is a 2×4 wall with 1/2 in board on both faces.
-const usualPartition = 9 * unit.Inch / 2
 
 // cornerAt returns the side whose left end is pointed at, or nothing.
 func cornerAt(ix *index.Index, room plan.ID, p Pointer) (plan.ID, bool) {

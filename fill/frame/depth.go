@@ -1,17 +1,15 @@
 package frame
 
 import (
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
-// What a wall is built of unless it tells otherwise (common practice): studs as deep as a
-// 2×4, 3-1/2 in dressed (American Softwood Lumber Standard, PS 20), and board of 1/2 in.
-const (
-	UsualStud  = 7 * unit.Inch / 2
-	UsualBoard = unit.Inch / 2
-)
+// UsualStud is how deep the studs of a wall are that does not tell it (common practice): a
+// 2×4, 3-1/2 in dressed (American Softwood Lumber Standard, PS 20).
+const UsualStud = 7 * unit.Inch / 2
 
 // usualOutside is the sheathing and cladding outside of the studs of a wall with nothing
 // behind it: 1-1/4 in (common practice).
@@ -50,7 +48,7 @@ func FreeThickness(s *plan.Side) unit.Length {
 func PartitionBehind(s *plan.Side) unit.Length {
 	finish := SetProud(s)
 	if finish == 0 {
-		finish = UsualBoard
+		finish = part.UsualBoard
 	}
 	return studDepth(s) + 2*finish
 }

@@ -163,14 +163,15 @@ func (a *Assembly) raise() unit.Length {
 			return a.Adds[i].Raise
 		}
 	}
-	return usualBoard
+	return UsualBoard
 }
 
 // IsBlank reports whether the front leaves no way to a device.
 func (a *Assembly) IsBlank() bool { return a.cover() == "blank" }
 
-// usualBoard is 1/2 in of gypsum board: common practice.
-const usualBoard = unit.Inch / 2
+// UsualBoard is the gypsum board of a wall that does not tell its own: 1/2 in (common
+// practice).
+const UsualBoard = unit.Inch / 2
 
 // cover names the kind of front: a plate, a canopy, a blank.
 func (a *Assembly) cover() string {
