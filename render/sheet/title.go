@@ -21,7 +21,7 @@ func (p *page) titleBlock(number, of int) {
 	if p.key != nil {
 		right = p.keyBox(box, right)
 	}
-	left := p.fields(box, right, number, of)
+	left := p.titleCells(box, right, number, of)
 	p.titles(scene.Rect{Min: box.Min, Max: scene.Point{X: left, Y: box.Max.Y}})
 }
 
@@ -84,15 +84,15 @@ func (b *book) amended() words.Text {
 	}
 }
 
-// field is a value under its name.
-type field struct{ name, value string }
+// titleCell is a value under its name.
+type titleCell struct{ name, value string }
 
-// fields draws the fields from the right, two a column, leaving out the empty ones, and
+// titleCells draws them from the right, two a column, leaving out the empty ones, and
 // returns where they begin.
-func (p *page) fields(box scene.Rect, right float64, number, of int) float64 {
+func (p *page) titleCells(box scene.Rect, right float64, number, of int) float64 {
 	h := p.b.plan.Header
-	var all []field
-	for _, f := range []field{
+	var all []titleCell
+	for _, f := range []titleCell{
 		{p.b.say("sheet.scale", "Scale"), p.scale},
 		{p.b.say("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
 		{p.b.say("sheet.drawn", "Drawn"), h.Date},
@@ -107,20 +107,20 @@ func (p *page) fields(box scene.Rect, right float64, number, of int) float64 {
 	}
 	x := right
 	for pair := range slices.Chunk(all, 2) {
-		x = p.fieldColumn(box, x, pair)
+		x = p.cellColumn(box, x, pair)
 	}
 	return x
 }
 
-// mostField is how wide a value may be before it is cut.
-const mostField = 42
+// mostCell is how wide a value may be before it is cut.
+const mostCell = 42
 
-// fieldColumn draws one or two fields left of a place and returns where they begin.
-func (p *page) fieldColumn(box scene.Rect, right float64, pair []field) float64 {
+// cellColumn draws one or two of them left of a place and returns where they begin.
+func (p *page) cellColumn(box scene.Rect, right float64, pair []titleCell) float64 {
 	label, value := style{size: small, muted: true}, style{size: 8}
 	wide := 0.0
 	for _, f := range pair {
-		wide = max(wide, label.width(f.name), min(value.width(f.value), mostField))
+		wide = max(wide, label.width(f.name), min(value.width(f.value), mostCell))
 	}
 	x := right - wide - 8
 	half := box.Height() / 2

@@ -1,0 +1,100 @@
+package sheet
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/scene"
+	"studbay/render/unfold"
+)
+
+// station is a place along a strip with what is to be said of it.
+type station struct {
+	at    unit.Length
+	along unit.Length // from the left end of its face
+	text  string
+}
+
+// figures stands the stations of a face under it where they are, turned to be read from
+// the right, so that figures stand as near each other as boxes do; between two ends.
+func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []station) {
+	if len(stations) == 0 {
+		return
+	}
+	small := style{size: small, align: scene.End}
+	wide := small.line()
+	at := make([]float64, len(stations))
+	for i, st := range stations {
+		at[i] = m.ToStrip(st.at, 0).X
+	}
+	top := floor + unfoldNames
+	for i, x := range spread(at, wide, left+wide/2, right-wide/2) {
+		foot := scene.Point{X: at[i], Y: floor}
+		f.page.add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: pen(hairline)})
+		f.page.add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: pen(hairline)})
+		run := small.at(x, top+1.5, stations[i].text)
+		run.Angle, run.VAlign = -90, scene.Middle
+		f.page.add(run)
+	}
+}
+
+// figuresTall is how far the figures under a strip reach down.
+func (b *book) figuresTall(s unfold.Strip) float64 {
+	most := 0.0
+	for _, face := range s.Faces {
+		for _, st := range b.stations(s, face, span{0, s.Width + 1}) {
+			most = max(most, style{size: small}.width(st.text))
+		}
+	}
+	return most + 2
+}
+
+// stations lists what stands on a face, in a part of its strip, from its left corner.
+func (b *book) stations(s unfold.Strip, face unfold.Face, in span) []station {
+	openings := slices.Clone(b.ix.OpeningsOn(face.Side.ID))
+	openings = slices.DeleteFunc(openings, func(o *plan.Opening) bool { return !in.has(face.Left + o.At.Along) })
+	return b.stationsOf(s, face.Left, openings)
+}
+
+// stationsOf lists where openings stand on a face that begins so far along its strip;
+// what stands over one another shares a station, the lowest first.
+func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Opening) (all []station) {
+	height := func(o *plan.Opening) unit.Length { return frame.CentreHeight(o, s.Room) }
+	openings = slices.Clone(openings)
+	slices.SortStableFunc(openings, func(x, y *plan.Opening) int {
+		return cmp.Or(cmp.Compare(x.At.Along, y.At.Along), cmp.Compare(height(x), height(y)))
+	})
+	for _, o := range openings {
+		up := words.Height(height(o))
+		if n := len(all); n > 0 && all[n-1].along == o.At.Along {
+			all[n-1].text = b.say("unfold.and", "{0}, {1}", all[n-1].text, up)
+			continue
+		}
+		all = append(all, station{left + o.At.Along, o.At.Along, b.say("unfold.station", "{0} · {1}", o.At.Along, up)})
+	}
+	return all
+}
+
+// spread moves places apart to at least a gap, in their order, and keeps them between two
+// ends where there is room for all.
+func spread(at []float64, gap, from, to float64) []float64 {
+	out := slices.Clone(at)
+	for i := range out {
+		out[i] = max(out[i], from)
+		if i > 0 {
+			out[i] = max(out[i], out[i-1]+gap)
+		}
+	}
+	for i := len(out) - 1; i >= 0; i-- {
+		limit := to
+		if i < len(out)-1 {
+			limit = out[i+1] - gap
+		}
+		out[i] = min(out[i], limit)
+	}
+	return out
+}

@@ -1,0 +1,183 @@
+package sheet
+
+import (
+	"slices"
+
+	"studbay/fill/frame"
+	"studbay/plan/unit"
+	"studbay/render"
+	"studbay/render/scene"
+	"studbay/render/unfold"
+)
+
+// stripAside is the white at either end of a strip.
+const stripAside = 4.0
+
+// shelf is where a strip stands, so that a short one may stand beside it.
+type shelf struct {
+	page               *page
+	top, right, bottom float64
+}
+
+// stripTall is how high a strip is on paper with all that belongs to it.
+func (b *book) stripTall(s unfold.Strip, scale Scale) float64 {
+	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*scale.times() + unfoldNames + b.figuresTall(s)
+}
+
+// beside puts a whole strip down at the right of the one before, if there is room, and
+// reports whether there was.
+func (f *flow) beside(s unfold.Strip, scale Scale) bool {
+	b, last, column := f.page.b, f.shelf, f.column()
+	left := last.right + columnGap
+	wide := max(scene.MM(s.Width)*scale.times()+2*stripAside, b.headWidth(s, scale))
+	bottom := last.top + b.stripTall(s, scale)
+	lowest := column.Max.Y
+	if f.y > last.bottom+unfoldGap { // something stands below it
+		lowest = last.bottom
+	}
+	if last.page != f.page || left+wide > column.Max.X || bottom > lowest {
+		return false
+	}
+	y := f.y
+	f.y, f.columns[f.at].Min.X = last.top, left
+	f.stripRow(s, scale, span{0, s.Width}, false, false)
+	f.y, f.columns[f.at] = max(y, f.y), column
+	return true
+}
+
+// headWidth is how wide what stands over a strip is.
+func (b *book) headWidth(s unfold.Strip, scale Scale) float64 {
+	return style{size: heading, bold: true}.width(s.Room.Name) + 3 + fine.width(b.stripScale(s, scale))
+}
+
+func (b *book) stripScale(s unfold.Strip, scale Scale) string {
+	return b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
+}
+
+// span is a part of a strip from its left end.
+type span struct{ from, to unit.Length }
+
+func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
+
+// stripRow puts down a part of a strip: all of it, or what one row holds.
+func (f *flow) stripRow(s unfold.Strip, scale Scale, row span, again, goesOn bool) {
+	b := f.page.b
+	m := unfold.Medium{Medium: b.medium(scale)}
+	tall := b.stripTall(s, scale)
+	f.need(tall)
+	name := s.Room.Name
+	if again {
+		name = b.say("site.room-again", "{0}, continued", name)
+	}
+	f.roomHead(name, b.stripScale(s, scale))
+	top, bottom := f.y+unfoldHead, f.y+unfoldHead+m.Length(s.Ceiling+s.Floor)
+	left := f.left() + stripAside/2
+	m.At = scene.Point{X: left - m.Length(row.from), Y: top + m.Length(s.Ceiling)}
+	m.Window = scene.Rect{
+		Min: scene.Point{X: left - stripAside/2, Y: top - 0.5},
+		Max: scene.Point{X: left + m.Length(row.to-row.from) + stripAside/2, Y: bottom + unfoldNames},
+	}
+	const hair = 0.2
+	if again {
+		m.Window.Min.X = left - hair
+	}
+	if goesOn {
+		m.Window.Max.X = left + m.Length(row.to-row.from) + hair
+	}
+	if !b.isDraft {
+		f.page.add(scene.Group{
+			Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
+			Items: render.Items(inWindow(unfold.Draw(b.ix, s.Room.ID, b.found.in(s.Room.ID), m), m.Window)),
+		})
+	}
+	if again {
+		f.page.breakMark(m.Window.Min.X-1, top, bottom)
+	}
+	if goesOn {
+		f.page.breakMark(m.Window.Max.X+1, top, bottom)
+	}
+	for _, face := range s.Faces {
+		from, to := max(face.Left, row.from), min(face.Left+face.Length, row.to)
+		if from < to {
+			f.figures(m, m.ToStrip(from, 0).X, m.ToStrip(to, 0).X, m.ToStrip(0, -s.Floor).Y, b.stations(s, face, row))
+		}
+	}
+	f.shelf = shelf{f.page, f.y, max(m.Window.Max.X, f.left()+b.headWidth(s, scale)), f.y + tall}
+	f.y += tall
+	f.space(unfoldGap)
+}
+
+// roomHead puts down the name of a room with what is said of it.
+func (f *flow) roomHead(name, more string) {
+	head := style{size: heading, bold: true}
+	name = head.fit(name, f.width()*0.7)
+	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, name), fine.at(f.left()+head.width(name)+3, f.y+head.cap()+0.6, more))
+}
+
+// inWindow drops what a clip would hide whole.
+func inWindow(pieces []render.Piece, window scene.Rect) (kept []render.Piece) {
+	for _, p := range pieces {
+		if p.Bounds.Expanded(0.01).Overlaps(window) {
+			kept = append(kept, p)
+		}
+	}
+	return kept
+}
+
+// breakMark draws the line with a kink at which a strip is broken off.
+func (p *page) breakMark(x, top, bottom float64) {
+	middle := (top + bottom) / 2
+	line := pen(divider)
+	p.add(scene.Stroke{Pen: line, Path: scene.Polyline(
+		scene.Point{X: x, Y: top - 1}, scene.Point{X: x, Y: middle - 2}, scene.Point{X: x - 1.2, Y: middle - 0.8},
+		scene.Point{X: x + 1.2, Y: middle + 0.8}, scene.Point{X: x, Y: middle + 2}, scene.Point{X: x, Y: bottom + 1})})
+}
+
+// stripRows divides a strip into rows no longer than a length: at corners where a row
+// is then not left half empty, else clear of boxes and breaks.
+func (b *book) stripRows(s unfold.Strip, most unit.Length) (rows []span) {
+	from := unit.Length(0)
+	for s.Width-from > most {
+		to := b.cutStrip(s, from, from+most)
+		rows = append(rows, span{from, to})
+		from = to
+	}
+	return append(rows, span{from, s.Width})
+}
+
+// cutStrip returns the best place to break a strip off in its part up to a limit.
+func (b *book) cutStrip(s unfold.Strip, from, limit unit.Length) unit.Length {
+	least := from + (limit-from)/2
+	for _, face := range slices.Backward(s.Faces) {
+		if face.Left <= limit && face.Left >= least {
+			return face.Left
+		}
+	}
+	for at := limit; at >= least; {
+		hit, ok := b.struckBy(s, at)
+		if !ok {
+			return at
+		}
+		at = hit.from - 1
+	}
+	return limit
+}
+
+// struckBy returns the box or break that a cut of a strip would run through.
+func (b *book) struckBy(s unfold.Strip, at unit.Length) (span, bool) {
+	const air = 4 * unit.Inch
+	face, _ := s.FaceAt(at)
+	for _, c := range b.ix.Cuts(face.Side.ID) {
+		if r := (span{face.Left + c.From - air, face.Left + c.To + air}); r.has(at) {
+			return r, true
+		}
+	}
+	for _, o := range b.ix.OpeningsOn(face.Side.ID) {
+		wide := frame.FrontOf(o).Width
+		middle, half := face.Left+o.At.Along, wide/2+air
+		if r := (span{middle - half, middle + half}); r.has(at) {
+			return r, true
+		}
+	}
+	return span{}, false
+}
