@@ -75,7 +75,7 @@ func checkDecision(d *Decision, has func(ID) bool) error {
 	if err := wellFormed(d.ID, KindDecision); err != nil {
 		return err
 	}
-	if err := written(d.Question, "question", theDecision); err != nil {
+	if err := needsText(d.Question, "question", theDecision); err != nil {
 		return err
 	}
 	return In("/about", distinct(d.About, has, theDecision))
@@ -88,10 +88,10 @@ func checkWaiver(w *Waiver, has func(ID) bool) error {
 	if err := wellFormed(w.ID, KindWaiver); err != nil {
 		return err
 	}
-	if err := written(w.Rule, "rule", theWaiver); err != nil {
+	if err := needsText(w.Rule, "rule", theWaiver); err != nil {
 		return err
 	}
-	if err := written(w.Reason, "reason", theWaiver); err != nil {
+	if err := needsText(w.Reason, "reason", theWaiver); err != nil {
 		return err
 	}
 	if w.About != "" && !has(w.About) {
@@ -111,15 +111,15 @@ func checkAmendment(a *Amendment) error {
 		return Refuse(nil, "amendment", "an amendment changes one figure or turns off one rule").At("/figure")
 	}
 	if a.Figure != "" {
-		if err := written(a.Value, "value", theAmendment); err != nil {
+		if err := needsText(a.Value, "value", theAmendment); err != nil {
 			return err
 		}
 	}
-	return written(a.Reason, "reason", theAmendment)
+	return needsText(a.Reason, "reason", theAmendment)
 }
 
-// written reports a field that must say something and does not.
-func written(text, field string, what words.Text) error {
+// needsText reports a field that must say something and does not.
+func needsText(text, field string, what words.Text) error {
 	if strings.TrimSpace(text) == "" || !utf8.ValidString(text) {
 		return Refuse(nil, "empty", "{0} needs its {1}", what, field).At("/" + field)
 	}

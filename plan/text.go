@@ -76,7 +76,7 @@ func checkTexts(v reflect.Value, key string) error {
 			}
 		}
 	case reflect.Struct:
-		for _, f := range textFieldsOf(v.Type()) {
+		for _, f := range textMembersOf(v.Type()) {
 			if err := checkTexts(v.Field(f.index), f.key); err != nil {
 				return In("/"+f.key, err)
 			}
@@ -104,28 +104,28 @@ func checkOneText(text string, long bool) error {
 	return nil
 }
 
-// textField is a field of a struct that holds text, itself or further in.
-type textField struct {
+// textMember is a member of a noun that holds text, itself or further in.
+type textMember struct {
 	index int
 	key   string
 }
 
-var textFields sync.Map // of a type of struct: []textField
+var textMembers sync.Map // of a type of struct: []textMember
 
-// textFieldsOf returns the fields of a type that may hold text. Nouns of a set are looked
+// textMembersOf returns the fields of a type that may hold text. Nouns of a set are looked
 // at by themselves, and what a newer version wrote is not ours to judge.
-func textFieldsOf(t reflect.Type) []textField {
-	if known, ok := textFields.Load(t); ok {
-		return known.([]textField)
+func textMembersOf(t reflect.Type) []textMember {
+	if known, ok := textMembers.Load(t); ok {
+		return known.([]textMember)
 	}
-	var found []textField
+	var found []textMember
 	for i := range t.NumField() {
 		key, _, _ := strings.Cut(t.Field(i).Tag.Get("json"), ",")
 		if key != "" && key != "-" && hasText(t.Field(i).Type) {
-			found = append(found, textField{i, key})
+			found = append(found, textMember{i, key})
 		}
 	}
-	textFields.Store(t, found)
+	textMembers.Store(t, found)
 	return found
 }
 
@@ -136,7 +136,7 @@ func hasText(t reflect.Type) bool {
 	case reflect.Pointer, reflect.Slice:
 		return hasText(t.Elem())
 	case reflect.Struct:
-		return len(textFieldsOf(t)) > 0
+		return len(textMembersOf(t)) > 0
 	}
 	return false
 }

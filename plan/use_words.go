@@ -44,11 +44,11 @@ var useWords = []useWord{
 	{UseLiving, "living lounge sitting sala estar", "living sitting great front"},
 }
 
-// wordTable says what each word of one column of useWords tells.
-type wordTable map[string]Use
+// usesByWord says what each word of one column of useWords tells.
+type usesByWord map[string]Use
 
-func tableOf(list func(useWord) string) wordTable {
-	t := wordTable{}
+func usesOf(list func(useWord) string) usesByWord {
+	t := usesByWord{}
 	for _, row := range useWords {
 		for word := range strings.FieldsSeq(list(row)) {
 			t[word] = row.use
@@ -58,12 +58,12 @@ func tableOf(list func(useWord) string) wordTable {
 }
 
 var (
-	nouns   = tableOf(func(w useWord) string { return w.alone })
-	befores = tableOf(func(w useWord) string { return w.before })
+	nouns   = usesOf(func(w useWord) string { return w.alone })
+	befores = usesOf(func(w useWord) string { return w.before })
 )
 
 // find returns what a word tells, in the singular as well.
-func (t wordTable) find(word string) (Use, bool) {
+func (t usesByWord) find(word string) (Use, bool) {
 	for _, ending := range []string{"", "s", "es"} {
 		if use, ok := t[strings.TrimSuffix(word, ending)]; ok && strings.HasSuffix(word, ending) {
 			return use, true

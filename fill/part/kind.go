@@ -62,7 +62,7 @@ type Kind struct {
 	Switched     Switching
 	Spacing      bool // a receptacle that can count for 210.52(A)
 
-	called [][]string // what people call it, in plain words
+	spoken [][]string // what people call it, in plain words
 	// Cutout is the hole in the finish for a kind that comes with its own housing, which
 	// stands in for a box; the zero value for all others.
 	Cutout       Outline

@@ -43,7 +43,7 @@ func (c *Catalogue) readSynonyms(from fs.FS) error {
 		if len(name) == 0 {
 			return row.Wrong("word", fmt.Errorf("%q holds no word", row.Cell("word")))
 		}
-		k.called = append(k.called, name)
+		k.spoken = append(k.spoken, name)
 	}
 	return nil
 }
@@ -58,7 +58,7 @@ func (k *Kind) Called(text string) Likeness {
 	if len(wanted) == 0 {
 		return found
 	}
-	for _, name := range k.called {
+	for _, name := range k.spoken {
 		found = min(found, likeness(name, wanted))
 	}
 	return found

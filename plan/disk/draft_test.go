@@ -218,34 +218,34 @@ func TestStoppedWriteLeavesTheOldFile(t *testing.T) {
 	holds(t, filepath.Dir(path), "out.csv")
 }
 
-// noting is a system that tells the order of what it is asked.
-type noting struct {
+// recording is a system that tells the order of what it is asked.
+type recording struct {
 	Real
 	calls *[]string
 	sync  error
 }
 
-func (n noting) note(call string) { *n.calls = append(*n.calls, call) }
+func (n recording) note(call string) { *n.calls = append(*n.calls, call) }
 
-func (n noting) Create(path string, mode fs.FileMode) (Handle, error) {
+func (n recording) Create(path string, mode fs.FileMode) (Handle, error) {
 	n.note("create")
 	h, err := n.Real.Create(path, mode)
 	return notingHandle{h, n}, err
 }
 
-func (n noting) Rename(from, to string) error {
+func (n recording) Rename(from, to string) error {
 	n.note("rename")
 	return n.Real.Rename(from, to)
 }
 
-func (n noting) SyncFolder(path string) error {
+func (n recording) SyncFolder(path string) error {
 	n.note("sync " + filepath.Base(path))
 	return errors.Join(n.sync, n.Real.SyncFolder(path))
 }
 
 type notingHandle struct {
 	Handle
-	on noting
+	on recording
 }
 
 func (h notingHandle) Sync() error {
@@ -261,13 +261,13 @@ func TestFileIsSyncedBeforeItIsNamedAndTheFolderAfter(t *testing.T) {
 	}
 	var calls []string
 	path := filepath.Join(folder, "out.csv")
-	if err := Put(noting{calls: &calls}, path, 0o666, func(io.Writer) error { return nil }); err != nil {
+	if err := Put(recording{calls: &calls}, path, 0o666, func(io.Writer) error { return nil }); err != nil {
 		t.Fatal(err)
 	}
 	if want := []string{"create", "sync file", "rename", "sync sheets"}; !slices.Equal(calls, want) {
 		t.Errorf("asks %q, want %q", calls, want)
 	}
-	err := Put(noting{calls: &calls, sync: syscall.EIO}, path, 0o666, func(w io.Writer) error {
+	err := Put(recording{calls: &calls, sync: syscall.EIO}, path, 0o666, func(w io.Writer) error {
 		_, err := io.WriteString(w, "new")
 		return err
 	})

@@ -10,7 +10,7 @@ import (
 
 // Mirror turns things round so that left is right as seen on the sheet. Rooms, with all
 // that is in them, are mirrored about the middle of them all; other things about the
-// middle of the face, ceiling or floor that they are on. Doors are hung the other way
+// middle of the face, ceiling or floor that they are on. Doors are now the other way
 // round.
 type Mirror struct{ Things []plan.ID }
 
@@ -92,9 +92,9 @@ func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
 		if now.SideAt(b.At.Host) < 0 {
 			continue
 		}
-		hung := *b
-		otherHand(&hung)
-		if p, err = (ChangeBreak{hung}).Apply(p); err != nil {
+		turned := *b
+		otherHand(&turned)
+		if p, err = (ChangeBreak{turned}).Apply(p); err != nil {
 			return plan.Plan{}, err
 		}
 	}

@@ -32,7 +32,7 @@ func checkPlan(p plan.Plan, data []byte) error {
 // inFileOrder returns a pointer that counts nouns in the order of IDs made to count them
 // as they stand in the file.
 func inFileOrder(data []byte, pointer string) string {
-	f := documentForm()
+	f := documentShape()
 	var found jsontext.Pointer
 	for step := range jsontext.Pointer(pointer).Tokens() {
 		switch {

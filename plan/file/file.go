@@ -64,7 +64,7 @@ func Encode(p plan.Plan) ([]byte, error) {
 	doc := document{Format: formatName, Version: versionFor(p), Plan: p}
 	var line bytes.Buffer
 	line.Grow(roughSize(p))
-	if err := json.MarshalWrite(&line, &doc, written); err != nil {
+	if err := json.MarshalWrite(&line, &doc, encoding); err != nil {
 		return nil, fmt.Errorf("write a plan: %w", err)
 	}
 	l := layout{dec: oneLine(line.Bytes()), out: make([]byte, 0, 2*line.Len()), kept: map[string]plan.Extra{}}
@@ -72,16 +72,16 @@ func Encode(p plan.Plan) ([]byte, error) {
 		eachNoun(reflect.ValueOf(&doc.Plan), func(id string, extra *plan.Extra) { l.kept[id] = *extra })
 		l.kept[""] = withoutVersion(p.Extra)
 	}
-	l.value(documentForm(), keeper{})
+	l.value(documentShape(), keeper{})
 	return append(l.out, '\n'), l.err
 }
 
 // roughSize guesses the bytes of a plan on one line, so that the buffer seldom grows.
 func roughSize(p plan.Plan) int { return 4096 + 400*p.Len() }
 
-// written is how a plan's values stand in a file. Bytes that are no UTF-8 become U+FFFD: a
+// encoding is how a plan's values stand in a file. Bytes that are no UTF-8 become U+FFFD: a
 // plan with a bad letter in a note must still be saved. No doubled key can be written.
-var written = json.JoinOptions(
+var encoding = json.JoinOptions(
 	json.Deterministic(true), // free keys in order
 	jsonv1.OmitEmptyWithLegacySemantics(true),
 	jsontext.SpaceAfterColon(true), jsontext.SpaceAfterComma(true), jsontext.EscapeForJS(true),

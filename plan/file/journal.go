@@ -24,7 +24,7 @@ type Unsaved struct {
 
 // journalHead is the first line of a journal; the text of the plan's file follows.
 type journalHead struct {
-	Journal int       `json:"journal"` // version of this form
+	Journal int       `json:"journal"` // version of this shape
 	Doc     string    `json:"doc"`
 	Path    string    `json:"path,omitempty"`
 	Stamp   Stamp     `json:"stamp"`

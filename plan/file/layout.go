@@ -41,7 +41,7 @@ func oneLine(text []byte) *jsontext.Decoder {
 }
 
 // value writes the value at hand.
-func (l *layout) value(f *form, own keeper) {
+func (l *layout) value(f *shape, own keeper) {
 	kind := l.dec.PeekKind()
 	switch {
 	case f.noun:
@@ -78,7 +78,7 @@ func (l *layout) token() {
 	l.fail(err)
 }
 
-func (l *layout) list(f *form, own keeper) {
+func (l *layout) list(f *shape, own keeper) {
 	l.token()
 	row := l.open('[', f.flat)
 	for i := 0; l.err == nil && l.dec.PeekKind() != ']'; i++ {
@@ -89,7 +89,7 @@ func (l *layout) list(f *form, own keeper) {
 	row.close(']')
 }
 
-func (l *layout) object(f *form, own keeper) {
+func (l *layout) object(f *shape, own keeper) {
 	l.token()
 	row := l.open('{', f.flat)
 	var written []string
@@ -121,7 +121,7 @@ func (l *layout) object(f *form, own keeper) {
 
 // omitted writes the objects that were left out, being zero, and yet hold kept members.
 // One that stood behind a pointer now nil has gone with what held it.
-func (l *layout) omitted(f *form, own keeper, row *row, written []string) {
+func (l *layout) omitted(f *shape, own keeper, row *row, written []string) {
 	for _, key := range f.keys {
 		member, inner := f.members[key], own.step(key)
 		if member.members == nil || member.optional || member.noun || slices.Contains(written, key) || !inner.keepsBelow() {

@@ -25,7 +25,7 @@ type survey struct {
 // those members by the noun that is to keep them: see ownerOf.
 func surveyed(data []byte, keep bool) (known []byte, kept map[string]plan.Extra, err error) {
 	s := &survey{reader: newReader(data), keep: keep, kept: map[string]plan.Extra{}}
-	if err := s.value(documentForm(), nil); err != nil {
+	if err := s.value(documentShape(), nil); err != nil {
 		return nil, nil, err
 	}
 	if rest := bytes.TrimLeft(data[s.here(0):], " \t\r\n"); len(rest) > 0 {
@@ -45,8 +45,8 @@ type owner struct {
 	extra plan.Extra
 }
 
-// value takes a value of a form, or of any where that is nil.
-func (s *survey) value(f *form, own *owner) error {
+// value takes a value of a shape, or of any where that is nil.
+func (s *survey) value(f *shape, own *owner) error {
 	at := s.next()
 	kind := s.dec.PeekKind()
 	if f != nil && kind != jsontext.KindInvalid && strings.IndexByte(f.kinds, byte(kind)) < 0 {
@@ -77,8 +77,8 @@ func (s *survey) enter() error {
 }
 
 // open takes a list, or an object of free keys.
-func (s *survey) open(f *form, kind jsontext.Kind, own *owner) error {
-	var elem *form
+func (s *survey) open(f *shape, kind jsontext.Kind, own *owner) error {
+	var elem *shape
 	if f != nil {
 		elem = f.elem
 	}
@@ -111,7 +111,7 @@ func (s *survey) row() error {
 }
 
 // object takes an object of known keys.
-func (s *survey) object(f *form, own *owner) error {
+func (s *survey) object(f *shape, own *owner) error {
 	if f.noun {
 		own = &owner{depth: s.dec.StackDepth()}
 		if s.keep {
@@ -155,7 +155,7 @@ func (s *survey) object(f *form, own *owner) error {
 }
 
 // id takes the ID of a noun.
-func (s *survey) id(f *form, own *owner) (string, error) {
+func (s *survey) id(f *shape, own *owner) (string, error) {
 	if err := s.value(f, own); err != nil {
 		return "", err
 	}
@@ -163,7 +163,7 @@ func (s *survey) id(f *form, own *owner) (string, error) {
 }
 
 // unknown keeps a member that this version does not know, or refuses it.
-func (s *survey) unknown(f *form, raw jsontext.Value, from int, own *owner) error {
+func (s *survey) unknown(f *shape, raw jsontext.Value, from int, own *owner) error {
 	at, pointer := s.here(len(raw)), s.dec.StackPointer()
 	if !s.keep {
 		return &trouble{at: at, pointer: string(pointer), err: f.notKnown(pointer.LastToken())}
@@ -207,7 +207,7 @@ func (s *survey) blank(from, to int) {
 
 // give hands a noun the members kept of it, in an order that does not hang on where they
 // stood among the known ones.
-func (s *survey) give(f *form, own *owner) error {
+func (s *survey) give(f *shape, own *owner) error {
 	if !f.noun || len(own.extra) == 0 {
 		return nil
 	}

@@ -156,7 +156,7 @@ func head(data []byte, ours version) (version, error) {
 
 // word takes a text and returns it.
 func (s *survey) word() (string, error) {
-	if err := s.value(documentForm().members["format"], nil); err != nil {
+	if err := s.value(documentShape().members["format"], nil); err != nil {
 		return "", err
 	}
 	return textAt(s.data, s.here(0)), nil

@@ -41,8 +41,8 @@ func wantedOf(t reflect.Type) words.Text {
 // clipped shortens a text from outside for a message.
 func clipped(text string) string { return plan.Clipped(text, 24) }
 
-// notKnown is the fault of a key that an object of this form has not.
-func (f *form) notKnown(key string) *Fault {
+// notKnown is the fault of a key that an object of this shape has not.
+func (f *shape) notKnown(key string) *Fault {
 	quoted := strconv.Quote(clipped(key))
 	for _, known := range f.keys {
 		if strings.EqualFold(known, key) {
