@@ -68,6 +68,7 @@ var importRules = []importRule{
 	{who: "render/unfold", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
 	{who: "render/...", may: "plan/... fill/... render/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "app/locale", may: "", why: "it must be initialised before the toolkit"},
+	{who: "app/language", may: "plan/unit plan/words assets/messages", why: "which language is spoken hangs on no plan and no window"},
 	{who: "app/work", may: "plan/... fill/...", why: "a document lives without a window"},
 	{who: "app/dialog", may: "plan/... fill/... render/... app/work app/look app/card app/help assets/...", why: "a dialog hands what was answered to whoever asked"},
 	{who: "app/help", may: "plan/... fill/... assets/...", why: "pages of the help and their search need no window"},

@@ -11,6 +11,7 @@ import (
 	"iter"
 	"slices"
 	"strings"
+	"time"
 
 	"studbay/plan/unit"
 )
@@ -62,6 +63,16 @@ func (h *Header) System() unit.System {
 		return unit.Metric
 	}
 	return unit.Imperial
+}
+
+// Day returns the plan's own date, the zero time where it has none that can be read, so
+// that what is made of one plan is the same each time.
+func (h *Header) Day() time.Time {
+	if h == nil {
+		return time.Time{}
+	}
+	day, _ := time.Parse(time.DateOnly, h.Date)
+	return day
 }
 
 // Level is one storey.

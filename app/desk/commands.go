@@ -5,6 +5,7 @@ import (
 
 	"studbay/app/demo"
 	"studbay/app/help"
+	"studbay/app/language"
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/plan/unit"
@@ -149,11 +150,11 @@ func (d *Desk) settings() (all []shell.Command) {
 			Run: func() { d.editor.setUnits(u.system) },
 		})
 	}
-	for _, l := range languages {
+	for _, l := range language.All {
 		all = append(all, shell.Command{
-			ID: "language-" + l.tag, Title: words.New("plain", "{0}", l.name), Menu: shell.MenuView, Sub: subLanguage,
-			On:  func() bool { return d.prefs.languageTag() == l.tag },
-			Run: func() { d.prefs.setLanguage(l.tag); d.house.rebuilt() },
+			ID: "language-" + l.Tag, Title: words.New("plain", "{0}", l.Name), Menu: shell.MenuView, Sub: subLanguage,
+			On:  func() bool { return d.prefs.languageTag() == l.Tag },
+			Run: func() { d.prefs.setLanguage(l.Tag); d.house.rebuilt() },
 		})
 	}
 	for _, percent := range []int{90, 100, 115, 130, 150, 175, 200} {

@@ -6,6 +6,7 @@ import (
 	"studbay/app/board"
 	"studbay/app/card"
 	"studbay/app/dialog"
+	"studbay/app/language"
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/app/work"
@@ -141,7 +142,7 @@ func (d *Desk) context() card.Context {
 // speak takes up the voice of the window: the language chosen, else the system's, and the
 // units of the plan.
 func (d *Desk) speak() {
-	d.voice.Catalogue = catalogueOf(d.prefs.languageTag())
+	d.voice.Catalogue = language.Catalogue(d.prefs.languageTag())
 	if d.session != nil {
 		d.voice.System = d.doc().System()
 	}

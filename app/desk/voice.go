@@ -3,12 +3,8 @@ package desk
 import (
 	"fyne.io/fyne/v2/lang"
 
-	"studbay/assets/messages"
 	"studbay/plan/words"
 )
-
-// languages lists the catalogues by their tag, and how each names itself.
-var languages = []struct{ tag, name string }{{"en", "English"}, {"es", "Español"}}
 
 // speaker is the voice of a window, which changes with the language and the units.
 type speaker struct{ words.Voice }
@@ -23,18 +19,4 @@ func (p prefs) languageTag() string {
 		return chosen
 	}
 	return string(lang.SystemLocale().LanguageString()[:2])
-}
-
-// catalogueOf returns a language's catalogue, or nil for English. The catalogues are
-// ours and tested, so a fault in one is a broken build.
-func catalogueOf(tag string) words.Catalogue {
-	data, err := messages.Files.ReadFile(tag + ".json")
-	if err != nil {
-		return nil
-	}
-	c, err := words.Load(data)
-	if err != nil {
-		panic(err)
-	}
-	return c
 }

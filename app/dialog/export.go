@@ -4,14 +4,12 @@ import (
 	"context"
 	"errors"
 	"strings"
-	"time"
 
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill"
-	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -61,7 +59,7 @@ func (s *Stage) export(of Source, job sheetJob) {
 		look.NewParagraph(work.ShortPath(job.path), look.Second, width), bar, buttonRow(stop)))
 	s.canvas().Focus(stop)
 	s.cancel = cancel
-	options := paint.Options{Title: of.Title(), Date: dateOf(of.Index().Plan()), DPI: job.dpi, Progress: func(share float64) {
+	options := paint.Options{Title: of.Title(), Date: of.Index().Plan().Header.Day(), DPI: job.dpi, Progress: func(share float64) {
 		s.post(func() { bar.SetValue(share) })
 	}}
 	go func() {
@@ -72,15 +70,6 @@ func (s *Stage) export(of Source, job sheetJob) {
 			s.exported(job.path, files, err)
 		})
 	}()
-}
-
-// dateOf is the plan's own, so that one plan gives the same file each time.
-func dateOf(p plan.Plan) time.Time {
-	if h := p.Header; h != nil {
-		date, _ := time.Parse(time.DateOnly, h.Date)
-		return date
-	}
-	return time.Time{}
 }
 
 func (s *Stage) exported(path string, files []string, err error) {

@@ -11,6 +11,7 @@ import (
 
 // checkRequest is what was asked for on the command line.
 type checkRequest struct {
+	speaker
 	edition  string
 	severity string
 	json     bool
@@ -20,19 +21,17 @@ type checkRequest struct {
 // severities are the words of --severity, the lightest first.
 var severities = []string{rule.Note.String(), rule.Warn.String(), rule.Stop.String()}
 
-func checkCommand() *cobra.Command {
-	r := &checkRequest{}
+func checkCommand(s speaker) *cobra.Command {
+	r := &checkRequest{speaker: s}
 	c := &cobra.Command{
 		Use:   "check FILE",
-		Short: "Check a plan and list what was found, room by room",
-		Long: `Check measures every opening and room of a plan against the edition the plan names,
+		Short: s.say("verb.check", "Check a plan and list what was found, room by room"),
+		Long: s.long("verb.check.long", `Check measures every opening and room of a plan against the edition the plan names,
 with its local amendments, and lists what it found, room by room, the worst first.
 Findings that the plan sets aside with a reason are told but never counted.
 
 Exit status: 0 nothing found at or above the severity asked for, 1 something found,
-2 the plan could not be read.
-
-` + caution,
+2 the plan could not be read.`),
 		Example: `  studbay check cottage.studbay
   studbay check cottage.studbay --severity note --edition 2020
   studbay check cottage.studbay --json
@@ -48,10 +47,10 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.edition, "edition", "", "code edition `E` in place of the plan's")
-	f.StringVar(&r.severity, "severity", rule.Warn.String(), "list findings of this weight and above, `note|warn|stop`")
-	f.BoolVar(&r.json, "json", false, "write JSON")
-	f.BoolVar(&r.rules, "rules", false, "explain each rule and what it does not check")
+	f.StringVar(&r.edition, "edition", "", s.say("flag.check.edition", "code edition `E` in place of the plan's"))
+	f.StringVar(&r.severity, "severity", rule.Warn.String(), s.say("flag.check.severity", "list findings of this weight and above, `note|warn|stop`"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.BoolVar(&r.rules, "rules", false, s.say("flag.check.rules", "explain each rule and what it does not check"))
 	offer(c, "edition", code.Editions()...)
 	offer(c, "severity", severities...)
 	return c
@@ -68,9 +67,9 @@ func (r *checkRequest) run(c *cobra.Command, args []string) error {
 		}
 	}
 	if r.rules {
-		return writeRules(c.OutOrStdout(), r.edition)
+		return r.writeRules(c.OutOrStdout())
 	}
-	p, err := readPlan(args[0], r.edition)
+	p, err := readPlan(r.speaker, args[0], r.edition)
 	if err != nil {
 		return err
 	}

@@ -56,7 +56,7 @@ func (c *checked) writeCheck(w io.Writer, least rule.Severity, listed []rule.Fin
 	c.putSum(p, least, listed)
 	c.putLooked(p)
 	p.blank()
-	p.b.WriteString(caution + "\n")
+	p.b.WriteString(p.voice.Say(cautionText) + "\n")
 	_, err := io.WriteString(w, p.b.String())
 	return err
 }
@@ -83,9 +83,9 @@ func (c *checked) roomName(id plan.ID) words.Text {
 }
 
 func (c *checked) putFinding(p *paragraphs, f rule.Finding) {
-	weight := schedule.Weight(f)
-	p.put("  "+padRight(c.voice.Say(weight), 5)+"  ", f.Message)
-	const in = "         "
+	wide := c.widestWeight()
+	p.put("  "+padRight(c.voice.Say(schedule.Weight(f)), wide)+"  ", f.Message)
+	in := strings.Repeat(" ", wide+4)
 	if f.Section != "" {
 		p.put(in, words.New("check.why", "{0} [{1}]", f.Why, f.Section))
 	} else if !f.Why.IsZero() {
@@ -102,6 +102,14 @@ func (c *checked) putFinding(p *paragraphs, f rule.Finding) {
 }
 
 // putSum counts what is listed, and tells what is not.
+// widestWeight is how wide the column of weights is: those of severities and what is open.
+func (c *checked) widestWeight() (wide int) {
+	for _, f := range []rule.Finding{{IsOpen: true}, {Severity: rule.Note}, {Severity: rule.Warn}, {Severity: rule.Stop}} {
+		wide = max(wide, utf8.RuneCountInString(c.voice.Say(schedule.Weight(f)))+1)
+	}
+	return wide
+}
+
 func (c *checked) putSum(p *paragraphs, least rule.Severity, listed []rule.Finding) {
 	var hidden, waived int
 	for f := range c.result.Each() {
@@ -168,21 +176,21 @@ func ruleTitle(r *rule.Rule, fig *code.Figures) words.Text {
 }
 
 // writeRules explains every rule.
-func writeRules(w io.Writer, edition string) error {
+func (r *checkRequest) writeRules(w io.Writer) error {
 	fig := code.Latest()
-	if edition != "" {
+	if r.edition != "" {
 		var err error
-		if fig, err = code.Edition(edition); err != nil {
+		if fig, err = code.Edition(r.edition); err != nil {
 			return err
 		}
 	}
-	p := &paragraphs{}
-	for _, r := range fill.Rules {
-		p.put(r.ID+": ", ruleTitle(r, fig))
-		p.put("  ", r.Doc)
+	p := &paragraphs{voice: r.Voice}
+	for _, one := range fill.Rules {
+		p.put(one.ID+": ", ruleTitle(one, fig))
+		p.put("  ", one.Doc)
 		p.blank()
 	}
-	p.b.WriteString(caution + "\n")
+	p.b.WriteString(p.voice.Say(cautionText) + "\n")
 	_, err := io.WriteString(w, p.b.String())
 	return err
 }

@@ -6,7 +6,6 @@ import (
 	"os"
 	"os/signal"
 	"runtime/debug"
-	"time"
 
 	"studbay/plan/words"
 	"studbay/render/paint"
@@ -32,6 +31,7 @@ const exportGC = 50
 
 // exportRequest is what was asked for on the command line.
 type exportRequest struct {
+	speaker
 	to    string
 	dpi   int
 	paper string
@@ -42,18 +42,16 @@ type exportRequest struct {
 	short   bool
 }
 
-func exportCommand() *cobra.Command {
-	r := &exportRequest{}
+func exportCommand(s speaker) *cobra.Command {
+	r := &exportRequest{speaker: s}
 	c := &cobra.Command{
 		Use:   "export FILE --to out.pdf|out.png",
-		Short: "Draw the sheets of a plan, true to scale, as PDF or PNG",
-		Long: `Export draws the sheets of a plan: each level with its legend, findings and opening
+		Short: s.say("verb.export", "Draw the sheets of a plan, true to scale, as PDF or PNG"),
+		Long: s.long("verb.export.long", `Export draws the sheets of a plan: each level with its legend, findings and opening
 schedule, and what goes on over further sheets. A PDF holds them all; of a PNG the
 further sheets are out-2.png, out-3.png and so on, beside the first. A level too large for
 one sheet at the scale goes on over several, joined at match lines. Files appear whole
-or not at all, and replace those of the same name.
-
-` + caution,
+or not at all, and replace those of the same name.`),
 		Example: `  studbay export cottage.studbay --to cottage.pdf
   studbay export cottage.studbay --to cottage.png --dpi 200 --paper archd
   studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50
@@ -64,13 +62,13 @@ or not at all, and replace those of the same name.
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", "the `FILE` to write; its ending says what it becomes")
-	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, "pixels an inch of a picture, `N` from 36 to 1200")
-	f.StringVar(&r.paper, "paper", "", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan")
-	f.StringVar(&r.scale, "scale", "fit", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets")
-	f.StringSliceVar(&r.columns, "columns", nil, "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for")
-	f.BoolVar(&r.short, "short", false, "the short schedule: what is needed on site")
-	f.BoolVar(&r.json, "json", false, "write what was made as JSON")
+	f.StringVar(&r.to, "to", "", s.say("flag.export.to", "the `FILE` to write; its ending says what it becomes"))
+	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, s.say("flag.export.dpi", "pixels an inch of a picture, `N` from 36 to 1200"))
+	f.StringVar(&r.paper, "paper", "", s.say("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
+	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
+	f.StringSliceVar(&r.columns, "columns", nil, s.say("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for"))
+	f.BoolVar(&r.short, "short", false, s.say("flag.export.short", "the short schedule: what is needed on site"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.export.json", "write what was made as JSON"))
 	offer(c, "paper", sheet.PaperNames()...)
 	offer(c, "scale", scaleNames()...)
 	offer(c, "columns", schedule.ScheduleIDs()...)
@@ -91,7 +89,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	if err != nil {
 		return err
 	}
-	p, err := readPlan(path, "")
+	p, err := readPlan(r.speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -112,7 +110,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	files, err := paint.Save(ctx, r.to, pages, paint.Options{Title: p.title(), Date: p.date(), DPI: r.dpi, Spend: true})
+	files, err := paint.Save(ctx, r.to, pages, paint.Options{Title: p.title(), Date: p.plan.Header.Day(), DPI: r.dpi, Spend: true})
 	if err != nil {
 		return notWritten(r.to, err)
 	}
@@ -148,15 +146,6 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 	return o, nil
 }
 
-// date is the plan's own, so that one plan gives the same file each time.
-func (c *checked) date() time.Time {
-	if c.plan.Header == nil {
-		return time.Time{}
-	}
-	date, _ := time.Parse(time.DateOnly, c.plan.Header.Date)
-	return date
-}
-
 // exportJSON says what was made.
 type exportJSON struct {
 	Files  []string `json:"files"`
@@ -172,7 +161,7 @@ func (r *exportRequest) tell(c *cobra.Command, files []string, pages []*scene.Sc
 	if r.json {
 		return writeJSON(c.OutOrStdout(), out)
 	}
-	var t table
+	t := table{voice: r.Voice}
 	for i, file := range files {
 		if len(files) == 1 && len(pages) > 1 {
 			t.line(words.New("export.all", "{0}: {1} sheets, {2}", file, len(pages), paper.Size()))

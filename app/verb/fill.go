@@ -19,20 +19,20 @@ import (
 // them. The name of a value stands between backquotes.
 var contentFlags = []struct {
 	word  box.Word
-	usage string
+	usage words.Text
 }{
-	{box.Cable, "a cable: `12/2[xK]` is two insulated 12 AWG conductors that end or are spliced here and one 12 AWG grounding conductor, K times"},
-	{box.Conductor, "an insulated conductor that ends or is spliced here, `12[xK]`"},
-	{box.Through, "a conductor that passes unbroken, `12[xK]`; counted once"},
-	{box.Loop, "an unbroken loop of at least twice the free length, `12[xK]`; counted twice"},
-	{box.Ground, "an equipment grounding conductor that enters, `12[xK]`"},
-	{box.IsolatedGround, "one of an isolated set of them, `12[xK]`; from 2020 counted with the others"},
-	{box.FixtureWire, "a luminaire's own wire, `18[xK]`"},
-	{box.Canopy, "the luminaire has a domed canopy: up to four fixture wires under 14 AWG are free, and its own grounding conductor (leave that one out)"},
-	{box.Device, "a yoke or strap, `12[:GANGS][xK]`; 12 is the largest conductor connected to it, GANGS those the device needs by itself"},
-	{box.Clamps, "there are internal clamps"},
-	{box.Fitting, "a support fitting, `stud|hickey`; one a type is counted"},
-	{box.TerminalBlock, "a terminal block wired with `12[xK]`; counted from 2023"},
+	{box.Cable, words.New("flag.fill.cable", "a cable: `12/2[xK]` is two insulated 12 AWG conductors that end or are spliced here and one 12 AWG grounding conductor, K times")},
+	{box.Conductor, words.New("flag.fill.conductor", "an insulated conductor that ends or is spliced here, `12[xK]`")},
+	{box.Through, words.New("flag.fill.through", "a conductor that passes unbroken, `12[xK]`; counted once")},
+	{box.Loop, words.New("flag.fill.loop", "an unbroken loop of at least twice the free length, `12[xK]`; counted twice")},
+	{box.Ground, words.New("flag.fill.ground", "an equipment grounding conductor that enters, `12[xK]`")},
+	{box.IsolatedGround, words.New("flag.fill.isolated-ground", "one of an isolated set of them, `12[xK]`; from 2020 counted with the others")},
+	{box.FixtureWire, words.New("flag.fill.fixture-wire", "a luminaire's own wire, `18[xK]`")},
+	{box.Canopy, words.New("flag.fill.canopy", "the luminaire has a domed canopy: up to four fixture wires under 14 AWG are free, and its own grounding conductor (leave that one out)")},
+	{box.Device, words.New("flag.fill.device", "a yoke or strap, `12[:GANGS][xK]`; 12 is the largest conductor connected to it, GANGS those the device needs by itself")},
+	{box.Clamps, words.New("flag.fill.clamps", "there are internal clamps")},
+	{box.Fitting, words.New("flag.fill.fitting", "a support fitting, `stud|hickey`; one a type is counted")},
+	{box.TerminalBlock, words.New("flag.fill.terminal-block", "a terminal block wired with `12[xK]`; counted from 2023")},
 }
 
 const fillExamples = `  a box marked 18 in³, three cables and a receptacle: exactly full
@@ -52,6 +52,7 @@ const fillExamples = `  a box marked 18 in³, three cables and a receptacle: exa
 
 // fillRequest is what was asked for on the command line.
 type fillRequest struct {
+	speaker
 	edition  string
 	box      string
 	volume   string
@@ -65,12 +66,12 @@ type fillRequest struct {
 	list     bool
 }
 
-func fillCommand() *cobra.Command {
-	r := &fillRequest{contents: map[box.Word]*[]string{}, present: map[box.Word]*bool{}}
+func fillCommand(s speaker) *cobra.Command {
+	r := &fillRequest{speaker: s, contents: map[box.Word]*[]string{}, present: map[box.Word]*bool{}}
 	c := &cobra.Command{
 		Use:   "fill (--box NAME | --volume V) [what is in it]",
-		Short: "Add up what is in one box and compare it with its volume",
-		Long: `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
+		Short: s.say("verb.fill", "Add up what is in one box and compare it with its volume"),
+		Long: s.long("verb.fill.long", `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
 line by line. Flags that name a thing may be repeated. A volume V is 18, 18in3 or 295cm3.
 Where barriers part the box, each space is worked out by itself: --space says, for each
 of them in turn, the volume there and what is in it, parted by semicolons. The volume
@@ -78,9 +79,7 @@ may be left out of one, which has the rest, or of all where there is a space a g
 Wire connectors and wires that never leave the box take nothing: leave them out.
 Neither the box's depth nor its support is checked.
 
-Exit status: 0 it fits, 1 it does not, 2 bad input or usage.
-
-` + caution,
+Exit status: 0 it fits, 1 it does not, 2 bad input or usage.`),
 		Example: fillExamples,
 		Args:    noArguments,
 		RunE:    func(c *cobra.Command, _ []string) error { return r.run(c) },
@@ -91,24 +90,24 @@ Exit status: 0 it fits, 1 it does not, 2 bad input or usage.
 }
 
 func (r *fillRequest) addFlags(c *cobra.Command) {
-	f := c.Flags()
+	f, s := c.Flags(), r.speaker
 	f.SortFlags = false
-	f.StringVar(&r.edition, "edition", code.Latest().Edition, "code edition `E`")
-	f.StringVar(&r.box, "box", "", "a box or box type of the catalog by its `NAME`; its internal clamps are counted")
-	f.StringVar(&r.volume, "volume", "", "the volume `V` marked on the box")
-	f.StringArrayVar(&r.adds, "add", nil, "the volume `V` of a ring, extension or raised cover; without a mark it gives nothing")
+	f.StringVar(&r.edition, "edition", code.Latest().Edition, s.say("flag.fill.edition", "code edition `E`"))
+	f.StringVar(&r.box, "box", "", s.say("flag.fill.box", "a box or box type of the catalog by its `NAME`; its internal clamps are counted"))
+	f.StringVar(&r.volume, "volume", "", s.say("flag.fill.volume", "the volume `V` marked on the box"))
+	f.StringArrayVar(&r.adds, "add", nil, s.say("flag.fill.add", "the volume `V` of a ring, extension or raised cover; without a mark it gives nothing"))
 	for _, flag := range contentFlags {
 		name := string(flag.word)
 		if flag.word == box.Canopy || flag.word == box.Clamps {
-			r.present[flag.word] = f.Bool(name, false, flag.usage)
+			r.present[flag.word] = f.Bool(name, false, s.Say(flag.usage))
 			continue
 		}
-		r.contents[flag.word] = f.StringArray(name, nil, flag.usage)
+		r.contents[flag.word] = f.StringArray(name, nil, s.Say(flag.usage))
 	}
-	f.StringArrayVar(&r.barriers, "barrier", nil, "a barrier without a mark, `metal|nonmetallic`; then --space says what is on each side")
-	f.StringArrayVar(&r.spaces, "space", nil, "one space of a parted box: its volume and what is in it, `\"16; cable 14/2; device 14\"`")
-	f.BoolVar(&r.json, "json", false, "write JSON")
-	f.BoolVar(&r.list, "list", false, "list the boxes and box types of the catalog, a name first on each line")
+	f.StringArrayVar(&r.barriers, "barrier", nil, s.say("flag.fill.barrier", "a barrier without a mark, `metal|nonmetallic`; then --space says what is on each side"))
+	f.StringArrayVar(&r.spaces, "space", nil, s.say("flag.fill.space", "one space of a parted box: its volume and what is in it, `\"16; cable 14/2; device 14\"`"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.BoolVar(&r.list, "list", false, s.say("flag.fill.list", "list the boxes and box types of the catalog, a name first on each line"))
 }
 
 func (r *fillRequest) run(c *cobra.Command) error {

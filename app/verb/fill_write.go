@@ -48,60 +48,60 @@ type lineJSON struct {
 func (r *fillRequest) write(w io.Writer, fig *code.Figures, results []box.Result) error {
 	switch {
 	case !r.json:
-		return writeFillText(w, fig, results)
+		return r.writeText(w, fig, results)
 	case len(results) == 1:
-		return writeJSON(w, asFillJSON(results[0]))
+		return writeJSON(w, r.asJSON(results[0]))
 	}
 	out := partedJSON{Edition: fig.Edition, Fits: fitsEach(results)}
 	for _, one := range results {
-		out.Spaces = append(out.Spaces, asFillJSON(one))
+		out.Spaces = append(out.Spaces, r.asJSON(one))
 	}
 	return writeJSON(w, out)
 }
 
-func asFillJSON(r box.Result) fillJSON {
-	out := fillJSON{r.Edition, r.Volume, []volumeLineJSON{}, r.Required, r.Spare, r.Fits, r.FromMemory, []lineJSON{}}
-	for _, l := range r.VolumeLines {
-		out.VolumeLines = append(out.VolumeLines, volumeLineJSON{l.Section, l.What.String(), l.Volume, l.FromMemory})
+func (r *fillRequest) asJSON(of box.Result) fillJSON {
+	out := fillJSON{of.Edition, of.Volume, []volumeLineJSON{}, of.Required, of.Spare, of.Fits, of.FromMemory, []lineJSON{}}
+	for _, l := range of.VolumeLines {
+		out.VolumeLines = append(out.VolumeLines, volumeLineJSON{l.Section, r.Say(l.What), l.Volume, l.FromMemory})
 	}
-	for _, l := range r.Lines {
-		out.Lines = append(out.Lines, lineJSON{l.Section, l.What.String(), l.Count, l.Allowance, l.Volume})
+	for _, l := range of.Lines {
+		out.Lines = append(out.Lines, lineJSON{l.Section, r.Say(l.What), l.Count, l.Allowance, l.Volume})
 	}
 	return out
 }
 
-// writeFillText writes the working as a person would put it down.
-func writeFillText(w io.Writer, fig *code.Figures, results []box.Result) error {
-	var t table
+// writeText writes the working as a person would put it down.
+func (r *fillRequest) writeText(w io.Writer, fig *code.Figures, results []box.Result) error {
+	t := table{voice: r.Voice}
 	t.line(words.New("fill.text.title", "Box fill by {0} 314.16", fig.Title))
 	t.line(words.Text{})
-	for i, r := range results {
+	for i, one := range results {
 		if len(results) > 1 {
 			t.line(words.New("fill.text.space", "Space {0} of {1}", i+1, len(results)))
 			t.line(words.Text{})
 		}
-		t.filled(r)
+		t.filled(one)
 		t.line(words.Text{})
 	}
-	t.line(words.New("text.caution", caution))
+	t.line(cautionText)
 	return t.write(w)
 }
 
 // filled puts down the working of one space.
 func (t *table) filled(r box.Result) {
-	t.heading(words.New("fill.text.gives", "What the box gives"), "in³")
+	t.heading(words.New("fill.text.gives", "What the box gives"), t.voice.Say(words.CubicInch))
 	for _, l := range r.VolumeLines {
 		t.row(l.Section, l.What, "", l.Volume)
 	}
 	t.total(r.Volume)
 	t.line(words.Text{})
-	t.heading(words.New("fill.text.needs", "What is in it"), "in³")
+	t.heading(words.New("fill.text.needs", "What is in it"), t.voice.Say(words.CubicInch))
 	for _, l := range r.Lines {
 		t.row(l.Section, l.What, strconv.FormatInt(l.Count, 10)+" × "+twoPlaces(l.Allowance), l.Volume)
 	}
 	t.total(r.Required)
 	t.line(words.Text{})
-	t.line(verdict(r))
+	t.line(t.verdict(r))
 	for _, note := range r.Notes {
 		t.line(words.Text{})
 		t.paragraph(words.New("text.note", "Note: {0}", note))
@@ -109,8 +109,10 @@ func (t *table) filled(r box.Result) {
 }
 
 // verdict says both figures in both units; what is decided is in cubic inches.
-func verdict(r box.Result) words.Text {
-	both := func(v unit.Volume) string { return unit.Metric.FormatVolume(v) }
+func (t *table) verdict(r box.Result) words.Text {
+	metric := t.voice
+	metric.System = unit.Metric
+	both := func(v unit.Volume) string { return metric.Say(words.New("fill.both", "{0}", v)) }
 	if r.Fits && r.FromMemory {
 		return words.New("fill.text.fits.from-memory", "It fits if the stamp says so: {0} of {1} from memory, {2} remaining.", both(r.Required), both(r.Volume), both(r.Spare))
 	}
@@ -147,17 +149,17 @@ func (l listedJSON) based() words.Text {
 func (r *fillRequest) writeList(w io.Writer) error {
 	list := listJSON{}
 	for _, b := range part.All().Boxes {
-		list.Boxes = append(list.Boxes, listedJSON{b.ID, b.Text().String(), b.Volume, b.Basis, b.Clamps, b.FromMemory})
+		list.Boxes = append(list.Boxes, listedJSON{b.ID, r.Say(b.Text()), b.Volume, b.Basis, b.Clamps, b.FromMemory})
 	}
 	for _, a := range part.All().Assemblies {
-		list.Assemblies = append(list.Assemblies, listedJSON{a.Code, a.Text().String(), a.Volume(), a.Box.Basis, a.Box.Clamps, a.IsFromMemory()})
+		list.Assemblies = append(list.Assemblies, listedJSON{a.Code, r.Say(a.Text()), a.Volume(), a.Box.Basis, a.Box.Clamps, a.IsFromMemory()})
 	}
 	if r.json {
 		return writeJSON(w, list)
 	}
-	var t table
+	t := table{voice: r.Voice}
 	for _, one := range append(list.Boxes, list.Assemblies...) {
-		t.row(one.Name, words.New("fill.list.what", "{0}", one.What), one.based().String(), one.Volume)
+		t.row(one.Name, words.New("fill.list.what", "{0}", one.What), r.Say(one.based()), one.Volume)
 	}
 	return t.write(w)
 }

@@ -17,22 +17,21 @@ import (
 
 // frameRequest is what was asked for on the command line.
 type frameRequest struct {
+	speaker
 	room string
 	json bool
 }
 
-func frameCommand() *cobra.Command {
-	r := &frameRequest{}
+func frameCommand(s speaker) *cobra.Command {
+	r := &frameRequest{speaker: s}
 	c := &cobra.Command{
 		Use:   "frame FILE",
-		Short: "Say between which studs each box stands and how it is held",
-		Long: `Frame lists the openings of a plan, a row each: the studs that bound the bay of the box,
+		Short: s.say("verb.frame", "Say between which studs each box stands and how it is held"),
+		Long: s.long("verb.frame.long", `Frame lists the openings of a plan, a row each: the studs that bound the bay of the box,
 by their near faces, how the box is held, the block to cut where it reaches no stud, how
 far it is set proud of the studs and the rings that end where they may. Places are from
 the left end of the face as seen standing in the room, heights above the finished floor.
-Studs that are assumed stand where a spacing puts them: verify them with a tape.
-
-` + caution,
+Studs that are assumed stand where a spacing puts them: verify them with a tape.`),
 		Example: `  studbay frame cottage.studbay
   studbay frame cottage.studbay --room Bath
   studbay frame cottage.studbay --json`,
@@ -42,13 +41,13 @@ Studs that are assumed stand where a spacing puts them: verify them with a tape.
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.room, "room", "", "only the room `R`, a name or an ID")
-	f.BoolVar(&r.json, "json", false, "write JSON")
+	f.StringVar(&r.room, "room", "", s.say("flag.frame.room", "only the room `R`, a name or an ID"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	return c
 }
 
 func (r *frameRequest) run(c *cobra.Command, path string) error {
-	p, err := readPlan(path, "")
+	p, err := readPlan(r.speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -189,7 +188,7 @@ func (c *checked) writeFrames(w io.Writer, rows []frameRow) error {
 			rings = append(rings, raise.Value)
 		}
 		lines = append(lines, []string{
-			r.Tag, text(r.Wall), r.Layout, length(r.LeftStud), length(r.RightStud), text(r.Held),
+			r.Tag, text(r.Wall), c.voice.Say(schedule.StudState(plan.StudState(r.Layout))), length(r.LeftStud), length(r.RightStud), c.voice.Say(schedule.Held(frame.Way(text(r.Held)))),
 			length(r.BlockLength), length(r.BlockSetBack), length(r.BlockBottom), length(r.BlockTop), length(r.SetProud), strings.Join(rings, " "),
 		})
 	}

@@ -13,6 +13,7 @@ import (
 
 // newRequest is what was asked for on the command line.
 type newRequest struct {
+	speaker
 	demo  string
 	to    string
 	force bool
@@ -20,14 +21,14 @@ type newRequest struct {
 	json  bool
 }
 
-func newCommand() *cobra.Command {
-	r := &newRequest{}
+func newCommand(s speaker) *cobra.Command {
+	r := &newRequest{speaker: s}
 	c := &cobra.Command{
 		Use:   "new --demo NAME --to FILE",
-		Short: "Make the plan of a demo, to look at and to change",
-		Long: `New makes the file of a demo: an invented house with its openings, to look at and to
+		Short: s.say("verb.new", "Make the plan of a demo, to look at and to change"),
+		Long: s.say("verb.new.long", `New makes the file of a demo: an invented house with its openings, to look at and to
 change. Some findings are left in on purpose. A file that is there already is kept,
-unless --force is given.`,
+unless --force is given.`),
 		Example: `  studbay new --list
   studbay new --demo cottage --to cottage.studbay`,
 		Args: noArguments,
@@ -35,11 +36,11 @@ unless --force is given.`,
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.demo, "demo", "", "the demo of this `NAME`")
-	f.StringVar(&r.to, "to", "", "the `FILE` to make, ending in "+file.Suffix)
-	f.BoolVar(&r.force, "force", false, "replace the file where there is one")
-	f.BoolVar(&r.list, "list", false, "list the demos, a name first on each line")
-	f.BoolVar(&r.json, "json", false, "write JSON")
+	f.StringVar(&r.demo, "demo", "", s.say("flag.new.demo", "the demo of this `NAME`"))
+	f.StringVar(&r.to, "to", "", s.say("flag.new.to", "the `FILE` to make, ending in {0}", file.Suffix))
+	f.BoolVar(&r.force, "force", false, s.say("flag.new.force", "replace the file where there is one"))
+	f.BoolVar(&r.list, "list", false, s.say("flag.new.list", "list the demos, a name first on each line"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	offer(c, "demo", demoNames()...)
 	return c
 }
@@ -95,7 +96,7 @@ func (r *newRequest) make(c *cobra.Command, d *demo.Demo) error {
 	if r.json {
 		return writeJSON(c.OutOrStdout(), madeJSON{r.to, d.Name, n})
 	}
-	var t table
+	t := table{voice: r.Voice}
 	t.line(words.New("new.made", "{0}: {1}, {2}", r.to, d.Title, openingCount(n)))
 	return t.write(c.OutOrStdout())
 }
@@ -117,8 +118,8 @@ func (r *newRequest) writeList(c *cobra.Command) error {
 	all := []demoJSON{}
 	lines := [][]string{}
 	for _, d := range demo.All {
-		all = append(all, demoJSON{d.Name, d.Title.String()})
-		lines = append(lines, []string{d.Name, d.Title.String()})
+		all = append(all, demoJSON{d.Name, r.Say(d.Title)})
+		lines = append(lines, []string{d.Name, r.Say(d.Title)})
 	}
 	if r.json {
 		return writeJSON(c.OutOrStdout(), all)

@@ -27,7 +27,7 @@ type checked struct {
 
 // readPlan reads a plan and checks it, against another edition than its own where one is
 // named.
-func readPlan(path, edition string) (*checked, error) {
+func readPlan(s speaker, path, edition string) (*checked, error) {
 	p, _, err := file.Load(path)
 	if err != nil {
 		return nil, err
@@ -40,7 +40,8 @@ func readPlan(path, edition string) (*checked, error) {
 		h.Edition = edition
 		p.Header = &h
 	}
-	c := &checked{file: path, plan: p, index: index.New(p), voice: words.Voice{System: p.Header.System()}}
+	c := &checked{file: path, plan: p, index: index.New(p), voice: s.Voice}
+	c.voice.System = p.Header.System()
 	if c.result, err = fill.Check(c.index); err != nil {
 		return nil, fmt.Errorf("%s: %w", path, err)
 	}

@@ -6,6 +6,9 @@ import (
 	"io"
 	"strings"
 
+	"studbay/app/language"
+	"studbay/plan/words"
+
 	"github.com/spf13/cobra"
 )
 
@@ -13,6 +16,8 @@ import (
 type Streams struct {
 	In       io.Reader
 	Out, Err io.Writer
+	// Env looks an environment variable up, as os.Getenv does, which nil stands for.
+	Env func(string) string
 }
 
 // The exit statuses.
@@ -29,7 +34,12 @@ var errFound = errors.New("something was found")
 // returns the exit status.
 func Run(args []string, s Streams) int {
 	s.Out, s.Err = plain{s.Out}, plain{s.Err}
-	root := newRoot()
+	tag, err := languageOf(args, s.Env)
+	if err != nil {
+		fmt.Fprintf(s.Err, "studbay: %v\n", err)
+		return StatusWrong
+	}
+	root := newRoot(speaker{words.Voice{Catalogue: language.Catalogue(tag)}, tag})
 	root.SetArgs(args)
 	root.SetIn(s.In)
 	root.SetOut(s.Out)
@@ -48,12 +58,12 @@ func Run(args []string, s Streams) int {
 	return StatusWrong
 }
 
-func newRoot() *cobra.Command {
+func newRoot(s speaker) *cobra.Command {
 	cobra.EnableCommandSorting = false // the table has the order
 	root := &cobra.Command{
 		Use:   "studbay",
-		Short: "Plan where electrical boxes go before the walls are closed",
-		Long: `Studbay plans where electrical boxes go before the walls are closed.
+		Short: s.say("verb.root", "Plan where electrical boxes go before the walls are closed"),
+		Long: s.long("verb.root.long", `Studbay plans where electrical boxes go before the walls are closed.
 
 With no verb, or with the name of a plan alone, it opens its window:
 
@@ -61,24 +71,20 @@ With no verb, or with the name of a plan alone, it opens its window:
   studbay cottage.studbay
 
 With a verb it works without a display. Exit status: 0 nothing to report,
-1 something found, 2 bad input or usage.
-
-` + caution,
+1 something found, 2 bad input or usage.`),
 		SilenceErrors: true,
 		SilenceUsage:  true,
 	}
-	root.SetUsageTemplate(strings.ReplaceAll(root.UsageTemplate(), ".FlagUsages |", ".FlagUsagesWrapped 96 |"))
+	root.PersistentFlags().String("lang", "", s.say("flag.lang", "speak the language `TAG`, {0}; else that of the locale, by LC_ALL, LC_MESSAGES or LANG", strings.Join(language.Tags(), "|")))
+	root.SetUsageTemplate(s.usage(root.UsageTemplate()))
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error { return &usageError{err} })
 	for _, command := range verbs {
-		root.AddCommand(command())
+		root.AddCommand(command(s))
 	}
+	offer(root, "lang", language.Tags()...)
+	s.helpOf(root)
 	return root
 }
-
-// caution goes with everything that judges.
-const caution = `A planning aid. It checks what it names and nothing else; the locally
-adopted code, the authority having jurisdiction and a licensed electrician
-decide.`
 
 // usageError is a wrong way of asking, for which help is offered.
 type usageError struct{ err error }

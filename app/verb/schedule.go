@@ -15,22 +15,21 @@ import (
 
 // scheduleRequest is what was asked for on the command line.
 type scheduleRequest struct {
+	speaker
 	to      string
 	columns []string
 	json    bool
 }
 
-func scheduleCommand() *cobra.Command {
-	r := &scheduleRequest{}
+func scheduleCommand(s speaker) *cobra.Command {
+	r := &scheduleRequest{speaker: s}
 	c := &cobra.Command{
 		Use:   "schedule FILE",
-		Short: "List the openings of a plan, a row each",
-		Long: `Schedule lists the openings of a plan, a row each, room by room: what it is, where and
+		Short: s.say("verb.schedule", "List the openings of a plan, a row each"),
+		Long: s.long("verb.schedule.long", `Schedule lists the openings of a plan, a row each, room by room: what it is, where and
 how high it stands, what is built in, how full the box is and who says so. By itself it
 shows the short list of the site; --to and --json have every column. In a file lengths
-are plain numbers, in inches or, of a metric plan, millimeters.
-
-` + caution,
+are plain numbers, in inches or, of a metric plan, millimeters.`),
 		Example: `  studbay schedule cottage.studbay
   studbay schedule cottage.studbay --to openings.csv
   studbay schedule cottage.studbay --columns tag,what,centre,from,from_centre
@@ -41,9 +40,9 @@ are plain numbers, in inches or, of a metric plan, millimeters.
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", "the `FILE` to write, ending in "+strings.Join(formNames(), " or "))
-	f.StringSliceVar(&r.columns, "columns", nil, "these columns in this order, `ID,ID...`; the keys of --json are the IDs")
-	f.BoolVar(&r.json, "json", false, "write JSON")
+	f.StringVar(&r.to, "to", "", s.say("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
+	f.StringSliceVar(&r.columns, "columns", nil, s.say("flag.schedule.columns", "these columns in this order, `ID,ID...`; the keys of --json are the IDs"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	return c
 }
 
@@ -63,7 +62,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 			return usagef("--to %w", err)
 		}
 	}
-	p, err := readPlan(path, "")
+	p, err := readPlan(r.speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -79,7 +78,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 		if err := schedule.Save(r.to, t); err != nil {
 			return notWritten(r.to, err)
 		}
-		var said table
+		said := table{voice: r.Voice}
 		said.line(words.New("schedule.wrote", "{0}: {1}", r.to, openingCount(len(t.Rows))))
 		if !r.json {
 			return said.write(c.OutOrStdout())

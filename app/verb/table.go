@@ -10,7 +10,10 @@ import (
 )
 
 // table gathers lines of text and rows whose volumes align at the decimal point.
-type table struct{ lines []tableLine }
+type table struct {
+	voice words.Voice
+	lines []tableLine
+}
 
 // tableLine is a row where it is of columns, else plain text.
 type tableLine struct {
@@ -23,13 +26,13 @@ type tableLine struct {
 
 // line puts down a line of its own; a zero text is an empty one.
 func (t *table) line(text words.Text) {
-	t.lines = append(t.lines, tableLine{text: text.String()})
+	t.lines = append(t.lines, tableLine{text: t.voice.Say(text)})
 }
 
 // paragraph puts down text broken at 80 columns.
 func (t *table) paragraph(text words.Text) {
 	line := ""
-	for word := range strings.FieldsSeq(text.String()) {
+	for word := range strings.FieldsSeq(t.voice.Say(text)) {
 		if line != "" && utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > 80 {
 			t.lines = append(t.lines, tableLine{text: line})
 			line = ""
@@ -40,11 +43,11 @@ func (t *table) paragraph(text words.Text) {
 }
 
 func (t *table) heading(what words.Text, figure string) {
-	t.lines = append(t.lines, tableLine{columns: true, name: what.String(), figure: figure})
+	t.lines = append(t.lines, tableLine{columns: true, name: t.voice.Say(what), figure: figure})
 }
 
 func (t *table) row(name string, what words.Text, work string, v unit.Volume) {
-	t.lines = append(t.lines, tableLine{columns: true, name: name, what: what.String(), work: work, figure: twoPlaces(v)})
+	t.lines = append(t.lines, tableLine{columns: true, name: name, what: t.voice.Say(what), work: work, figure: twoPlaces(v)})
 }
 
 func (t *table) total(v unit.Volume) {

@@ -8,7 +8,7 @@ package verb
 import "github.com/spf13/cobra"
 
 // verbs are the verbs in the order help lists them.
-var verbs = []func() *cobra.Command{
+var verbs = []func(speaker) *cobra.Command{
 	newCommand,
 	checkCommand,
 	exportCommand,

@@ -56,7 +56,7 @@ func listDecisions(v decisions, _ *code.Figures) (found []rule.Finding) {
 		f := rule.Finding{
 			Severity: rule.Note, IsOpen: true, About: d.ID,
 			Level: at.level, Room: at.room, Opening: at.opening,
-			Message: words.New("rule.open-decision.open", "Open: {0}", d.Question),
+			Message: words.New("rule.open-decision.open", "{0}", d.Question),
 		}
 		switch len(d.About) {
 		case 0:

@@ -61,7 +61,7 @@ func (v *Volume) UnmarshalJSON(data []byte) error {
 
 // volumeUnits are the words behind a volume, spaces and points left out.
 var volumeUnits = map[string]bool{ // true for metric
-	"": false, "in3": false, "in³": false, "in^3": false, "cuin": false,
+	"": false, "pulg3": false, "pulg³": false, "in3": false, "in³": false, "in^3": false, "cuin": false,
 	"cm3": true, "cm³": true, "cm^3": true, "cc": true, "cucm": true,
 }
 

@@ -123,13 +123,29 @@ func (v Voice) value(arg any) string {
 	case Beside:
 		return v.decimal(v.System.FormatApart(a.Length, a.Other))
 	case unit.Area:
-		return v.decimal(v.System.FormatArea(a))
+		return v.named(v.decimal(v.System.FormatArea(a)))
 	case unit.Volume:
-		return v.decimal(v.System.FormatVolume(a))
+		return v.named(v.decimal(v.System.FormatVolume(a)))
 	case unit.Money:
 		return v.decimal(a.String())
 	}
 	return fmt.Sprint(arg)
+}
+
+// The units that some languages write otherwise.
+var (
+	CubicInch  = New("unit.in3", "in³")
+	SquareFoot = New("unit.ft2", "ft²")
+)
+
+// named writes the units of a quantity as the language does.
+func (v Voice) named(quantity string) string {
+	for _, name := range []Text{CubicInch, SquareFoot} {
+		if translated := v.Catalogue[name.ID]; translated != "" {
+			quantity = strings.Replace(quantity, name.English, translated, 1)
+		}
+	}
+	return quantity
 }
 
 func (v Voice) decimal(quantity string) string {

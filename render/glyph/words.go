@@ -10,7 +10,7 @@ import (
 var units = map[string]bool{
 	"A": true, "V": true, "W": true, "AWG": true, "%": true, "°": true,
 	"in": true, "ft": true, "mm": true, "cm": true, "m": true,
-	"in²": true, "ft²": true, "m²": true, "in³": true, "cm³": true,
+	"in²": true, "ft²": true, "m²": true, "in³": true, "pulg³": true, "pies²": true, "cm³": true,
 }
 
 // Words divides text where a line of it may end: at white space, but not between a

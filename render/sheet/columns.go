@@ -59,6 +59,10 @@ var layouts = map[string]layout{
 	"status":        {width: 16, style: plain, lines: cellText("status")},
 	"findings":      {width: 30, style: plain, elastic: true, lines: cellText("findings")},
 	"note":          {width: 26, style: plain, elastic: true, lines: cellText("note")},
+	"centre_tape":   {width: 18, style: plain, lines: cellText("centre_tape")},
+	"from_tape":     {width: 18, style: plain, lines: cellText("from_tape")},
+	"across_tape":   {width: 18, style: plain, lines: cellText("across_tape")},
+	"sort":          {width: 9, style: plain, right: true, lines: numberLines("sort")},
 }
 
 // siteOrder is that of the columns of the site schedule.

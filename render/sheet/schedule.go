@@ -268,7 +268,7 @@ func (g *grid) header() {
 		x += c.width
 	}
 	f.y = y + 1.3
-	f.page.add(hline(f.left(), f.right(), f.y, pen(divider)))
+	f.page.add(hline(f.left()-overhang, f.right(), f.y, pen(divider)))
 	g.shade = false
 }
 
@@ -301,7 +301,7 @@ func (g *grid) room(r table.Row, again bool) {
 	s := style{size: body, bold: true}
 	f.page.add(s.at(f.left(), f.y+roomTall-1.6, s.fit(name, f.width())))
 	f.y += roomTall
-	f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
+	f.page.add(hline(f.left()-overhang, f.right(), f.y, pen(hairline)))
 	g.shade = false
 }
 
@@ -365,11 +365,15 @@ func (g *grid) broken(c column, text string) []string {
 	return atMost(c.style.wrap(text, c.width-cellPad), mostLines)
 }
 
+// overhang is how far rules and grounds of rows begin left of the text, so that both are
+// of one width.
+const overhang = 1.0
+
 // draw puts a row down, every other one on a faint ground.
 func (g *grid) draw(row gridRow) {
 	f := g.f
 	if g.shade {
-		ground := scene.Rect{Min: scene.Point{X: f.left() - 1, Y: f.y}, Max: scene.Point{X: f.right() + 1, Y: f.y + row.tall}}
+		ground := scene.Rect{Min: scene.Point{X: f.left() - overhang, Y: f.y}, Max: scene.Point{X: f.right(), Y: f.y + row.tall}}
 		f.page.add(scene.Fill{Path: ground.Path(), Color: faint})
 	}
 	g.shade = !g.shade

@@ -9,13 +9,22 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
-// WriteCSV writes a table by RFC 4180: a line of titles, a line a row, CRLF at each end.
+// byteOrderMark tells spreadsheets that the text is UTF-8 (Unicode 23.8); without it they
+// take "½" for two letters (common practice).
+const byteOrderMark = "\ufeff"
+
+// WriteCSV writes a table by RFC 4180 behind a byte order mark: a line of titles, a line a
+// row, CRLF at each end.
 // Lengths and volumes are plain decimals with their unit in the title. Text that a
 // spreadsheet could run as a formula gets a leading apostrophe, and control characters
 // are left out.
 func WriteCSV(w io.Writer, t Table) error {
+	if _, err := io.WriteString(w, byteOrderMark); err != nil {
+		return err
+	}
 	out := csv.NewWriter(w)
 	out.UseCRLF = true
 	line := make([]string, len(t.Columns))
@@ -44,7 +53,7 @@ func (t Table) heading(c Column) string {
 	case Length:
 		return title + " (" + DecimalUnit(t.Voice.System) + ")"
 	case Volume:
-		return title + " (in³)"
+		return title + " (" + t.Voice.Say(words.CubicInch) + ")"
 	}
 	return title
 }

@@ -36,6 +36,15 @@ var textCells = []struct{ name, text, csv, xlsx, source string }{
 	{"other letters", "½ é 電", "½ é 電", "½ é 電", "RFC 4180"},
 }
 
+// unmarked reads the byte order mark that a spreadsheet wants before UTF-8.
+func unmarked(t *testing.T, written *bytes.Buffer) *bytes.Buffer {
+	t.Helper()
+	if mark := written.Next(3); string(mark) != "\xef\xbb\xbf" {
+		t.Fatalf("CSV begins with % x, want the byte order mark ef bb bf (Unicode 16, table 2-4)", mark)
+	}
+	return written
+}
+
 func TestCellsOfText(t *testing.T) {
 	in := Table{Title: words.New("t", "T"), Columns: []Column{{"note", words.New("c.note", "Note"), Text}}}
 	for _, tt := range textCells {
@@ -45,7 +54,7 @@ func TestCellsOfText(t *testing.T) {
 	if err := WriteCSV(&plain, in); err != nil {
 		t.Fatal(err)
 	}
-	lines, err := csv.NewReader(&plain).ReadAll()
+	lines, err := csv.NewReader(unmarked(t, &plain)).ReadAll()
 	if err != nil || len(lines) != len(textCells)+1 {
 		t.Fatalf("%d lines (%v), want %d", len(lines), err, len(textCells)+1)
 	}

@@ -1,6 +1,7 @@
 package table
 
 import (
+	"slices"
 	"strings"
 
 	"studbay/fill"
@@ -129,7 +130,25 @@ func (e *entry) circuit() Cell {
 	if e.view.Circuit == nil {
 		return Cell{}
 	}
-	return TextOf(e.view.Circuit.Number)
+	return TextOf(spaces(e.view.Circuit.Number))
+}
+
+// spaces writes the number of a circuit that takes more than one space of the panel as
+// "5,7": what is written "5/7" or "5-7" a spreadsheet takes for a day of May.
+func spaces(number string) string {
+	parts := strings.FieldsFunc(number, func(r rune) bool { return strings.ContainsRune(",/-–+& ", r) })
+	if slices.ContainsFunc(parts, func(part string) bool { return strings.Trim(part, "0123456789") != "" }) {
+		return number
+	}
+	return strings.Join(parts, ",")
+}
+
+// onTape writes a length as a tape is read: in feet and inches, or metric.
+func (e *entry) onTape(c Cell) Cell {
+	if c.Kind != Length {
+		return Cell{}
+	}
+	return e.say(words.New("schedule.tape", "{0}", c.Length))
 }
 
 // controls says what a switch serves, and what a load is served by.

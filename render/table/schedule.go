@@ -48,6 +48,10 @@ var scheduleColumns = []struct {
 	{Column{"status", words.New("schedule.status", "Status"), Text}, same, func(e *entry) Cell { return e.say(e.o.Status.Text()) }},
 	{Column{"findings", words.New("schedule.findings", "Findings"), Text}, same, (*entry).findings},
 	{Column{"note", words.New("schedule.note", "Note"), Text}, same, func(e *entry) Cell { return TextOf(e.o.Note) }},
+	{Column{"centre_tape", words.New("schedule.centre-tape", "Center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.height(0)) }},
+	{Column{"from_tape", words.New("schedule.from-tape", "To center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(0, fromCentre)) }},
+	{Column{"across_tape", words.New("schedule.across-tape", "And to center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(1, fromCentre)) }},
+	{Column{"sort", words.New("schedule.sort", "Sort"), Number}, same, func(e *entry) Cell { return NumberOf(e.at) }},
 }
 
 // same is the brief title of a column that has one title everywhere.
@@ -89,13 +93,13 @@ func headless() (t Table) {
 // is built in, how full it is and who says so. Rows are sorted by level, room and tag,
 // tags by their numbers.
 func Schedule(ix *index.Index, result fill.Result, voice words.Voice) Table {
-	t := Table{Title: words.New("schedule.title", "Opening schedule"), Voice: voice}
+	t := Table{Title: words.New("schedule.title", "Opening schedule"), Voice: voice, Date: ix.Plan().Header.Day()}
 	for _, c := range scheduleColumns {
 		t.Columns = append(t.Columns, c.Column)
 	}
 	known := gather(ix, result)
-	for _, e := range entries(ix) {
-		e.known, e.voice = known, voice
+	for i, e := range entries(ix) {
+		e.known, e.voice, e.at = known, voice, i+1
 		e.measure(ix, result)
 		row := Row{Of: e.o.ID, Group: e.level.ID}
 		if e.room != nil {
@@ -117,6 +121,7 @@ type entry struct {
 	room  *plan.Room
 	view  index.OpeningView
 	o     *plan.Opening
+	at    int // in the order of the schedule, from 1: that which sorts it back
 	froms []From
 
 	volume, fill, spare Cell

@@ -103,6 +103,64 @@ func TestCellsSayWhereAnOpeningStands(t *testing.T) {
 	}
 }
 
+// TestCircuitsOfSeveralSpaces: a spreadsheet reads 5/7 and 5-7 as a day, 5,7 as text.
+func TestCircuitsOfSeveralSpaces(t *testing.T) {
+	for _, tt := range []struct{ number, want, why string }{
+		{"5/7", "5,7", "a breaker of two poles"},
+		{"10-12", "10,12", "a breaker of two poles"},
+		{"5, 7, 9", "5,7,9", "a breaker of three poles"},
+		{"14", "14", "one space"},
+		{"A/1", "A/1", "a name of its own"},
+		{"", "", "none"},
+	} {
+		if got := spaces(tt.number); got != tt.want {
+			t.Errorf("circuit %q is written %q, want %q: %s", tt.number, got, tt.want, tt.why)
+		}
+	}
+}
+
+// TestASheetSortsBack: whatever a spreadsheet sorts by, the column of the order brings
+// back that of the schedule; lengths stand once as numbers and once as a tape reads.
+func TestASheetSortsBack(t *testing.T) {
+	got, _ := schedule(t, kitchen(t), words.Voice{})
+	for i, row := range got.Rows {
+		if n := got.Cell(row, "sort").Number; n != i+1 {
+			t.Errorf("row %d is numbered %d", i+1, n)
+		}
+	}
+	for _, row := range got.Rows {
+		if row.Cells[0].Text == "K2" {
+			if tape := got.Cell(row, "from_tape").Text; tape != `6"` {
+				t.Errorf("K2 stands %s from the casing, want 6\": 80 − 74", tape)
+			}
+			if tape := got.Cell(row, "across_tape"); tape.Kind != Empty {
+				t.Errorf("K2 has a second distance %q, want none on a wall", tape.Text)
+			}
+		}
+		if row.Cells[0].Text == "K1" {
+			if tape := got.Cell(row, "across_tape").Text; tape != `5' 0"` {
+				t.Errorf("K1 stands %s from the west wall, want 5' 0\": 60 in", tape)
+			}
+		}
+	}
+}
+
+// TestHeadingsSpeakTheLanguage: titles and the unit of volumes are those of the voice.
+func TestHeadingsSpeakTheLanguage(t *testing.T) {
+	spanish := words.Voice{Catalogue: words.Catalogue{"v": "Volumen", "unit.in3": "pulg³"}}
+	table := Table{Voice: spanish, Columns: []Column{{"v", words.New("v", "Volume"), Volume}}}
+	var b bytes.Buffer
+	if err := WriteCSV(&b, table); err != nil {
+		t.Fatal(err)
+	}
+	if got := unmarked(t, &b).String(); got != "Volumen (pulg³)\r\n" {
+		t.Errorf("the heading is %q", got)
+	}
+	if got := spanish.Say(words.New("x", "{0}", 18*unit.CubicInch)); got != "18 pulg³" {
+		t.Errorf("a volume is said %q, want 18 pulg³", got)
+	}
+}
+
 func TestNorthTurnsTheNamesOfWalls(t *testing.T) {
 	p := kitchen(t)
 	h := *p.Header
@@ -176,7 +234,7 @@ func TestNoCellRunsAsAFormula(t *testing.T) {
 	if err := WriteCSV(&b, table); err != nil {
 		t.Fatal(err)
 	}
-	rows, err := csv.NewReader(&b).ReadAll()
+	rows, err := csv.NewReader(unmarked(t, &b)).ReadAll()
 	if err != nil {
 		t.Fatal(err)
 	}

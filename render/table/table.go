@@ -9,6 +9,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -71,6 +72,7 @@ type Row struct {
 type Table struct {
 	Title   words.Text
 	Voice   words.Voice // the language of titles and the system of lengths
+	Date    time.Time   // of what it tells, zero where nobody says
 	Columns []Column
 	Rows    []Row
 }
@@ -91,7 +93,7 @@ func (t Table) Cell(row Row, column string) Cell {
 // With returns the table with just the columns of these IDs, in their order. It fails for
 // an ID it has not, and for one that comes twice.
 func (t Table) With(ids []string) (Table, error) {
-	out := Table{Title: t.Title, Voice: t.Voice}
+	out := Table{Title: t.Title, Voice: t.Voice, Date: t.Date}
 	var from []int
 	for _, id := range ids {
 		i := t.At(id)

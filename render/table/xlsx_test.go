@@ -52,6 +52,21 @@ func TestXLSXReadBack(t *testing.T) {
 			t.Errorf("%s runs %q, %v", tt.cell, formula, err)
 		}
 	}
+	props, err := book.GetDocProps()
+	if err != nil || props.Creator != "Studbay" || props.LastModifiedBy != "Studbay" || props.Title != "Openings: level 1/2" {
+		t.Errorf("the book says it is %+v, %v", props, err)
+	}
+	if app, err := book.GetAppProps(); err != nil || app.Application != "Studbay" {
+		t.Errorf("the book says it was made by %+v, %v", app, err)
+	}
+	names := map[string]string{}
+	for _, n := range book.GetDefinedName() {
+		names[n.Name] = n.RefersTo
+	}
+	// ECMA-376 part 1, 18.2.5: the names of what is printed on each page and of filters.
+	if names["_xlnm.Print_Titles"] != "'"+sheet+"'!$1:$1" || names["_xlnm._FilterDatabase"] != "'"+sheet+"'!$A$1:$D$4" {
+		t.Errorf("print titles and filters are %v", names)
+	}
 	panes, err := book.GetPanes(sheet)
 	if err != nil || !panes.Freeze || panes.YSplit != 1 {
 		t.Errorf("the titles do not stay in sight: %+v, %v", panes, err)
