@@ -74,7 +74,7 @@ func (c *contact) rest() {
 	c.Add(scene.Fill{Path: scene.Rect{Min: wall.Start.Sub(scene.Point{Y: 1.4}), Max: wall.Start.Add(scene.Point{X: 60})}.Path(), Color: grey})
 	at := []float64{1, 14, 15.5, 17, 18, 30, 40, 42}
 	specs := [][]Spec{
-		{{}}, {{Family: Switch}}, {{Family: Switch, Letters: "3"}}, {{Family: Switch, Letters: "D"}}, {{}},
+		{{}}, {{Family: Switch}}, {{Family: Switch, Letters: "S3"}}, {{Family: Switch, Letters: "SD"}}, {{}},
 		{{Family: LowVoltage}}, {{Letters: "GF"}}, {{Family: LowVoltage, Status: Existing}},
 	}
 	for i, p := range Spread(wall, black, at, specs) {
@@ -97,7 +97,7 @@ func (c *contact) rest() {
 		c.walled(20+16*float64(i), y+22, angle, Spec{Family: Families()[i], Letters: "WP"})
 	}
 	for i := range 4 {
-		c.walled(90+22*float64(i), y+22, float64(i)*90, Spec{Letters: "GF", Note: "44"}, Spec{Family: Switch, Letters: "3", Note: "46"}, Spec{Family: Light, Note: "62"})
+		c.walled(90+22*float64(i), y+22, float64(i)*90, Spec{Letters: "GF", Note: "44"}, Spec{Family: Switch, Letters: "S3", Note: "46"}, Spec{Family: Light, Note: "62"})
 	}
 }
 

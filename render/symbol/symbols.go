@@ -57,7 +57,7 @@ var bodies = [...]body{
 	{
 		family: Switch, name: "switch", solid: true,
 		outline: shape("M -.68 -.5 L .68 -.5 L 0 .78 Z"),
-		near:    .5, far: .78, half: .68, room: .84, letter: -.08,
+		near:    .5, far: .78, half: .68, // its letters stand beside it, as the trade writes S, S3, SD
 	},
 	{
 		family: LowVoltage, name: "low voltage", solid: true,
