@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -19,8 +18,7 @@ import (
 // besideBody returns the trade letters that do not stand in the body: they follow the
 // tag, in its size.
 func besideBody(s symbol.Spec) string {
-	fitsInside := s.Family == symbol.Receptacle || s.Family == symbol.Switch || s.Family == symbol.LowVoltage || s.Family == symbol.Alarm
-	if fitsInside && utf8.RuneCountInString(s.Letters) == 1 && s.Status != symbol.Remove {
+	if s.HoldsLetters() {
 		return ""
 	}
 	return s.Letters
