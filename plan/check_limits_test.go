@@ -8,6 +8,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/plantest"
 	"studbay/plan/unit"
 )
 
@@ -21,7 +22,8 @@ func at(x, y unit.Length) geom.Point { return geom.Point{X: x, Y: y} }
 // furnished is a bedroom of 12 by 10 ft with an island of 4 by 2 ft in its middle and what
 // is asked for, harmed or not.
 func furnished(harm func(p *plan.Plan, l *plan.Level, r *plan.Room)) plan.Plan {
-	p, r := house(), bedroom()
+	p := plantest.Bedroom()
+	r, _ := p.Room("raaaaaaaa")
 	l := *p.Levels[0]
 	l.Fixtures = l.Fixtures.With(&plan.Fixture{
 		ID: "faaaaaaaa", Kind: plan.FixtureIsland, At: plan.OnFloor(r.ID, at(6*ft, 5*ft)), Width: 4 * ft, Depth: 2 * ft, Height: 3 * ft,

@@ -5,6 +5,12 @@
 // and nouns are pointers never changed after they are in one. Lengths are exact.
 // Kinds, boxes, editions and rules stand in a plan as IDs; an unknown one is kept.
 // What a plan means (checks, drawings, prices) is for the packages above.
+//
+// The kinds of thing stand in one table (nouns.go), from which all is derived that a plan
+// does with its things. Check, which looks at a whole plan, is here and in no package of
+// its own for that reason: an edit of one noun and a file of all of them are held to the
+// same column of a row, and whoever could make a plan without that column could make one
+// that is not sound.
 package plan
 
 import (
