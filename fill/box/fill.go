@@ -78,7 +78,7 @@ func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
 			return nil, nil, err
 		}
 	}
-	t := tally{fig: fig, in: c, lines: make([]Line, 0, usualLines)}
+	t := counting{fig: fig, in: c, lines: make([]Line, 0, usualLines)}
 	t.conductors()
 	t.fixtureWires()
 	t.clamps()
@@ -99,17 +99,17 @@ func Sum(fig *code.Figures, c Contents) (sum unit.Volume, ok bool) {
 }
 
 func (i Item) check(fig *code.Figures) error {
-	f, ok := formOf(i.What)
+	f, ok := notationOf(i.What)
 	if !ok {
 		return fmt.Errorf("%q is no word for what is in a box", i.What)
 	}
 	if i.Times < 0 || i.Times > mostTimes || i.Gangs < 0 || i.Gangs > mostGangs || i.Wires > mostWires {
 		return fmt.Errorf("%s: a number out of range", i)
 	}
-	if f == formCable && i.Wires < 1 {
+	if f == asCable && i.Wires < 1 {
 		return fmt.Errorf("%s: a cable without an insulated conductor", i)
 	}
-	if f == formFitting && i.Type != Stud && i.Type != Hickey {
+	if f == asFitting && i.Type != Stud && i.Type != Hickey {
 		return fmt.Errorf("%s: want stud or hickey", i)
 	}
 	if _, ok := fig.Fill.Allowance(i.Size); !ok && i.sized() {

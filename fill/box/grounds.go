@@ -8,7 +8,7 @@ import (
 // grounds puts down the equipment grounding conductors, 314.16(B)(5): a few share one
 // allowance at the largest of them, each beyond adds a share. An edition may count an
 // isolated set by itself.
-func (t *tally) grounds() {
+func (t *counting) grounds() {
 	if !t.fig.Fill.IsolatedGroundsApart {
 		t.groundSet(words.New("fill.what.grounds", "grounding conductors"), Cable, Ground, IsolatedGround)
 		return
@@ -17,7 +17,7 @@ func (t *tally) grounds() {
 	t.groundSet(words.New("fill.what.isolated-grounds", "isolated grounding conductors"), IsolatedGround)
 }
 
-func (t *tally) groundSet(what words.Text, of ...Word) {
+func (t *counting) groundSet(what words.Text, of ...Word) {
 	belongs := func(i Item) bool {
 		for _, w := range of {
 			if i.What == w {
@@ -39,7 +39,7 @@ func (t *tally) groundSet(what words.Text, of ...Word) {
 	t.groundLines(what, size, n)
 }
 
-func (t *tally) groundLines(what words.Text, size unit.AWG, n int64) {
+func (t *counting) groundLines(what words.Text, size unit.AWG, n int64) {
 	fill, one := t.fig.Fill, t.allowance(size)
 	if fill.GroundFurther == 0 || n <= fill.GroundsTogether {
 		t.add("grounds-together", words.New("fill.line.grounds", "{0}: {1} as one, at the largest, {2} AWG", what, int(n), size), 1, one)

@@ -14,9 +14,9 @@ var sizes = []unit.AWG{18, 16, 14, 12, 10, 8, 6}
 
 func items(but ...Word) *rapid.Generator[Item] {
 	return rapid.Custom(func(t *rapid.T) Item {
-		f := rapid.SampledFrom(forms).Filter(func(f struct {
-			word Word
-			form form
+		f := rapid.SampledFrom(notations).Filter(func(f struct {
+			word     Word
+			notation notation
 		}) bool {
 			for _, w := range but {
 				if f.word == w {
@@ -26,18 +26,18 @@ func items(but ...Word) *rapid.Generator[Item] {
 			return true
 		}).Draw(t, "word")
 		item := Item{What: f.word}
-		switch f.form {
-		case formNone:
+		switch f.notation {
+		case asNone:
 			return item
-		case formFitting:
+		case asFitting:
 			item.Type = rapid.SampledFrom([]string{Stud, Hickey}).Draw(t, "type")
 			return item
-		case formSpace:
+		case asSpace:
 			item.Volume = unit.Volume(rapid.Int64Range(0, 600_000).Draw(t, "volume"))
 			return item
-		case formCable:
+		case asCable:
 			item.Wires = rapid.IntRange(1, 5).Draw(t, "wires")
-		case formDevice:
+		case asDevice:
 			item.Gangs = rapid.IntRange(0, 3).Draw(t, "gangs")
 		}
 		item.Size = rapid.SampledFrom(sizes).Draw(t, "size")

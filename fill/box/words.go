@@ -12,64 +12,64 @@ import (
 // Most of one thing an item may state; more is a slip of the keyboard.
 const mostTimes, mostWires, mostGangs = 1000, 100, 20
 
-// form is how the text after a word is written.
-type form int
+// notation is how the text after a word is written.
+type notation int
 
 const (
-	formNone    form = iota // nothing
-	formSize                // 12 or 12x3
-	formCable               // 12/2 or 12/2x3
-	formDevice              // 12, 12:2 or 12:2x3
-	formFitting             // stud or hickey
-	formSpace               // nothing or a volume
+	asNone    notation = iota // nothing
+	asSize                    // 12 or 12x3
+	asCable                   // 12/2 or 12/2x3
+	asDevice                  // 12, 12:2 or 12:2x3
+	asFitting                 // stud or hickey
+	asSpace                   // nothing or a volume
 )
 
-// forms lists the words in the order they are explained.
-var forms = []struct {
-	word Word
-	form form
+// notations lists the words in the order they are explained.
+var notations = []struct {
+	word     Word
+	notation notation
 }{
-	{Cable, formCable},
-	{Conductor, formSize},
-	{Through, formSize},
-	{Loop, formSize},
-	{Ground, formSize},
-	{IsolatedGround, formSize},
-	{FixtureWire, formSize},
-	{Canopy, formNone},
-	{Device, formDevice},
-	{Clamps, formNone},
-	{Fitting, formFitting},
-	{TerminalBlock, formSize},
-	{BeginsSpace, formSpace},
+	{Cable, asCable},
+	{Conductor, asSize},
+	{Through, asSize},
+	{Loop, asSize},
+	{Ground, asSize},
+	{IsolatedGround, asSize},
+	{FixtureWire, asSize},
+	{Canopy, asNone},
+	{Device, asDevice},
+	{Clamps, asNone},
+	{Fitting, asFitting},
+	{TerminalBlock, asSize},
+	{BeginsSpace, asSpace},
 }
 
-func formOf(w Word) (form, bool) {
-	for _, f := range forms {
+func notationOf(w Word) (notation, bool) {
+	for _, f := range notations {
 		if f.word == w {
-			return f.form, true
+			return f.notation, true
 		}
 	}
 	return 0, false
 }
 
-var wanted = map[form]words.Text{
-	formNone:    words.New("box.want.nothing", "want nothing after it"),
-	formSize:    words.New("box.want.size", "want a size such as 12, or 12x3 for three"),
-	formCable:   words.New("box.want.cable", "want a cable such as 12/2, or 12/2x3 for three"),
-	formDevice:  words.New("box.want.device", "want a size such as 12, 12:2 for a device of two gangs, or 12x3 for three yokes"),
-	formFitting: words.New("box.want.fitting", "want stud or hickey"),
-	formSpace:   words.New("box.want.space", "want the volume of that space, such as 16, or nothing"),
+var wanted = map[notation]words.Text{
+	asNone:    words.New("box.want.nothing", "want nothing after it"),
+	asSize:    words.New("box.want.size", "want a size such as 12, or 12x3 for three"),
+	asCable:   words.New("box.want.cable", "want a cable such as 12/2, or 12/2x3 for three"),
+	asDevice:  words.New("box.want.device", "want a size such as 12, 12:2 for a device of two gangs, or 12x3 for three yokes"),
+	asFitting: words.New("box.want.fitting", "want stud or hickey"),
+	asSpace:   words.New("box.want.space", "want the volume of that space, such as 16, or nothing"),
 }
 
 // ParseItem reads what stands after a word, such as 12/2x3 after cable. An error says
 // what is wrong and what is wanted.
 func ParseItem(w Word, text string) (Item, error) {
-	f, ok := formOf(w)
+	f, ok := notationOf(w)
 	if !ok {
 		return Item{}, words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(w))
 	}
-	item, err := parseForm(f, strings.Join(strings.Fields(text), ""))
+	item, err := parseNotation(f, strings.Join(strings.Fields(text), ""))
 	if err != nil {
 		return Item{}, words.Fault("box.unread", "“{0}”: {1}; {2}", text, err.Text, wanted[f])
 	}
@@ -77,19 +77,19 @@ func ParseItem(w Word, text string) (Item, error) {
 	return item, nil
 }
 
-func parseForm(f form, text string) (Item, *words.Error) {
+func parseNotation(f notation, text string) (Item, *words.Error) {
 	switch f {
-	case formNone:
+	case asNone:
 		if text != "" {
 			return Item{}, misread("box.not-understood", "not understood")
 		}
 		return Item{}, nil
-	case formFitting:
+	case asFitting:
 		if text != Stud && text != Hickey {
 			return Item{}, misread("box.no-fitting", "no such fitting")
 		}
 		return Item{Type: text}, nil
-	case formSpace:
+	case asSpace:
 		return parseSpace(text)
 	}
 	text, times, err := cutTimes(text)
@@ -123,9 +123,9 @@ func cutTimes(text string) (rest string, times int, err *words.Error) {
 	return text[:at], times, err
 }
 
-func parseSized(f form, text string) (item Item, err *words.Error) {
+func parseSized(f notation, text string) (item Item, err *words.Error) {
 	switch f {
-	case formCable:
+	case asCable:
 		at := strings.LastIndex(text, "/")
 		if at < 0 {
 			return item, misread("box.no-wires", "the number of insulated conductors is missing")
@@ -134,7 +134,7 @@ func parseSized(f form, text string) (item Item, err *words.Error) {
 			return item, err
 		}
 		text = text[:at]
-	case formDevice:
+	case asDevice:
 		size, gangs, more := strings.Cut(text, ":")
 		if more {
 			if item.Gangs, err = countOf(gangs, mostGangs); err != nil {
@@ -187,7 +187,7 @@ func parseStated(word, rest string) (Item, error) {
 		return ParseItem(Word(word), rest)
 	}
 	w := Word(strings.TrimSpace(rest))
-	if _, ok := formOf(w); !ok || w == BeginsSpace {
+	if _, ok := notationOf(w); !ok || w == BeginsSpace {
 		return Item{}, words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(w))
 	}
 	return Item{What: w, None: true}, nil
@@ -199,24 +199,24 @@ func misread(id, english string, args ...any) *words.Error {
 
 // String writes the item as ParseContents reads it.
 func (i Item) String() string {
-	f, _ := formOf(i.What)
+	f, _ := notationOf(i.What)
 	text := string(i.What)
 	if i.None {
 		return none + " " + text
 	}
 	switch f {
-	case formNone:
+	case asNone:
 		return text
-	case formFitting:
+	case asFitting:
 		return text + " " + i.Type
-	case formSpace:
+	case asSpace:
 		if i.Volume == 0 {
 			return text
 		}
 		return text + " " + i.Volume.String()
 	}
 	text += " " + i.Size.String()
-	if f == formCable {
+	if f == asCable {
 		text += "/" + strconv.Itoa(i.Wires)
 	}
 	if i.gangs() > 1 {

@@ -19,8 +19,8 @@ import (
 	"studbay/render/table"
 )
 
-// built is one assembly of the plan with the openings it serves.
-type built struct {
+// assemblyUse is one assembly of the plan with the openings it serves.
+type assemblyUse struct {
 	code     string
 	name     words.Text
 	count    int
@@ -37,7 +37,7 @@ type working struct {
 // assemblies lays out what is built in: each assembly with its volume, and how full it
 // is by what it holds, worked out line by line.
 func (b *book) assemblies() error {
-	all := b.builtIn()
+	all := b.assembliesUsed()
 	if len(all) == 0 {
 		return nil
 	}
@@ -69,7 +69,7 @@ func (b *book) assemblies() error {
 const assemblyColumn = 118.0
 
 // tallest is about how high the highest working is with the heading over it.
-func tallest(all []*built) (most float64) {
+func tallest(all []*assemblyUse) (most float64) {
 	for _, a := range all {
 		for _, w := range a.workings {
 			most = max(most, w.tall())
@@ -80,8 +80,8 @@ func tallest(all []*built) (most float64) {
 
 // builtIn gathers the assemblies of the plan by their codes, and of each what it holds.
 // What is to be removed has no part in it.
-func (b *book) builtIn() (all []*built) {
-	byCode := map[string]*built{}
+func (b *book) assembliesUsed() (all []*assemblyUse) {
+	byCode := map[string]*assemblyUse{}
 	for _, r := range b.schedule.Rows {
 		o, _ := b.plan.Opening(r.Of)
 		if o == nil || o.Status == plan.StatusRemove {
@@ -94,19 +94,19 @@ func (b *book) builtIn() (all []*built) {
 		code := table.AssemblyCode(o.Assembly) + strings.Join(o.Assembly.Barriers, "")
 		a := byCode[code]
 		if a == nil {
-			a = &built{code: table.AssemblyCode(o.Assembly), name: made.Text()}
+			a = &assemblyUse{code: table.AssemblyCode(o.Assembly), name: made.Text()}
 			byCode[code] = a
 			all = append(all, a)
 		}
 		a.count++
 		b.work(a, o, made)
 	}
-	slices.SortStableFunc(all, func(x, y *built) int { return cmp.Compare(x.code, y.code) })
+	slices.SortStableFunc(all, func(x, y *assemblyUse) int { return cmp.Compare(x.code, y.code) })
 	return all
 }
 
 // work adds an opening to the working of what holds the same.
-func (b *book) work(a *built, o *plan.Opening, made part.Resolved) {
+func (b *book) work(a *assemblyUse, o *plan.Opening, made part.Resolved) {
 	view, _ := b.ix.OpeningView(o.ID)
 	if b.result.Figures == nil {
 		return
@@ -124,7 +124,7 @@ func (b *book) work(a *built, o *plan.Opening, made part.Resolved) {
 }
 
 // assembly puts down one assembly and its workings.
-func (f *flow) assembly(a *built) {
+func (f *flow) assembly(a *assemblyUse) {
 	b := f.page.b
 	head := style{size: 8.5, bold: true}
 	f.space(3.5)

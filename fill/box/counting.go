@@ -6,8 +6,8 @@ import (
 	"studbay/plan/words"
 )
 
-// tally collects the lines of checked contents: every size in it has an allowance.
-type tally struct {
+// counting collects the lines of checked contents: every size in it has an allowance.
+type counting struct {
 	fig   *code.Figures
 	in    Contents
 	lines []Line
@@ -17,22 +17,22 @@ type tally struct {
 // usualLines is how many lines the sum of an ordinary box has at most.
 const usualLines = 4
 
-func (t *tally) allowance(size unit.AWG) unit.Volume {
+func (t *counting) allowance(size unit.AWG) unit.Volume {
 	v, _ := t.fig.Fill.Allowance(size)
 	return v
 }
 
 // add puts down a line of so many allowances. Figure names the section.
-func (t *tally) add(figure string, what words.Text, count int64, allowance unit.Volume) {
+func (t *counting) add(figure string, what words.Text, count int64, allowance unit.Volume) {
 	t.lines = append(t.lines, Line{t.fig.Section(figure), what, count, allowance, allowance * unit.Volume(count)})
 }
 
-func (t *tally) note(id, english string, args ...any) {
+func (t *counting) note(id, english string, args ...any) {
 	t.notes = append(t.notes, words.New(id, english, args...))
 }
 
 // eachSize adds up, size by size from the largest, what of counts for the items, and hands on each sum above zero.
-func (t *tally) eachSize(of func(Item) int64, do func(size unit.AWG, n int64)) {
+func (t *counting) eachSize(of func(Item) int64, do func(size unit.AWG, n int64)) {
 	table := t.fig.Fill.Allowances
 	for at := len(table) - 1; at >= 0; at-- {
 		var n int64
@@ -58,7 +58,7 @@ func timesOf(w Word) func(Item) int64 {
 }
 
 // conductors puts down each conductor at its own size, 314.16(B)(1).
-func (t *tally) conductors() {
+func (t *counting) conductors() {
 	t.eachSize(func(i Item) int64 {
 		if i.What == Cable {
 			return i.times() * int64(i.Wires)
@@ -79,7 +79,7 @@ func (t *tally) conductors() {
 }
 
 // fixtureWires puts down a luminaire's wires; a canopy frees a few small ones.
-func (t *tally) fixtureWires() {
+func (t *counting) fixtureWires() {
 	fill, free := t.fig.Fill, false
 	var small int64
 	for _, i := range t.in {
@@ -100,7 +100,7 @@ func (t *tally) fixtureWires() {
 	})
 }
 
-func (t *tally) noteCanopy(small int64, free bool) {
+func (t *counting) noteCanopy(small int64, free bool) {
 	fill := t.fig.Fill
 	if free {
 		t.note("fill.note.canopy", "Up to {0} fixture wires under {1} AWG, and the luminaire's own grounding conductor, take no allowance where they come from a domed canopy and end here.",
@@ -112,14 +112,14 @@ func (t *tally) noteCanopy(small int64, free bool) {
 }
 
 // clamps puts down one allowance for all internal clamps, 314.16(B)(2).
-func (t *tally) clamps() {
+func (t *counting) clamps() {
 	if t.in.has(Clamps) {
 		t.once("clamps", words.New("fill.what.clamps", "all internal clamps"))
 	}
 }
 
 // fittings puts down one allowance for each type, 314.16(B)(3).
-func (t *tally) fittings() {
+func (t *counting) fittings() {
 	types := map[string]bool{}
 	for _, i := range t.in {
 		types[i.Type] = i.What == Fitting || types[i.Type]
@@ -134,7 +134,7 @@ func (t *tally) fittings() {
 
 // once puts down one allowance at the largest conductor in the box, whatever that one
 // is there for. Grounding conductors are among them.
-func (t *tally) once(figure string, what words.Text) {
+func (t *counting) once(figure string, what words.Text) {
 	size, found := t.in.largest(Item.sized)
 	if !found {
 		t.add(figure, words.New("fill.line.unsized", "{0}: no conductor here to size it by", what), 1, 0)
@@ -145,7 +145,7 @@ func (t *tally) once(figure string, what words.Text) {
 
 // devices puts down two allowances a yoke, or for each gang of a wide one, at the
 // largest conductor connected to that yoke, 314.16(B)(4).
-func (t *tally) devices() {
+func (t *counting) devices() {
 	each := t.fig.Fill.DeviceAllowances
 	t.eachSize(func(i Item) int64 {
 		if i.gangs() > 1 {
@@ -169,7 +169,7 @@ func (t *tally) devices() {
 
 // terminalBlocks puts down an allowance for each assembly at the largest conductor that
 // ends on it, 314.16(B)(6), or a line of nothing in an edition without the rule.
-func (t *tally) terminalBlocks() {
+func (t *counting) terminalBlocks() {
 	each := t.fig.Fill.TerminalBlock
 	t.eachSize(timesOf(TerminalBlock), func(size unit.AWG, n int64) {
 		if each == 0 {
