@@ -12,6 +12,7 @@ import (
 	"studbay/fill/open"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
+	"studbay/fill/support"
 	"studbay/fill/wall"
 )
 
@@ -19,6 +20,8 @@ import (
 var Rules = []*rule.Rule{
 	&boxes.Fill,
 	&boxes.YokesFit,
+	&boxes.DeviceDepth,
+	&boxes.Bonding,
 	&spacing.WallReach,
 	&wall.BoxPlace,
 	&wall.FlatPlace,
@@ -27,5 +30,7 @@ var Rules = []*rule.Rule{
 	&depth.RingSetBack,
 	&depth.BoxDepth,
 	&depth.BackToBack,
+	&support.StudInWay,
+	&support.NeedsSupport,
 	&open.Decision,
 }

@@ -5,10 +5,12 @@ import (
 	"encoding/binary"
 	"fmt"
 
+	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -191,4 +193,19 @@ func (b *builder) control(letter string, switches, loads []plan.ID) {
 
 func (b *builder) ask(question string, about ...plan.ID) {
 	b.do(edit.Add{Thing: &plan.Decision{ID: b.id(plan.KindDecision), Question: question, About: about}})
+}
+
+// toTheStuds moves all boxes that reach no stud to the nearest one, up to a foot.
+func (b *builder) toTheStuds() {
+	if b.err != nil {
+		return
+	}
+	var all []plan.ID
+	for _, o := range b.p.Openings() {
+		all = append(all, o.ID)
+	}
+	moves, err := fill.ToTheStuds(index.New(b.p), all, unit.Foot)
+	if b.err = err; err == nil {
+		b.do(moves)
+	}
 }

@@ -27,6 +27,7 @@ func Cottage() (plan.Plan, error) {
 	c.bedroomSide()
 	c.outside()
 	c.wiring()
+	c.toTheStuds()
 	return b.p, b.err
 }
 

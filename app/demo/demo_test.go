@@ -50,6 +50,7 @@ func TestDemoFindings(t *testing.T) {
 		{"cottage", 71, map[string]int{
 			"stop rule.box-fill.over":       1,
 			"stop rule.wall-reach.missed":   1,
+			"note rule.needs-support.far":   2,
 			"note rule.wall-reach.counters": 1,
 			"note rule.open-decision.open":  2,
 		}},

@@ -125,7 +125,7 @@ func (r *rowHouse) diningRoom() {
 	r.opening("duplex", d.on(2, 20), r.old, goes, noted("in the way of the wider passage"))
 	r.opening("duplex", d.on(2, 128), r.counters, builtAs("OW2"))
 	r.opening("duplex", d.on(1, 28), r.old, builtAs("OW2"))
-	r.opening("duplex", d.on(1, 128), r.old, builtAs("OW2"))
+	r.opening("duplex", d.on(1, 124), r.old, builtAs("OW2"))
 	dimmer := r.opening("dimmer", d.on(2, 31), r.lights, builtAs("OW1"),
 		holds(plan.Item{What: plan.ItemCable, Size: 14, Wires: 2}, plan.Item{What: plan.ItemCable, Size: 14, Wires: 3},
 			plan.Item{What: plan.ItemCable, Size: 14, Wires: 2}, plan.Item{What: plan.ItemDevice, Size: 14}))

@@ -47,6 +47,7 @@ var bindings = []binding{
 	ofLength("counter-width-min", func(f *Figures) *unit.Length { return &f.Spacing.CounterWidthMin }),
 	ofLength("counter-reach", func(f *Figures) *unit.Length { return &f.Spacing.CounterReach }),
 
+	{name: "bonding", unit: "cite", set: cited},
 	ofLength("box-set-back", func(f *Figures) *unit.Length { return &f.Build.SetBack }),
 	ofLength("box-depth-bare", func(f *Figures) *unit.Length { return &f.Build.DepthBare }),
 	ofLength("box-depth-14", func(f *Figures) *unit.Length { return &f.Build.DepthFine }),

@@ -15,7 +15,7 @@ import (
 var BoxDepth = rule.Rule{
 	ID:    "box-depth",
 	Title: words.New("rule.box-depth.title", "Boxes no deeper than the framing"),
-	Doc:   words.New("rule.box-depth.doc", `A box reaches no farther into a wall than its framing is deep (common practice: two things cannot be in one place). A box that carries a ring stands even with the studs and takes all of its depth; one without comes through the finish and takes as much less as the layers are thick. One exactly as deep fits. Between two rooms the framing is as deep as the gap between their faces less both finishes, else as deep as is entered. Not checked: walls of no known framing, boxes on surfaces and in masonry, ceilings and floors, and the room that cables want behind a box.`),
+	Doc:   words.New("rule.box-depth.doc", `A box reaches no farther into a wall than its framing is deep (common practice: two things cannot be in one place). A box that carries a ring stands even with the studs and takes all of its depth; one without comes through the finish and takes as much less as the layers are thick. One exactly as deep fits. Between two rooms the framing is as deep as the gap between their faces less both finishes, else as deep as is entered. Not checked: walls of no known framing, boxes that are there already, boxes on surfaces and in masonry, ceilings and floors, and the room that cables want behind a box.`),
 	Side:  checkBoxDepth,
 }
 
@@ -23,7 +23,7 @@ func checkBoxDepth(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 	w := v.Wall()
 	for _, b := range w.Boxes {
 		framing := w.FramingAt(b.Centre())
-		if framing <= 0 || !b.IsBuiltIn() || b.InFraming() <= framing {
+		if framing <= 0 || b.IsThere() || !b.IsBuiltIn() || b.InFraming() <= framing {
 			continue
 		}
 		f := rule.OnBox(b.Opening, rule.Stop)

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"studbay/fill/part"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -34,6 +35,13 @@ func (w *Wall) StudIn(p Placed) (in Stud, by unit.Length) {
 	return in, by
 }
 
+// IsInBreak reports whether a box is in the clear size of a door, a window or another break.
+func (w *Wall) IsInBreak(p Placed) bool {
+	return slices.ContainsFunc(w.Cuts, func(c index.Cut) bool {
+		return p.Meets(Rect{c.From, c.To, c.Break.Sill, c.Break.Head})
+	})
+}
+
 // TooDeep returns how much deeper a box and one set from the other face into the same place
 // are than the framing there, 0 where they fit.
 func (w *Wall) TooDeep(p, behind Placed) unit.Length {
@@ -51,10 +59,8 @@ func (w *Wall) IsClear(p Placed) bool {
 	if p.Left < 0 || p.Right > w.Length {
 		return false
 	}
-	for _, c := range w.Cuts {
-		if p.Meets(Rect{c.From, c.To, c.Break.Sill, c.Break.Head}) {
-			return false
-		}
+	if w.IsInBreak(p) {
+		return false
 	}
 	for _, o := range w.Boxes {
 		if o.Opening.ID != p.Opening.ID && p.Meets(o.Rect) {
@@ -72,11 +78,19 @@ func (w *Wall) IsClear(p Placed) bool {
 
 // ClearPlaces lists where the centre of a box could come to stand as it is built, the
 // nearest first: against the studs and, for one that wants none, beside what is in the way.
-func (w *Wall) ClearPlaces(p Placed) (places []unit.Length) {
+// They are whole steps of a tape from the left end of the face, so that a box may stand half
+// a step off its stud.
+func (w *Wall) ClearPlaces(p Placed, step unit.Length) (places []unit.Length) {
 	wide, at := p.Right-p.Left, p.Centre()
-	try := func(along unit.Length) {
-		if along != at && !slices.Contains(places, along) && w.IsClear(p.MovedTo(along)) {
-			places = append(places, along)
+	try := func(place unit.Length) {
+		for _, along := range onTape(place, step) {
+			if slices.Contains(places, along) {
+				return
+			}
+			if along != at && w.IsClear(p.MovedTo(along)) {
+				places = append(places, along)
+				return
+			}
 		}
 	}
 	for _, s := range w.Between(p.Bottom, p.Top) {
@@ -92,4 +106,16 @@ func (w *Wall) ClearPlaces(p Placed) (places []unit.Length) {
 	}
 	slices.SortStableFunc(places, func(a, b unit.Length) int { return cmp.Compare((a - at).Abs(), (b - at).Abs()) })
 	return places
+}
+
+// onTape returns the whole steps next to a place, the nearer first.
+func onTape(place, step unit.Length) []unit.Length {
+	under := place / step * step
+	switch over := place - under; {
+	case over == 0:
+		return []unit.Length{place}
+	case 2*over > step:
+		return []unit.Length{under + step, under}
+	}
+	return []unit.Length{under, under + step}
 }

@@ -26,6 +26,8 @@ type Placed struct {
 	Room    *plan.Room
 	Box     *part.Box // nil where none is chosen or known
 	Body    Body      // the zero value where there is no Box
+	// IsHoused tells a thing that comes with a housing of its own in place of a box.
+	IsHoused bool
 }
 
 // InFraming returns how deep the box reaches behind the face of the studs.
@@ -44,6 +46,9 @@ func (p Placed) IsBuiltIn() bool {
 	return true
 }
 
+// IsThere reports whether the box is built in already: where it stands is no question.
+func (p Placed) IsThere() bool { return p.Opening.Status == plan.StatusExisting }
+
 // WallIn returns the wall of a side of a room's view, worked out once.
 func WallIn(s *index.SideView, room *plan.Room) *Wall {
 	w := &Wall{Framed: FaceIn(s).Framed(), Room: room}
@@ -61,6 +66,7 @@ func WallIn(s *index.SideView, room *plan.Room) *Wall {
 func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
 	p := Placed{Rect: RectOf(o, room), Opening: o, Side: side, Room: room, Box: BoxOf(o.Assembly)}
 	p.Body, _ = BodyOf(o.Assembly)
+	p.IsHoused = !housingOf(o).IsZero()
 	return p
 }
 

@@ -60,6 +60,19 @@ func (a *Assembly) MarkedVolume() words.Text {
 	return words.New("plain", "{0}", a.Volume())
 }
 
+// Depth is that of the box with all that is on it, as 314.24 counts it; 0 where that of
+// the box is not known. Outside sizes are taken for inside ones, as the trade does.
+func (a *Assembly) Depth() unit.Length {
+	deep := a.Box.Depth
+	if deep == 0 {
+		return 0
+	}
+	for _, add := range a.Adds {
+		deep += add.Raise
+	}
+	return deep
+}
+
 // Gangs is how many devices the front takes: as the last ring says, else as the box.
 func (a *Assembly) Gangs() int {
 	for i := len(a.Adds) - 1; i >= 0; i-- {

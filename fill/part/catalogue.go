@@ -37,6 +37,7 @@ type Catalogue struct {
 	kinds      map[string]*Kind
 	fixtures   map[string]*FixtureKind
 	breaks     map[string]*BreakKind
+	devices    map[string]*Device
 }
 
 // All returns the catalogue that travels in the program. Its tables are ours and
@@ -57,6 +58,9 @@ func Read(from fs.FS) (*Catalogue, error) {
 		return nil, err
 	}
 	if err = c.readFits(from); err != nil {
+		return nil, err
+	}
+	if err = c.readDevices(from); err != nil {
 		return nil, err
 	}
 	if c.Adds, c.adds, err = readAll(from, "catalogue/adds.csv", addColumns, readAdd, func(a *Add) string { return a.ID }); err != nil {

@@ -127,6 +127,16 @@ func (h *House) Box(side plan.ID, kind, code string, along, centre float64, chan
 	return added
 }
 
+// Door adds a door to a side: where its slab begins, how wide that is, and its casing. Its
+// hinges are at its left as seen from there and it opens into the room.
+func (h *House) Door(side plan.ID, along, width, casing float64) *plan.Break {
+	h.T.Helper()
+	b := plan.Break{ID: h.IDs.New(plan.KindBreak), Kind: plan.BreakDoor, At: plan.OnFace(side, In(along)), Width: In(width), Head: In(80),
+		Casing: In(casing), Hand: plan.HandLeft, Swing: plan.SwingIn}
+	h.Do(edit.AddBreak{Break: b})
+	return &b
+}
+
 // Found returns what a check of the whole plan says by a rule.
 func (h *House) Found(id string) (found []rule.Finding) {
 	h.T.Helper()
