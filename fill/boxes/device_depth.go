@@ -104,12 +104,13 @@ func supplying(contents box.Contents) (size unit.AWG, any bool) {
 // deeper offers assemblies deep enough that take what is in the box.
 func deeper(v index.OpeningView, fig *code.Figures, b part.Resolved, need unit.Length) (offers []rule.Remedy) {
 	for _, a := range part.All().Roomier(b.Assembly, b.Volume()) {
-		if len(offers) == mostOffers || a.Depth() < need || !fitsIn(a, b, fig, v) {
+		made := plan.Assembly{Code: a.Code, Barriers: v.Opening.Assembly.Barriers}
+		if len(offers) == mostOffers || a.Depth() < need || !fitsIn(made, fig, v) {
 			continue
 		}
 		offers = append(offers, rule.Remedy{
 			Label: words.New("rule.box-fill.remedy", "Use “{0}”: {1}", a.Text(), a.MarkedVolume()),
-			Edit:  edit.SetAssembly{ID: v.Opening.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: v.Opening.Assembly.Barriers}},
+			Edit:  edit.SetAssembly{ID: v.Opening.ID, Assembly: made},
 			Price: dearer(a, b.Assembly),
 		})
 	}
