@@ -182,6 +182,15 @@ func kindFor(t Thing) kind {
 	return nil
 }
 
+// Kinds returns the letters of the kinds of thing that a user can choose: of the nouns in
+// the order of their table, then of sides and levels, which stand in no set.
+func Kinds() (letters []byte) {
+	for _, k := range kinds() {
+		letters = append(letters, k.letter())
+	}
+	return append(letters, KindSide, KindLevel)
+}
+
 // KindOf returns the kind letter of a noun. It fails for what stands in no set.
 func KindOf(t Thing) (byte, error) {
 	if k := kindFor(t); k != nil {

@@ -7,8 +7,11 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"studbay/app/card/bind"
+	"studbay/app/card/found"
 	_ "studbay/app/locale"
 	"studbay/app/look"
+	"studbay/app/windowtest"
 	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/fill/rule"
@@ -43,17 +46,17 @@ func (d *desktop) Run(command string) bool { d.ran = command; return true }
 
 func (d *desktop) Reveal(fyne.CanvasObject) {}
 
-func (d *desktop) NewID(byte) plan.ID { return "" }
-
-func (d *desktop) context() Context {
+func (d *desktop) context() bind.Context {
 	d.t.Helper()
 	ix := index.New(d.history.Plan())
 	result, err := fill.Check(ix)
 	if err != nil {
 		d.t.Fatal(err)
 	}
-	return Context{Window: d, Index: ix, Result: result, Voice: d.voice, Width: 320}
+	return bind.Context{Window: d, Index: ix, Result: result, Voice: d.voice, Width: 320}
 }
+
+var textOf = windowtest.AllTextOf
 
 const (
 	den   = plan.ID("rdenaaaaa")
@@ -88,61 +91,42 @@ func (d *desktop) plug() *plan.Opening {
 	return o
 }
 
-// fieldNamed finds a field in a card by its name.
-func fieldNamed(t *testing.T, c Card, name string) *look.Field {
-	t.Helper()
-	var found *look.Field
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*look.Field); ok && f.Label() == name {
-			found = f
+// everything lists all of a type on a card, also what is folded away.
+func everything[T fyne.CanvasObject](c Card) (all []T) {
+	windowtest.WalkAll(c.Object(), func(o fyne.CanvasObject) {
+		if w, ok := o.(T); ok {
+			all = append(all, w)
 		}
 	})
-	if found == nil {
-		t.Fatalf("no field %q", name)
+	return all
+}
+
+// named finds the last field or choice of a name on a card.
+func named[T interface {
+	fyne.CanvasObject
+	Label() string
+}](t *testing.T, c Card, name string) (found T) {
+	t.Helper()
+	has := false
+	for _, w := range everything[T](c) {
+		if w.Label() == name {
+			found, has = w, true
+		}
+	}
+	if !has {
+		t.Fatalf("nothing to fill in is called %q", name)
 	}
 	return found
+}
+
+func fieldNamed(t *testing.T, c Card, name string) *look.Field {
+	t.Helper()
+	return named[*look.Field](t, c, name)
 }
 
 func choiceNamed(t *testing.T, c Card, name string) *look.Choice {
 	t.Helper()
-	var found *look.Choice
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*look.Choice); ok && f.Label() == name {
-			found = f
-		}
-	})
-	if found == nil {
-		t.Fatalf("no choice %q", name)
-	}
-	return found
-}
-
-// walk visits everything, also what is folded away.
-func walk(o fyne.CanvasObject, visit func(fyne.CanvasObject)) {
-	visit(o)
-	switch w := o.(type) {
-	case *fyne.Container:
-		for _, child := range w.Objects {
-			walk(child, visit)
-		}
-	case fyne.Widget:
-		for _, child := range test.WidgetRenderer(w).Objects() {
-			walk(child, visit)
-		}
-	}
-}
-
-func textOf(o fyne.CanvasObject) string {
-	var all []string
-	walk(o, func(o fyne.CanvasObject) {
-		switch w := o.(type) {
-		case *look.Text:
-			all = append(all, w.Words())
-		case *look.Paragraph:
-			all = append(all, w.Words())
-		}
-	})
-	return strings.Join(all, "\n")
+	return named[*look.Choice](t, c, name)
 }
 
 func typed(f *look.Field, text string) {
@@ -230,23 +214,18 @@ func TestRoomCardMovesAFace(t *testing.T) {
 func TestFindingsAreListedByRoomWorstFirst(t *testing.T) {
 	d := newDesktop(t)
 	c := d.context()
-	findings := NewFindings()
-	findings.Show(c)
+	findings := found.NewList()
+	findings.Show(&c)
 	list := findings.Object()
 	said := textOf(list)
 	all := c.Result.All()
 	if len(all) == 0 {
 		t.Fatal("the den with one receptacle has no finding")
 	}
-	if !strings.Contains(said, c.Counts()) || !strings.Contains(said, "Den") {
+	if !strings.Contains(said, found.Counts(&c)) || !strings.Contains(said, "Den") {
 		t.Errorf("the list lacks counts or room:\n%s", said)
 	}
-	var row *look.Press
-	walk(list, func(o fyne.CanvasObject) {
-		if p, ok := o.(*look.Press); ok && row == nil {
-			row = p
-		}
-	})
+	row := windowtest.All[*look.Press](list)[0]
 	test.Tap(row)
 	if d.went.Rule != all[0].Rule {
 		t.Errorf("the first row goes to %q, want %q", d.went.Rule, all[0].Rule)
@@ -257,11 +236,11 @@ func TestFindingsAreListedByRoomWorstFirst(t *testing.T) {
 func pressNamed(t *testing.T, c Card, says string) {
 	t.Helper()
 	var found *look.Press
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if p, ok := o.(*look.Press); ok && strings.Contains(textOf(p.Content), says) {
+	for _, p := range everything[*look.Press](c) {
+		if strings.Contains(textOf(p.Content), says) {
 			found = p
 		}
-	})
+	}
 	if found == nil {
 		t.Fatalf("nothing to press says %q", says)
 	}

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"studbay/app/card/bind"
 	"studbay/app/demo"
 	"studbay/app/look"
 	"studbay/plan"
@@ -72,26 +73,8 @@ func chosen(p plan.Plan) (all [][]plan.ID) {
 }
 
 // unchecked is what cards show before anything was checked.
-func (d *desktop) unchecked() Context {
-	return Context{Window: d, Index: index.New(d.history.Plan()), Voice: d.voice, Width: 320}
-}
-
-func fieldsOf(c Card) (all []*look.Field) {
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*look.Field); ok {
-			all = append(all, f)
-		}
-	})
-	return all
-}
-
-func choicesOf(c Card) (all []*look.Choice) {
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*look.Choice); ok {
-			all = append(all, f)
-		}
-	})
-	return all
+func (d *desktop) unchecked() bind.Context {
+	return bind.Context{Window: d, Index: index.New(d.history.Plan()), Voice: d.voice, Width: 320}
 }
 
 // TestNothingIsWrittenThatWasNotTyped goes through every field of every kind of card, with
@@ -104,7 +87,7 @@ func TestNothingIsWrittenThatWasNotTyped(t *testing.T) {
 		rounded, fields := 0, 0
 		for _, ids := range chosen(before) {
 			c := For(d.unchecked(), ids)
-			for _, f := range fieldsOf(c) {
+			for _, f := range everything[*look.Field](c) {
 				fields++
 				if strings.HasPrefix(f.Entry().Text, "≈") {
 					rounded++
@@ -137,15 +120,15 @@ func TestWhatIsChosenIsWhatShows(t *testing.T) {
 	p := d.history.Plan()
 	for _, ids := range chosen(p) {
 		d.history = edit.NewHistory(p, 0)
-		for at, choice := range choicesOf(For(d.unchecked(), ids)) {
+		for at, choice := range everything[*look.Choice](For(d.unchecked(), ids)) {
 			if commands[choice.Label()] {
 				continue
 			}
 			for i, all := 0, len(choice.Options()); i < all; i += max(1, all/8) { // of a long list, some
 				d.history, d.edits = edit.NewHistory(p, 0), 0
 				c := For(d.unchecked(), ids)
-				option := choicesOf(c)[at].Options()[i]
-				was := choicesOf(c)[at].Value()
+				option := everything[*look.Choice](c)[at].Options()[i]
+				was := everything[*look.Choice](c)[at].Value()
 				if option.Do(); d.edits == 0 || choice.Label() == "Switch" || choice.Label() == "Serves" {
 					continue
 				}
@@ -158,10 +141,10 @@ func TestWhatIsChosenIsWhatShows(t *testing.T) {
 					want = was // refused
 				}
 				shown := false
-				for _, now := range choicesOf(c) {
+				for _, now := range everything[*look.Choice](c) {
 					shown = shown || now.Label() == choice.Label() && now.Value() == want
 				}
-				if isTakenOff := strings.HasPrefix(strings.ToLower(option.Label), "remove it") || option.Label == "no cover" || strings.HasPrefix(option.Label, "Take "); !shown && !isTakenOff {
+				if isTakenOff := strings.HasPrefix(strings.ToLower(option.Label), "remove it") || option.Label == "No cover" || strings.HasPrefix(option.Label, "Take "); !shown && !isTakenOff {
 					t.Errorf("%v: of %s, %q was taken and does not show", ids, choice.Label(), want)
 				}
 			}

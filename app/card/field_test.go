@@ -7,6 +7,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"studbay/app/card/bind"
+	"studbay/app/look"
 	"studbay/plan"
 )
 
@@ -55,7 +57,7 @@ func TestEscapeGivesUpWhatWasTypedThenLeavesTheField(t *testing.T) {
 
 func TestCountsSizesAndVolumesSayHowTheyAreWritten(t *testing.T) {
 	c := newDesktop(t).context()
-	wireSize, volume := wireSizes(&c).read, volumes(&c).read
+	wireSize, volume := bind.WireSizes(&c).Read, bind.Volumes(&c).Read
 	if _, err := wireSize("thick"); err == nil || !strings.Contains(err.Error(), "such as 14") {
 		t.Errorf("a wire size: %v", err)
 	}
@@ -73,7 +75,7 @@ func TestCountsSizesAndVolumesSayHowTheyAreWritten(t *testing.T) {
 		}
 	}
 	for _, text := range []string{"6' 4-1/2\"", "76.5", "1.94 m", "450 mm", "6' 4"} {
-		if _, err := ReadLength(c.Voice, text); err != nil {
+		if _, err := look.ReadLength(c.Voice, text); err != nil {
 			t.Errorf("the sample %s is refused: %v", text, err)
 		}
 	}

@@ -1,6 +1,9 @@
 package card
 
 import (
+	"slices"
+
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
@@ -10,32 +13,39 @@ import (
 
 // fixturePage shows a fixture: what it is, how large and where.
 var fixturePage = page[plan.Fixture]{
-	head: func(s subject[plan.Fixture], x plan.Fixture) (string, string) {
+	head: func(s bind.Subject[plan.Fixture], x plan.Fixture) (string, string) {
 		title := x.Name
 		if title == "" {
 			title = look.Capital(s.Voice.Say(x.Kind.Text()))
 		}
-		return title, s.standsAt(x.At)
+		return title, s.StandsAt(x.At)
 	},
 	made: func(x plan.Fixture) any { return x.At.Host }, // its fields are named after the corners there
-	rows: []rowOf[plan.Fixture]{
-		choiceRow(words.New("fixture.kind", "Kind"), func(x *plan.Fixture) *plan.FixtureKind { return &x.Kind }, fixtureKinds),
-		fieldRow(words.New("fixture.width", "Width"), func(x *plan.Fixture) *unit.Length { return &x.Width }, lengths),
-		fieldRow(words.New("fixture.depth", "Depth"), func(x *plan.Fixture) *unit.Length { return &x.Depth }, lengths),
-		fieldRow(words.New("fixture.height", "Height"), func(x *plan.Fixture) *unit.Length { return &x.Height }, lengths),
-		fieldRow(words.New("fixture.bottom", "Above the floor"), func(x *plan.Fixture) *unit.Length { return &x.Bottom }, lengths),
-		when(fixtureOnFace, fromLeft(func(x *plan.Fixture) *plan.Anchor { return &x.At })),
-		when(fixtureOnFace, fromRight(func(x *plan.Fixture) *plan.Anchor { return &x.At }, func(x plan.Fixture) unit.Length { return x.Width })),
-		apartRow(func(x *plan.Fixture) *plan.Anchor { return &x.At }, func(x *plan.Fixture) *plan.ID { return &x.From }),
+	rows: slices.Concat(fixtureSizes, []bind.Maker[plan.Fixture]{
+		bind.When(fixtureOnFace, fromLeft(fixtureAt)),
+		bind.When(fixtureOnFace, fromRight(fixtureAt, func(x plan.Fixture) unit.Length { return x.Width })),
+		apartRow(fixtureAt, func(x *plan.Fixture) *plan.ID { return &x.From }),
+	}),
+	more: []bind.Maker[plan.Fixture]{
+		bind.FieldOf(words.New("fixture.name", "Name"), func(x *plan.Fixture) *string { return &x.Name }, bind.Texts),
+		bind.Note(func(x *plan.Fixture) *string { return &x.Note }),
 	},
-	more: []rowOf[plan.Fixture]{
-		fieldRow(words.New("fixture.name", "Name"), func(x *plan.Fixture) *string { return &x.Name }, texts),
-		noteRow(func(x *plan.Fixture) *string { return &x.Note }),
-	},
+	several: fixtureSizes,
 }
+
+// fixtureSizes are what is changed of several at once too.
+var fixtureSizes = []bind.Maker[plan.Fixture]{
+	bind.ChoiceOf(words.New("fixture.kind", "Kind"), func(x *plan.Fixture) *plan.FixtureKind { return &x.Kind }, fixtureKinds),
+	bind.FieldOf(words.New("fixture.width", "Width"), func(x *plan.Fixture) *unit.Length { return &x.Width }, bind.Lengths),
+	bind.FieldOf(words.New("fixture.depth", "Depth"), func(x *plan.Fixture) *unit.Length { return &x.Depth }, bind.Lengths),
+	bind.FieldOf(words.New("fixture.height", "Height"), func(x *plan.Fixture) *unit.Length { return &x.Height }, bind.Lengths),
+	bind.FieldOf(words.New("fixture.bottom", "Above the floor"), func(x *plan.Fixture) *unit.Length { return &x.Bottom }, bind.Lengths),
+}
+
+func fixtureAt(x *plan.Fixture) *plan.Anchor { return &x.At }
 
 func fixtureOnFace(x plan.Fixture) bool { return x.At.Part == plan.PartFace }
 
-func fixtureKinds(c *Context) []option[plan.FixtureKind] {
-	return told(part.All().FixtureIDs()...)(c)
+func fixtureKinds(*bind.Context) []bind.Option[plan.FixtureKind] {
+	return bind.Options(part.All().FixtureIDs()...)
 }

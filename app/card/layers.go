@@ -1,49 +1,84 @@
 package card
 
 import (
-	"strconv"
+	"slices"
+	"strings"
 
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
-// layers is the build-up of a finish or a floor, layer by layer: its name, its
-// thickness, and of a finish whether it burns. A name that is emptied takes its layer
-// out.
-func (c *Context) layers(all binding[[]plan.Layer], burns bool) row {
-	sign := func() string { return strconv.Itoa(len(all.read())) }
-	return rowList(look.Grid, sign, func() (rows []row) {
-		for i := range all.read() {
-			rows = append(rows, c.layer(all, i, burns)...)
+// layers is the build-up of a finish or a floor, layer by layer: its name, its thickness,
+// and of a finish whether it burns. Where several things differ in it, one of theirs is
+// chosen for all first.
+func layers[T any](title words.Text, isFinish bool, at func(*T) *[]plan.Layer) bind.Maker[T] {
+	return func(s bind.Subject[T]) bind.Row {
+		all := bind.Part(s, at)
+		isOne := func() bool { _, isSame := all.Read(); return isSame }
+		count := func() int { return len(all.Now()) }
+		more := bind.One(func() string { return "" }, func(name string) edit.Edit { return bind.With(all, fill.NewLayer(name)) })
+		return s.Folded(s.Voice.Say(title), look.Grid, isFinish,
+			oneOf(s, all, at).ShowIf(func() bool { return !isOne() }),
+			bind.Column(look.Grid,
+				bind.List(look.Grid, bind.ByPlace(count), func(i int) bind.Row { return layer(s.Context, all, i, isFinish) }),
+				bind.Field(s.Context, s.Say("layer.more", "Another layer"), more, bind.Texts(s.Context), bind.Hint(s.Say("layer.more.hint", "such as tile"))),
+			).ShowIf(isOne))
+	}
+}
+
+// layer is the rows of the i-th layer. A name that is emptied takes it out.
+func layer(c *bind.Context, all bind.Value[[]plan.Layer], i int, isFinish bool) bind.Row {
+	it := bind.Item(all, i)
+	name := bind.Of(it, func(l *plan.Layer) *string { return &l.Name })
+	orOut := bind.One(name.Now, func(text string) edit.Edit {
+		if text == "" {
+			return bind.Without(all, i)
 		}
-		more := field(c, c.say("layer.more", "Another layer"), binding[string]{
-			read: func() string { return "" },
-			edit: func(name string) edit.Edit { return with(all, fill.NewLayer(name)) },
-		}, texts(c), hint(c.say("layer.more.hint", "such as tile")))
-		return append(rows, row{more, more.Update})
+		return name.Edit(text)
+	})
+	rows := []bind.Row{
+		bind.Field(c, c.Say("layer.name", "Layer {0}", i+1), orOut, bind.Texts(c), bind.Hint(c.Say("layer.out", "removed"))),
+		bind.Field(c, c.Say("layer.thick", "Thickness"), bind.Of(it, func(l *plan.Layer) *unit.Length { return &l.Thickness }), bind.Thicknesses(c)),
+	}
+	if isFinish {
+		burns := bind.Of(it, func(l *plan.Layer) *bool { return &l.Combustible })
+		rows = append(rows, bind.Choice(c, c.Say("layer.burns", "Combustible"), "", burns, func() []bind.Option[bool] { return bind.YesNo(c) }))
+	}
+	return bind.Column(look.Grid, rows...)
+}
+
+// oneOf is the choice of one of the build-ups that there are.
+func oneOf[T any](s bind.Subject[T], all bind.Value[[]plan.Layer], at func(*T) *[]plan.Layer) bind.Row {
+	said := bind.Told(s, func(x T) string { return layersText(s.Context, *at(&x)) }, func(T, string) edit.Edit { return edit.Steps{} })
+	return bind.Choice(s.Context, s.Say("several.finish", "Finish of all"), "", said, func() (options []bind.Option[string]) {
+		for _, x := range s.All() {
+			o := bind.Option[string]{Value: layersText(s.Context, *at(&x)), Do: func() { s.Do(all.Edit(*at(&x))) }}
+			o.Text = words.New("plain", "{0}", o.Value)
+			if !slices.ContainsFunc(options, func(other bind.Option[string]) bool { return other.Value == o.Value }) {
+				options = append(options, o)
+			}
+		}
+		return options
 	})
 }
 
-// layer is the rows of the i-th layer.
-func (c *Context) layer(all binding[[]plan.Layer], i int, burns bool) []row {
-	it := item(all, i)
-	name := of(it, func(l *plan.Layer) *string { return &l.Name })
-	nameField := field(c, c.say("layer.name", "Layer {0}", i+1), binding[string]{
-		read: name.read,
-		edit: func(text string) edit.Edit {
-			if text == "" {
-				return without(all, i)
-			}
-			return name.edit(text)
-		},
-	}, texts(c), hint(c.say("layer.out", "removed")))
-	thick := field(c, c.say("layer.thick", "Thickness"), of(it, func(l *plan.Layer) *unit.Length { return &l.Thickness }), thicknesses(c))
-	rows := []row{{nameField, nameField.Update}, {thick, thick.Update}}
-	if burns {
-		rows = append(rows, choiceOf(c, c.say("layer.burns", "Combustible"), of(it, func(l *plan.Layer) *bool { return &l.Combustible }), yesNo))
+// layersText says a build-up in a line.
+func layersText(c *bind.Context, layers []plan.Layer) string {
+	if len(layers) == 0 {
+		return c.Say("several.bare", "nothing on the studs")
 	}
-	return rows
+	var all []string
+	for _, l := range layers {
+		text := c.Say("layer.text", "{0} {1}", l.Name, words.Height(l.Thickness))
+		if l.Combustible {
+			text = c.Say("layer.text-burns", "{0}, it burns", text)
+		}
+		all = append(all, text)
+	}
+	return strings.Join(all, " + ")
 }

@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/card/bind"
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -15,15 +16,15 @@ var levelPage = page[plan.Level]{
 	put: func(x plan.Level) edit.Edit {
 		return edit.ChangeLevel{ID: x.ID, Title: x.Name, Elevation: x.Elevation}
 	},
-	head: func(s subject[plan.Level], x plan.Level) (string, string) {
-		return x.Name, s.say("level.second", "{0} · {1}", work.RoomsText(x.Rooms.Len()), work.OpeningsText(x.Openings.Len()))
+	head: func(s bind.Subject[plan.Level], x plan.Level) (string, string) {
+		return x.Name, s.Say("level.second", "{0} · {1}", work.RoomsText(x.Rooms.Len()), work.OpeningsText(x.Openings.Len()))
 	},
-	rows: []rowOf[plan.Level]{
-		fieldRow(words.New("level-form.name", "Name"), func(x *plan.Level) *string { return &x.Name }, texts),
-		fieldRow(words.New("level.elevation", "Subfloor at"), func(x *plan.Level) *unit.Length { return &x.Elevation }, lengths),
-		saidRow(func(s subject[plan.Level]) string {
-			return s.say("level.above", "Measured from the subfloor of the lowest level.")
+	rows: []bind.Maker[plan.Level]{
+		bind.FieldOf(words.New("level-form.name", "Name"), func(x *plan.Level) *string { return &x.Name }, bind.Texts),
+		bind.FieldOf(words.New("level.elevation", "Subfloor at"), func(x *plan.Level) *unit.Length { return &x.Elevation }, bind.Lengths),
+		bind.SaidOf(func(s bind.Subject[plan.Level]) string {
+			return s.Say("level.above", "Measured from the subfloor of the lowest level.")
 		}),
 	},
-	below: []rowOf[plan.Level]{buttonRow[plan.Level](words.New("level.out", "Delete the level"), "delete")},
+	below: []bind.Maker[plan.Level]{bind.ButtonOf[plan.Level](words.New("level.out", "Delete the level"), "delete")},
 }

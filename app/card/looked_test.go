@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/app/card/found"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -19,8 +20,8 @@ func TestTheListSaysThatNothingWasChecked(t *testing.T) {
 	p.Header = &h
 	c.Index = index.New(p)
 	c.Result, _ = fill.Check(c.Index)
-	findings := NewFindings()
-	findings.Show(c)
+	findings := found.NewList()
+	findings.Show(&c)
 	said := textOf(findings.Object())
 	if !strings.Contains(said, "NOT CHECKED: no code edition “1897”") || strings.Contains(said, "Nothing is drawn") || strings.Contains(said, "found nothing") {
 		t.Errorf("the list of a plan of no known edition says\n%s", said)
@@ -30,7 +31,12 @@ func TestTheListSaysThatNothingWasChecked(t *testing.T) {
 func TestTheListTellsWhichRoomsWereLookedAt(t *testing.T) {
 	d := newDesktop(t)
 	c := d.context()
-	lines := strings.Join(c.looked(), "\n")
+	looked := func() string {
+		list := found.NewList()
+		list.Show(&c)
+		return textOf(list.Object())
+	}
+	lines := looked()
 	if !strings.Contains(lines, "in Den") {
 		t.Errorf("what was looked at:\n%s", lines)
 	}
@@ -42,7 +48,7 @@ func TestTheListTellsWhichRoomsWereLookedAt(t *testing.T) {
 	}
 	c.Index = index.New(p)
 	c.Result, _ = fill.Check(c.Index)
-	if lines := strings.Join(c.looked(), "\n"); !strings.Contains(lines, "not, or not all of it, in Den: its use is not known") {
+	if lines := looked(); !strings.Contains(lines, "not, or not all of it, in Den: its use is not known") {
 		t.Errorf("with a use that is not known:\n%s", lines)
 	}
 }

@@ -1,87 +1,109 @@
 package card
 
 import (
+	"strings"
+
+	"studbay/app/card/bind"
+	"studbay/app/card/inside"
 	"studbay/app/look"
+	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
-// openingPage shows one opening: where it is, what is built in, what is in the box.
+type opening = bind.Subject[plan.Opening]
+
+// openingPage shows openings: where one is, what is built in, what is in the box.
 var openingPage = page[plan.Opening]{
 	heading: openingHeading,
 	found:   func(f rule.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
-	rows: []rowOf[plan.Opening]{
-		func(s subject[plan.Opening]) row {
-			return column(look.Grid/2, rowsOf(s, []rowOf[plan.Opening]{
+	rows: []bind.Maker[plan.Opening]{
+		func(s opening) bind.Row {
+			return bind.Column(look.Grid/2, bind.Rows(s,
 				heightRow,
 				openingFromLeft,
 				apartRow(anchorOf, func(x *plan.Opening) *plan.ID { return &x.From }),
 				fromWall(acrossSheet),
 				fromWall(downSheet),
-				boxRow,
-				contentsRow,
-				sourceRow,
-			})...)
+				inside.Box,
+				inside.Contents,
+				inside.Source,
+			)...)
 		},
 		inControls,
 	},
-	more: []rowOf[plan.Opening]{
+	more: []bind.Maker[plan.Opening]{
 		openingFromRight,
 		kindRow,
 		gangsRow,
 		heightLineRow,
 		heightFloorRow,
-		choiceRow(words.New("opening.status", "Status"), func(x *plan.Opening) *plan.Status { return &x.Status }, statuses),
+		statusRow,
 		circuitRow,
-		boundRow(words.New("opening.tag", "Tag"), tagOf, texts),
-		fieldRow(words.New("opening.note", "Note"), func(x *plan.Opening) *string { return &x.Note }, texts, twoLines),
-		func(s subject[plan.Opening]) row {
-			return s.folded(s.say("opening.devices", "What is on the yokes"), look.Grid, false, yokeRows(s))
-		},
-		func(s subject[plan.Opening]) row {
-			return s.folded(s.say("opening.by-hand", "Put the box together by hand"), look.Grid, false, partRows(s))
-		},
+		bind.FieldOn(words.New("opening.tag", "Tag"), tagOf, bind.Texts),
+		noteRow,
+		inside.Yokes,
+		inside.ByHand,
 	},
-	below: []rowOf[plan.Opening]{inBox},
+	below:   []bind.Maker[plan.Opening]{inside.Picture},
+	several: []bind.Maker[plan.Opening]{inside.Box, kindRow, circuitRow, bind.When(hasHeight, heightRow), inside.Contents, statusRow, noteRow},
 }
 
 // openingHeading is the tag, large, with what the opening is beside it and where under it.
-func openingHeading(s subject[plan.Opening]) row {
+func openingHeading(s opening) bind.Row {
 	tag := look.NewText("", look.Style{Size: look.TagSize, Bold: true})
 	what := look.NewParagraph("", look.Style{Size: look.TitleSize}, s.Width-look.Scaled(72))
 	where := look.NewParagraph("", look.Second, s.Width)
-	return row{look.Column(look.Grid/2, look.Row(look.Grid, 1, tag, what), where), func() {
-		now := s.now()
+	return bind.Row{Object: look.Column(look.Grid/2, look.Row(look.Grid, 1, tag, what), where), Update: func() {
+		now := s.Now()
 		tag.SetWords(now.Tag)
-		what.SetWords(s.sentence(&now))
-		where.SetWords(s.whereabouts(&now))
+		what.SetWords(s.Sentence(&now))
+		where.SetWords(s.Whereabouts(&now))
 	}}
 }
 
-// tagOf binds the tag: another is checked, and the old one never given out again.
-func tagOf(s subject[plan.Opening]) binding[string] {
-	return binding[string]{
-		read: func() string { return s.now().Tag },
-		edit: func(text string) edit.Edit { return edit.Retag{ID: s.id, Tag: text} },
-	}
+// tagOf is the tag: another is checked, and the old one never given out again.
+func tagOf(s opening) bind.Value[string] {
+	return bind.Told(s, func(o plan.Opening) string { return o.Tag }, func(o plan.Opening, text string) edit.Edit { return edit.Retag{ID: o.ID, Tag: text} })
 }
 
-// statuses say whether an opening is there.
-func statuses(*Context) (all []option[plan.Status]) {
-	for _, status := range []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove} {
-		all = append(all, option[plan.Status]{value: status, text: statusText(status)})
+// kindRow is the choice of another kind, with which the box begins anew.
+var kindRow = bind.ChoiceOn(words.New("opening.kind", "Kind"), func(s opening) bind.Value[string] {
+	return bind.Told(s, func(o plan.Opening) string { return o.Kind }, func(o plan.Opening, kind string) edit.Edit { return part.ToKind(&o, kind) })
+}, func(*bind.Context) (all []bind.Option[string]) {
+	for _, k := range part.All().Kinds {
+		all = append(all, bind.Option[string]{Value: k.ID, Text: k.Text()})
 	}
 	return all
+})
+
+// gangsRow is shown of boxes that have any: a round one has none.
+func gangsRow(s opening) bind.Row {
+	gangs := bind.Part(s, func(x *plan.Opening) *int { return &x.Gangs })
+	return bind.Field(s.Context, s.Say("opening.gangs", "Gangs"), gangs, bind.Counts(s.Context)).ShowIf(func() bool { return gangs.Now() > 0 })
 }
 
-func statusText(s plan.Status) words.Text {
-	switch s {
-	case plan.StatusExisting:
-		return words.New("status.existing.long", "existing")
-	case plan.StatusRemove:
-		return words.New("status.remove.long", "to be removed")
+var statusRow = bind.ChoiceOn(words.New("opening.status", "Status"), func(s opening) bind.Value[plan.Status] {
+	return bind.Told(s, func(o plan.Opening) plan.Status { return o.Status }, func(o plan.Opening, to plan.Status) edit.Edit { return edit.SetStatus{ID: o.ID, Status: to} })
+}, func(*bind.Context) (all []bind.Option[plan.Status]) {
+	for _, status := range []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove} {
+		all = append(all, bind.Option[plan.Status]{Value: status, Text: bind.StatusText(status)})
 	}
-	return words.New("status.new.long", "new")
-}
+	return all
+})
+
+// circuitRow is the choice of a circuit, or of none.
+var circuitRow = bind.ChoiceOn(words.New("opening.circuit", "Circuit"), func(s opening) bind.Value[plan.ID] {
+	return bind.Told(s, func(o plan.Opening) plan.ID { return o.Circuit }, func(o plan.Opening, to plan.ID) edit.Edit { return edit.SetCircuit{ID: o.ID, Circuit: to} })
+}, func(c *bind.Context) (all []bind.Option[plan.ID]) {
+	for k := range c.Index.Plan().Circuits.All() {
+		all = append(all, bind.Option[plan.ID]{Value: k.ID, Text: words.New("plain", "{0}", strings.TrimSpace(k.Number+"  "+k.Name))})
+	}
+	return append(all, bind.Option[plan.ID]{Text: words.New("opening.circuit.none", "not on one yet")})
+})
+
+var noteRow = bind.FieldOn(words.New("card.note", "Note"), func(s opening) bind.Value[string] {
+	return bind.Told(s, func(o plan.Opening) string { return o.Note }, func(o plan.Opening, note string) edit.Edit { return edit.SetNote{ID: o.ID, Note: note} })
+}, bind.Texts, bind.TwoLines)

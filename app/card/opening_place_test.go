@@ -57,7 +57,7 @@ func TestADistanceIsTypedFromAnotherThing(t *testing.T) {
 	}
 	c := For(d.context(), []plan.ID{plug})
 	options := choiceNamed(t, c, "Distance from").Options()
-	if len(options) != 2 || options[1].Label != "the window" {
+	if len(options) != 2 || options[1].Label != "The window" {
 		t.Fatalf("it is measured from one of %v, want the corners or the window", options)
 	}
 	options[1].Do()

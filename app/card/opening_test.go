@@ -4,16 +4,10 @@ import (
 	"strings"
 	"testing"
 
-	"fyne.io/fyne/v2"
-
 	"studbay/app/look"
-	"studbay/fill/box"
-	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
-	"studbay/plan/unit"
-	"studbay/plan/words"
 )
 
 func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
@@ -33,14 +27,12 @@ func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
 func contentsIn(t *testing.T, c Card) (lines []*look.Field) {
 	t.Helper()
 	seen := false
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if f, ok := o.(*look.Field); ok {
-			seen = seen && f.Label() == "" || f.Label() == "In the box"
-			if seen {
-				lines = append(lines, f)
-			}
+	for _, f := range everything[*look.Field](c) {
+		seen = seen && f.Label() == "" || f.Label() == "In the box"
+		if seen {
+			lines = append(lines, f)
 		}
-	})
+	}
 	if len(lines) == 0 {
 		t.Fatal("the card does not list what is in the box")
 	}
@@ -116,9 +108,9 @@ func TestABoxIsPutTogetherByHand(t *testing.T) {
 	if got := volume(); got != "45.5" {
 		t.Errorf("with an extension of the same size it is %s, want 45.5", got)
 	}
-	takeOption(t, choiceNamed(t, c, "On it, 2"), "remove it")
+	takeOption(t, choiceNamed(t, c, "On it, 2"), "Remove it")
 	c.Show(d.context())
-	takeOption(t, choiceNamed(t, c, "Barrier"), "one metal")
+	takeOption(t, choiceNamed(t, c, "Barrier"), "One metal")
 	c.Show(d.context())
 	takeOption(t, choiceNamed(t, c, "Cover"), "Plate, one gang")
 	if a := d.plug().Assembly; volume() != "24.5" || len(a.Parts) != 1 || len(a.Barriers) != 1 || a.Cover != "plate-1g" {
@@ -148,7 +140,7 @@ func TestEveryYokeIsToldOf(t *testing.T) {
 	if got := d.plug().Devices[1]; got.Switched != plan.HalfSwitched || got.Size != 10 || got.Gangs != 2 {
 		t.Errorf("the second yoke is %+v", got)
 	}
-	takeOption(t, choiceNamed(t, c, "Yoke 2"), "remove it")
+	takeOption(t, choiceNamed(t, c, "Yoke 2"), "Remove it")
 	c.Show(d.context())
 	if got := d.plug().Devices; len(got) != 1 {
 		t.Errorf("one taken out leaves %+v", got)
@@ -171,48 +163,5 @@ func TestUnknownContentsGetNoVerdict(t *testing.T) {
 	said := textOf(c.Object())
 	if !strings.Contains(said, "no verdict") || strings.Contains(said, "remaining") {
 		t.Errorf("a box of unknown contents says:\n%s", said)
-	}
-}
-
-func TestEveryLineOfTheWorkingHasItsPhrase(t *testing.T) {
-	contents, err := box.ParseContents("cable 12/2 x5; conductor 14; through 12; loop 12; ground 12; isolated-ground 12; fixture-wire 18 x2; canopy; device 12; device 10:2; clamps; fitting stud; fitting hickey; terminal-block 12")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, name := range code.Editions() {
-		figures, err := code.Edition(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, c := range []box.Contents{contents, {{What: box.Clamps}}} {
-			lines, _, err := box.Need(figures, c)
-			if err != nil {
-				t.Fatal(err)
-			}
-			for _, l := range lines {
-				short := words.Voice{}.Say(phraseOf(l).short(l))
-				if short == l.What.String() || len(short) > 28 {
-					t.Errorf("%s: %q (%s) has no short form: %q", name, l.What, l.What.ID, short)
-				}
-			}
-		}
-	}
-}
-
-func TestVolumesAlignAtTheirPoint(t *testing.T) {
-	for _, tt := range []struct {
-		volume   unit.Volume
-		decimals int
-		want     string
-	}{
-		{13*unit.CubicInch + unit.CubicInch/2, 2, "13.50"},
-		{unit.CubicInch * 9 / 16, 2, "0.5625"},
-		{18 * unit.CubicInch, 1, "18.0"},
-		{18 * unit.CubicInch, 0, "18"},
-		{-9 * unit.CubicInch / 4, 2, "−2.25"},
-	} {
-		if got := withDecimals(tt.volume, tt.decimals); got != tt.want {
-			t.Errorf("withDecimals(%v, %d) = %q, want %q", tt.volume, tt.decimals, got, tt.want)
-		}
 	}
 }

@@ -1,8 +1,12 @@
 package card
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 
+	"studbay/app/card/bind"
+	"studbay/app/card/found"
 	"studbay/app/look"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -16,40 +20,43 @@ type page[T any] struct {
 	get func(*index.Index, plan.ID) *T // left out: the noun that has the ID
 	put func(T) edit.Edit              // left out: the noun is changed as a whole
 	// head says the two lines at the top.
-	head func(subject[T], T) (title, second string)
+	head func(bind.Subject[T], T) (title, second string)
 	// heading stands at the top in place of head.
-	heading rowOf[T]
+	heading bind.Maker[T]
 	// made returns what the rows were made for, if it is of account: a thing of another
 	// gets another card.
 	made  func(T) any
-	rows  []rowOf[T]                       // in sight
-	more  []rowOf[T]                       // behind a fold
-	below []rowOf[T]                       // under the fold
-	found func(rule.Finding, plan.ID) bool // which findings are of it; nil: none are shown
+	rows  []bind.Maker[T] // in sight
+	more  []bind.Maker[T] // behind a fold
+	below []bind.Maker[T] // under the fold
+	// several are the rows of several chosen together.
+	several []bind.Maker[T]
+	found   func(rule.Finding, plan.ID) bool // which findings are of it; nil: none are shown
 }
 
-// pageCard is a page of one thing.
+// pageCard is a page of one thing, or of several.
 type pageCard[T any] struct {
-	Context
+	bind.Context
 	page[T]
-	of       subject[T]
+	of       bind.Subject[T]
+	chosen   []plan.ID
 	madeFor  any
-	all      []row
+	all      []bind.Row
 	findings *fyne.Container
 	root     *fyne.Container
 }
 
-// card makes the card of a thing, or nil where it is gone.
-func (p page[T]) card(c Context, id plan.ID) Card {
+// card makes the card of what is chosen, or nil where it is gone.
+func (p page[T]) card(c bind.Context, chosen ...plan.ID) Card {
 	if p.get == nil {
 		p.get = nounOf[T]
 	}
 	if p.put == nil {
 		p.put = changed[T]
 	}
-	k := &pageCard[T]{Context: c, page: p}
-	k.of = subject[T]{Context: &k.Context, id: id, get: p.get, put: p.put}
-	if p.get(c.Index, id) == nil {
+	k := &pageCard[T]{Context: c, page: p, chosen: chosen, findings: look.Column(look.Grid), root: look.Column(look.Grid)}
+	k.of = bind.Subject[T]{Context: &k.Context, Get: p.get, Put: p.put, IDs: slices.DeleteFunc(slices.Clone(chosen), func(id plan.ID) bool { return p.get(c.Index, id) == nil })}
+	if len(k.of.IDs) == 0 {
 		return nil
 	}
 	k.build()
@@ -59,69 +66,64 @@ func (p page[T]) card(c Context, id plan.ID) Card {
 
 func (k *pageCard[T]) build() {
 	k.madeFor = k.madeOf()
-	if k.heading == nil {
-		k.heading = k.twoLines
+	switch {
+	case len(k.chosen) > 1:
+		k.all = append(append(k.all, k.twoLines(k.severalHead)), bind.Rows(k.of, k.several...)...)
+		k.all = append(k.all, k.eachAlone())
+	case k.heading != nil:
+		k.all = append(k.all, k.heading(k.of))
+	default:
+		k.all = append(k.all, k.twoLines(func() (string, string) { return k.head(k.of, k.of.Now()) }))
 	}
-	k.all = append(k.all, k.heading(k.of))
-	k.take(k.rows)
-	if len(k.more) > 0 {
-		k.all = append(k.all, k.folded(k.say("card.more", "More"), look.Grid, false, rowsOf(k.of, k.more)...))
+	if len(k.chosen) == 1 {
+		k.all = append(k.all, bind.Rows(k.of, k.rows...)...)
+		if len(k.more) > 0 {
+			k.all = append(k.all, k.Folded(k.Say("card.more", "More"), look.Grid, false, bind.Rows(k.of, k.more...)...))
+		}
+		k.all = append(k.all, bind.Rows(k.of, k.below...)...)
 	}
-	k.take(k.below)
-	k.root = look.Column(look.Grid)
 	for _, r := range k.all {
-		k.root.Add(r.object)
+		k.root.Add(r.Object)
 	}
-	k.findings = look.Column(look.Grid)
 	k.root.Add(k.findings)
 }
 
-func (k *pageCard[T]) take(makers []rowOf[T]) { k.all = append(k.all, rowsOf(k.of, makers)...) }
-
-// rowsOf makes the rows that a thing has.
-func rowsOf[T any](s subject[T], makers []rowOf[T]) (rows []row) {
-	for _, make := range makers {
-		if r := make(s); r.object != nil {
-			rows = append(rows, r)
-		}
-	}
-	return rows
-}
-
 // twoLines is the usual heading.
-func (k *pageCard[T]) twoLines(s subject[T]) row {
+func (k *pageCard[T]) twoLines(say func() (one, two string)) bind.Row {
 	title := look.NewParagraph("", look.Style{Size: look.TagSize, Bold: true}, k.Width)
 	second := look.NewParagraph("", look.Second, k.Width)
-	return row{look.Column(look.Grid/2, title, second), func() {
-		one, two := k.head(s, s.now())
+	return bind.Row{Object: look.Column(look.Grid/2, title, second), Update: func() {
+		one, two := say()
 		title.SetWords(one)
 		second.SetWords(two)
 	}}
 }
 
 func (k *pageCard[T]) madeOf() any {
-	if k.made == nil {
+	if k.made == nil || len(k.chosen) > 1 {
 		return nil
 	}
-	return k.made(k.of.now())
+	return k.made(k.of.Now())
 }
 
 // Object implements Card.
 func (k *pageCard[T]) Object() fyne.CanvasObject { return k.root }
 
 // Show implements Card.
-func (k *pageCard[T]) Show(c Context) bool {
+func (k *pageCard[T]) Show(c bind.Context) bool {
 	was := k.Width
 	k.Context = c
-	if k.get(c.Index, k.of.id) == nil || was != c.Width || k.madeOf() != k.madeFor {
+	if !k.of.Has() || was != c.Width || k.madeOf() != k.madeFor {
 		return false
 	}
 	for _, r := range k.all {
-		r.refresh()
+		if r.Update != nil {
+			r.Update()
+		}
 	}
 	k.findings.Objects = nil
-	if k.found != nil {
-		k.findings.Objects = k.findingsOf(func(f rule.Finding) bool { return k.found(f, k.of.id) })
+	if k.found != nil && len(k.chosen) == 1 {
+		k.findings.Objects = found.Of(&k.Context, func(f rule.Finding) bool { return k.found(f, k.of.ID()) })
 	}
 	k.root.Refresh()
 	return true

@@ -1,6 +1,7 @@
 package card
 
 import (
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill/code"
@@ -21,27 +22,27 @@ var planPage = page[plan.Header]{
 		return &plan.Header{}
 	},
 	put: func(x plan.Header) edit.Edit { return edit.ChangeHeader{Header: x} },
-	head: func(s subject[plan.Header], x plan.Header) (string, string) {
+	head: func(s bind.Subject[plan.Header], x plan.Header) (string, string) {
 		rooms, area, openings := indoors(s.Index.Plan())
-		return x.Title, s.say("plan.second", "{0}, {1} · {2}", work.RoomsText(rooms), area, work.OpeningsText(openings))
+		return x.Title, s.Say("plan.second", "{0}, {1} · {2}", work.RoomsText(rooms), area, work.OpeningsText(openings))
 	},
-	rows: []rowOf[plan.Header]{
-		fieldRow(words.New("plan.title", "Title"), func(x *plan.Header) *string { return &x.Title }, texts),
-		choiceRow(words.New("plan.edition", "Checked against"), func(x *plan.Header) *string { return &x.Edition }, editions),
+	rows: []bind.Maker[plan.Header]{
+		bind.FieldOf(words.New("plan.title", "Title"), func(x *plan.Header) *string { return &x.Title }, bind.Texts),
+		bind.ChoiceOf(words.New("plan.edition", "Checked against"), func(x *plan.Header) *string { return &x.Edition }, editions),
 	},
-	more: []rowOf[plan.Header]{
-		fieldRow(words.New("plan.client", "For"), func(x *plan.Header) *string { return &x.Client }, texts),
-		fieldRow(words.New("plan.site", "Site"), func(x *plan.Header) *string { return &x.Site }, texts),
-		fieldRow(words.New("plan.author", "Drawn by"), func(x *plan.Header) *string { return &x.Author }, texts),
-		fieldRow(words.New("plan.revision", "Revision"), func(x *plan.Header) *string { return &x.Revision }, texts),
-		fieldRow(words.New("plan.date", "Date"), func(x *plan.Header) *string { return &x.Date }, texts),
-		fieldRow(words.New("plan.north", "Up on the sheet, degrees"), func(x *plan.Header) *int { return &x.North }, degrees),
-		fieldRow(words.New("plan.currency", "Prices in"), func(x *plan.Header) *string { return &x.Currency }, texts),
+	more: []bind.Maker[plan.Header]{
+		bind.FieldOf(words.New("plan.client", "For"), func(x *plan.Header) *string { return &x.Client }, bind.Texts),
+		bind.FieldOf(words.New("plan.site", "Site"), func(x *plan.Header) *string { return &x.Site }, bind.Texts),
+		bind.FieldOf(words.New("plan.author", "Drawn by"), func(x *plan.Header) *string { return &x.Author }, bind.Texts),
+		bind.FieldOf(words.New("plan.revision", "Revision"), func(x *plan.Header) *string { return &x.Revision }, bind.Texts),
+		bind.FieldOf(words.New("plan.date", "Date"), func(x *plan.Header) *string { return &x.Date }, bind.Texts),
+		bind.FieldOf(words.New("plan.north", "Up on the sheet, degrees"), func(x *plan.Header) *int { return &x.North }, degrees),
+		bind.FieldOf(words.New("plan.currency", "Prices in"), func(x *plan.Header) *string { return &x.Currency }, bind.Texts),
 	},
-	below: []rowOf[plan.Header]{func(s subject[plan.Header]) row {
-		lists := column(0, rowsOf(s, planLists)...)
-		lists.object = look.Inset(look.Grid, 0, 0, 0, lists.object)
-		return s.folded(s.say("plan.noted", "Circuits, levels and what is decided"), 0, false, lists)
+	below: []bind.Maker[plan.Header]{func(s bind.Subject[plan.Header]) bind.Row {
+		lists := bind.Column(0, bind.Rows(s, planLists...)...)
+		lists.Object = look.Inset(look.Grid, 0, 0, 0, lists.Object)
+		return s.Folded(s.Say("plan.noted", "Circuits, levels and what is decided"), 0, false, lists)
 	}},
 }
 
@@ -60,18 +61,16 @@ func indoors(p plan.Plan) (rooms int, area unit.Area, openings int) {
 }
 
 // editions are the editions of the code that there are figures of.
-func editions(*Context) (all []option[string]) {
+func editions(*bind.Context) (all []bind.Option[string]) {
 	for _, name := range code.Editions() {
 		if figures, err := code.Edition(name); err == nil {
-			all = append(all, option[string]{value: name, text: words.New("plain", "{0}", figures.Title)})
+			all = append(all, bind.Option[string]{Value: name, Text: words.New("plain", "{0}", figures.Title)})
 		}
 	}
 	return all
 }
 
 // degrees are where the sheet's upper edge looks.
-func degrees(c *Context) spelling[int] {
-	return whole(0, 359, func() error {
-		return c.wanted("plan.north.wanted", "write whole degrees clockwise from north, 0 to 359: 90 where up is east")
-	})
+func degrees(c *bind.Context) bind.Spelling[int] {
+	return bind.Whole(c, 0, 359, words.New("plan.north.wanted", "write whole degrees clockwise from north, 0 to 359: 90 where up is east"))
 }

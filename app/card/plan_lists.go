@@ -4,42 +4,41 @@ import (
 	"cmp"
 	"slices"
 
-	"fyne.io/fyne/v2"
-
+	"studbay/app/card/bind"
 	"studbay/app/look"
+	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/words"
 )
 
 // planLists are what is written down in a plan and has no place on the board. Pressing a
 // row shows its card.
-var planLists = []rowOf[plan.Header]{
+var planLists = []bind.Maker[plan.Header]{
 	circuitList,
-	func(s subject[plan.Header]) row {
-		return s.planList(s.say("level.all", "Levels"), "", s.levels, s.levelText,
-			s.button(s.say("level.add", "Add a level"), "add-level"))
-	},
-	func(s subject[plan.Header]) row {
-		return s.planList(s.say("decision.all", "Open decisions"), s.say("decision.none", "No open decisions."),
-			func() []plan.ID { return idsOf(s.Index.Plan().Decisions) }, s.questionText,
-			s.button(s.say("decision.add", "Another one …"), "add-decision"))
-	},
-	func(s subject[plan.Header]) row {
-		return s.planList(s.say("waiver.all", "Set aside"), s.say("waiver.none", "No finding is set aside. Check, Set the finding aside does it."),
-			func() []plan.ID { return idsOf(s.Index.Plan().Waivers) }, s.waiverText)
-	},
-	func(s subject[plan.Header]) row {
-		return s.planList(s.say("amendment.all", "Local amendments"), s.say("amendment.none", "The edition holds as it is."),
-			func() []plan.ID { return idsOf(s.Index.Plan().Amendments) }, s.amendmentText,
-			s.button(s.say("amendment.add", "Another one …"), "amend-figure"))
-	},
+	planList(words.New("level.all", "Levels"), words.Text{}, levels, levelText,
+		bind.ButtonOf[plan.Header](words.New("level.add", "Add a level"), "add-level")),
+	planList(words.New("decision.all", "Open decisions"), words.New("decision.none", "No open decisions."),
+		func(p plan.Plan) []plan.ID { return idsOf(p.Decisions) }, questionText,
+		bind.ButtonOf[plan.Header](words.New("decision.add", "Another one …"), "add-decision")),
+	planList(words.New("waiver.all", "Set aside"), words.New("waiver.none", "No finding is set aside. Check, Set the finding aside does it."),
+		func(p plan.Plan) []plan.ID { return idsOf(p.Waivers) }, waiverText),
+	planList(words.New("amendment.all", "Local amendments"), words.New("amendment.none", "The edition holds as it is."),
+		func(p plan.Plan) []plan.ID { return idsOf(p.Amendments) }, amendmentText,
+		bind.ButtonOf[plan.Header](words.New("amendment.add", "Another one …"), "amend-figure")),
 }
 
 // planList is a fold of links, with what stands there where there are none, and what adds
 // one.
-func (c *Context) planList(title, none string, ids func() []plan.ID, say func(plan.ID) string, add ...row) row {
-	empty := c.said(func() string { return none }).showIf(func() bool { return len(ids()) == 0 })
-	links := c.links(look.Grid, ids, say).showIf(func() bool { return len(ids()) > 0 })
-	return c.folded(title, look.Grid/2, false, append([]row{empty, links}, add...)...)
+func planList(title, none words.Text, of func(plan.Plan) []plan.ID, say func(plan.Plan, plan.ID) words.Text, add ...bind.Maker[plan.Header]) bind.Maker[plan.Header] {
+	return func(s bind.Subject[plan.Header]) bind.Row {
+		ids := func() []plan.ID { return of(s.Index.Plan()) }
+		hasNone := func() bool { return len(ids()) == 0 }
+		rows := []bind.Row{
+			s.Said(func() string { return s.Voice.Say(none) }).ShowIf(hasNone),
+			s.Links(look.Grid, ids, func(id plan.ID) string { return s.Voice.Say(say(s.Index.Plan(), id)) }).ShowIf(func() bool { return !hasNone() }),
+		}
+		return s.Folded(s.Voice.Say(title), look.Grid/2, false, append(rows, bind.Rows(s, add...)...)...)
+	}
 }
 
 // idsOf lists the IDs of a set in its order.
@@ -50,8 +49,8 @@ func idsOf[T plan.Noun](set plan.Set[T]) (ids []plan.ID) {
 	return ids
 }
 
-func (c *Context) levels() (ids []plan.ID) {
-	for _, l := range c.Index.Plan().Levels {
+func levels(p plan.Plan) (ids []plan.ID) {
+	for _, l := range p.Levels {
 		ids = append(ids, l.ID)
 	}
 	return ids
@@ -59,63 +58,63 @@ func (c *Context) levels() (ids []plan.ID) {
 
 // levelText, questionText, waiverText and amendmentText say one thing of a list; of one
 // that is gone, nothing.
-func (c *Context) levelText(id plan.ID) string {
-	if l := c.Index.Plan().Level(id); l != nil {
-		return c.say("level.row", "{0}, subfloor at {1}", l.Name, l.Elevation)
+func levelText(p plan.Plan, id plan.ID) (said words.Text) {
+	if l := p.Level(id); l != nil {
+		said = words.New("level.row", "{0}, subfloor at {1}", l.Name, l.Elevation)
 	}
-	return ""
+	return said
 }
 
-func (c *Context) questionText(id plan.ID) string {
-	if x, ok := c.Index.Plan().Decisions.Get(id); ok {
-		return x.Question
+func questionText(p plan.Plan, id plan.ID) (said words.Text) {
+	if x, ok := p.Decisions.Get(id); ok {
+		said = words.New("plain", "{0}", x.Question)
 	}
-	return ""
+	return said
 }
 
-func (c *Context) waiverText(id plan.ID) string {
-	if x, ok := c.Index.Plan().Waivers.Get(id); ok {
-		return c.say("waiver.row", "{0}: {1}", ruleName(x.Rule), x.Reason)
+func waiverText(p plan.Plan, id plan.ID) (said words.Text) {
+	if x, ok := p.Waivers.Get(id); ok {
+		said = words.New("waiver.row", "{0}: {1}", fill.RuleName(x.Rule), x.Reason)
 	}
-	return ""
+	return said
 }
 
-func (c *Context) amendmentText(id plan.ID) string {
-	x, ok := c.Index.Plan().Amendments.Get(id)
+func amendmentText(p plan.Plan, id plan.ID) (said words.Text) {
+	x, ok := p.Amendments.Get(id)
 	switch {
 	case !ok:
-		return ""
+		return said
 	case x.Rule != "":
-		return c.say("amendment.row.rule", "{0} turned off: {1}", AmendmentName(*x), x.Reason)
+		return words.New("amendment.row.rule", "{0} turned off: {1}", fill.AmendmentName(*x), x.Reason)
 	}
-	return c.say("amendment.row", "{0} is {1}: {2}", AmendmentName(*x), x.Value, x.Reason)
+	return words.New("amendment.row", "{0} is {1}: {2}", fill.AmendmentName(*x), x.Value, x.Reason)
 }
 
 // circuitList is the circuits by number.
-func circuitList(s subject[plan.Header]) row {
-	var seen plan.Set[*plan.Circuit]
-	box, built := look.Column(0), false
-	list := row{box, func() {
-		if now := s.Index.Plan().Circuits; !built || now != seen {
-			seen, built = now, true
-			box.Objects = s.circuitLinks(now)
-			box.Refresh()
+func circuitList(s bind.Subject[plan.Header]) bind.Row {
+	ids := func() (ids []plan.ID) {
+		for _, x := range slices.SortedFunc(s.Index.Plan().Circuits.All(), func(a, b *plan.Circuit) int {
+			return cmp.Or(cmp.Compare(len(a.Number), len(b.Number)), cmp.Compare(a.Number, b.Number))
+		}) {
+			ids = append(ids, x.ID)
 		}
-	}}
-	return s.folded(s.say("circuit.all", "Circuits"), 0, false, list)
+		return ids
+	}
+	none := s.Said(func() string { return s.Say("circuit.none", "No circuits yet: Place, Another circuit.") })
+	return s.Folded(s.Say("circuit.all", "Circuits"), 0, false,
+		none.ShowIf(func() bool { return len(ids()) == 0 }),
+		bind.ByID(0, ids, func(id plan.ID) bind.Row { return circuitLink(s.Context, id) }))
 }
 
-func (c *Context) circuitLinks(of plan.Set[*plan.Circuit]) (links []fyne.CanvasObject) {
-	all := slices.SortedFunc(of.All(), func(a, b *plan.Circuit) int {
-		return cmp.Or(cmp.Compare(len(a.Number), len(b.Number)), cmp.Compare(a.Number, b.Number))
-	})
-	for _, x := range all {
-		number := look.Sized(32, 0, look.NewText(x.Number, look.Strong))
-		amps := look.NewText(c.say("circuit.row.amps", "{0} A", x.Amps), look.Second)
-		links = append(links, c.linked(x.ID, look.Row(look.Grid/2, 1, number, look.NewFlexible(x.Name, look.Body), amps)))
-	}
-	if len(links) == 0 {
-		links = append(links, look.NewParagraph(c.say("circuit.none", "No circuits yet: Place, Another circuit."), look.Quiet, c.Width))
-	}
-	return links
+// circuitLink is a circuit in the list: its number, what it serves, its amperes.
+func circuitLink(c *bind.Context, id plan.ID) bind.Row {
+	number, name, amps := look.NewText("", look.Strong), look.NewFlexible("", look.Body), look.NewText("", look.Second)
+	press := c.Linked(id, look.Row(look.Grid/2, 1, look.Sized(32, 0, number), name, amps))
+	return bind.Row{Object: press, Update: func() {
+		if x, ok := c.Index.Plan().Circuits.Get(id); ok {
+			number.SetWords(x.Number)
+			name.SetWords(x.Name)
+			amps.SetWords(c.Say("circuit.row.amps", "{0} A", x.Amps))
+		}
+	}}
 }

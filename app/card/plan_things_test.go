@@ -6,8 +6,10 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/card/found"
 	"studbay/app/look"
 	"studbay/app/work"
+	"studbay/fill"
 	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/fill/code"
@@ -123,11 +125,11 @@ func TestAnAmendmentTakesOnlyWhatItsFigureCan(t *testing.T) {
 }
 
 func TestEveryFigureOfferedIsOne(t *testing.T) {
-	for _, f := range Figures {
+	for _, f := range code.Amendables {
 		for _, edition := range code.Editions() {
 			ok := false
 			for _, value := range []string{"1", "yes"} {
-				ok = ok || CheckAmendment(edition, plan.Amendment{Figure: f.Name, Value: value, Reason: "test"}) == nil
+				ok = ok || fill.CheckAmendment(edition, plan.Amendment{Figure: f.Name, Value: value, Reason: "test"}) == nil
 			}
 			if !ok {
 				t.Errorf("%s: no value is taken for %s", edition, f.Name)
@@ -175,7 +177,7 @@ func TestOneIsSaidAsOne(t *testing.T) {
 	}{
 		{work.RoomsText(1), "1 room"}, {work.RoomsText(2), "2 rooms"}, {work.RoomsText(0), "0 rooms"},
 		{work.OpeningsText(1), "1 opening"}, {work.OpeningsText(12), "12 openings"},
-		{openText(1), "1 open decision"}, {openText(3), "3 open decisions"},
+		{work.DecisionsText(1), "1 open decision"}, {work.DecisionsText(3), "3 open decisions"},
 	} {
 		if got := tt.text.String(); got != tt.want {
 			t.Errorf("said %q, want %q", got, tt.want)
@@ -207,8 +209,8 @@ func TestCardsKeepToTheirColumn(t *testing.T) {
 				t.Errorf("scale %v: the card of %v wants %v, its column has %v", scale, chosen, got, c.Width)
 			}
 		}
-		list := NewFindings()
-		list.Show(c)
+		list := found.NewList()
+		list.Show(&c)
 		if got := list.Object().MinSize().Width; got > c.Width {
 			t.Errorf("scale %v: the findings want %v, their column has %v", scale, got, c.Width)
 		}

@@ -5,12 +5,11 @@ import (
 	"strings"
 	"testing"
 
-	"fyne.io/fyne/v2"
-
 	"studbay/app/look"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -43,7 +42,7 @@ func TestTenBoxesGoToAnotherAssemblyInThreeClicks(t *testing.T) {
 	d, ids := tenPlugs(t)
 	c := For(d.context(), ids)
 	steps := d.edits
-	for _, o := range choiceNamed(t, c, "Box of all").Options() {
+	for _, o := range choiceNamed(t, c, "Box").Options() {
 		if strings.HasPrefix(o.Label, "SQ2:") {
 			o.Do()
 		}
@@ -82,18 +81,18 @@ func TestOfSeveralWhatDiffersIsMixed(t *testing.T) {
 		}
 		return ""
 	}
-	if got := now("Status of all"); got != "" {
+	if got := now("Status"); got != "" {
 		t.Errorf("statuses that differ are shown as %q", got)
 	}
-	if got := now("Kind of all"); got == "" {
+	if got := now("Kind"); got == "" {
 		t.Error("the one kind of all is not shown")
 	}
-	for _, name := range []string{"Height of all", "Note on all"} {
+	for _, name := range []string{"Height to center", "Note"} {
 		if e := fieldNamed(t, c, name).Entry(); e.Text != "" || e.PlaceHolder != "mixed" {
 			t.Errorf("%s shows %q and %q, want mixed", name, e.Text, e.PlaceHolder)
 		}
 	}
-	if e := fieldNamed(t, c, "In all boxes").Entry(); e.Text == "" || e.PlaceHolder != "" {
+	if e := fieldNamed(t, c, "In the box").Entry(); e.Text == "" || e.PlaceHolder == "mixed" {
 		t.Errorf("what all boxes hold alike is shown as %q and %q", e.Text, e.PlaceHolder)
 	}
 }
@@ -115,12 +114,12 @@ func TestSeveralAreChangedAtOnce(t *testing.T) {
 		options[i].Do()
 		c.Show(d.context())
 	}
-	take("Circuit of all", "den")
-	take("Status of all", "Existing")
-	take("Kind of all", look.Capital(part.All().Kind("gfci").Name))
-	typed(fieldNamed(t, c, "Height of all"), "40")
-	typed(fieldNamed(t, c, "Note on all"), "gray plates")
-	typed(fieldNamed(t, c, "In all boxes"), "cable 12/2; device 12")
+	take("Circuit", "den")
+	take("Status", "Existing")
+	take("Kind", look.Capital(part.All().Kind("gfci").Name))
+	typed(fieldNamed(t, c, "Height to center"), "40")
+	typed(fieldNamed(t, c, "Note"), "gray plates")
+	typed(fieldNamed(t, c, "In the box"), "cable 12/2; device 12")
 	for _, o := range d.openings(ids) {
 		if o.Circuit != circuit.ID || o.Status != plan.StatusExisting || o.Kind == "duplex" || o.Height.Value != 40*unit.Inch ||
 			o.Note != "gray plates" || o.Contents == nil || len(o.Contents.Items) != 2 {
@@ -138,7 +137,7 @@ func TestContentsOfSeveralAreRefusedWhereCablesAreDrawn(t *testing.T) {
 		t.Fatal(err)
 	}
 	before := d.history.Plan()
-	f := fieldNamed(t, For(d.context(), ids), "In all boxes")
+	f := fieldNamed(t, For(d.context(), ids), "In the box")
 	typed(f, "cable 14/2; device 14")
 	if !plan.Equal(before, d.history.Plan()) {
 		t.Error("it was taken")
@@ -151,12 +150,7 @@ func TestContentsOfSeveralAreRefusedWhereCablesAreDrawn(t *testing.T) {
 func TestOneOfSeveralIsChosenAlone(t *testing.T) {
 	d, ids := tenPlugs(t)
 	c := For(d.context(), ids)
-	var links []*look.Press
-	walk(c.Object(), func(o fyne.CanvasObject) {
-		if p, ok := o.(*look.Press); ok {
-			links = append(links, p)
-		}
-	})
+	links := everything[*look.Press](c)
 	links[len(links)-1].Tapped(nil)
 	if len(d.chosen) != 1 || d.chosen[0] != ids[len(ids)-1] {
 		t.Errorf("chosen is %v, want the last of them alone", d.chosen)
@@ -168,23 +162,29 @@ func TestSeveralWallsTakeKindFinishAndFramingAtOnce(t *testing.T) {
 	east := plan.ID("seaaaaaaa")
 	walls := []plan.ID{north, east}
 	tile := []plan.Layer{{Name: "tile", Thickness: unit.Inch / 4}}
-	if err := d.history.Do(edit.ChangeSides{Sides: []plan.ID{north}, Change: edit.SideChange{Finish: &tile}}); err != nil {
+	ref, _ := index.New(d.history.Plan()).Side(north)
+	tiled := *ref.Side()
+	tiled.Finish = tile
+	if err := d.history.Do(edit.ChangeSide{Side: tiled}); err != nil {
 		t.Fatal(err)
 	}
 	c := For(d.context(), walls)
 	options := choiceNamed(t, c, "Finish of all").Options()
-	if len(options) != 2 || !strings.HasPrefix(options[0].Label, "tile") {
+	if len(options) != 2 || !strings.HasPrefix(options[0].Label, "Tile") {
 		t.Fatalf("the finishes to choose from are %v", options)
 	}
 	options[0].Do()
 	c.Show(d.context())
 	typed(fieldNamed(t, c, "Depth of studs"), "5-1/2")
+	c.Show(d.context())
 	typed(fieldNamed(t, c, "Studs on center"), "24")
+	c.Show(d.context())
 	for _, o := range choiceNamed(t, c, "Steel studs").Options() {
 		if o.Label == "Yes" {
 			o.Do()
 		}
 	}
+	c.Show(d.context())
 	for _, o := range choiceNamed(t, c, "Made of").Options() {
 		if o.Label == "Glass" {
 			o.Do()
@@ -198,5 +198,45 @@ func TestSeveralWallsTakeKindFinishAndFramingAtOnce(t *testing.T) {
 	}
 	if s := room.Sides[2]; s.Kind != plan.SideWall || s.Studs.Steel {
 		t.Errorf("a wall not chosen is %+v", s)
+	}
+}
+
+// Doors and windows, cabinets and furniture, rooms and cables chosen together take what
+// they have in common at once too; what one of them has not stays as it is.
+func TestSeveralOfAnyKindAreChangedAtOnce(t *testing.T) {
+	d := newDesktop(t)
+	door := plan.Break{ID: "bdaaaaaaa", Kind: plan.BreakDoor, At: plan.OnFace(north, unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch}
+	window := plan.Break{ID: "bwaaaaaaa", Kind: plan.BreakWindow, At: plan.OnFace("ssaaaaaaa", unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Sill: 3 * unit.Foot}
+	for _, b := range []plan.Break{door, window} {
+		if err := d.history.Do(edit.AddBreak{Break: b}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	c := For(d.context(), []plan.ID{door.ID, window.ID})
+	typed(fieldNamed(t, c, "Head height"), "82 in")
+	c.Show(d.context())
+	typed(fieldNamed(t, c, "Sill height"), "30 in")
+	heads := map[plan.ID][2]unit.Length{}
+	for _, id := range []plan.ID{door.ID, window.ID} {
+		b, _ := d.history.Plan().Break(id)
+		heads[id] = [2]unit.Length{b.Head, b.Sill}
+	}
+	if want := ([2]unit.Length{82 * unit.Inch, 0}); heads[door.ID] != want {
+		t.Errorf("the door has head and sill %v, want %v", heads[door.ID], want)
+	}
+	if want := ([2]unit.Length{82 * unit.Inch, 30 * unit.Inch}); heads[window.ID] != want {
+		t.Errorf("the window has head and sill %v, want %v", heads[window.ID], want)
+	}
+	if said := textOf(For(d.context(), []plan.ID{door.ID, den}).Object()); !strings.HasPrefix(said, "2 selected") {
+		t.Errorf("a door and a room together are said as\n%s", said)
+	}
+}
+
+// Every kind of thing of a plan has its card.
+func TestEveryKindHasACard(t *testing.T) {
+	for _, kind := range plan.Kinds() {
+		if pages[kind] == nil {
+			t.Errorf("things with IDs that begin with %c have no card", kind)
+		}
 	}
 }

@@ -1,6 +1,9 @@
 package card
 
 import (
+	"slices"
+
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -19,34 +22,38 @@ var sidePage = page[plan.Side]{
 		return nil
 	},
 	put: func(x plan.Side) edit.Edit { return edit.ChangeSide{Side: x} },
-	head: func(s subject[plan.Side], x plan.Side) (string, string) {
-		return look.Capital(s.say("side.length", "{0} face", s.Facing(x.ID))), s.say("side.second", "{0} · {1}", s.roomName(s.roomWith(x.ID)), x.Kind.Text())
+	head: func(s bind.Subject[plan.Side], x plan.Side) (string, string) {
+		return look.Capital(s.Say("side.length", "{0} face", s.Facing(x.ID))), s.Say("side.second", "{0} · {1}", roomNameOf(s.Context, x.ID), x.Kind.Text())
 	},
 	found: func(f rule.Finding, id plan.ID) bool {
 		return f.About == id || len(f.Stretches) > 0 && f.Stretches[0].Host == id
 	},
-	rows: []rowOf[plan.Side]{
-		func(s subject[plan.Side]) row { return s.faceLength(s.id) },
-		choiceRow(words.New("side.kind", "Made of"), func(x *plan.Side) *plan.SideKind { return &x.Kind },
-			told(plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen)),
-		fieldRow(words.New("side.studs", "Studs on center"), func(x *plan.Side) *unit.Length { return &x.Studs.Spacing }, thicknesses),
-		fieldRow(words.New("side.depth", "Depth of studs"), func(x *plan.Side) *unit.Length { return &x.Studs.Depth }, thicknesses),
-	},
-	more: []rowOf[plan.Side]{
-		fieldRow(words.New("side.first", "First stud at"), func(x *plan.Side) *unit.Length { return &x.Studs.First }, thicknesses),
-		choiceRow(words.New("side.steel", "Steel studs"), func(x *plan.Side) *bool { return &x.Studs.Steel }, yesNo),
-		choiceRow(words.New("side.rated", "Fire-rated"), func(x *plan.Side) *bool { return &x.Rated }, yesNo),
-	},
-	below: []rowOf[plan.Side]{func(s subject[plan.Side]) row {
-		finish := bound(s, func(x *plan.Side) *[]plan.Layer { return &x.Finish })
-		return s.folded(s.say("side.finish", "Finish, from the studs outward"), look.Grid, true, s.layers(finish, true))
-	}},
+	rows: slices.Concat([]bind.Maker[plan.Side]{func(s bind.Subject[plan.Side]) bind.Row { return faceLength(s.Context, s.ID()) }}, framing),
+	more: slices.Concat([]bind.Maker[plan.Side]{
+		bind.FieldOf(words.New("side.first", "First stud at"), func(x *plan.Side) *unit.Length { return &x.Studs.First }, bind.Thicknesses),
+	}, buildUp),
+	below:   []bind.Maker[plan.Side]{finish},
+	several: slices.Concat(framing, buildUp, []bind.Maker[plan.Side]{finish}),
 }
 
-// roomWith returns the room that a side is of, or nil.
-func (c *Context) roomWith(side plan.ID) *plan.Room {
-	if ref, ok := c.Index.Side(side); ok {
-		return ref.Room
+var (
+	framing = []bind.Maker[plan.Side]{
+		bind.ChoiceOf(words.New("side.kind", "Made of"), func(x *plan.Side) *plan.SideKind { return &x.Kind },
+			bind.Among(plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen)),
+		bind.FieldOf(words.New("side.studs", "Studs on center"), func(x *plan.Side) *unit.Length { return &x.Studs.Spacing }, bind.Thicknesses),
+		bind.FieldOf(words.New("side.depth", "Depth of studs"), func(x *plan.Side) *unit.Length { return &x.Studs.Depth }, bind.Thicknesses),
 	}
-	return nil
+	buildUp = []bind.Maker[plan.Side]{
+		bind.ChoiceOf(words.New("side.steel", "Steel studs"), func(x *plan.Side) *bool { return &x.Studs.Steel }, bind.YesNo),
+		bind.ChoiceOf(words.New("side.rated", "Fire-rated"), func(x *plan.Side) *bool { return &x.Rated }, bind.YesNo),
+	}
+	finish = layers(words.New("side.finish", "Finish, from the studs outward"), true, func(x *plan.Side) *[]plan.Layer { return &x.Finish })
+)
+
+// roomNameOf returns the name of the room that a side is of.
+func roomNameOf(c *bind.Context, side plan.ID) string {
+	if ref, ok := c.Index.Side(side); ok {
+		return c.RoomName(ref.Room)
+	}
+	return ""
 }

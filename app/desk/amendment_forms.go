@@ -1,19 +1,19 @@
 package desk
 
 import (
-	"studbay/app/card"
 	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill"
+	"studbay/fill/code"
 	"studbay/plan"
 	"studbay/plan/edit"
 )
 
 // askFigure asks for a figure that local rules have otherwise, and why.
 func (d *forms) askFigure() {
-	names := make([]string, len(card.Figures))
-	for i, f := range card.Figures {
+	names := make([]string, len(code.Amendables))
+	for i, f := range code.Amendables {
 		names[i] = look.Capital(d.voice.Say(f.Text))
 	}
 	d.stage.AskForm(dialog.Form{
@@ -28,7 +28,7 @@ func (d *forms) askFigure() {
 		Do: func(texts []string) error {
 			for i, name := range names {
 				if name == texts[0] {
-					return d.amendFigure(plan.Amendment{Figure: card.Figures[i].Name, Value: texts[1], Reason: texts[2]})
+					return d.amendFigure(plan.Amendment{Figure: code.Amendables[i].Name, Value: texts[1], Reason: texts[2]})
 				}
 			}
 			return nil
@@ -70,7 +70,7 @@ func (d *forms) amendReason() dialog.Line {
 // amend puts an amendment in force that the edition can take.
 func (d *forms) amend(a plan.Amendment) error {
 	a.ID = work.NewID(plan.KindAmendment)
-	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
+	if err := fill.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		return err
 	}
 	return d.Do(edit.Add{Thing: &a})
@@ -78,7 +78,7 @@ func (d *forms) amend(a plan.Amendment) error {
 
 // amendFigure is amend for a figure, whose value may be what is wrong.
 func (d *forms) amendFigure(a plan.Amendment) error {
-	if err := card.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
+	if err := fill.CheckAmendment(d.doc().Plan().Header.Edition, a); err != nil {
 		const value = 1 // the line of the form
 		return dialog.LineFault{Line: value, Err: err}
 	}

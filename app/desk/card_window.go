@@ -3,13 +3,12 @@ package desk
 import (
 	"fyne.io/fyne/v2"
 
-	"studbay/app/card"
+	"studbay/app/card/bind"
 	"studbay/app/shell"
-	"studbay/app/work"
 	"studbay/plan"
 )
 
-var _ card.Window = (*cardWindow)(nil)
+var _ bind.Window = (*cardWindow)(nil)
 
 // cardWindow is what cards see of the window.
 type cardWindow struct {
@@ -18,17 +17,14 @@ type cardWindow struct {
 	column   *shell.Column
 }
 
-// Select implements card.Window.
+// Select implements bind.Window.
 func (c *cardWindow) Select(ids ...plan.ID) { c.doc().Select(ids...) }
 
-// Shortcut implements card.Window.
+// Shortcut implements bind.Window.
 func (c *cardWindow) Shortcut(s fyne.Shortcut) bool { return c.commands.Shortcut(s) }
 
-// Reveal implements card.Window.
+// Reveal implements bind.Window.
 func (c *cardWindow) Reveal(o fyne.CanvasObject) { c.column.Reveal(o) }
 
-// Run implements card.Window.
+// Run implements bind.Window.
 func (c *cardWindow) Run(command string) bool { return c.commands.Run(command) }
-
-// NewID implements card.Window.
-func (c *cardWindow) NewID(kind byte) plan.ID { return work.NewID(kind) }

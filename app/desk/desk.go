@@ -4,7 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"studbay/app/board"
-	"studbay/app/card"
+	"studbay/app/card/bind"
 	"studbay/app/dialog"
 	"studbay/app/language"
 	"studbay/app/look"
@@ -113,7 +113,7 @@ func (d *Desk) build() {
 	})
 	d.level = shell.NewLevelBar(v, d.showLevels, func() { d.commands.Run("fit") })
 	d.pane = shell.NewUnfoldPane(v, d.view.unfold, d.view.setDatum)
-	d.column = shell.NewColumn(func() (card.Context, []plan.ID) { return d.context(), d.doc().Selection() })
+	d.column = shell.NewColumn(func() (bind.Context, []plan.ID) { return d.context(), d.doc().Selection() })
 	d.cards.column = d.column
 	d.eased = shell.NewThrottle(d.house.post, func() {
 		if !d.session.IsClosed() {
@@ -135,8 +135,8 @@ func (d *Desk) build() {
 func (d *Desk) doc() *work.Document { return d.session.Doc() }
 
 // context is what cards show now.
-func (d *Desk) context() card.Context {
-	return card.Context{Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice}
+func (d *Desk) context() bind.Context {
+	return bind.Context{Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice}
 }
 
 // speak takes up the voice of the window: the language chosen, else the system's, and the

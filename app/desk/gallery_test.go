@@ -12,7 +12,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"studbay/app/card"
+	"studbay/app/card/bind"
 	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/shell"
@@ -211,9 +211,9 @@ func (b *bench) dirty() {
 
 // unfoldCards opens every fold of the cards.
 func (b *bench) unfoldCards() {
-	var folds []*card.Fold
+	var folds []*bind.Fold
 	walk(b.column.Object, func(o fyne.CanvasObject) {
-		if f, ok := o.(*card.Fold); ok {
+		if f, ok := o.(*bind.Fold); ok {
 			folds = append(folds, f)
 		}
 	})

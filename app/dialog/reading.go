@@ -4,13 +4,13 @@ import (
 	"errors"
 	"strconv"
 
-	"studbay/app/card"
+	"studbay/app/look"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
 // Length reads a length in the units of the plan.
-func (s *Stage) Length(text string) (unit.Length, error) { return card.ReadLength(s.voice, text) }
+func (s *Stage) Length(text string) (unit.Length, error) { return look.ReadLength(s.voice, text) }
 
 // IsLength is a check that a text is a length.
 func (s *Stage) IsLength(text string) error {

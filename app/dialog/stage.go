@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
-	"studbay/app/card"
 	"studbay/app/look"
 	"studbay/plan/file"
 	"studbay/plan/words"
@@ -90,7 +89,7 @@ func (s *Stage) ErrorText(err error) string {
 		}
 		return text
 	}
-	return card.ErrorText(s.voice, err)
+	return look.ErrorText(s.voice, err)
 }
 
 // sentence returns an error's text as a sentence of its own.

@@ -83,6 +83,9 @@ func (c *Choice) Finds(v words.Voice) {
 	}
 }
 
+// SetOther says what is shown where no option is the plan's.
+func (c *Choice) SetOther(other string) { c.other = other }
+
 // OnEscape says what Escape does while the field has the focus.
 func (c *Choice) OnEscape(do func()) { c.press.OnEscape = do }
 

@@ -7,6 +7,8 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"studbay/app/card"
+	"studbay/app/card/bind"
+	"studbay/app/card/found"
 	"studbay/app/look"
 	"studbay/plan"
 )
@@ -14,12 +16,12 @@ import (
 // Column is the right side of the window: the card of what is chosen, then the
 // findings.
 type Column struct {
-	shown  func() (card.Context, []plan.ID)
+	shown  func() (bind.Context, []plan.ID)
 	width  float32 // of the column
 	card   card.Card
 	of     []plan.ID // the card was made for
 	seen   bool      // a card was made
-	list   *card.Findings
+	list   *found.List
 	stack  *fyne.Container
 	scroll *container.Scroll
 	Object fyne.CanvasObject
@@ -29,9 +31,9 @@ const columnGap = 2 * look.Grid
 
 // NewColumn makes the column; shown returns what cards show now, but for their width, and
 // what is chosen.
-func NewColumn(shown func() (card.Context, []plan.ID)) *Column {
+func NewColumn(shown func() (bind.Context, []plan.ID)) *Column {
 	c := &Column{shown: shown, width: look.Scaled(cardWidth), stack: look.Column(2 * look.Grid)}
-	c.list = card.NewFindings()
+	c.list = found.NewList()
 	c.scroll = container.NewVScroll(look.Inset(columnGap, columnGap, columnGap, columnGap, c.stack))
 	c.Object = look.Back(look.OnSurface, 0, look.Wheeled(c.scroll))
 	return c
@@ -54,7 +56,7 @@ func (c *Column) Refresh() {
 		c.card, c.of, c.seen = card.For(context, chosen), slices.Clone(chosen), true
 		c.scroll.ScrollToTop()
 	}
-	c.list.Show(context)
+	c.list.Show(&context)
 	c.stack.Objects = []fyne.CanvasObject{c.card.Object(), c.list.Object()}
 	c.stack.Refresh()
 	c.scroll.Refresh()

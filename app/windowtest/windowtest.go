@@ -59,18 +59,27 @@ func NewApp(t *testing.T) (fyne.App, Queue) {
 
 // Walk visits what is visible, outer things first.
 func Walk(o fyne.CanvasObject, visit func(fyne.CanvasObject)) {
-	if o == nil || !o.Visible() {
+	walk(o, fyne.CanvasObject.Visible, visit)
+}
+
+// WalkAll visits all there is, also what is folded away, outer things first.
+func WalkAll(o fyne.CanvasObject, visit func(fyne.CanvasObject)) {
+	walk(o, func(fyne.CanvasObject) bool { return true }, visit)
+}
+
+func walk(o fyne.CanvasObject, into func(fyne.CanvasObject) bool, visit func(fyne.CanvasObject)) {
+	if o == nil || !into(o) {
 		return
 	}
 	visit(o)
 	switch w := o.(type) {
 	case *fyne.Container:
 		for _, child := range w.Objects {
-			Walk(child, visit)
+			walk(child, into, visit)
 		}
 	case fyne.Widget:
 		for _, child := range test.WidgetRenderer(w).Objects() {
-			Walk(child, visit)
+			walk(child, into, visit)
 		}
 	}
 }
@@ -86,9 +95,14 @@ func All[T fyne.CanvasObject](in fyne.CanvasObject) (all []T) {
 }
 
 // TextOf collects all text in sight.
-func TextOf(o fyne.CanvasObject) string {
+func TextOf(o fyne.CanvasObject) string { return textOf(o, Walk) }
+
+// AllTextOf collects all text, also what is folded away.
+func AllTextOf(o fyne.CanvasObject) string { return textOf(o, WalkAll) }
+
+func textOf(o fyne.CanvasObject, walk func(fyne.CanvasObject, func(fyne.CanvasObject))) string {
 	var all []string
-	Walk(o, func(o fyne.CanvasObject) {
+	walk(o, func(o fyne.CanvasObject) {
 		switch w := o.(type) {
 		case *look.Text:
 			all = append(all, w.Words())

@@ -88,9 +88,9 @@ func agoText(ago time.Duration) words.Text {
 	case minutes < 1:
 		return words.New("ago.now", "less than a minute ago")
 	case hours < 1:
-		return oneOr(minutes, words.New("ago.minute", "a minute ago"), words.New("ago.minutes", "{0} minutes ago", minutes))
+		return OneOr(minutes, words.New("ago.minute", "a minute ago"), words.New("ago.minutes", "{0} minutes ago", minutes))
 	case hours < 48:
-		return oneOr(hours, words.New("ago.hour", "an hour ago"), words.New("ago.hours", "{0} hours ago", hours))
+		return OneOr(hours, words.New("ago.hour", "an hour ago"), words.New("ago.hours", "{0} hours ago", hours))
 	default:
 		return words.New("ago.days", "{0} days ago", hours/24)
 	}

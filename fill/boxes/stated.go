@@ -62,3 +62,16 @@ func Restated(v index.OpeningView, items box.Contents) *plan.Contents {
 	}
 	return StatedContents(box.InSpaces(now, begun))
 }
+
+// ToldBy returns what a plan keeps of a box whose contents are told by a source: what it
+// holds now, as stated by the user; that they are not known; or nothing, which leaves it
+// to the cables drawn and the kind of opening.
+func ToldBy(v index.OpeningView, source Source) *plan.Contents {
+	switch source {
+	case Stated, DrawnAndStated:
+		return Restated(v, ToState(v))
+	case NotKnown:
+		return &plan.Contents{Source: plan.ContentsNotKnown}
+	}
+	return nil
+}

@@ -170,18 +170,6 @@ func TestSameDistanceFromAnEnd(t *testing.T) {
 	refused(t, shed(t), edit.SameDistance{As: n2, Things: []plan.ID{lamp}}, plan.ErrNoRoom)
 }
 
-func TestSidesChangeTogether(t *testing.T) {
-	glass, finish := plan.SideGlass, []plan.Layer{{Name: "tile", Thickness: in}}
-	p := after(t, shed(t), edit.ChangeSides{Sides: []plan.ID{north, south}, Change: edit.SideChange{Kind: &glass, Finish: &finish}})
-	r, _ := p.Room(shedRoom)
-	for _, s := range r.Sides {
-		isOne := s.ID == north || s.ID == south
-		if (s.Kind == plan.SideGlass) != isOne || (len(s.Finish) == 1) != isOne {
-			t.Errorf("%s is %+v", s.ID, s)
-		}
-	}
-}
-
 // anchorIn returns where a thing of a plan is.
 func anchorIn(t *testing.T, p plan.Plan, id plan.ID) plan.Anchor {
 	t.Helper()

@@ -1,8 +1,9 @@
-package card
+package found
 
 import (
 	"fyne.io/fyne/v2"
 
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan/words"
@@ -13,17 +14,17 @@ const mostNamed = 40
 
 // looked says of each rule which rooms it looked at and which not, a line each: the names
 // of rules at even places, what they looked at behind.
-func (c *Context) looked() (lines []string) {
+func looked(c *bind.Context) (lines []string) {
 	if c.Result.Figures == nil {
 		return nil
 	}
 	for _, l := range c.Result.Looked(c.Index.Plan().Levels...) {
-		lines = append(lines, c.Voice.Say(l.Rule.Title), c.lookedAt(l))
+		lines = append(lines, c.Voice.Say(l.Rule.Title), lookedAt(c, l))
 	}
 	return lines
 }
 
-func (c *Context) lookedAt(l fill.Looked) string {
+func lookedAt(c *bind.Context, l fill.Looked) string {
 	said := words.Text{}
 	add := func(t words.Text) {
 		if said.IsZero() {
@@ -49,7 +50,7 @@ func (c *Context) lookedAt(l fill.Looked) string {
 }
 
 // addLooked puts what was looked at under the list, folded.
-func (l *Findings) addLooked(c *Context, lines []string) {
+func (l *List) addLooked(c *bind.Context, lines []string) {
 	if len(lines) == 0 {
 		return
 	}
@@ -57,9 +58,9 @@ func (l *Findings) addLooked(c *Context, lines []string) {
 	for i := 0; i+1 < len(lines); i += 2 {
 		rows = append(rows, look.NewParagraph(lines[i], look.Second, c.Width), look.NewParagraph(lines[i+1], look.Quiet, c.Width))
 	}
-	fold := NewFold(c, c.say("looked.title", "What was checked"), look.Column(2, rows...))
+	fold := bind.NewFold(c, c.Say("looked.title", "What was checked"), look.Column(2, rows...))
 	fold.SetOpen(l.looked)
-	fold.changed = func(open bool) { l.looked = open }
+	fold.Changed = func(open bool) { l.looked = open }
 	l.object.Objects = append(l.object.Objects, look.HairLine(), fold)
 	l.object.Refresh()
 }

@@ -1,4 +1,6 @@
-package card
+// Package found shows what the checks found: the list of all of it, and the findings of
+// what one card is of, with their remedies.
+package found
 
 import (
 	"slices"
@@ -7,7 +9,9 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/card/bind"
 	"studbay/app/look"
+	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -15,19 +19,19 @@ import (
 	"studbay/render"
 )
 
-// findingsOf shows the findings that a card's thing has, with their remedies.
-func (c *Context) findingsOf(is func(rule.Finding) bool) (objects []fyne.CanvasObject) {
+// Of shows the findings that a card's thing has, with their remedies.
+func Of(c *bind.Context, is func(rule.Finding) bool) (objects []fyne.CanvasObject) {
 	for _, f := range c.Result.All() {
 		if is(f) {
-			objects = append(objects, c.finding(f))
+			objects = append(objects, inFull(c, f))
 		}
 	}
 	return objects
 }
 
-// finding is one finding in full: what is wrong, why, and the remedies with their
+// inFull is one finding in full: what is wrong, why, and the remedies with their
 // price.
-func (c *Context) finding(f rule.Finding) fyne.CanvasObject {
+func inFull(c *bind.Context, f rule.Finding) fyne.CanvasObject {
 	const mark = 14 + look.Grid
 	width := c.Width - look.Scaled(mark+3*look.Grid)
 	text := []fyne.CanvasObject{look.NewParagraph(c.Voice.Say(f.Message), look.Strong, width)}
@@ -38,70 +42,70 @@ func (c *Context) finding(f rule.Finding) fyne.CanvasObject {
 		text = append(text, look.NewParagraph(f.Section, look.Second, width))
 	}
 	if f.Waived != nil {
-		text = append(text, look.NewParagraph(c.say("finding.waived", "Set aside: {0}", f.Waived.Reason), look.Quiet, width))
+		text = append(text, look.NewParagraph(c.Say("finding.waived", "Set aside: {0}", f.Waived.Reason), look.Quiet, width))
 	}
 	for _, r := range f.Remedies {
-		text = append(text, c.remedy(r, width))
+		text = append(text, remedy(c, r, width))
 	}
 	block := look.TopRow(look.Grid, 1, look.NewMark(render.MarkOf(&f)), look.Column(look.Grid/2, text...))
 	return look.Back(look.OnPaper, look.Radius, look.Inset(look.Grid, look.Grid, look.Grid, look.Grid, block))
 }
 
 // remedy is a button that tells the result and the price.
-func (c *Context) remedy(r rule.Remedy, width float32) fyne.CanvasObject {
+func remedy(c *bind.Context, r rule.Remedy, width float32) fyne.CanvasObject {
 	const price = 64
 	accent := look.Style{Bold: true, Tone: look.Accent}
 	label := look.NewParagraph(c.Voice.Say(c.Result.Told(c.Index, r)), accent, width-look.Scaled(price+3*look.Grid))
-	cost := look.NewText(c.priceText(r), look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing})
+	cost := look.NewText(priceText(c, r), look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing})
 	content := look.Row(look.Grid, 0, label, cost)
-	return c.newPress(content, look.Outline, look.Grid, look.Grid, func() { c.do(r.Edit) })
+	return c.Press(content, look.Outline, look.Grid, look.Grid, func() { c.Do(r.Edit) })
 }
 
-func (c *Context) priceText(r rule.Remedy) string {
+func priceText(c *bind.Context, r rule.Remedy) string {
 	switch {
 	case r.Price == nil:
 		return ""
 	case r.Price.Cents == 0:
-		return c.say("remedy.same-price", "same price")
+		return c.Say("remedy.same-price", "same price")
 	case r.Price.Cents > 0:
-		return c.say("remedy.more", "+ {0}", *r.Price)
+		return c.Say("remedy.more", "+ {0}", *r.Price)
 	}
-	return c.say("plain", "{0}", *r.Price)
+	return c.Say("plain", "{0}", *r.Price)
 }
 
 // mostListed bounds the rows of the list: more are counted.
 const mostListed = 120
 
-// Findings is the list of all findings of the plan, room by room, the worst first, with
+// List is the list of all findings of the plan, room by room, the worst first, with
 // their counts. It is made anew only where what it says changes, so that the row that
 // has the focus keeps it.
-type Findings struct {
+type List struct {
 	object *fyne.Container
 	said   string // everything in the list
 	width  float32
 	rows   []*look.Press
 	shown  []rule.Finding // one a row
-	window Window
+	window bind.Window
 	looked bool // what was looked at is unfolded
 }
 
-// NewFindings makes an empty list.
-func NewFindings() *Findings { return &Findings{object: look.Column(look.Grid)} }
+// NewList makes an empty list.
+func NewList() *List { return &List{object: look.Column(look.Grid)} }
 
 // Object is what stands in the column.
-func (l *Findings) Object() fyne.CanvasObject { return l.object }
+func (l *List) Object() fyne.CanvasObject { return l.object }
 
 // Show brings the list up to what was found.
-func (l *Findings) Show(c Context) {
+func (l *List) Show(c *bind.Context) {
 	all := c.Result.All()
 	groups := fill.ByRoom(all)
 	l.window, l.shown = c.Window, l.shown[:0]
-	said := []string{c.Counts()}
+	said := []string{Counts(c)}
 	if len(all) == 0 {
-		said = append(said, c.nothingFound())
+		said = append(said, nothingFound(c))
 	}
 	for _, g := range groups {
-		said = append(said, c.nameOf(g[0].Room))
+		said = append(said, nameOf(c, g[0].Room))
 		for _, f := range g {
 			if len(l.shown) < mostListed {
 				l.shown = append(l.shown, f)
@@ -109,24 +113,24 @@ func (l *Findings) Show(c Context) {
 			}
 		}
 	}
-	looked := c.looked()
+	looked := looked(c)
 	said = append(said, looked...)
 	if text := strings.Join(said, "\n"); text != l.said || c.Width != l.width {
 		l.said, l.width = text, c.Width
-		l.build(&c, all, groups)
-		l.addLooked(&c, looked)
+		l.build(c, all, groups)
+		l.addLooked(c, looked)
 	}
 }
 
 // build makes the rows; the row in the place of the one that had the focus gets it.
-func (l *Findings) build(c *Context, all []rule.Finding, groups [][]rule.Finding) {
+func (l *List) build(c *bind.Context, all []rule.Finding, groups [][]rule.Finding) {
 	focused := slices.IndexFunc(l.rows, (*look.Press).Focused)
 	l.rows = nil
-	title := look.NewText(c.say("list.title", "Findings"), look.Title)
-	counts := look.NewParagraph(c.Counts(), look.Second, c.Width-title.MinSize().Width-look.Scaled(look.Grid))
+	title := look.NewText(c.Say("list.title", "Findings"), look.Title)
+	counts := look.NewParagraph(Counts(c), look.Second, c.Width-title.MinSize().Width-look.Scaled(look.Grid))
 	rows := []fyne.CanvasObject{look.Row(look.Grid, 1, title, counts)}
 	if len(all) == 0 {
-		rows = append(rows, look.NewParagraph(c.nothingFound(), look.Quiet, c.Width))
+		rows = append(rows, look.NewParagraph(nothingFound(c), look.Quiet, c.Width))
 	}
 	for _, g := range groups {
 		if len(l.rows) >= mostListed {
@@ -135,7 +139,7 @@ func (l *Findings) build(c *Context, all []rule.Finding, groups [][]rule.Finding
 		rows = append(rows, l.group(c, g))
 	}
 	if more := len(all) - mostListed; more > 0 {
-		rows = append(rows, look.NewText(c.say("list.further", "{0} more", more), look.Second))
+		rows = append(rows, look.NewText(c.Say("list.further", "{0} more", more), look.Second))
 	}
 	l.object.Objects = rows
 	l.object.Refresh()
@@ -145,7 +149,7 @@ func (l *Findings) build(c *Context, all []rule.Finding, groups [][]rule.Finding
 }
 
 // focus gives the focus to a row.
-func (l *Findings) focus(i int) {
+func (l *List) focus(i int) {
 	if i < 0 || i >= len(l.rows) {
 		return
 	}
@@ -155,10 +159,10 @@ func (l *Findings) focus(i int) {
 }
 
 // Focus puts the first row in hand, from where the arrows go on.
-func (l *Findings) Focus() { l.focus(0) }
+func (l *List) Focus() { l.focus(0) }
 
 // nothingFound says what an empty list means, and what it does not.
-func (c *Context) nothingFound() string {
+func nothingFound(c *bind.Context) string {
 	empty := true
 	for _, l := range c.Index.Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
@@ -167,24 +171,24 @@ func (c *Context) nothingFound() string {
 		return c.Voice.Say(c.Result.NotChecked())
 	}
 	if c.Result.Figures == nil || empty {
-		return c.say("list.none-yet", "Nothing is drawn yet. What the checks find is listed here as you work.")
+		return c.Say("list.none-yet", "Nothing is drawn yet. What the checks find is listed here as you work.")
 	}
-	return c.say("list.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not checked.", c.Result.Figures.Title)
+	return c.Say("list.none", "The checks of {0} found nothing in what is drawn. What is not drawn is not checked.", c.Result.Figures.Title)
 }
 
 // Counts says how many findings there are of each kind.
-func (c *Context) Counts() string {
+func Counts(c *bind.Context) string {
 	t := c.Result.Tally()
 	var said words.Text
 	for _, part := range []struct {
 		n    int
 		text words.Text
 	}{
-		{t.Stop, one(t.Stop, words.New("count.stop-one", "1 stop"), words.New("count.stop", "{0} stops", t.Stop))},
-		{t.Warn, one(t.Warn, words.New("count.warn-one", "1 warning"), words.New("count.warn", "{0} warnings", t.Warn))},
-		{t.Note, one(t.Note, words.New("count.note-one", "1 note"), words.New("count.note", "{0} notes", t.Note))},
-		{t.Open, openText(t.Open)},
-		{t.Waived, one(t.Waived, words.New("count.waived-one", "1 set aside"), words.New("count.waived", "{0} set aside", t.Waived))},
+		{t.Stop, work.OneOr(t.Stop, words.New("count.stop-one", "1 stop"), words.New("count.stop", "{0} stops", t.Stop))},
+		{t.Warn, work.OneOr(t.Warn, words.New("count.warn-one", "1 warning"), words.New("count.warn", "{0} warnings", t.Warn))},
+		{t.Note, work.OneOr(t.Note, words.New("count.note-one", "1 note"), words.New("count.note", "{0} notes", t.Note))},
+		{t.Open, work.DecisionsText(t.Open)},
+		{t.Waived, work.OneOr(t.Waived, words.New("count.waived-one", "1 set aside"), words.New("count.waived", "{0} set aside", t.Waived))},
 	} {
 		switch {
 		case part.n == 0:
@@ -197,15 +201,15 @@ func (c *Context) Counts() string {
 	return c.Voice.Say(said)
 }
 
-func (c *Context) nameOf(room plan.ID) string {
+func nameOf(c *bind.Context, room plan.ID) string {
 	if r := c.Index.RoomOf(room); r != nil {
-		return c.roomName(r)
+		return c.RoomName(r)
 	}
-	return c.say("list.plan", "The whole plan")
+	return c.Say("list.plan", "The whole plan")
 }
 
-func (l *Findings) group(c *Context, g []rule.Finding) fyne.CanvasObject {
-	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(c.nameOf(g[0].Room), look.Second)}
+func (l *List) group(c *bind.Context, g []rule.Finding) fyne.CanvasObject {
+	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(nameOf(c, g[0].Room), look.Second)}
 	for _, f := range g {
 		if len(l.rows) == mostListed {
 			break
@@ -216,7 +220,7 @@ func (l *Findings) group(c *Context, g []rule.Finding) fyne.CanvasObject {
 }
 
 // row is one finding in the list; pressing it goes there, the arrows go on to others.
-func (l *Findings) row(c *Context, f rule.Finding) fyne.CanvasObject {
+func (l *List) row(c *bind.Context, f rule.Finding) fyne.CanvasObject {
 	style := look.Body
 	if f.Waived != nil {
 		style = look.Quiet

@@ -1,22 +1,23 @@
-package card
+package inside
 
 import (
 	"strings"
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/box"
 	"studbay/plan/unit"
 )
 
 // sum is the addition beside the gauge, as a person writes it, and the verdict over it.
-func (c *Context) sum(r box.Result, width float32) fyne.CanvasObject {
+func sum(c *bind.Context, r box.Result, width float32) fyne.CanvasObject {
 	decimals := 2
 	for _, l := range r.Lines {
 		decimals = max(decimals, decimalsOf(l.Volume))
 	}
-	rows := []fyne.CanvasObject{c.verdict(r, width), look.Gap(1, look.Grid/2)}
+	rows := []fyne.CanvasObject{verdict(c, r, width), look.Gap(1, look.Grid/2)}
 	for _, l := range r.Lines {
 		rows = append(rows, addend(c.Voice.Say(phraseOf(l).short(l)), withDecimals(l.Volume, decimals), look.Body, look.Body, width))
 	}
@@ -30,17 +31,17 @@ func (c *Context) sum(r box.Result, width float32) fyne.CanvasObject {
 }
 
 // verdict says in large figures what is over or to spare.
-func (c *Context) verdict(r box.Result, width float32) fyne.CanvasObject {
-	text, tone := c.say("gauge.spare", "{0} in³ remaining", r.Spare.String()), look.Accent
+func verdict(c *bind.Context, r box.Result, width float32) fyne.CanvasObject {
+	text, tone := c.Say("gauge.spare", "{0} in³ remaining", r.Spare.String()), look.Accent
 	switch {
 	case !r.Fits:
-		text, tone = c.say("gauge.over", "{0} in³ over", (-r.Spare).String()), look.Stop
+		text, tone = c.Say("gauge.over", "{0} in³ over", (-r.Spare).String()), look.Stop
 	case r.Spare == 0:
-		text = c.say("gauge.full", "exactly full")
+		text = c.Say("gauge.full", "exactly full")
 	}
-	there := c.say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
+	there := c.Say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
 	if r.FromMemory {
-		there = c.say("gauge.needed.from-memory", "{0} needed, {1} from memory: read the stamp", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
+		there = c.Say("gauge.needed.from-memory", "{0} needed, {1} from memory: read the stamp", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
 	}
 	return look.Column(2,
 		look.NewFlexible(text, look.Style{Size: look.TitleSize, Bold: true, Tone: tone}),
@@ -75,16 +76,16 @@ func withDecimals(v unit.Volume, decimals int) string {
 	return whole + "." + part
 }
 
-// working is the sum line by line in full, behind the fold: sections, allowances, and
+// inFull is the sum line by line in full, behind the fold: sections, allowances, and
 // what makes up the volume.
-func (c *Context) working(r box.Result) fyne.CanvasObject {
+func inFull(c *bind.Context, r box.Result) fyne.CanvasObject {
 	var rows []fyne.CanvasObject
 	for _, l := range r.VolumeLines {
-		rows = append(rows, c.workingLine(l.Section, c.Voice.Say(l.What), withDecimals(l.Volume, 2)))
+		rows = append(rows, workingLine(c, l.Section, c.Voice.Say(l.What), withDecimals(l.Volume, 2)))
 	}
 	for _, l := range r.Lines {
-		count := c.say("working.line", "{0}: {1} × {2}", l.What, int(l.Count), withDecimals(l.Allowance, 2))
-		rows = append(rows, c.workingLine(l.Section, count, withDecimals(l.Volume, 2)))
+		count := c.Say("working.line", "{0}: {1} × {2}", l.What, int(l.Count), withDecimals(l.Allowance, 2))
+		rows = append(rows, workingLine(c, l.Section, count, withDecimals(l.Volume, 2)))
 	}
 	for _, note := range r.Notes {
 		rows = append(rows, look.NewParagraph(c.Voice.Say(note), look.Second, c.Width))
@@ -92,7 +93,7 @@ func (c *Context) working(r box.Result) fyne.CanvasObject {
 	return look.Column(look.Grid, rows...)
 }
 
-func (c *Context) workingLine(section, what, figure string) fyne.CanvasObject {
+func workingLine(c *bind.Context, section, what, figure string) fyne.CanvasObject {
 	const figureWidth = 56
 	text := look.NewParagraph(what, look.Body, c.Width-look.Scaled(figureWidth))
 	right := look.Style{Align: fyne.TextAlignTrailing}

@@ -1,4 +1,4 @@
-package card
+package bind
 
 import (
 	"studbay/app/look"
@@ -10,15 +10,15 @@ import (
 	"studbay/render"
 )
 
-// sentence says what an opening is and what it stands by: "Duplex receptacle, right
+// Sentence says what an opening is and what it stands by: "Duplex receptacle, right
 // of the bed".
-func (c *Context) sentence(o *plan.Opening) string {
+func (c *Context) Sentence(o *plan.Opening) string {
 	kind := words.New("plain", "{0}", o.Kind)
 	if k := part.All().Kind(o.Kind); k != nil {
 		kind = k.Text()
 	}
 	if by := c.neighbour(o); !by.IsZero() {
-		return c.say("opening.sentence", "{0}, {1}", kind, by)
+		return c.Say("opening.sentence", "{0}, {1}", kind, by)
 	}
 	return c.Voice.Say(kind)
 }
@@ -53,17 +53,17 @@ func (c *Context) neighbour(o *plan.Opening) (said words.Text) {
 	return said
 }
 
-// whereabouts says the room, the face, the status and the circuit of an opening.
-func (c *Context) whereabouts(o *plan.Opening) string {
+// Whereabouts says the room, the face, the status and the circuit of an opening.
+func (c *Context) Whereabouts(o *plan.Opening) string {
 	said := words.New("plain", "{0}", "")
 	place, ok := c.Index.Place(o.At)
 	if ok && place.Room != nil {
-		said = words.New("plain", "{0}", c.roomName(place.Room))
+		said = words.New("plain", "{0}", c.RoomName(place.Room))
 	}
 	if ok {
 		said = words.New("where.part", "{0}, {1}", said, c.partText(o, place))
 	}
-	said = words.New("where.status", "{0} · {1}", said, statusText(o.Status))
+	said = words.New("where.status", "{0} · {1}", said, StatusText(o.Status))
 	if circuit, ok := c.Index.Plan().Circuits.Get(o.Circuit); ok {
 		said = words.New("where.circuit", "{0} · circuit {1}", said, circuit.Number)
 	}
@@ -82,8 +82,8 @@ func (c *Context) partText(o *plan.Opening, place index.Place) words.Text {
 	return words.New("where.face", "{0} face", c.Facing(o.At.Host))
 }
 
-// roomName returns the room's name, or its use where it has none.
-func (c *Context) roomName(r *plan.Room) string {
+// RoomName returns the room's name, or its use where it has none.
+func (c *Context) RoomName(r *plan.Room) string {
 	if r.Name != "" {
 		return r.Name
 	}
@@ -100,35 +100,55 @@ func (c Context) Facing(side plan.ID) words.Text {
 	return render.FaceNames(c.Index, ref.Room)[ref.At]
 }
 
-// standsAt says the room and face of an anchor.
-func (c *Context) standsAt(at plan.Anchor) string {
+// StandsAt says the room and face of an anchor.
+func (c *Context) StandsAt(at plan.Anchor) string {
 	place, ok := c.Index.Place(at)
 	if !ok || place.Room == nil {
 		return ""
 	}
 	if at.Part != plan.PartFace {
-		return c.roomName(place.Room)
+		return c.RoomName(place.Room)
 	}
-	return c.say("where.room-face", "{0}, {1} face", c.roomName(place.Room), c.Facing(at.Host))
+	return c.Say("where.room-face", "{0}, {1} face", c.RoomName(place.Room), c.Facing(at.Host))
 }
 
-// nameOfThing names a thing of the plan as its card does.
-func (c *Context) nameOfThing(id plan.ID) string {
+// NameOf names a thing of the plan as its card does.
+func (c *Context) NameOf(id plan.ID) string {
 	p := c.Index.Plan()
 	if o, _ := p.Opening(id); o != nil {
-		return c.say("named.opening", "{0}, {1}", o.Tag, c.sentence(o))
+		return c.Say("named.opening", "{0}, {1}", o.Tag, c.Sentence(o))
 	}
 	if b, _ := p.Break(id); b != nil {
-		return c.say("named.at", "{0}: {1}", look.Capital(c.Voice.Say(b.Kind.Text())), c.standsAt(b.At))
+		return c.Say("named.at", "{0}: {1}", look.Capital(c.Voice.Say(b.Kind.Text())), c.StandsAt(b.At))
 	}
 	if x, _ := p.Fixture(id); x != nil {
-		return c.say("named.at", "{0}: {1}", look.Capital(c.Voice.Say(x.Kind.Text())), c.standsAt(x.At))
+		return c.Say("named.at", "{0}: {1}", look.Capital(c.Voice.Say(x.Kind.Text())), c.StandsAt(x.At))
 	}
 	if ref, ok := c.Index.Side(id); ok {
-		return c.say("where.room-face", "{0}, {1} face", c.roomName(ref.Room), c.Facing(id))
+		return c.Say("where.room-face", "{0}, {1} face", c.RoomName(ref.Room), c.Facing(id))
 	}
 	if r := c.Index.RoomOf(id); r != nil {
-		return c.roomName(r)
+		return c.RoomName(r)
 	}
 	return string(id)
+}
+
+// TagOf names an opening by its tag, and anything else on a face in a word or two.
+func (c *Context) TagOf(id plan.ID) string {
+	p := c.Index.Plan()
+	if o, _ := p.Opening(id); o != nil {
+		return o.Tag
+	}
+	return c.Voice.Say(p.Text(id))
+}
+
+// StatusText says whether an opening is there.
+func StatusText(s plan.Status) words.Text {
+	switch s {
+	case plan.StatusExisting:
+		return words.New("status.existing.long", "existing")
+	case plan.StatusRemove:
+		return words.New("status.remove.long", "to be removed")
+	}
+	return words.New("status.new.long", "new")
 }

@@ -1,4 +1,4 @@
-package card
+package inside
 
 import (
 	"studbay/fill/box"

@@ -1,4 +1,4 @@
-package card
+package bind
 
 import (
 	"fyne.io/fyne/v2"
@@ -16,8 +16,8 @@ type Fold struct {
 	open  bool
 	mark  *look.Picture
 	box   *fyne.Container
-	// changed is told of each change; it may be nil.
-	changed func(open bool)
+	// Changed is told of each change; it may be nil.
+	Changed func(open bool)
 }
 
 // NewFold makes a fold, closed.
@@ -26,7 +26,7 @@ func NewFold(c *Context, title string, body fyne.CanvasObject) *Fold {
 	f.mark = look.NewPicture(12, 12, f.arrow)
 	heading := look.Row(look.Grid/2, 1, f.mark, look.NewFlexible(title, look.Quiet))
 	body.Hide()
-	press := c.newPress(heading, look.Bare, 0, look.Grid/2, func() { f.SetOpen(!f.open) })
+	press := c.Press(heading, look.Bare, 0, look.Grid/2, func() { f.SetOpen(!f.open) })
 	f.box = look.Column(look.Grid/2, look.Sized(0, look.HitTarget, press), body)
 	f.ExtendBaseWidget(f)
 	return f
@@ -43,8 +43,8 @@ func (f *Fold) SetOpen(open bool) {
 	f.mark.Refresh()
 	f.box.Refresh()
 	f.Refresh()
-	if f.changed != nil {
-		f.changed(open)
+	if f.Changed != nil {
+		f.Changed(open)
 	}
 }
 

@@ -1,0 +1,55 @@
+// Package bind joins the things of a plan to the rows of a card.
+//
+// A value of one thing, or of several of a kind together, is said once: how it is read and
+// which edit puts another in its place. From that come a field or a choice that show it,
+// refuse what it cannot be, and write nothing that was not edited. A row decides nothing.
+package bind
+
+import (
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/fill"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// Window is what a card asks of the window it stands in.
+type Window interface {
+	// Do makes an edit the next step. The error is for the field that asked.
+	Do(edit.Edit) error
+	// Select makes the nouns what is chosen.
+	Select(ids ...plan.ID)
+	// Go shows the place of a finding and chooses what it is of.
+	Go(rule.Finding)
+	// Shortcut runs the command of a shortcut that a field has no use for, and
+	// reports whether there was one.
+	Shortcut(fyne.Shortcut) bool
+	// Reveal scrolls the column so that an object of a card is in sight.
+	Reveal(fyne.CanvasObject)
+	// Run gives a command of the window by its ID and reports whether it could run.
+	Run(command string) bool
+}
+
+// Context is what a card shows at one moment.
+type Context struct {
+	Window Window
+	Index  *index.Index
+	Result fill.Result
+	Voice  words.Voice
+	Width  float32 // of what stands in the column, its padding taken off
+}
+
+// Say says a text in the voice of the window.
+func (c *Context) Say(id, english string, args ...any) string {
+	return c.Voice.Say(words.New(id, english, args...))
+}
+
+// Do makes an edit whose refusal has no field to stand beside: the window shows it.
+func (c *Context) Do(e edit.Edit) { _ = c.Window.Do(e) }
+
+// Try makes an edit; its refusal is said in the voice of the window.
+func (c *Context) Try(e edit.Edit) error { return look.Said(c.Voice, c.Window.Do(e)) }

@@ -1,0 +1,134 @@
+// Package inside is the part of an opening's card that tells of its box: which it is, what
+// is in it and who says so, and the picture of how full it is. Whether it passes is
+// decided in package fill.
+package inside
+
+import (
+	"fyne.io/fyne/v2"
+
+	"studbay/app/card/bind"
+	"studbay/app/look"
+	"studbay/fill/boxes"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/words"
+)
+
+type opening = bind.Subject[plan.Opening]
+
+// byHand is the value of a box that is no listed assembly.
+const byHand = "by hand"
+
+// Box is the choice of a listed assembly, of the gangs that all have.
+func Box(s opening) bind.Row {
+	code := bind.Told(s, func(o plan.Opening) string {
+		if o.Assembly.Box != "" {
+			return byHand
+		}
+		return o.Assembly.Code
+	}, func(o plan.Opening, code string) edit.Edit { return edit.SetListed{ID: o.ID, Code: code} })
+	gangs := bind.Part(s, func(o *plan.Opening) *int { return &o.Gangs })
+	return bind.Choice(s.Context, s.Say("opening.box", "Box"), s.Say("opening.box.none", "none selected"), code, func() (all []bind.Option[string]) {
+		n, isSame := gangs.Read()
+		if !isSame {
+			return nil
+		}
+		for _, a := range part.All().AssembliesOf(n, code.Now()) {
+			text := words.New("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.MarkedVolume())
+			if price := a.Price(); price.Cents > 0 {
+				text = words.New("opening.box.priced", "{0}: {1}, {2}, {3}", a.Code, a.Text(), a.MarkedVolume(), price)
+			}
+			all = append(all, bind.Option[string]{Value: a.Code, Text: text, Short: words.New("opening.box.short", "{0}, {1}", a.Code, a.Volume())})
+		}
+		if code.Now() == byHand {
+			if built, ok, err := part.Resolve(s.Now().Assembly); ok && err == nil {
+				all = append(all, bind.Option[string]{Value: byHand, Text: words.New("opening.box.by-hand", "by hand, {0}", built.Volume()), Do: func() {}})
+			}
+		}
+		return all
+	})
+}
+
+// Source is the choice of who tells what is in the box.
+func Source(s opening) bind.Row {
+	source := bind.One(func() boxes.Source {
+		w, _ := worked(s)
+		if w.Source == boxes.DrawnAndStated {
+			return boxes.Stated
+		}
+		return w.Source
+	}, func(to boxes.Source) edit.Edit {
+		v, _ := s.Index.OpeningView(s.ID())
+		return edit.SetContents{ID: s.ID(), Contents: boxes.ToldBy(v, to)}
+	})
+	return bind.Choice(s.Context, s.Say("opening.source", "Source"), "", source, func() []bind.Option[boxes.Source] {
+		all := []bind.Option[boxes.Source]{
+			{Value: boxes.Stated, Text: words.New("opening.source.stated", "Entered by you")},
+			{Value: boxes.Assumed, Text: words.New("opening.source.assumed", "Assumed by its kind")},
+			{Value: boxes.NotKnown, Text: words.New("opening.source.unknown", "Not known")},
+		}
+		if source.Now() == boxes.Drawn {
+			all = append(all, bind.Option[boxes.Source]{Value: boxes.Drawn, Text: words.New("opening.source.drawn", "The cables drawn"), Do: func() {}})
+		}
+		return all
+	})
+}
+
+// Picture is the picture of the box, space by space where barriers part it, or why there is
+// none.
+func Picture(s opening) bind.Row {
+	body := look.Column(look.Grid)
+	working := map[int]bool{} // whose fold was left open
+	return bind.Row{Object: body, Update: func() {
+		w, why := worked(s)
+		title := look.Row(look.Grid, 1,
+			look.NewText(s.Say("opening.in-box", "What is in the box"), look.Title),
+			look.NewFlexible(s.Voice.Say(w.Source.Text()), look.Second))
+		if body.Objects = []fyne.CanvasObject{look.HairLine(), title}; why != "" {
+			body.Add(look.NewParagraph(why, look.Quiet, s.Width))
+			return
+		}
+		for i, r := range w.Spaces {
+			if len(w.Spaces) > 1 {
+				body.Add(look.NewText(s.Say("opening.space", "Space {0} of {1}", i+1, len(w.Spaces)), look.Strong))
+			}
+			body.Add(look.TopRow(look.Grid*2, 1, NewGauge(r, s.Voice), sum(s.Context, r, s.Width-look.Scaled(gaugeWidth+look.Grid*2))))
+			fold := bind.NewFold(s.Context, s.Say("opening.working", "The arithmetic, line by line"), inFull(s.Context, r))
+			fold.SetOpen(working[i])
+			fold.Changed = func(open bool) { working[i] = open }
+			body.Add(fold)
+		}
+	}}
+}
+
+// worked returns the working of the box, and says why there is none where that is so.
+func worked(s opening) (w boxes.Work, why string) {
+	w.Source = boxes.NotKnown
+	v, ok := s.Index.OpeningView(s.ID())
+	if !ok {
+		return w, ""
+	}
+	_, w.Source = boxes.ContentsOf(v)
+	built, chosen, err := part.Resolve(v.Opening.Assembly)
+	if chosen && err == nil && s.Result.Figures != nil {
+		w = boxes.WorkOf(v, built, s.Result.Figures)
+	}
+	switch {
+	case w.Source == boxes.NotKnown && w.Err != nil:
+		why = look.ErrorText(s.Voice, w.Err)
+	case !w.Source.IsKnown():
+		why = s.Say("opening.box.unknown", "Nothing says what is in it, so there is no verdict.")
+	case err != nil:
+		why = look.ErrorText(s.Voice, err)
+	case !chosen:
+		why = s.Say("opening.box.choose", "Select a box above, and its fill is worked out here.")
+	case s.Result.IsRefused():
+		why = s.Voice.Say(s.Result.NotChecked())
+	case s.Result.Figures == nil:
+		why = s.Say("opening.box.wait", "Working it out …")
+	case w.Err != nil:
+		why = look.ErrorText(s.Voice, w.Err)
+	}
+	return w, why
+}
