@@ -59,17 +59,30 @@ func (s *Stage) export(of Source, job sheetJob) {
 		look.NewParagraph(work.ShortPath(job.path), look.Second, width), bar, buttonRow(stop)))
 	s.canvas().Focus(stop)
 	s.cancel = cancel
-	options := paint.Options{Title: of.Title(), Date: of.Index().Plan().Header.Day(), DPI: job.dpi, Progress: func(share float64) {
+	pages := ownPages(job.pages)
+	options := paint.Options{Title: of.Title(), Date: of.Index().Plan().Header.Day(), DPI: job.dpi, Spend: true, Progress: func(share float64) {
 		s.post(func() { bar.SetValue(share) })
 	}}
 	go func() {
-		files, err := paint.Save(ctx, job.path, job.pages, options)
+		defer paint.Sparingly()()
+		files, err := paint.Save(ctx, job.path, pages, options)
 		s.post(func() {
 			shown.lower()
 			s.cancel = nil
 			s.exported(job.path, files, err)
 		})
 	}()
+}
+
+// ownPages returns the pages as an export may spend them: the preview of a form may still
+// be drawing its own.
+func ownPages(pages []*scene.Scene) []*scene.Scene {
+	own := make([]*scene.Scene, len(pages))
+	for i, p := range pages {
+		page := *p
+		own[i] = &page
+	}
+	return own
 }
 
 func (s *Stage) exported(path string, files []string, err error) {

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"os"
 	"os/signal"
-	"runtime/debug"
 
 	"studbay/plan/words"
 	"studbay/render/paint"
@@ -23,11 +22,6 @@ const (
 	leastDPI = 36
 	mostDPI  = 1200
 )
-
-// exportGC is how much more than it needs an export may take before the collector runs, in
-// per cent. Half of what is usual costs a large set a tenth of its time and saves a third
-// of its memory.
-const exportGC = 50
 
 // exportRequest is what was asked for on the command line.
 type exportRequest struct {
@@ -97,7 +91,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 		options.Paper = sheet.UsualPaper(p.voice.System)
 	}
 	options.Voice = p.voice
-	defer debug.SetGCPercent(debug.SetGCPercent(exportGC))
+	defer paint.Sparingly()()
 	pages, err := sheet.Build(p.index, p.result, options)
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
 		return usagef("%s: %w", path, err)

@@ -7,6 +7,7 @@ package pdf
 
 import (
 	"context"
+	"errors"
 	"io"
 	"time"
 
@@ -23,7 +24,8 @@ type Options struct {
 }
 
 // Encode writes pages as one file, with a bookmark for each that has a title. It
-// stops between pages with the context's error, and then writes nothing.
+// stops between pages, and while they are packed, with the context's error, and then
+// writes nothing.
 func Encode(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
 	p := newPainter(pages, o)
 	for i, s := range pages {
@@ -35,10 +37,26 @@ func Encode(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) e
 			o.Progress(i+1, len(pages))
 		}
 	}
-	if err := p.Close(); err != nil {
+	if err := p.packed(ctx); err != nil {
 		return err
 	}
 	return p.doc.Output(w)
+}
+
+// packed packs the pages and puts them together, which takes seconds of a large set and
+// cannot be stopped: once the context is over nobody waits for its end.
+func (p *painter) packed(ctx context.Context) error {
+	done := make(chan error, 1)
+	go func() {
+		p.doc.Close()
+		done <- p.Close()
+	}()
+	select {
+	case err := <-done:
+		return errors.Join(ctx.Err(), err)
+	case <-ctx.Done():
+		return ctx.Err()
+	}
 }
 
 func newPainter(pages []*scene.Scene, o Options) *painter {

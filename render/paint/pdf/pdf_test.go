@@ -186,12 +186,21 @@ func TestClipTakesBackWhatItChanged(t *testing.T) {
 	}
 }
 
+// TestNothingIsWrittenWhenCancelled, after any of the pages: after the last they are still
+// to be packed.
 func TestNothingIsWrittenWhenCancelled(t *testing.T) {
-	ctx, cancel := context.WithCancel(context.Background())
-	var out bytes.Buffer
-	err := Encode(ctx, &out, pages(), Options{Progress: func(done, _ int) { cancel() }})
-	if !errors.Is(err, context.Canceled) || out.Len() > 0 {
-		t.Errorf("Encode = %v with %d bytes written, want the context's error and none", err, out.Len())
+	all := len(pages())
+	for at := 1; at <= all; at++ {
+		ctx, cancel := context.WithCancel(context.Background())
+		var out bytes.Buffer
+		err := Encode(ctx, &out, pages(), Options{Progress: func(done, _ int) {
+			if done == at {
+				cancel()
+			}
+		}})
+		if !errors.Is(err, context.Canceled) || out.Len() > 0 {
+			t.Errorf("cancelled after page %d of %d: Encode = %v with %d bytes written, want the context's error and none", at, all, err, out.Len())
+		}
 	}
 }
 
