@@ -23,6 +23,7 @@ var Rules = []*rule.Rule{
 	&boxes.DeviceDepth,
 	&boxes.Bonding,
 	&spacing.WallReach,
+	&spacing.CounterReach,
 	&wall.BoxPlace,
 	&wall.FlatPlace,
 	&wall.RoomsApart,

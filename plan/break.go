@@ -69,9 +69,23 @@ type Break struct {
 	Casing unit.Length `json:"casing,omitempty"` // width of the trim round it
 	From   ID          `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
 	Rough  Rough       `json:"rough,omitzero"`   // what of its framing is not as usual
-	Note   string      `json:"note,omitempty"`
-	Extra  Extra       `json:"-"`
+	// Vehicle tells the door of a garage that cars pass; from version 1.1 on, as is grade.
+	Vehicle bool   `json:"vehicle,omitempty"`
+	Grade   Grade  `json:"grade,omitempty"`
+	Note    string `json:"note,omitempty"`
+	Extra   Extra  `json:"-"`
 }
+
+// Grade says whether one steps from a door onto the ground. The empty grade is not said:
+// a door to the outdoors is at grade on the lowest level that is no basement.
+type Grade string
+
+// The grades.
+const (
+	GradeUnsaid Grade = ""
+	AtGrade     Grade = "at"
+	AboveGrade  Grade = "above"
+)
 
 // Rough is the framing round a break where it is not the usual of its kind. A nil length
 // is as usual.
@@ -151,6 +165,8 @@ func (b *Break) checkFields() error {
 		return Refuse(nil, "hand", "{0} has an unknown hand “{1}”", b.text(), string(b.Hand)).At("/hand")
 	case !slices.Contains([]Swing{SwingNone, SwingIn, SwingOut}, b.Swing):
 		return Refuse(nil, "swing", "{0} has an unknown swing “{1}”", b.text(), string(b.Swing)).At("/swing")
+	case !slices.Contains([]Grade{GradeUnsaid, AtGrade, AboveGrade}, b.Grade):
+		return Refuse(nil, "grade", "{0} has an unknown grade “{1}”", b.text(), string(b.Grade)).At("/grade")
 	case b.Width <= 0:
 		return Refuse(nil, "width", "{0} needs a width", b.text()).At("/width")
 	case b.Sill < 0 || b.Head <= b.Sill:

@@ -46,10 +46,15 @@ type Fixture struct {
 	Height unit.Length `json:"height"` // from its bottom to its top
 	// Turn is how many quarter turns clockwise, as seen on the sheet, a fixture on a
 	// floor has made; at 0 its front looks down the sheet.
-	Turn  int    `json:"turn,omitempty"`
-	From  ID     `json:"from,omitempty"` // another thing on its face that its distance is told from; from version 1.1 on
-	Note  string `json:"note,omitempty"`
-	Extra Extra  `json:"-"`
+	Turn int `json:"turn,omitempty"`
+	// Provision tells an island or a peninsula that is prepared for a receptacle; from
+	// version 1.1 on, as are fuel and risers.
+	Provision bool   `json:"provision,omitempty"`
+	Fuel      string `json:"fuel,omitempty"`   // what an appliance burns; empty: nothing
+	Risers    int    `json:"risers,omitempty"` // of stairs; 0: nobody said
+	From      ID     `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
+	Note      string `json:"note,omitempty"`
+	Extra     Extra  `json:"-"`
 }
 
 // Key returns the fixture's ID.
@@ -93,6 +98,9 @@ func (p Plan) withFixture(f *Fixture) (Plan, error) {
 	return p, nil
 }
 
+// maxRisers bounds those of stairs between two levels.
+const maxRisers = 100
+
 // checkFixture reports why a fixture cannot stand where it says.
 func (s levelSides) checkFixture(f *Fixture) error {
 	if err := checkText(f); err != nil {
@@ -106,6 +114,9 @@ func (s levelSides) checkFixture(f *Fixture) error {
 	}
 	if f.Width <= 0 {
 		return Refuse(nil, "width", "{0} needs a width", f.text()).At("/width")
+	}
+	if f.Risers < 0 || f.Risers > maxRisers {
+		return Refuse(nil, "risers", "{0} has {1} risers; stairs have 1 to {2}", f.text(), f.Risers, maxRisers).At("/risers")
 	}
 	if f.Turn < 0 || f.Turn > 3 {
 		return Refuse(nil, "turn", "{0} is turned by 0 to 3 quarters, not {1}", f.text(), f.Turn).At("/turn")

@@ -32,10 +32,21 @@ type Opening struct {
 	Assembly Assembly  `json:"assembly"`
 	Status   Status    `json:"status"`
 	Circuit  ID        `json:"circuit,omitempty"`
-	From     ID        `json:"from,omitempty"` // another thing on its face that its distance is told from; from version 1.1 on
+	From     ID        `json:"from,omitempty"`     // another thing on its face that its distance is told from; from version 1.1 on
+	Grounded Answer    `json:"grounded,omitempty"` // whether a grounding conductor is in an old box; from version 1.1 on
 	Note     string    `json:"note,omitempty"`
 	Extra    Extra     `json:"-"`
 }
+
+// Answer is what somebody said to a question of yes or no. The empty one is not said.
+type Answer string
+
+// The answers.
+const (
+	Unsaid    Answer = ""
+	AnswerYes Answer = "yes"
+	AnswerNo  Answer = "no"
+)
 
 // Key returns the opening's ID.
 func (o *Opening) Key() ID { return o.ID }
@@ -200,6 +211,8 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "kind", "{0} needs a kind", o.text()).At("/kind")
 	case o.Status != StatusNew && o.Status != StatusExisting && o.Status != StatusRemove:
 		return Refuse(nil, "status", "{0} has an unknown status “{1}”", o.text(), string(o.Status)).At("/status")
+	case o.Grounded != Unsaid && o.Grounded != AnswerYes && o.Grounded != AnswerNo:
+		return Refuse(nil, "grounded", "{0} is grounded, “yes” or “no”, not “{1}”", o.text(), string(o.Grounded)).At("/grounded")
 	case o.Gangs < 0 || o.Gangs > maxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
 	}

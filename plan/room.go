@@ -66,9 +66,21 @@ type Room struct {
 	Floor   []Layer     `json:"floor,omitempty"`  // on the subfloor, lowest first
 	Joists  Joists      `json:"joists,omitzero"`  // of its ceiling
 	Sides   []*Side     `json:"sides"`
+	Bays    int         `json:"bays,omitempty"`  // for vehicles, of a garage; 0: one. From version 1.1 on
+	Faces   Facing      `json:"faces,omitempty"` // of outdoors: to the front or the back of the house. From version 1.1 on
 	Note    string      `json:"note,omitempty"`
 	Extra   Extra       `json:"-"`
 }
+
+// Facing says at which end of a house an outdoor area is.
+type Facing string
+
+// The facings. The empty one is not said.
+const (
+	FacesUnsaid Facing = ""
+	FacesFront  Facing = "front"
+	FacesBack   Facing = "back"
+)
 
 // Key returns the room's ID.
 func (r *Room) Key() ID { return r.ID }

@@ -48,18 +48,19 @@ func TestDemoFindings(t *testing.T) {
 		want     map[string]int
 	}{
 		{"cottage", 71, map[string]int{
-			"stop rule.box-fill.over":       1,
-			"stop rule.wall-reach.missed":   1,
-			"note rule.needs-support.far":   2,
-			"note rule.wall-reach.counters": 1,
-			"note rule.open-decision.open":  2,
+			"stop rule.box-fill.over":        1,
+			"stop rule.wall-reach.missed":    1,
+			"stop rule.counter-reach.missed": 1,
+			"note rule.counter-reach.below":  1,
+			"note rule.open-decision.open":   2,
+			"note rule.needs-support.far":    2,
 		}},
 		{"rowhouse", 40, map[string]int{
 			"stop rule.back-to-back.deep":         1,
 			"stop rule.box-fill.over":             1,
 			"stop rule.wall-reach.missed, waived": 1,
 			"note rule.box-fill.not-known":        5,
-			"note rule.wall-reach.counters":       1,
+			"stop rule.counter-reach.missed":      3,
 			"note rule.open-decision.open":        2,
 		}},
 	} {

@@ -1,6 +1,7 @@
 package code
 
 import (
+	"slices"
 	"strconv"
 
 	"studbay/plan/unit"
@@ -19,7 +20,10 @@ type binding struct {
 
 // bindings lists every figure but the allowances, which have one name a size. An
 // edition without one of them does not load.
-var bindings = []binding{
+var bindings = slices.Concat(fillAndSpacing, outlets, lighting, protection, alarms)
+
+// fillAndSpacing are the figures of box fill and of walls.
+var fillAndSpacing = []binding{
 	{name: "box-volume", unit: "cite", set: cited},
 	{name: "barrier-metal", unit: "in3", set: volume(func(f *Figures) *unit.Volume { return &f.Fill.BarrierMetal })},
 	{name: "barrier-nonmetallic", unit: "in3", set: volume(func(f *Figures) *unit.Volume { return &f.Fill.BarrierNonmetal })},
@@ -111,6 +115,30 @@ func length(field func(*Figures) *unit.Length) func(*Figures, string) error {
 		*field(f) = l
 		return nil
 	}
+}
+
+// ofCite is a figure that names a section and has no value.
+func ofCite(name string) binding { return binding{name: name, unit: "cite", set: cited} }
+
+func ofCount(name string, field func(*Figures) *int64) binding {
+	return binding{name: name, unit: "count", set: count(field)}
+}
+
+func ofRule(name string, field func(*Figures) *bool) binding {
+	return binding{name: name, unit: "rule", set: rule(field)}
+}
+
+// ofArea is a figure in square feet.
+func ofArea(name string, field func(*Figures) *unit.Area) binding {
+	set := func(f *Figures, text string) error {
+		n, err := strconv.ParseUint(text, 10, 16)
+		if err != nil || n == 0 {
+			return words.Fault("amend.no-area", "“{0}” is not a whole number of square feet from 1 to 65535", text)
+		}
+		*field(f) = unit.Foot.Times(unit.Foot).Mul(int64(n))
+		return nil
+	}
+	return binding{name: name, unit: "ft2", set: set}
 }
 
 func count(field func(*Figures) *int64) func(*Figures, string) error {

@@ -15,7 +15,11 @@ type Figures struct {
 	Edition    string      // as a user types it: "2023"
 	Title      string      // as a sheet prints it: "NEC 2023"
 	Fill       Fill        // 314.16
-	Spacing    Spacing     // 210.52
+	Spacing    Spacing     // 210.52(A)
+	Outlets    Outlets     // 210.52(B) to (I)
+	Lighting   Lighting    // 210.70, 404, 410.16 and zones about tubs
+	Protection Protection  // 210.8, 210.11, 210.12 and working space
+	Alarms     Alarms      // smoke and carbon monoxide, by the IRC
 	Build      Build       // 300.4, 314.20 to 314.27 and practice in the framing
 	Amendments []Amendment // in the order given; not to be written
 	Units      unit.System // of the sizes that remedies propose

@@ -10,7 +10,10 @@ import (
 )
 
 // figureFiles are the tables of figures, one a part of the code.
-var figureFiles = []string{"code/box-fill.csv", "code/spacing.csv", "code/build.csv"}
+var figureFiles = []string{
+	"code/box-fill.csv", "code/spacing.csv", "code/receptacles.csv", "code/lighting.csv", "code/protection.csv", "code/alarms.csv",
+	"code/build.csv",
+}
 
 // load reads every edition, oldest first.
 func load(from fs.FS) ([]*Figures, error) {

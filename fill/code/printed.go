@@ -14,11 +14,14 @@ import (
 type printed struct {
 	imperial string // such as "5-1/2 ft"
 	metric   unit.Length
+	// isGreaterLighter tells a limit of which the greater figure asks less: a reach is, a
+	// clearance is not.
+	isGreaterLighter bool
 }
 
 // loadPrinted reads how the sections print their limits.
 func loadPrinted(from fs.FS, all []*Figures) error {
-	table, err := rows.Read(from, "code/printed.csv", "figure", "imperial", "metric", "source")
+	table, err := rows.Read(from, "code/printed.csv", "figure", "imperial", "metric", "lighter", "source")
 	if err != nil {
 		return err
 	}
@@ -41,7 +44,11 @@ func loadPrinted(from fs.FS, all []*Figures) error {
 				return row.Wrong("imperial", errors.New("edition "+f.Edition+" has another figure"))
 			}
 		}
-		pairs[row.Cell("figure")] = printed{row.Cell("imperial"), metric}
+		lighter := row.Cell("lighter")
+		if lighter != "greater" && lighter != "smaller" {
+			return row.Wrong("lighter", errors.New("it is greater or smaller"))
+		}
+		pairs[row.Cell("figure")] = printed{row.Cell("imperial"), metric, lighter == "greater"}
 	}
 	for _, f := range all {
 		f.printed = pairs
@@ -50,8 +57,7 @@ func loadPrinted(from fs.FS, all []*Figures) error {
 }
 
 // InUnits returns the figures for a plan of the units. A metric plan may rest on either
-// figure of a pair (90.9(D)), and so has the one that asks less: of all that stand in
-// pairs the greater. An imperial plan has the imperial figures alone, and a figure that
+// figure of a pair (90.9(D)), and so has the one that asks less. An imperial plan has the imperial figures alone, and a figure that
 // is amended is as it was amended.
 func (f *Figures) InUnits(s unit.System) *Figures {
 	if f.Units == s {
@@ -62,7 +68,11 @@ func (f *Figures) InUnits(s unit.System) *Figures {
 	for name, pair := range f.printed {
 		bound, _ := bindingOf(name)
 		if field := bound.length(&out); s == unit.Metric && f.cites[name].Reason == "" {
-			*field = max(*field, pair.metric)
+			if pair.isGreaterLighter {
+				*field = max(*field, pair.metric)
+			} else {
+				*field = min(*field, pair.metric)
+			}
 		}
 	}
 	return &out

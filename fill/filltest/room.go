@@ -46,8 +46,8 @@ func Square(t *testing.T, inches float64) *Room {
 	return RoomOf(t, [2]float64{0, 0}, [2]float64{inches, 0}, [2]float64{inches, inches}, [2]float64{0, inches})
 }
 
-// In returns a length of inches that eighths hold exactly.
-func In(inches float64) unit.Length { return unit.Length(inches*8) * (unit.Inch / 8) }
+// In returns a length of inches that sixteenths hold exactly.
+func In(inches float64) unit.Length { return unit.Length(inches*16) * (unit.Inch / 16) }
 
 // Put puts a noun in a set, in place of the one of its ID.
 func Put[T plan.Noun](set *plan.Set[T], noun T) { *set = set.With(noun) }
@@ -55,7 +55,12 @@ func Put[T plan.Noun](set *plan.Set[T], noun T) { *set = set.With(noun) }
 // ID returns the next ID of a kind.
 func (r *Room) ID(kind byte) plan.ID {
 	r.ids++
-	letters := []byte(fmt.Sprintf("%c%08d", kind, r.ids))
+	return IDOf(kind, r.ids)
+}
+
+// IDOf returns the ID of a kind with a number.
+func IDOf(kind byte, number int) plan.ID {
+	letters := []byte(fmt.Sprintf("%c%08d", kind, number))
 	for i := range letters[1:] {
 		letters[i+1] += 'a' - '0' // 0 and 1 stand in no ID
 	}

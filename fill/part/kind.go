@@ -62,6 +62,9 @@ type Kind struct {
 	Switched     Switching
 	Spacing      bool // a receptacle that can count for 210.52(A)
 
+	Volts int // of a receptacle; 0 for all others
+	Amps  int // of a receptacle, the most its kind takes
+
 	spoken [][]string // what people call it, in plain words
 	// Cutout is the hole in the finish for a kind that comes with its own housing, which
 	// stands in for a box; the zero value for all others.
@@ -82,7 +85,7 @@ func (k *Kind) UsualHeight(s unit.System) unit.Length {
 }
 
 var kindColumns = []string{"id", "name", "family", "letters", "height_in", "height_mm", "height_source", "host", "gangs", "assembly",
-	"wiring", "device", "yokes", "switched", "spacing", "cutout_in", "cutout_source"}
+	"wiring", "device", "yokes", "switched", "spacing", "cutout_in", "cutout_source", "volts", "amps"}
 
 func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
 	cell := cells{row: r}
@@ -100,6 +103,8 @@ func (c *Catalogue) readKind(r rows.Row) (*Kind, error) {
 		Yokes:        cell.count("yokes"),
 		Switched:     oneOf(&cell, "switched", NotSwitched, HalfSwitched, WhollySwitched),
 		Spacing:      cell.yes("spacing"),
+		Volts:        cell.count("volts"),
+		Amps:         cell.count("amps"),
 		Cutout:       cell.outline("cutout_in"),
 		CutoutSource: r.Cell("cutout_source"),
 	}
@@ -130,5 +135,14 @@ func (k *Kind) check() error {
 	if k.Assembly != nil && k.Assembly.Gangs() != k.Gangs && k.Gangs > 0 {
 		return fmt.Errorf("%s: %d gangs, but %s has %d", k.ID, k.Gangs, k.Assembly.Code, k.Assembly.Gangs())
 	}
+	if (k.Family == Receptacle) != (k.Volts > 0 && k.Amps > 0) {
+		return fmt.Errorf("%s: volts and amperes are wanted of a receptacle and nothing else", k.ID)
+	}
 	return nil
+}
+
+// IsGeneral reports whether the kind is a receptacle such as 210.52 asks for: 125 V and
+// 15 or 20 A.
+func (k *Kind) IsGeneral() bool {
+	return k != nil && k.Family == Receptacle && k.Volts <= 125 && k.Amps <= 20
 }

@@ -12,6 +12,7 @@ const (
 	kindWallReceptacle  = "duplex"
 	kindFloorReceptacle = "floor"
 	kindAboveCounter    = "counter"
+	kindIsland          = "island"
 )
 
 // kindCounts reports whether a kind is a receptacle that can count for wall spacing in a

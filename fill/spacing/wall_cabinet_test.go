@@ -7,7 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/filltest"
 	"studbay/fill/part"
-	"studbay/fill/rule"
+	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -47,9 +47,9 @@ func TestACabinetWithAWorkSurface(t *testing.T) {
 			if got := missed(r); !slices.Equal(got, tt.want) {
 				t.Errorf("missed %v, want %v (%s)", got, tt.want, tt.source)
 			}
-			left := slices.ContainsFunc(reach(r), func(f rule.Finding) bool { return f.IsOpen })
-			if isKitchen := tt.use == plan.UseKitchen || tt.use == plan.UseDining; left != isKitchen {
-				t.Errorf("left to the counter rule: %v", left)
+			along := r.Found(spacing.CounterReach.ID)
+			if isKitchen := tt.use == plan.UseKitchen || tt.use == plan.UseDining; (len(along) > 0) != isKitchen {
+				t.Errorf("along counters: %+v", along)
 			}
 		})
 	}

@@ -16,7 +16,7 @@ var WallReach = rule.Rule{
 	ID:     "wall-reach",
 	Title:  words.New("rule.wall-reach.title", "Receptacle within reach along a wall"),
 	Figure: "wall-reach",
-	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased openings, fireplaces, moving panels, open sides and fixed cabinets do, and so do appliances from 2023 on. What counts of a cabinet with a countertop or other work surface: in kitchens, pantries, breakfast and dining rooms it is a counter, left to the counter rule and told as not checked; elsewhere it ends a wall space in 2014 and does not from 2017 on, a receptacle above it counting for the wall. Argued, and read so here: a wet bar or a desk with cabinets is no area similar to a kitchen, and the wall on either side of a break is measured anew. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high (in a metric plan up to 1.7 m, since either figure serves), unless a switch controls all of it or it is within a cabinet; one in the floor counts near the wall. Not checked: rooms that the section does not name or whose use is not known, which are listed; whether a wall goes on in the next room past an open side, stairs, built-in furniture, and free-standing counters that part a room.`),
+	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased openings, fireplaces, moving panels, open sides and fixed cabinets do, and so do appliances from 2023 on. What counts of a cabinet with a countertop or other work surface: in kitchens, pantries, breakfast and dining rooms it is a counter, left to the rule on counters; elsewhere it ends a wall space in 2014 and does not from 2017 on, a receptacle above it counting for the wall. Argued, and read so here: a wet bar or a desk with cabinets is no area similar to a kitchen, and the wall on either side of a break is measured anew. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high (in a metric plan up to 1.7 m, since either figure serves), unless a switch controls all of it or it is within a cabinet; one in the floor counts near the wall. Not checked: rooms that the section does not name or whose use is not known, which are listed; whether a wall goes on in the next room past an open side, stairs, built-in furniture, and free-standing counters that part a room.`),
 	Leaves: leavesRoom,
 	Room:   checkWallReach,
 }
@@ -52,7 +52,7 @@ func checkWallReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) 
 	if !slices.Contains(wallUses, v.Room.Use) {
 		return nil
 	}
-	runs, counters := wallSpaces(v, fig)
+	runs := wallSpaces(v, fig)
 	outlets := receptacles(v, fig)
 	for _, r := range runs {
 		if r.length+grain < fig.Spacing.WallSpaceMin {
@@ -64,9 +64,6 @@ func checkWallReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) 
 			f.Remedies = append(moveNeighbor(r, v.Room, outlets, places, g, fig), reachRemedies(v, r, g, fig)...)
 			found = append(found, f)
 		}
-	}
-	if len(counters) > 0 {
-		found = append(found, leftToCounters(v, counters, fig))
 	}
 	return found
 }
@@ -97,21 +94,6 @@ func missed(v index.RoomView, r run, g gap, fig *code.Figures) rule.Finding {
 	f.Measured = rule.LengthOf(g.farthest)
 	f.Why = words.New("rule.wall-reach.far", "Its farthest point is {0} along the wall from the nearest receptacle; the reach is {1}.", words.Beside{Length: g.farthest, Other: reach}, fig.Limit("wall-reach"))
 	return f
-}
-
-// leftToCounters says which stretches this rule does not look at.
-func leftToCounters(v index.RoomView, counters []rule.Stretch, fig *code.Figures) rule.Finding {
-	var sum unit.Length
-	for _, s := range counters {
-		sum += s.Length()
-	}
-	return rule.Finding{
-		Severity: rule.Note, IsOpen: true, Room: v.Room.ID, About: v.Room.ID, Stretches: counters,
-		Measured: rule.LengthOf(sum),
-		Label:    words.New("stretch.left", "{0} not checked", sum),
-		Message:  words.New("rule.wall-reach.counters", "{0} along counters in {1} was not checked", sum, v.Room.Name),
-		Why:      words.New("rule.wall-reach.counters.why", "Counters have their own spacing rule, {0}, which is not checked yet.", fig.Section("counter-reach")),
-	}
 }
 
 // gap is a part of a run that no receptacle reaches.

@@ -7,6 +7,7 @@ import (
 	"studbay/fill/filltest"
 	"studbay/fill/part"
 	"studbay/fill/rule"
+	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/unit"
 )
@@ -236,8 +237,8 @@ func TestCountersAreLeftToTheirOwnRule(t *testing.T) {
 	r := filltest.OneWall(t, 100)
 	r.Room.Use = plan.UseKitchen
 	r.Fixture(plan.FixtureCounter, 0, 20, 60)
-	found := reach(r)
-	if len(found) != 1 || !found[0].IsOpen || found[0].Severity != rule.Note || found[0].Measured != rule.LengthOf(in(60)) {
+	found := r.Found(spacing.CounterReach.ID)
+	if len(found) != 1 || len(reach(r)) != 0 || found[0].Severity != rule.Stop || found[0].Measured != rule.LengthOf(in(60)) {
 		t.Errorf("a counter of 60 in between stubs of 20 in: %+v", found)
 	}
 }

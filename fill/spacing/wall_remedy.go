@@ -270,6 +270,18 @@ func newIDs(v index.RoomView, r run, from unit.Length) *idSource {
 	return s
 }
 
+// idsOf makes IDs for what is added to a thing with some openings.
+func idsOf(host plan.ID, openings []*plan.Opening) *idSource {
+	h := sha256.New()
+	h.Write([]byte(host))
+	for _, o := range openings {
+		h.Write([]byte(o.ID))
+	}
+	s := &idSource{}
+	h.Sum(s.seed[:0])
+	return s
+}
+
 // addFresh adds an opening. A check sees one room and cannot know the IDs of the others:
 // where the opening's is taken, one that follows from it is given, the same each time.
 type addFresh struct{ edit.AddOpening }

@@ -33,20 +33,13 @@ type run struct {
 	isClosed bool
 }
 
-// wallSpaces returns the wall spaces of a room, however short, and the stretches
-// along counters, which are another rule's.
-func wallSpaces(v index.RoomView, fig *code.Figures) (runs []run, counters []rule.Stretch) {
+// wallSpaces returns the wall spaces of a room, however short.
+func wallSpaces(v index.RoomView, fig *code.Figures) []run {
 	var all [][]stretch
 	for i := range v.Sides {
-		s := floorLine(&v, i, fig)
-		all = append(all, s)
-		for _, part := range s {
-			if part.looks == isCounter {
-				counters = append(counters, rule.OnSide(&v.Sides[i], part.from, part.to))
-			}
-		}
+		all = append(all, floorLine(&v, i, fig))
 	}
-	return joined(v, all), counters
+	return joined(v, all)
 }
 
 // joined strings the wall stretches of all sides into runs. Corners do not end a run;

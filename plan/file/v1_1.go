@@ -8,8 +8,10 @@ import (
 
 // v1_1 adds to 1.0 what a finding showed when it was set aside: "seen" of a waiver;
 // and from which other thing the distance of one on a face is told: "from" of an opening,
-// a break or a fixture; framing that is told stud by stud; and the spaces of a parted box: an item "space" of its
-// contents, and which of them a cable enters. Without them each means what it meant. A plan
+// a break or a fixture; framing that is told stud by stud; the spaces of a parted box: an item "space" of its
+// contents, and which of them a cable enters; and what the code book asks of a house: bays
+// and facing of a room, grade and vehicles of a door, provision, fuel and risers of a
+// fixture, the grounding of an old box. Without them each means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
@@ -26,7 +28,7 @@ func leastVersion(p plan.Plan) version {
 		}
 	}
 	for _, l := range p.Levels {
-		if tellsFrom(l) || tellsSpaces(l) {
+		if tellsFrom(l) || tellsSpaces(l) || tellsHouse(l) {
 			return v1_1
 		}
 		for r := range l.Rooms.All() {
@@ -80,4 +82,30 @@ func tellsFraming(s *plan.Side) bool {
 
 func tellsUndecided(layers []plan.Layer) bool {
 	return slices.ContainsFunc(layers, func(l plan.Layer) bool { return l.Undecided })
+}
+
+// tellsHouse reports whether a level says what the code book asks of a house and no 1.0
+// file could.
+func tellsHouse(l *plan.Level) bool {
+	for r := range l.Rooms.All() {
+		if r.Bays != 0 || r.Faces != plan.FacesUnsaid {
+			return true
+		}
+	}
+	for b := range l.Breaks.All() {
+		if b.Vehicle || b.Grade != plan.GradeUnsaid {
+			return true
+		}
+	}
+	for f := range l.Fixtures.All() {
+		if f.Provision || f.Fuel != "" || f.Risers != 0 {
+			return true
+		}
+	}
+	for o := range l.Openings.All() {
+		if o.Grounded != plan.Unsaid {
+			return true
+		}
+	}
+	return false
 }

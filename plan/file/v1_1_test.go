@@ -144,3 +144,48 @@ func TestFramingNeedsVersion1_1(t *testing.T) {
 		}
 	}
 }
+
+// What the code book asks of a house is kept, each in the version that has it.
+func TestWhatIsSaidOfAHouseIsKept(t *testing.T) {
+	for name, say := range map[string]func(*plan.Level){
+		"bays and facing": func(l *plan.Level) {
+			for r := range l.Rooms.All() {
+				said := *r
+				said.Bays, said.Faces = 2, plan.FacesBack
+				l.Rooms = l.Rooms.With(&said)
+			}
+		},
+		"a door for vehicles above grade": func(l *plan.Level) {
+			for b := range l.Breaks.All() {
+				said := *b
+				said.Vehicle, said.Grade = true, plan.AboveGrade
+				l.Breaks = l.Breaks.With(&said)
+			}
+		},
+		"provision, fuel and risers": func(l *plan.Level) {
+			for f := range l.Fixtures.All() {
+				said := *f
+				said.Provision, said.Fuel, said.Risers = true, "gas", 14
+				l.Fixtures = l.Fixtures.With(&said)
+			}
+		},
+		"an old box without a ground": func(l *plan.Level) {
+			for o := range l.Openings.All() {
+				said := *o
+				said.Grounded = plan.AnswerNo
+				l.Openings = l.Openings.With(&said)
+			}
+		},
+	} {
+		p := sample()
+		level := *p.Levels[0]
+		say(&level)
+		p = p.WithLevel(&level)
+		if got := versionFor(p); got != "1.1" {
+			t.Errorf("%s: written as %s", name, got)
+		}
+		if got := decoded(t, encode(t, p)); !plan.Equal(got, p) {
+			t.Errorf("%s: reads back as another plan", name)
+		}
+	}
+}

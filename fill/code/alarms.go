@@ -1,0 +1,16 @@
+package code
+
+import "studbay/plan/unit"
+
+// Alarms holds the figures of IRC R314 and R315.
+type Alarms struct {
+	SmokeBath    unit.Length // from the door of a bathroom with a tub or shower, or farther
+	SmokeCooking unit.Length // from a cooking appliance, or farther, of whatever technology
+}
+
+var alarms = []binding{
+	ofCite("smoke-alarm"),
+	ofLength("smoke-bath", func(f *Figures) *unit.Length { return &f.Alarms.SmokeBath }),
+	ofLength("smoke-cooking", func(f *Figures) *unit.Length { return &f.Alarms.SmokeCooking }),
+	ofCite("carbon-alarm"),
+}

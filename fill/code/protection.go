@@ -1,0 +1,39 @@
+package code
+
+import "studbay/plan/unit"
+
+// Protection holds the figures of 210.8, 210.11, 210.12, 406.4(D), 110.26 and 240.24.
+type Protection struct {
+	SinkReach      unit.Length // a receptacle this near a sink or nearer is protected, 210.8(A)
+	TubReach       unit.Length // the same of tubs and showers
+	FromBowl       bool        // measured from the edge of the bowl, not of the sink
+	DoorsStop      bool        // the path of the cord ends at a door
+	AllOfKitchen   bool        // all receptacles of a kitchen, not those of counters alone
+	AllOfBasement  bool        // finished basements too
+	LargeOnes      bool        // receptacles of 125 V to 250 V of any rating
+	SmallAppliance int64       // least number of circuits of a kitchen, 210.52(B)
+	GarageCircuit  bool        // a garage has a circuit of its own
+	ApplianceAmps  int64       // rating of those circuits
+	PanelWidth     unit.Length // clear before a panel, 110.26(A)(2)
+	PanelDepth     unit.Length // clear before a panel, 110.26(A)(1)
+}
+
+var protection = []binding{
+	ofCite("ground-fault"),
+	ofLength("ground-fault-sink", func(f *Figures) *unit.Length { return &f.Protection.SinkReach }),
+	ofLength("ground-fault-tub", func(f *Figures) *unit.Length { return &f.Protection.TubReach }),
+	ofRule("ground-fault-bowl", func(f *Figures) *bool { return &f.Protection.FromBowl }),
+	ofRule("ground-fault-doors-stop", func(f *Figures) *bool { return &f.Protection.DoorsStop }),
+	ofRule("ground-fault-kitchen", func(f *Figures) *bool { return &f.Protection.AllOfKitchen }),
+	ofRule("ground-fault-basement", func(f *Figures) *bool { return &f.Protection.AllOfBasement }),
+	ofRule("ground-fault-large", func(f *Figures) *bool { return &f.Protection.LargeOnes }),
+	ofCite("arc-fault"),
+	ofCount("small-appliance-circuits", func(f *Figures) *int64 { return &f.Protection.SmallAppliance }),
+	ofCite("circuit-counts"),
+	ofRule("garage-circuit", func(f *Figures) *bool { return &f.Protection.GarageCircuit }),
+	ofCount("appliance-circuit-amps", func(f *Figures) *int64 { return &f.Protection.ApplianceAmps }),
+	ofCite("old-outlet"),
+	ofLength("panel-width", func(f *Figures) *unit.Length { return &f.Protection.PanelWidth }),
+	ofLength("panel-depth", func(f *Figures) *unit.Length { return &f.Protection.PanelDepth }),
+	ofCite("panel-place"),
+}
