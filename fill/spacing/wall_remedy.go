@@ -42,12 +42,10 @@ func reachRemedies(v index.RoomView, r run, g gap, fig *code.Figures) []rule.Rem
 // reachWith offers so many receptacles along a gap, evenly, and says how many of them are
 // in the floor.
 func reachWith(v index.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (offer []rule.Remedy, inFloor int) {
-	each := (g.to - g.from) / n
 	var edits []edit.Edit
 	ids := newIDs(v, r, g.from)
 	for i := range n {
-		from := g.from + each*i
-		o, ok := reachOpening(v, r, gap{from: from, to: min(from+each+1, g.to)}, fig)
+		o, ok := reachOpening(v, r, gap{from: g.from + (g.to-g.from)*i/n, to: g.from + (g.to-g.from)*(i+1)/n}, fig)
 		if !ok {
 			return nil, 0
 		}
