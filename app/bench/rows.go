@@ -132,6 +132,26 @@ var rows = []row{
 		name: "fixed limit", most: 1,
 	},
 	{
+		what: "Frame of a pan, our part, 10,000 openings",
+		ours: took("app/board:PanFrame/10000"), limit: took("app/board:PanFrame/200"),
+		name: "of 200", most: 1.5,
+	},
+	{
+		what: "Move of the pointer, our part, 10,000 openings in view",
+		ours: took("app/board:Hover/10000"), limit: took("app/board:Hover/200"),
+		name: "of 200", most: 1.5,
+	},
+	{
+		what: "Frame of an opening about to be placed, our part, 10,000 openings in view",
+		ours: took("app/board:GhostFrame/10000"), limit: took("app/board:GhostFrame/200"),
+		name: "of 200", most: 1.5,
+	},
+	{
+		what: "Frame of an opening dragged, our part, 10,000 openings",
+		ours: took("app/board:DragFrame/10000"), limit: figure{fixed: 0.3 * milli},
+		name: "fixed limit", most: 1,
+	},
+	{
 		what: "Board after an edit, 10,000 openings, same rooms in view",
 		ours: took("app/board:AfterEdit/10000"), limit: took("app/board:AfterEdit/200"),
 		name: "of 200", most: 1.5,
