@@ -66,6 +66,9 @@ func FromCorner(ix *index.Index, room *plan.Room, side int, along unit.Length) (
 	names, n := FaceNames(ix, room), len(room.Sides)
 	f, _ := frame.FaceOf(ix, room.Sides[side].ID)
 	end, away := f.NearerEnd(along)
+	if end.Past != nil {
+		names, n, side = FaceNames(ix, end.Past.Room), len(end.Past.Room.Sides), end.Past.At
+	}
 	if end.IsRight {
 		return away, true, names[(side+1)%n]
 	}

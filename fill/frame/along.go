@@ -14,17 +14,27 @@ type Mark struct {
 	// or an opening.
 	Break   *plan.Break
 	IsRight bool // of an end, an edge or a casing: the right one
+	// Past is the side with which the wall ends where it goes straight on past the face, into
+	// the next side of the room or through an open side into another; nil where it does not.
+	Past *plan.SideRef
 }
 
 // IsEnd reports whether the mark is an end of the face.
 func (f Face) IsEnd(m Mark) bool { return m.Of == f.Side.ID }
 
-// Ends returns the left and the right end of the face.
+// Ends returns where the wall of the face ends, left and right: at the ends of the face, or
+// past one where the wall goes straight on and no tape finds a corner.
 func (f Face) Ends() (left, right Mark) {
-	return Mark{At: 0, Of: f.Side.ID}, Mark{At: f.Length, Of: f.Side.ID, IsRight: true}
+	return Mark{At: -f.left.by, Of: f.Side.ID, Past: f.left.to}, Mark{At: f.Length + f.right.by, Of: f.Side.ID, Past: f.right.to, IsRight: true}
 }
 
-// NearerEnd returns the end of the face nearer to a place, the left one of two as near,
+// past is how far a wall goes straight on past an end of a face, and its last side there.
+type past struct {
+	to *plan.SideRef
+	by unit.Length
+}
+
+// NearerEnd returns the end of the wall nearer to a place, the left one of two as near,
 // and how far that is.
 func (f Face) NearerEnd(at unit.Length) (Mark, unit.Length) {
 	left, right := f.Ends()
@@ -46,7 +56,7 @@ func FixtureEnds(f *plan.Fixture, part plan.Part) (left, right Mark) {
 }
 
 // Tapes returns where a tape is laid from once the wall is finished: the ends of the
-// face, and the outer edges of what is trimmed round its breaks.
+// wall, and the outer edges of what is trimmed round its breaks.
 func (f Face) Tapes() []Mark {
 	left, right := f.Ends()
 	marks := []Mark{left, right}

@@ -15,6 +15,8 @@ type Face struct {
 	Behind   []index.Backing // from left to right
 	Cuts     []index.Cut     // from left to right
 	Openings []*plan.Opening // in any order
+
+	left, right past // where the wall goes straight on
 }
 
 // FaceOf returns the face of a side. It reports false where the side is gone.
@@ -24,10 +26,14 @@ func FaceOf(ix *index.Index, side plan.ID) (Face, bool) {
 		return Face{}, false
 	}
 	line := ref.Line()
-	return Face{ref.Side(), line, line.Length(), ix.Behind(side), ix.Cuts(side), ix.OpeningsOn(side)}, true
+	f := Face{Side: ref.Side(), Line: line, Length: line.Length(), Behind: ix.Behind(side), Cuts: ix.Cuts(side), Openings: ix.OpeningsOn(side)}
+	f.left.to, f.left.by = ix.EndOf(ref, false)
+	f.right.to, f.right.by = ix.EndOf(ref, true)
+	return f, true
 }
 
-// FaceIn returns the face of a side of a room's view.
+// FaceIn returns the face of a side of a room's view, which does not show where the wall
+// goes on in another room.
 func FaceIn(s *index.SideView) Face {
-	return Face{s.Side, s.Line, s.Length, s.Behind, s.Cuts, s.Openings}
+	return Face{Side: s.Side, Line: s.Line, Length: s.Length, Behind: s.Behind, Cuts: s.Cuts, Openings: s.Openings}
 }

@@ -34,19 +34,28 @@ func ToWalls(room *plan.Room, at geom.Point) (dims []Dim) {
 	return dims
 }
 
-// NearWalls returns the dimensions of a place in a room's ceiling or floor to the nearest
-// of its sides that is not open, and to the nearest of those across to it.
-func NearWalls(room *plan.Room, at geom.Point) (dims []Dim) {
+// StandsAt reports whether a side is a wall that a tape can be laid against in a ceiling or
+// a floor: at a ceiling a railing is none.
+func StandsAt(s *plan.Side, part plan.Part) bool {
+	return s.Kind != plan.SideOpen && (s.Kind != plan.SideRailing || part == plan.PartFloor)
+}
+
+// NearWalls returns the dimensions of a place in a room's ceiling or floor as a tape is
+// laid: square to the nearest wall that stands opposite it, and square to the nearest of
+// those across to that one. None runs aslant to the end of a wall that the place is not
+// before, so there may be one, or none.
+func NearWalls(room *plan.Room, part plan.Part, at geom.Point) (dims []Dim) {
 	var first geom.Segment
 	for range 2 {
 		best, found := -1, Dim{}
 		for i, s := range room.Sides {
 			line := room.Segment(i)
-			if s.Kind == plan.SideOpen || len(dims) > 0 && !isSquare(first, line) {
+			if !StandsAt(s, part) || len(dims) > 0 && !isSquare(first, line) {
 				continue
 			}
-			if along, away := line.Nearest(at); best < 0 || away < found.Length {
-				best, found = i, Dim{at, geom.FrameOf(line).Point(along, 0), away, s.ID}
+			foot, away, ok := opposite(line, at)
+			if ok && (best < 0 || away < found.Length) && isInSight(room, i, at, foot) {
+				best, found = i, Dim{at, foot, away, s.ID}
 			}
 		}
 		if best < 0 {
@@ -55,6 +64,25 @@ func NearWalls(room *plan.Room, at geom.Point) (dims []Dim) {
 		dims, first = append(dims, found), room.Segment(best)
 	}
 	return dims
+}
+
+// opposite returns the foot of a place on a line and how far off it is, and reports whether
+// the place is before the line.
+func opposite(line geom.Segment, at geom.Point) (foot geom.Point, away unit.Length, ok bool) {
+	f := geom.FrameOf(line)
+	along, out := f.Project(at)
+	return f.Point(along, 0), out, out >= 0 && -plan.Slack <= along && along <= line.Length()+plan.Slack
+}
+
+// isInSight reports whether no other side of a room lies between a place and one of a side.
+func isInSight(room *plan.Room, side int, at, foot geom.Point) bool {
+	way := geom.Segment{A: at, B: foot}
+	for i := range room.Sides {
+		if i != side && room.Segment(i).Crosses(way) {
+			return false
+		}
+	}
+	return true
 }
 
 // isSquare reports whether two lines are nearer to square than to parallel.

@@ -49,7 +49,7 @@ func flatPlaces(v index.RoomView, openings []*plan.Opening) (found []rule.Findin
 		}
 	}
 	for i, at := range boxes {
-		if slices.ContainsFunc(v.Sides, func(s index.SideView) bool { return isWallAt(s.Side, at.o) && at.IsCut(s.Line) }) {
+		if slices.ContainsFunc(v.Sides, func(s index.SideView) bool { return frame.StandsAt(s.Side, at.o.At.Part) && at.IsCut(s.Line) }) {
 			found = append(found, inWall(at.o))
 		}
 		if met.tells(i) {
@@ -57,12 +57,6 @@ func flatPlaces(v index.RoomView, openings []*plan.Opening) (found []rule.Findin
 		}
 	}
 	return found
-}
-
-// isWallAt reports whether a side stands where an opening is: at a ceiling a railing does
-// not.
-func isWallAt(s *plan.Side, o *plan.Opening) bool {
-	return s.Kind != plan.SideOpen && (s.Kind != plan.SideRailing || o.At.Part == plan.PartFloor)
 }
 
 func inWall(o *plan.Opening) rule.Finding {

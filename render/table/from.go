@@ -30,7 +30,7 @@ func Froms(ix *index.Index, o *plan.Opening) []From {
 	case plan.PartFace:
 		return m.onFace(place, o.At.Along)
 	case plan.PartCeiling, plan.PartFloor:
-		return m.inRoom(place)
+		return m.inRoom(place, o.At.Part)
 	case plan.PartTop:
 		return m.onTop(place.On, o.At)
 	}
@@ -55,12 +55,19 @@ func (m measurer) onFace(place index.Place, along unit.Length) []From {
 		from.Name, from.Brief = casing(w, mark.Break)
 		return []From{from}
 	}
-	at, n := place.Room.SideAt(place.Side.ID), len(place.Room.Sides)
-	next := place.Room.Sides[(at+n-1)%n]
-	if mark.IsRight {
-		next = place.Room.Sides[(at+1)%n]
+	room, at := place.Room, place.Room.SideAt(place.Side.ID)
+	if mark.Past != nil {
+		room, at = mark.Past.Room, mark.Past.At
 	}
-	from.Name, from.Brief = corner(w, next)
+	n := len(room.Sides)
+	next := room.Sides[(at+n-1)%n]
+	if mark.IsRight {
+		next = room.Sides[(at+1)%n]
+	}
+	if from.Name, from.Brief = corner(w, next); room != place.Room {
+		from.Name = words.New("from.beyond", "{0}, in {1}", from.Name, room.Name)
+		from.Brief = words.New("from.beyond", "{0}, in {1}", from.Brief, room.Name)
+	}
 	return []From{from}
 }
 
@@ -85,8 +92,8 @@ func casing(w wind, b *plan.Break) (name, brief words.Text) {
 }
 
 // inRoom measures from the two walls that the frame tells.
-func (m measurer) inRoom(place index.Place) (froms []From) {
-	for _, d := range frame.NearWalls(place.Room, place.Foot) {
+func (m measurer) inRoom(place index.Place, part plan.Part) (froms []From) {
+	for _, d := range frame.NearWalls(place.Room, part, place.Foot) {
 		line := place.Room.Segment(place.Room.SideAt(d.Wall))
 		froms = append(froms, m.wall(windOf(minus(geom.FrameOf(line).Out()), m.north), d.Length))
 	}

@@ -138,10 +138,14 @@ func (u *unfolding) fromCorner(f Face, o *plan.Opening) {
 	left, right := u.m.ToStrip(0, 0).X, u.m.ToStrip(u.strip.Width, 0).X
 	half := run.Width() / 2
 	run.At.X = max(left+half, min(right-half, run.At.X))
-	u.Put(o.ID, render.LayerMarks,
-		scene.Stroke{Path: scene.LinePath(a, b), Pen: pen},
-		scene.Stroke{Path: scene.LinePath(a.Sub(reach), a.Add(reach)), Pen: pen},
-		scene.Stroke{Path: scene.LinePath(b.Sub(reach), b.Add(reach)), Pen: pen},
-		run)
+	ticks := []scene.Point{a, b}
+	if away != (o.At.Along - end).Abs() { // the wall goes straight on past the end drawn here
+		ticks = slices.DeleteFunc(ticks, func(p scene.Point) bool { return p.X == u.m.ToStrip(f.Left+end, 0).X })
+	}
+	items := []scene.Item{scene.Stroke{Path: scene.LinePath(a, b), Pen: pen}}
+	for _, at := range ticks {
+		items = append(items, scene.Stroke{Path: scene.LinePath(at.Sub(reach), at.Add(reach)), Pen: pen})
+	}
+	u.Put(o.ID, render.LayerMarks, append(items, run)...)
 	u.Obstacles.Text(run.Bounds(), o.ID)
 }

@@ -1,0 +1,124 @@
+package frame_test
+
+import (
+	"testing"
+
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+)
+
+// open makes the i-th side of a room one that rooms flow together at.
+func openAt(i int) func([]*plan.Side) {
+	return func(sides []*plan.Side) { sides[i].Kind = plan.SideOpen }
+}
+
+// Two rooms 120 in and 90 in wide flow together; their upper walls are one line, their
+// lower ones are not. A tape along the line finds its corners only at its far ends.
+func TestATapeFindsNoCornerWhereTheWallGoesOnInTheNextRoom(t *testing.T) {
+	h := newHouse(t)
+	living := h.room(0, 0, 120, 100, openAt(1))
+	dining := h.room(120, 0, 210, 80, openAt(3))
+	ix := index.New(h.p)
+	for _, tt := range []struct {
+		name        string
+		side        plan.ID
+		left, right float64 // of the wall, from the left end of the face
+		past        plan.ID // the side with which it ends
+	}{
+		{"the upper wall, seen in the first room", living[0], 0, 210, dining[0]},
+		{"the same, seen in the second", dining[0], -120, 90, living[0]},
+		{"the lower wall of the first ends at the open side", living[2], 0, 120, ""},
+		{"so does that of the second", dining[2], 0, 90, ""},
+		{"a wall between two corners", living[3], 0, 100, ""},
+	} {
+		f, ok := frame.FaceOf(ix, tt.side)
+		left, right := f.Ends()
+		if !ok || left.At != in(tt.left) || right.At != in(tt.right) {
+			t.Errorf("%s: from %s to %s, want %v to %v in", tt.name, left.At, right.At, tt.left, tt.right)
+		}
+		for _, m := range []frame.Mark{left, right} {
+			if m.Past != nil && m.Past.Key() != tt.past || m.Past == nil && (m.At < 0 || m.At > f.Length) {
+				t.Errorf("%s: past %+v", tt.name, m)
+			}
+		}
+	}
+	f, _ := frame.FaceOf(ix, living[0])
+	if end, away := f.NearerEnd(in(115)); !end.IsRight || away != in(95) {
+		t.Errorf("115 in along is %s from the end, right %v", away, end.IsRight)
+	}
+}
+
+// A room whose upper wall is drawn as two sides in one line.
+func TestATapeFindsNoCornerWithinAWall(t *testing.T) {
+	h := newHouse(t)
+	corners := geom.Polygon{{X: 0, Y: 0}, {X: in(50), Y: 0}, {X: in(120), Y: 0}, {X: in(120), Y: in(100)}, {X: 0, Y: in(100)}}
+	r := plan.NewRoom(h.ids.New(plan.KindRoom), "Room", plan.UseBedroom, corners, h.ids.Row(plan.KindSide, 5))
+	l := h.p.Levels[0]
+	level := *l
+	level.Rooms = l.Rooms.With(&r)
+	ix := index.New(h.p.WithLevel(&level))
+	f, _ := frame.FaceOf(ix, r.Sides[0].ID)
+	if left, right := f.Ends(); left.At != 0 || right.At != in(120) || right.Past.Key() != r.Sides[1].ID {
+		t.Errorf("from %s to %s", left.At, right.At)
+	}
+	if end, away := f.NearerEnd(in(48)); end.IsRight || away != in(48) {
+		t.Errorf("48 in along is %s from an end", away)
+	}
+	f, _ = frame.FaceOf(ix, r.Sides[1].ID)
+	if left, _ := f.Ends(); left.At != -in(50) {
+		t.Errorf("the second begins at %s", left.At)
+	}
+}
+
+// The figures are read off the drawing: an L, 120 in wide and 100 in deep, of which the
+// lower right quarter, 60 by 50, is cut away.
+func TestTheDistanceFromAWallIsSquareToIt(t *testing.T) {
+	corners := geom.Polygon{{X: 0, Y: 0}, {X: in(120), Y: 0}, {X: in(120), Y: in(50)}, {X: in(60), Y: in(50)}, {X: in(60), Y: in(100)}, {X: 0, Y: in(100)}}
+	ids := []plan.ID{"saaaaaaa2", "saaaaaaa3", "saaaaaaa4", "saaaaaaa5", "saaaaaaa6", "saaaaaaa7"}
+	r := plan.NewRoom("raaaaaaa2", "Ell", plan.UseLiving, corners, ids)
+	type wall struct {
+		side int
+		away float64
+	}
+	railed := r
+	railed.Sides = append([]*plan.Side{}, r.Sides...)
+	railing := *r.Sides[0]
+	railing.Kind = plan.SideRailing
+	railed.Sides[0] = &railing
+	for _, tt := range []struct {
+		name string
+		room plan.Room
+		part plan.Part
+		x, y float64
+		want []wall
+	}{
+		{"before every wall", r, plan.PartCeiling, 20, 30, []wall{{5, 20}, {0, 30}}},
+		{"five from the inner corner aslant, before neither wall of it", r, plan.PartCeiling, 56, 47, []wall{{0, 47}, {5, 56}}},
+		{"before one wall of the inner corner", r, plan.PartCeiling, 64, 47, []wall{{2, 3}, {1, 56}}},
+		{"on the line of the wall that ends there", r, plan.PartCeiling, 60, 47, []wall{{2, 3}, {1, 60}}},
+		{"a railing is no wall for a ceiling", railed, plan.PartCeiling, 20, 30, []wall{{5, 20}, {4, 70}}},
+		{"but for a floor", railed, plan.PartFloor, 20, 30, []wall{{5, 20}, {0, 30}}},
+	} {
+		var got []wall
+		for _, d := range frame.NearWalls(&tt.room, tt.part, geom.Point{X: in(tt.x), Y: in(tt.y)}) {
+			side := tt.room.SideAt(d.Wall)
+			got = append(got, wall{side, float64(d.Length) / float64(unit.Inch)})
+			line := geom.FrameOf(tt.room.Segment(side))
+			if along, _ := line.Project(d.From); d.To != line.Point(along, 0) {
+				t.Errorf("%s: the tape to side %d runs aslant", tt.name, side)
+			}
+		}
+		if len(got) != len(tt.want) {
+			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+			continue
+		}
+		for i := range got {
+			if got[i] != tt.want[i] {
+				t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+			}
+		}
+	}
+}
