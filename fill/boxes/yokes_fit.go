@@ -14,7 +14,8 @@ import (
 var YokesFit = rule.Rule{
 	ID:      "yokes-fit",
 	Title:   words.New("rule.yokes-fit.title", "Yokes within the gangs of a box"),
-	Doc:     words.New("rule.yokes-fit.doc", `A box takes one yoke a gang, and a device that needs two gangs takes both (common practice: two things cannot be in one place). Compared are the gangs that the front of the chosen assembly has, as its last ring says, with the yokes that are stated, else with those its kind has. Not checked: boxes of round fronts, which take a device by a cover of its own, boxes with nothing chosen, and whether plate and device match.`),
+	Figure:  "device-allowances",
+	Doc:     words.New("rule.yokes-fit.doc", `A box takes one yoke a gang, and a device that needs two gangs takes both (common practice: two things cannot be in one place; the section counts a device by the gangs that it needs). Compared are the gangs that the front of the chosen assembly has, as its last ring says, with the yokes that are stated, else with those its kind has. Not checked: boxes of round fronts, which take a device by a cover of its own, boxes with nothing chosen, and whether plate and device match.`),
 	Opening: checkYokesFit,
 }
 
@@ -32,11 +33,11 @@ func checkYokesFit(v index.OpeningView, _ *code.Figures) []rule.Finding {
 		Severity: rule.Stop,
 		Measured: rule.CountOf(need), Limit: rule.CountOf(b.Gangs()),
 		Message: words.New("rule.yokes-fit.many", "{0}: {1} yokes in a box of {2} gangs", o.Tag, yokes, b.Gangs()),
-		Why:     words.New("rule.yokes-fit.many.why", "Each yoke takes a gang of its own; two things cannot be in one place."),
+		Why:     words.New("rule.yokes-fit.many.why", "Each yoke takes a gang of its own: two things cannot be in one place (common practice)."),
 	}
 	if wide > 1 {
 		f.Message = words.New("rule.yokes-fit.wide", "{0}: what is mounted needs {1} gangs, the box has {2}", o.Tag, need, b.Gangs())
-		f.Why = words.New("rule.yokes-fit.wide.why", "A device among them is {0} gangs wide; two things cannot be in one place.", wide)
+		f.Why = words.New("rule.yokes-fit.wide.why", "A device among them is {0} gangs wide, and the section counts it by the gangs it needs: two things cannot be in one place (common practice).", wide)
 	}
 	return []rule.Finding{f}
 }

@@ -39,7 +39,9 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 			}
 		}
 		if met.tells(i) {
-			found = append(found, onTop(v, at.o, boxes[met[i].first].o, met[i].count))
+			f := onTop(v, at.o, boxes[met[i].first].o, met[i].count)
+			f.Remedies = setBeside(v, boxes, at, fig.Units.Grid())
+			found = append(found, f)
 		}
 	}
 	return found
@@ -68,23 +70,23 @@ func inBreak(v rule.SideView, o *plan.Opening, c index.Cut) rule.Finding {
 	f := placeFinding(v, o)
 	f.Severity = rule.Stop
 	f.Message = words.New("rule.box-place.break", "{0} is in a {1}", o.Tag, breakText(c.Break.Kind))
-	f.Why = words.New("rule.box-place.break.why", "The {0} runs from {1} to {2} along this side; the box is at {3}.", breakText(c.Break.Kind), c.From, c.To, o.At.Along)
+	f.Why = words.New("rule.box-place.break.why", "The {0} runs from {1} to {2} along this side; the box is at {3}: two things cannot be in one place (common practice).", breakText(c.Break.Kind), c.From, c.To, o.At.Along)
 	return f
 }
 
 // onTop tells of a box that meets others. Two that meet each other alone are told once.
 func onTop(v rule.SideView, o, other *plan.Opening, count int) rule.Finding {
 	f := placeFinding(v, o)
-	f.Severity = rule.Warn
+	f.Severity = rule.Stop
 	f.Measured = rule.CountOf(count)
 	apart := (other.At.Along - o.At.Along).Abs()
 	if count == 1 {
 		f.Message = words.New("rule.box-place.two", "{0} and {1} are in one place", o.Tag, other.Tag)
-		f.Why = words.New("rule.box-place.two.why", "Their boxes overlap: {0} apart along the wall, from center to center.", apart)
+		f.Why = words.New("rule.box-place.two.why", "Their boxes overlap, {0} apart along the wall from center to center: two things cannot be in one place (common practice).", apart)
 		return f
 	}
 	f.Message = words.New("rule.box-place.many", "{0} and {1} other boxes are in one place", o.Tag, count)
-	f.Why = words.New("rule.box-place.many.why", "Their boxes overlap it; {0} is one of them, {1} apart along the wall, from center to center.", other.Tag, apart)
+	f.Why = words.New("rule.box-place.many.why", "Their boxes overlap it; {0} is one of them, {1} apart along the wall from center to center: two things cannot be in one place (common practice).", other.Tag, apart)
 	return f
 }
 

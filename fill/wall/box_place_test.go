@@ -30,9 +30,9 @@ func TestBoxPlace(t *testing.T) {
 		{"on the floor", func(r *filltest.Room) { plug(r, 20, 2) }, nil},
 		{"in the floor", func(r *filltest.Room) { plug(r, 20, 1) }, []string{"stop: " + one + " runs into the floor by 1\""}},
 		{"side by side, touching", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 24, 16) }, nil},
-		{"an eighth into each other", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 23.875, 16) }, []string{"warn: " + one + " and " + two + " are in one place"}},
+		{"an eighth into each other", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 23.875, 16) }, []string{"stop: " + one + " and " + two + " are in one place"}},
 		{"one above the other, touching", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 20, 20) }, nil},
-		{"one above the other, overlapping", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 21, 19) }, []string{"warn: " + one + " and " + two + " are in one place"}},
+		{"one above the other, overlapping", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 21, 19) }, []string{"stop: " + one + " and " + two + " are in one place"}},
 		{"one of them to be removed", func(r *filltest.Room) {
 			plug(r, 20, 16)
 			o := *plug(r, 21, 16)
@@ -40,7 +40,7 @@ func TestBoxPlace(t *testing.T) {
 			filltest.Put(&r.Level.Openings, &o)
 		}, nil},
 		{"three in one place", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 21, 16); plug(r, 22, 16) }, []string{
-			"warn: " + one + " and 2 other boxes are in one place", "warn: " + two + " and 2 other boxes are in one place", "warn: oaaaaaaai and 2 other boxes are in one place"}},
+			"stop: " + one + " and 2 other boxes are in one place", "stop: " + two + " and 2 other boxes are in one place", "stop: oaaaaaaai and 2 other boxes are in one place"}},
 		{"a wide box over two that are clear of each other", func(r *filltest.Room) {
 			o := plug(r, 20, 16)
 			w := *o
@@ -48,7 +48,7 @@ func TestBoxPlace(t *testing.T) {
 			filltest.Put(&r.Level.Openings, &w)
 			plug(r, 18, 16)
 			plug(r, 23, 16)
-		}, []string{"warn: " + one + " and 2 other boxes are in one place", "warn: " + two + " and " + one + " are in one place", "warn: oaaaaaaai and " + one + " are in one place"}},
+		}, []string{"stop: " + one + " and 2 other boxes are in one place", "stop: " + two + " and " + one + " are in one place", "stop: oaaaaaaai and " + one + " are in one place"}},
 		{"in a door", func(r *filltest.Room) { plug(r, 40, 16); r.Door(0, 30, 30) }, []string{"stop: " + one + " is in a door"}},
 		{"touching its edge", func(r *filltest.Room) { plug(r, 28, 16); r.Door(0, 30, 30) }, nil},
 		{"an eighth past its edge", func(r *filltest.Room) { plug(r, 28.125, 16); r.Door(0, 30, 30) }, []string{"stop: " + one + " is in a door"}},

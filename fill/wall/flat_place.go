@@ -20,8 +20,8 @@ var FlatPlace = rule.Rule{
 	Room:  checkFlatPlace,
 }
 
-func checkFlatPlace(v index.RoomView, _ *code.Figures) []rule.Finding {
-	return append(flatPlaces(v, v.Ceiling), flatPlaces(v, v.Floor)...)
+func checkFlatPlace(v index.RoomView, fig *code.Figures) []rule.Finding {
+	return append(flatPlaces(v, v.Ceiling, fig), flatPlaces(v, v.Floor, fig)...)
 }
 
 // flatBox is the box of an opening where it is in its ceiling or floor.
@@ -32,7 +32,7 @@ type flatBox struct {
 
 // flatPlaces looks at the boxes of one ceiling or floor. They come from left to right, so
 // that each is compared only with those that begin before it ends.
-func flatPlaces(v index.RoomView, openings []*plan.Opening) (found []rule.Finding) {
+func flatPlaces(v index.RoomView, openings []*plan.Opening, fig *code.Figures) (found []rule.Finding) {
 	boxes := make([]flatBox, 0, len(openings))
 	for _, o := range openings {
 		if o.Status != plan.StatusRemove {
@@ -49,14 +49,23 @@ func flatPlaces(v index.RoomView, openings []*plan.Opening) (found []rule.Findin
 		}
 	}
 	for i, at := range boxes {
-		if slices.ContainsFunc(v.Sides, func(s index.SideView) bool { return frame.StandsAt(s.Side, at.o.At.Part) && at.IsCut(s.Line) }) {
-			found = append(found, inWall(at.o))
+		if isInWall(v, at) {
+			f := inWall(at.o)
+			f.Remedies = setClear(v, boxes, at, fig)
+			found = append(found, f)
 		}
 		if met.tells(i) {
-			found = append(found, onTopFlat(at.o, boxes[met[i].first].o, met[i].count))
+			f := onTopFlat(at.o, boxes[met[i].first].o, met[i].count)
+			f.Remedies = setClear(v, boxes, at, fig)
+			found = append(found, f)
 		}
 	}
 	return found
+}
+
+// isInWall reports whether the line of a wall of the room runs through a box.
+func isInWall(v index.RoomView, at flatBox) bool {
+	return slices.ContainsFunc(v.Sides, func(s index.SideView) bool { return frame.StandsAt(s.Side, at.o.At.Part) && at.IsCut(s.Line) })
 }
 
 func inWall(o *plan.Opening) rule.Finding {

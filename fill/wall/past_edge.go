@@ -18,7 +18,7 @@ func pastEdge(v rule.SideView, boxes []placedBox, at placedBox, grid unit.Length
 	tell := func(message words.Text, fits bool, moved frame.Rect, remedy rule.Remedy) {
 		f := placeFinding(v, at.o)
 		f.Severity, f.Message = rule.Stop, message
-		f.Why = words.New("rule.box-place.edge.why", "There the wall ends: no box can be set in it.")
+		f.Why = words.New("rule.box-place.edge.why", "There the wall ends: two things cannot be in one place (common practice).")
 		if fits && isFree(v, boxes, at.o, moved) {
 			f.Remedies = []rule.Remedy{remedy}
 		}
@@ -62,6 +62,34 @@ func isFree(v rule.SideView, boxes []placedBox, o *plan.Opening, at frame.Rect) 
 	return !slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.Meets(at) }) &&
 		!slices.ContainsFunc(v.Cuts, func(c index.Cut) bool { return at.Meets(frame.RectOfCut(c)) })
 }
+
+// setBeside offers to set a box along its wall as near as it can be set clear of the others,
+// of breaks and of the ends. One that is there already stays where it is.
+func setBeside(v rule.SideView, boxes []placedBox, at placedBox, step unit.Length) []rule.Remedy {
+	if at.o.Status != plan.StatusNew {
+		return nil
+	}
+	half := (at.Right - at.Left) / 2
+	best, found := unit.Length(0), false
+	for _, b := range boxes {
+		for _, along := range []unit.Length{down(b.Left-half, step), up(b.Right+half, step)} {
+			moved := at.Moved(along - at.o.At.Along)
+			isNearer := !found || (along-at.o.At.Along).Abs() < (best-at.o.At.Along).Abs()
+			if b.o != at.o && isNearer && moved.Left >= 0 && moved.Right <= v.Length && isFree(v, boxes, at.o, moved) {
+				best, found = along, true
+			}
+		}
+	}
+	if !found {
+		return nil
+	}
+	label := words.New("rule.flat-place.move", "Move {0} by {1}, clear of what it meets", at.o.Tag, words.Height((best - at.o.At.Along).Abs()))
+	return []rule.Remedy{setAlong(at.o, best, label)}
+}
+
+// up and down round a place to a step, to the right or to the left.
+func up(l, step unit.Length) unit.Length   { return -down(-l, step) }
+func down(l, step unit.Length) unit.Length { return l - (l%step+step)%step }
 
 func pastCorner(o *plan.Opening, by unit.Length) words.Text {
 	return words.New("rule.box-place.corner", "{0} runs past the corner by {1}", o.Tag, words.Height(by))

@@ -42,7 +42,7 @@ type outline struct {
 
 // checkRoomsApart takes the rooms from left to right, so that each is compared only with
 // those that begin before it ends.
-func checkRoomsApart(v levelRooms, _ *code.Figures) (found []rule.Finding) {
+func checkRoomsApart(v levelRooms, fig *code.Figures) (found []rule.Finding) {
 	var rooms []outline
 	for r := range v.all.All() {
 		edge := r.Outline()
@@ -59,7 +59,9 @@ func checkRoomsApart(v levelRooms, _ *code.Figures) (found []rule.Finding) {
 	}
 	for i, a := range rooms {
 		if met.tells(i) {
-			found = append(found, overlap(a.room, rooms[met[i].first].room, met[i].count))
+			f := overlap(a.room, rooms[met[i].first].room, met[i].count)
+			f.Remedies = moveApart(a, rooms, fig.Units.Grid())
+			found = append(found, f)
 		}
 	}
 	return found
