@@ -28,6 +28,7 @@ type Index struct {
 	fixtures plan.Set[*fixtureRef]
 	hosted   plan.Set[*hosted]
 	cables   plan.Set[*cablesAt]
+	controls plan.Set[*controlsOf]
 	circuits plan.Set[*onCircuit]
 	placed   plan.Set[*placed]
 	trees    map[plan.ID]*tree // by level; each is replaced, never written to
@@ -63,6 +64,14 @@ type cablesAt struct {
 }
 
 func (c *cablesAt) Key() plan.ID { return c.end }
+
+// controlsOf is the controls that one opening is a load of.
+type controlsOf struct {
+	load     plan.ID
+	controls []*plan.Control
+}
+
+func (c *controlsOf) Key() plan.ID { return c.load }
 
 // onCircuit is the openings on one circuit.
 type onCircuit struct {
@@ -139,6 +148,14 @@ func (ix *Index) on(host plan.ID) *hosted {
 func (ix *Index) CablesAt(end plan.ID) []*plan.Cable {
 	if c, ok := ix.cables.Get(end); ok {
 		return c.cables
+	}
+	return nil
+}
+
+// ControlsOf returns the controls that an opening is a load of, in the order of IDs.
+func (ix *Index) ControlsOf(load plan.ID) []*plan.Control {
+	if c, ok := ix.controls.Get(load); ok {
+		return c.controls
 	}
 	return nil
 }

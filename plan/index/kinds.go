@@ -28,6 +28,9 @@ var kinds = []kind{
 	row[*plan.Cable]{
 		letter: plan.KindCable, without: (*updating).withoutCable, with: (*updating).withCable, touch: touching.cable,
 	},
+	row[*plan.Control]{
+		letter: plan.KindControl, without: (*updating).withoutControl, with: (*updating).withControl, touch: touching.control,
+	},
 	row[*plan.Circuit]{letter: plan.KindCircuit, touch: touching.circuit},
 }
 

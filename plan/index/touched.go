@@ -96,6 +96,18 @@ func (t touching) end(id plan.ID) {
 	}
 }
 
+// control marks the openings that are loads of it, and the rooms that they are in.
+func (t touching) control(c *plan.Control) {
+	for _, load := range c.Loads {
+		t.end(load)
+		for _, ix := range []*Index{t.old, t.now} {
+			if o, _ := ix.plan.Opening(load); o != nil {
+				t.host(o.At)
+			}
+		}
+	}
+}
+
 // circuit marks the openings on it.
 func (t touching) circuit(c *plan.Circuit) {
 	for _, ix := range []*Index{t.old, t.now} {

@@ -159,6 +159,25 @@ func (u *updating) recable(c *plan.Cable, change func([]*plan.Cable) []*plan.Cab
 	}
 }
 
+func (u *updating) withoutControl(c *plan.Control) {
+	u.recontrol(c, func(list []*plan.Control) []*plan.Control { return dropped(list, c) })
+}
+
+func (u *updating) withControl(_ plan.ID, c *plan.Control) {
+	u.recontrol(c, func(list []*plan.Control) []*plan.Control { return added(list, c) })
+}
+
+// recontrol changes what each load of a control is a load of, and forgets one of nothing.
+func (u *updating) recontrol(c *plan.Control, change func([]*plan.Control) []*plan.Control) {
+	for _, load := range c.Loads {
+		if list := change(u.ControlsOf(load)); len(list) > 0 {
+			u.controls = u.controls.With(&controlsOf{load, list})
+		} else {
+			u.controls = u.controls.Without(load)
+		}
+	}
+}
+
 // added returns the list with the noun in its place by ID; a list never holds two
 // of one ID, except for a cable from an opening to itself.
 func added[T plan.Noun](list []T, noun T) []T {

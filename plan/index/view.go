@@ -19,6 +19,13 @@ type RoomView struct {
 	Floor   []*plan.Opening
 	// Standing are the fixtures on the floor, not at a side.
 	Standing []FixtureView
+	// Controls are those that an opening on a side or in the floor is a load of.
+	Controls []*plan.Control
+}
+
+// IsLoad reports whether a switch is drawn to an opening on a side or in the floor.
+func (v RoomView) IsLoad(opening plan.ID) bool {
+	return slices.ContainsFunc(v.Controls, func(c *plan.Control) bool { return slices.Contains(c.Loads, opening) })
 }
 
 // SideView is one side of a room with what is in, at and behind it.
@@ -80,7 +87,21 @@ func (ix *Index) RoomView(id plan.ID) (v RoomView, ok bool) {
 		}
 	}
 	v.Standing = ix.fixtureViews(id, 0)
+	for _, s := range v.Sides {
+		v.addControls(ix, s.Openings)
+	}
+	v.addControls(ix, v.Floor)
 	return v, true
+}
+
+func (v *RoomView) addControls(ix *Index, openings []*plan.Opening) {
+	for _, o := range openings {
+		for _, c := range ix.ControlsOf(o.ID) {
+			if !slices.Contains(v.Controls, c) {
+				v.Controls = append(v.Controls, c)
+			}
+		}
+	}
 }
 
 func (ix *Index) sideView(ref *plan.SideRef) SideView {
@@ -144,6 +165,9 @@ func (v RoomView) Parts() (parts []any) {
 	}
 	for _, o := range v.Floor {
 		parts = append(parts, o)
+	}
+	for _, c := range v.Controls {
+		parts = append(parts, c)
 	}
 	return fixtureParts(parts, v.Standing)
 }
