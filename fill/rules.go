@@ -24,6 +24,7 @@ var Rules = []*rule.Rule{
 	&boxes.Bonding,
 	&spacing.WallReach,
 	&spacing.CounterReach,
+	&spacing.Controlled,
 	&wall.BoxPlace,
 	&wall.FlatPlace,
 	&wall.RoomsApart,

@@ -43,6 +43,7 @@ var fillAndSpacing = []binding{
 	ofLength("wall-space-min", func(f *Figures) *unit.Length { return &f.Spacing.WallSpaceMin }),
 	ofLength("floor-receptacle-reach", func(f *Figures) *unit.Length { return &f.Spacing.FloorReach }),
 	ofLength("receptacle-max-height", func(f *Figures) *unit.Length { return &f.Spacing.ReceptacleMaxHeight }),
+	{name: "switched-receptacle", unit: "cite", set: cited},
 	{name: "fixed-cabinet-breaks", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.FixedCabinetBreaks })},
 	{name: "worked-cabinet-breaks", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.WorkedCabinetBreaks })},
 	{name: "stationary-appliance-breaks", unit: "rule", set: rule(func(f *Figures) *bool { return &f.Spacing.StationaryApplianceBreaks })},

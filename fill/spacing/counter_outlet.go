@@ -13,9 +13,11 @@ import (
 // counterOutlets returns the receptacle outlets that serve wall counters of a room: in the
 // wall above them, in their top, and where the edition lets them count, below.
 func counterOutlets(v *index.RoomView, fig *code.Figures) (out []outlet) {
-	for _, s := range v.Sides {
+	for i := range v.Sides {
+		s := &v.Sides[i]
+		cabinets := cabinetsAt(*v, s)
 		for _, o := range s.Openings {
-			if !isCounterOutlet(o) || isInCabinet(o, v.Room, s.Fixtures) {
+			if !isCounterOutlet(o) || isWhollyControlled(o, *v) || isInGlass(o, v.Room, s) || isInCabinet(o, v.Room, cabinets) {
 				continue
 			}
 			top, ok := counterTop(v, s.Frame.Point(o.At.Along, 0))

@@ -124,14 +124,23 @@ func (m *floorMarks) layFixtures(s *index.SideView, fixtures []index.FixtureView
 		if kind == isWall {
 			continue
 		}
-		for i, corner := range f.Footprint {
-			from, out := s.Frame.Project(corner)
-			to, outTo := s.Frame.Project(f.Footprint[(i+1)%len(f.Footprint)])
-			if max(out.Abs(), outTo.Abs()) <= touches {
-				m.lay(min(from, to), max(from, to), kind)
-			}
+		for _, at := range standsAt(s, f) {
+			m.lay(at.from, at.to, kind)
 		}
 	}
+}
+
+// standsAt returns the parts of a side that a fixture stands against, with its back or with
+// an end.
+func standsAt(s *index.SideView, f index.FixtureView) (parts []stretch) {
+	for i, corner := range f.Footprint {
+		from, out := s.Frame.Project(corner)
+		to, outTo := s.Frame.Project(f.Footprint[(i+1)%len(f.Footprint)])
+		if max(out.Abs(), outTo.Abs()) <= touches {
+			parts = append(parts, stretch{from: min(from, to), to: max(from, to)})
+		}
+	}
+	return parts
 }
 
 func (m *floorMarks) layCut(c index.Cut, fig *code.Figures) {

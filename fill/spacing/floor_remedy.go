@@ -43,13 +43,13 @@ func (r run) floorOpening(s spot, v *index.RoomView, fig *code.Figures) (plan.Op
 	return plan.Opening{}, false
 }
 
-// isClearOnFloor reports whether the box of an opening lies within the room, in no wall
-// and on no other box of its floor.
+// isClearOnFloor reports whether the box of an opening lies within the room, in no wall,
+// in no cabinet and on no other box of its floor.
 func isClearOnFloor(o *plan.Opening, v *index.RoomView) bool {
 	at := frame.FootprintOf(o)
 	isWallIn := func(s index.SideView) bool { return s.Side.Kind != plan.SideOpen && at.IsCut(s.Line) }
 	isOn := func(other *plan.Opening) bool {
 		return other.Status != plan.StatusRemove && at.Meets(frame.FootprintOf(other))
 	}
-	return v.Room.Outline().Contains(at.Center) && !slices.ContainsFunc(v.Sides, isWallIn) && !slices.ContainsFunc(v.Floor, isOn)
+	return !isUnderCabinet(at.Center, *v) && v.Room.Outline().Contains(at.Center) && !slices.ContainsFunc(v.Sides, isWallIn) && !slices.ContainsFunc(v.Floor, isOn)
 }

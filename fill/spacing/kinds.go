@@ -22,6 +22,14 @@ func kindCounts(id string, use plan.Use) bool {
 	return k != nil && (k.Spacing || id == kindAboveCounter && !slices.Contains(counterUses, use))
 }
 
+// usualDevice is what is on the yoke of a kind of the catalogue.
+func usualDevice(id string) string {
+	if k := part.All().Kind(id); k != nil {
+		return k.Device
+	}
+	return ""
+}
+
 func kindWhollySwitched(id string) bool {
 	k := part.All().Kind(id)
 	return k != nil && k.Switched == part.WhollySwitched

@@ -1,6 +1,7 @@
 package spacing
 
 import (
+	"iter"
 	"slices"
 	"sync"
 
@@ -21,44 +22,102 @@ type outlet struct {
 }
 
 // receptacles returns the receptacle outlets of a room that a wall space may count:
-// not those to be removed, too high, within a cabinet, or lit and put out as a whole by
-// a switch.
+// not those to be removed, too high, in glass, within a cabinet, or lit and put out as a
+// whole by a switch.
 func receptacles(v index.RoomView, fig *code.Figures) (out []outlet) {
-	for _, s := range v.Sides {
+	for i := range v.Sides {
+		s := &v.Sides[i]
+		cabinets := cabinetsAt(v, s)
 		for _, o := range s.Openings {
-			if countsForWalls(o, v.Room, fig) && !isInCabinet(o, v.Room, s.Fixtures) {
+			if countsForWalls(o, v, fig) && !isInGlass(o, v.Room, s) && !isInCabinet(o, v.Room, cabinets) {
 				out = append(out, outlet{side: s.Side.ID, along: o.At.Along})
 			}
 		}
 	}
 	for _, o := range v.Floor {
-		if countsForWalls(o, v.Room, fig) {
+		if countsForWalls(o, v, fig) && !isUnderCabinet(o.At.At, v) {
 			out = append(out, outlet{at: o.At.At})
 		}
 	}
 	return out
 }
 
-func countsForWalls(o *plan.Opening, room *plan.Room, fig *code.Figures) bool {
-	if o.Status == plan.StatusRemove || !kindCounts(o.Kind, room.Use) || isWhollySwitched(o) {
+func countsForWalls(o *plan.Opening, v index.RoomView, fig *code.Figures) bool {
+	if o.Status == plan.StatusRemove || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || isWhollyControlled(o, v) {
 		return false
 	}
-	return o.At.Part != plan.PartFace || frame.CentreHeight(o, room) <= fig.Spacing.ReceptacleMaxHeight
+	return o.At.Part != plan.PartFace || frame.CentreHeight(o, v.Room) <= fig.Spacing.ReceptacleMaxHeight
 }
 
-// isInCabinet reports whether an opening on a side is within a cabinet at that side.
-func isInCabinet(o *plan.Opening, room *plan.Room, at []index.FixtureView) bool {
-	for _, f := range at {
+// isWhollyControlled reports whether a receptacle is drawn as the load of a switch and
+// nothing says that only a half of it is.
+func isWhollyControlled(o *plan.Opening, v index.RoomView) bool {
+	k := part.All().Kind(o.Kind)
+	isHalf := len(o.Devices) == 0 && k != nil && k.Switched == part.HalfSwitched ||
+		slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Switched == plan.HalfSwitched })
+	return v.IsLoad(o.ID) && !isHalf
+}
+
+// isInGlass reports whether an opening on a side is in glass: that of the side, or of what
+// is cut through it. No box can be set there.
+func isInGlass(o *plan.Opening, room *plan.Room, s *index.SideView) bool {
+	height := frame.CentreHeight(o, room)
+	return s.Side.Kind == plan.SideGlass || slices.ContainsFunc(s.Cuts, func(c index.Cut) bool {
+		return c.From < o.At.Along && o.At.Along < c.To && c.Break.Sill < height && height < c.Break.Head
+	})
+}
+
+// cabinetsAt returns what the cabinets of a room take of a side that they stand against,
+// with the back or with an end.
+func cabinetsAt(v index.RoomView, s *index.SideView) (all []frame.Rect) {
+	for f := range fixturesOf(v) {
 		if !isCabinet(f.Fixture) {
 			continue
 		}
-		left, height := f.Fixture.At.Along, frame.CentreHeight(o, room)
-		if left <= o.At.Along && o.At.Along <= left+f.Fixture.Width &&
-			f.Fixture.Bottom <= height && height <= f.Fixture.Top() {
+		for _, at := range standsAt(s, f) {
+			if left, right := max(at.from, 0), min(at.to, s.Length); left < right {
+				all = append(all, frame.Rect{Left: left, Right: right, Bottom: f.Fixture.Bottom, Top: f.Fixture.Top()})
+			}
+		}
+	}
+	return all
+}
+
+// fixturesOf yields what stands in a room, at its sides and on its floor.
+func fixturesOf(v index.RoomView) iter.Seq[index.FixtureView] {
+	return func(yield func(index.FixtureView) bool) {
+		for _, s := range v.Sides {
+			for _, f := range s.Fixtures {
+				if !yield(f) {
+					return
+				}
+			}
+		}
+		for _, f := range v.Standing {
+			if !yield(f) {
+				return
+			}
+		}
+	}
+}
+
+// isUnderCabinet reports whether a place of the floor is within a cabinet that goes down to
+// it.
+func isUnderCabinet(at geom.Point, v index.RoomView) bool {
+	for f := range fixturesOf(v) {
+		if isCabinet(f.Fixture) && f.Fixture.Bottom == 0 && f.Footprint.Contains(at) {
 			return true
 		}
 	}
 	return false
+}
+
+// isInCabinet reports whether an opening on a side is within one of the cabinets there.
+func isInCabinet(o *plan.Opening, room *plan.Room, cabinets []frame.Rect) bool {
+	height := frame.CentreHeight(o, room)
+	return slices.ContainsFunc(cabinets, func(c frame.Rect) bool {
+		return c.Left <= o.At.Along && o.At.Along <= c.Right && c.Bottom <= height && height <= c.Top
+	})
 }
 
 // isCabinet reports whether what is set in the wall behind a fixture is inside of it: a

@@ -191,7 +191,8 @@ func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 	for _, v := range p.side.Fixtures {
 		f, margin := v.Fixture, unit.Length(0)
 		switch {
-		case isCabinet(f): // one within it would not count
+		case isCabinet(f): // told by the cabinets
+			continue
 		case inReach && part.All().Fixture(f.Kind).Hides:
 			margin = besideMargin
 		default:
@@ -200,7 +201,7 @@ func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 		left, _ := p.side.Frame.Project(v.Frame.Origin)
 		all = append(all, frame.Rect{Left: left - margin, Right: left + f.Width + margin, Bottom: f.Bottom, Top: f.Top()})
 	}
-	return all
+	return append(all, p.cabinets...) // one within them would not count
 }
 
 // hasCounter reports whether a cabinet with a work surface stands at the run.

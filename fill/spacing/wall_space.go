@@ -2,6 +2,7 @@ package spacing
 
 import (
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -21,6 +22,7 @@ type piece struct {
 	// canMount is false where no box can be set in the wall: glass, a railing, a fixed
 	// panel of a slider.
 	canMount bool
+	cabinets []frame.Rect // that stand against its side
 }
 
 func (p piece) length() unit.Length { return p.to - p.from }
@@ -47,6 +49,7 @@ func wallSpaces(v index.RoomView, fig *code.Figures) []run {
 func joined(v index.RoomView, all [][]stretch) (runs []run) {
 	isOpen, anyBreak := false, false
 	for i, line := range all {
+		cabinets := cabinetsAt(v, &v.Sides[i])
 		for _, s := range line {
 			if s.looks >= isFixedEnd {
 				isOpen, anyBreak = false, true
@@ -57,7 +60,7 @@ func joined(v index.RoomView, all [][]stretch) (runs []run) {
 				isOpen = true
 			}
 			r := &runs[len(runs)-1]
-			r.add(piece{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall})
+			r.add(piece{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall, cabinets: cabinets})
 		}
 	}
 	switch {

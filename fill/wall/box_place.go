@@ -16,7 +16,7 @@ import (
 var BoxPlace = rule.Rule{
 	ID:    "box-place",
 	Title: words.New("rule.box-place.title", "Boxes clear of edges, doors, windows and each other"),
-	Doc:   words.New("rule.box-place.doc", `No box stands in a door, window or other opening through its wall, runs past the end of its face, its floor or its ceiling, or stands on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of doors and windows; casing, plates, studs and what stands on the other face are not checked.`),
+	Doc:   words.New("rule.box-place.doc", `No box stands in glass, in a door, window or other opening through its wall, runs past the end of its face, its floor or its ceiling, or stands on top of another box of the same face (common practice: two things cannot be in one place). Measured by the outside of the boxes and the clear size of doors and windows; casing, plates, studs and what stands on the other face are not checked.`),
 	Side:  checkBoxPlace,
 }
 
@@ -33,6 +33,9 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	met := met(boxes)
 	for i, at := range boxes {
 		found = append(found, pastEdge(v, boxes, at, fig.Units.Grid())...)
+		if v.Side.Kind == plan.SideGlass {
+			found = append(found, inGlass(v, at.o))
+		}
 		for _, c := range v.Cuts {
 			if at.Meets(frame.RectOfCut(c)) {
 				found = append(found, inBreak(v, at.o, c))
@@ -64,6 +67,14 @@ func met(boxes []placedBox) meetings {
 type placedBox struct {
 	frame.Rect
 	o *plan.Opening
+}
+
+func inGlass(v rule.SideView, o *plan.Opening) rule.Finding {
+	f := placeFinding(v, o)
+	f.Severity = rule.Stop
+	f.Message = words.New("rule.box-place.glass", "{0} is in glass", o.Tag)
+	f.Why = words.New("rule.box-place.glass.why", "That side of the room is glass: two things cannot be in one place (common practice).")
+	return f
 }
 
 func inBreak(v rule.SideView, o *plan.Opening, c index.Cut) rule.Finding {

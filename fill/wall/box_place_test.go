@@ -27,6 +27,7 @@ func TestBoxPlace(t *testing.T) {
 		{"clear", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 60, 16) }, nil},
 		{"at the corner", func(r *filltest.Room) { plug(r, 2, 16) }, nil},
 		{"past the corner", func(r *filltest.Room) { plug(r, 1.5, 16) }, []string{"stop: " + one + " runs past the corner by 1/2\""}},
+		{"in a side of glass", func(r *filltest.Room) { plug(r, 20, 16); r.Room.Sides[0].Kind = plan.SideGlass }, []string{"stop: " + one + " is in glass"}},
 		{"on the floor", func(r *filltest.Room) { plug(r, 20, 2) }, nil},
 		{"in the floor", func(r *filltest.Room) { plug(r, 20, 1) }, []string{"stop: " + one + " runs into the floor by 1\""}},
 		{"side by side, touching", func(r *filltest.Room) { plug(r, 20, 16); plug(r, 24, 16) }, nil},
