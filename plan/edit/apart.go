@@ -61,7 +61,7 @@ func (e SetApart) Apply(p plan.Plan) (plan.Plan, error) {
 	} else {
 		to.Along -= by
 	}
-	return placing(t, to, 0).Apply(p)
+	return placing{t.Key(), to, 0}.Apply(p)
 }
 
 // MeasureFrom keeps from which other thing on its face the distance of a thing is told.

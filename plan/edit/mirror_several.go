@@ -111,7 +111,7 @@ func (mirrorThing) Name() words.Text { return Mirror{}.Name() }
 
 func (e mirrorThing) Apply(p plan.Plan) (plan.Plan, error) {
 	to := mirrored(p, *plan.AnchorOf(e.thing), plan.WidthOf(e.thing), e.line)
-	edits := []Edit{placing(e.thing, to, 0)}
+	edits := []Edit{placing{e.thing.Key(), to, 0}}
 	switch t := e.thing.(type) {
 	case *plan.Break:
 		now := *t
@@ -125,7 +125,7 @@ func (e mirrorThing) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		edits = []Edit{ChangeFixture{now}}
 		for _, on := range standingOn(p, t.ID) {
-			edits = append(edits, placing(on, mirrored(p, *plan.AnchorOf(on), 0, 0), 0))
+			edits = append(edits, placing{on.Key(), mirrored(p, *plan.AnchorOf(on), 0, 0), 0})
 		}
 	}
 	return Steps{Edits: edits}.Apply(p)

@@ -58,15 +58,10 @@ func (e Move) Apply(p plan.Plan) (plan.Plan, error) {
 		if rides(p, t, e.Things) {
 			continue
 		}
-		switch t := t.(type) {
-		case *plan.Room:
+		if at := plan.AnchorOf(t); at != nil {
+			edits = append(edits, placing{id, shifted(p, *at, e.By), 0})
+		} else if id.Kind() == plan.KindRoom {
 			edits = append(edits, MoveRoom{ID: id, By: e.By})
-		case *plan.Fixture:
-			edits = append(edits, MoveFixture{ID: id, To: shifted(p, t.At, e.By)})
-		case *plan.Break:
-			edits = append(edits, MoveBreak{ID: id, To: shifted(p, t.At, e.By)})
-		case *plan.Opening:
-			edits = append(edits, MoveOpening{ID: id, To: shifted(p, t.At, e.By)})
 		}
 	}
 	return inTurn(p, edits)

@@ -62,7 +62,7 @@ func (e Spread) Apply(p plan.Plan) (plan.Plan, error) {
 		at := *plan.AnchorOf(t)
 		at.Along = from + before + free*unit.Length(nth)/unit.Length(gaps)
 		before += plan.WidthOf(t)
-		edits = append(edits, placing(t, at, 0))
+		edits = append(edits, placing{t.Key(), at, 0})
 	}
 	return inTurn(p, edits)
 }
@@ -106,7 +106,7 @@ func spreadFlat(p plan.Plan, all []plan.Thing) (plan.Plan, error) {
 	for i, t := range all {
 		at, n := *plan.AnchorOf(t), unit.Length(i)
 		at.At = first.Add(geom.Point{X: way.X * n / gaps, Y: way.Y * n / gaps})
-		edits = append(edits, placing(t, at, 0))
+		edits = append(edits, placing{t.Key(), at, 0})
 	}
 	return inTurn(p, edits)
 }
@@ -161,7 +161,7 @@ func (e SameDistance) Apply(p plan.Plan) (plan.Plan, error) {
 		if to.Along = away; e.IsRight {
 			to.Along = plan.FromRight(p.FaceLength(to), away, plan.WidthOf(t))
 		}
-		edits = append(edits, placing(t, to, 0))
+		edits = append(edits, placing{t.Key(), to, 0})
 	}
 	return inTurn(p, edits)
 }

@@ -43,27 +43,35 @@ func (e Turn) Apply(p plan.Plan) (plan.Plan, error) {
 		case plan.PartFace:
 			turned = onNextFace(p, *at, plan.WidthOf(t))
 		}
-		edits = append(edits, placing(t, turned, 1))
+		edits = append(edits, placing{t.Key(), turned, 1})
 	}
 	return inTurn(p, edits)
 }
 
-// placing returns the edit that puts a thing at an anchor; a fixture that lies flat is
-// turned by quarters too.
-func placing(t plan.Thing, at plan.Anchor, quarters int) Edit {
-	switch t := t.(type) {
-	case *plan.Fixture:
-		f := *t
-		if f.At = at; isFlat(at) {
-			f.Turn = (f.Turn + quarters) & 3
-		}
-		return ChangeFixture{f}
-	case *plan.Break:
-		return MoveBreak{t.ID, at}
-	case *plan.Opening:
-		return MoveOpening{t.ID, at}
+// placing puts a thing at an anchor; a fixture that lies flat is turned by quarters too.
+type placing struct {
+	id       plan.ID
+	to       plan.Anchor
+	quarters int
+}
+
+func (e placing) Name() words.Text { return Move{Things: []plan.ID{e.id}}.Name() }
+
+func (e placing) Apply(p plan.Plan) (plan.Plan, error) {
+	t, l := p.Find(e.id)
+	now := plan.CopyOf(t)
+	at := plan.AnchorOf(now)
+	if at == nil {
+		return plan.Plan{}, plan.Gone(e.id.Kind())
 	}
-	return Steps{}
+	was := *at
+	*at = e.to
+	if f, ok := now.(*plan.Fixture); ok && isFlat(e.to) && e.quarters != 0 {
+		f.Turn = (f.Turn + e.quarters) & 3
+	} else if was == e.to {
+		return p, nil
+	}
+	return p.With(l, now)
 }
 
 // onNextFace returns the place as far along the next face of a room clockwise.
