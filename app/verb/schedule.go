@@ -47,7 +47,7 @@ are plain numbers, in inches or, of a metric plan, millimeters.`),
 }
 
 func formNames() (names []string) {
-	for _, f := range schedule.Forms {
+	for _, f := range schedule.Formats {
 		names = append(names, f.Ext)
 	}
 	return names
@@ -58,7 +58,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 		if r.to == "" {
 			return usagef("no file to write: name it by --to, or leave it out")
 		}
-		if _, err := schedule.FormOf(r.to); err != nil {
+		if _, err := schedule.FormatOf(r.to); err != nil {
 			return usagef("--to %w", err)
 		}
 	}

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"slices"
-	"strings"
 
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -61,129 +60,6 @@ func columnsFor(width float64, most int) (chosen []column) {
 		chosen = append(chosen, c)
 	}
 	return chosen
-}
-
-// cellPad is the white at the right of each column.
-const cellPad = 1.6
-
-func cellText(id string) func(*grid, table.Row) []string {
-	return func(g *grid, r table.Row) []string { return oneLine(g.book().schedule.Cell(r, id).Text) }
-}
-
-func oneLine(text string) []string {
-	if text == "" {
-		return nil
-	}
-	return []string{text}
-}
-
-// remarks are what follows under the kind: the status where it is not new, and the note.
-func (g *grid) remarks(r table.Row) string {
-	b := g.book()
-	note := b.schedule.Cell(r, "note").Text
-	if g.shows("note") {
-		note = ""
-	}
-	o, _ := b.plan.Opening(r.Of)
-	if o == nil || o.Status == plan.StatusNew || g.shows("status") {
-		return note
-	}
-	status := b.o.Voice.Say(o.Status.Text())
-	if o.Status == plan.StatusRemove {
-		status = b.say("site.remove", "to be removed")
-	}
-	if note == "" {
-		return status
-	}
-	return status + " · " + note
-}
-
-// boxLines is the code of the assembly; a box put together by hand is called so, and
-// stands with its parts in the long schedule.
-func boxLines(g *grid, r table.Row) []string {
-	b := g.book()
-	o, _ := b.plan.Opening(r.Of)
-	if o == nil || o.Assembly.Code != "" || o.Assembly.Box == "" {
-		return oneLine(b.schedule.Cell(r, "assembly").Text)
-	}
-	return []string{b.say("site.own", "own")}
-}
-
-func heightLines(id string) func(*grid, table.Row) []string {
-	return func(g *grid, r table.Row) []string {
-		b := g.book()
-		c := b.schedule.Cell(r, id)
-		if c.Kind == table.Empty {
-			return nil
-		}
-		return []string{b.say("site.height", "{0}", words.Height(c.Length))}
-	}
-}
-
-func centreLines(g *grid, r table.Row) []string {
-	b := g.book()
-	c := b.schedule.Cell(r, "centre")
-	if c.Kind == table.Empty && g.shows("face") {
-		return nil
-	}
-	if c.Kind == table.Empty {
-		return oneLine(b.schedule.Cell(r, "face").Text)
-	}
-	return []string{b.say("site.height", "{0}", words.Height(c.Length))}
-}
-
-// froms are the distances of a row, again as the installer measures them.
-func (b *book) froms(r table.Row) []table.From {
-	o, _ := b.plan.Opening(r.Of)
-	return table.Froms(b.ix, o)
-}
-
-func distanceLines(g *grid, r table.Row) (lines []string) {
-	b := g.book()
-	for _, f := range b.froms(r) {
-		lines = append(lines, b.say("site.distance", "{0}", f.Centre))
-	}
-	return lines
-}
-
-func fromLines(g *grid, r table.Row) (lines []string) {
-	b := g.book()
-	for _, f := range b.froms(r) {
-		lines = append(lines, b.o.Voice.Say(f.Brief))
-	}
-	return lines
-}
-
-// fillLines is what enters the box over what it holds, in cubic inches, in which it is
-// decided.
-func fillLines(g *grid, r table.Row) []string {
-	b := g.book()
-	need, volume := b.schedule.Cell(r, "fill"), b.schedule.Cell(r, "volume")
-	switch {
-	case need.Kind == table.Empty && volume.Kind == table.Empty:
-		return []string{"–"}
-	case need.Kind == table.Empty:
-		return []string{"– / " + places(volume)}
-	case volume.Kind == table.Empty:
-		return []string{places(need) + " / –"}
-	}
-	return []string{places(need) + " / " + places(volume)}
-}
-
-// places writes a volume with two decimals, or more where it has more, so that the
-// points of a column stand under each other.
-func places(c table.Cell) string {
-	whole, decimals, _ := strings.Cut(c.Volume.String(), ".")
-	return whole + "." + decimals + strings.Repeat("0", max(0, 2-len(decimals)))
-}
-
-// sourceLines says who told what is in the box, where something is that counts.
-func sourceLines(g *grid, r table.Row) []string {
-	b := g.book()
-	if b.schedule.Cell(r, "fill").Kind == table.Empty && b.schedule.Cell(r, "volume").Kind == table.Empty {
-		return nil
-	}
-	return oneLine(b.schedule.Cell(r, "source").Text)
 }
 
 // rowsOn returns the rows of a level.

@@ -46,12 +46,12 @@ func FuzzSchedule(f *testing.F) {
 				t.Fatalf("%d cells in %d columns", len(row.Cells), len(schedule.Columns))
 			}
 		}
-		for _, form := range Forms {
+		for _, format := range Formats {
 			var out bytes.Buffer
-			if err := form.Write(&out, schedule); err != nil {
-				t.Fatalf("%s: %v", form.Ext, err)
+			if err := format.Write(&out, schedule); err != nil {
+				t.Fatalf("%s: %v", format.Ext, err)
 			}
-			switch form.Ext {
+			switch format.Ext {
 			case ".csv":
 				lines, err := csv.NewReader(bytes.NewReader(bytes.TrimPrefix(out.Bytes(), []byte("\ufeff")))).ReadAll()
 				if err != nil || len(lines) != 1+len(schedule.Rows) || len(lines[0]) != len(schedule.Columns) {
