@@ -73,7 +73,7 @@ var importRules = []importRule{
 	{who: "app/locale", may: "", why: "it must be initialised before the toolkit"},
 	{who: "app/language", may: "plan/unit plan/words assets/messages", why: "which language is spoken hangs on no plan and no window"},
 	{who: "app/work", may: "plan/... fill/...", why: "a document lives without a window"},
-	{who: "app/dialog", may: "plan/... fill/... render/... app/work app/look app/help assets/...", why: "a dialog hands what was answered to whoever asked"},
+	{who: "app/dialog", may: "plan/... fill/... render/... app/work app/look app/help app/language assets/...", why: "a dialog hands what was answered to whoever asked"},
 	{who: "app/help", may: "plan/... fill/... assets/...", why: "pages of the help and their search need no window"},
 	{who: "app/shell", may: "plan/... fill/... render/... app/work app/look app/card/... app/tool assets/...", why: "what surrounds the board is told what to show"},
 	{who: "app/tool/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/card/... app/desk/... app/shell app/dialog", why: "a tool declares what it needs of the window as an interface"},

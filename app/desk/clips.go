@@ -51,7 +51,7 @@ func (c *clips) copy() {
 		c.hand.say(words.New("copy.done", "Copied {0}; {1} pastes it", one.Tag, key))
 		return
 	}
-	c.hand.say(words.New("copy.done-several", "{0} things are copied: {1} sets them on the wall or in the room chosen then, else beside", c.copied.Len(), key))
+	c.hand.say(words.New("copy.done-several", "{0} things are copied: {1} sets them on the wall or in the room selected then, else beside", c.copied.Len(), key))
 }
 
 // cut keeps what is chosen and takes it out.

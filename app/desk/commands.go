@@ -62,9 +62,9 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "mirror", Title: title("mirror", "Mirror, left to right"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyM), Can: d.clips.any, Run: d.clips.mirror},
 		{ID: "spread", Title: title("spread", "Spread evenly from the first to the last"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyE), Can: d.clips.several, Run: d.clips.spread},
 		{ID: "spread-to-ends", Title: title("spread-to-ends", "Spread evenly over the whole wall"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyE), Can: d.clips.any, Run: d.clips.spreadToEnds},
-		{ID: "align-heights", Title: title("align-heights", "As high as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
-		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
-		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one chosen first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
+		{ID: "align-heights", Title: title("align-heights", "As high as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
+		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
+		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
 		{ID: "select-all", Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
 		{ID: "select-none", Title: title("select-none", "Deselect all"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 

@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"studbay/app/language"
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/plan/words"
@@ -23,6 +24,8 @@ type exportForm struct {
 	scale  sheet.Scale
 	format string // .pdf or .png
 	dpi    int
+	// second is another language that the pages are written in as well, or nil.
+	second *language.Language
 	only   int // the page to write, from 1; 0 writes all
 
 	pages    []*scene.Scene // nil while they are laid out
@@ -72,6 +75,7 @@ func (f *exportForm) build() {
 		choice(s.say("export.paper", "Paper"), f.papers),
 		choice(s.say("export.scale", "Scale"), f.scales),
 		choice(s.say("export.pages", "Pages"), f.which),
+		choice(s.say("export.language", "Language"), f.languages),
 		choice(s.say("export.form", "Format"), f.formats),
 	}
 	f.resolves = choice(s.say("export.dpi", "Dots per inch"), f.resolutions)
@@ -118,6 +122,15 @@ func (f *exportForm) scales() []look.Option {
 		}
 	}
 	return options
+}
+
+// languages offers that of the window, alone or with another beside it.
+func (f *exportForm) languages() []look.Option {
+	own, other := language.Of(f.stage.voice.Catalogue)
+	return []look.Option{
+		f.option(own.Name, f.second == nil, true, func() { f.second = nil }),
+		f.option(f.stage.say("export.language.both", "{0} and {1}", own.Name, other.Name), f.second != nil, true, func() { f.second = &other }),
+	}
 }
 
 func (f *exportForm) which() []look.Option {
@@ -185,6 +198,9 @@ func (f *exportForm) layOut() {
 	f.job++
 	job, ix, result := f.job, f.of.Index(), f.of.Result()
 	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice}
+	if f.second != nil {
+		o.Second = &words.Voice{Catalogue: language.Catalogue(f.second.Tag), System: s.voice.System}
+	}
 	f.pages, f.only = nil, 0
 	f.say("")
 	f.update()

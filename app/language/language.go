@@ -67,6 +67,15 @@ func Other(tag string) string {
 	return Source
 }
 
+// Of returns the language of a catalogue that Catalogue gave, and the other to write
+// beside it.
+func Of(c words.Catalogue) (own, other Language) {
+	if c == nil {
+		return All[0], All[1]
+	}
+	return All[1], All[0]
+}
+
 // Catalogue returns a language's texts, nil for that of the source. The catalogues are
 // ours and tested, so a fault in one is a broken build.
 func Catalogue(tag string) words.Catalogue {

@@ -6,6 +6,8 @@ import (
 	"os"
 	"os/signal"
 
+	"studbay/app/language"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/paint"
 	"studbay/render/paint/png"
@@ -34,6 +36,8 @@ type exportRequest struct {
 
 	columns []string
 	short   bool
+
+	bilingual bool
 }
 
 func exportCommand(s speaker) *cobra.Command {
@@ -62,6 +66,7 @@ or not at all, and replace those of the same name.`),
 	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
 	f.StringSliceVar(&r.columns, "columns", nil, s.say("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for"))
 	f.BoolVar(&r.short, "short", false, s.say("flag.export.short", "the short schedule: what is needed on site"))
+	f.BoolVar(&r.bilingual, "bilingual", false, s.say("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.export.json", "write what was made as JSON"))
 	offer(c, "paper", sheet.PaperNames()...)
 	offer(c, "scale", scaleNames()...)
@@ -91,6 +96,9 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 		options.Paper = sheet.UsualPaper(p.voice.System)
 	}
 	options.Voice = p.voice
+	if r.bilingual {
+		options.Second = r.second(p.voice.System)
+	}
 	defer paint.Sparingly()()
 	pages, err := sheet.Build(p.index, p.result, options)
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
@@ -138,6 +146,11 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 	}
 	o.Columns, o.Short = r.columns, r.short
 	return o, nil
+}
+
+// second is the language that a set in two is written in beside that of the verb.
+func (s speaker) second(system unit.System) *words.Voice {
+	return &words.Voice{Catalogue: language.Catalogue(language.Other(s.tag)), System: system}
 }
 
 // exportJSON says what was made.

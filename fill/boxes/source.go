@@ -8,7 +8,7 @@ type Source string
 // The sources.
 const (
 	Drawn          Source = "drawn"            // cables of the plan end in it
-	DrawnAndStated Source = "drawn and stated" // cables of the plan, and what the user stated beside them
+	DrawnAndStated Source = "drawn and entered" // cables of the plan, and what the user stated beside them
 	Stated         Source = "stated"           // by the user
 	Assumed        Source = "assumed"          // by the kind of opening
 	NotKnown       Source = "not known"        // the user says so, or nothing tells
@@ -24,7 +24,7 @@ func (s Source) Text() words.Text {
 	case Drawn:
 		return words.New("source.drawn", "drawn")
 	case DrawnAndStated:
-		return words.New("source.drawn-and-stated", "drawn and stated")
+		return words.New("source.drawn-and-stated", "drawn and entered")
 	case Stated:
 		return words.New("source.stated", "entered")
 	case Assumed:

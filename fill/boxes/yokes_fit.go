@@ -15,7 +15,7 @@ var YokesFit = rule.Rule{
 	ID:      "yokes-fit",
 	Title:   words.New("rule.yokes-fit.title", "Yokes within the gangs of a box"),
 	Figure:  "device-allowances",
-	Doc:     words.New("rule.yokes-fit.doc", `A box takes one yoke a gang, and a device that needs two gangs takes both (common practice: two things cannot be in one place; the section counts a device by the gangs that it needs). Compared are the gangs that the front of the chosen assembly has, as its last ring says, with the yokes that are stated, else with those its kind has. Not checked: boxes of round fronts, which take a device by a cover of its own, boxes with nothing chosen, and whether plate and device match.`),
+	Doc:     words.New("rule.yokes-fit.doc", `A box takes one yoke a gang, and a device that needs two gangs takes both (common practice: two things cannot be in one place; the section counts a device by the gangs that it needs). Compared are the gangs that the front of the selected box type has, as its last ring says, with the yokes that are entered, else with those its kind has. Not checked: boxes of round fronts, which take a device by a cover of its own, boxes with nothing selected, and whether plate and device match.`),
 	Opening: checkYokesFit,
 }
 

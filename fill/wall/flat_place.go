@@ -16,7 +16,7 @@ import (
 var FlatPlace = rule.Rule{
 	ID:    "flat-place",
 	Title: words.New("rule.flat-place.title", "Boxes in ceilings and floors clear of walls and each other"),
-	Doc:   words.New("rule.flat-place.doc", `No box in a ceiling or a floor reaches over the line of a wall of its room or stands on top of another box of the same ceiling or floor (common practice: two things cannot be in one place). Measured by the outside of the boxes; open sides, and railings under a ceiling, are no walls here, and plates, joists and boxes on fixtures are not looked at.`),
+	Doc:   words.New("rule.flat-place.doc", `No box in a ceiling or a floor reaches over the line of a wall of its room or stands on top of another box of the same ceiling or floor (common practice: two things cannot be in one place). Measured by the outside of the boxes; open sides, and railings under a ceiling, are no walls here, and plates, joists and boxes on cabinets are not checked.`),
 	Room:  checkFlatPlace,
 }
 

@@ -17,7 +17,7 @@ import (
 var RoomsApart = rule.Rule{
 	ID:    "rooms-apart",
 	Title: words.New("rule.rooms-apart.title", "Rooms clear of each other"),
-	Doc:   words.New("rule.rooms-apart.doc", `No room of a level covers a part of another (common practice: two things cannot be in one place). Rooms that share an edge or a corner do not; how thick the wall between them is is not looked at here.`),
+	Doc:   words.New("rule.rooms-apart.doc", `No room of a level covers a part of another (common practice: two things cannot be in one place). Rooms that share an edge or a corner do not; how thick the wall between them is is not checked here.`),
 	Level: rule.OnLevel(seeRooms, checkRoomsApart),
 }
 

@@ -14,8 +14,8 @@ import (
 // round.
 type Mirror struct{ Things []plan.ID }
 
-// Name returns "Mirror what is chosen".
-func (Mirror) Name() words.Text { return words.New("edit.mirror", "Mirror what is chosen") }
+// Name returns "Mirror what is selected".
+func (Mirror) Name() words.Text { return words.New("edit.mirror", "Mirror what is selected") }
 
 // Apply fails with ErrGone where one of the things is not in the plan, and with ErrNoRoom
 // where one does not fit where it would come to.

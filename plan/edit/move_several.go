@@ -35,7 +35,7 @@ func (e Move) Name() words.Text {
 			return MoveSide{}.Name()
 		}
 	}
-	return words.New("edit.move", "Move what is chosen")
+	return words.New("edit.move", "Move what is selected")
 }
 
 // Apply fails with ErrGone where one of the things is not in the plan, and with ErrNoRoom

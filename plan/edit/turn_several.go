@@ -13,8 +13,8 @@ import (
 // as it was or as near to that as it fits. What stands on a fixture turns with it alone.
 type Turn struct{ Things []plan.ID }
 
-// Name returns "Turn what is chosen".
-func (Turn) Name() words.Text { return words.New("edit.turn", "Turn what is chosen") }
+// Name returns "Turn what is selected".
+func (Turn) Name() words.Text { return words.New("edit.turn", "Turn what is selected") }
 
 // Apply fails with ErrGone where one of the things is not in the plan, and with ErrNoRoom
 // where one does not fit where it would come to.

@@ -41,7 +41,7 @@ func (b *book) assemblies() error {
 	if len(all) == 0 {
 		return nil
 	}
-	name := b.say("assembly.title", "Box types and box fill")
+	name := b.both("assembly.title", "Box types and box fill")
 	first := true
 	onward := func() *page {
 		p := b.newPage(name, 0)

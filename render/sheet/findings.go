@@ -23,7 +23,7 @@ const markIn = 4.4
 // user set aside with the reason.
 func (f *flow) findings(all []rule.Finding) {
 	b := f.page.b
-	f.heading(b.say("findings.title", "Findings and open decisions"), 6)
+	f.heading(b.both("findings.title", "Findings and open decisions"), 6)
 	if not := b.result.NotChecked(); !not.IsZero() {
 		f.paragraph(style{size: body, bold: true}, 0, b.o.Voice.Say(not))
 		return
@@ -123,11 +123,11 @@ func (f *flow) looked(level *plan.Level) {
 	if fig == nil {
 		for _, c := range cautions {
 			f.space(1.4)
-			f.paragraph(s, 0, b.o.Voice.Say(c))
+			f.bothParagraphs(s, c)
 		}
 		return
 	}
-	f.heading(b.say("looked.title", "What was checked"), 2*s.line())
+	f.heading(b.both("looked.title", "What was checked"), 2*s.line())
 	rooms := map[*rule.Rule]fill.Looked{}
 	for _, l := range b.result.Looked(level) {
 		rooms[l.Rule] = l
@@ -149,11 +149,11 @@ func (f *flow) looked(level *plan.Level) {
 			f.paragraph(s, 3, b.say("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
 		}
 	}
-	f.paragraph(s, 0, b.say("looked.only", "Nothing else of the code was checked."))
+	f.bothParagraphs(s, words.New("looked.only", "Nothing else of the code was checked."))
 	f.amendments(s)
 	for _, c := range cautions {
 		f.space(1.4)
-		f.paragraph(s, 0, b.o.Voice.Say(c))
+		f.bothParagraphs(s, c)
 	}
 }
 
@@ -163,7 +163,7 @@ func (f *flow) amendments(s style) {
 	if b.plan.Amendments.Len() == 0 {
 		return
 	}
-	f.heading(b.say("amended.title", "Local amendments to {0}", b.edition()), 2*s.line())
+	f.heading(b.both("amended.title", "Local amendments to {0}", b.edition()), 2*s.line())
 	for a := range b.plan.Amendments.All() {
 		if a.Rule != "" {
 			f.bullet(s, b.say("amended.rule", "Rule {0} is turned off: {1}", a.Rule, a.Reason))

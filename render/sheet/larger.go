@@ -29,7 +29,7 @@ func (b *book) larger() error {
 		if len(rooms) == 0 {
 			continue
 		}
-		name := b.say("larger.title", "{0}, rooms drawn larger", l.Name)
+		name := b.both("larger.title", "{0}, rooms drawn larger", l.Name)
 		first := true
 		onward := func() *page {
 			p := b.newPage(name, 0)

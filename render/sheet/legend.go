@@ -121,13 +121,13 @@ func (f *flow) legend(entries []legendEntry, pieces []render.Piece) {
 	b := f.page.b
 	var all []swatch
 	for _, e := range entries {
-		all = append(all, swatch{e.draw, e.name(b.o.Voice)})
+		all = append(all, swatch{e.draw, b.bothOf(e.name)})
 	}
 	all = append(all, b.notation(pieces)...)
 	if len(all) == 0 {
 		return
 	}
-	f.heading(b.say("legend.title", "Legend"), swatchTall)
+	f.heading(b.both("legend.title", "Legend"), swatchTall)
 	f.swatches(all, swatchTall)
 	if letters := b.letters(pieces); len(letters) > 0 {
 		f.space(1.5)
@@ -190,7 +190,7 @@ func (b *book) letters(pieces []render.Piece) (all []swatch) {
 			func(m scene.Point) []scene.Item {
 				return []scene.Item{run.at(m.X, m.Y+run.cap()/2, letters)}
 			},
-			lettersName(b.o.Voice, kinds[letters]),
+			b.bothOf(func(v words.Voice) string { return lettersName(v, kinds[letters]) }),
 		})
 	}
 	return all
@@ -205,7 +205,7 @@ func lettersName(v words.Voice, kinds []*part.Kind) string {
 		oneDevice = oneDevice && k.Device == kinds[0].Device && k.Device != ""
 	}
 	if oneDevice {
-		return capital(v.Say(words.New("device."+strings.ReplaceAll(kinds[0].Device, " ", "-"), kinds[0].Device)))
+		return capital(v.Say(part.DeviceText(kinds[0].Device)))
 	}
 	slices.Sort(names)
 	return strings.Join(names, "; ")
@@ -238,13 +238,13 @@ func (b *book) notation(pieces []render.Piece) (all []swatch) {
 		uses[p.Layer] = true
 	}
 	if uses[render.LayerControls] {
-		all = append(all, swatch{drawCurve, b.say("legend.control", "Switch and what it serves; small letters name the group")})
+		all = append(all, swatch{drawCurve, b.both("legend.control", "Switch and what it serves; small letters name the group")})
 	}
 	if uses[render.LayerStretches] {
-		all = append(all, swatch{drawStretch, b.say("legend.stretch", "Part of a wall that a finding is of")})
+		all = append(all, swatch{drawStretch, b.both("legend.stretch", "Part of a wall that a finding is of")})
 	}
 	if uses[render.LayerMarks] {
-		all = append(all, swatch{drawRing, b.say("legend.ring", "A finding; see the list")})
+		all = append(all, swatch{drawRing, b.both("legend.ring", "A finding; see the list")})
 	}
 	return all
 }

@@ -39,7 +39,7 @@ func (b *book) level(l *plan.Level, isFirst bool) error {
 
 // levelBeside lays out one level with so many columns beside its plan.
 func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
-	name := b.say("sheet.plan", "{0}, openings", l.Name)
+	name := b.both("sheet.plan", "{0}, openings", l.Name)
 	onward := func() *page {
 		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), 0)
 		q.name, q.part = name, b.say("sheet.continued", "continued")

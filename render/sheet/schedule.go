@@ -85,7 +85,7 @@ func (f *flow) schedule(rows []table.Row) {
 		return
 	}
 	b := f.page.b
-	f.heading(b.say("site.title", "Opening schedule"), 14)
+	f.heading(b.both("site.title", "Opening schedule"), 14)
 	g := &grid{f: f}
 	g.header()
 	for i, r := range rows {
@@ -127,23 +127,13 @@ func (g *grid) shows(id string) bool {
 func (g *grid) header() {
 	g.columns = g.book().columnsFor(g.f.width())
 	f, s := g.f, style{size: small, bold: true}
-	y := f.y + s.line()
-	x := f.left()
-	for i, c := range g.columns {
-		text := f.page.b.o.Voice.Say(c.title)
-		if c.right {
-			f.page.add(s.right().at(x+c.width-cellPad-c.pad, y, text))
-		} else if !c.title.IsZero() {
-			if i > 0 && g.columns[i-1].title.IsZero() {
-				x0 := x - g.columns[i-1].width // a title over a figure and its name
-				f.page.add(s.at(x0+cellPad, y, text))
-			} else {
-				f.page.add(s.at(x, y, text))
-			}
-		}
-		x += c.width
+	f.y += s.line()
+	g.titleRow(s, f.y, f.page.b.o.Voice)
+	if second := f.page.b.o.Second; second != nil {
+		f.y += fine.line()
+		g.titleRow(fine, f.y, *second)
 	}
-	f.y = y + 1.3
+	f.y += 1.3
 	f.page.add(hline(f.left()-overhang, f.right(), f.y, pen(divider)))
 	g.shade = false
 }
@@ -159,7 +149,7 @@ func (g *grid) onward() {
 		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.beside", "The schedule continues in the next column.")))
 	}
 	f.next()
-	f.heading(b.say("site.again", "Opening schedule, continued"), 14)
+	f.heading(b.both("site.again", "Opening schedule, continued"), 14)
 	g.header()
 }
 

@@ -24,6 +24,9 @@ type Options struct {
 	Paper Paper
 	Scale Scale // of plans; the zero value is the largest standard scale that fits
 	Voice words.Voice
+	// Second is another language to write titles, legend, headings and notes in as well, or
+	// nil for a set in one.
+	Second *words.Voice
 	// Columns are those of the schedule by the IDs of table.ScheduleIDs, in this order;
 	// none are as many of the usual ones as the width holds.
 	Columns []string

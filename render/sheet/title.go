@@ -36,7 +36,7 @@ func (p *page) titles(box scene.Rect) {
 	name := style{size: 8.5}
 	y += name.line() + 0.6
 	p.add(name.at(x, y, name.fit(p.fullName(), width)))
-	lines := fine.wrap(p.b.caution(), width)
+	lines := p.cautionLines(width, box.Max.Y-1.4-y)
 	y = max(y+fine.line()+0.4, box.Max.Y-2.6-float64(len(lines)-1)*fine.line())
 	for _, line := range lines {
 		if y <= box.Max.Y-1 {
@@ -55,14 +55,14 @@ func (p *page) fullName() string {
 
 // caution is the two lines that go on every page: what was checked against, or that and
 // why nothing was.
-func (b *book) caution() string {
+func (b *book) caution(v words.Voice) string {
 	if not := b.result.NotChecked(); !not.IsZero() {
-		return b.say("sheet.not-checked",
-			"{0}. A planning aid: the adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off.", not)
+		return v.Say(words.New("sheet.not-checked",
+			"{0}. A planning aid: the adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off.", not))
 	}
-	return b.say("sheet.caution",
+	return v.Say(words.New("sheet.caution",
 		"Checked against {0}{1}. A planning aid: the adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off.",
-		b.edition(), b.amended())
+		b.edition(), b.amended()))
 }
 
 // edition names what was checked against.
@@ -93,13 +93,13 @@ func (p *page) titleCells(box scene.Rect, right float64, number, of int) float64
 	h := p.b.plan.Header
 	var all []titleCell
 	for _, f := range []titleCell{
-		{p.b.say("sheet.scale", "Scale"), p.scale},
-		{p.b.say("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
-		{p.b.say("sheet.drawn", "Drawn"), h.Date},
-		{p.b.say("sheet.revision", "Revision"), h.Revision},
-		{p.b.say("sheet.author", "By"), h.Author},
-		{p.b.say("sheet.site", "Site"), h.Site},
-		{p.b.say("sheet.client", "For"), h.Client},
+		{p.b.both("sheet.scale", "Scale"), p.scale},
+		{p.b.both("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
+		{p.b.both("sheet.drawn", "Drawn"), h.Date},
+		{p.b.both("sheet.revision", "Revision"), h.Revision},
+		{p.b.both("sheet.author", "By"), h.Author},
+		{p.b.both("sheet.site", "Site"), h.Site},
+		{p.b.both("sheet.client", "For"), h.Client},
 	} {
 		if f.value != "" {
 			all = append(all, f)

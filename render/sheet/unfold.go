@@ -6,6 +6,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 	"studbay/render/scene"
 	"studbay/render/unfold"
 )
@@ -27,14 +28,14 @@ func (b *book) unfolded() error {
 		return nil
 	}
 	lay := func(f *flow) {
-		f.paragraph(fine, 0, b.say("unfold.how",
+		f.bothParagraphs(fine, words.New("unfold.how",
 			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its center is above the finished floor."))
 		f.space(2)
 		for _, s := range strips {
 			f.unfold(s)
 		}
 	}
-	name := b.say("unfold.title", "Interior elevations")
+	name := b.both("unfold.title", "Interior elevations")
 	first := len(b.pages)
 	onward := func() *page {
 		p := b.newPage(name, 0)
