@@ -68,6 +68,7 @@ var importRules = []importRule{
 	{who: "render", may: "plan/... fill/... render/glyph render/scene render/symbol assets", why: "medium, theme and names are there before any drawing"},
 	{who: "render/draft", may: "plan/... fill/... render render/glyph render/scene render/symbol assets", why: "what drawings share knows none of them"},
 	{who: "render/level", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
+	{who: "render/cut", may: "plan/... fill/... render render/glyph render/scene", why: "one drawing does not lean on another"},
 	{who: "render/unfold", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
 	{who: "render/...", may: "plan/... fill/... render/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "app/locale", may: "", why: "it must be initialised before the toolkit"},

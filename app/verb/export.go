@@ -5,6 +5,7 @@ import (
 	"errors"
 	"os"
 	"os/signal"
+	"strings"
 
 	"studbay/app/language"
 	"studbay/plan/unit"
@@ -38,6 +39,7 @@ type exportRequest struct {
 	short   bool
 
 	bilingual bool
+	reader    string
 }
 
 func exportCommand(s speaker) *cobra.Command {
@@ -66,11 +68,13 @@ or not at all, and replace those of the same name.`),
 	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
 	f.StringSliceVar(&r.columns, "columns", nil, s.say("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for"))
 	f.BoolVar(&r.short, "short", false, s.say("flag.export.short", "the short schedule: what is needed on site"))
+	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.say("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
 	f.BoolVar(&r.bilingual, "bilingual", false, s.say("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.export.json", "write what was made as JSON"))
 	offer(c, "paper", sheet.PaperNames()...)
 	offer(c, "scale", scaleNames()...)
 	offer(c, "columns", schedule.ScheduleIDs()...)
+	offer(c, "for", sheet.ReaderNames()...)
 	offer(c, "dpi", "100", "150", "300", "600")
 	return c
 }
@@ -143,6 +147,9 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 	}
 	if err := schedule.CheckColumns(r.columns); err != nil {
 		return o, usagef("--columns: %w", err)
+	}
+	if o.Reader, err = sheet.ReaderNamed(r.reader); err != nil {
+		return o, usagef("--for: %w", err)
 	}
 	o.Columns, o.Short = r.columns, r.short
 	return o, nil

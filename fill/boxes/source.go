@@ -8,7 +8,7 @@ type Source string
 // The sources.
 const (
 	Drawn          Source = "drawn"            // cables of the plan end in it
-	DrawnAndStated Source = "drawn and entered" // cables of the plan, and what the user stated beside them
+	DrawnAndStated Source = "drawn and stated" // cables of the plan, and what the user stated beside them
 	Stated         Source = "stated"           // by the user
 	Assumed        Source = "assumed"          // by the kind of opening
 	NotKnown       Source = "not known"        // the user says so, or nothing tells

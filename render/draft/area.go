@@ -12,10 +12,14 @@ type Area struct {
 	Window  scene.Rect // that of the medium
 }
 
+// edge is how far inside a window texts stay: letters reach a hair beyond what they are
+// measured by.
+const edge = 0.2
+
 // Holds reports whether the middle of a box lies in the area, no side of it cuts the box
 // and the window shows it.
 func (a *Area) Holds(box scene.Rect) bool {
-	if !a.Contains(box.Middle()) || !(render.Medium{Window: a.Window}).Shows(box) {
+	if !a.Contains(box.Middle()) || !(render.Medium{Window: a.Window}).Shows(box.Expanded(edge)) {
 		return false
 	}
 	for i, p := range a.Outline {

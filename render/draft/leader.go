@@ -40,7 +40,7 @@ func (d *Drawing) ringSearch(l *Label, reach float64, inRoom, overBodies bool) b
 		for _, way := range ways {
 			at := middle.Add(way.Mul(r * d.Medium.Symbol)).Add(scene.Point{X: way.X * w / 2, Y: way.Y * h / 2})
 			box := scene.RectAround(at, w, h)
-			if inRoom && !l.Area.Holds(box) || !d.Medium.Shows(box) || !d.Obstacles.IsFree(d.Padded(box)) {
+			if inRoom && !l.Area.Holds(box) || !d.Medium.Shows(box.Expanded(edge)) || !d.Obstacles.IsFree(d.Padded(box)) {
 				continue
 			}
 			from, to := leader(l.From, box, d.Medium.Pixel)

@@ -239,8 +239,7 @@ const overhang = 1.0
 func (g *grid) draw(row gridRow) {
 	f := g.f
 	if g.shade {
-		ground := scene.Rect{Min: scene.Point{X: f.left() - overhang, Y: f.y}, Max: scene.Point{X: f.right(), Y: f.y + row.tall}}
-		f.page.add(scene.Fill{Path: ground.Path(), Color: faint})
+		f.page.add(band(f.left()-overhang, f.right(), f.y, row.tall))
 	}
 	g.shade = !g.shade
 	for _, runs := range row.cells {

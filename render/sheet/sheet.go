@@ -27,6 +27,7 @@ type Options struct {
 	// Second is another language to write titles, legend, headings and notes in as well, or
 	// nil for a set in one.
 	Second *words.Voice
+	Reader Reader // whom the set is for: the pages that this one reads
 	// Columns are those of the schedule by the IDs of table.ScheduleIDs, in this order;
 	// none are as many of the usual ones as the width holds.
 	Columns []string
@@ -35,15 +36,17 @@ type Options struct {
 	Short bool
 }
 
-// kinds are the kinds of page in the order of the set.
+// kinds are the kinds of page in the order of the set, with whom they are for.
 var kinds = []struct {
 	name  string // for ourselves
 	build func(*book) error
+	by    []Reader
 }{
-	{"plan of each level", (*book).levels},
-	{"rooms drawn larger", (*book).larger},
-	{"rooms unfolded", (*book).unfolded},
-	{"assemblies with their fill", (*book).assemblies},
+	{"plan of each level", (*book).levels, Readers},
+	{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
+	{"rooms unfolded", (*book).unfolded, []Reader{ForCrew, ForDrywall, ForClient}},
+	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
+	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
 }
 
 // ErrNoLevel is returned for a plan without a level.
@@ -67,6 +70,9 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 	}
 	b.schedule = table.Schedule(ix, result, o.Voice)
 	for _, k := range kinds {
+		if !o.Reader.reads(k.by) {
+			continue
+		}
 		if err := k.build(b); err != nil {
 			return nil, err
 		}

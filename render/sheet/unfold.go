@@ -29,7 +29,7 @@ func (b *book) unfolded() error {
 	}
 	lay := func(f *flow) {
 		f.bothParagraphs(fine, words.New("unfold.how",
-			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its center is above the finished floor."))
+			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its center is above the finished floor. Studs in dashes are assumed: verify them. Hatched: a block. Boxes in dashes: set from the other side."))
 		f.space(2)
 		for _, s := range strips {
 			f.unfold(s)

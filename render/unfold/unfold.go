@@ -127,12 +127,10 @@ func (u *unfolding) studs(f Face, side *index.SideView) (items []scene.Item) {
 	if n := len(studs) - 1; n > 0 && u.m.Length((studs[n].At-studs[0].At)/unit.Length(n)) < 4*u.m.Pixel {
 		return nil
 	}
+	if u.m.Kind == render.Sheet {
+		return u.framing(f, side)
+	}
 	for _, s := range studs {
-		if u.m.Kind == render.Sheet {
-			line := scene.LinePath(u.m.ToStrip(f.Left+s.At, 0), u.m.ToStrip(f.Left+s.At, u.strip.Ceiling))
-			items = append(items, scene.Stroke{Path: line, Pen: u.dashedPen(u.Hairline(), 8, 6)})
-			continue
-		}
 		box := u.box(f, max(0, s.Left()), min(f.Length, s.Right()), 0, u.strip.Ceiling)
 		color := u.Theme.Line
 		color.A = 0x90

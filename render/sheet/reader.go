@@ -1,0 +1,44 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Reader is whom a set is for. It chooses the pages; the zero value is all.
+type Reader string
+
+// The readers, as a user types them.
+const (
+	ForAll       Reader = "all"
+	ForCrew      Reader = "crew"
+	ForDrywall   Reader = "drywall"
+	ForInspector Reader = "inspector"
+	ForSupplier  Reader = "supplier"
+	ForClient    Reader = "client"
+)
+
+// Readers lists them in the order help does.
+var Readers = []Reader{ForCrew, ForDrywall, ForInspector, ForSupplier, ForClient, ForAll}
+
+// ReaderNamed returns the reader of a name. The error lists them all.
+func ReaderNamed(name string) (Reader, error) {
+	if r := Reader(strings.ToLower(name)); slices.Contains(Readers, r) {
+		return r, nil
+	}
+	return "", fmt.Errorf("nobody of the name %q; there are %s", name, strings.Join(ReaderNames(), ", "))
+}
+
+// ReaderNames lists what a user types.
+func ReaderNames() (names []string) {
+	for _, r := range Readers {
+		names = append(names, string(r))
+	}
+	return names
+}
+
+// reads reports whether a kind of page is for a reader; a page for nobody named is for all.
+func (r Reader) reads(by []Reader) bool {
+	return r == "" || r == ForAll || slices.Contains(by, r)
+}
