@@ -12,11 +12,11 @@ import (
 
 // counterLine divides a side by the counters that stand along it: counter is wall space
 // of its own kind, all else a break.
-func counterLine(v *index.RoomView, i int, fig *code.Figures) []stretch {
+func counterLine(v *index.RoomView, i int, fig *code.Figures) []marking {
 	s := &v.Sides[i]
 	switch s.Side.Kind {
 	case plan.SideOpen, plan.SideRailing:
-		return []stretch{{0, s.Length, isBreak}}
+		return []marking{{0, s.Length, isBreak}}
 	}
 	top := counterMarks{behind: fig.Outlets.CounterBehindStraight, line: s}
 	for _, f := range v.Standing {
@@ -27,16 +27,16 @@ func counterLine(v *index.RoomView, i int, fig *code.Figures) []stretch {
 			top.take(f)
 		}
 	}
-	return top.stretches()
+	return top.markings()
 }
 
 // counterMarks gathers what of a side is counter and what parts it.
 type counterMarks struct {
 	behind   unit.Length // a wall so far behind a sink, or farther, is counter
 	line     *index.SideView
-	counters []stretch
-	parted   []stretch
-	under    []stretch // machines that stand under a counter or between two
+	counters []marking
+	parted   []marking
+	under    []marking // machines that stand under a counter or between two
 }
 
 // take looks at a fixture that stands against the side and at what is on it.
@@ -45,7 +45,7 @@ func (m *counterMarks) take(f index.FixtureView) {
 	if !ok || f.Fixture.Bottom > 0 {
 		return
 	}
-	at := stretch{from: from, to: to}
+	at := marking{from: from, to: to}
 	switch kind := part.All().Fixture(f.Fixture.Kind); {
 	case f.Fixture.Kind == plan.FixtureSink:
 		m.counters = append(m.counters, at)
@@ -70,7 +70,7 @@ func (m *counterMarks) parts(counter *plan.Fixture, on index.FixtureView) {
 	f := on.Fixture
 	if partsCounter(f.Kind) && f.At.Out-f.Depth/2 < m.behind {
 		from := counter.At.Along + f.At.Along - f.Width/2
-		m.parted = append(m.parted, stretch{from: max(from, 0), to: min(from+f.Width, m.line.Length)})
+		m.parted = append(m.parted, marking{from: max(from, 0), to: min(from+f.Width, m.line.Length)})
 	}
 }
 
@@ -96,10 +96,10 @@ func (m *counterMarks) against(f index.FixtureView) (from, to unit.Length, ok bo
 	return 0, 0, false
 }
 
-// stretches lays what was taken on the side: what parts a counter wins, and a door or
+// markings lays what was taken on the side: what parts a counter wins, and a door or
 // fireplace over all.
-func (m *counterMarks) stretches() (out []stretch) {
-	marks := floorMarks{stretches: []stretch{{0, m.line.Length, isWall}}}
+func (m *counterMarks) markings() (out []marking) {
+	marks := floorMarks{markings: []marking{{0, m.line.Length, isWall}}}
 	for _, s := range m.counters {
 		marks.lay(s.from, s.to, isCounter)
 	}
@@ -116,11 +116,11 @@ func (m *counterMarks) stretches() (out []stretch) {
 			marks.lay(c.From, c.To, isBreak)
 		}
 	}
-	for _, s := range marks.stretches {
+	for _, s := range marks.markings {
 		if s.looks == isCounter {
-			out = grow(out, stretch{s.from, s.to, isWall})
+			out = grow(out, marking{s.from, s.to, isWall})
 		} else {
-			out = grow(out, stretch{s.from, s.to, isBreak})
+			out = grow(out, marking{s.from, s.to, isBreak})
 		}
 	}
 	return out
@@ -128,7 +128,7 @@ func (m *counterMarks) stretches() (out []stretch) {
 
 // hasCounterAt reports whether a counter is anywhere from one place to another.
 func (m *floorMarks) hasCounterAt(from, to unit.Length) bool {
-	return slices.ContainsFunc(m.stretches, func(s stretch) bool {
+	return slices.ContainsFunc(m.markings, func(s marking) bool {
 		return s.looks == isCounter && s.from <= to && from <= s.to
 	})
 }

@@ -35,7 +35,7 @@ func checkCounterReach(v index.RoomView, fig *code.Figures) (found []rule.Findin
 	if !slices.Contains(counterUses, v.Room.Use) {
 		return nil
 	}
-	var lines [][]stretch
+	var lines [][]marking
 	for i := range v.Sides {
 		lines = append(lines, counterLine(&v, i, fig))
 	}

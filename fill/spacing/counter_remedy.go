@@ -58,7 +58,7 @@ func newCounterReceptacle(fig *code.Figures) plan.Opening {
 func counterPlace(v index.RoomView, r run, g gap, o *plan.Opening, fig *code.Figures) (best plan.Anchor, served unit.Length) {
 	reach, wish := fig.Spacing.CounterReach, (g.from+g.to)/2
 	var off unit.Length
-	for _, p := range r.pieces {
+	for _, p := range r.legs {
 		height, ok := counterHeight(&v, p, o, fig)
 		if !ok {
 			continue
@@ -82,9 +82,9 @@ func counterPlace(v index.RoomView, r run, g gap, o *plan.Opening, fig *code.Fig
 	return best, served
 }
 
-// counterHeight returns the height of a receptacle over the counter of a piece: as usual,
+// counterHeight returns the height of a receptacle over the counter of a leg: as usual,
 // or where that would not count, in the middle of where one does.
-func counterHeight(v *index.RoomView, p piece, o *plan.Opening, fig *code.Figures) (plan.Height, bool) {
+func counterHeight(v *index.RoomView, p leg, o *plan.Opening, fig *code.Figures) (plan.Height, bool) {
 	top, ok := counterTop(v, p.side.Frame.Point((p.from+p.to)/2, 0))
 	if !ok {
 		return plan.Height{}, false
@@ -96,16 +96,16 @@ func counterHeight(v *index.RoomView, p piece, o *plan.Opening, fig *code.Figure
 	return plan.CentreAt(usual), usual < v.Room.Ceiling
 }
 
-// freeFor returns where along the side of a piece the centre of a box may be: clear of
+// freeFor returns where along the side of a leg the centre of a box may be: clear of
 // studs, of doors and windows with their casing, and of what else is in its way.
-func (p piece) freeFor(o *plan.Opening, room *plan.Room) (free []stretch) {
+func (p leg) freeFor(o *plan.Opening, room *plan.Room) (free []marking) {
 	mine := frame.RectOf(o, room)
 	width := mine.Right - mine.Left
 	half := width - width/2
-	var taken []stretch
+	var taken []marking
 	take := func(left, right, bottom, top unit.Length) {
 		if bottom < mine.Top && mine.Bottom < top {
-			taken = append(taken, stretch{from: left - half, to: right + half})
+			taken = append(taken, marking{from: left - half, to: right + half})
 		}
 	}
 	for _, at := range p.inTheWay(room, true) {
@@ -115,9 +115,9 @@ func (p piece) freeFor(o *plan.Opening, room *plan.Room) (free []stretch) {
 		take(c.From-c.Break.Casing, c.To+c.Break.Casing, c.Break.Sill-c.Break.Casing, c.Break.Head+c.Break.Casing)
 	}
 	for _, s := range frame.FaceIn(p.side).Framed().Between(mine.Bottom, mine.Top) {
-		taken = append(taken, stretch{from: s.Left() - half, to: s.Right() + half})
+		taken = append(taken, marking{from: s.Left() - half, to: s.Right() + half})
 	}
-	free = []stretch{{from: p.from + half, to: p.to - half}}
+	free = []marking{{from: p.from + half, to: p.to - half}}
 	if !p.canMount || free[0].from > free[0].to {
 		return nil
 	}
@@ -127,18 +127,18 @@ func (p piece) freeFor(o *plan.Opening, room *plan.Room) (free []stretch) {
 	return free
 }
 
-// without returns what of some stretches lies outside of another; its ends stay.
-func without(list []stretch, t stretch) (out []stretch) {
+// without returns what of some markings lies outside of another; its ends stay.
+func without(list []marking, t marking) (out []marking) {
 	for _, s := range list {
 		if t.to <= s.from || s.to <= t.from {
 			out = append(out, s)
 			continue
 		}
 		if s.from <= t.from {
-			out = append(out, stretch{from: s.from, to: t.from})
+			out = append(out, marking{from: s.from, to: t.from})
 		}
 		if t.to <= s.to {
-			out = append(out, stretch{from: t.to, to: s.to})
+			out = append(out, marking{from: t.to, to: s.to})
 		}
 	}
 	return out

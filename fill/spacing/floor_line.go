@@ -10,7 +10,7 @@ import (
 	"studbay/plan/unit"
 )
 
-// looks says what the floor line along a stretch of a side is.
+// looks says what the floor line along a marking of a side is.
 type looks int
 
 const (
@@ -22,31 +22,31 @@ const (
 	isBreak
 )
 
-// stretch is a part of a side of one look.
-type stretch struct {
+// marking is a part of a side of one look.
+type marking struct {
 	from, to unit.Length
 	looks    looks
 }
 
 // floorLine divides a side by what stands on its floor line.
-func floorLine(v *index.RoomView, i int, fig *code.Figures) []stretch {
+func floorLine(v *index.RoomView, i int, fig *code.Figures) []marking {
 	s := &v.Sides[i]
 	base := isWall
 	switch s.Side.Kind {
 	case plan.SideOpen:
-		return []stretch{{0, s.Length, isBreak}}
+		return []marking{{0, s.Length, isBreak}}
 	case plan.SideRailing:
 		if !fig.Spacing.RoomDividerCounts {
-			return []stretch{{0, s.Length, isBreak}}
+			return []marking{{0, s.Length, isBreak}}
 		}
 		base = isMountless
 	case plan.SideGlass:
 		if !fig.Spacing.FixedPanelCounts {
-			return []stretch{{0, s.Length, isBreak}}
+			return []marking{{0, s.Length, isBreak}}
 		}
 		base = isMountless
 	}
-	line := floorMarks{stretches: []stretch{{0, s.Length, base}}}
+	line := floorMarks{markings: []marking{{0, s.Length, base}}}
 	looksOf := looker{v.Room.Use, fig}
 	line.layFixtures(s, v.Standing, looksOf)
 	for _, other := range v.Sides {
@@ -55,12 +55,12 @@ func floorLine(v *index.RoomView, i int, fig *code.Figures) []stretch {
 	for _, c := range s.Cuts {
 		line.layCut(c, fig)
 	}
-	return settled(line.stretches)
+	return settled(line.markings)
 }
 
 // settled gives an appliance that stands in a row of counters to the counters, whose
 // rule says what is behind it; any other leaves the wall as it is.
-func settled(line []stretch) (out []stretch) {
+func settled(line []marking) (out []marking) {
 	isCounterAt := func(i int) bool { return i >= 0 && i < len(line) && line[i].looks == isCounter }
 	for i, s := range line {
 		if s.looks == isAppliance {
@@ -110,7 +110,7 @@ func (l looker) of(f *plan.Fixture) looks {
 }
 
 // floorMarks is a side's floor line while breaks are laid on it. A worse look wins.
-type floorMarks struct{ stretches []stretch }
+type floorMarks struct{ markings []marking }
 
 // touches is how near a fixture's edge is to a face that it stands against: less than
 // a scribe or filler strip (common practice).
@@ -132,12 +132,12 @@ func (m *floorMarks) layFixtures(s *index.SideView, fixtures []index.FixtureView
 
 // standsAt returns the parts of a side that a fixture stands against, with its back or with
 // an end.
-func standsAt(s *index.SideView, f index.FixtureView) (parts []stretch) {
+func standsAt(s *index.SideView, f index.FixtureView) (parts []marking) {
 	for i, corner := range f.Footprint {
 		from, out := s.Frame.Project(corner)
 		to, outTo := s.Frame.Project(f.Footprint[(i+1)%len(f.Footprint)])
 		if max(out.Abs(), outTo.Abs()) <= touches {
-			parts = append(parts, stretch{from: min(from, to), to: max(from, to)})
+			parts = append(parts, marking{from: min(from, to), to: max(from, to)})
 		}
 	}
 	return parts
@@ -188,22 +188,22 @@ func (m *floorMarks) layPanels(c index.Cut, fig *code.Figures) {
 
 // lay gives the line from one place to another a look, where what it has is not worse.
 func (m *floorMarks) lay(from, to unit.Length, kind looks) {
-	var out []stretch
-	for _, s := range m.stretches {
+	var out []marking
+	for _, s := range m.markings {
 		lo, hi := max(s.from, from), min(s.to, to)
 		if lo >= hi || s.looks >= kind {
 			out = grow(out, s)
 			continue
 		}
-		out = grow(out, stretch{s.from, lo, s.looks})
-		out = grow(out, stretch{lo, hi, kind})
-		out = grow(out, stretch{hi, s.to, s.looks})
+		out = grow(out, marking{s.from, lo, s.looks})
+		out = grow(out, marking{lo, hi, kind})
+		out = grow(out, marking{hi, s.to, s.looks})
 	}
-	m.stretches = out
+	m.markings = out
 }
 
-// grow appends a stretch, or lengthens the last one of the same look.
-func grow(list []stretch, s stretch) []stretch {
+// grow appends a marking, or lengthens the last one of the same look.
+func grow(list []marking, s marking) []marking {
 	if s.from >= s.to {
 		return list
 	}

@@ -242,7 +242,7 @@ func (i island) spaces(fig *code.Figures) (all []space) {
 		if !partsCounter(f.Kind) || back >= fig.Outlets.CounterBehindStraight {
 			continue
 		}
-		cut := stretch{from: f.At.Along - f.Width/2, to: f.At.Along + f.Width/2}
+		cut := marking{from: f.At.Along - f.Width/2, to: f.At.Along + f.Width/2}
 		var rest []space
 		for _, s := range all {
 			if s.from < min(cut.from, s.to) {

@@ -160,7 +160,7 @@ func (r run) places(outlets []outlet, v *index.RoomView, floorReach unit.Length)
 			places = append(places, r.placesOfFloor(o.at, v, floorReach)...)
 			continue
 		}
-		for _, p := range r.pieces {
+		for _, p := range r.legs {
 			if p.side.Side.ID == o.side && p.holds(o.along) {
 				places = append(places, p.start+o.along-p.from)
 			}
@@ -170,13 +170,13 @@ func (r run) places(outlets []outlet, v *index.RoomView, floorReach unit.Length)
 	return slices.Compact(places)
 }
 
-// holds reports whether a place along the piece's side is in the piece.
-func (p piece) holds(along unit.Length) bool { return p.from-grain <= along && along <= p.to+grain }
+// holds reports whether a place along the leg's side is in the leg.
+func (p leg) holds(along unit.Length) bool { return p.from-grain <= along && along <= p.to+grain }
 
 // placesOfFloor returns where a point of the floor stands before a run, near enough and
-// with no wall between: straight off a piece, or else off an outside corner.
+// with no wall between: straight off a leg, or else off an outside corner.
 func (r run) placesOfFloor(at geom.Point, v *index.RoomView, reach unit.Length) (places []unit.Length) {
-	for _, p := range r.pieces {
+	for _, p := range r.legs {
 		along, out := p.side.Frame.Project(at)
 		if p.holds(along) && -grain <= out && out <= reach+grain && isClear(v, p.side, at, p.side.Frame.Point(along, 0)) {
 			places = append(places, p.start+along-p.from)
@@ -185,7 +185,7 @@ func (r run) placesOfFloor(at geom.Point, v *index.RoomView, reach unit.Length) 
 	if len(places) > 0 {
 		return places
 	}
-	for i, p := range r.pieces {
+	for i, p := range r.legs {
 		if i == 0 && !r.isClosed || p.from > 0 {
 			continue // a run's own end is at a break
 		}

@@ -13,13 +13,13 @@ import (
 // in returns whole inches.
 func in(n int) unit.Length { return unit.Length(n) * unit.Inch }
 
-// aRun returns a run of pieces of lengths in inches, each from the start of its own side.
+// aRun returns a run of legs of lengths in inches, each from the start of its own side.
 func aRun(isClosed bool, lengths ...int) run {
 	r := run{isClosed: isClosed}
 	for i, l := range lengths {
 		side := &index.SideView{}
 		side.Side, side.Length = &plan.Side{ID: plan.ID(fmt.Sprintf("s%d", i))}, in(l)
-		r.add(piece{side: side, to: in(l), canMount: true})
+		r.add(leg{side: side, to: in(l), canMount: true})
 	}
 	return r
 }
@@ -73,8 +73,8 @@ func TestGaps(t *testing.T) {
 	}
 }
 
-// TestPlacesAlongARun: a place of a run is on the piece that it falls into, counted from
-// where the piece begins; on a closed run places go on past its ends.
+// TestPlacesAlongARun: a place of a run is on the leg that it falls into, counted from
+// where the leg begins; on a closed run places go on past its ends.
 func TestPlacesAlongARun(t *testing.T) {
 	open, closed := aRun(false, 30, 50, 20), aRun(true, 30, 50, 20)
 	for _, tt := range []struct {
@@ -86,7 +86,7 @@ func TestPlacesAlongARun(t *testing.T) {
 	}{
 		{"the start", open, 0, "s0", 0},
 		{"within the first", open, 12, "s0", 12},
-		{"at a corner, the end of the piece before it", open, 30, "s0", 30},
+		{"at a corner, the end of the leg before it", open, 30, "s0", 30},
 		{"past a corner", open, 31, "s1", 1},
 		{"the end", open, 100, "s2", 20},
 		{"past the end of an open run, its end", open, 120, "s2", 20},
@@ -107,10 +107,10 @@ func TestStretchesOfARun(t *testing.T) {
 		from, to int
 		want     string
 	}{
-		{"within a piece", open, 35, 40, "s1 5-10"},
+		{"within a leg", open, 35, 40, "s1 5-10"},
 		{"over a corner", open, 20, 40, "s0 20-30 s1 0-10"},
 		{"all of it", open, 0, 100, "s0 0-30 s1 0-50 s2 0-20"},
-		{"one piece, and nothing of those that it touches", open, 30, 80, "s1 0-50"},
+		{"one leg, and nothing of those that it touches", open, 30, 80, "s1 0-50"},
 		{"over the start of a closed run", closed, 90, 110, "s2 10-20 s0 0-10"},
 		{"an open run has nothing past its end", open, 90, 110, "s2 10-20"},
 	} {
@@ -124,42 +124,42 @@ func TestStretchesOfARun(t *testing.T) {
 	}
 }
 
-// line writes a floor line as its stretches in inches.
-func line(list []stretch) (out string) {
+// line writes a floor line as its markings in inches.
+func line(list []marking) (out string) {
 	for _, s := range list {
 		out += fmt.Sprintf("%d-%d:%d ", s.from/unit.Inch, s.to/unit.Inch, s.looks)
 	}
 	return out
 }
 
-func marks(list ...stretch) []stretch { return list }
+func marks(list ...marking) []marking { return list }
 
 // TestLayingOnAFloorLine: the worse of two looks wins, what lies outside changes nothing,
-// and neighbors of one look are one stretch.
+// and neighbors of one look are one marking.
 func TestLayingOnAFloorLine(t *testing.T) {
-	whole := marks(stretch{0, in(100), isWall})
+	whole := marks(marking{0, in(100), isWall})
 	for _, tt := range []struct {
 		name     string
-		on       []stretch
+		on       []marking
 		from, to int
 		looks    looks
-		want     []stretch
+		want     []marking
 	}{
-		{"within", whole, 20, 40, isBreak, marks(stretch{0, in(20), isWall}, stretch{in(20), in(40), isBreak}, stretch{in(40), in(100), isWall})},
-		{"all", whole, 0, 100, isBreak, marks(stretch{0, in(100), isBreak})},
-		{"past both ends", whole, -10, 120, isCounter, marks(stretch{0, in(100), isCounter})},
+		{"within", whole, 20, 40, isBreak, marks(marking{0, in(20), isWall}, marking{in(20), in(40), isBreak}, marking{in(40), in(100), isWall})},
+		{"all", whole, 0, 100, isBreak, marks(marking{0, in(100), isBreak})},
+		{"past both ends", whole, -10, 120, isCounter, marks(marking{0, in(100), isCounter})},
 		{"beyond the end", whole, 100, 120, isBreak, whole},
 		{"the same look", whole, 20, 40, isWall, whole},
-		{"a better look", marks(stretch{0, in(100), isBreak}), 20, 40, isCounter, marks(stretch{0, in(100), isBreak})},
-		{"a worse one over a corner of two", marks(stretch{0, in(50), isWall}, stretch{in(50), in(100), isBreak}), 40, 60, isCounter,
-			marks(stretch{0, in(40), isWall}, stretch{in(40), in(50), isCounter}, stretch{in(50), in(100), isBreak})},
-		{"beside one of its look", marks(stretch{0, in(50), isBreak}, stretch{in(50), in(100), isWall}), 50, 60, isBreak,
-			marks(stretch{0, in(60), isBreak}, stretch{in(60), in(100), isWall})},
+		{"a better look", marks(marking{0, in(100), isBreak}), 20, 40, isCounter, marks(marking{0, in(100), isBreak})},
+		{"a worse one over a corner of two", marks(marking{0, in(50), isWall}, marking{in(50), in(100), isBreak}), 40, 60, isCounter,
+			marks(marking{0, in(40), isWall}, marking{in(40), in(50), isCounter}, marking{in(50), in(100), isBreak})},
+		{"beside one of its look", marks(marking{0, in(50), isBreak}, marking{in(50), in(100), isWall}), 50, 60, isBreak,
+			marks(marking{0, in(60), isBreak}, marking{in(60), in(100), isWall})},
 	} {
 		m := floorMarks{slices.Clone(tt.on)}
 		m.lay(in(tt.from), in(tt.to), tt.looks)
-		if !slices.Equal(m.stretches, tt.want) {
-			t.Errorf("%s: %s, want %s", tt.name, line(m.stretches), line(tt.want))
+		if !slices.Equal(m.markings, tt.want) {
+			t.Errorf("%s: %s, want %s", tt.name, line(m.markings), line(tt.want))
 		}
 	}
 }
@@ -169,15 +169,15 @@ func TestLayingOnAFloorLine(t *testing.T) {
 func TestAppliancesAmongCounters(t *testing.T) {
 	for _, tt := range []struct {
 		name     string
-		on, want []stretch
+		on, want []marking
 	}{
-		{"by itself", marks(stretch{0, in(30), isAppliance}), marks(stretch{0, in(30), isWall})},
-		{"between walls", marks(stretch{0, in(10), isWall}, stretch{in(10), in(40), isAppliance}, stretch{in(40), in(90), isWall}), marks(stretch{0, in(90), isWall})},
-		{"left of a counter", marks(stretch{0, in(30), isAppliance}, stretch{in(30), in(60), isCounter}), marks(stretch{0, in(60), isCounter})},
-		{"right of a counter", marks(stretch{0, in(30), isCounter}, stretch{in(30), in(60), isAppliance}), marks(stretch{0, in(60), isCounter})},
-		{"beside wall that a counter follows", marks(stretch{0, in(30), isAppliance}, stretch{in(30), in(40), isWall}, stretch{in(40), in(60), isCounter}),
-			marks(stretch{0, in(40), isWall}, stretch{in(40), in(60), isCounter})},
-		{"a break stays a break", marks(stretch{0, in(30), isBreak}, stretch{in(30), in(60), isAppliance}), marks(stretch{0, in(30), isBreak}, stretch{in(30), in(60), isWall})},
+		{"by itself", marks(marking{0, in(30), isAppliance}), marks(marking{0, in(30), isWall})},
+		{"between walls", marks(marking{0, in(10), isWall}, marking{in(10), in(40), isAppliance}, marking{in(40), in(90), isWall}), marks(marking{0, in(90), isWall})},
+		{"left of a counter", marks(marking{0, in(30), isAppliance}, marking{in(30), in(60), isCounter}), marks(marking{0, in(60), isCounter})},
+		{"right of a counter", marks(marking{0, in(30), isCounter}, marking{in(30), in(60), isAppliance}), marks(marking{0, in(60), isCounter})},
+		{"beside wall that a counter follows", marks(marking{0, in(30), isAppliance}, marking{in(30), in(40), isWall}, marking{in(40), in(60), isCounter}),
+			marks(marking{0, in(40), isWall}, marking{in(40), in(60), isCounter})},
+		{"a break stays a break", marks(marking{0, in(30), isBreak}, marking{in(30), in(60), isAppliance}), marks(marking{0, in(30), isBreak}, marking{in(30), in(60), isWall})},
 	} {
 		if got := settled(tt.on); !slices.Equal(got, tt.want) {
 			t.Errorf("%s: %s, want %s", tt.name, line(got), line(tt.want))
@@ -210,32 +210,32 @@ func TestSamePlaceOfARun(t *testing.T) {
 	}
 }
 
-// TestBoundsOfASpot: within a piece, less a margin at either end, which of a short piece
+// TestBoundsOfASpot: within a leg, less a margin at either end, which of a short leg
 // is half; and no farther than the spot allows.
 func TestBoundsOfASpot(t *testing.T) {
 	r := aRun(true, 30, 50, 4)
 	for _, tt := range []struct {
 		name       string
 		low, high  int
-		piece      int
+		leg        int
 		turn       int
 		margin     int
 		want, upTo int
 	}{
-		{"the piece bounds it", 0, 100, 1, 0, 6, 36, 74},
+		{"the leg bounds it", 0, 100, 1, 0, 6, 36, 74},
 		{"the spot does", 40, 50, 1, 0, 6, 40, 50},
-		{"a piece shorter than twice the margin", 0, 100, 2, 0, 6, 82, 82},
+		{"a leg shorter than twice the margin", 0, 100, 2, 0, 6, 82, 82},
 		{"a turn on", 0, 200, 1, 84, 6, 120, 158},
 	} {
-		lo, hi := spot{low: in(tt.low), high: in(tt.high)}.within(r.pieces[tt.piece], in(tt.turn), in(tt.margin))
+		lo, hi := spot{low: in(tt.low), high: in(tt.high)}.within(r.legs[tt.leg], in(tt.turn), in(tt.margin))
 		if lo != in(tt.want) || hi != in(tt.upTo) {
 			t.Errorf("%s: %s to %s, want %d to %d", tt.name, lo.Inches(8), hi.Inches(8), tt.want, tt.upTo)
 		}
 	}
 }
 
-// TestStandingOnARun: as near a wish as a margin from corners leaves, on whichever piece
-// that is; the wish itself where no piece is that long.
+// TestStandingOnARun: as near a wish as a margin from corners leaves, on whichever leg
+// that is; the wish itself where no leg is that long.
 func TestStandingOnARun(t *testing.T) {
 	open, closed, short := aRun(false, 30, 50), aRun(true, 30, 50), aRun(false, 2, 2)
 	for _, tt := range []struct {
@@ -253,7 +253,7 @@ func TestStandingOnARun(t *testing.T) {
 		{"no nearer than the spot allows", open, 28, 25, 60, "s1", 9},
 		{"over the start of a closed run", closed, 82, 70, 100, "s0", 9},
 		{"before the start of one", closed, -3, -20, 20, "s1", 41},
-		{"in the middle of a short piece", short, 1, 0, 4, "s0", 1},
+		{"in the middle of a short leg", short, 1, 0, 4, "s0", 1},
 	} {
 		p, along := tt.run.standing(spot{in(tt.wish), in(tt.low), in(tt.high), in(1)}, in(9))
 		if p.side.Side.ID != tt.side || along != in(tt.along) {

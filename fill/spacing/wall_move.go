@@ -42,9 +42,9 @@ func moveNeighbor(r run, room *plan.Room, outlets []outlet, places []unit.Length
 }
 
 // movable returns the new receptacle at a place of the run that is free to move, and the
-// piece that it is on.
-func (r run) movable(room *plan.Room, outlets []outlet, at unit.Length) (*plan.Opening, piece) {
-	for _, p := range r.pieces {
+// leg that it is on.
+func (r run) movable(room *plan.Room, outlets []outlet, at unit.Length) (*plan.Opening, leg) {
+	for _, p := range r.legs {
 		for _, o := range p.side.Openings {
 			isIt := func(out outlet) bool { return out.side == p.side.Side.ID && out.along == o.At.Along }
 			if o.Status == plan.StatusNew && p.canMount && p.holds(o.At.Along) && slices.ContainsFunc(outlets, isIt) &&
@@ -53,7 +53,7 @@ func (r run) movable(room *plan.Room, outlets []outlet, at unit.Length) (*plan.O
 			}
 		}
 	}
-	return nil, piece{}
+	return nil, leg{}
 }
 
 // same reports whether two places along the run are one; a closed run begins again.
@@ -83,8 +83,8 @@ func total(gaps []gap) (sum unit.Length) {
 	return sum
 }
 
-// isFreeFor reports whether a box stands clear at another place of the piece.
-func (p piece) isFreeFor(o *plan.Opening, room *plan.Room, along unit.Length) bool {
+// isFreeFor reports whether a box stands clear at another place of the leg.
+func (p leg) isFreeFor(o *plan.Opening, room *plan.Room, along unit.Length) bool {
 	was := frame.RectOf(o, room)
 	at := was.Moved(along - o.At.Along)
 	return at.Left >= p.from && at.Right <= p.to && !slices.ContainsFunc(p.inTheWay(room, true), func(other frame.Rect) bool {

@@ -106,7 +106,7 @@ func reachOpening(v index.RoomView, r run, g gap, fig *code.Figures) (o plan.Ope
 	return r.floorOpening(wish, &v, fig)
 }
 
-// boxMargin is how far from the end of a piece a box is offered, so that casing and
+// boxMargin is how far from the end of a leg a box is offered, so that casing and
 // corner framing stay clear (common practice).
 const boxMargin = 6 * unit.Inch
 
@@ -114,8 +114,8 @@ const boxMargin = 6 * unit.Inch
 // it had best be a multiple of.
 type spot struct{ wish, low, high, step unit.Length }
 
-// within returns the spot's bounds along a piece, less a margin at either end.
-func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
+// within returns the spot's bounds along a leg, less a margin at either end.
+func (s spot) within(p leg, turn, margin unit.Length) (lo, hi unit.Length) {
 	margin = min(margin, p.length()/2)
 	return max(s.low, turn+p.start+margin), min(s.high, turn+p.start+p.length()-margin)
 }
@@ -123,11 +123,11 @@ func (s spot) within(p piece, turn, margin unit.Length) (lo, hi unit.Length) {
 // mountable returns the place nearest to a wish where the run can take a box and no
 // other box is in its way, and where it shall be in reach, nothing that stands there
 // hides it.
-func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (best piece, along unit.Length, found bool) {
+func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (best leg, along unit.Length, found bool) {
 	var off unit.Length
 	width := frame.FrontOf(o).Width
 	for _, turn := range r.turns() {
-		for _, p := range r.pieces {
+		for _, p := range r.legs {
 			if !p.canMount || p.length() < width {
 				continue
 			}
@@ -142,10 +142,10 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (
 	return best, along, found
 }
 
-// free returns the place along the piece's side nearest to a wish where a box like o is
+// free returns the place along the leg's side nearest to a wish where a box like o is
 // clear of those that are there, and of what would hide it where it shall be in reach,
 // at a whole step where that serves as well: it reads better on a tape.
-func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at unit.Length, found bool) {
+func (p leg) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at unit.Length, found bool) {
 	if s.low > s.high {
 		return 0, false
 	}
@@ -177,9 +177,9 @@ func (p piece) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at 
 	return at, found
 }
 
-// inTheWay returns what a box may not meet on the piece's side: other boxes, doors and
+// inTheWay returns what a box may not meet on the leg's side: other boxes, doors and
 // windows, and where it shall be in reach, what stands before the wall and hides it.
-func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
+func (p leg) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 	for _, other := range p.side.Openings {
 		if other.Status != plan.StatusRemove {
 			all = append(all, frame.RectOf(other, room))
@@ -206,7 +206,7 @@ func (p piece) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 
 // hasCounter reports whether a cabinet with a work surface stands at the run.
 func (r run) hasCounter() bool {
-	return slices.ContainsFunc(r.pieces, func(p piece) bool {
+	return slices.ContainsFunc(r.legs, func(p leg) bool {
 		return slices.ContainsFunc(p.side.Fixtures, func(v index.FixtureView) bool {
 			return part.All().Fixture(v.Fixture.Kind).FloorLine == part.CounterLine
 		})
@@ -219,11 +219,11 @@ const besideMargin = 2 * unit.Inch
 
 // standing returns the place nearest to a wish that is clear of corners and breaks by a
 // margin, or the wish itself where nothing is.
-func (r run) standing(s spot, margin unit.Length) (best piece, along unit.Length) {
+func (r run) standing(s spot, margin unit.Length) (best leg, along unit.Length) {
 	best, along = r.at(s.wish)
 	off := unit.Length(-1)
 	for _, turn := range r.turns() {
-		for _, p := range r.pieces {
+		for _, p := range r.legs {
 			lo, hi := s.within(p, turn, margin)
 			at := min(max(s.wish, lo), hi)
 			if away := (at - s.wish).Abs(); lo <= hi && (off < 0 || away < off) {
@@ -252,7 +252,7 @@ type idSource struct {
 
 func newIDs(v index.RoomView, r run, from unit.Length) *idSource {
 	h := sha256.New()
-	first := r.pieces[0]
+	first := r.legs[0]
 	for _, id := range []plan.ID{v.Room.ID, first.side.Side.ID} {
 		h.Write([]byte(id))
 	}

@@ -14,39 +14,39 @@ import (
 // at all.
 const grain = 100 * unit.Nanometre
 
-// piece is a part of one side along the floor line that is wall space, in whole.
-type piece struct {
+// leg is a part of one side along the floor line that is wall space, in whole.
+type leg struct {
 	side     *index.SideView
 	from, to unit.Length // along the side
-	start    unit.Length // of the piece along its run
+	start    unit.Length // of the leg along its run
 	// canMount is false where no box can be set in the wall: glass, a railing, a fixed
 	// panel of a slider.
 	canMount bool
 	cabinets []frame.Rect // that stand against its side
 }
 
-func (p piece) length() unit.Length { return p.to - p.from }
+func (p leg) length() unit.Length { return p.to - p.from }
 
-// run is a wall space: pieces that follow one another round corners. A closed run has
+// run is a wall space: legs that follow one another round corners. A closed run has
 // no break and its end meets its start.
 type run struct {
-	pieces   []piece
+	legs     []leg
 	length   unit.Length
 	isClosed bool
 }
 
 // wallSpaces returns the wall spaces of a room, however short.
 func wallSpaces(v index.RoomView, fig *code.Figures) []run {
-	var all [][]stretch
+	var all [][]marking
 	for i := range v.Sides {
 		all = append(all, floorLine(&v, i, fig))
 	}
 	return joined(v, all)
 }
 
-// joined strings the wall stretches of all sides into runs. Corners do not end a run;
+// joined strings the wall markings of all sides into runs. Corners do not end a run;
 // one that goes on over the first corner is put together.
-func joined(v index.RoomView, all [][]stretch) (runs []run) {
+func joined(v index.RoomView, all [][]marking) (runs []run) {
 	isOpen, anyBreak := false, false
 	for i, line := range all {
 		cabinets := cabinetsAt(v, &v.Sides[i])
@@ -60,7 +60,7 @@ func joined(v index.RoomView, all [][]stretch) (runs []run) {
 				isOpen = true
 			}
 			r := &runs[len(runs)-1]
-			r.add(piece{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall, cabinets: cabinets})
+			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall, cabinets: cabinets})
 		}
 	}
 	switch {
@@ -70,7 +70,7 @@ func joined(v index.RoomView, all [][]stretch) (runs []run) {
 		runs[0].isClosed = true
 	case isOpen && beginsWithWall(all) && len(runs) > 1:
 		last := runs[len(runs)-1]
-		for _, p := range runs[0].pieces {
+		for _, p := range runs[0].legs {
 			last.add(p)
 		}
 		runs[0] = last
@@ -79,9 +79,9 @@ func joined(v index.RoomView, all [][]stretch) (runs []run) {
 	return runs
 }
 
-// beginsWithWall reports whether the first stretch is wall; a side without length has
+// beginsWithWall reports whether the first marking is wall; a side without length has
 // none.
-func beginsWithWall(all [][]stretch) bool {
+func beginsWithWall(all [][]marking) bool {
 	for _, line := range all {
 		if len(line) > 0 {
 			return line[0].looks < isFixedEnd
@@ -90,9 +90,9 @@ func beginsWithWall(all [][]stretch) bool {
 	return false
 }
 
-func (r *run) add(p piece) {
+func (r *run) add(p leg) {
 	p.start = r.length
-	r.pieces = append(r.pieces, p)
+	r.legs = append(r.legs, p)
 	r.length += p.length()
 }
 
@@ -103,7 +103,7 @@ func (r run) stretches(from, to unit.Length) (out []rule.Stretch) {
 		if turn > 0 && !r.isClosed {
 			break
 		}
-		for _, p := range r.pieces {
+		for _, p := range r.legs {
 			lo := max(from-turn, p.start)
 			hi := min(to-turn, p.start+p.length())
 			if lo < hi {
@@ -114,16 +114,16 @@ func (r run) stretches(from, to unit.Length) (out []rule.Stretch) {
 	return out
 }
 
-// at returns the piece and the place along its side for a place along the run.
-func (r run) at(place unit.Length) (piece, unit.Length) {
+// at returns the leg and the place along its side for a place along the run.
+func (r run) at(place unit.Length) (leg, unit.Length) {
 	if r.isClosed {
 		place = (place%r.length + r.length) % r.length
 	}
-	for _, p := range r.pieces {
+	for _, p := range r.legs {
 		if place <= p.start+p.length() {
 			return p, p.from + place - p.start
 		}
 	}
-	last := r.pieces[len(r.pieces)-1]
+	last := r.legs[len(r.legs)-1]
 	return last, last.to
 }

@@ -153,7 +153,7 @@ func TestAmendedDividersAndPanels(t *testing.T) {
 }
 
 // TestWhereARemedyStands holds the places of offered receptacles: clear of the ends of a
-// piece of wall by 6 in and of a bed by 2 in, in the floor 9 in off where the wall takes
+// leg of wall by 6 in and of a bed by 2 in, in the floor 9 in off where the wall takes
 // no box. The distances are common practice.
 func TestWhereARemedyStands(t *testing.T) {
 	glass := func(sill float64) func(*testing.T) *filltest.Room {
