@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"studbay/app/look"
 	"studbay/app/tool"
 )
 
@@ -135,6 +136,7 @@ func (b *Board) KeyDown(e *fyne.KeyEvent) {
 	if e.Name == fyne.KeySpace {
 		b.mouse.space = true
 	}
+	look.KeyDownOn(b, e)
 }
 
 // KeyUp implements desktop.Keyable.
@@ -142,6 +144,7 @@ func (b *Board) KeyUp(e *fyne.KeyEvent) {
 	if e.Name == fyne.KeySpace {
 		b.mouse.space = false
 	}
+	look.KeyUpOn(b, e)
 }
 
 // arrowWay is how far an arrow key pans, in units.

@@ -24,6 +24,7 @@ type boardEvents struct {
 // Pointer implements board.Listener.
 func (e *boardEvents) Pointer(kind board.Kind, p tool.Pointer) {
 	h := e.hand
+	e.keys.altAlone = false // it goes with the pointer
 	switch kind {
 	case board.Down:
 		h.said = words.Text{}
@@ -59,7 +60,10 @@ func keyOf(name string) fyne.KeyName {
 }
 
 // ViewChanged implements board.Listener.
-func (e *boardEvents) ViewChanged(string) { e.view.moved() }
+func (e *boardEvents) ViewChanged(string) {
+	e.keys.altAlone = false
+	e.view.moved()
+}
 
 // PointerAt implements board.Listener.
 func (e *boardEvents) PointerAt(at geom.Point, inside bool) {

@@ -15,7 +15,11 @@ type cardWindow struct {
 	*findings
 	commands *shell.Commands
 	column   *shell.Column
+	giveKeys func()
 }
+
+// GiveKeys implements bind.Window.
+func (c *cardWindow) GiveKeys() { c.giveKeys() }
 
 // Select implements bind.Window.
 func (c *cardWindow) Select(ids ...plan.ID) { c.doc().Select(ids...) }

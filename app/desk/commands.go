@@ -100,6 +100,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 
 		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), "", d.doc().Result().Figures) }},
+		{ID: "menus", Title: title("menus", "Go to the menus"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF10), Run: func() { d.menus.Open(shell.MenuFile) }},
 		{ID: "shortcuts", Title: title("shortcuts", "Keyboard shortcuts"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
 		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowCautions() }},
 		{ID: "notices", Title: title("notices", "Licenses of what it is made with"), Menu: shell.MenuHelp, Line: true, Run: func() { d.stage.ShowNotices() }},

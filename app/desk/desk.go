@@ -94,7 +94,7 @@ func (d *Desk) wire() {
 	d.commands = shell.NewCommands(on, d.showTitle, append(toolCommands(d.hand), d.commandTable()...)...)
 	d.hand.commands, d.clips.commands = d.commands, d.commands
 	d.cards = &cardWindow{findings: d.findings, commands: d.commands}
-	d.keys = &keyboard{canvas: on, hand: d.hand, commands: d.commands}
+	d.keys = &keyboard{canvas: on, hand: d.hand, commands: d.commands, stage: d.stage}
 	d.keys.listen()
 }
 
@@ -109,12 +109,12 @@ func (d *Desk) build() {
 	d.kinds = shell.NewKindDrawer(d.hand, on, v, d.commands.ByID("find-kind").Keys[0].Said(v))
 	d.sorts = shell.NewSortDrawer(d.hand, v, d.kinds.Object, func() {
 		d.showHint()
-		on.Unfocus()
+		d.giveKeys()
 	})
 	d.level = shell.NewLevelBar(v, d.showLevels, func() { d.commands.Run("fit") })
 	d.pane = shell.NewUnfoldPane(v, d.view.unfold, d.view.setDatum)
 	d.column = shell.NewColumn(func() (bind.Context, []plan.ID) { return d.context(), d.doc().Selection() })
-	d.cards.column = d.column
+	d.cards.column, d.cards.giveKeys = d.column, d.giveKeys
 	d.eased = shell.NewThrottle(d.house.post, func() {
 		if !d.session.IsClosed() {
 			d.column.Refresh()
@@ -205,11 +205,19 @@ func (d *Desk) showTool() {
 	d.showSteps()
 	d.showHint()
 	d.showPreview()
+	d.giveKeys()
+}
+
+// giveKeys gives the keys to the board, unless something stands above the window.
+func (d *Desk) giveKeys() {
+	if on := d.window.Canvas(); on.Overlays().Top() == nil {
+		on.Focus(d.view.board)
+	}
 }
 
 // showKind implements handShown.
 func (d *Desk) showKind() {
-	d.window.Canvas().Unfocus()
+	d.giveKeys()
 	d.kinds.Taken()
 }
 

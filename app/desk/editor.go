@@ -80,6 +80,13 @@ func (d *editor) removeSelected() {
 	})
 }
 
+// Ask asks whether something that is hardly meant is; where it is, do is done.
+func (d *editor) Ask(question, body, yes words.Text, do func()) {
+	d.stage.Ask(dialog.Question{Title: d.voice.Say(question), Body: d.voice.Say(body), Answers: []dialog.Answer{
+		{Label: d.voice.say("answer.stay", "Go back")}, {Label: d.voice.Say(yes), Do: do},
+	}})
+}
+
 // goesWith says what an edit takes along.
 func (d *editor) goesWith(e edit.Edit) string {
 	all, err := edit.Consequences(d.doc().Plan(), e)

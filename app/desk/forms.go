@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"studbay/app/dialog"
+	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/frame"
@@ -38,8 +39,10 @@ func (d *forms) askRoom() {
 			{Label: d.voice.say("room-form.depth", "Depth"), Text: depth, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 		},
 		Do: func(texts []string) error {
-			w, _ := d.stage.Length(texts[1]) // each was checked at its line
-			h, _ := d.stage.Length(texts[2])
+			w, h, err := d.doc().System().ParseTwo(texts[1], texts[2])
+			if err != nil {
+				return words.Fault("room-form.unread", "one of the sizes cannot be read")
+			}
 			return d.addRoom(texts[0], w, h)
 		},
 	})
@@ -68,12 +71,14 @@ func (d *forms) addRoom(name string, w, h unit.Length) error {
 	}
 	id := work.NewID(plan.KindRoom)
 	room := fill.NewRoom(d.doc().System(), id, name, corners, sides)
-	if err := d.Do(edit.AddRoom{Level: d.doc().Level(), Room: room}); err != nil {
-		return err
-	}
-	d.doc().Select(id)
-	d.view.Fit()
-	return nil
+	var err error
+	tool.AskIfTiny(room, d.Ask, func() {
+		if err = d.Do(edit.AddRoom{Level: d.doc().Level(), Room: room}); err == nil {
+			d.doc().Select(id)
+			d.view.Fit()
+		}
+	})
+	return err
 }
 
 // askCopies asks how many copies of what is chosen to set and how far apart.

@@ -53,7 +53,8 @@ func (s *Stage) Ask(q Question) {
 		}
 	}
 	shown = s.raise(look.Column(look.Grid, rows...))
-	s.canvas().Focus(buttons[len(buttons)-1])
+	shown.home = buttons[len(buttons)-1]
+	s.canvas().Focus(shown.home)
 }
 
 // button makes one button; the one that Enter means is filled.

@@ -56,11 +56,12 @@ func (s *Stage) say(id, english string, args ...any) string {
 type raised struct {
 	stage *Stage
 	pop   *widget.PopUp
+	home  fyne.Focusable // what has the focus first; nil: the first that can have it
 }
 
 // raise stands content above the window.
 func (s *Stage) raise(content fyne.CanvasObject) *raised {
-	r := &raised{s, widget.NewModalPopUp(look.Inset(16, 12, 16, 12, content), s.canvas())}
+	r := &raised{stage: s, pop: widget.NewModalPopUp(look.Inset(16, 12, 16, 12, content), s.canvas())}
 	r.again()
 	return r
 }
@@ -69,6 +70,40 @@ func (s *Stage) raise(content fyne.CanvasObject) *raised {
 func (r *raised) again() {
 	r.stage.open = r
 	r.pop.Show()
+}
+
+// Key gives a key to the dialog in sight where nothing of it has the focus, as after a
+// click beside it: its first line or its last answer has it again.
+func (s *Stage) Key(name fyne.KeyName) bool {
+	f := s.focused()
+	if f != nil {
+		f.TypedKey(&fyne.KeyEvent{Name: name})
+	}
+	return f != nil
+}
+
+// Rune is Key for a character.
+func (s *Stage) Rune(r rune) bool {
+	f := s.focused()
+	if f != nil {
+		f.TypedRune(r)
+	}
+	return f != nil
+}
+
+// focused gives the focus to what of the open dialog had it first, and returns it: nil
+// where no dialog waits, or where something has the focus already.
+func (s *Stage) focused() fyne.Focusable {
+	on := s.canvas()
+	if s.open == nil || on.Focused() != nil {
+		return nil
+	}
+	if s.open.home != nil {
+		on.Focus(s.open.home)
+	} else {
+		on.FocusNext()
+	}
+	return on.Focused()
 }
 
 // lower takes it away.

@@ -2,6 +2,7 @@ package look
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -48,8 +49,41 @@ func (e *Entry) FocusLost() {
 	}
 }
 
+// KeyDown and KeyUp implement desktop.Keyable: the window sees the keys too.
+func (e *Entry) KeyDown(key *fyne.KeyEvent) {
+	e.Entry.KeyDown(key)
+	KeyDownOn(e, key)
+}
+
+// KeyUp implements desktop.Keyable.
+func (e *Entry) KeyUp(key *fyne.KeyEvent) {
+	e.Entry.KeyUp(key)
+	KeyUpOn(e, key)
+}
+
+// KeyDownOn tells the window that a key has gone down while something in it has the focus.
+func KeyDownOn(in fyne.CanvasObject, key *fyne.KeyEvent) {
+	if on, ok := canvasOf(in).(desktop.Canvas); ok && on.OnKeyDown() != nil {
+		on.OnKeyDown()(key)
+	}
+}
+
+// KeyUpOn is KeyDownOn for a key that has come up.
+func KeyUpOn(in fyne.CanvasObject, key *fyne.KeyEvent) {
+	if on, ok := canvasOf(in).(desktop.Canvas); ok && on.OnKeyUp() != nil {
+		on.OnKeyUp()(key)
+	}
+}
+
+// isOfWindow reports whether a key means nothing in a line of text.
+func isOfWindow(name fyne.KeyName) bool { return len(name) > 1 && name[0] == 'F' && name[1] <= '9' }
+
 // TypedKey implements fyne.Focusable.
 func (e *Entry) TypedKey(key *fyne.KeyEvent) {
+	if on := canvasOf(e); isOfWindow(key.Name) && on != nil && on.OnTypedKey() != nil {
+		on.OnTypedKey()(key)
+		return
+	}
 	if key.Name == fyne.KeyEscape {
 		if e.OnEscape != nil {
 			e.OnEscape()

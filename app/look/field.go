@@ -36,7 +36,9 @@ type FieldSpec struct {
 	// Changed is told of every change of the text; it may be nil.
 	Changed func()
 	// Escape is what that key does in place of giving up what was typed.
-	Escape   func()
+	Escape func()
+	// Done is told once Enter has written a text, or left it as it was; it may be nil.
+	Done     func()
 	Shortcut func(fyne.Shortcut) bool // as an Entry's
 	Focused  func(fyne.CanvasObject)  // the entry has got the focus; it may be nil
 	Empty    string                   // stands in the field while there is nothing in it
@@ -91,7 +93,11 @@ func (f *Field) wire() {
 		e.Disable()
 	}
 	e.dirty = f.IsDirty
-	e.OnSubmitted = func(string) { f.Commit() }
+	e.OnSubmitted = func(string) {
+		if f.Commit(); !f.wrong && spec.Done != nil {
+			spec.Done()
+		}
+	}
 	e.OnLeave = f.Commit
 }
 

@@ -21,6 +21,7 @@ type fake struct {
 	chosen   []plan.ID
 	preview  Preview
 	said     words.Text
+	asked    words.Text
 	failed   error
 	kind     string
 	isMetric bool
@@ -50,12 +51,19 @@ func (f *fake) Do(e edit.Edit) error {
 	return f.failed
 }
 
-func (f *fake) Begin(name words.Text)   { f.history.Begin(name) }
-func (f *fake) End()                    { f.history.End() }
-func (f *fake) Selection() []plan.ID    { return f.chosen }
-func (f *fake) Select(ids ...plan.ID)   { f.chosen = ids }
-func (f *fake) Preview(p Preview)       { f.preview = p }
-func (f *fake) Say(t words.Text)        { f.said = t }
+func (f *fake) Begin(name words.Text) { f.history.Begin(name) }
+func (f *fake) End()                  { f.history.End() }
+func (f *fake) Selection() []plan.ID  { return f.chosen }
+func (f *fake) Select(ids ...plan.ID) { f.chosen = ids }
+func (f *fake) Preview(p Preview)     { f.preview = p }
+func (f *fake) Say(t words.Text)      { f.said = t }
+
+// Ask is answered by yes, and what was asked is kept.
+func (f *fake) Ask(question, _, _ words.Text, do func()) {
+	f.asked = question
+	do()
+}
+
 func (f *fake) NewID(kind byte) plan.ID { return f.ids.New(kind) }
 func (f *fake) Kind() string            { return f.kind }
 func (f *fake) Sample() *plan.Opening   { return f.sample }

@@ -95,7 +95,8 @@ func (r *room) Type(t Window, k Key) bool {
 	if k.Name == "Enter" {
 		return r.enter(t)
 	}
-	used := len(r.corners) > 0 && (r.typed.take(k) || r.cross(k))
+	r.typed.ofRoom = true
+	used := r.cross(k) || r.typed.take(k)
 	if used {
 		r.show(t)
 	}
@@ -104,7 +105,7 @@ func (r *room) Type(t Window, k Key) bool {
 
 // cross takes the x between a width and a depth.
 func (r *room) cross(k Key) bool {
-	if len(r.corners) != 1 || r.typed.isEmpty() || k.Rune != 'x' && k.Rune != 'X' && k.Rune != '×' && k.Rune != '*' {
+	if len(r.corners) > 1 || r.typed.isEmpty() || k.Rune != 'x' && k.Rune != 'X' && k.Rune != '×' && k.Rune != '*' {
 		return false
 	}
 	r.typed.text += "×"
@@ -125,6 +126,10 @@ func (r *room) enter(t Window) bool {
 	if w, h, ok, err := r.typed.two(t.System()); ok {
 		return r.rectangle(t, w, h, err)
 	}
+	if len(r.corners) == 0 {
+		t.Say(words.New("tool.room.first", "Click the first corner, then type the length of a wall; or type both sizes, such as 12' x 10'"))
+		return true
+	}
 	l, err := r.typed.length(t.System())
 	switch {
 	case err != nil:
@@ -144,7 +149,14 @@ func (r *room) rectangle(t Window, w, h unit.Length, err error) bool {
 		t.Say(words.NoLength(r.typed.text, t.System()))
 		return true
 	}
-	from := r.corners[0]
+	if len(r.corners) == 0 && !r.known {
+		t.Say(r.Hint())
+		return true
+	}
+	from := r.next(t).at
+	if len(r.corners) > 0 {
+		from = r.corners[0]
+	}
 	if r.last.At.X < from.X {
 		w = -w
 	}
@@ -204,8 +216,24 @@ func (r *room) make(t Window, corners geom.Polygon) {
 		sides[i] = t.NewID(plan.KindSide)
 	}
 	made := fill.NewRoom(t.System(), t.NewID(plan.KindRoom), freeName(t.Plan()), corners, sides)
-	err := t.Do(edit.AddRoom{Level: t.Level(), Room: made})
-	if err != nil {
+	AskIfTiny(made, t.Ask, func() { r.add(t, made) })
+}
+
+// AskIfTiny does something with a new room, after a question where its size was hardly
+// meant.
+func AskIfTiny(made plan.Room, ask func(question, body, yes words.Text, do func()), do func()) {
+	if !plan.IsTiny(made) {
+		do()
+		return
+	}
+	box := made.Outline().Box()
+	ask(words.New("room.tiny", "Is the room to be {0} × {1}?", box.Width(), box.Height()),
+		words.New("room.tiny.body", "Lengths are read in the units of the plan unless another is typed with them."),
+		words.New("room-form.yes", "Draw it"), do)
+}
+
+func (r *room) add(t Window, made plan.Room) {
+	if err := t.Do(edit.AddRoom{Level: t.Level(), Room: made}); err != nil {
 		r.show(t)
 		return // what was traced stays, to be mended
 	}

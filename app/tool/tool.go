@@ -69,6 +69,8 @@ type Window interface {
 	Select(ids ...plan.ID)
 	// Preview replaces what is drawn live above the board.
 	Preview(Preview)
+	// Ask asks whether something that is hardly meant is; where it is, do is done.
+	Ask(question, body, yes words.Text, do func())
 	// Say puts a message in the status line.
 	Say(words.Text)
 	// NewID makes a fresh ID.

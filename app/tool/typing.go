@@ -2,6 +2,7 @@ package tool
 
 import (
 	"strings"
+	"unicode"
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -9,15 +10,15 @@ import (
 
 // typing is a length being typed while something is placed.
 type typing struct {
-	text string
-	of   rune // the letter that says of what it is; 0: of the place
+	text   string
+	of     rune // the letter that says of what it is; 0: of the place
+	ofRoom bool // it is the size of a room
 }
 
-// begins are the characters a length may begin with, and others those that only go on.
-const (
-	begins = "0123456789.½¼¾-"
-	others = begins + "'\"/, ⅛⅜⅝⅞ftincm"
-)
+// begins are the characters a length may begin with. Once one is there every character
+// goes on with it, what cannot be read too: a key that is typed into a length is never a
+// command.
+const begins = "0123456789.,½¼¾⅛⅜⅝⅞-"
 
 // sizes are what a letter makes the length of, where a tool lets it.
 var sizes = map[rune]words.Text{
@@ -37,11 +38,7 @@ func (t *typing) take(k Key) bool {
 		t.text = string(letters[:len(letters)-1])
 		return true
 	}
-	may := begins
-	if t.text != "" {
-		may = others
-	}
-	if k.Rune == 0 || !strings.ContainsRune(may, k.Rune) {
+	if !unicode.IsPrint(k.Rune) || t.isEmpty() && !strings.ContainsRune(begins, k.Rune) {
 		return false
 	}
 	t.text += string(k.Rune)
@@ -58,8 +55,11 @@ func (t *typing) takeSize(k Key, letters string) bool {
 	return t.take(k)
 }
 
-// length reads what was typed; bare numbers are as unit.System.Parse has them.
+// length reads what was typed; bare numbers are as unit.System.Parse or ParseRoom has them.
 func (t *typing) length(s unit.System) (unit.Length, error) {
+	if t.ofRoom {
+		return s.ParseRoom(strings.TrimSpace(t.text))
+	}
 	return s.Parse(strings.TrimSpace(t.text))
 }
 
@@ -93,7 +93,7 @@ func (t *typing) shown(s unit.System) words.Text {
 	return said
 }
 
-func (t *typing) clear() { *t = typing{} }
+func (t *typing) clear() { *t = typing{ofRoom: t.ofRoom} }
 
 func (t *typing) isEmpty() bool { return t.text == "" && t.of == 0 }
 

@@ -1,11 +1,13 @@
 package tool
 
 import (
+	"strings"
 	"testing"
 
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 func TestTypedIsReadBack(t *testing.T) {
@@ -153,4 +155,72 @@ func TestOnAFixturesFaceInTheUnfoldedRoom(t *testing.T) {
 		t.Errorf("it is %v high, over the island", now.Height.Value)
 	}
 	f.check()
+}
+
+// What is typed into a length is never a command, whatever the letter: the tool takes each.
+func TestEveryLetterOfALengthIsTheTools(t *testing.T) {
+	f := newFake(t)
+	f.square()
+	for _, tool := range []Tool{&opening{}, &brk{kind: plan.BreakDoor}, &fixture{kind: plan.FixtureCounter}} {
+		tool.Move(f, at(72, 3))
+		for _, text := range []string{"1.2 m", "1.2 M", "90cm", `4-1/2"`, "3 feet", "-2", ",5"} {
+			for _, r := range text {
+				if !tool.Type(f, Key{Rune: r}) {
+					t.Errorf("%s leaves the letter %q of %q to a command", tool.ID(), r, text)
+				}
+			}
+			tool.Cancel(f)
+		}
+		if tool.Type(f, Key{Rune: 'v'}) {
+			t.Errorf("%s keeps a letter that begins no length", tool.ID())
+		}
+	}
+}
+
+// Rooms are given in metres by those who measure so; common practice.
+func TestAMetricRoomOfFourByThreeIsMetres(t *testing.T) {
+	for _, tt := range []struct {
+		text string
+		w, h unit.Length
+	}{
+		{"4x3", 4 * unit.Metre, 3 * unit.Metre},
+		{"4 X 3", 4 * unit.Metre, 3 * unit.Metre},
+		{"4000×3000", 4 * unit.Metre, 3 * unit.Metre},
+		{"4.2*3", 42 * unit.Metre / 10, 3 * unit.Metre},
+	} {
+		f, r := newFake(t), &room{}
+		f.isMetric = true
+		r.Move(f, at(0, 0))
+		for _, letter := range tt.text {
+			r.Type(f, Key{Rune: letter})
+		}
+		if got := f.preview.Typed.String(); !strings.Contains(got, "→ ") {
+			t.Errorf("%s is echoed as %q, not as it is read", tt.text, got)
+		}
+		r.Type(f, Key{Name: "Enter"})
+		if len(f.rooms()) != 1 {
+			t.Errorf("%s makes %d rooms; said %s", tt.text, len(f.rooms()), f.said)
+			continue
+		}
+		if box := f.rooms()[0].Outline().Box(); box.Width() != tt.w || box.Height() != tt.h || !f.asked.IsZero() {
+			t.Errorf("%s makes %v × %v, asked %q; want %v × %v", tt.text, box.Width(), box.Height(), f.asked, tt.w, tt.h)
+		}
+	}
+}
+
+func TestARoomUnderAFootAsks(t *testing.T) {
+	f, r := newFake(t), &room{}
+	f.click(r, at(0, 0))
+	r.Move(f, at(50, 50))
+	f.typed(r, "11x120")
+	if f.asked.ID != "room.tiny" || len(f.rooms()) != 1 {
+		t.Errorf("asked %q, %d rooms; want a question, and the room where it is answered by yes", f.asked, len(f.rooms()))
+	}
+	f.asked = words.Text{}
+	f.click(r, at(300, 0))
+	r.Move(f, at(350, 50))
+	f.typed(r, "12x120")
+	if !f.asked.IsZero() {
+		t.Errorf("asked %q of a room of one foot", f.asked)
+	}
 }

@@ -39,10 +39,25 @@ func (s System) Parse(text string) (Length, error) {
 	return Parse(text, s.Bare())
 }
 
-// ParseTwo reads two lengths of one size, such as 3.25 and 4: where one is a bare metric
-// decimal, so that it is metres, a bare number beside it is too.
+// mostMetres is the most that a bare metric number is metres of where it is the size of a
+// room: no room is 100 mm wide, and hardly one of a house 100 m. Common practice.
+const mostMetres = 100
+
+// ParseRoom reads a length of a wall or a room as Parse does, but that a bare metric number
+// under 100 is metres: 4 is no room of 4 mm.
+func (s System) ParseRoom(text string) (Length, error) {
+	l, err := s.Parse(text)
+	if s == Metric && err == nil && isBare(text) && l.Abs() < mostMetres*Millimetre {
+		return Parse(text, Metre)
+	}
+	return l, err
+}
+
+// ParseTwo reads the two sizes of a room, such as 3.25 and 4: where one is a bare metric
+// decimal, so that it is metres, a bare number beside it is too, and else each is read as
+// ParseRoom does.
 func (s System) ParseTwo(first, second string) (a, b Length, err error) {
-	read := s.Parse
+	read := s.ParseRoom
 	if s == Metric && (isBareDecimal(first) || isBareDecimal(second)) {
 		read = func(text string) (Length, error) { return Parse(text, Metre) }
 	}
@@ -52,9 +67,9 @@ func (s System) ParseTwo(first, second string) (a, b Length, err error) {
 	return a, b, err
 }
 
-func isBareDecimal(text string) bool {
-	return strings.ContainsAny(text, ".,") && strings.Trim(text, "+-−0123456789., ") == ""
-}
+func isBare(text string) bool { return strings.Trim(text, "+-−0123456789., ") == "" }
+
+func isBareDecimal(text string) bool { return strings.ContainsAny(text, ".,") && isBare(text) }
 
 // Step returns the finest length shown: 1/16 in or 1 mm.
 func (s System) Step() Length {

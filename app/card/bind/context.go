@@ -28,6 +28,8 @@ type Window interface {
 	// Shortcut runs the command of a shortcut that a field has no use for, and
 	// reports whether there was one.
 	Shortcut(fyne.Shortcut) bool
+	// GiveKeys gives the keys back to the board.
+	GiveKeys()
 	// Reveal scrolls the column so that an object of a card is in sight.
 	Reveal(fyne.CanvasObject)
 	// Run gives a command of the window by its ID and reports whether it could run.

@@ -92,7 +92,7 @@ func Named[V any](c *Context, label func() string, of Value[V], as Spelling[V], 
 		},
 	}
 	if c.Window != nil {
-		spec.Shortcut, spec.Focused = c.Window.Shortcut, c.Window.Reveal
+		spec.Shortcut, spec.Focused, spec.Done = c.Window.Shortcut, c.Window.Reveal, c.Window.GiveKeys
 	}
 	for _, d := range dressed {
 		d(&spec)

@@ -34,9 +34,12 @@ func Contents(s opening) bind.Row {
 		row := item(s, i, all, items)
 		f := row.Object.(*look.Field)
 		f.Entry().OnSubmitted = func(string) {
-			goOn = f.IsDirty()
+			isMore := f.IsDirty()
+			goOn = isMore
 			f.Commit()
-			goOn = false
+			if goOn = false; f.Wrong() == "" && !isMore {
+				s.Window.GiveKeys()
+			}
 		}
 		fields = append(fields[:i], f)
 		return row
