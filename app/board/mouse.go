@@ -74,6 +74,11 @@ func (m *mouse) down(e *desktop.MouseEvent) {
 	switch {
 	case m.pan != nil && (e.Button == desktop.MouseButtonTertiary || e.Button == desktop.MouseButtonPrimary && m.space):
 		m.panning = true
+	case e.Button == desktop.MouseButtonSecondary:
+		m.button = 0 // a menu takes the release
+		if p, ok := m.pointer(e.Position, e.Modifier); ok {
+			m.listener.Menu(p, e.AbsolutePosition)
+		}
 	case e.Button == desktop.MouseButtonPrimary:
 		p, ok := m.pointer(e.Position, e.Modifier)
 		if !ok {

@@ -8,6 +8,8 @@
 package board
 
 import (
+	"fyne.io/fyne/v2"
+
 	"studbay/app/tool"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -53,6 +55,8 @@ type Listener interface {
 	Key(tool.Key) bool
 	// ViewChanged is told the scale in words when the view has changed.
 	ViewChanged(scale string)
+	// Menu is told of a press of the second button, at a place of the window.
+	Menu(p tool.Pointer, at fyne.Position)
 	// PointerAt is told where the pointer is, or that it has left the board.
 	PointerAt(at geom.Point, inside bool)
 }

@@ -27,6 +27,7 @@ type listener struct {
 	keys     []tool.Key
 	scale    string
 	inside   bool
+	menu     *tool.Pointer
 	uses     bool // says it used every key
 }
 
@@ -40,6 +41,8 @@ func (l *listener) Key(k tool.Key) bool {
 }
 
 func (l *listener) ViewChanged(scale string)             { l.scale = scale }
+func (l *listener) Menu(p tool.Pointer, _ fyne.Position) { l.menu = &p }
+
 func (l *listener) PointerAt(at geom.Point, inside bool) { l.inside = inside }
 func (l *listener) last() tool.Pointer                   { return l.pointers[len(l.pointers)-1] }
 func (l *listener) forget()                              { l.kinds, l.pointers, l.keys = nil, nil, nil }

@@ -36,7 +36,9 @@ var breakPage = page[plan.Break]{
 
 // What doors and windows have in common is changed of several at once too.
 var (
-	breakKind  = bind.ChoiceOf(words.New("break.kind", "Kind"), func(x *plan.Break) *plan.BreakKind { return &x.Kind }, breakKinds)
+	breakKind = bind.ChoiceOn(words.New("break.kind", "Kind"), func(s bind.Subject[plan.Break]) bind.Value[plan.BreakKind] {
+		return bind.Told(s, func(x plan.Break) plan.BreakKind { return x.Kind }, part.ToBreakKind)
+	}, breakKinds)
 	breakWidth = bind.FieldOf(words.New("break.width", "Width"), func(x *plan.Break) *unit.Length { return &x.Width }, bind.Lengths)
 	breakHead  = bind.FieldOf(words.New("break.head", "Head height"), func(x *plan.Break) *unit.Length { return &x.Head }, bind.Lengths)
 	breakSill  = bind.When(hasSill, bind.FieldOf(words.New("break.sill", "Sill height"), func(x *plan.Break) *unit.Length { return &x.Sill }, bind.Lengths))

@@ -216,3 +216,27 @@ func TestCardsKeepToTheirColumn(t *testing.T) {
 		}
 	}
 }
+
+// A window turned into a door stands on the floor and is without a sill; turned back it has
+// one again.
+func TestAWindowTurnedIntoADoorStandsOnTheFloor(t *testing.T) {
+	d := newDesktop(t)
+	window := plan.Break{ID: "bwaaaaaaa", Kind: plan.BreakWindow, At: plan.OnFace(north, unit.Foot), Width: 3 * unit.Foot, Head: 80 * unit.Inch, Sill: 3 * unit.Foot}
+	if err := d.history.Do(edit.AddBreak{Break: window}); err != nil {
+		t.Fatal(err)
+	}
+	now := func() plan.Break { b, _ := d.history.Plan().Break(window.ID); return *b }
+	takeOption(t, choiceNamed(t, For(d.context(), []plan.ID{window.ID}), "Kind"), "Door")
+	if b := now(); b.Kind != plan.BreakDoor || b.Sill != 0 {
+		t.Errorf("it is %+v, want a door from the floor", b)
+	}
+	c := For(d.context(), []plan.ID{window.ID})
+	if said := textOf(c.Object()); strings.Contains(said, "Sill height") || !strings.Contains(said, "Hand") {
+		t.Errorf("the card of the door says\n%s", said)
+	}
+	takeOption(t, choiceNamed(t, c, "Hand"), "Hinges at the left")
+	takeOption(t, choiceNamed(t, For(d.context(), []plan.ID{window.ID}), "Kind"), "Window")
+	if b := now(); b.Sill <= 0 || b.Hand != plan.HandUnknown {
+		t.Errorf("turned back it is %+v, want a sill and no hand", b)
+	}
+}

@@ -19,6 +19,7 @@ type boardEvents struct {
 	keys   *keyboard
 	view   *view
 	status *shell.Status
+	menu   func(tool.Pointer, fyne.Position)
 }
 
 // Pointer implements board.Listener.
@@ -38,6 +39,12 @@ func (e *boardEvents) Pointer(kind board.Kind, p tool.Pointer) {
 		h.tool().Up(h.window, p)
 	}
 	h.shown.showHint()
+}
+
+// Menu implements board.Listener.
+func (e *boardEvents) Menu(p tool.Pointer, at fyne.Position) {
+	e.keys.altAlone = false
+	e.menu(p, at)
 }
 
 // Key implements board.Listener.

@@ -52,6 +52,7 @@ func (d *Desk) commandTable() []shell.Command {
 
 		{ID: "undo", Title: title("undo", "Undo"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyZ), Can: func() bool { return d.doc().History().CanUndo() }, Named: d.editor.undoTitle, Run: func() { d.doc().Undo() }},
 		{ID: "redo", Title: title("redo", "Redo"), Menu: shell.MenuEdit, Keys: append(keys(shell.Ctrl|shift, fyne.KeyZ), keys(shell.Ctrl, fyne.KeyY)...), Can: func() bool { return d.doc().History().CanRedo() }, Named: d.editor.redoTitle, Run: func() { d.doc().Redo() }},
+		{ID: "undo-list", Title: title("undo-list", "Undo back to"), Menu: shell.MenuEdit, Items: d.undoList},
 		{ID: "delete", Title: title("delete", "Delete"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
 		{ID: "cut", Title: title("cut", "Cut"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyX), Can: d.clips.any, Run: d.clips.cut},
 		{ID: "copy", Title: title("copy", "Copy"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyC), Can: d.clips.any, Run: d.clips.copy},
@@ -100,6 +101,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 
 		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), "", d.doc().Result().Figures) }},
+		{ID: "palette", Title: title("palette", "Find a command …"), Menu: shell.MenuHelp, Keys: keys(shell.Ctrl, fyne.KeyK), Run: d.showPalette},
 		{ID: "menus", Title: title("menus", "Go to the menus"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF10), Run: func() { d.menus.Open(shell.MenuFile) }},
 		{ID: "shortcuts", Title: title("shortcuts", "Keyboard shortcuts"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
 		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowCautions() }},

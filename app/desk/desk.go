@@ -1,3 +1,10 @@
+// Package desk wires one window: the document, the board, cards, tools and commands.
+//
+// Desk knows all parts and no part knows Desk: each gets the few others that it uses, as
+// values or behind an interface. The life of the document is in package work, what stands
+// above the window in package dialog, what surrounds the board in package shell.
+// Everything runs on the toolkit's one goroutine but checking, loading and exporting,
+// whose results come back to it.
 package desk
 
 import (
@@ -102,7 +109,7 @@ func (d *Desk) wire() {
 func (d *Desk) build() {
 	on, v := d.window.Canvas(), d.voice.Voice
 	d.status = shell.NewStatus(v)
-	events := &boardEvents{hand: d.hand, keys: d.keys, view: d.view, status: d.status}
+	events := &boardEvents{hand: d.hand, keys: d.keys, view: d.view, status: d.status, menu: d.showMenuOf}
 	d.view.board, d.view.unfold = board.New(events), board.NewUnfold(events)
 	d.menus = shell.NewMenuBar(on, d.commands, v)
 	d.rail = shell.NewRail(d.hand, v)

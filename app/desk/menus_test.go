@@ -10,8 +10,10 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/shell"
+	"studbay/app/tool"
 	"studbay/app/windowtest"
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -130,4 +132,73 @@ func TestMenusAreWorkedByKeys(t *testing.T) {
 	}
 	key(fyne.KeyEscape)
 	b.noDialog()
+}
+
+// Every command that can run is found by words of it, and run by Enter.
+func TestACommandIsFoundByWords(t *testing.T) {
+	b := newBench(t)
+	b.dirty()
+	b.run("palette")
+	for _, r := range "dark" {
+		b.strike("", string(r))
+	}
+	b.strike(fyne.KeyReturn, "")
+	if b.prefs.mode() != look.DarkMode || b.window.Canvas().Overlays().Top() != nil {
+		t.Errorf("typing dark and Enter leaves the mode %q", b.prefs.mode())
+	}
+	for _, item := range b.commands.Palette(b.voice.Voice) {
+		if item.Disabled || item.Do == nil {
+			t.Errorf("the palette lists %q, which cannot run", item.Label)
+		}
+	}
+}
+
+// Steps are listed by their names, the last first; one that is chosen goes back with all
+// after it.
+func TestStepsAreTakenBackFromAList(t *testing.T) {
+	b := newBench(t)
+	b.dirty()
+	b.run("add-level")
+	b.run("add-level")
+	list := b.undoList()
+	if len(list) != 3 || list[2].Label != "Add room" || list[0].Label != list[1].Label {
+		t.Fatalf("the steps are %v", list)
+	}
+	list[1].Do()
+	if got := len(b.doc().Plan().Levels); got != 1 {
+		t.Errorf("%d levels are left, want the first", got)
+	}
+	if got := b.undoList(); len(got) != 1 {
+		t.Errorf("%d steps are left, want one", len(got))
+	}
+}
+
+// The second button chooses what is under the pointer and shows what can be done with it.
+func TestAMenuOfWhatIsUnderThePointer(t *testing.T) {
+	b := newBench(t)
+	b.dirty()
+	b.doc().Select()
+	room := b.onlyRoom()
+	b.showMenuOf(tool.Pointer{At: room.Outline().Box().Center(), Reach: unit.Inch}, fyne.NewPos(200, 200))
+	if got := b.doc().Selection(); len(got) != 1 || got[0] != room.ID {
+		t.Errorf("chosen is %v, want the room", got)
+	}
+	if said := textOf(b.dialog()); !strings.Contains(said, "Delete") || !strings.Contains(said, "Duplicate") {
+		t.Errorf("the menu of a room says\n%s", said)
+	}
+	b.strike(fyne.KeyEscape, "")
+	b.showMenuOf(tool.Pointer{At: geom.Point{X: -90 * unit.Foot}, Reach: unit.Inch}, fyne.NewPos(200, 200))
+	if got := b.doc().Selection(); len(got) != 0 {
+		t.Errorf("chosen beside everything is %v", got)
+	}
+	if said := textOf(b.dialog()); !strings.Contains(said, "Zoom to fit") {
+		t.Errorf("the menu of the level says\n%s", said)
+	}
+}
+
+func (b *bench) onlyRoom() (room *plan.Room) {
+	for r := range b.doc().Plan().Levels[0].Rooms.All() {
+		room = r
+	}
+	return room
 }

@@ -111,6 +111,43 @@ func (c *Commands) Items(which Menu, v words.Voice) (items []look.MenuItem) {
 	return items
 }
 
+// Palette lists every command that can run now, to be found by words: behind the menu it
+// stands in, with its keys.
+func (c *Commands) Palette(v words.Voice) (items []look.MenuItem) {
+	for i := range c.All {
+		one := &c.All[i]
+		if one.Items != nil || !one.can() {
+			continue
+		}
+		item := c.item(one, v)
+		item.Line = false
+		in := menuTitles[one.Menu]
+		if !one.Sub.IsZero() {
+			in = one.Sub
+		}
+		item.Label = v.Say(words.New("palette.row", "{0}   ({1})", one.title(), in))
+		items = append(items, item)
+	}
+	return items
+}
+
+// ItemsOf lists some commands by their IDs, those that can run now; an empty ID draws a
+// line.
+func (c *Commands) ItemsOf(v words.Voice, ids ...string) (items []look.MenuItem) {
+	line := false
+	for _, id := range ids {
+		one := c.ByID(id)
+		if one == nil || !one.can() {
+			line = line || id == ""
+			continue
+		}
+		item := c.item(one, v)
+		item.Line = line && len(items) > 0
+		items, line = append(items, item), false
+	}
+	return items
+}
+
 func (c *Commands) item(one *Command, v words.Voice) look.MenuItem {
 	item := look.MenuItem{
 		Label: v.Say(one.title()), Line: one.Line, Disabled: one.Items == nil && !one.can(), Checked: one.On != nil && one.On(),

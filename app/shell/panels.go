@@ -84,10 +84,12 @@ func (s *Panels) Build() *fyne.Container {
 		s.dividers[i] = d
 	}
 	s.root = &fyne.Container{Layout: s, Objects: []fyne.CanvasObject{
-		// The keyboard goes through them in this order.
-		s.Menu, s.Rail, s.Board, s.Level, s.Unfold, s.Drawer, s.Card, s.Status,
-		s.lines[lineLevel], s.lines[lineUnfold], s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
-		s.dividers[divideUnfold], s.dividers[divideDrawer], s.dividers[divideCard],
+		// The keyboard goes through them in this order. What lies under the board is drawn
+		// before the drawer, which covers it in a narrow window.
+		s.Menu, s.Rail, s.Board, s.Level, s.Unfold, s.lines[lineLevel], s.lines[lineUnfold], s.dividers[divideUnfold],
+		s.Drawer, s.Card, s.Status,
+		s.lines[lineMenu], s.lines[lineRail], s.lines[lineDrawer], s.lines[lineCard], s.lines[lineStatus],
+		s.dividers[divideDrawer], s.dividers[divideCard],
 	}}
 	return s.root
 }

@@ -13,11 +13,11 @@ const (
 	drawerWidth = 224
 	cardWidth   = 352
 	narrowCard  = 304 // in a window too narrow for a wide one
-	// narrowWindow and overlayWindow are where the card is narrow and where the drawer
-	// begins to lie over the board: a window that fills a screen 1366 wide is a few units
-	// narrower than that inside.
+	// narrowWindow is where the card is narrow: a window that fills a screen 1366 wide is a
+	// few units narrower than that inside. Below overlayWindow, which is narrower than a
+	// window can be but for large letters, the drawer lies over the board.
 	narrowWindow  = 1340
-	overlayWindow = 1340
+	overlayWindow = 960
 	levelHeight   = 30
 	statusHeight  = 44 // two lines
 	unfoldHeight  = 214

@@ -68,14 +68,14 @@ func TestNamesInTheDrawerLeaveOutWhatTheShelfSays(t *testing.T) {
 // TestADrawerCoversNothingOnASmallScreen: a window that fills a screen 1366 wide is 1364
 // wide inside.
 func TestADrawerCoversNothingOnASmallScreen(t *testing.T) {
-	for _, width := range []float32{1364, 1340} {
+	for _, width := range []float32{1364, 1340, 1099, 1024, 960} {
 		p := placesIn(fyne.NewSize(width, 740), Shown{true, true, true}, Sizes{})
 		if p.Overlaid || overlap(p.Drawer, p.Board) {
 			t.Errorf("a window %v wide: the drawer covers the board", width)
 		}
 	}
-	if p := placesIn(fyne.NewSize(1320, 740), Shown{true, true, true}, Sizes{}); !p.Overlaid {
-		t.Error("a window 1320 wide leaves too little board beside the drawer")
+	if p := placesIn(fyne.NewSize(940, 740), Shown{true, true, true}, Sizes{}); !p.Overlaid {
+		t.Error("a window 940 wide leaves too little board beside the drawer")
 	}
 }
 

@@ -11,6 +11,9 @@ import (
 	"studbay/plan/unit"
 )
 
+// Under returns what a press of the pointer would be on, or nothing.
+func Under(t Window, p Pointer) plan.ID { return pick(t, p) }
+
 // pick returns what is pointed at, the smallest thing first: an opening, a break, the
 // line of a control or cable, a fixture, a side, a room; or nothing.
 func pick(t Window, p Pointer) plan.ID {

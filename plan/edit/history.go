@@ -139,6 +139,14 @@ func (h *History) Redo() bool {
 	return true
 }
 
+// Done names the steps that can be taken back, the last first.
+func (h *History) Done() (names []words.Text) {
+	for i := h.at; i > 0; i-- {
+		names = append(names, h.steps[i].name)
+	}
+	return names
+}
+
 // UndoName names the step that Undo takes back; the zero Text where there is none.
 func (h *History) UndoName() words.Text {
 	if h.drag != nil && h.drag.now != nil {

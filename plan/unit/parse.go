@@ -121,11 +121,22 @@ func (p *lengthParser) inchesAfter(feet number) (*big.Rat, error) {
 	if !hyphen && !p.isNumber() {
 		return sum, nil
 	}
-	inches, _, err := p.inches()
+	inches, _, err := p.inchesOfFoot()
 	if err != nil {
 		return nil, err
 	}
 	return sum.Add(sum, inches), nil
+}
+
+// inchesOfFoot reads inches behind feet: twelve of them would be another foot, and are a
+// slip of the hand.
+func (p *lengthParser) inchesOfFoot() (sum *big.Rat, marked bool, err error) {
+	at := p.at
+	sum, marked, err = p.inches()
+	if err == nil && sum.Cmp(new(big.Rat).SetInt64(int64(Foot))) >= 0 {
+		err = p.fail(at, "fewer than twelve inches after feet")
+	}
+	return sum, marked, err
 }
 
 // hyphened reads the -4 1/2 of 6-4 1/2, which needs an inch mark unless bare
@@ -134,7 +145,7 @@ func (p *lengthParser) hyphened(feet number) (*big.Rat, error) {
 	dash := p.at
 	p.skip(dashes)
 	p.skipSpaces()
-	inches, marked, err := p.inches()
+	inches, marked, err := p.inchesOfFoot()
 	if err != nil {
 		return nil, err
 	}
