@@ -17,7 +17,7 @@ var DeviceDepth = rule.Rule{
 	ID:      "device-depth",
 	Title:   words.New("rule.device-depth.title", "Boxes deep enough for their devices"),
 	Figure:  "box-depth-12",
-	Doc:     words.New("rule.device-depth.doc", `A box with a device is at least as deep as the conductors that supply it ask for, its extensions, rings and raised covers included: 15/16 in for 14 AWG and smaller, 1-3/16 for 12 and 10, 2-1/16 for 8 to 4. A device fed by 12 or 10 AWG that reaches more than 1 in behind its yoke, and any that reaches more than 1-7/8, wants its own depth and 1/4 in. A box without a device is 1/2 in deep or more. How far devices reach behind their yoke is common practice or from memory; of one that is not in the catalog only the conductors are looked at. A box exactly as deep passes. Not checked: pairs of box and device that are listed together, conductors larger than 4 AWG, how a cable enters behind a device, and boxes that come with a luminaire.`),
+	Doc:     words.New("rule.device-depth.doc", `A box with a device is at least as deep as the conductors that supply it ask for, its extensions, rings and raised covers included: 15/16 in for 14 AWG and smaller, 1-3/16 for 12 and 10, 2-1/16 for 8 to 4. A device fed by 12 or 10 AWG that reaches more than 1 in behind its yoke, and any that reaches more than 1-7/8, wants its own depth and 1/4 in. A box without a device is 1/2 in deep or more. How far devices reach behind their yoke is common practice or from memory; of one that is not in the catalog only the conductors are checked. A box exactly as deep passes. Not checked: pairs of box and device that are listed together, conductors larger than 4 AWG, how a cable enters behind a device, and boxes that come with a luminaire.`),
 	Opening: checkDeviceDepth,
 }
 

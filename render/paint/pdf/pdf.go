@@ -73,6 +73,7 @@ func newPainter(pages []*scene.Scene, o Options) *painter {
 	doc.SetProducer("Studbay", true)
 	doc.SetCreator("Studbay", true)
 	doc.SetTitle(o.Title, true)
+	doc.SetLang(unscaled)
 	p := &painter{doc: doc, anchors: map[string]int{}}
 	for _, s := range pages {
 		if s.Meta.Title != "" {
@@ -81,6 +82,11 @@ func newPainter(pages []*scene.Scene, o Options) *painter {
 	}
 	return p
 }
+
+// unscaled asks a viewer to print pages at their size (ISO 32000-1, 12.2, PrintScaling).
+// The library has no call for it: it writes the language, here unknown, as it is given, so
+// that what follows stands in the catalogue, and the bracket it ends with in a comment.
+const unscaled = ") /ViewerPreferences <</PrintScaling /None>> %"
 
 // page begins a page and paints the scene on it.
 func (p *painter) page(s *scene.Scene) {

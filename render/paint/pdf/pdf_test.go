@@ -240,3 +240,24 @@ func TestTextAfterAClipIsInked(t *testing.T) {
 		t.Errorf("%d dark pixels where three large letters stand", dark)
 	}
 }
+
+// TestPagesAreNotScaledInPrint reads the catalogue by another reader: a viewer is asked to
+// print pages at their size (ISO 32000-1, table 150).
+func TestPagesAreNotScaledInPrint(t *testing.T) {
+	data := encode(t, pages())
+	if !bytes.Contains(data, []byte("/ViewerPreferences <</PrintScaling /None>>")) {
+		t.Error("nothing says that pages are printed at their size")
+	}
+	tool, err := exec.LookPath("qpdf")
+	if err != nil {
+		t.Skip("qpdf is not here")
+	}
+	file := filepath.Join(t.TempDir(), "out.pdf")
+	if err := os.WriteFile(file, data, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	out, err := exec.Command(tool, "--json", file).CombinedOutput()
+	if err != nil || !bytes.Contains(out, []byte(`"/PrintScaling": "/None"`)) {
+		t.Errorf("another reader finds no print scaling, %v", err)
+	}
+}
