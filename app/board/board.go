@@ -35,7 +35,7 @@ func New(listener Listener) *Board {
 	b.made = 1
 	b.mouse = mouse{listener: listener, pointer: b.pointer, pan: b.pan, hover: b.pointAt, now: time.Now}
 	b.mouse.idle = func() bool { return b.pic.Preview.IsBare() }
-	b.mouse.pace = pace{apart: hoverPace, now: time.Now, after: afterOn(fyne.Do)}
+	b.mouse.limiter = limiter{apart: hoverEvery, now: time.Now, after: afterOn(fyne.Do)}
 	b.easel.later = fyne.Do
 	b.easel.done, b.easel.settle = b.adopt, b.ask
 	b.easel.wanted = func(r request) bool {
@@ -49,7 +49,7 @@ func New(listener Listener) *Board {
 
 // PaintInPlace makes the board paint and tell of moves before its methods return, in the
 // goroutine of the window: for tests, which have one alone.
-func (b *Board) PaintInPlace() { b.easel.inPlace, b.mouse.pace.apart = true, 0 }
+func (b *Board) PaintInPlace() { b.easel.inPlace, b.mouse.limiter.apart = true, 0 }
 
 // SetPicture shows a picture. It is not named Show, which the toolkit calls on any object.
 func (b *Board) SetPicture(p Picture) {

@@ -30,8 +30,8 @@ type mouse struct {
 	// hover is told where the pointer is; nil: elsewhere.
 	hover func(*fyne.Position)
 	// idle reports whether nothing is in hand that follows the pointer.
-	idle func() bool
-	pace pace // of moves while idle
+	idle    func() bool
+	limiter limiter // of moves while idle
 
 	button  desktop.MouseButton // held; 0: none
 	panning bool
@@ -69,7 +69,7 @@ func (m *mouse) down(e *desktop.MouseEvent) {
 	if m.button != 0 {
 		return
 	}
-	m.pace.flush()
+	m.limiter.flush()
 	m.button, m.last = e.Button, e.Position
 	switch {
 	case m.pan != nil && (e.Button == desktop.MouseButtonTertiary || e.Button == desktop.MouseButtonPrimary && m.space):
@@ -132,10 +132,10 @@ func (m *mouse) moved(at fyne.Position, mod fyne.KeyModifier) {
 	}
 	m.last = at
 	if m.button == 0 && m.idle() {
-		m.pace.do(func() { m.point(at, mod) })
+		m.limiter.do(func() { m.point(at, mod) })
 		return
 	}
-	m.pace.drop()
+	m.limiter.drop()
 	m.point(at, mod)
 }
 
@@ -157,7 +157,7 @@ func (m *mouse) out() {
 	if m.button != 0 {
 		return
 	}
-	m.pace.drop()
+	m.limiter.drop()
 	m.hover(nil)
 	p, _ := m.pointer(m.last, 0)
 	m.listener.PointerAt(p.At, false)
@@ -171,7 +171,7 @@ var keyNames = map[fyne.KeyName]string{
 // key hands on a key that writes nothing and reports whether it was used. Keys that
 // write something come as runes.
 func (m *mouse) key(name fyne.KeyName) bool {
-	m.pace.flush()
+	m.limiter.flush()
 	if len(name) == 1 || name == fyne.KeySpace {
 		return true
 	}

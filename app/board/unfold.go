@@ -82,7 +82,7 @@ func NewUnfold(listener Listener) *Unfold {
 	u := &Unfold{listener: listener, picture: newPicture(), live: newOverlay()}
 	u.mouse = mouse{listener: listener, pointer: u.pointTo, hover: u.hover, now: time.Now}
 	u.mouse.idle = func() bool { return u.pic.Preview.IsBare() }
-	u.mouse.pace = pace{apart: hoverPace, now: time.Now, after: afterOn(fyne.Do)}
+	u.mouse.limiter = limiter{apart: hoverEvery, now: time.Now, after: afterOn(fyne.Do)}
 	u.picture.Hide()
 	u.clip = container.NewClip(container.NewWithoutLayout(u.picture.Raster, u.live))
 	u.ExtendBaseWidget(u)

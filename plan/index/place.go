@@ -142,3 +142,20 @@ func boxOver(b *plan.Break, line geom.Segment) geom.Box {
 func boxAround(margin unit.Length, points ...geom.Point) geom.Box {
 	return geom.BoxOf(points...).Expand(margin)
 }
+
+func boxOfRoom(_ *Index, r *plan.Room) (geom.Box, bool) { return boxAround(0, r.Outline()...), true }
+
+func boxOfBreak(ix *Index, b *plan.Break) (geom.Box, bool) {
+	line, ok := ix.BreakLine(b)
+	return boxOver(b, line), ok
+}
+
+func boxOfFixture(ix *Index, f *plan.Fixture) (geom.Box, bool) {
+	foot, ok := ix.Footprint(f)
+	return boxAround(0, foot...), ok
+}
+
+func boxOfOpening(ix *Index, o *plan.Opening) (geom.Box, bool) {
+	at, ok := ix.Place(o.At)
+	return boxAround(0, at.Foot), ok
+}

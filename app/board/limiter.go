@@ -2,14 +2,14 @@ package board
 
 import "time"
 
-// hoverPace is how far apart the moves of a pointer with nothing in hand are told: each
+// hoverEvery is how far apart the moves of a pointer with nothing in hand are told: each
 // has the window painted, which costs a computer without a graphics card more than
 // anything of ours, and marks on the tapes need no more than 20 a second.
-const hoverPace = 50 * time.Millisecond
+const hoverEvery = 50 * time.Millisecond
 
-// pace lets things happen no more often than a length of time apart. Of those that come
+// limiter lets things happen no more often than a length of time apart. Of those that come
 // sooner the last happens when the time is over. The zero value has all happen at once.
-type pace struct {
+type limiter struct {
 	apart time.Duration
 	now   func() time.Time
 	// after runs a function on the window's goroutine once a time is over.
@@ -21,7 +21,7 @@ type pace struct {
 }
 
 // do has something happen now, or as soon as it may.
-func (p *pace) do(f func()) {
+func (p *limiter) do(f func()) {
 	if p.apart == 0 {
 		f()
 		return
@@ -45,7 +45,7 @@ func (p *pace) do(f func()) {
 }
 
 // flush has what waits happen now: before a press, which rests on it.
-func (p *pace) flush() {
+func (p *limiter) flush() {
 	if f := p.waiting; f != nil {
 		p.waiting, p.last = nil, p.now()
 		f()
@@ -53,7 +53,7 @@ func (p *pace) flush() {
 }
 
 // drop forgets what waits.
-func (p *pace) drop() { p.waiting = nil }
+func (p *limiter) drop() { p.waiting = nil }
 
 // afterOn returns what runs a function by way of later once a time is over.
 func afterOn(later func(func())) func(time.Duration, func()) {

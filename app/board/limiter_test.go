@@ -45,7 +45,7 @@ func (c *clockwork) pass(d time.Duration) {
 func hovering(t *testing.T) (*stage, *clockwork) {
 	s := newStage(t, 40)
 	c := &clockwork{at: time.Unix(100, 0)}
-	s.board.mouse.pace = pace{apart: hoverPace, now: c.now, after: c.after}
+	s.board.mouse.limiter = limiter{apart: hoverEvery, now: c.now, after: c.after}
 	return s, c
 }
 
@@ -62,7 +62,7 @@ func TestHoverIsToldTwentyTimesASecond(t *testing.T) {
 		c.pass(time.Second / 60)
 		s.board.MouseMoved(mouseAt(float32(100+i), 200, 0))
 	}
-	c.pass(hoverPace)
+	c.pass(hoverEvery)
 	if got := s.told.count(Move); got < 10 || got > 21 {
 		t.Errorf("60 moves were told %d times, want about 20", got)
 	}
