@@ -8,6 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/boxes"
+	"studbay/fill/clash"
 	"studbay/fill/filltest"
 	"studbay/fill/part"
 	"studbay/fill/rule"
@@ -78,7 +79,7 @@ func remedyFault(p plan.Plan, before fill.Result, of rule.Finding, r rule.Remedy
 		switch {
 		case isSame(f, of):
 			return "it is found again: " + f.Message.String()
-		case f.Severity == rule.Stop && !wasThere(before, f) && (mustBeClean(of) || !isAmong(said, f)):
+		case f.Severity == rule.Stop && !wasThere(before, f) && (mustBeClean(of) && f.Rule != clash.Casing.ID || !isAmong(said, f)):
 			return "new stop: " + f.Message.String()
 		}
 	}
@@ -86,7 +87,8 @@ func remedyFault(p plan.Plan, before fill.Result, of rule.Finding, r rule.Remedy
 }
 
 // mustBeClean reports whether the remedies of a finding make no stop at all: who adds
-// receptacles, or moves one along its wall, sees all that is there.
+// receptacles, or moves one along its wall, sees all that is there. That its plate is a
+// little over a casing is said with the remedy.
 func mustBeClean(f rule.Finding) bool { return f.Rule == spacing.WallReach.ID }
 
 func isAmong(said []rule.Finding, f rule.Finding) bool {

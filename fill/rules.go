@@ -8,8 +8,10 @@ package fill
 
 import (
 	"studbay/fill/boxes"
+	"studbay/fill/clash"
 	"studbay/fill/depth"
 	"studbay/fill/open"
+	"studbay/fill/protect"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/fill/support"
@@ -32,7 +34,18 @@ var Rules = []*rule.Rule{
 	&depth.RingSetBack,
 	&depth.BoxDepth,
 	&depth.BackToBack,
+	&depth.OldWorkRange,
 	&support.StudInWay,
 	&support.NeedsSupport,
+	&support.FanSupport,
+	&protect.RatedWall,
+	&protect.CableEdge,
+	&clash.HeightOutlier,
+	&clash.Reach,
+	&clash.DoorSwing,
+	&clash.Casing,
+	&clash.Covered,
+	&clash.PlateClash,
+	&clash.Pair,
 	&open.Decision,
 }

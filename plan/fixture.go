@@ -44,6 +44,8 @@ type Fixture struct {
 	Width  unit.Length `json:"width"`
 	Depth  unit.Length `json:"depth"`
 	Height unit.Length `json:"height"` // from its bottom to its top
+	// Splash is how high the splash on it stands above its top; from version 1.1 on.
+	Splash unit.Length `json:"splash,omitempty"`
 	// Turn is how many quarter turns clockwise, as seen on the sheet, a fixture on a
 	// floor has made; at 0 its front looks down the sheet.
 	Turn int `json:"turn,omitempty"`
@@ -121,7 +123,7 @@ func (s levelSides) checkFixture(f *Fixture) error {
 	if f.Turn < 0 || f.Turn > 3 {
 		return Refuse(nil, "turn", "{0} is turned by 0 to 3 quarters, not {1}", f.text(), f.Turn).At("/turn")
 	}
-	if err := notNegative(f.text(), f.Bottom, f.Width, f.Depth, f.Height); err != nil {
+	if err := notNegative(f.text(), f.Bottom, f.Width, f.Depth, f.Height, f.Splash); err != nil {
 		return err
 	}
 	width := f.Width

@@ -68,8 +68,11 @@ type Room struct {
 	Sides   []*Side     `json:"sides"`
 	Bays    int         `json:"bays,omitempty"`  // for vehicles, of a garage; 0: one. From version 1.1 on
 	Faces   Facing      `json:"faces,omitempty"` // of outdoors: to the front or the back of the house. From version 1.1 on
-	Note    string      `json:"note,omitempty"`
-	Extra   Extra       `json:"-"`
+	// Reach tells that what is worked by hand is to be in reach from a seat; from version
+	// 1.1 on.
+	Reach bool   `json:"reach,omitempty"`
+	Note  string `json:"note,omitempty"`
+	Extra Extra  `json:"-"`
 }
 
 // Facing says at which end of a house an outdoor area is.

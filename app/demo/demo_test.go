@@ -54,6 +54,10 @@ func TestDemoFindings(t *testing.T) {
 			"note rule.counter-reach.below":  1,
 			"note rule.open-decision.open":   2,
 			"note rule.needs-support.far":    2,
+			"stop rule.stud-in-way.in":       1,
+			"note rule.fan-support.joists":   2,
+			"note rule.height-outlier.off":   2,
+			"note rule.needs-support.block":  2,
 		}},
 		{"rowhouse", 40, map[string]int{
 			"stop rule.back-to-back.deep":         1,

@@ -10,8 +10,8 @@ import (
 // Place and people are invented.
 //
 // Left in on purpose: boxes that nobody has opened yet, a dimmer box too small for a
-// further cable, a wall of the dining room that was set aside with a reason, and
-// a thickness still to be measured.
+// further cable and too deep for the box behind it, a wall of the dining room that was
+// set aside with a reason, and a thickness still to be measured.
 func RowHouse() (plan.Plan, error) {
 	b := &builder{seed: "row house kitchen"}
 	b.p = plan.New("Row house kitchen", b.id(plan.KindLevel))

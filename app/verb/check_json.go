@@ -116,6 +116,11 @@ func orNull[T ~string](text T) *T {
 	return &text
 }
 
+// tenThousandths writes a count of them as a decimal without closing zeros.
+func tenThousandths(n int64) string {
+	return unit.Volume(n).String()
+}
+
 func (c *checked) quantity(q rule.Quantity) *quantityJSON {
 	switch q.Unit {
 	case rule.NoQuantity:
@@ -124,6 +129,8 @@ func (c *checked) quantity(q rule.Quantity) *quantityJSON {
 		return &quantityJSON{schedule.Decimal(unit.Length(q.Value), c.voice.System), schedule.DecimalUnit(c.voice.System)}
 	case rule.OfVolume:
 		return &quantityJSON{unit.Volume(q.Value).String(), string(q.Unit)}
+	case rule.OfArea:
+		return &quantityJSON{tenThousandths(q.Value), string(q.Unit)}
 	case rule.OfCount:
 		return &quantityJSON{strconv.FormatInt(q.Value, 10), string(q.Unit)}
 	}

@@ -157,5 +157,5 @@ func fitsIn(a plan.Assembly, fig *code.Figures, v index.OpeningView) bool {
 		return false
 	}
 	w := WorkOf(v, b, fig)
-	return w.Fits() && !(b.IsBlank() && w.Contents.Yokes() > 0)
+	return w.Fits() && (b.Box.CarriesFan() || !part.HangsFan(v.Opening)) && !(b.IsBlank() && w.Contents.Yokes() > 0)
 }

@@ -53,6 +53,8 @@ var fillAndSpacing = []binding{
 	ofLength("counter-reach", func(f *Figures) *unit.Length { return &f.Spacing.CounterReach }),
 
 	{name: "bonding", unit: "cite", set: cited},
+	{name: "fan-box", unit: "cite", set: cited},
+	{name: "accessible", unit: "cite", set: cited},
 	ofLength("box-set-back", func(f *Figures) *unit.Length { return &f.Build.SetBack }),
 	ofLength("box-depth-bare", func(f *Figures) *unit.Length { return &f.Build.DepthBare }),
 	ofLength("box-depth-14", func(f *Figures) *unit.Length { return &f.Build.DepthFine }),

@@ -61,10 +61,13 @@ func (f Face) Tapes() []Mark {
 	left, right := f.Ends()
 	marks := []Mark{left, right}
 	for _, c := range f.Cuts {
-		trim := c.Break.Casing
+		trim := Rect{Left: c.From, Right: c.To}
+		if outer, any := CasingOf(c); any {
+			trim = outer
+		}
 		marks = append(marks,
-			Mark{At: c.From - trim, Of: c.Break.ID, Break: c.Break},
-			Mark{At: c.To + trim, Of: c.Break.ID, Break: c.Break, IsRight: true})
+			Mark{At: trim.Left, Of: c.Break.ID, Break: c.Break},
+			Mark{At: trim.Right, Of: c.Break.ID, Break: c.Break, IsRight: true})
 	}
 	return marks
 }

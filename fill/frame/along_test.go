@@ -61,9 +61,9 @@ func TestNearest(t *testing.T) {
 		source         string
 	}{
 		{16, 0, 16, side, false, "the left corner"},
-		{30, 37, 7, door, false, "casing: 40 - 3"},
-		{18.5, 0, 18.5, side, false, "as far from both: the first"},
-		{80, 73, 7, door, true, "casing: 70 + 3"},
+		{30, 36.6875, 6.6875, door, false, "casing: 40 - 5/16 - 3"},
+		{18.3125, 0, 18.3125, side, false, "nearer to the corner: 18-3/8 to the casing"},
+		{80, 73.3125, 6.6875, door, true, "casing: 70 + 5/16 + 3"},
 		{100, 120, 20, side, true, "the right corner"},
 	} {
 		m, away := frame.Nearest(f.Tapes(), in(tt.at))

@@ -53,17 +53,22 @@ func (w *Wall) TooDeep(p, behind Placed) unit.Length {
 }
 
 // IsClear reports whether a box could be built where it is: within the face, in no break,
-// on no other box of the face, with no stud in it and fitting between those of the other
+// its plate on no casing, on no other box or plate of the face, with no stud in it and fitting between those of the other
 // face.
 func (w *Wall) IsClear(p Placed) bool {
-	if p.Left < 0 || p.Right > w.Length {
+	if plate := p.Plate(); min(p.Left, plate.Left) < 0 || max(p.Right, plate.Right) > w.Length {
 		return false
 	}
 	if w.IsInBreak(p) {
 		return false
 	}
+	for _, c := range w.Cuts {
+		if trim, any := CasingOf(c); any && p.Plate().Meets(trim) {
+			return false
+		}
+	}
 	for _, o := range w.Boxes {
-		if o.Opening.ID != p.Opening.ID && p.Meets(o.Rect) {
+		if o.Opening.ID != p.Opening.ID && (p.Meets(o.Rect) || p.Plate().Meets(o.Plate())) {
 			return false
 		}
 	}

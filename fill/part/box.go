@@ -119,3 +119,7 @@ func readBox(r rows.Row) (b *Box, err error) {
 	c.agree("volume_in3", b.Volume, b.Basis)
 	return b, c.err
 }
+
+// CarriesFan reports whether the box is listed for a ceiling fan. One that grips the board
+// alone never is (NEC 314.27(C)).
+func (b *Box) CarriesFan() bool { return b.Listed == "fan" && b.Mounting != OldWork }

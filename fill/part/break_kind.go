@@ -23,6 +23,7 @@ type BreakKind struct {
 	FloorLine  FloorLine
 	IsHung     bool        // it has a leaf on hinges: a hand and a swing
 	Out        unit.Length // how far it reaches into the room; common practice
+	CasingGap  unit.Length // from its clear edge to the inner edge of the trim
 	RoughSide  unit.Length // how much wider its rough opening is, at each side
 	RoughTop   unit.Length // how much higher; under a sill as much lower as RoughSide
 	Body       string      // how it is drawn, from above and as seen from the room
@@ -31,7 +32,7 @@ type BreakKind struct {
 // HasSill reports whether the kind begins above the floor.
 func (k BreakKind) HasSill() bool { return k.Sill > 0 }
 
-var breakColumns = []string{"id", "width_in", "head_in", "sill_in", "casing_in", "panels", "size_source", "floor_line", "hung", "out_in", "body", "rough_side_in", "rough_top_in", "rough_source"}
+var breakColumns = []string{"id", "width_in", "head_in", "sill_in", "casing_in", "panels", "size_source", "floor_line", "hung", "out_in", "body", "rough_side_in", "rough_top_in", "rough_source", "casing_gap_in", "casing_gap_source"}
 
 func readBreak(r rows.Row) (*BreakKind, error) {
 	cell := cells{row: r}
@@ -46,6 +47,7 @@ func readBreak(r rows.Row) (*BreakKind, error) {
 		IsHung:     cell.yes("hung"),
 		Out:        cell.length("out_in", unit.Inch),
 		Body:       cell.text("body"),
+		CasingGap:  cell.length("casing_gap_in", unit.Inch),
 		RoughSide:  cell.length("rough_side_in", unit.Inch),
 		RoughTop:   cell.length("rough_top_in", unit.Inch),
 	}

@@ -38,6 +38,7 @@ type Catalogue struct {
 	fixtures   map[string]*FixtureKind
 	breaks     map[string]*BreakKind
 	devices    map[string]*Device
+	serves     map[served]bool
 }
 
 // All returns the catalogue that travels in the program. Its tables are ours and
@@ -76,6 +77,9 @@ func Read(from fs.FS) (*Catalogue, error) {
 		return nil, err
 	}
 	if c.Breaks, c.breaks, err = readAll(from, "breaks.csv", breakColumns, readBreak, func(k *BreakKind) string { return string(k.ID) }); err != nil {
+		return nil, err
+	}
+	if err := c.readServes(from); err != nil {
 		return nil, err
 	}
 	if err := c.readSynonyms(from); err != nil {

@@ -238,7 +238,7 @@ func TestSpoiledTablesNameTheirPlace(t *testing.T) {
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			tables := fstest.MapFS{}
-			for _, file := range []string{"catalogue/boxes.csv", "catalogue/fit.csv", "catalogue/devices.csv", "catalogue/adds.csv", "catalogue/assemblies.csv", "kinds.csv", "fixtures.csv", "breaks.csv", "synonyms.csv"} {
+			for _, file := range []string{"catalogue/boxes.csv", "catalogue/fit.csv", "catalogue/devices.csv", "catalogue/serves.csv", "catalogue/adds.csv", "catalogue/assemblies.csv", "kinds.csv", "fixtures.csv", "breaks.csv", "synonyms.csv"} {
 				data, err := assets.Tables.ReadFile(file)
 				if err != nil {
 					t.Fatal(err)

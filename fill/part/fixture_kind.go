@@ -41,11 +41,12 @@ type FixtureKind struct {
 	SizeSource string
 	Stands     Host // at a wall, or in the middle of a floor
 	FloorLine  FloorLine
-	Hides      bool   // a receptacle behind it could not be reached; common practice is one beside it
-	Encloses   bool   // it is a cabinet: what is set in the wall behind is inside of it
-	Carries    bool   // openings are set into its faces
-	Body       string // how it is drawn from above
-	Front      string // how it is drawn as seen from the room
+	Hides      bool     // a receptacle behind it could not be reached; common practice is one beside it
+	Encloses   bool     // it is a cabinet: what is set in the wall behind is inside of it
+	Carries    bool     // openings are set into its faces
+	Covers     Covering // what it makes of the wall behind it; common practice
+	Body       string   // how it is drawn from above
+	Front      string   // how it is drawn as seen from the room
 }
 
 // LetterText returns the letter in words, or none.
@@ -57,7 +58,7 @@ func (k FixtureKind) LetterText() (text words.Text, ok bool) {
 }
 
 var fixtureColumns = []string{"id", "letter", "width_in", "depth_in", "height_in", "bottom_in", "size_source", "stands",
-	"floor_line", "hides", "encloses", "carries", "body", "front"}
+	"floor_line", "hides", "encloses", "carries", "body", "front", "covers"}
 
 func readFixture(r rows.Row) (*FixtureKind, error) {
 	cell := cells{row: r}
@@ -74,6 +75,7 @@ func readFixture(r rows.Row) (*FixtureKind, error) {
 		Hides:      cell.yes("hides"),
 		Encloses:   cell.yes("encloses"),
 		Carries:    cell.yes("carries"),
+		Covers:     oneOf(&cell, "covers", CoversNothing, CoversFixed, CoversMovable),
 		Body:       cell.text("body"),
 		Front:      cell.text("front"),
 	}

@@ -1,6 +1,8 @@
 package part
 
 import (
+	"slices"
+
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
@@ -28,4 +30,21 @@ func NewOpening(units unit.System, kind string, at plan.Anchor) plan.Opening {
 func ToKind(o *plan.Opening, kind string) edit.ChangeKind {
 	fresh := NewOpening(unit.Imperial, kind, o.At) // the units tell of the height alone, which stays
 	return edit.ChangeKind{ID: o.ID, Kind: kind, Gangs: fresh.Gangs, Assembly: fresh.Assembly}
+}
+
+// DeviceKinds lists the kinds of what is mounted in or on the box of an opening: as the plan
+// says, else as its kind does.
+func DeviceKinds(o *plan.Opening) (kinds []string) {
+	for _, d := range o.Devices {
+		kinds = append(kinds, d.Kind)
+	}
+	if k := All().Kind(o.Kind); len(kinds) == 0 && k != nil && k.Device != "" {
+		kinds = append(kinds, k.Device)
+	}
+	return kinds
+}
+
+// HangsFan reports whether a ceiling fan hangs from the box of an opening.
+func HangsFan(o *plan.Opening) bool {
+	return slices.ContainsFunc(DeviceKinds(o), func(kind string) bool { return All().Device(kind).IsFan })
 }

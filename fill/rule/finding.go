@@ -25,7 +25,7 @@ func (s Severity) String() string { return [...]string{"note", "warn", "stop"}[s
 // The zero value is none.
 type Quantity struct {
 	Unit  QuantityUnit
-	Value int64 // nanometres, 1/10 000 in³ or a count, by Unit
+	Value int64 // nanometres, 1/10 000 in³ or in², or a count, by Unit
 }
 
 // QuantityUnit says what a Quantity counts.
@@ -36,6 +36,7 @@ const (
 	NoQuantity QuantityUnit = ""
 	OfLength   QuantityUnit = "mm"
 	OfVolume   QuantityUnit = "in3"
+	OfArea     QuantityUnit = "in2"
 	OfCount    QuantityUnit = "count"
 )
 
@@ -44,6 +45,9 @@ func LengthOf(l unit.Length) Quantity { return Quantity{OfLength, int64(l)} }
 
 // VolumeOf returns the volume as a quantity.
 func VolumeOf(v unit.Volume) Quantity { return Quantity{OfVolume, int64(v)} }
+
+// AreaOf returns the area as a quantity, to the nearest ten-thousandth of a square inch.
+func AreaOf(a unit.Area) Quantity { return Quantity{OfArea, a.SquareInches(10_000)} }
 
 // CountOf returns the count as a quantity.
 func CountOf(n int) Quantity { return Quantity{OfCount, int64(n)} }

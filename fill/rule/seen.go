@@ -16,7 +16,7 @@ func (f Finding) Seen() *plan.Seen {
 		s.Over = unit.Length(over)
 	case OfVolume:
 		s.Excess = unit.Volume(over)
-	case OfCount:
+	case OfCount, OfArea:
 		s.Count = int(over)
 	}
 	for _, part := range f.Stretches {

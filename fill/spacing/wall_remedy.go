@@ -187,12 +187,17 @@ func (p leg) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 	}
 	for _, c := range p.side.Cuts {
 		all = append(all, frame.RectOfCut(c))
+		if trim, any := frame.CasingOf(c); any {
+			all = append(all, frame.Rect{Left: trim.Left - frame.PlateOver, Right: trim.Right + frame.PlateOver, Bottom: trim.Bottom, Top: trim.Top})
+		}
 	}
 	for _, v := range p.side.Fixtures {
 		f, margin := v.Fixture, unit.Length(0)
 		switch {
 		case isCabinet(f): // told by the cabinets
 			continue
+		case part.All().Fixture(f.Kind).Covers == part.CoversFixed: // nor one behind it
+			margin = frame.PlateOver
 		case inReach && part.All().Fixture(f.Kind).Hides:
 			margin = besideMargin
 		default:

@@ -93,6 +93,11 @@ func (t touching) cable(c *plan.Cable) {
 func (t touching) end(id plan.ID) {
 	if id.Kind() == plan.KindOpening {
 		t.openings[id] = true
+		for _, ix := range []*Index{t.old, t.now} {
+			if o, _ := ix.plan.Opening(id); o != nil {
+				t.host(o.At)
+			}
+		}
 	}
 }
 

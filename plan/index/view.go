@@ -40,6 +40,8 @@ type SideView struct {
 	Openings []*plan.Opening // from left to right
 	// OpeningsBehind are those of each side behind, in the order of Behind.
 	OpeningsBehind [][]*plan.Opening
+	// Cables are those that end in one of Openings, in any order.
+	Cables []*plan.Cable
 }
 
 // FixtureView is a fixture where it stands, with what is on it.
@@ -113,7 +115,16 @@ func (ix *Index) sideView(ref *plan.SideRef) SideView {
 	for _, b := range behind {
 		theirs = append(theirs, ix.OpeningsOn(b.Side.ID))
 	}
+	var cables []*plan.Cable
+	for _, o := range openings {
+		for _, c := range ix.CablesAt(o.ID) {
+			if !slices.Contains(cables, c) {
+				cables = append(cables, c)
+			}
+		}
+	}
 	return SideView{
+		Cables:         cables,
 		OpeningsBehind: theirs,
 		Side:           ref.Side(), Line: line, Frame: geom.FrameOf(line), Length: line.Length(),
 		Cuts: ix.cuts(ref, behind), Behind: behind,
@@ -189,6 +200,9 @@ func (v SideView) appendTo(parts []any) []any {
 		for _, o := range theirs {
 			parts = append(parts, o)
 		}
+	}
+	for _, c := range v.Cables {
+		parts = append(parts, c)
 	}
 	return fixtureParts(parts, v.Fixtures)
 }

@@ -67,6 +67,20 @@ var (
 	SquareFoot = Foot.Times(Foot)
 )
 
+// SquareInches returns the area in parts of a square inch, such as its ten-thousandths,
+// rounded half away from zero. It is for showing; limits are compared as areas.
+func (a Area) SquareInches(parts int64) int64 { return a.parts(SquareInch, parts) }
+
+// parts returns the area in parts of a unit, rounded half away from zero.
+func (a Area) parts(unit Area, parts int64) int64 {
+	n := new(big.Int).Mul(a.Big(), big.NewInt(parts))
+	half := new(big.Int).Rsh(unit.Big(), 1)
+	if n.Sign() < 0 {
+		half.Neg(half)
+	}
+	return n.Add(n, half).Quo(n, unit.Big()).Int64()
+}
+
 // Mul returns a × n exactly. The product must stay within 128 bits, as any area on
 // Earth does.
 func (a Area) Mul(n int64) Area {

@@ -2,6 +2,7 @@ package unit
 
 import (
 	"math/big"
+	"strconv"
 	"strings"
 )
 
@@ -139,6 +140,21 @@ func (s System) FormatArea(a Area) string {
 		return areaTenths(a, Metre.Times(Metre)) + " m²"
 	}
 	return areaTenths(a, SquareFoot) + " ft²"
+}
+
+// FormatSmallArea writes a as one reads the size of a box, to a hundredth of a square inch or
+// a tenth of a square centimetre: 21.97 in² or 141.7 cm².
+func (s System) FormatSmallArea(a Area) string {
+	if s == Metric {
+		return trimmed(a.parts(Centimetre.Times(Centimetre), 10), 10) + " cm²"
+	}
+	return trimmed(a.parts(SquareInch, 100), 100) + " in²"
+}
+
+// trimmed writes n of so many parts as a decimal without closing zeros.
+func trimmed(n, parts int64) string {
+	text := new(big.Rat).SetFrac64(n, parts).FloatString(len(strconv.FormatInt(parts, 10)) - 1)
+	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".")
 }
 
 // areaTenths divides by a tenth of the unit, which must be whole.

@@ -24,6 +24,9 @@ type Text struct {
 // Height is a length that is called out in inches or millimetres alone.
 type Height unit.Length
 
+// SmallArea is an area that is called out in square inches or centimetres.
+type SmallArea unit.Area
+
 // Beside is a length that is written beside another which it is compared with: the two
 // look the same only where they are.
 type Beside struct{ Length, Other unit.Length }
@@ -122,6 +125,8 @@ func (v Voice) value(arg any) string {
 		return v.decimal(v.System.Short(unit.Length(a)))
 	case Beside:
 		return v.decimal(v.System.FormatApart(a.Length, a.Other))
+	case SmallArea:
+		return v.decimal(v.System.FormatSmallArea(unit.Area(a)))
 	case unit.Area:
 		return v.named(v.decimal(v.System.FormatArea(a)))
 	case unit.Volume:

@@ -1,0 +1,168 @@
+package protect
+
+import (
+	"math/bits"
+	"strings"
+
+	"studbay/fill/code"
+	"studbay/fill/frame"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// RatedWall looks at the boxes of fire-resistance rated walls.
+var RatedWall = rule.Rule{
+	ID:    "rated-wall",
+	Title: words.New("rule.rated-wall.title", "Boxes in fire-resistance rated walls"),
+	Doc:   words.New("rule.rated-wall.doc", `In a wall that is said to be fire-resistance rated a metal box takes no more than 16 in² by its outside width and height, and all of one face no more than 100 in² in any 100 ft² of the wall: a part of its full height that is slid along it. A plastic box wants a listing for such walls; the catalog shows none until its source is known. Boxes of opposite faces are 24 in apart along the wall, from edge to edge, or as far as the cavity is deep where loose cellulose, rock wool or slag wool fills it; where boxes get listed putty pads or other listed protection that is not asked. Figures: IRC R302.4.2, IBC 714.4.2. A separation between a dwelling and its garage is no rated wall and is not looked at here. Not checked: the 1/8 in gap round a box, wood fireblocking between boxes, whether cavities communicate, and what the wall's own listing asks for.`),
+	Side:  checkRatedWall,
+}
+
+// Where the figures of rated walls stand; numbers of sections as of 2018.
+const ratedSection = "IRC R302.4.2"
+
+// The figures of IRC R302.4.2 and IBC 714.4.2: outside size of one metal box, of all of them
+// in any 100 ft² of wall, and how far apart those of opposite faces are.
+var (
+	mostOfOne = unit.SquareInch.Mul(16)
+	mostOfAll = unit.SquareInch.Mul(100)
+)
+
+const (
+	wallOfAll  = 14400 * unit.Inch // by 1 in: 100 ft²
+	apartFaces = 24 * unit.Inch
+)
+
+func checkRatedWall(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
+	w := v.Wall()
+	var metal []frame.Placed
+	for _, b := range w.Boxes {
+		rating, rated := ratedAt(v, b.Centre())
+		if !rated || !b.IsBuiltIn() {
+			continue
+		}
+		if b.Box.Material != part.Plastic {
+			metal = append(metal, b)
+		}
+		found = append(found, oneBox(b)...)
+		if !rating.Putty {
+			found = append(found, tooNear(w, b, rating)...)
+		}
+	}
+	return append(found, tooMany(v, metal)...)
+}
+
+// ratedAt returns what is said of the rating of the wall at a place along a side; either
+// face may say it.
+func ratedAt(v rule.SideView, along unit.Length) (plan.Rating, bool) {
+	if v.Side.Rated {
+		return v.Side.Rating, true
+	}
+	for _, b := range v.Behind {
+		if b.Side.Rated && b.From <= along && along <= b.To {
+			return b.Side.Rating, true
+		}
+	}
+	return plan.Rating{}, false
+}
+
+func areaOf(b frame.Placed) unit.Area { return (b.Right - b.Left).Times(b.Top - b.Bottom) }
+
+// oneBox looks at a box by itself.
+func oneBox(b frame.Placed) []rule.Finding {
+	f := rule.OnBox(b.Opening, rule.Stop)
+	f.Section = ratedSection
+	switch area := areaOf(b); {
+	case b.Box.Material == part.Plastic && b.Box.Fit.Listing == "":
+		f.Message = words.New("rule.rated-wall.plastic", "{0}: the plastic box has no known listing for a rated wall", b.Opening.Tag)
+		f.Why = words.New("rule.rated-wall.plastic.why", "A box that is not of metal is listed for the wall it is set in; the catalog knows of no listing.")
+	case b.Box.Material != part.Plastic && area.Cmp(mostOfOne) > 0:
+		f.Measured, f.Limit = rule.AreaOf(area), rule.AreaOf(mostOfOne)
+		f.Message = words.New("rule.rated-wall.large", "{0}: the box takes {1} of a rated wall", b.Opening.Tag, words.SmallArea(area))
+		f.Why = words.New("rule.rated-wall.large.why", "{0} by {1} outside; {2} is the most without further protection.", words.Height(b.Right-b.Left), words.Height(b.Top-b.Bottom), words.SmallArea(mostOfOne))
+	default:
+		return nil
+	}
+	return []rule.Finding{f}
+}
+
+// tooNear looks at the boxes of the other face.
+func tooNear(w *frame.Wall, b frame.Placed, rating plan.Rating) (found []rule.Finding) {
+	limit := apartFaces
+	if isFilled(rating.Cavity) {
+		limit = w.FramingAt(b.Centre())
+	}
+	for _, o := range w.Behind {
+		apart := max(o.Left-b.Right, b.Left-o.Right, 0)
+		if !o.IsBuiltIn() || apart >= limit || !rule.TellsOf(b.Opening, o.Opening) {
+			continue
+		}
+		f := rule.OnBox(b.Opening, rule.Stop)
+		f.Section = ratedSection
+		f.Measured, f.Limit = rule.LengthOf(apart), rule.LengthOf(limit)
+		f.Message = words.New("rule.rated-wall.near", "{0} and {1} are {2} apart on opposite faces of a rated wall", b.Opening.Tag, o.Opening.Tag, words.Height(apart))
+		f.Why = words.New("rule.rated-wall.near.why", "Along the wall, from edge to edge; {0} is asked, or listed putty pads on both.", words.Height(limit))
+		found = append(found, f)
+	}
+	return found
+}
+
+// isFilled reports whether a cavity is filled by what lets boxes come nearer: loose
+// cellulose, rock wool or slag wool, not batts of glass fibre.
+func isFilled(cavity string) bool {
+	text := strings.ToLower(cavity)
+	for _, fill := range []string{"cellulose", "celulosa", "rock wool", "slag wool", "mineral wool", "lana mineral", "lana de roca", "lana de escoria"} {
+		if strings.Contains(text, fill) {
+			return true
+		}
+	}
+	return false
+}
+
+// tooMany slides a part of 100 ft² along the wall and finds the most that the metal boxes of
+// the face take of it.
+func tooMany(v rule.SideView, metal []frame.Placed) []rule.Finding {
+	if v.Room.Ceiling <= 0 || len(metal) == 0 {
+		return nil
+	}
+	wide := widthOf(wallOfAll, v.Room.Ceiling)
+	var most unit.Area
+	var from unit.Length
+	for _, b := range metal {
+		for _, left := range []unit.Length{b.Left, b.Right - wide} { // where a sum of parts of boxes is greatest
+			if sum := within(metal, left, left+wide); sum.Cmp(most) > 0 {
+				most, from = sum, left
+			}
+		}
+	}
+	if most.Cmp(mostOfAll) <= 0 {
+		return nil
+	}
+	return []rule.Finding{{
+		Severity: rule.Stop, Section: ratedSection,
+		Measured: rule.AreaOf(most), Limit: rule.AreaOf(mostOfAll),
+		Message:   words.New("rule.rated-wall.many", "Metal boxes take {0} of 100 ft² of a rated wall", words.SmallArea(most)),
+		Why:       words.New("rule.rated-wall.many.why", "Counted on {0} of the wall at its full height; {1} is the most.", min(wide, v.Length), words.SmallArea(mostOfAll)),
+		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, max(from, 0), min(from+wide, v.Length))},
+	}}
+}
+
+// widthOf returns how wide a part of a wall of a height is whose area is an inch times a
+// length, rounded down.
+func widthOf(area, height unit.Length) unit.Length {
+	hi, lo := bits.Mul64(uint64(area), uint64(unit.Inch))
+	wide, _ := bits.Div64(hi, lo, uint64(height))
+	return unit.Length(wide)
+}
+
+func within(boxes []frame.Placed, from, to unit.Length) (sum unit.Area) {
+	for _, b := range boxes {
+		if wide := min(b.Right, to) - max(b.Left, from); wide > 0 {
+			sum = sum.Add(wide.Times(b.Top - b.Bottom))
+		}
+	}
+	return sum
+}
