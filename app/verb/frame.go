@@ -20,6 +20,8 @@ type frameRequest struct {
 	speaker
 	room string
 	json bool
+	// sticks asks for gauge sticks in place of openings.
+	sticks bool
 }
 
 func frameCommand(s speaker) *cobra.Command {
@@ -42,6 +44,7 @@ Studs that are assumed stand where a spacing puts them: verify them with a tape.
 	f := c.Flags()
 	f.SortFlags = false
 	f.StringVar(&r.room, "room", "", s.say("flag.frame.room", "only the room `R`, a name or an ID"))
+	f.BoolVar(&r.sticks, "sticks", false, s.say("flag.frame.sticks", "list the gauge sticks of each level, which set boxes and blocks of one height"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	return c
 }
@@ -54,6 +57,12 @@ func (r *frameRequest) run(c *cobra.Command, path string) error {
 	rows, known := p.framed(r.room)
 	if !known {
 		return usagef("--room %s: the plan has no such room", r.room)
+	}
+	if r.sticks {
+		if r.json {
+			return writeJSON(c.OutOrStdout(), sticksJSON{p.sticks()})
+		}
+		return p.writeSticks(c.OutOrStdout())
 	}
 	if r.json {
 		return writeJSON(c.OutOrStdout(), framesJSON{rows})
