@@ -117,7 +117,7 @@ func (d *editor) selectAll() {
 
 func (d *editor) setUnits(s unit.System) {
 	d.prefs.setUnits(s)
-	_ = d.Do(edit.SetUnits{Units: work.UnitsName(s)})
+	_ = d.doc().Throughout(edit.SetUnits{Units: work.UnitsName(s)})
 }
 
 // levelBy returns the level so many above the one shown, or nothing.

@@ -123,6 +123,15 @@ func (d *Document) Do(e edit.Edit) error {
 	return nil
 }
 
+// Throughout makes an edit that is no step: it holds whatever is undone or redone.
+func (d *Document) Throughout(e edit.Edit) error {
+	if err := d.history.Throughout(e); err != nil {
+		return err
+	}
+	d.update()
+	return nil
+}
+
 // Begin starts a gesture: one undo will take all of it back.
 func (d *Document) Begin(name words.Text) { d.history.Begin(name) }
 

@@ -62,6 +62,23 @@ func (h *History) Do(e Edit) error {
 	return nil
 }
 
+// Throughout makes an edit of every plan that the history keeps: it is no step, and holds
+// whatever is taken back or made again. It ends a gesture under way. On error all stays as
+// it is.
+func (h *History) Throughout(e Edit) error {
+	h.End()
+	steps := slices.Clone(h.steps)
+	for i := range steps {
+		next, err := e.Apply(steps[i].plan)
+		if err != nil {
+			return err
+		}
+		steps[i].plan = next
+	}
+	h.steps = steps
+	return nil
+}
+
 func (g *gesture) do(base, next plan.Plan, name words.Text) {
 	if g.now = nil; plan.Equal(base, next) {
 		return

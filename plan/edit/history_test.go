@@ -161,3 +161,32 @@ func TestDirty(t *testing.T) {
 	must(t, h.Do(slideTo(40*in)))
 	is(false, "edited back by hand")
 }
+
+// What is made throughout is no step, and holds before and after those that are undone.
+func TestAnEditThroughoutIsNoStep(t *testing.T) {
+	h := edit.NewHistory(shed(t), 0)
+	if err := h.Do(edit.MoveOpening{ID: lamp, To: anchorIn(t, h.Plan(), lamp)}); err != nil {
+		t.Fatal(err)
+	}
+	if err := h.Do(edit.SetNote{ID: lamp, Note: "dim it"}); err != nil {
+		t.Fatal(err)
+	}
+	if err := h.Throughout(edit.SetUnits{Units: plan.UnitsMetric}); err != nil {
+		t.Fatal(err)
+	}
+	if got := h.Done(); len(got) != 1 || got[0].String() != "Change note" {
+		t.Errorf("the steps are %v, want the note alone", got)
+	}
+	h.Undo()
+	if h.Plan().Header.Units != plan.UnitsMetric {
+		t.Error("undo takes the units back")
+	}
+	h.Redo()
+	if o, _ := h.Plan().Opening(lamp); h.Plan().Header.Units != plan.UnitsMetric || o.Note != "dim it" {
+		t.Error("redo gives other units, or not the note")
+	}
+	before := h.Plan()
+	if err := h.Throughout(edit.SetUnits{Units: "ells"}); err == nil || !plan.Equal(before, h.Plan()) {
+		t.Errorf("units that are none: %v", err)
+	}
+}
