@@ -43,10 +43,10 @@ func (c *checked) sticks() []stickJSON {
 
 // stickColumns are the titles of the table for people.
 var stickColumns = []words.Text{
-	words.New("stick.level", "Level"), words.New("stick.center", "Center"),
-	words.New("stick.box", "Box, on the finished floor"), words.New("stick.box-sub", "on the subfloor"),
-	words.New("stick.block", "Block, on the finished floor"), words.New("stick.block-sub", "on the subfloor"),
-	words.New("stick.openings", "Openings"),
+	words.New("frame.stick.level", "Level"), words.New("stick.center", "Center"),
+	words.New("frame.stick.box", "Box, on the finished floor"), words.New("stick.box-sub", "on the subfloor"),
+	words.New("frame.stick.block", "Block, on the finished floor"), words.New("stick.block-sub", "on the subfloor"),
+	words.New("frame.stick.openings", "Openings"),
 }
 
 func (c *checked) writeSticks(w io.Writer) error {
