@@ -3,6 +3,7 @@ package verb
 import (
 	"errors"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -72,7 +73,10 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 		if t, err = t.With(r.columns); err != nil {
 			return usagef("--columns: %w", err)
 		}
-		ids = r.columns
+		ids = t.IDs()
+	}
+	if t.Unchecked && !slices.Contains(ids, "findings") {
+		ids = append(slices.Clone(ids), "findings")
 	}
 	if r.to != "" {
 		if err := schedule.Save(r.to, t); err != nil {
@@ -133,6 +137,9 @@ func shown(t schedule.Table, id string, c schedule.Cell) string {
 		}
 		return t.Voice.Say(words.New("site.distance", "{0}", c.Length))
 	case schedule.Volume:
+		if c.FromMemory {
+			return t.Voice.Say(words.New("schedule.volume-from-memory", "{0} from memory", twoPlaces(c.Volume)))
+		}
 		return twoPlaces(c.Volume)
 	case schedule.Text:
 		return c.Text

@@ -53,11 +53,17 @@ func (a *Assembly) IsFromMemory() bool { return a.Space().IsFromMemory() }
 
 // MarkedVolume returns the volume as people are told it, with a word where it is from
 // memory.
-func (a *Assembly) MarkedVolume() words.Text {
-	if a.IsFromMemory() {
-		return words.New("assembly.from-memory", "{0} (from memory, read the stamp)", a.Volume())
+func (a *Assembly) MarkedVolume() words.Text { return markedVolume(a.Volume(), a.IsFromMemory()) }
+
+// MarkedVolume returns the volume as people are told it, with a word where it is from
+// memory.
+func (b *Box) MarkedVolume() words.Text { return markedVolume(b.Volume, b.FromMemory) }
+
+func markedVolume(v unit.Volume, fromMemory bool) words.Text {
+	if fromMemory {
+		return words.New("assembly.from-memory", "{0} (from memory, read the stamp)", v)
 	}
-	return words.New("plain", "{0}", a.Volume())
+	return words.New("plain", "{0}", v)
 }
 
 // Depth is that of the box with all that is on it, as 314.24 counts it; 0 where that of

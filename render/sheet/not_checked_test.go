@@ -44,3 +44,26 @@ func TestEveryPageOfAPlanOfAnUnknownEditionSaysNotChecked(t *testing.T) {
 		t.Error("a row of the schedule does not say that nothing was checked")
 	}
 }
+
+// Whatever columns are chosen, what nobody checked goes with a word on it.
+func TestAScheduleOfFewColumnsSaysNotChecked(t *testing.T) {
+	p := plantest.House(1, 5)
+	h := *p.Header
+	h.Edition = "1897"
+	p.Header = &h
+	ix := index.New(p)
+	result, _ := fill.Check(ix)
+	few, err := table.Schedule(ix, result, Options{}.Voice).With([]string{"tag", "what"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	last := len(few.Columns) - 1
+	if few.Columns[last].ID != "findings" || len(few.Rows) == 0 {
+		t.Fatalf("the columns are %q", few.IDs())
+	}
+	for _, r := range few.Rows {
+		if !strings.HasPrefix(r.Cells[last].Text, "NOT CHECKED: ") {
+			t.Errorf("a row says %q", r.Cells[last].Text)
+		}
+	}
+}

@@ -39,20 +39,26 @@ var scheduleColumns = []struct {
 	{Column{"across_centre", words.New("schedule.across-centre", "And to center"), Length}, same, func(e *entry) Cell { return e.from(1, fromCentre) }},
 	{Column{"assembly", words.New("schedule.assembly", "Box type"), Text}, words.New("site.box", "Box"), func(e *entry) Cell { return TextOf(AssemblyCode(e.o.Assembly)) }},
 	{Column{"volume", words.New("schedule.volume", "Volume"), Volume}, same, func(e *entry) Cell { return e.volume }},
-	{Column{"volume_from", words.New("schedule.volume-from", "Volume by"), Text}, same, func(e *entry) Cell { return e.say(e.volumeFrom) }},
+	{Column{basisColumn, words.New("schedule.volume-from", "Volume by"), Text}, same, func(e *entry) Cell { return e.say(e.volumeFrom) }},
 	{Column{"fill", words.New("schedule.fill", "Fill"), Volume}, same, func(e *entry) Cell { return e.fill }},
 	{Column{"spare", words.New("schedule.spare", "Remaining"), Volume}, same, func(e *entry) Cell { return e.spare }},
 	{Column{"source", words.New("schedule.source", "Source of contents"), Text}, words.New("site.source", "Source"), func(e *entry) Cell { return e.say(e.source) }},
 	{Column{"circuit", words.New("schedule.circuit", "Circuit"), Text}, same, (*entry).circuit},
 	{Column{"controls", words.New("schedule.controls", "Controls"), Text}, same, (*entry).controls},
 	{Column{"status", words.New("schedule.status", "Status"), Text}, same, func(e *entry) Cell { return e.say(e.o.Status.Text()) }},
-	{Column{"findings", words.New("schedule.findings", "Findings"), Text}, same, (*entry).findings},
+	{Column{findingsColumn, words.New("schedule.findings", "Findings"), Text}, same, (*entry).findings},
 	{Column{"note", words.New("schedule.note", "Note"), Text}, same, func(e *entry) Cell { return TextOf(e.o.Note) }},
 	{Column{"centre_tape", words.New("schedule.centre-tape", "Center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.height(0)) }},
 	{Column{"from_tape", words.New("schedule.from-tape", "To center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(0, fromCentre)) }},
 	{Column{"across_tape", words.New("schedule.across-tape", "And to center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(1, fromCentre)) }},
 	{Column{"sort", words.New("schedule.sort", "Sort"), Number}, same, func(e *entry) Cell { return NumberOf(e.at) }},
 }
+
+// The columns that others must not go without.
+const (
+	findingsColumn = "findings"
+	basisColumn    = "volume_from"
+)
 
 // same is the brief title of a column that has one title everywhere.
 var same words.Text
@@ -98,6 +104,7 @@ func Schedule(ix *index.Index, result fill.Result, voice words.Voice) Table {
 		t.Columns = append(t.Columns, c.Column)
 	}
 	known := gather(ix, result)
+	t.Unchecked = !known.notChecked.IsZero()
 	for i, e := range entries(ix) {
 		e.known, e.voice, e.at = known, voice, i+1
 		e.measure(ix, result)
@@ -208,6 +215,7 @@ func (e *entry) measure(ix *index.Index, result fill.Result) {
 	isBuilt := chosen && err == nil
 	if isBuilt && built.Volume() > 0 {
 		e.volume, e.volumeFrom = VolumeOf(built.Volume()), volumeFrom(built)
+		e.volume.FromMemory = built.IsFromMemory()
 	}
 	var w boxes.Work
 	if isBuilt && result.Figures != nil {
@@ -232,6 +240,7 @@ func (e *entry) measure(ix *index.Index, result fill.Result) {
 func (e *entry) worked(w boxes.Work) {
 	r, number := w.Tightest()
 	e.volume, e.fill, e.spare = VolumeOf(r.Volume), VolumeOf(r.Required), VolumeOf(r.Spare)
+	e.volume.FromMemory, e.spare.FromMemory = r.FromMemory, r.FromMemory
 	if n := len(w.Spaces); n > 1 {
 		e.source = words.New("schedule.space", "{0}, space {1} of {2}", e.source, number, n)
 	}

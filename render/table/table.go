@@ -35,6 +35,8 @@ type Cell struct {
 	Length unit.Length
 	Volume unit.Volume
 	Number int
+	// FromMemory says of a volume that it rests on a mark that nobody has seen.
+	FromMemory bool
 }
 
 // TextOf returns a cell of text, an empty one where there is none.
@@ -70,11 +72,13 @@ type Row struct {
 
 // Table is rows under columns.
 type Table struct {
-	Title   words.Text
-	Voice   words.Voice // the language of titles and the system of lengths
-	Date    time.Time   // of what it tells, zero where nobody says
-	Columns []Column
-	Rows    []Row
+	// Unchecked says that nothing was checked; the column of findings says why.
+	Unchecked bool
+	Title     words.Text
+	Voice     words.Voice // the language of titles and the system of lengths
+	Date      time.Time   // of what it tells, zero where nobody says
+	Columns   []Column
+	Rows      []Row
 }
 
 // At returns where the column of an ID stands, or −1.
@@ -90,12 +94,13 @@ func (t Table) Cell(row Row, column string) Cell {
 	return Cell{}
 }
 
-// With returns the table with just the columns of these IDs, in their order. It fails for
-// an ID it has not, and for one that comes twice.
+// With returns the table with just the columns of these IDs, in their order, and behind them
+// what they must not go without: that nothing was checked, and what a volume from memory
+// rests on. It fails for an ID it has not, and for one that comes twice.
 func (t Table) With(ids []string) (Table, error) {
-	out := Table{Title: t.Title, Voice: t.Voice, Date: t.Date}
+	out := Table{Title: t.Title, Voice: t.Voice, Date: t.Date, Unchecked: t.Unchecked}
 	var from []int
-	for _, id := range ids {
+	for _, id := range append(slices.Clone(ids), t.owed(ids)...) {
 		i := t.At(id)
 		switch {
 		case i < 0:
@@ -113,6 +118,24 @@ func (t Table) With(ids []string) (Table, error) {
 		out.Rows = append(out.Rows, Row{row.Of, row.Group, cells})
 	}
 	return out, nil
+}
+
+// owed are the columns that go with a choice that leaves them out.
+func (t Table) owed(ids []string) (more []string) {
+	lacks := func(id string) bool { return t.At(id) >= 0 && !slices.Contains(ids, id) }
+	if t.Unchecked && lacks(findingsColumn) {
+		more = append(more, findingsColumn)
+	}
+	isFromMemory := func(r Row) bool {
+		return slices.ContainsFunc(ids, func(id string) bool {
+			i := t.At(id)
+			return i >= 0 && i < len(r.Cells) && r.Cells[i].FromMemory
+		})
+	}
+	if lacks(basisColumn) && slices.ContainsFunc(t.Rows, isFromMemory) {
+		more = append(more, basisColumn)
+	}
+	return more
 }
 
 // IDs lists the IDs of the columns in their order.

@@ -52,7 +52,7 @@ func boxItself(s opening, all bind.Value[plan.Assembly]) bind.Row {
 			options = append(options, bind.Option[string]{Text: words.New("built.apart", "Take {0} apart", now.Code), Short: listed})
 		}
 		for _, b := range part.All().Boxes {
-			options = append(options, bind.Option[string]{Value: b.ID, Text: words.New("built.option", "{0}: {1}", b.Text(), b.Volume), Short: b.Text()})
+			options = append(options, bind.Option[string]{Value: b.ID, Text: words.New("built.option", "{0}: {1}", b.Text(), b.MarkedVolume()), Short: b.Text()})
 		}
 		return options
 	})

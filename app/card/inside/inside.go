@@ -39,11 +39,11 @@ func Box(s opening) bind.Row {
 			if price := a.Price(); price.Cents > 0 {
 				text = words.New("opening.box.priced", "{0}: {1}, {2}, {3}", a.Code, a.Text(), a.MarkedVolume(), price)
 			}
-			all = append(all, bind.Option[string]{Value: a.Code, Text: text, Short: words.New("opening.box.short", "{0}, {1}", a.Code, a.Volume())})
+			all = append(all, bind.Option[string]{Value: a.Code, Text: text, Short: shortOf(a)})
 		}
 		if code.Now() == byHand {
 			if built, ok, err := part.Resolve(s.Now().Assembly); ok && err == nil {
-				all = append(all, bind.Option[string]{Value: byHand, Text: words.New("opening.box.by-hand", "by hand, {0}", built.Volume()), Do: func() {}})
+				all = append(all, bind.Option[string]{Value: byHand, Text: words.New("opening.box.by-hand", "by hand, {0}", built.MarkedVolume()), Do: func() {}})
 			}
 		}
 		return all
@@ -131,4 +131,12 @@ func worked(s opening) (w boxes.Work, why string) {
 		why = look.ErrorText(s.Voice, w.Err)
 	}
 	return w, why
+}
+
+// shortOf is a listed assembly in a few words, with one on a volume from memory.
+func shortOf(a *part.Assembly) words.Text {
+	if a.IsFromMemory() {
+		return words.New("opening.box.short-from-memory", "{0}, {1} from memory", a.Code, a.Volume())
+	}
+	return words.New("opening.box.short", "{0}, {1}", a.Code, a.Volume())
 }
