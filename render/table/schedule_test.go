@@ -207,7 +207,9 @@ func TestEachOpeningHasOneRow(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				want["volume"], want["fill"], want["spare"] = VolumeOf(r.Volume), VolumeOf(r.Required), VolumeOf(r.Volume-r.Required)
+				volume, spare := VolumeOf(r.Volume), VolumeOf(r.Volume-r.Required)
+				volume.FromMemory, spare.FromMemory = b.Box.FromMemory, b.Box.FromMemory
+				want["volume"], want["fill"], want["spare"] = volume, VolumeOf(r.Required), spare
 			}
 			for column, cell := range want {
 				if got.Cell(row, column) != cell {
