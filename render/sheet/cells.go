@@ -108,19 +108,11 @@ func fillLines(g *grid, r table.Row) []string {
 	case need.Kind == table.Empty && volume.Kind == table.Empty:
 		return []string{"–"}
 	case need.Kind == table.Empty:
-		return b.marked("– / "+places(volume), volume)
+		return []string{"– / " + places(volume)}
 	case volume.Kind == table.Empty:
 		return []string{places(need) + " / –"}
 	}
-	return b.marked(places(need)+" / "+places(volume), volume)
-}
-
-// marked is what is said of a volume, with a word under it where that is from memory.
-func (b *book) marked(said string, volume table.Cell) []string {
-	if volume.FromMemory {
-		return []string{said, b.say("site.from-memory", "from memory")}
-	}
-	return []string{said}
+	return []string{places(need) + " / " + places(volume)}
 }
 
 // places writes a volume with two decimals, or more where it has more, so that the

@@ -218,7 +218,7 @@ func volumeLines(id string) func(*grid, table.Row) []string {
 		if c.Kind == table.Empty {
 			return []string{"–"}
 		}
-		return g.book().marked(twoPlaces(c.Volume), c)
+		return []string{twoPlaces(c.Volume)}
 	}
 }
 
