@@ -43,9 +43,9 @@ func (c *checked) sticks() []stickJSON {
 
 // stickColumns are the titles of the table for people.
 var stickColumns = []words.Text{
-	words.New("frame.stick.level", "Level"), words.New("stick.center", "Center"),
-	words.New("frame.stick.box", "Box, on the finished floor"), words.New("stick.box-sub", "on the subfloor"),
-	words.New("frame.stick.block", "Block, on the finished floor"), words.New("stick.block-sub", "on the subfloor"),
+	words.New("frame.stick.level", "Level"), words.New("frame.stick.center", "Center"),
+	words.New("frame.stick.box", "Box, on the finished floor"), words.New("frame.stick.box-sub", "on the subfloor"),
+	words.New("frame.stick.block", "Block, on the finished floor"), words.New("frame.stick.block-sub", "on the subfloor"),
 	words.New("frame.stick.openings", "Openings"),
 }
 
