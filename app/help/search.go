@@ -15,7 +15,7 @@ type Hit struct {
 }
 
 // Search returns the pages that have all words of a text, or their beginnings, the best
-// first: those with a word in the title, then those that have them more often. Capitals
+// first: those with a word in the title, then those that have them more densely. Capitals
 // and the accents of Spanish make no difference. A text without a word finds every page.
 func Search(pages []Page, text string) (hits []Hit) {
 	wanted := words.Plain(text)
@@ -32,7 +32,8 @@ func Search(pages []Page, text string) (hits []Hit) {
 			}
 			return 1
 		}
-		return b.times - a.times
+		// The longest page has every word: one that is mostly about them comes first.
+		return b.times*len(pages[a.Page].Blocks) - a.times*len(pages[b.Page].Blocks)
 	})
 	return hits
 }

@@ -15,7 +15,7 @@ import (
 var Pair = rule.Rule{
 	ID:    "pair",
 	Title: words.New("rule.pair.title", "Lights in pairs even and level"),
-	Doc:   words.New("rule.pair.doc", `Of two wall lights, one on either side of a mirror or a bed and within 3 ft of it, both are as far from its middle and as high, to a sixteenth of an inch (common practice). Looked at is what stands at the wall itself with just one light at either hand. Not checked: lights over a mirror, three and more in a row, and lights about a basin without a mirror.`),
+	Doc:   words.New("rule.pair.doc", `Of two wall lights, one on either side of a mirror or a bed and within 3 ft of it, both are as far from its middle and as high, to a sixteenth of an inch (common practice). Checked is what stands at the wall itself with just one light at either hand. Not checked: lights over a mirror, three and more in a row, and lights about a basin without a mirror.`),
 	Side:  checkPair,
 }
 
