@@ -35,7 +35,7 @@ func TestOpenDecisions(t *testing.T) {
 				t.Fatalf("%+v", found)
 			}
 			f := found[0]
-			if f.Severity != rule.Note || !f.IsOpen || f.Message.String() != "Open: How high?" || f.Why.String() != tt.why || place(f) != tt.place {
+			if f.Severity != rule.Note || !f.IsOpen || f.Message.String() != "How high?" || f.Why.String() != tt.why || place(f) != tt.place {
 				t.Errorf("%s, %q, %q at %s, want %q at %s", f.Severity, f.Message, f.Why, place(f), tt.why, tt.place)
 			}
 		})

@@ -206,7 +206,10 @@ func (p leg) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
 		left, _ := p.side.Frame.Project(v.Frame.Origin)
 		all = append(all, frame.Rect{Left: left - margin, Right: left + f.Width + margin, Bottom: f.Bottom, Top: f.Top()})
 	}
-	return append(all, p.cabinets...) // one within them would not count
+	for _, c := range p.cabinets { // one within them would not count, nor may its plate reach behind them
+		all = append(all, frame.Rect{Left: c.Left - frame.PlateOver, Right: c.Right + frame.PlateOver, Bottom: c.Bottom, Top: c.Top})
+	}
+	return all
 }
 
 // hasCounter reports whether a cabinet with a work surface stands at the run.
