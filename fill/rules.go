@@ -7,11 +7,14 @@
 package fill
 
 import (
+	"studbay/fill/alarm"
 	"studbay/fill/boxes"
 	"studbay/fill/clash"
 	"studbay/fill/depth"
+	"studbay/fill/light"
 	"studbay/fill/open"
 	"studbay/fill/protect"
+	"studbay/fill/receptacle"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/fill/support"
@@ -27,6 +30,28 @@ var Rules = []*rule.Rule{
 	&spacing.WallReach,
 	&spacing.CounterReach,
 	&spacing.Controlled,
+	&receptacle.BasinReach,
+	&receptacle.Outdoor,
+	&receptacle.Laundry,
+	&receptacle.Garage,
+	&receptacle.Basement,
+	&receptacle.Hall,
+	&receptacle.Foyer,
+	&light.LitRoom,
+	&light.LitPassage,
+	&light.SwitchPlace,
+	&light.SwitchHeight,
+	&light.SwitchNeutral,
+	&light.ClosetLight,
+	&light.WetZone,
+	&protect.GroundFault,
+	&protect.ArcFault,
+	&protect.ApplianceCircuits,
+	&protect.CircuitLoad,
+	&protect.OldOutlet,
+	&protect.PanelPlace,
+	&alarm.SmokeAlarm,
+	&alarm.CarbonAlarm,
 	&wall.BoxPlace,
 	&wall.FlatPlace,
 	&wall.RoomsApart,

@@ -30,6 +30,7 @@ type Index struct {
 	cables   plan.Set[*cablesAt]
 	controls plan.Set[*controlsOf]
 	circuits plan.Set[*onCircuit]
+	ofKinds  plan.Set[*ofKind]
 	placed   plan.Set[*placed]
 	trees    map[plan.ID]*tree // by level; each is replaced, never written to
 }

@@ -49,11 +49,12 @@ func (u *updating) refs(c plan.Changes) {
 // slidOpening brings in an opening that keeps its host and circuit, such as one that is
 // slid along its wall, in one go.
 func (u *updating) slidOpening(was, now *plan.Opening) bool {
-	if was.At.Host != now.At.Host || was.Circuit != now.Circuit {
+	if was.At.Host != now.At.Host || was.Circuit != now.Circuit || was.Kind != now.Kind {
 		return false
 	}
 	u.rehost(now.At.Host, func(h *hosted) { h.openings = added(h.openings, now) })
 	u.recircuit(now.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(now) })
+	u.rekind(now.Kind, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(now) })
 	u.stale[now.ID] = true
 	return true
 }
@@ -103,12 +104,14 @@ func (u *updating) withBreak(_ plan.ID, b *plan.Break) {
 func (u *updating) withoutOpening(o *plan.Opening) {
 	u.rehost(o.At.Host, func(h *hosted) { h.openings = dropped(h.openings, o) })
 	u.recircuit(o.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.Without(o.ID) })
+	u.rekind(o.Kind, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.Without(o.ID) })
 	u.stale[o.ID] = true
 }
 
 func (u *updating) withOpening(_ plan.ID, o *plan.Opening) {
 	u.rehost(o.At.Host, func(h *hosted) { h.openings = added(h.openings, o) })
 	u.recircuit(o.Circuit, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(o) })
+	u.rekind(o.Kind, func(s plan.Set[*plan.Opening]) plan.Set[*plan.Opening] { return s.With(o) })
 	u.stale[o.ID] = true
 }
 

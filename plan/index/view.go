@@ -21,11 +21,49 @@ type RoomView struct {
 	Standing []FixtureView
 	// Controls are those that an opening on a side or in the floor is a load of.
 	Controls []*plan.Control
+	// Circuits are those that anything in the room is on, with all else on them.
+	Circuits []CircuitView
 }
 
 // IsLoad reports whether a switch is drawn to an opening on a side or in the floor.
 func (v RoomView) IsLoad(opening plan.ID) bool {
 	return slices.ContainsFunc(v.Controls, func(c *plan.Control) bool { return slices.Contains(c.Loads, opening) })
+}
+
+// EachFixture does something with each fixture of the room, also with those on others.
+func (v RoomView) EachFixture(do func(FixtureView)) {
+	for _, s := range v.Sides {
+		eachFixture(s.Fixtures, do)
+	}
+	eachFixture(v.Standing, do)
+}
+
+func eachFixture(list []FixtureView, do func(FixtureView)) {
+	for _, f := range list {
+		do(f)
+		eachFixture(f.OnIt, do)
+	}
+}
+
+// EachOpening does something with each opening of the room and the point of the plan where
+// it is.
+func (v RoomView) EachOpening(do func(*plan.Opening, geom.Point)) {
+	for _, s := range v.Sides {
+		for _, o := range s.Openings {
+			do(o, s.Frame.Point(o.At.Along, 0))
+		}
+	}
+	for _, o := range v.Ceiling {
+		do(o, o.At.At)
+	}
+	for _, o := range v.Floor {
+		do(o, o.At.At)
+	}
+	v.EachFixture(func(f FixtureView) {
+		for _, o := range f.Openings {
+			do(o, f.PointOf(o))
+		}
+	})
 }
 
 // SideView is one side of a room with what is in, at and behind it.
@@ -58,6 +96,12 @@ type FixtureView struct {
 func (v FixtureView) Foot(face plan.Part, along unit.Length) geom.Point {
 	foot, _ := onFixture(v.Frame, v.Fixture, plan.Anchor{Part: face, Along: along})
 	return foot
+}
+
+// PointOf returns where in the plan an opening on the fixture is.
+func (v FixtureView) PointOf(o *plan.Opening) geom.Point {
+	at, _ := onFixture(v.Frame, v.Fixture, o.At)
+	return at
 }
 
 // OpeningView is an opening with all that a rule on openings may read.
@@ -93,6 +137,7 @@ func (ix *Index) RoomView(id plan.ID) (v RoomView, ok bool) {
 		v.addControls(ix, s.Openings)
 	}
 	v.addControls(ix, v.Floor)
+	v.Circuits = ix.circuitsOf(v)
 	return v, true
 }
 
@@ -180,7 +225,11 @@ func (v RoomView) Parts() (parts []any) {
 	for _, c := range v.Controls {
 		parts = append(parts, c)
 	}
-	return fixtureParts(parts, v.Standing)
+	parts = fixtureParts(parts, v.Standing)
+	for _, c := range v.Circuits {
+		parts = c.appendTo(parts)
+	}
+	return parts
 }
 
 // Parts returns the nouns that the view shows, the side itself first.

@@ -1,0 +1,93 @@
+package alarm
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/house"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// CarbonAlarm looks for sleeping areas without a carbon-monoxide alarm where something
+// burns fuel or a garage is attached.
+var CarbonAlarm = rule.Rule{
+	ID:     "carbon-alarm",
+	Title:  words.New("rule.carbon-alarm.title", "Carbon-monoxide alarms"),
+	Figure: "carbon-alarm",
+	Doc:    words.New("rule.carbon-alarm.doc", `By the residential code: where anything in the house burns fuel, or a garage is attached with a door into the house, a carbon-monoxide alarm is outside of each bedroom, within two rooms of its door, and in a bedroom that holds such an appliance. Nothing burns fuel unless it is said; a fireplace is what its name says only where somebody says so too. A garage is attached where a side of it stands back to back with a room of the house. Not checked: a bath of a bedroom with such an appliance, other levels, which one summary of 2024 adds.`),
+	Plan:   rule.OnPlan(seeCarbon, checkCarbon),
+}
+
+// carbon is what the rule reads: all levels, since what burns may be on another.
+type carbon struct{ levels []alarms }
+
+func seeCarbon(ix *index.Index) (v carbon) {
+	for _, l := range ix.Plan().Levels {
+		v.levels = append(v.levels, alarms{ix, l, []string{kindBoth}})
+	}
+	return v
+}
+
+// Parts returns those of each level.
+func (v carbon) Parts() (parts []any) {
+	for _, l := range v.levels {
+		parts = append(parts, l.Parts()...)
+	}
+	return parts
+}
+
+func checkCarbon(v carbon, _ *code.Figures) (found []rule.Finding) {
+	cause, any := v.cause()
+	if !any {
+		return nil
+	}
+	for _, l := range v.levels {
+		at, rooms := l.byRoom(), house.Of(l.ix, l.level)
+		for _, r := range rooms.Rooms {
+			if r.Use != plan.UseBedroom {
+				continue
+			}
+			if !isNear(rooms, r, at) {
+				f := plain(r, words.New("rule.carbon-alarm.outside", "No carbon-monoxide alarm is outside of {0}", r.Name), cause)
+				f.Level = l.level.ID
+				found = append(found, f)
+			}
+			if l.burns(r) && len(at[r.ID]) == 0 {
+				f := plain(r, words.New("rule.carbon-alarm.within", "{0} holds what burns fuel and has no carbon-monoxide alarm", r.Name), cause)
+				f.Level = l.level.ID
+				found = append(found, f)
+			}
+		}
+	}
+	return found
+}
+
+// cause says what makes the alarms necessary.
+func (v carbon) cause() (why words.Text, any bool) {
+	for _, l := range v.levels {
+		for f := range l.level.Fixtures.All() {
+			if f.Fuel != "" {
+				return words.New("rule.carbon-alarm.fuel", "It is asked for since something in the house burns fuel: {0}.", f.Kind.Text()), true
+			}
+		}
+		rooms := house.Of(l.ix, l.level)
+		for _, r := range rooms.Rooms {
+			if r.Use != plan.UseGarage {
+				continue
+			}
+			for _, d := range rooms.From(r) {
+				if d.To != nil && d.To.Use != plan.UseOutdoors && d.To.Use != plan.UseGarage {
+					return words.New("rule.carbon-alarm.garage", "It is asked for since a garage is attached with a door into {0}.", d.To.Name), true
+				}
+			}
+		}
+	}
+	return why, false
+}
+
+// burns reports whether something in a room burns fuel.
+func (v alarms) burns(r *plan.Room) (burns bool) {
+	v.fixtures(r, func(f *plan.Fixture) { burns = burns || f.Fuel != "" })
+	return burns
+}

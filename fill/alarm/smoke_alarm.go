@@ -1,0 +1,205 @@
+// Package alarm holds the rules on smoke and carbon-monoxide alarms.
+package alarm
+
+import (
+	"slices"
+
+	"studbay/fill/code"
+	"studbay/fill/house"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// SmokeAlarm looks for places without a smoke alarm, and for alarms that stand wrong.
+var SmokeAlarm = rule.Rule{
+	ID:     "smoke-alarm",
+	Title:  words.New("rule.smoke-alarm.title", "Smoke alarms"),
+	Figure: "smoke-alarm",
+	Doc:    words.New("rule.smoke-alarm.doc", `By the residential code: a smoke alarm in each bedroom, one outside of each within two rooms of its door, not counting baths and closets, and one on each level where people live. An alarm is not nearer than 3 ft to the door of a bath with a tub or shower, nor than 6 ft to a range in its room, the least for a photoelectric one; an ionization one stays 10 ft or 20 ft away, and the plan does not say which it is. Both distances are practice where no other place is left. How near “outside” is the code leaves open; two rooms is the reading here. Not checked: interconnection, batteries, ceilings that slope, split levels and the wish of the edition adopted.`),
+	Level:  rule.OnLevel(seeAlarms, checkSmoke),
+}
+
+// The kinds of alarm.
+const (
+	kindSmoke = "smoke"
+	kindBoth  = "smoke-co"
+)
+
+// alarms is what the rules read of a level: its rooms, what is in their sides and stands
+// in them, and the alarms of the plan.
+type alarms struct {
+	ix    *index.Index
+	level *plan.Level
+	kinds []string
+}
+
+func seeAlarms(ix *index.Index, level *plan.Level) alarms {
+	return alarms{ix, level, []string{kindSmoke, kindBoth}}
+}
+
+// Parts returns the rooms, breaks and fixtures of the level and the alarms of the plan.
+func (v alarms) Parts() []any {
+	parts := []any{v.level.Rooms, v.level.Breaks, v.level.Fixtures}
+	for _, k := range v.kinds {
+		parts = append(parts, v.ix.OfKind(k))
+	}
+	return parts
+}
+
+// byRoom returns the alarms of the level by room.
+func (v alarms) byRoom() map[plan.ID][]placed {
+	all := map[plan.ID][]placed{}
+	for _, k := range v.kinds {
+		for o := range v.ix.OfKind(k).All() {
+			if p, ok := v.ix.Place(o.At); ok && p.Room != nil && p.Level == v.level.ID && o.Status != plan.StatusRemove {
+				all[p.Room.ID] = append(all[p.Room.ID], placed{o, p.Foot})
+			}
+		}
+	}
+	return all
+}
+
+// placed is an alarm where it stands.
+type placed struct {
+	*plan.Opening
+	at geom.Point
+}
+
+func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
+	at, rooms := v.byRoom(), house.Of(v.ix, v.level)
+	isLivedIn := false
+	for _, r := range rooms.Rooms {
+		isLivedIn = isLivedIn || !slices.Contains(unlived, r.Use)
+		if r.Use == plan.UseBedroom {
+			if len(at[r.ID]) == 0 {
+				found = append(found, add(v.ix, r, fig, words.New("rule.smoke-alarm.bedroom", "{0} has no smoke alarm", r.Name),
+					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in has one.")))
+			}
+			if !isNear(rooms, r, at) {
+				found = append(found, plain(r, words.New("rule.smoke-alarm.outside", "No smoke alarm is outside of {0}", r.Name),
+					words.New("rule.smoke-alarm.outside.why", "One is outside of each group of bedrooms, near them.")))
+			}
+		}
+		for _, a := range at[r.ID] {
+			found = append(found, v.tooNear(rooms, r, a, fig)...)
+		}
+	}
+	if isLivedIn && len(at) == 0 {
+		found = append(found, rule.Finding{
+			Severity: rule.Stop, About: v.level.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1),
+			Message: words.New("rule.smoke-alarm.level", "{0} has no smoke alarm", v.level.Name),
+			Why:     words.New("rule.smoke-alarm.level.why", "Each level where people live has one, a basement too."),
+		})
+	}
+	return found
+}
+
+// unlived are uses that make no level one where people live. A basement does.
+var unlived = []plan.Use{plan.UseOutdoors, plan.UseAttic, plan.UseGarage, plan.UseStorage, plan.UseUnknown}
+
+// plain is the finding of a room.
+func plain(r *plan.Room, message, why words.Text) rule.Finding {
+	return rule.Finding{
+		Severity: rule.Stop, Room: r.ID, About: r.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1), Message: message, Why: why,
+	}
+}
+
+// add is the finding of a room with the remedy of an alarm in its ceiling.
+func add(ix *index.Index, r *plan.Room, fig *code.Figures, message, why words.Text) rule.Finding {
+	f := plain(r, message, why)
+	at := r.Outline().Box().Center()
+	if len(ix.OpeningsOn(r.ID)) > 0 || !r.Outline().InteriorContains(at) {
+		return f // its place is for people to choose
+	}
+	o := part.NewOpening(fig.Units, kindSmoke, plan.OnCeiling(r.ID, at))
+	o.ID = rule.IDsFor(nil, string(r.ID), kindSmoke).Next()
+	f.Remedies = []rule.Remedy{{Label: words.New("rule.smoke-alarm.remedy", "Add a smoke alarm in its ceiling"), Edit: rule.Add(o)}}
+	return f
+}
+
+// isNear reports whether an alarm is in a room that is no more than two ways from a
+// bedroom, baths, closets, bedrooms and the outdoors not counted.
+func isNear(rooms *house.Level, bedroom *plan.Room, at map[plan.ID][]placed) bool {
+	seen, edge := map[plan.ID]bool{bedroom.ID: true}, []*plan.Room{bedroom}
+	for range 2 {
+		var next []*plan.Room
+		for _, r := range edge {
+			for _, d := range rooms.From(r) {
+				if d.To == nil || seen[d.To.ID] || slices.Contains(passedOver, d.To.Use) {
+					continue
+				}
+				if len(at[d.To.ID]) > 0 {
+					return true
+				}
+				seen[d.To.ID] = true
+				next = append(next, d.To)
+			}
+		}
+		edge = next
+	}
+	return false
+}
+
+var passedOver = []plan.Use{plan.UseBath, plan.UseCloset, plan.UseBedroom, plan.UseOutdoors, plan.UseGarage}
+
+// tooNear tells of an alarm that steam or cooking would set off.
+func (v alarms) tooNear(rooms *house.Level, r *plan.Room, a placed, fig *code.Figures) (found []rule.Finding) {
+	if a.Status != plan.StatusNew {
+		return nil
+	}
+	near := func(message, why words.Text, measured, limit rule.Quantity) {
+		found = append(found, rule.Finding{
+			Severity: rule.Warn, Room: r.ID, Opening: a.ID, About: a.ID, Message: message, Why: why, Measured: measured, Limit: limit,
+		})
+	}
+	for _, d := range rooms.From(r) {
+		if d.To == nil || d.To.Use != plan.UseBath || !v.hasShower(d.To) {
+			continue
+		}
+		if _, away := d.Line.Nearest(a.at); away+rule.Grain < fig.Alarms.SmokeBath {
+			near(words.New("rule.smoke-alarm.bath", "{0} is {1} from the door of {2}", a.Tag, words.Beside{Length: away, Other: fig.Alarms.SmokeBath}, d.To.Name),
+				words.New("rule.smoke-alarm.bath.why", "Steam sets it off: {0} are kept, unless no other place is left.", fig.Limit("smoke-bath")),
+				rule.LengthOf(away), rule.LengthOf(fig.Alarms.SmokeBath))
+		}
+	}
+	v.fixtures(r, func(f *plan.Fixture) {
+		if f.Kind != plan.FixtureRange {
+			return
+		}
+		area, ok := v.ix.Footprint(f)
+		if !ok {
+			return
+		}
+		if _, away := area.Nearest(a.at); area.Contains(a.at) || away+rule.Grain < fig.Alarms.SmokeCooking {
+			near(words.New("rule.smoke-alarm.cooking", "{0} is {1} from a range", a.Tag, words.Beside{Length: away, Other: fig.Alarms.SmokeCooking}),
+				words.New("rule.smoke-alarm.cooking.why", "Cooking sets it off: {0} are kept at least, more by some technologies.", fig.Limit("smoke-cooking")),
+				rule.LengthOf(away), rule.LengthOf(fig.Alarms.SmokeCooking))
+		}
+	})
+	return found
+}
+
+func (v alarms) hasShower(r *plan.Room) (has bool) {
+	v.fixtures(r, func(f *plan.Fixture) { has = has || f.Kind == plan.FixtureTub || f.Kind == plan.FixtureShower })
+	return has
+}
+
+// fixtures does something with what stands in a room and on that.
+func (v alarms) fixtures(r *plan.Room, do func(*plan.Fixture)) {
+	hosts := []plan.ID{r.ID}
+	for _, s := range r.Sides {
+		hosts = append(hosts, s.ID)
+	}
+	for len(hosts) > 0 {
+		host := hosts[0]
+		hosts = hosts[1:]
+		for _, f := range v.ix.FixturesOn(host) {
+			do(f)
+			hosts = append(hosts, f.ID)
+		}
+	}
+}

@@ -1,0 +1,142 @@
+package light
+
+import (
+	"slices"
+	"strings"
+
+	"studbay/fill/code"
+	"studbay/fill/house"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// LitPassage looks for halls, stairs, garages and doors to the outdoors without a light.
+var LitPassage = rule.Rule{
+	ID:     "lit-passage",
+	Title:  words.New("rule.lit-passage.title", "Lights in halls, at stairs and at outside doors"),
+	Figure: "lit-passage",
+	Doc:    words.New("rule.lit-passage.doc", `Halls, foyers, stairs and garages that are attached or have power have a light on a wall switch, and so has the outdoors before each door at grade. A door is at grade where that is said, else on the lowest level that is no basement; a door for vehicles wants no light, nor does one beyond which nothing is drawn. Stairs that are said to have six risers or more have a switch at each end: told where no light at them has two switches. Not checked: landings, dimmers, sensors and remote controls.`),
+	Leaves: rule.OnlyIn(append(slices.Clone(passages), plan.UseOutdoors)...),
+	Level:  rule.OnLevel(seePassage, checkLitPassage),
+}
+
+var passages = []plan.Use{plan.UseHall, plan.UseFoyer, plan.UseStairs, plan.UseGarage}
+
+func checkLitPassage(v passage, fig *code.Figures) (found []rule.Finding) {
+	v.prepare()
+	for _, r := range v.Rooms {
+		if slices.Contains(passages, r.Use) && (r.Use != plan.UseGarage || v.isUsed(r)) {
+			if f, ok := unlit(v.stateOf(r, true), r); ok {
+				found = append(found, f)
+			}
+		}
+		found = append(found, v.stairs(r, fig)...)
+		if r.Use == plan.UseOutdoors || r.Use == plan.UseGarage && !v.isUsed(r) {
+			continue
+		}
+		for _, d := range v.From(r) {
+			if f, ok := v.outside(d); ok {
+				found = append(found, f)
+			}
+		}
+	}
+	return found
+}
+
+// passage is what the rule reads: that of lights, and whether the level is the lowest that
+// is no basement.
+type passage struct {
+	*lit
+	isAtGrade bool
+}
+
+// Parts returns those of lights, and where the level is.
+func (v passage) Parts() []any { return append(slices.Clone(v.lit.Parts()), v.isAtGrade) }
+
+// isUsed reports whether a garage is attached or has a light or switch.
+func (v passage) isUsed(r *plan.Room) bool {
+	if len(v.lights[r.ID])+len(v.switches[r.ID]) > 0 {
+		return true
+	}
+	for _, s := range r.Sides {
+		for _, b := range v.ix.Behind(s.ID) {
+			if b.Room != r && b.Room.Use != plan.UseOutdoors && b.Room.Use != plan.UseGarage {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// outside tells of a door to the outdoors without a light before it.
+func (v passage) outside(d house.Door) (f rule.Finding, ok bool) {
+	if d.Break == nil || d.Break.Vehicle || d.To == nil || d.To.Use != plan.UseOutdoors ||
+		d.Break.Grade == plan.AboveGrade || d.Break.Grade == plan.GradeUnsaid && !v.isAtGrade {
+		return f, false
+	}
+	f, ok = unlit(v.stateOf(d.To, false), d.To)
+	if !ok {
+		return f, false
+	}
+	f.Room, f.About = d.From.ID, d.Break.ID
+	if f.Severity == rule.Stop {
+		f.Message = words.New("rule.lit-passage.door", "No light on a switch is outside the door from {0} to {1}", d.From.Name, d.To.Name)
+		f.Why = words.New("rule.lit-passage.door.why", "A door at grade has a light outside that a wall switch puts on.")
+	}
+	return f, true
+}
+
+// stairs tells of stairs whose light is not put on from both ends.
+func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) {
+	for _, f := range v.ix.FixturesOn(r.ID) {
+		if f.Kind != plan.FixtureStairs || int64(f.Risers) < fig.Lighting.StairsRisers || len(v.lights[r.ID]) == 0 {
+			continue
+		}
+		most := 0
+		for _, o := range v.lights[r.ID] {
+			for _, c := range v.controls[o.ID] {
+				most = max(most, v.countSwitches(c))
+			}
+		}
+		if most < 2 && most > 0 {
+			found = append(found, rule.Finding{
+				Severity: rule.Stop, Room: r.ID, About: f.ID, Measured: rule.CountOf(most), Limit: rule.CountOf(2),
+				Message: words.New("rule.lit-passage.stairs", "The light of the stairs in {0} has one switch", r.Name),
+				Why:     words.New("rule.lit-passage.stairs.why", "Stairs of {0} risers or more have one at each end.", int(fig.Lighting.StairsRisers)),
+			})
+		}
+	}
+	return found
+}
+
+// basementWords are those of English and Spanish by which the name of a level tells that
+// it is below the ground (common practice in naming).
+var basementWords = []string{"basement", "cellar", "sótano"}
+
+// isBasement reports whether a level is a basement: by its name, or since all of it is
+// unfinished.
+func isBasement(l *plan.Level) bool {
+	name := strings.ToLower(l.Name)
+	if slices.ContainsFunc(basementWords, func(w string) bool { return strings.Contains(name, w) }) {
+		return true
+	}
+	for r := range l.Rooms.All() {
+		if r.Use != plan.UseBasement {
+			return false
+		}
+	}
+	return l.Rooms.Len() > 0
+}
+
+// seePassage looks at the level and where it is.
+func seePassage(ix *index.Index, level *plan.Level) passage {
+	v := passage{seeLit(ix, level), !isBasement(level)}
+	for _, other := range ix.Plan().Levels {
+		if other != level && !isBasement(other) && other.Elevation < level.Elevation {
+			v.isAtGrade = false
+		}
+	}
+	return v
+}

@@ -1,0 +1,43 @@
+package light
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/frame"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// SwitchHeight looks for switches that are too high to reach.
+var SwitchHeight = rule.Rule{
+	ID:     "switch-height",
+	Title:  words.New("rule.switch-height.title", "Switches not too high"),
+	Figure: "switch-max-height",
+	Doc:    words.New("rule.switch-height.doc", `The center of a switch's grip is not more than 6 ft 7 in above the floor. Measured to the center of the box, where the grip is taken to be. One that is there already is told in a note. Not checked: switches beside the motor they serve, hung from above, or on a busway, and platforms.`),
+	Opening: func(v index.OpeningView, fig *code.Figures) []rule.Finding {
+		o := v.Opening
+		if !isSwitch(o) || o.At.Part == plan.PartCeiling || o.At.Part == plan.PartFloor || o.At.Part == plan.PartTop {
+			return nil
+		}
+		height, most := frame.CentreHeight(o, v.Room), fig.Lighting.SwitchHeight
+		if height <= most {
+			return nil
+		}
+		f := rule.Finding{
+			Severity: rule.Stop, Measured: rule.LengthOf(height), Limit: rule.LengthOf(most),
+			Message: words.New("rule.switch-height.high", "{0} is {1} above the floor", o.Tag, words.Height(height)),
+			Why:     words.New("rule.switch-height.why", "A switch is reached from the floor: the center of its grip is not higher than {0}.", fig.Limit("switch-max-height")),
+		}
+		if o.Status == plan.StatusExisting {
+			f.Severity = rule.Note
+			return []rule.Finding{f}
+		}
+		f.Remedies = []rule.Remedy{{
+			Label: words.New("rule.switch-height.remedy", "Set it at {0}", words.Height(usualHeight(o.Kind, fig))),
+			Edit:  edit.SetHeight{ID: o.ID, Height: plan.CentreAt(usualHeight(o.Kind, fig))},
+		}}
+		return []rule.Finding{f}
+	},
+}

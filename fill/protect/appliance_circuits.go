@@ -1,0 +1,141 @@
+package protect
+
+import (
+	"slices"
+
+	"studbay/fill/code"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// ApplianceCircuits looks at the circuits that kitchens, baths, laundries and garages have
+// to themselves.
+var ApplianceCircuits = rule.Rule{
+	ID:     "appliance-circuits",
+	Title:  words.New("rule.appliance-circuits.title", "Circuits of kitchens, baths, laundries and garages"),
+	Figure: "circuit-counts",
+	Doc:    words.New("rule.appliance-circuits.doc", `The receptacles of a kitchen's counters are on at least two circuits of 20 A, and these, with those of its walls, of pantries, breakfast and dining rooms, serve nothing else: no light, no room of another use, nothing that is built in. The receptacles of a bath, of a laundry and, from 2017 on, of a garage are on a circuit of 20 A that serves such rooms alone, but that one bath may have a circuit for all in it. Receptacles that name no circuit are left out: where that leaves too little to judge, nothing is said. What is there already is not looked at. Not checked: a receptacle for a clock or the ignition of a gas range, a second kitchen.`),
+	Leaves: rule.OnlyIn(applianceUses...),
+	Room:   checkApplianceCircuits,
+}
+
+var (
+	smallApplianceUses = []plan.Use{plan.UseKitchen, plan.UsePantry, plan.UseBreakfast, plan.UseDining}
+	applianceUses      = append(slices.Clone(smallApplianceUses), plan.UseBath, plan.UseLaundry, plan.UseGarage)
+)
+
+func checkApplianceCircuits(v index.RoomView, fig *code.Figures) []rule.Finding {
+	switch {
+	case slices.Contains(smallApplianceUses, v.Room.Use):
+		return append(tooFew(&v, fig), judge(&v, smallApplianceUses, false, fig)...)
+	case v.Room.Use == plan.UseBath:
+		return judge(&v, []plan.Use{plan.UseBath}, true, fig)
+	case v.Room.Use == plan.UseLaundry:
+		return judge(&v, []plan.Use{plan.UseLaundry}, false, fig)
+	case v.Room.Use == plan.UseGarage && fig.Protection.GarageCircuit:
+		return judge(&v, []plan.Use{plan.UseGarage, plan.UseOutdoors}, false, fig)
+	}
+	return nil
+}
+
+// tooFew tells of a kitchen whose counters are on fewer circuits than asked for.
+func tooFew(v *index.RoomView, fig *code.Figures) []rule.Finding {
+	if v.Room.Use != plan.UseKitchen {
+		return nil
+	}
+	circuits, isSaid, count := map[plan.ID]bool{}, true, 0
+	v.EachOpening(func(o *plan.Opening, at geom.Point) {
+		if o.Status == plan.StatusRemove || !isForPeople(o) || !servesCounter(v, o, at) {
+			return
+		}
+		count++
+		circuits[o.Circuit] = true
+		isSaid = isSaid && o.Circuit != ""
+	})
+	want := int(fig.Protection.SmallAppliance)
+	if !isSaid || count == 0 || len(circuits) >= want {
+		return nil
+	}
+	return []rule.Finding{{
+		Severity: rule.Stop, Measured: rule.CountOf(len(circuits)), Limit: rule.CountOf(want),
+		Section: fig.Title + " " + fig.Section("small-appliance-circuits"),
+		Message: words.New("rule.appliance-circuits.few", "The counters of {0} are on one circuit", v.Room.Name),
+		Why:     words.New("rule.appliance-circuits.few.why", "At least {0} circuits of {1} A serve the counters of a kitchen.", want, int(fig.Protection.ApplianceAmps)),
+	}}
+}
+
+// isForPeople reports whether an opening is a receptacle to plug things into, not one for
+// a single machine.
+func isForPeople(o *plan.Opening) bool {
+	switch o.Kind {
+	case "dishwasher", "microwave", "refrigerator", "washer":
+		return false
+	}
+	return part.All().Kind(o.Kind).IsGeneral()
+}
+
+// judge looks at each circuit that serves new receptacles of a room: its rating, and what
+// else is on it.
+func judge(v *index.RoomView, uses []plan.Use, oneRoom bool, fig *code.Figures) (found []rule.Finding) {
+	for i := range v.Circuits {
+		c := &v.Circuits[i]
+		if !servesPeople(v, c) {
+			continue
+		}
+		if c.Circuit.Amps != 0 && c.Circuit.Amps < int(fig.Protection.ApplianceAmps) {
+			f := ofCircuit(c, fig, uses)
+			f.Measured, f.Limit = rule.CountOf(c.Circuit.Amps), rule.CountOf(int(fig.Protection.ApplianceAmps))
+			f.Message = words.New("rule.appliance-circuits.small", "Circuit {0} serves receptacles of {1} and has {2} A", c.Circuit.Number, v.Room.Name, c.Circuit.Amps)
+			f.Why = words.New("rule.appliance-circuits.small.why", "These circuits have {0} A.", int(fig.Protection.ApplianceAmps))
+			found = append(found, f)
+		}
+		if other := stranger(v, c, uses, oneRoom); other != nil {
+			f := ofCircuit(c, fig, uses)
+			f.Message = words.New("rule.appliance-circuits.shared", "Circuit {0} serves receptacles of {1}, and {2}", c.Circuit.Number, v.Room.Name, other.Tag)
+			f.Why = words.New("rule.appliance-circuits.shared.why", "Such a circuit serves nothing else.")
+			found = append(found, f)
+		}
+	}
+	return found
+}
+
+func ofCircuit(c *index.CircuitView, fig *code.Figures, uses []plan.Use) rule.Finding {
+	f := rule.Finding{Severity: rule.Stop, About: c.Circuit.ID}
+	if slices.Contains(uses, plan.UseKitchen) {
+		f.Section = fig.Title + " " + fig.Section("small-appliance-circuits")
+	}
+	return f
+}
+
+// servesPeople reports whether a circuit serves a new receptacle in the room that is there
+// to plug things into.
+func servesPeople(v *index.RoomView, c *index.CircuitView) bool {
+	return slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
+		return o.Room == v.Room && o.Opening.Status == plan.StatusNew && isForPeople(o.Opening)
+	})
+}
+
+// stranger returns what is on a circuit and does not belong there, or nil.
+func stranger(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom bool) *plan.Opening {
+	isOneRoom := !slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
+		return o.Opening.Status != plan.StatusRemove && o.Room != v.Room
+	})
+	if oneRoom && isOneRoom {
+		return nil
+	}
+	for _, o := range c.Openings {
+		k := part.All().Kind(o.Opening.Kind)
+		if o.Opening.Status == plan.StatusRemove || o.Room == nil || k == nil || k.Family == part.Junction || k.Family == part.LowVoltage {
+			continue
+		}
+		belongs := k.Family == part.Receptacle && slices.Contains(uses, o.Room.Use) && o.Opening.Kind != "dishwasher" && o.Opening.Kind != "microwave"
+		if !belongs {
+			return o.Opening
+		}
+	}
+	return nil
+}

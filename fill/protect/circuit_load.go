@@ -1,0 +1,71 @@
+package protect
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// CircuitLoad looks for circuits with more on them than is usual.
+var CircuitLoad = rule.Rule{
+	ID:    "circuit-load",
+	Title: words.New("rule.circuit-load.title", "Openings on a circuit"),
+	Doc:   words.New("rule.circuit-load.doc", `Common practice, not the code, which sets no number of receptacles and lights on a circuit of a dwelling: more than 10 on a circuit of 15 A, or more than 13 on one of 20 A, are told. Receptacles, lights, fans and alarms are counted; switches are not, and what is there already is. No load is computed from them: general lighting and receptacles of a dwelling go by its area. Not checked: loads of appliances, 210.23, and the load of the house.`),
+	Room:  checkCircuitLoad,
+}
+
+// What electricians put on a circuit at most (common practice; 8 to 10 on 15 A and 10 to
+// 13 on 20 A are heard).
+const (
+	mostOn15 = 10
+	mostOn20 = 13
+)
+
+// checkCircuitLoad judges each circuit once: in the room of its first opening.
+func checkCircuitLoad(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
+	for i := range v.Circuits {
+		c := &v.Circuits[i]
+		if c.Openings[0].Room != v.Room {
+			continue
+		}
+		most := mostOf(c.Circuit)
+		if n := loads(c); most > 0 && n > most {
+			found = append(found, rule.Finding{
+				Severity: rule.Warn, About: c.Circuit.ID, Measured: rule.CountOf(n), Limit: rule.CountOf(most),
+				Message: words.New("rule.circuit-load.many", "Circuit {0} of {1} A has {2} receptacles and lights", c.Circuit.Number, c.Circuit.Amps, n),
+				Why:     words.New("rule.circuit-load.why", "Common practice is no more than {0} on it; the code sets no number.", most),
+			})
+		}
+	}
+	return found
+}
+
+func mostOf(c *plan.Circuit) int {
+	switch {
+	case c.Volts > 125:
+		return 0
+	case c.Amps == 15:
+		return mostOn15
+	case c.Amps == 20:
+		return mostOn20
+	}
+	return 0
+}
+
+// loads counts what takes current on a circuit.
+func loads(c *index.CircuitView) (n int) {
+	for _, o := range c.Openings {
+		k := part.All().Kind(o.Opening.Kind)
+		if k == nil || o.Opening.Status == plan.StatusRemove {
+			continue
+		}
+		switch k.Family {
+		case part.Receptacle, part.Light, part.Fan, part.Alarm:
+			n++
+		}
+	}
+	return n
+}

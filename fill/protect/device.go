@@ -1,0 +1,78 @@
+package protect
+
+import (
+	"strings"
+
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/index"
+)
+
+// isGroundFault reports whether an opening has a device that protects against ground
+// faults, as its devices say or else its kind.
+func isGroundFault(o *plan.Opening) bool {
+	for _, d := range o.Devices {
+		if strings.Contains(d.Kind, "ground-fault") {
+			return true
+		}
+	}
+	k := part.All().Kind(o.Kind)
+	return len(o.Devices) == 0 && k != nil && strings.Contains(k.Device, "ground-fault")
+}
+
+// circuitOf returns the view of the circuit that an opening is on, or nil.
+func circuitOf(v *index.RoomView, o *plan.Opening) *index.CircuitView {
+	for i := range v.Circuits {
+		if v.Circuits[i].Circuit.ID == o.Circuit {
+			return &v.Circuits[i]
+		}
+	}
+	return nil
+}
+
+// order is what the drawn cables of a circuit tell of its line and load.
+type order int
+
+const (
+	unknown order = iota // no cable leads from a panel to the opening
+	before               // the device is nearer to the panel, on the way to the opening
+	elsewhere
+)
+
+// orderOf tells whether power comes to an opening by way of a device.
+func orderOf(c *index.CircuitView, o, device plan.ID) order {
+	reached := func(without plan.ID) bool { return reaches(c, o, without) }
+	switch {
+	case !reached(""):
+		return unknown
+	case reached(device):
+		return elsewhere
+	}
+	return before
+}
+
+// reaches reports whether cables lead from an opening to a panel past any but one opening.
+func reaches(c *index.CircuitView, from, without plan.ID) bool {
+	seen := map[plan.ID]bool{from: true, without: true}
+	work := []plan.ID{from}
+	for len(work) > 0 {
+		at := work[len(work)-1]
+		work = work[:len(work)-1]
+		if at.Kind() == plan.KindFixture {
+			return true
+		}
+		for _, cable := range c.Cables {
+			next := cable.To
+			if cable.To == at {
+				next = cable.From
+			} else if cable.From != at {
+				continue
+			}
+			if !seen[next] {
+				seen[next] = true
+				work = append(work, next)
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,194 @@
+package protect
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/frame"
+	"studbay/fill/part"
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// GroundFault looks for receptacles that want ground-fault protection and have none.
+var GroundFault = rule.Rule{
+	ID:     "ground-fault",
+	Title:  words.New("rule.ground-fault.title", "Ground-fault protection"),
+	Figure: "ground-fault",
+	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and unfinished basements, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not looked at. Not checked: paths through doorways into another room, finished basements from 2020 on unless they are told as unfinished, crawl spaces, indoor damp places, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
+	Room:   checkGroundFault,
+}
+
+func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
+	unsaid := 0
+	v.EachOpening(func(o *plan.Opening, at geom.Point) {
+		k := part.All().Kind(o.Kind)
+		if o.Status != plan.StatusNew || k == nil || k.Family != part.Receptacle || !k.IsGeneral() && !fig.Protection.LargeOnes {
+			return
+		}
+		why, wants := wantsGroundFault(&v, o, at, fig)
+		if !wants || isGroundFault(o) {
+			return
+		}
+		switch could, state := protection(&v, o); state {
+		case notSaid:
+			unsaid++
+		case perhaps:
+			f := unprotected(o, why, rule.Note)
+			f.IsOpen = true
+			f.Message = words.New("rule.ground-fault.perhaps", "{0} may be protected by {1}: no drawn cable says which comes first", o.Tag, could.Tag)
+			found = append(found, f)
+		case none:
+			f := unprotected(o, why, rule.Stop)
+			f.Remedies = remedies(&v, o, k)
+			found = append(found, f)
+		}
+	})
+	if unsaid > 0 {
+		found = append(found, noCircuit(&v, unsaid))
+	}
+	return found
+}
+
+// noCircuit tells of receptacles that name no circuit, one note a room.
+func noCircuit(v *index.RoomView, count int) rule.Finding {
+	f := rule.Finding{
+		Severity: rule.Note, IsOpen: true, Measured: rule.CountOf(count),
+		Message: words.New("rule.ground-fault.unsaid", "{0} receptacles in {1} want ground-fault protection and name no circuit", count, v.Room.Name),
+		Why:     words.New("rule.ground-fault.unsaid.why", "Say what circuit they are on, or use receptacles that protect themselves."),
+	}
+	if count == 1 {
+		f.Message = words.New("rule.ground-fault.unsaid.one", "A receptacle in {0} wants ground-fault protection and names no circuit", v.Room.Name)
+	}
+	return f
+}
+
+func unprotected(o *plan.Opening, why words.Text, s rule.Severity) rule.Finding {
+	return rule.Finding{
+		Severity: s, Opening: o.ID, About: o.ID, Why: why,
+		Message: words.New("rule.ground-fault.none", "{0} has no ground-fault protection", o.Tag),
+	}
+}
+
+// remedies offers a device that protects itself, or the breaker.
+func remedies(v *index.RoomView, o *plan.Opening, k *part.Kind) (all []rule.Remedy) {
+	if k.IsGeneral() && o.Kind == "duplex" {
+		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.device", "Use a GFCI receptacle"), Edit: part.ToKind(o, "gfci")})
+	}
+	if c := circuitOf(v, o); c != nil {
+		at := *c.Circuit
+		at.GFCI = true
+		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.breaker", "Protect circuit {0} at its breaker", at.Number), Edit: edit.Change{Thing: &at}})
+	}
+	return all
+}
+
+// state says what is known of the protection of an opening.
+type state int
+
+const (
+	isProtected state = iota
+	perhaps           // by a device of the circuit, were it first
+	none
+	notSaid // it names no circuit
+)
+
+// protection returns how an opening without a device of its own is protected, and the
+// device that may do it.
+func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s state) {
+	c := circuitOf(v, o)
+	switch {
+	case c == nil:
+		return nil, notSaid
+	case c.Circuit.GFCI:
+		return nil, isProtected
+	}
+	s = none
+	for _, other := range c.Openings {
+		if other.Opening == o || other.Opening.Status == plan.StatusRemove || !isGroundFault(other.Opening) {
+			continue
+		}
+		switch orderOf(c, o.ID, other.Opening.ID) {
+		case before:
+			return other.Opening, isProtected
+		case unknown:
+			if s == none {
+				could, s = other.Opening, perhaps
+			}
+		}
+	}
+	return could, s
+}
+
+// wantsGroundFault says why a receptacle is to be protected, and whether it is.
+func wantsGroundFault(v *index.RoomView, o *plan.Opening, at geom.Point, fig *code.Figures) (why words.Text, wants bool) {
+	switch v.Room.Use {
+	case plan.UseBath, plan.UseGarage, plan.UseOutdoors, plan.UseLaundry, plan.UseBasement:
+		return words.New("rule.ground-fault.room", "It is asked for in this room: {0}.", v.Room.Use.Text()), true
+	case plan.UseKitchen:
+		if fig.Protection.AllOfKitchen {
+			return words.New("rule.ground-fault.kitchen", "It is asked for of all receptacles in a kitchen."), true
+		}
+		if servesCounter(v, o, at) {
+			return words.New("rule.ground-fault.counter", "It is asked for of receptacles that serve a counter."), true
+		}
+	}
+	return nearWater(v, o, at, fig)
+}
+
+// servesCounter reports whether a receptacle stands above a counter or in one.
+func servesCounter(v *index.RoomView, o *plan.Opening, at geom.Point) (serves bool) {
+	v.EachFixture(func(f index.FixtureView) {
+		worktop := part.All().Fixture(f.Fixture.Kind).FloorLine == part.CounterLine || f.Fixture.Kind == plan.FixtureIsland
+		if !worktop || f.Fixture.Bottom > 0 {
+			return
+		}
+		if o.At.Host == f.Fixture.ID {
+			serves = true
+			return
+		}
+		_, away := f.Footprint.Nearest(at)
+		serves = serves || away <= unit.Inch && o.At.Part == plan.PartFace && frame.CentreHeight(o, v.Room) >= f.Fixture.Top()
+	})
+	return serves
+}
+
+func nearWater(v *index.RoomView, o *plan.Opening, at geom.Point, fig *code.Figures) (why words.Text, near bool) {
+	v.EachFixture(func(f index.FixtureView) {
+		reach, limit := fig.Protection.SinkReach, "ground-fault-sink"
+		switch f.Fixture.Kind {
+		case plan.FixtureSink, plan.FixtureBasin:
+		case plan.FixtureTub, plan.FixtureShower:
+			reach, limit = fig.Protection.TubReach, "ground-fault-tub"
+		default:
+			return
+		}
+		isSink := limit == "ground-fault-sink"
+		if near || isSink && fig.Protection.DoorsStop && isInCabinet(v, o) {
+			return
+		}
+		if away := cordTo(v, at, f); away >= 0 && away <= reach+rule.Grain {
+			why, near = words.New("rule.ground-fault.near", "It is {0} by cord from the {1}; within {2} it is asked for.", away, f.Fixture.Kind.Text(), fig.Limit(limit)), true
+		}
+	})
+	return why, near
+}
+
+// isInCabinet reports whether a receptacle is in the wall within a base cabinet: behind
+// its door.
+func isInCabinet(v *index.RoomView, o *plan.Opening) (inside bool) {
+	height := frame.CentreHeight(o, v.Room)
+	for _, s := range v.Sides {
+		for _, f := range s.Fixtures {
+			left := f.Fixture.At.Along
+			kind := part.All().Fixture(f.Fixture.Kind)
+			encloses := kind.Encloses || kind.FloorLine == part.CounterLine
+			inside = inside || encloses && o.At.Host == s.Side.ID && left <= o.At.Along && o.At.Along <= left+f.Fixture.Width &&
+				f.Fixture.Bottom <= height && height < f.Fixture.Top()
+		}
+	}
+	return inside
+}
