@@ -170,9 +170,9 @@ func holds(items ...plan.Item) func(*plan.Opening) {
 	}
 }
 
-// circuit adds a circuit of the panel.
+// circuit adds a circuit of the panel; those of 120 V are protected against arc faults.
 func (b *builder) circuit(panel plan.ID, number, name string, amps, volts int) plan.ID {
-	c := plan.Circuit{ID: b.id(plan.KindCircuit), Number: number, Name: name, Panel: panel, Amps: amps, Volts: volts, Poles: 1 + volts/240}
+	c := plan.Circuit{ID: b.id(plan.KindCircuit), Number: number, Name: name, Panel: panel, Amps: amps, Volts: volts, Poles: 1 + volts/240, AFCI: volts == 120}
 	b.do(edit.Add{Thing: &c})
 	return c.ID
 }

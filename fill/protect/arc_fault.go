@@ -55,7 +55,7 @@ func checkArcFault(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 				Severity: rule.Stop, Opening: o.ID, About: o.ID,
 				Message:  words.New("rule.arc-fault.none", "{0} has no arc-fault protection", o.Tag),
 				Why:      words.New("rule.arc-fault.why", "It is asked for in this room: {0}. Circuit {1} has none at its breaker.", v.Room.Use.Text(), at.Number),
-				Remedies: []rule.Remedy{{Label: words.New("rule.arc-fault.remedy", "Protect circuit {0} at its breaker", at.Number), Edit: edit.Change{Thing: &at}}},
+				Remedies: []rule.Remedy{{Label: words.New("rule.arc-fault.remedy", "Protect circuit {0} at its breaker", at.Number), Edit: edit.ChangeCircuit{Circuit: at}}},
 			})
 		}
 	})

@@ -81,7 +81,7 @@ func remedies(v *index.RoomView, o *plan.Opening, k *part.Kind) (all []rule.Reme
 	if c := circuitOf(v, o); c != nil {
 		at := *c.Circuit
 		at.GFCI = true
-		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.breaker", "Protect circuit {0} at its breaker", at.Number), Edit: edit.Change{Thing: &at}})
+		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.breaker", "Protect circuit {0} at its breaker", at.Number), Edit: edit.ChangeCircuit{Circuit: at}})
 	}
 	return all
 }
