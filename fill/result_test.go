@@ -17,7 +17,7 @@ import (
 )
 
 // crowded has findings of every weight: stops along walls and a counter of the room, a warn and a
-// note at openings, and an open decision.
+// note at openings, two rooms and a level without light and alarm, and an open decision.
 func crowded(t *testing.T) *filltest.Room {
 	r := filltest.OneWall(t, 200)
 	r.Room.Use = plan.UseKitchen
@@ -41,7 +41,8 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 		all = append(all, fmt.Sprintf("%s %v %s", f.Severity, f.IsOpen, f.Rule))
 	}
 	want := []string{
-		"stop false box-place", "stop false counter-reach", "stop false wall-reach", "stop false wall-reach", "warn false box-fill",
+		"stop false smoke-alarm", "stop false box-place", "stop false lit-room", "stop false counter-reach", "stop false wall-reach",
+		"stop false wall-reach", "stop false lit-room", "warn false box-fill",
 		"note false partition-depth", "note true open-decision", "note true box-fill",
 	}
 	if !slices.Equal(all, want) {
@@ -54,10 +55,10 @@ func TestFindingsComeWorstFirst(t *testing.T) {
 	if last.Rule != wall.BoxPlace.ID || last.Waived == nil || last.Waived.Reason != "one of them goes" {
 		t.Errorf("the last is %+v", last)
 	}
-	if got, want := r.Checked(decisions, nil).Tally(), (fill.Tally{Stop: 4, Warn: 1, Note: 1, Open: 2}); got != want {
+	if got, want := r.Checked(decisions, nil).Tally(), (fill.Tally{Stop: 7, Warn: 1, Note: 1, Open: 2}); got != want {
 		t.Errorf("%+v, want %+v", got, want)
 	}
-	if got, want := waived.Tally(), (fill.Tally{Stop: 3, Warn: 1, Note: 1, Open: 2, Waived: 1}); got != want {
+	if got, want := waived.Tally(), (fill.Tally{Stop: 6, Warn: 1, Note: 1, Open: 2, Waived: 1}); got != want {
 		t.Errorf("waived: %+v, want %+v", got, want)
 	}
 }

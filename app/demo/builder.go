@@ -177,6 +177,17 @@ func (b *builder) circuit(panel plan.ID, number, name string, amps, volts int) p
 	return c.ID
 }
 
+// groundFault protects circuits against ground faults at their breakers.
+func (b *builder) groundFault(circuits ...plan.ID) {
+	for _, id := range circuits {
+		if c, ok := b.p.Circuits.Get(id); ok {
+			c := *c
+			c.GFCI = true
+			b.do(edit.ChangeCircuit{Circuit: c})
+		}
+	}
+}
+
 // run draws cables from one thing to the next in a row.
 func (b *builder) run(circuit plan.ID, size unit.AWG, wires int, stops ...plan.ID) {
 	for i := 1; i < len(stops); i++ {

@@ -41,9 +41,9 @@ func seeAlarms(ix *index.Index, level *plan.Level) alarms {
 	return alarms{ix, level, []string{kindSmoke, kindBoth}}
 }
 
-// Parts returns the rooms, breaks and fixtures of the level and the alarms of the plan.
+// Parts returns the name, rooms, breaks and fixtures of the level and the alarms of the plan.
 func (v alarms) Parts() []any {
-	parts := []any{v.level.Rooms, v.level.Breaks, v.level.Fixtures}
+	parts := []any{v.level.Name, v.level.Rooms, v.level.Breaks, v.level.Fixtures}
 	for _, k := range v.kinds {
 		parts = append(parts, v.ix.OfKind(k))
 	}

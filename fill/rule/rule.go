@@ -7,6 +7,8 @@
 package rule
 
 import (
+	"strings"
+
 	"studbay/fill/code"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -32,11 +34,18 @@ type Rule struct {
 	Plan    *Wide // made by OnPlan
 }
 
+// residential begins sections of the residential code, which is none of the editions.
+const residential = "IRC "
+
 // Section returns what the rule cites in an edition, such as "NEC 2023
-// 210.52(A)(1)", or empty.
+// 210.52(A)(1)" or "IRC R314.3", or empty.
 func (r *Rule) Section(fig *code.Figures) string {
 	if r.Figure == "" {
 		return ""
 	}
-	return fig.Title + " " + fig.Section(r.Figure)
+	section := fig.Section(r.Figure)
+	if strings.HasPrefix(section, residential) {
+		return section
+	}
+	return fig.Title + " " + section
 }

@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/filltest"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -64,6 +65,11 @@ func TestAReceptacleAboveACounterServesTheWallOfABedroom(t *testing.T) {
 	}
 }
 
+// known returns the findings but for those of what nobody has entered, such as circuits.
+func known(found []rule.Finding) []rule.Finding {
+	return slices.DeleteFunc(slices.Clone(found), func(f rule.Finding) bool { return f.IsOpen })
+}
+
 func TestARemedyIsNotSetIntoACabinet(t *testing.T) {
 	for _, fixture := range []plan.Fixture{
 		{Kind: plan.FixtureCounter, Height: in(36), Depth: in(24)},
@@ -84,7 +90,7 @@ func TestARemedyIsNotSetIntoACabinet(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if left := result.Of(r.Room.ID); len(left) > 0 {
+			if left := known(result.Of(r.Room.ID)); len(left) > 0 {
 				t.Errorf("%s: after %q there is %v", fixture.Kind, found.Remedies[0].Label, filltest.Said(left))
 			}
 		}
@@ -107,8 +113,9 @@ func TestASmallGapMovesTheNeighborFirst(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if result, _ := fill.Check(index.New(p)); len(result.Of(r.Room.ID)) > 0 {
-		t.Errorf("after it: %v", filltest.Said(result.Of(r.Room.ID)))
+	result, _ := fill.Check(index.New(p))
+	if left := known(result.Of(r.Room.ID)); len(left) > 0 {
+		t.Errorf("after it: %v", filltest.Said(left))
 	}
 	existing := *r.OpeningAt(0, 72)
 	existing.Status = plan.StatusExisting
