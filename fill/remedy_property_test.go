@@ -92,10 +92,9 @@ func remedyFault(p plan.Plan, before fill.Result, of rule.Finding, r rule.Remedy
 func mustBeClean(f rule.Finding) bool { return f.Rule == spacing.WallReach.ID }
 
 // mayBeSaid reports whether a stop need only be said with such a remedy: that its plate is
-// a little over a casing, that it is near a tub or shower in a room that is no bath, and
-// that something covers it.
+// a little over a casing, and that it is near a tub or shower in a room that is no bath.
 func mayBeSaid(f rule.Finding) bool {
-	return f.Rule == clash.Casing.ID || f.Rule == light.WetZone.ID || f.Rule == clash.Covered.ID
+	return f.Rule == clash.Casing.ID || f.Rule == light.WetZone.ID
 }
 
 func isAmong(said []rule.Finding, f rule.Finding) bool {

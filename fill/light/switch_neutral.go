@@ -17,7 +17,7 @@ var SwitchNeutral = rule.Rule{
 	ID:     "switch-neutral",
 	Title:  words.New("rule.switch-neutral.title", "A neutral in each switch box"),
 	Figure: "switch-neutral",
-	Doc:    words.New("rule.switch-neutral.doc", `In habitable rooms, bathrooms, halls and stairs a switch box for lights holds the neutral of its circuit. Told where one cable alone comes into the box, drawn or stated, and has too few conductors for it: fewer than three for a switch, fewer than four for a three-way switch. Boxes with more cables, and those whose contents are only assumed by their kind, are not looked at; nor are raceways, which may take a further conductor, boxes that stay open at the back, automatic controls of the whole room and rooms that several switches see. A box that is there already is told in a note.`),
+	Doc:    words.New("rule.switch-neutral.doc", `In habitable rooms, bathrooms, halls and stairs a switch box for lights holds the neutral of its circuit. Told where one cable alone comes into the box, drawn or stated, and has too few conductors for it: fewer than three for a switch, fewer than four for a three-way switch. Boxes with more cables, and those whose contents are only assumed by their kind, are not checked; nor are raceways, which may take a further conductor, boxes that stay open at the back, automatic controls of the whole room and rooms that several switches see. A box that is there already is told in a note.`),
 	Leaves: rule.OnlyIn(neutralUses...),
 	Opening: func(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		o := v.Opening

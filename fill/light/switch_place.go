@@ -14,7 +14,7 @@ import (
 var SwitchPlace = rule.Rule{
 	ID:    "switch-place",
 	Title: words.New("rule.switch-place.title", "Switches clear of doors"),
-	Doc:   words.New("rule.switch-place.doc", `Common practice: a switch stands on the side of a door's latch, clear of its casing, and not on the side of its hinges where the open leaf hides it, as far from them as the door is wide. Looked at on the face that the door is in. A door whose hand or swing is not said hides nothing. Not checked: leaves that open against the next wall, what stands before a switch, and whether it is in reach of the door, which the route tells of.`),
+	Doc:   words.New("rule.switch-place.doc", `Common practice: a switch stands on the side of a door's latch, clear of its casing, and not on the side of its hinges where the open leaf hides it, as far from them as the door is wide. The face that the door is in is checked. A door whose hand or swing is not said hides nothing. Not checked: leaves that open against the next wall, what stands before a switch, and whether it is in reach of the door, which the route tells of.`),
 	Side:  checkSwitchPlace,
 }
 

@@ -17,7 +17,7 @@ var WetZone = rule.Rule{
 	ID:     "wet-zone",
 	Title:  words.New("rule.wet-zone.title", "Clear of tubs and showers"),
 	Figure: "wet-zone-out",
-	Doc:    words.New("rule.wet-zone.doc", `Within 3 ft of the outside edge of a tub or shower and up to 8 ft above its rim or threshold there is no pendant and no ceiling fan, and from 2020 on no receptacle; up to 2017 none within the tub or shower itself. Where a bath is so small that no place of it is outside of the zone, a receptacle is told in a note: the far wall is then allowed. What hangs from a ceiling higher than the zone is not looked at, since nobody says how far it hangs. What is there already is told in a note. Not checked: track lights, walls and doors between, the seat of a toilet, and whether a light over the tub is listed for damp or wet places.`),
+	Doc:    words.New("rule.wet-zone.doc", `Within 3 ft of the outside edge of a tub or shower and up to 8 ft above its rim or threshold there is no pendant and no ceiling fan, and from 2020 on no receptacle; up to 2017 none within the tub or shower itself. Where a bath is so small that no place of it is outside of the zone, a receptacle is told in a note: the far wall is then allowed. What hangs from a ceiling higher than the zone is not checked, since nobody says how far it hangs. What is there already is told in a note. Not checked: track lights, walls and doors between, the seat of a toilet, and whether a light over the tub is listed for damp or wet places.`),
 	Room:   checkWetZone,
 }
 

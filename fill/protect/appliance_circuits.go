@@ -18,7 +18,7 @@ var ApplianceCircuits = rule.Rule{
 	ID:     "appliance-circuits",
 	Title:  words.New("rule.appliance-circuits.title", "Circuits of kitchens, baths, laundries and garages"),
 	Figure: "circuit-counts",
-	Doc:    words.New("rule.appliance-circuits.doc", `The receptacles of a kitchen's counters are on at least two circuits of 20 A, and these, with those of its walls, of pantries, breakfast and dining rooms, serve nothing else: no light, no room of another use, nothing that is built in. The receptacles of a bath, of a laundry and, from 2017 on, of a garage are on a circuit of 20 A that serves such rooms alone, but that one bath may have a circuit for all in it. Receptacles that name no circuit are left out: where that leaves too little to judge, nothing is said. What is there already is not looked at. Not checked: a receptacle for a clock or the ignition of a gas range, a second kitchen.`),
+	Doc:    words.New("rule.appliance-circuits.doc", `The receptacles of a kitchen's counters are on at least two circuits of 20 A, and these, with those of its walls, of pantries, breakfast and dining rooms, serve nothing else: no light, no room of another use, nothing that is built in. The receptacles of a bath, of a laundry and, from 2017 on, of a garage are on a circuit of 20 A that serves such rooms alone, but that one bath may have a circuit for all in it. Receptacles that name no circuit are left out: where that leaves too little to judge, nothing is said. What is there already is not checked. Not checked: a receptacle for a clock or the ignition of a gas range, a second kitchen.`),
 	Leaves: rule.OnlyIn(applianceUses...),
 	Room:   checkApplianceCircuits,
 }

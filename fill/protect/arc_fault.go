@@ -18,7 +18,7 @@ var ArcFault = rule.Rule{
 	ID:     "arc-fault",
 	Title:  words.New("rule.arc-fault.title", "Arc-fault protection"),
 	Figure: "arc-fault",
-	Doc:    words.New("rule.arc-fault.doc", `Outlets and devices of circuits of 120 V and up to 20 A in kitchens, family, dining, living, recreation and sun rooms, parlors, libraries, dens, bedrooms, closets, halls, laundries and similar rooms are protected against arc faults at the breaker. That breakfast rooms, pantries, offices and foyers are similar is common reading. Openings that name no circuit are told once a room. What is there already is not looked at, nor what is low voltage. Not checked: arc-fault receptacles as the first outlet, wiring in metal raceway, and switches elsewhere of lights in these rooms.`),
+	Doc:    words.New("rule.arc-fault.doc", `Outlets and devices of circuits of 120 V and up to 20 A in kitchens, family, dining, living, recreation and sun rooms, parlors, libraries, dens, bedrooms, closets, halls, laundries and similar rooms are protected against arc faults at the breaker. That breakfast rooms, pantries, offices and foyers are similar is common reading. Openings that name no circuit are told once a room. What is there already is not checked, nor what is low voltage. Not checked: arc-fault receptacles as the first outlet, wiring in metal raceway, and switches elsewhere of lights in these rooms.`),
 	Leaves: rule.OnlyIn(arcUses...),
 	Room:   checkArcFault,
 }

@@ -16,9 +16,9 @@ import (
 // GroundFault looks for receptacles that want ground-fault protection and have none.
 var GroundFault = rule.Rule{
 	ID:     "ground-fault",
-	Title:  words.New("rule.ground-fault.title", "Ground-fault protection"),
+	Title:  words.New("rule.ground-fault.title", "GFCI protection"),
 	Figure: "ground-fault",
-	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and unfinished basements, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not looked at. Not checked: paths through doorways into another room, finished basements from 2020 on unless they are told as unfinished, crawl spaces, indoor damp places, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
+	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and unfinished basements, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. Not checked: paths through doorways into another room, finished basements from 2020 on unless they are told as unfinished, crawl spaces, indoor damp places, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
 	Room:   checkGroundFault,
 }
 
@@ -57,11 +57,11 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 func noCircuit(v *index.RoomView, count int) rule.Finding {
 	f := rule.Finding{
 		Severity: rule.Note, IsOpen: true, Measured: rule.CountOf(count),
-		Message: words.New("rule.ground-fault.unsaid", "{0} receptacles in {1} want ground-fault protection and name no circuit", count, v.Room.Name),
+		Message: words.New("rule.ground-fault.unsaid", "{0} receptacles in {1} want GFCI protection and name no circuit", count, v.Room.Name),
 		Why:     words.New("rule.ground-fault.unsaid.why", "Say what circuit they are on, or use receptacles that protect themselves."),
 	}
 	if count == 1 {
-		f.Message = words.New("rule.ground-fault.unsaid.one", "A receptacle in {0} wants ground-fault protection and names no circuit", v.Room.Name)
+		f.Message = words.New("rule.ground-fault.unsaid.one", "A receptacle in {0} wants GFCI protection and names no circuit", v.Room.Name)
 	}
 	return f
 }
@@ -69,7 +69,7 @@ func noCircuit(v *index.RoomView, count int) rule.Finding {
 func unprotected(o *plan.Opening, why words.Text, s rule.Severity) rule.Finding {
 	return rule.Finding{
 		Severity: s, Opening: o.ID, About: o.ID, Why: why,
-		Message: words.New("rule.ground-fault.none", "{0} has no ground-fault protection", o.Tag),
+		Message: words.New("rule.ground-fault.none", "{0} has no GFCI protection", o.Tag),
 	}
 }
 

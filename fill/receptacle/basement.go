@@ -13,7 +13,7 @@ var Basement = rule.Rule{
 	ID:     "basement-receptacle",
 	Title:  words.New("rule.basement-receptacle.title", "Receptacle in each unfinished part of a basement"),
 	Figure: "basement-receptacle",
-	Doc:    words.New("rule.basement-receptacle.doc", `Each unfinished basement, and each unfinished part where finished rooms lie between, has a receptacle besides those for a single machine. Each room of that use is a part of its own. Finished parts are rooms of their use and looked at as such.`),
+	Doc:    words.New("rule.basement-receptacle.doc", `Each unfinished basement, and each unfinished part where finished rooms lie between, has a receptacle besides those for a single machine. Each room of that use is a part of its own. Finished parts are rooms of their use and checked as such.`),
 	Leaves: rule.OnlyIn(plan.UseBasement),
 	Room:   checkBasement,
 }
