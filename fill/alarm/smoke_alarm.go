@@ -6,7 +6,6 @@ import (
 
 	"studbay/fill/code"
 	"studbay/fill/house"
-	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -76,7 +75,7 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 		isLivedIn = isLivedIn || !slices.Contains(unlived, r.Use)
 		if r.Use == plan.UseBedroom {
 			if len(at[r.ID]) == 0 {
-				found = append(found, add(v.ix, r, fig, words.New("rule.smoke-alarm.bedroom", "{0} has no smoke alarm", r.Name),
+				found = append(found, plain(r, words.New("rule.smoke-alarm.bedroom", "{0} has no smoke alarm", r.Name),
 					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in has one.")))
 			}
 			if !isNear(rooms, r, at) {
@@ -106,19 +105,6 @@ func plain(r *plan.Room, message, why words.Text) rule.Finding {
 	return rule.Finding{
 		Severity: rule.Stop, Room: r.ID, About: r.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1), Message: message, Why: why,
 	}
-}
-
-// add is the finding of a room with the remedy of an alarm in its ceiling.
-func add(ix *index.Index, r *plan.Room, fig *code.Figures, message, why words.Text) rule.Finding {
-	f := plain(r, message, why)
-	at := r.Outline().Box().Center()
-	if len(ix.OpeningsOn(r.ID)) > 0 || !r.Outline().InteriorContains(at) {
-		return f // its place is for people to choose
-	}
-	o := part.NewOpening(fig.Units, kindSmoke, plan.OnCeiling(r.ID, at))
-	o.ID = rule.IDsFor(nil, string(r.ID), kindSmoke).Next()
-	f.Remedies = []rule.Remedy{{Label: words.New("rule.smoke-alarm.remedy", "Add a smoke alarm in its ceiling"), Edit: rule.Add(o)}}
-	return f
 }
 
 // isNear reports whether an alarm is in a room that is no more than two ways from a
