@@ -42,10 +42,10 @@ func TestMetricPlansGetMetricSizes(t *testing.T) {
 				}
 			}
 		}
-		grid, n := p.Header.System().Grid(), 0
+		tape, grid, n := p.Header.System().Step(), p.Header.System().Grid(), 0 // along it stands against a stud
 		for _, o := range cured.Openings() {
 			n++
-			if !o.At.Along.IsMultiple(grid) || !o.Height.Value.IsMultiple(grid) {
+			if !o.At.Along.IsMultiple(tape) || !o.Height.Value.IsMultiple(grid) {
 				t.Errorf("%s: a remedy at %s, %s up", units, unit.Metric.Format(o.At.Along), unit.Metric.Format(o.Height.Value))
 			}
 		}

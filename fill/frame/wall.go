@@ -63,6 +63,9 @@ func WallIn(s *index.SideView, room *plan.Room) *Wall {
 	return w
 }
 
+// PlacedIn returns the box of an opening as it would be built in a face.
+func PlacedIn(side *plan.Side, room *plan.Room, o *plan.Opening) Placed { return placed(o, side, room) }
+
 func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
 	p := Placed{Rect: RectOf(o, room), Opening: o, Side: side, Room: room, Box: BoxOf(o.Assembly)}
 	p.Body, _ = BodyOf(o.Assembly)

@@ -32,7 +32,7 @@ func (r run) floorOpening(s spot, v *index.RoomView, fig *code.Figures) (plan.Op
 				if wish < s.low || wish > s.high {
 					continue
 				}
-				p, along := r.standing(spot{wish, s.low, s.high, s.step}, setOut)
+				p, along := r.standing(spot{wish, s.low, s.high, s.step, s.tape}, setOut)
 				o := part.NewOpening(fig.Units, kindFloorReceptacle, plan.OnFloor(v.Room.ID, p.side.Frame.Point(along, setOut)))
 				if isClearOnFloor(&o, v) {
 					return o, true

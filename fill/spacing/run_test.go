@@ -255,7 +255,7 @@ func TestStandingOnARun(t *testing.T) {
 		{"before the start of one", closed, -3, -20, 20, "s1", 41},
 		{"in the middle of a short leg", short, 1, 0, 4, "s0", 1},
 	} {
-		p, along := tt.run.standing(spot{in(tt.wish), in(tt.low), in(tt.high), in(1)}, in(9))
+		p, along := tt.run.standing(spot{wish: in(tt.wish), low: in(tt.low), high: in(tt.high), step: in(1)}, in(9))
 		if p.side.Side.ID != tt.side || along != in(tt.along) {
 			t.Errorf("%s: %s at %s, want %s at %d", tt.name, p.side.Side.ID, along.Inches(8), tt.side, tt.along)
 		}

@@ -84,7 +84,7 @@ func asOne(label words.Text, edits []edit.Edit) edit.Edit {
 // the floor. It reports false where there is no place before the wall either.
 func reachOpening(v index.RoomView, r run, g gap, fig *code.Figures) (o plan.Opening, ok bool) {
 	reach := fig.Spacing.WallReach
-	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach, step: fig.Units.Grid()}
+	wish := spot{wish: (g.from + g.to) / 2, low: g.to - reach, high: g.from + reach, step: fig.Units.Grid(), tape: fig.Units.Step()}
 	o = part.NewOpening(fig.Units, kindWallReceptacle, plan.Anchor{Part: plan.PartFace})
 	if o.Height.Value > fig.Spacing.ReceptacleMaxHeight {
 		o.Height = plan.CentreAt(fig.Spacing.ReceptacleMaxHeight)
@@ -110,9 +110,9 @@ func reachOpening(v index.RoomView, r run, g gap, fig *code.Figures) (o plan.Ope
 // corner framing stay clear (common practice).
 const boxMargin = 6 * unit.Inch
 
-// spot is a place along a run that is wished for, the bounds it must keep, and the step
-// it had best be a multiple of.
-type spot struct{ wish, low, high, step unit.Length }
+// spot is a place along a run that is wished for, the bounds it must keep, the step it had
+// best be a multiple of, and the tape's own, of which a place against a stud is one.
+type spot struct{ wish, low, high, step, tape unit.Length }
 
 // within returns the spot's bounds along a leg, less a margin at either end.
 func (s spot) within(p leg, turn, margin unit.Length) (lo, hi unit.Length) {
@@ -133,7 +133,7 @@ func (r run) mountable(s spot, o *plan.Opening, room *plan.Room, inReach bool) (
 			}
 			lo, hi := s.within(p, turn, boxMargin)
 			shift := p.from - p.start - turn // from the run to the side
-			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift, s.step}, inReach)
+			at, ok := p.free(o, room, spot{s.wish + shift, lo + shift, hi + shift, s.step, s.tape}, inReach)
 			if away := (at - shift - s.wish).Abs(); ok && (!found || away < off) {
 				best, along, off, found = p, at, away, true
 			}
@@ -149,7 +149,8 @@ func (p leg) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at un
 	if s.low > s.high {
 		return 0, false
 	}
-	tries := []unit.Length{min(max(s.wish, s.low), s.high)}
+	wish := min(max(s.wish, s.low), s.high)
+	tries := []unit.Length{wish}
 	mine := frame.RectOf(o, room)
 	half := mine.Right - o.At.Along + 1 // no less than either half of the box
 	var others []frame.Rect
@@ -157,6 +158,11 @@ func (p leg) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at un
 		if at.Bottom < mine.Top && mine.Bottom < at.Top {
 			others = append(others, at)
 			tries = append(tries, at.Left-half, at.Right+half)
+		}
+	}
+	for _, try := range p.atStuds(o, room, wish, s.tape) {
+		if s.low <= try && try <= s.high && !slices.ContainsFunc(others, mine.Moved(try-o.At.Along).Meets) {
+			return try, true
 		}
 	}
 	for _, try := range tries {
@@ -175,6 +181,16 @@ func (p leg) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at un
 		}
 	}
 	return at, found
+}
+
+// atStuds returns where along the leg's side a box like o could be built against a stud,
+// the nearest to a wish first; none where it wants none.
+func (p leg) atStuds(o *plan.Opening, room *plan.Room, wish, tape unit.Length) []unit.Length {
+	box := frame.PlacedIn(p.side.Side, room, o).MovedTo(wish)
+	if !box.WantsStud() {
+		return nil
+	}
+	return frame.WallIn(p.side, room).ClearPlaces(box, tape)
 }
 
 // inTheWay returns what a box may not meet on the leg's side: other boxes, doors and

@@ -39,9 +39,7 @@ func (ix *Index) circuitsOf(v RoomView) (all []CircuitView) {
 		for o := range ix.OnCircuit(id) {
 			place, _ := ix.Place(o.At)
 			view.Openings = append(view.Openings, CircuitOpening{o, place.Room})
-			for _, cable := range ix.CablesAt(o.ID) {
-				view.Cables = append(view.Cables, cable)
-			}
+			view.Cables = append(view.Cables, ix.CablesAt(o.ID)...)
 		}
 		slices.SortFunc(view.Cables, func(a, b *plan.Cable) int { return cmp.Compare(a.ID, b.ID) })
 		view.Cables = slices.Compact(view.Cables)
