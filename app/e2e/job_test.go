@@ -11,6 +11,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/rule"
+	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/geom"
@@ -56,6 +57,8 @@ func openings(p plan.Plan) (all []*plan.Opening) {
 	return all
 }
 
+// faults returns what is found along the walls of a plan. That its room has no light and
+// its level no alarm is told as well, and is not what the job is about.
 func faults(t *testing.T, p plan.Plan) (found []rule.Finding) {
 	t.Helper()
 	r, err := fill.Check(index.New(p))
@@ -63,7 +66,7 @@ func faults(t *testing.T, p plan.Plan) (found []rule.Finding) {
 		t.Fatal(err)
 	}
 	for f := range r.Each() {
-		if !f.IsOpen {
+		if f.Rule == spacing.WallReach.ID && !f.IsOpen {
 			found = append(found, f)
 		}
 	}
@@ -168,7 +171,7 @@ func checkRoom(t *testing.T, p plan.Plan) {
 	if n := p.Levels[0].Rooms.Len(); n != 1 {
 		t.Errorf("%d rooms, want 1", n)
 	}
-	if found := faults(t, p); len(found) != 1 || found[0].Rule != "wall-reach" || found[0].Stretches == nil {
+	if found := faults(t, p); len(found) != 1 || found[0].Stretches == nil {
 		t.Errorf("an empty room of 53 ft of wall: %+v", found)
 	}
 }
