@@ -2,6 +2,7 @@ package verb
 
 import (
 	"fmt"
+	"slices"
 
 	"studbay/fill/code"
 	"studbay/fill/rule"
@@ -16,6 +17,7 @@ type checkRequest struct {
 	severity string
 	json     bool
 	rules    bool
+	explain  string // the ID of a rule, or empty
 }
 
 // severities are the words of --severity, the lightest first.
@@ -35,9 +37,10 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
 		Example: `  studbay check cottage.studbay
   studbay check cottage.studbay --severity note --edition 2020
   studbay check cottage.studbay --json
-  studbay check --rules`,
+  studbay check --rules
+  studbay check --explain wall-reach`,
 		Args: func(c *cobra.Command, args []string) error {
-			if r.rules {
+			if r.rules || r.explain != "" {
 				return noArguments(c, args)
 			}
 			return onePlan(c, args)
@@ -51,6 +54,8 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
 	f.StringVar(&r.severity, "severity", rule.Warn.String(), s.say("flag.check.severity", "list findings of this weight and above, `note|warn|stop`"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	f.BoolVar(&r.rules, "rules", false, s.say("flag.check.rules", "explain each rule and what it does not check"))
+	f.StringVar(&r.explain, "explain", "", s.say("flag.check.explain", "explain one `RULE`, named by its ID"))
+	offer(c, "explain", ruleIDs()...)
 	offer(c, "edition", code.Editions()...)
 	offer(c, "severity", severities...)
 	return c
@@ -66,7 +71,10 @@ func (r *checkRequest) run(c *cobra.Command, args []string) error {
 			return usagef("--edition %s: %w", r.edition, err)
 		}
 	}
-	if r.rules {
+	if r.explain != "" && !slices.Contains(ruleIDs(), r.explain) {
+		return usagef("--explain %s: no rule has that ID; studbay check --rules lists them", r.explain)
+	}
+	if r.rules || r.explain != "" {
 		return r.writeRules(c.OutOrStdout())
 	}
 	p, err := readPlan(r.speaker, args[0], r.edition)

@@ -175,7 +175,8 @@ func ruleTitle(r *rule.Rule, fig *code.Figures) words.Text {
 	return r.Title
 }
 
-// writeRules explains every rule.
+// writeRules explains every rule, or the one asked for: a line that names it, its text
+// indented below.
 func (r *checkRequest) writeRules(w io.Writer) error {
 	fig := code.Latest()
 	if r.edition != "" {
@@ -186,11 +187,22 @@ func (r *checkRequest) writeRules(w io.Writer) error {
 	}
 	p := &paragraphs{voice: r.Voice}
 	for _, one := range fill.Rules {
-		p.put(one.ID+": ", ruleTitle(one, fig))
+		if r.explain != "" && one.ID != r.explain {
+			continue
+		}
+		p.b.WriteString(one.ID + ": " + p.voice.Say(ruleTitle(one, fig)) + "\n")
 		p.put("  ", one.Doc)
 		p.blank()
 	}
 	p.b.WriteString(p.voice.Say(cautionText) + "\n")
 	_, err := io.WriteString(w, p.b.String())
 	return err
+}
+
+// ruleIDs lists the rules by their IDs.
+func ruleIDs() (ids []string) {
+	for _, one := range fill.Rules {
+		ids = append(ids, one.ID)
+	}
+	return ids
 }
