@@ -46,9 +46,18 @@ func (d *findings) isOfSelected(f rule.Finding) bool {
 // inHand returns the worst finding that is not set aside of what is chosen, or of
 // what is in a room that is chosen.
 func (d *findings) inHand() *rule.Finding {
+	return d.worst(func(rule.Finding) bool { return true })
+}
+
+// curable returns the worst of those in hand that has a remedy.
+func (d *findings) curable() *rule.Finding {
+	return d.worst(func(f rule.Finding) bool { return len(f.Remedies) > 0 })
+}
+
+func (d *findings) worst(counts func(rule.Finding) bool) *rule.Finding {
 	for _, f := range d.doc().Findings() {
 		inRoom := f.Room != "" && f.Opening == "" && slices.Contains(d.doc().Selection(), f.Room)
-		if f.Waived == nil && (inRoom || d.isOfSelected(f)) {
+		if f.Waived == nil && (inRoom || d.isOfSelected(f)) && counts(f) {
 			return &f
 		}
 	}
@@ -96,23 +105,22 @@ func sidesOf(f rule.Finding) int {
 	return len(sides)
 }
 
-// hasRemedy reports whether the finding in hand has a remedy.
+// hasRemedy reports whether a finding in hand has a remedy.
 func (d *findings) hasRemedy() bool {
-	f := d.inHand()
-	return f != nil && len(f.Remedies) > 0
+	return d.curable() != nil
 }
 
 // remedyTitle names what the first remedy does.
 func (d *findings) remedyTitle() words.Text {
-	if f := d.inHand(); f != nil && len(f.Remedies) > 0 {
+	if f := d.curable(); f != nil {
 		return words.New("command.remedy.named", "Remedy: {0}", f.Remedies[0].Label)
 	}
 	return title("remedy", "Apply the first remedy")
 }
 
-// takeRemedy makes the edit of the first remedy of the finding in hand.
+// takeRemedy makes the edit of the first remedy of the worst finding in hand that has one.
 func (d *findings) takeRemedy() {
-	if f := d.inHand(); f != nil && len(f.Remedies) > 0 {
+	if f := d.curable(); f != nil {
 		_ = d.Do(f.Remedies[0].Edit)
 	}
 }

@@ -64,7 +64,7 @@ func TestFindingsAreGoneThroughByKeys(t *testing.T) {
 func TestTheFirstRemedyIsTakenByKeys(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	f := b.findings.inHand()
+	f := b.findings.curable()
 	if f == nil || len(f.Remedies) == 0 {
 		t.Fatal("an empty room has no finding with a remedy")
 	}
@@ -155,10 +155,12 @@ func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 	b.checked()
 	b.doc().Select()
 	for range 60 {
-		if !b.commands.Run("next-finding") || !b.commands.Run("remedy") {
+		if !b.commands.Run("next-finding") {
 			break
 		}
-		b.checked()
+		if b.commands.Run("remedy") {
+			b.checked()
+		}
 	}
 	for _, f := range b.doc().Findings() {
 		if len(f.Remedies) > 0 {
