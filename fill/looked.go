@@ -92,8 +92,13 @@ func (r Result) leaves(one *rule.Rule, room *plan.Room, open map[roomRule]openQu
 	return open[roomRule{room.ID, one.ID}].text()
 }
 
-// AtText lists the rooms that were looked at by their names.
-func (l Looked) AtText() words.Text { return namesOf(l.At) }
+// AtText lists the rooms that were looked at by their names, or says that it is every one.
+func (l Looked) AtText() words.Text {
+	if len(l.Not) == 0 && len(l.At) > 1 {
+		return words.New("looked.every", "every room")
+	}
+	return namesOf(l.At)
+}
 
 // Unlooked are rooms that a rule did not look at for one reason.
 type Unlooked struct {
