@@ -43,8 +43,8 @@ func counterWith(v index.RoomView, r run, g gap, fig *code.Figures, n unit.Lengt
 		if served < part.to-part.from {
 			return nil
 		}
-		o.At, o.ID = at, ids.next()
-		edits = append(edits, addFresh{edit.AddOpening{Opening: o}})
+		o.At, o.ID = at, ids.Next()
+		edits = append(edits, rule.AddFresh{AddOpening: edit.AddOpening{Opening: o}})
 	}
 	return edits
 }

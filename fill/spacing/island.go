@@ -278,8 +278,8 @@ func (i island) remedies(fig *code.Figures, missing int) []rule.Remedy {
 	var edits []edit.Edit
 	for _, along := range places {
 		o := part.NewOpening(fig.Units, kindIsland, plan.Anchor{Host: i.Fixture.ID, Part: plan.PartFront, Along: along})
-		o.Height, o.ID = plan.CentreAt(i.Fixture.Top()-fig.Outlets.CounterBelow/2), ids.next()
-		edits = append(edits, addFresh{edit.AddOpening{Opening: o}})
+		o.Height, o.ID = plan.CentreAt(i.Fixture.Top()-fig.Outlets.CounterBelow/2), ids.Next()
+		edits = append(edits, rule.AddFresh{AddOpening: edit.AddOpening{Opening: o}})
 	}
 	label := words.New("rule.counter-reach.remedy.island", "Add {0} receptacles in its front", len(edits))
 	if len(edits) == 1 {

@@ -1,7 +1,6 @@
 package spacing
 
 import (
-	"crypto/sha256"
 	"encoding/binary"
 	"slices"
 
@@ -49,8 +48,8 @@ func reachWith(v index.RoomView, r run, g gap, fig *code.Figures, n unit.Length)
 		if !ok {
 			return nil, 0
 		}
-		o.ID = ids.next()
-		edits = append(edits, addFresh{edit.AddOpening{Opening: o}})
+		o.ID = ids.Next()
+		edits = append(edits, rule.AddFresh{AddOpening: edit.AddOpening{Opening: o}})
 		if o.At.Part == plan.PartFloor {
 			v.Floor = append(slices.Clip(v.Floor), &o) // the next stands clear of it
 			inFloor++
@@ -267,67 +266,27 @@ func (r run) turns() []unit.Length {
 	return []unit.Length{0}
 }
 
-// idSource makes IDs that depend only on what a room holds, so that a check gives the
-// same remedy each time, and another once it was taken.
-type idSource struct {
-	seed  [sha256.Size]byte
-	count uint64
-}
-
-func newIDs(v index.RoomView, r run, from unit.Length) *idSource {
-	h := sha256.New()
+// newIDs returns the IDs of what a remedy of a run adds: they depend only on what the room
+// holds and on where along the run.
+func newIDs(v index.RoomView, r run, from unit.Length) *rule.IDs {
 	first := r.legs[0]
-	for _, id := range []plan.ID{v.Room.ID, first.side.Side.ID} {
-		h.Write([]byte(id))
-	}
+	seed := []byte(v.Room.ID + first.side.Side.ID)
 	for _, l := range []unit.Length{first.from, from} {
-		h.Write(binary.BigEndian.AppendUint64(nil, uint64(l)))
+		seed = binary.BigEndian.AppendUint64(seed, uint64(l))
 	}
 	for _, part := range v.Parts() {
 		if o, ok := part.(*plan.Opening); ok {
-			h.Write([]byte(o.ID))
+			seed = append(seed, o.ID...)
 		}
 	}
-	s := &idSource{}
-	h.Sum(s.seed[:0])
-	return s
+	return rule.NewIDs(seed)
 }
 
-// idsOf makes IDs for what is added to a thing with some openings.
-func idsOf(host plan.ID, openings []*plan.Opening) *idSource {
-	h := sha256.New()
-	h.Write([]byte(host))
+// idsOf returns the IDs of what is added to a thing with some openings.
+func idsOf(host plan.ID, openings []*plan.Opening) *rule.IDs {
+	seed := []byte(host)
 	for _, o := range openings {
-		h.Write([]byte(o.ID))
+		seed = append(seed, o.ID...)
 	}
-	s := &idSource{}
-	h.Sum(s.seed[:0])
-	return s
-}
-
-// addFresh adds an opening. A check sees one room and cannot know the IDs of the others:
-// where the opening's is taken, one that follows from it is given, the same each time.
-type addFresh struct{ edit.AddOpening }
-
-// Apply fails as AddOpening does, but not for the ID.
-func (e addFresh) Apply(p plan.Plan) (plan.Plan, error) {
-	for {
-		if taken, _ := p.Opening(e.Opening.ID); taken == nil {
-			return e.AddOpening.Apply(p)
-		}
-		next := &idSource{seed: sha256.Sum256([]byte(e.Opening.ID))}
-		e.Opening.ID = next.next()
-	}
-}
-
-// Read gives eight bytes of the source at a time.
-func (s *idSource) Read(p []byte) (int, error) {
-	s.count++
-	block := sha256.Sum256(binary.BigEndian.AppendUint64(s.seed[:], s.count))
-	return copy(p, block[:]), nil
-}
-
-func (s *idSource) next() plan.ID {
-	id, _ := plan.NewID(plan.KindOpening, s) // its reader never fails
-	return id
+	return rule.NewIDs(seed)
 }
