@@ -74,18 +74,6 @@ func (p Plan) FaceLength(a Anchor) unit.Length {
 	return 0
 }
 
-// FaceLength returns how long a face of the fixture is along the floor, and of its top how
-// wide that is; 0 for what it has not.
-func (f *Fixture) FaceLength(part Part) unit.Length {
-	switch part {
-	case PartFront, PartBack, PartTop:
-		return f.Width
-	case PartLeft, PartRight:
-		return f.Depth
-	}
-	return 0
-}
-
 // Datum says from which floor a height is measured.
 type Datum string
 

@@ -34,17 +34,28 @@ func FromOf(t Thing) *ID {
 	return nil
 }
 
-// AnchoredTo yields what is anchored to a host itself, as the kinds come.
-func (l *Level) AnchoredTo(host ID) iter.Seq[Thing] {
+// Anchored yields what stands anchored on the level, as the kinds come.
+func (l *Level) Anchored() iter.Seq[Thing] {
 	return func(yield func(Thing) bool) {
 		for _, k := range kinds() {
 			if !k.stands() {
 				continue
 			}
 			for t := range k.things(holder{nil, l}) {
-				if k.anchorOf(t).Host == host && !yield(t) {
+				if !yield(t) {
 					return
 				}
+			}
+		}
+	}
+}
+
+// AnchoredTo yields what is anchored to a host itself, as the kinds come.
+func (l *Level) AnchoredTo(host ID) iter.Seq[Thing] {
+	return func(yield func(Thing) bool) {
+		for t := range l.Anchored() {
+			if kindFor(t).anchorOf(t).Host == host && !yield(t) {
+				return
 			}
 		}
 	}

@@ -51,7 +51,7 @@ func (s *scribe) figure(text string, middle, across scene.Point) {
 	for _, by := range []float64{0, 1, -1, 2, -2} {
 		at := middle.Add(across.Mul(by * step))
 		box := scene.RectAround(at, w, h)
-		if corner := s.kept(box.Min, w, h); corner != box.Min {
+		if corner := s.onScreen(box.Min, w, h); corner != box.Min {
 			box = box.Moved(corner.Sub(box.Min))
 		}
 		if by != -2 && slices.ContainsFunc(s.figures, box.Overlaps) {
@@ -73,7 +73,7 @@ func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool)
 	if middle {
 		corner.X -= w / 2
 	}
-	corner = s.kept(corner, w, h)
+	corner = s.onScreen(corner, w, h)
 	s.notes = append(s.notes, scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})})
 	s.add(shape{kind: boxShape, a: corner, b: corner.Add(scene.Point{X: w, Y: h}), fill: s.pic.Theme.Paper, color: s.pic.Theme.Line, width: s.density},
 		shape{kind: textShape, a: corner.Add(scene.Point{X: 5 * s.density, Y: 1 * s.density}), text: text, bold: true, size: noteText, color: ink})
@@ -102,8 +102,8 @@ func (s *scribe) snap(p tool.Preview) {
 	}
 }
 
-// kept moves a note of a size into the screen.
-func (s *scribe) kept(corner scene.Point, w, h float64) scene.Point {
+// onScreen moves a note of a size into the screen.
+func (s *scribe) onScreen(corner scene.Point, w, h float64) scene.Point {
 	if s.screen.IsEmpty() {
 		return corner
 	}
@@ -130,7 +130,7 @@ func (s *scribe) beside(by scene.Point, text string, ink scene.Color) {
 			{X: by.X + gap, Y: by.Y + down}, {X: by.X - gap - w, Y: by.Y + down},
 			{X: by.X + gap, Y: by.Y - down - h}, {X: by.X - gap - w, Y: by.Y - down - h},
 		} {
-			if s.kept(corner, w, h) != corner {
+			if s.onScreen(corner, w, h) != corner {
 				continue
 			}
 			box := scene.Rect{Min: corner, Max: corner.Add(scene.Point{X: w, Y: h})}

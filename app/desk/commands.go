@@ -157,14 +157,14 @@ func (d *Desk) settings() (all []shell.Command) {
 		all = append(all, shell.Command{
 			ID: "language-" + l.Tag, Title: words.New("plain", "{0}", l.Name), Menu: shell.MenuView, Sub: subLanguage,
 			On:  func() bool { return d.prefs.languageTag() == l.Tag },
-			Run: func() { d.prefs.setLanguage(l.Tag); d.house.rebuilt() },
+			Run: func() { d.prefs.setLanguage(l.Tag); d.house.rebuildAll() },
 		})
 	}
 	for _, percent := range []int{90, 100, 115, 130, 150, 175, 200} {
 		all = append(all, shell.Command{
 			ID: "scale", Title: words.New("scale.percent", "{0} %", percent), Menu: shell.MenuView, Sub: subScale,
 			On:  func() bool { return d.prefs.scale() == percent },
-			Run: func() { d.prefs.setScale(percent); d.house.applyTheme(); d.house.rebuilt() },
+			Run: func() { d.prefs.setScale(percent); d.house.applyTheme(); d.house.rebuildAll() },
 		})
 	}
 	for i := range all {

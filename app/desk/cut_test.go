@@ -55,7 +55,7 @@ func TestNoWordsAreCut(t *testing.T) {
 			b := newBench(t)
 			b.window.Resize(fyne.NewSize(width, 768))
 			b.prefs.setLanguage(tag)
-			b.house.rebuilt()
+			b.house.rebuildAll()
 			b.session.Replace(p, "", file.Stamp{})
 			b.checked()
 			b.cutNowhere(fmt.Sprintf("%s, %v wide, %s", tag, width, made.Name))

@@ -286,7 +286,7 @@ func TestNothingIsCutOffOrCovered(t *testing.T) {
 			b.prefs.setMode(tt.mode)
 			b.prefs.setLanguage(tt.language)
 			b.house.applyTheme()
-			b.house.rebuilt()
+			b.house.rebuildAll()
 			b.run("demo")
 			b.run("command.units-" + tt.units)
 			b.checked()

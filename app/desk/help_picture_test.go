@@ -31,7 +31,7 @@ func TestHelpPictures(t *testing.T) {
 	b.prefs.setMode(look.LightMode)
 	b.prefs.setLanguage("en")
 	b.house.applyTheme()
-	b.house.rebuilt()
+	b.house.rebuildAll()
 	b.run("demo")
 	b.run("command.units-imperial")
 	b.checked()

@@ -86,8 +86,8 @@ func (h *House) restyled() {
 	}
 }
 
-// rebuilt builds every window anew, in another language or at another scale.
-func (h *House) rebuilt() {
+// rebuildAll builds every window anew, in another language or at another scale.
+func (h *House) rebuildAll() {
 	for _, d := range h.desks {
 		d.rebuild()
 	}

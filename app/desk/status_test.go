@@ -49,7 +49,7 @@ func TestNothingOfTheStatusLineIsCut(t *testing.T) {
 	for _, tag := range []string{"en", "es"} {
 		b := newBench(t)
 		b.prefs.setLanguage(tag)
-		b.house.rebuilt()
+		b.house.rebuildAll()
 		b.window.Resize(fyne.NewSize(1366, 768))
 		b.status.ShowSnap(words.New("snap.and", "{0}; {1}", "halfway from K11 to K12", "as far as from K10 to K11"))
 		snap := b.statusTexts()[2]

@@ -98,7 +98,7 @@ func (h *helper) show(page int) {
 // block is what a part of a page looks like.
 func block(b help.Block) fyne.CanvasObject {
 	width := look.Scaled(helpText)
-	switch b.Form {
+	switch b.Kind {
 	case help.Heading:
 		return look.Inset(0, look.Grid, 0, 0, look.NewParagraph(b.Text, look.Style{Bold: true}, width))
 	case help.Item:

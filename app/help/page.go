@@ -24,12 +24,12 @@ type Page struct {
 	Blocks []Block
 }
 
-// Form says what a block is.
-type Form uint8
+// BlockKind says what a block is.
+type BlockKind uint8
 
-// The forms.
+// The kinds of block.
 const (
-	Paragraph Form = iota
+	Paragraph BlockKind = iota
 	Heading
 	Item    // of a list; its text begins with a bullet or its number
 	Picture // its text says what is to be seen
@@ -38,7 +38,7 @@ const (
 
 // Block is one paragraph, heading, item or picture.
 type Block struct {
-	Form Form
+	Kind BlockKind
 	Text string
 	File string // of a Picture: below assets/help/pictures
 }
@@ -72,9 +72,9 @@ func checked(v words.Voice, figures *code.Figures) Page {
 	}
 	page := Page{ID: Checked, Title: v.Say(words.New("rules.title", "What is checked"))}
 	for _, r := range fill.Rules {
-		page.Blocks = append(page.Blocks, Block{Form: Heading, Text: v.Say(r.Title)}, Block{Text: v.Say(r.Doc)})
+		page.Blocks = append(page.Blocks, Block{Kind: Heading, Text: v.Say(r.Title)}, Block{Text: v.Say(r.Doc)})
 		if section := r.Section(figures); section != "" {
-			page.Blocks = append(page.Blocks, Block{Form: Source, Text: section})
+			page.Blocks = append(page.Blocks, Block{Kind: Source, Text: section})
 		}
 	}
 	return page
@@ -119,13 +119,13 @@ func (p *Page) add(line string) error {
 	case p.Title == "":
 		return fmt.Errorf("%q before the title", line)
 	case strings.HasPrefix(line, "## "):
-		p.Blocks = append(p.Blocks, Block{Form: Heading, Text: line[3:]})
+		p.Blocks = append(p.Blocks, Block{Kind: Heading, Text: line[3:]})
 	case strings.HasPrefix(line, "- "):
-		p.Blocks = append(p.Blocks, Block{Form: Item, Text: "• " + line[2:]})
+		p.Blocks = append(p.Blocks, Block{Kind: Item, Text: "• " + line[2:]})
 	case numbered.MatchString(line):
-		p.Blocks = append(p.Blocks, Block{Form: Item, Text: line})
+		p.Blocks = append(p.Blocks, Block{Kind: Item, Text: line})
 	case shown != nil:
-		p.Blocks = append(p.Blocks, Block{Form: Picture, Text: shown[1], File: shown[2]})
+		p.Blocks = append(p.Blocks, Block{Kind: Picture, Text: shown[1], File: shown[2]})
 	case strings.ContainsAny(line[:1], "#!-*>|`") || strings.HasPrefix(line, " "):
 		return fmt.Errorf("%q is of no form that pages have", line)
 	default:

@@ -52,7 +52,7 @@ func TestPagesAreAlikeInAllLanguages(t *testing.T) {
 		}
 		forms := func(p Page) (all []Block) {
 			for _, b := range p.Blocks {
-				all = append(all, Block{Form: b.Form, File: b.File})
+				all = append(all, Block{Kind: b.Kind, File: b.File})
 			}
 			return all
 		}
@@ -69,7 +69,7 @@ func TestEveryFileIsShown(t *testing.T) {
 	for _, page := range pages(t, "en", words.Voice{}) {
 		shown["en/"+page.ID+".md"], shown["es/"+page.ID+".md"] = true, true
 		for _, b := range page.Blocks {
-			if b.Form != Picture {
+			if b.Kind != Picture {
 				continue
 			}
 			file := "pictures/" + b.File
@@ -109,10 +109,10 @@ func TestWhatIsCheckedComesFromTheRules(t *testing.T) {
 		}
 		page := all[slices.IndexFunc(all, func(p Page) bool { return p.ID == Checked })]
 		for _, r := range fill.Rules {
-			at := slices.Index(page.Blocks, Block{Form: Heading, Text: r.Title.English})
+			at := slices.Index(page.Blocks, Block{Kind: Heading, Text: r.Title.English})
 			if at < 0 || page.Blocks[at+1].Text != (words.Voice{}).Say(r.Doc) {
 				t.Errorf("%s does not stand there with what it says of itself", r.ID)
-			} else if section := r.Section(fig); section != "" && (at+2 >= len(page.Blocks) || page.Blocks[at+2] != Block{Form: Source, Text: section}) {
+			} else if section := r.Section(fig); section != "" && (at+2 >= len(page.Blocks) || page.Blocks[at+2] != Block{Kind: Source, Text: section}) {
 				t.Errorf("%s stands there without %s", r.ID, section)
 			}
 		}

@@ -127,20 +127,14 @@ func fixtureSpot(t Window, p Pointer, kind string) (spot, bool) {
 	return spot{}, false
 }
 
-// nearestFace returns the face of a fixture nearest to a place within it, how far along
-// that face it is, and the length of the face. The back of one at a wall is no face.
+// nearestFace returns the face of a fixture that holds openings and is nearest to a place
+// within it, how far along that face it is, and the length of the face.
 func nearestFace(f *plan.Fixture, along, out unit.Length) (face plan.Part, at, long unit.Length) {
 	best := plan.Reach
-	try := func(p plan.Part, distance, along, length unit.Length) {
-		if distance < best {
-			best, face, at, long = distance, p, along, length
+	for _, part := range []plan.Part{plan.PartFront, plan.PartLeft, plan.PartRight, plan.PartBack} {
+		if on, behind := f.Facing(part, along, out); f.Holds(part) && behind < best {
+			best, face, at, long = behind, part, on, f.FaceLength(part)
 		}
-	}
-	try(plan.PartFront, f.Depth-out, along, f.Width)
-	try(plan.PartLeft, along, out, f.Depth)
-	try(plan.PartRight, f.Width-along, f.Depth-out, f.Depth)
-	if f.At.Part == plan.PartFloor {
-		try(plan.PartBack, out, f.Width-along, f.Width)
 	}
 	return face, at, long
 }

@@ -49,7 +49,7 @@ func TestASessionClosesOnlyOnceNothingIsLost(t *testing.T) {
 	path, do := inFolder(t, "den.studbay"), u.choose
 	u.choose = nil
 	do(path)
-	u.written()
+	u.awaitSaving()
 	if !closed || !u.IsClosed() || len(u.shop.sessions) != 0 {
 		t.Errorf("closed %v, %d sessions are left", closed, len(u.shop.sessions))
 	}
@@ -87,7 +87,7 @@ func TestSaveOpenAndAChangeUnderneath(t *testing.T) {
 	overwrite(t, path)
 	u.draw("Hall")
 	u.Save()
-	u.written()
+	u.awaitSaving()
 	if !has(u.question(), "changed by someone else") {
 		t.Fatalf("saving over another's change asks %q", u.question())
 	}
@@ -342,7 +342,7 @@ func TestWorkGoesOnWhileAPlanIsSaved(t *testing.T) {
 	if u.IsAsked() {
 		t.Error("it asks before the saving has ended")
 	}
-	u.written()
+	u.awaitSaving()
 	u.notAsked()
 	p, _, err := file.Load(path)
 	if err != nil || p.Levels[0].Rooms.Len() != 2 {
@@ -362,7 +362,7 @@ func TestWhatIsDrawnDuringASaveIsNotDropped(t *testing.T) {
 	u.New()
 	u.answer("Save")
 	u.draw("Bath")
-	u.written()
+	u.awaitSaving()
 	u.answer("Go back")
 	if n := u.doc.Plan().Levels[0].Rooms.Len(); n != 3 || !u.doc.IsDirty() {
 		t.Errorf("%d rooms are left, unsaved %v", n, u.doc.IsDirty())
@@ -381,7 +381,7 @@ func TestATitleIsTakenWhateverGoesOn(t *testing.T) {
 			u.draw("Den")
 			u.saveOver(inFolder(t, "den.studbay"), nil)
 			during(u)
-			u.written()
+			u.awaitSaving()
 			u.EndDrag()
 			if u.doc.Title() != "den" {
 				t.Errorf("it is titled %q", u.doc.Title())
@@ -401,7 +401,7 @@ func TestSavesWaitInLine(t *testing.T) {
 	u.draw("Hall")
 	u.saveOver(second, nil)
 	u.Save()
-	u.written()
+	u.awaitSaving()
 	u.notAsked()
 	for _, path := range []string{first, second} {
 		if p, _, err := file.Load(path); err != nil || p.Levels[0].Rooms.Len() != 2 {

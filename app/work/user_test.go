@@ -71,8 +71,8 @@ func (u *player) until(what string, done func() bool) {
 	}
 }
 
-// written waits for the saving under way.
-func (u *player) written() {
+// awaitSaving waits for the saving under way.
+func (u *player) awaitSaving() {
 	u.t.Helper()
 	u.until("the saving", func() bool { return u.saving == nil })
 }
@@ -123,7 +123,7 @@ func (u *player) notAsked() {
 func (u *player) savedTo(path string) {
 	u.t.Helper()
 	u.saveOver(path, nil)
-	u.written()
+	u.awaitSaving()
 }
 
 // draw adds a room to the right of what is there.

@@ -24,7 +24,7 @@ func checkCovered(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	}
 	for _, b := range v.Wall().Boxes {
 		for _, f := range v.Fixtures {
-			if told, ok := behind(b, f.Fixture, fig); ok {
+			if told, ok := hides(b, f.Fixture, fig); ok {
 				found = append(found, told)
 				break
 			}
@@ -38,7 +38,7 @@ func outlineOf(f *plan.Fixture) frame.Rect {
 	return frame.Rect{Left: f.At.Along, Right: f.At.Along + f.Width, Bottom: f.Bottom, Top: f.Top()}
 }
 
-func behind(b frame.Placed, fixture *plan.Fixture, fig *code.Figures) (f rule.Finding, is bool) {
+func hides(b frame.Placed, fixture *plan.Fixture, fig *code.Figures) (f rule.Finding, is bool) {
 	kind := part.All().Fixture(fixture.Kind)
 	body, plate := outlineOf(fixture), b.Plate()
 	edge := body.Top + fixture.Splash

@@ -11,11 +11,11 @@ type SideView struct {
 	Level plan.ID
 	Room  *plan.Room
 	index.SideView
-	built *built
+	built *builtWall
 }
 
-// built keeps the wall of a side once a rule has asked for it.
-type built struct{ wall *frame.Wall }
+// builtWall keeps the wall of a side once a rule has asked for it.
+type builtWall struct{ wall *frame.Wall }
 
 // Wall returns the side as it will be built, worked out once for all rules.
 func (v SideView) Wall() *frame.Wall {
@@ -35,7 +35,7 @@ func OnBox(o *plan.Opening, weight Severity) Finding {
 func SidesOf(v index.RoomView) []SideView {
 	all := make([]SideView, len(v.Sides))
 	for i, s := range v.Sides {
-		all[i] = SideView{Level: v.Level, Room: v.Room, SideView: s, built: &built{}}
+		all[i] = SideView{Level: v.Level, Room: v.Room, SideView: s, built: &builtWall{}}
 	}
 	return all
 }

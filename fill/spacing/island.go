@@ -137,7 +137,7 @@ func (i island) below(fig *code.Figures) *plan.Opening {
 // serving returns the receptacles that serve a part of the top.
 func (i island) serving(s space, fig *code.Figures) (list []*plan.Opening) {
 	for _, o := range i.Openings {
-		if at, _ := i.alongFront(o); isCounterOutlet(o) && i.serves(o, fig) && s.from <= at && at <= s.to {
+		if at, _ := i.Fixture.Within(o.At); isCounterOutlet(o) && i.serves(o, fig) && s.from <= at && at <= s.to {
 			list = append(list, o)
 		}
 	}
@@ -150,22 +150,6 @@ func (i island) serves(o *plan.Opening, fig *code.Figures) bool {
 	}
 	up := frame.CentreHeight(o, i.room) - i.Fixture.Top()
 	return 0 <= up && up <= fig.Outlets.CounterAbove || fig.Outlets.BelowIsland && isJustBelow(o, i.Fixture, i.room, fig)
-}
-
-// alongFront returns where an opening on the island stands as seen from the front, and how
-// far it is from the back.
-func (i island) alongFront(o *plan.Opening) (along, out unit.Length) {
-	switch o.At.Part {
-	case plan.PartTop:
-		return o.At.Along, o.At.Out
-	case plan.PartFront:
-		return o.At.Along, i.Fixture.Depth
-	case plan.PartBack:
-		return i.Fixture.Width - o.At.Along, 0
-	case plan.PartLeft:
-		return 0, o.At.Along
-	}
-	return i.Fixture.Width, i.Fixture.Depth - o.At.Along
 }
 
 // missing returns how many receptacles the island is to have and how many of them it
@@ -206,7 +190,7 @@ func receptaclesFor(area unit.Area, fig *code.Figures) int {
 // which is its front.
 func (i island) isServedAtEnd(fig *code.Figures) bool {
 	for _, o := range i.serving(space{0, i.Fixture.Width}, fig) {
-		if _, out := i.alongFront(o); i.Fixture.Depth-out <= fig.Outlets.IslandEnd {
+		if _, out := i.Fixture.Within(o.At); i.Fixture.Depth-out <= fig.Outlets.IslandEnd {
 			return true
 		}
 	}

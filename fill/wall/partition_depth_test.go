@@ -10,7 +10,7 @@ import (
 )
 
 // behind stands a bath behind the north wall of a room, so far away.
-func behind(t *testing.T, gap float64, depth float64) (r *filltest.Room, north, south *plan.Side) {
+func backToBack(t *testing.T, gap float64, depth float64) (r *filltest.Room, north, south *plan.Side) {
 	r = filltest.OneWall(t, 100)
 	r.Room.Use = plan.UseHall
 	next := r.Neighbour([2]float64{0, -100}, [2]float64{100, -100}, [2]float64{100, -gap}, [2]float64{0, -gap})
@@ -45,7 +45,7 @@ func TestPartitionDepth(t *testing.T) {
 		{"farther than a partition", 16.125, 3.5, nil, nil, "two walls with something between"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
-			r, north, south := behind(t, tt.gap, tt.depth)
+			r, north, south := backToBack(t, tt.gap, tt.depth)
 			if tt.change != nil {
 				tt.change(north, south)
 			}

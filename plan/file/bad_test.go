@@ -52,7 +52,7 @@ func TestBadFiles(t *testing.T) {
 
 // A line and column must be where an editor shows the fault.
 func TestPlaceOfFault(t *testing.T) {
-	good := string(kept(t, "v1.0.studbay"))
+	good := string(oldFile(t, "v1.0.studbay"))
 	text := strings.Replace(good, `"note": "Beside`, `"note": "½½½½", "Note": "Beside`, 1)
 	_, err := Decode("shed", []byte(text))
 	var e *Error
@@ -71,7 +71,7 @@ func TestPlaceOfFault(t *testing.T) {
 
 // Every cut of a good file is refused, and never as good.
 func TestEveryCutIsRefused(t *testing.T) {
-	good := kept(t, "v1.0.studbay")
+	good := oldFile(t, "v1.0.studbay")
 	end := bytes.LastIndexByte(good, '}')
 	for n := range end + 1 {
 		if _, err := Decode("cut", good[:n]); err == nil {

@@ -47,18 +47,8 @@ func leastVersion(p plan.Plan) version {
 
 // tellsFrom reports whether a distance on a level is told from another thing.
 func tellsFrom(l *plan.Level) bool {
-	for o := range l.Openings.All() {
-		if o.From != "" {
-			return true
-		}
-	}
-	for b := range l.Breaks.All() {
-		if b.From != "" {
-			return true
-		}
-	}
-	for f := range l.Fixtures.All() {
-		if f.From != "" {
+	for t := range l.Anchored() {
+		if from := plan.FromOf(t); from != nil && *from != "" {
 			return true
 		}
 	}

@@ -25,7 +25,7 @@ func seenSample() plan.Plan {
 }
 
 func TestKeptFileOf1_1(t *testing.T) {
-	data := kept(t, "v1.1.studbay")
+	data := oldFile(t, "v1.1.studbay")
 	p := decoded(t, data)
 	if !same(t, p, seenSample()) {
 		t.Errorf("reads\n%s", encode(t, p))

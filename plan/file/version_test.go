@@ -11,7 +11,7 @@ import (
 	"studbay/plan"
 )
 
-func kept(t testing.TB, name string) []byte {
+func oldFile(t testing.TB, name string) []byte {
 	t.Helper()
 	data, err := os.ReadFile("testdata/" + name)
 	if err != nil {
@@ -31,7 +31,7 @@ func decoded(t testing.TB, data []byte) plan.Plan {
 
 // The file of each version is kept as it was written then and never made anew.
 func TestKeptFileOf1_0(t *testing.T) {
-	data := kept(t, "v1.0.studbay")
+	data := oldFile(t, "v1.0.studbay")
 	p := decoded(t, data)
 	if !same(t, p, sample()) {
 		t.Errorf("reads\n%s", encode(t, p))
@@ -42,7 +42,7 @@ func TestKeptFileOf1_0(t *testing.T) {
 }
 
 func TestNewerMinorIsSavedAsItCame(t *testing.T) {
-	data := kept(t, "v1.2.studbay")
+	data := oldFile(t, "v1.2.studbay")
 	got := encode(t, decoded(t, data))
 	// Only the place of unknown members may change: behind the known ones.
 	if g, w := sortedLines(got), sortedLines(data); g != w {
@@ -64,7 +64,7 @@ func sortedLines(data []byte) string {
 }
 
 func TestEditOfNewerMinorKeepsUnknownMembers(t *testing.T) {
-	p := decoded(t, kept(t, "v1.2.studbay"))
+	p := decoded(t, oldFile(t, "v1.2.studbay"))
 	o, l := p.Opening("obench222")
 	moved := *o
 	moved.At.Along, moved.Note = 2_000_000_000, "moved"
@@ -95,7 +95,7 @@ func TestEditOfNewerMinorKeepsUnknownMembers(t *testing.T) {
 }
 
 func TestPointersOfKeptMembersBeginAtTheirNoun(t *testing.T) {
-	p := decoded(t, kept(t, "v1.2.studbay"))
+	p := decoded(t, oldFile(t, "v1.2.studbay"))
 	o, l := p.Opening("obench222")
 	room, _ := p.Room("rshed2222")
 	for _, tt := range []struct {
@@ -139,7 +139,7 @@ func TestMigrationsRunInOrder(t *testing.T) {
 		{version{2, 0}, replace(`"title"`, `"heading"`)},
 		{version{3, 0}, replace(`"heading"`, `"title"`)},
 	}}
-	p, err := later.decode("old", kept(t, "v1.0.studbay"))
+	p, err := later.decode("old", oldFile(t, "v1.0.studbay"))
 	if err != nil || !same(t, p, sample()) {
 		t.Errorf("through two steps: %v", err)
 	}

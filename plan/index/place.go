@@ -58,17 +58,18 @@ func (ix *Index) placeOnFixture(a plan.Anchor) (Place, bool) {
 // onFixture returns the foot and the direction outward of an anchor on a fixture.
 func onFixture(f geom.Frame, on *plan.Fixture, a plan.Anchor) (foot, into geom.Point) {
 	minus := func(p geom.Point) geom.Point { return geom.Point{X: -p.X, Y: -p.Y} }
+	foot = f.Point(on.Within(a))
 	switch a.Part {
 	case plan.PartTop:
-		return f.Point(a.Along, a.Out), geom.Point{}
+		return foot, geom.Point{}
 	case plan.PartFront:
-		return f.Point(a.Along, on.Depth), f.Out()
+		return foot, f.Out()
 	case plan.PartBack:
-		return f.Point(on.Width-a.Along, 0), minus(f.Out())
+		return foot, minus(f.Out())
 	case plan.PartLeft:
-		return f.Point(0, a.Along), minus(f.Along())
+		return foot, minus(f.Along())
 	}
-	return f.Point(on.Width, on.Depth-a.Along), f.Along()
+	return foot, f.Along()
 }
 
 // FixtureFrame returns the frame of a fixture: its back left corner as seen from its

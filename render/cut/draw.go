@@ -40,7 +40,7 @@ func Draw(c Cut, m render.Medium, at Frame) []scene.Item {
 	if !hasFar {
 		d.line(d.face-m.Length(c.Framing), d.pen(1), true)
 	}
-	d.behind()
+	d.farBoxes()
 	d.box()
 	return d.items
 }
@@ -138,8 +138,8 @@ func (d *drawing) layers(all []plan.Layer, way, from float64, isNear bool) {
 // shades tell a layer from the next.
 var shades = []scene.Color{{R: 0xee, G: 0xee, B: 0xee, A: 0xff}, {R: 0xc8, G: 0xc8, B: 0xc8, A: 0xff}, {R: 0xdd, G: 0xdd, B: 0xdd, A: 0xff}}
 
-// behind draws the boxes of the other face in dashes.
-func (d *drawing) behind() {
+// farBoxes draws the boxes of the other face in dashes.
+func (d *drawing) farBoxes() {
 	top := d.face - d.m.Length(d.Framing)
 	for _, p := range d.Cut.Behind(unit.FromMillimetres(d.at.Width / 2 / d.m.Scale)) {
 		r := d.rect(p.Left, p.Right, top, top+d.m.Length(p.InFraming()))

@@ -28,7 +28,7 @@ func TestEveryPageOfAPlanOfAnUnknownEditionSaysNotChecked(t *testing.T) {
 		t.Fatal(err)
 	}
 	for i, page := range pages {
-		said := written(page.Items)
+		said := spelled(page.Items)
 		if !strings.Contains(said, "NOT CHECKED: no code edition “1897”") {
 			t.Errorf("page %d does not say that nothing was checked", i+1)
 		}

@@ -381,8 +381,8 @@ func TestEachLevelHasItsPage(t *testing.T) {
 	}
 }
 
-// written spells items out, with the clips that groups point at.
-func written(items []scene.Item) (text string) {
+// spelled spells items out, with the clips that groups point at.
+func spelled(items []scene.Item) (text string) {
 	for _, it := range items {
 		group, ok := it.(scene.Group)
 		if !ok {
@@ -392,7 +392,7 @@ func written(items []scene.Item) (text string) {
 		if group.Layer.Clip != nil {
 			text += fmt.Sprintln(*group.Layer.Clip)
 		}
-		text += group.Layer.Name + "\n" + written(group.Items)
+		text += group.Layer.Name + "\n" + spelled(group.Items)
 	}
 	return text
 }
@@ -401,7 +401,7 @@ func TestSameInputSamePages(t *testing.T) {
 	p := plantest.House(6, 40)
 	a, b := build(t, p, Options{}), build(t, p, Options{})
 	for i := range a {
-		if x, y := written(a[i].Items), written(b[i].Items); x != y {
+		if x, y := spelled(a[i].Items), spelled(b[i].Items); x != y {
 			t.Errorf("page %d differs from one build to the next", i+1)
 		}
 	}

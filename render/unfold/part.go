@@ -75,10 +75,9 @@ func fixtureFaces(faces []FixtureFace, views []index.FixtureView, named []plan.I
 	return faces
 }
 
-// holdsOpenings reports whether openings are set into a face of a fixture. What stands at
-// a wall shows no back.
+// holdsOpenings reports whether openings are set into a face of a fixture.
 func holdsOpenings(f *plan.Fixture, face plan.Part) bool {
-	return part.All().Fixture(f.Kind).Carries && (face != plan.PartBack || f.At.Part == plan.PartFloor)
+	return part.All().Fixture(f.Kind).Carries && f.Holds(face)
 }
 
 // FixtureFaceName names a face of a fixture: island, left.

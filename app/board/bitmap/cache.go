@@ -45,21 +45,21 @@ func (c *Cache) symbol(p *render.Piece) *sprite {
 	ref := p.Symbol
 	draw := func() *sprite { return newSprite(p.Items, ref.Place.Foot) }
 	if len(ref.Specs) != 1 {
-		return kept(&c.groups, ref.Key(), draw)
+		return cached(&c.groups, ref.Key(), draw)
 	}
 	place := ref.Place
 	place.Foot = scene.Point{}
-	return kept(&c.symbols, symbolKey{ref.Specs[0], place, ref.Style}, draw)
+	return cached(&c.symbols, symbolKey{ref.Specs[0], place, ref.Style}, draw)
 }
 
 // run returns the sprite of a line of text.
 func (c *Cache) run(r scene.Run) *sprite {
 	key := runKey{r.Text, r.Size, r.Weight, r.Align, r.VAlign, r.Color, r.Angle}
-	return kept(&c.runs, key, func() *sprite { return newSprite([]scene.Item{r}, r.At) })
+	return cached(&c.runs, key, func() *sprite { return newSprite([]scene.Item{r}, r.At) })
 }
 
-// kept returns the sprite of a key, drawn only where it is not there yet.
-func kept[K comparable](in *map[K]*sprite, key K, draw func() *sprite) *sprite {
+// cached returns the sprite of a key, drawn only where it is not there yet.
+func cached[K comparable](in *map[K]*sprite, key K, draw func() *sprite) *sprite {
 	if s := (*in)[key]; s != nil {
 		return s
 	}
