@@ -25,7 +25,9 @@ func main() {
 	flag.Uint64Var(&o.seed, "seed", 1, "what the sample is drawn by")
 	flag.StringVar(&o.only, "only", "", "try only changes whose description matches, such as wall_space")
 	flag.BoolVar(&o.list, "list", false, "list the changes of the sample and try none")
+	tests := flag.String("tests", strings.Join(testers, " "), "whose tests are to notice, beside those of the packages changed")
 	flag.Parse()
+	o.tests = strings.Fields(*tests)
 	if o.patterns = flag.Args(); len(o.patterns) == 0 {
 		o.patterns = []string{"./plan/...", "./fill/..."}
 	}
@@ -41,7 +43,12 @@ type options struct {
 	only     string
 	list     bool
 	patterns []string // packages, as the go command takes them
+	tests    []string // likewise
 }
+
+// testers have tests of what plan and fill answer, on paper and to a script, and need no
+// window.
+var testers = []string{"./render/...", "./app/verb", "./app/demo"}
 
 func run(o options) error {
 	only, err := regexp.Compile(o.only)
@@ -70,7 +77,7 @@ func run(o options) error {
 		return err
 	}
 	defer os.RemoveAll(folder)
-	b, err := build(folder, o.patterns, packages, chosen)
+	b, err := build(folder, slices.Concat(o.patterns, o.tests), packages, chosen)
 	if err != nil {
 		return err
 	}

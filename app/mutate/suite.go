@@ -32,8 +32,8 @@ type bench struct {
 	programs []*program
 }
 
-// build compiles the tests of all packages that the patterns name with the mutants in
-// them, and lists the tests.
+// build compiles the tests of all packages that the patterns name with the mutants of the
+// others in them, and lists the tests.
 func build(folder string, patterns []string, packages []*pkg, chosen []*mutant) (*bench, error) {
 	overlay, err := writeOverlay(folder, packages, chosen)
 	if err != nil {
@@ -46,8 +46,15 @@ func build(folder string, patterns []string, packages []*pkg, chosen []*mutant) 
 		return nil, fmt.Errorf("compiling the tests: %w\n%s", err, bytes.TrimSpace(out))
 	}
 	b := &bench{folder: folder}
-	for _, p := range packages {
-		prog := &program{path: filepath.Join(folder, filepath.Base(p.path)+".test"), folder: p.folder}
+	tested, err := goList(patterns)
+	if err != nil {
+		return nil, err
+	}
+	for _, l := range tested {
+		prog := &program{path: filepath.Join(folder, filepath.Base(l.ImportPath)+".test"), folder: l.Dir}
+		if l.DepOnly {
+			continue
+		}
 		if _, err := os.Stat(prog.path); err != nil {
 			continue // it has no tests
 		}

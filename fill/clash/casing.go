@@ -4,6 +4,8 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/rule"
+	"studbay/plan/index"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -21,20 +23,23 @@ func checkCasing(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		if b.IsThere() || w.IsInBreak(b) {
 			continue
 		}
+		var most unit.Length
+		var under index.Cut
+		var trim frame.Rect
 		for _, c := range v.Cuts {
-			trim, any := frame.CasingOf(c)
-			over := b.Plate().OverlapOf(trim)
-			if !any || over <= 0 {
-				continue
+			if outer, any := frame.CasingOf(c); any && b.Plate().OverlapOf(outer) > most {
+				most, under, trim = b.Plate().OverlapOf(outer), c, outer
 			}
-			f := rule.OnBox(b.Opening, rule.Stop)
-			f.Measured = rule.LengthOf(over)
-			f.Message = words.New("rule.casing.over", "{0}: its plate lies {1} over the casing of a {2}", b.Opening.Tag, words.Height(over), c.Break.Kind.Text())
-			f.Why = words.New("rule.casing.why", "The casing runs from {0} to {1} along this wall; the plate from {2} to {3}.", trim.Left, trim.Right, b.Plate().Left, b.Plate().Right)
-			f.Remedies = rule.MovesAlong(b, w.ClearPlaces(b, fig.Units.Step()))
-			found = append(found, f)
-			break
 		}
+		if most == 0 {
+			continue
+		}
+		f := rule.OnBox(b.Opening, rule.Stop)
+		f.Measured = rule.LengthOf(most)
+		f.Message = words.New("rule.casing.over", "{0}: its plate lies {1} over the casing of a {2}", b.Opening.Tag, words.Height(most), under.Break.Kind.Text())
+		f.Why = words.New("rule.casing.why", "The casing runs from {0} to {1} along this wall; the plate from {2} to {3}.", trim.Left, trim.Right, b.Plate().Left, b.Plate().Right)
+		f.Remedies = rule.MovesAlong(b, w.ClearPlaces(b, fig.Units.Step()))
+		found = append(found, f)
 	}
 	return found
 }

@@ -1,6 +1,9 @@
 package protect
 
 import (
+	"slices"
+
+	"studbay/fill/rule"
 	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -61,13 +64,23 @@ func newWays(v *index.RoomView, from geom.Point) *ways {
 }
 
 // isClear reports whether a straight line between two points of the room crosses no side.
+// A point on a side that runs aslant may be rounded to one behind it.
 func (w *ways) isClear(a, b geom.Point) bool {
 	line := geom.Segment{A: a, B: b}
 	for _, s := range w.v.Sides {
-		if s.Line.Crosses(line) {
+		if s.Line.Crosses(line) && !isOn(s.Line, a) && !isOn(s.Line, b) {
 			return false
 		}
 	}
 	middle := geom.Point{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2}
-	return w.v.Room.Outline().Contains(middle)
+	return w.v.Room.Outline().Contains(middle) || slices.ContainsFunc(w.v.Sides, func(s index.SideView) bool {
+		_, away := s.Line.Nearest(middle)
+		return away <= rule.Grain
+	})
+}
+
+// isOn reports whether a point is on the line of a side, but for what rounding adds.
+func isOn(side geom.Segment, p geom.Point) bool {
+	_, off := side.Project(p)
+	return off.Abs() <= rule.Grain
 }

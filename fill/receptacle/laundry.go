@@ -39,12 +39,7 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 	}
 	cost := func(place) (unit.Length, bool) { return 0, true }
 	if len(washers) > 0 {
-		away, any := unit.Length(0), false
-		for _, o := range all {
-			if d := distance(washers[0], o.at); !any || d < away {
-				away, any = d, true
-			}
-		}
+		washer, away, any := farthest(washers, all)
 		if any && away <= fig.Outlets.ApplianceReach+rule.Grain {
 			return nil
 		}
@@ -52,7 +47,7 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 		f.Message = words.New("rule.laundry-receptacle.far", "The washer in {0} has no receptacle within reach", v.Room.Name)
 		f.Why = words.New("rule.laundry-receptacle.far.why", "A receptacle for an appliance stands within {0} of it.", fig.Limit("appliance-reach"))
 		cost = func(p place) (unit.Length, bool) {
-			d := distance(washers[0], p.side.Frame.Point(p.along, 0))
+			d := distance(washer, p.side.Frame.Point(p.along, 0))
 			return d, d <= fig.Outlets.ApplianceReach
 		}
 	} else if len(all) > 0 {
@@ -60,6 +55,23 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 	}
 	f.Remedies = addNear(&v, "washer", fig, words.New("rule.laundry-receptacle.remedy", "Add a receptacle for the washer"), cost)
 	return []rule.Finding{f}
+}
+
+// farthest returns which of the machines the receptacles leave the farthest from the one
+// nearest to it, and how far that is; it reports false where there is none.
+func farthest(machines []index.FixtureView, all []outlet) (worst index.FixtureView, away unit.Length, any bool) {
+	for i, m := range machines {
+		near, has := unit.Length(0), false
+		for _, o := range all {
+			if d := distance(m, o.at); !has || d < near {
+				near, has = d, true
+			}
+		}
+		if i == 0 || near > away {
+			worst, away, any = m, near, has
+		}
+	}
+	return worst, away, any
 }
 
 // ofKind returns the fixtures of a kind in a room.

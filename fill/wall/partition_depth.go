@@ -25,12 +25,22 @@ func checkPartitionDepth(v rule.SideView, _ *code.Figures) []rule.Finding {
 	if v.Side.Kind != plan.SideWall {
 		return nil
 	}
+	var worst []rule.Finding // one a side is enough to make a person look
 	for _, b := range v.Behind {
-		if f, ok := depthMismatch(v, b); ok {
-			return []rule.Finding{f} // one a side is enough to make a person look
+		if f, ok := depthMismatch(v, b); ok && (worst == nil || isFartherOff(f, worst[0])) {
+			worst = []rule.Finding{f}
 		}
 	}
-	return nil
+	return worst
+}
+
+// isFartherOff reports whether one mismatch is worse than another.
+func isFartherOff(f, than rule.Finding) bool {
+	if f.Severity != than.Severity {
+		return f.Weight() > than.Weight()
+	}
+	off := func(f rule.Finding) unit.Length { return unit.Length(f.Measured.Value - f.Limit.Value).Abs() }
+	return off(f) > off(than)
 }
 
 func depthMismatch(v rule.SideView, b index.Backing) (rule.Finding, bool) {

@@ -78,7 +78,10 @@ type mirrorRoom struct {
 func (mirrorRoom) Name() words.Text { return Mirror{}.Name() }
 
 func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
-	now := withSides(e.room, func(s *plan.Side) { s.Start.X = 2*e.line - s.Start.X })
+	now := withSides(e.room, func(s *plan.Side) {
+		mirrorStuds(s, e.room.Segment(e.room.SideAt(s.ID)).Length())
+		s.Start.X = 2*e.line - s.Start.X
+	})
 	now.Sides = plan.TurnedRound(now.Sides)
 	was := p
 	p, err := p.Rehung(now, func(a plan.Anchor, width unit.Length) plan.Anchor {
@@ -99,6 +102,18 @@ func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 	}
 	return eachFlat(p, now, func(f *plan.Fixture) { f.Turn = -f.Turn & 3 })
+}
+
+// mirrorStuds has the studs that a side of a length tells begin from its other end.
+func mirrorStuds(s *plan.Side, length unit.Length) {
+	if s.Studs.Spacing > 0 {
+		s.Studs.FromRight = !s.Studs.FromRight
+	}
+	s.Places = slices.Clone(s.Places)
+	slices.Reverse(s.Places)
+	for i := range s.Places {
+		s.Places[i].At = plan.FromRight(length, s.Places[i].At, 0)
+	}
 }
 
 // mirrorThing mirrors one thing where it is, with what stands on it.
