@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"iter"
 	"maps"
 	"strconv"
@@ -191,4 +192,20 @@ func IsTag(tag string) bool {
 	}
 	n := utf8.RuneCountInString(tag)
 	return n >= 1 && n <= maxTag && utf8.ValidString(tag)
+}
+
+// CompareTags orders tags by their letters, then by their number: B2 before B10.
+func CompareTags(a, b string) int {
+	lettersA, numberA := splitTag(a)
+	lettersB, numberB := splitTag(b)
+	return cmp.Or(cmp.Compare(lettersA, lettersB), cmp.Compare(numberA, numberB), cmp.Compare(a, b))
+}
+
+func splitTag(tag string) (letters string, number int) {
+	letters = strings.TrimRightFunc(tag, unicode.IsDigit)
+	number, err := strconv.Atoi(tag[len(letters):])
+	if err != nil {
+		return tag, 0
+	}
+	return letters, number
 }

@@ -107,7 +107,7 @@ func (c *checked) framed(room string) (rows []frameRow, known bool) {
 			}
 			known = true
 			openings := byRoom[r.ID]
-			slices.SortFunc(openings, func(a, b *plan.Opening) int { return schedule.CompareTags(a.Tag, b.Tag) })
+			slices.SortFunc(openings, func(a, b *plan.Opening) int { return plan.CompareTags(a.Tag, b.Tag) })
 			for _, o := range openings {
 				rows = append(rows, c.frameRow(r, o))
 			}

@@ -13,7 +13,6 @@ import (
 	"studbay/render"
 	"studbay/render/scene"
 	"studbay/render/symbol"
-	"studbay/render/table"
 )
 
 // markIn is how far the text of a finding stands in, behind its mark.
@@ -52,7 +51,7 @@ func (b *book) byKind(all []rule.Finding) []rule.Finding {
 	}
 	sorted := slices.Clone(all)
 	slices.SortStableFunc(sorted, func(x, y rule.Finding) int {
-		return cmp.Or(cmp.Compare(y.Weight(), x.Weight()), cmp.Compare(x.Rule, y.Rule), table.CompareTags(tag(x), tag(y)))
+		return cmp.Or(cmp.Compare(y.Weight(), x.Weight()), cmp.Compare(x.Rule, y.Rule), plan.CompareTags(tag(x), tag(y)))
 	})
 	return sorted
 }

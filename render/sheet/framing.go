@@ -89,7 +89,7 @@ func (b *book) cuts() (all []boxCut) {
 					}
 				}
 			}
-			slices.SortStableFunc(in, func(x, y boxCut) int { return table.CompareTags(x.Opening.Tag, y.Opening.Tag) })
+			slices.SortStableFunc(in, func(x, y boxCut) int { return plan.CompareTags(x.Opening.Tag, y.Opening.Tag) })
 			all = append(all, in...)
 		}
 	}

@@ -10,7 +10,6 @@ import (
 	"studbay/render"
 	"studbay/render/level"
 	"studbay/render/scene"
-	"studbay/render/table"
 )
 
 // levels lays out the plan of each level, with the legend, findings and schedule of
@@ -136,7 +135,7 @@ func (b *book) untaggedIn(pieces []render.Piece) (left []*plan.Opening) {
 			}
 		}
 	}
-	slices.SortFunc(left, func(x, y *plan.Opening) int { return table.CompareTags(x.Tag, y.Tag) })
+	slices.SortFunc(left, func(x, y *plan.Opening) int { return plan.CompareTags(x.Tag, y.Tag) })
 	return left
 }
 

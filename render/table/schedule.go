@@ -3,9 +3,7 @@ package table
 import (
 	"cmp"
 	"slices"
-	"strconv"
 	"strings"
-	"unicode"
 
 	"studbay/fill"
 	"studbay/fill/box"
@@ -152,27 +150,11 @@ func entries(ix *index.Index) (all []*entry) {
 			cmp.Compare(order[a.level.ID], order[b.level.ID]),
 			cmp.Compare(a.roomName(), b.roomName()),
 			cmp.Compare(a.roomID(), b.roomID()),
-			CompareTags(a.o.Tag, b.o.Tag),
+			plan.CompareTags(a.o.Tag, b.o.Tag),
 			cmp.Compare(a.o.ID, b.o.ID),
 		)
 	})
 	return all
-}
-
-// CompareTags orders tags by their letters, then by their number: B2 before B10.
-func CompareTags(a, b string) int {
-	lettersA, numberA := splitTag(a)
-	lettersB, numberB := splitTag(b)
-	return cmp.Or(cmp.Compare(lettersA, lettersB), cmp.Compare(numberA, numberB), cmp.Compare(a, b))
-}
-
-func splitTag(tag string) (letters string, number int) {
-	letters = strings.TrimRightFunc(tag, unicode.IsDigit)
-	number, err := strconv.Atoi(tag[len(letters):])
-	if err != nil {
-		return tag, 0
-	}
-	return letters, number
 }
 
 // What names the kind of an opening; one not in the catalogue as it is written.

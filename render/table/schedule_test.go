@@ -216,7 +216,7 @@ func TestEachOpeningHasOneRow(t *testing.T) {
 					t.Errorf("%s %s is %+v, want %+v", o.Tag, column, got.Cell(row, column), cell)
 				}
 			}
-			if i > 0 && got.Rows[i-1].Group == row.Group && CompareTags(got.Rows[i-1].Cells[0].Text, o.Tag) >= 0 {
+			if i > 0 && got.Rows[i-1].Group == row.Group && plan.CompareTags(got.Rows[i-1].Cells[0].Text, o.Tag) >= 0 {
 				t.Errorf("%s stands after %s", o.Tag, got.Rows[i-1].Cells[0].Text)
 			}
 		}
