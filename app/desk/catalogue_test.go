@@ -14,6 +14,7 @@ import (
 	_ "studbay/app/locale"
 	"studbay/assets/messages"
 	"studbay/fill/part"
+	"studbay/fill/price"
 	"studbay/plan"
 	"studbay/plan/words"
 )
@@ -113,6 +114,11 @@ func tableTexts() (texts []words.Text) {
 	}
 	for _, a := range all.Adds {
 		texts = append(texts, a.Text())
+	}
+	for _, p := range price.All() {
+		if all.Box(p.ID) == nil && all.Add(p.ID) == nil && p.Group != price.Devices {
+			texts = append(texts, p.Name)
+		}
 	}
 	for _, k := range all.Kinds {
 		if k.Device != "" {

@@ -14,5 +14,6 @@ var verbs = []func(speaker) *cobra.Command{
 	exportCommand,
 	scheduleCommand,
 	frameCommand,
+	takeoffCommand,
 	fillCommand,
 }

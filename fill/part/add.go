@@ -44,6 +44,9 @@ type Add struct {
 // Text returns the name, to be translated by the ID.
 func (a *Add) Text() words.Text { return words.New("part."+a.ID, a.Name) }
 
+// ComesAlong reports whether it is no part to buy: it comes with the luminaire.
+func (a *Add) ComesAlong() bool { return a.Kind == Plate && a.Price.Cents == 0 }
+
 // FitsOn reports whether it goes on a box of the shape.
 func (a *Add) FitsOn(s Shape) bool { return slices.Contains(a.Fits, s) }
 

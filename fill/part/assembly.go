@@ -188,3 +188,16 @@ func (c *Catalogue) checkCover(id string, a *Assembly) error {
 	}
 	return nil
 }
+
+// Describe names an assembly by what it is built of: its listed name, or the box with what
+// is on it where it was put together by hand.
+func (b Resolved) Describe() words.Text {
+	if b.Code != "" {
+		return b.Assembly.Text()
+	}
+	said := b.Box.Text()
+	for _, add := range b.Adds {
+		said = words.New("assembly.with", "{0} + {1}", said, add.Add.Text())
+	}
+	return said
+}

@@ -160,7 +160,7 @@ func (c *Catalogue) inPlaceOf(than *Assembly, need unit.Volume, is func(*Assembl
 // standsInFor reports whether a does the work of b: as many gangs, the same listing and
 // kind of cover where b has one.
 func (a *Assembly) standsInFor(b *Assembly) bool {
-	return a.Gangs() == b.Gangs() && a.Box.Listed == b.Box.Listed && (b.Cover == nil || a.cover() == b.cover())
+	return a.Gangs() == b.Gangs() && a.Box.Listed == b.Box.Listed && (b.Cover == nil || a.FrontKind() == b.FrontKind())
 }
 
 // raise returns how far the last ring stands out. A box without one is set as far out
@@ -175,14 +175,14 @@ func (a *Assembly) raise() unit.Length {
 }
 
 // IsBlank reports whether the front leaves no way to a device.
-func (a *Assembly) IsBlank() bool { return a.cover() == "blank" }
+func (a *Assembly) IsBlank() bool { return a.FrontKind() == "blank" }
 
 // UsualBoard is the gypsum board of a wall that does not tell its own: 1/2 in (common
 // practice).
 const UsualBoard = unit.Inch / 2
 
-// cover names the kind of front: a plate, a canopy, a blank.
-func (a *Assembly) cover() string {
+// FrontKind names the kind of front: plate, canopy, blank, wet or floor; empty: none.
+func (a *Assembly) FrontKind() string {
 	if a.Cover == nil {
 		return ""
 	}

@@ -14,10 +14,11 @@ type Device struct {
 	// Operable is the height of the part that is worked by hand: of a rocker, or of the two
 	// faces of a receptacle together; 0: none.
 	Operable unit.Length
-	IsFan    bool // a ceiling fan hangs from its box
+	IsFan    bool       // a ceiling fan hangs from its box
+	Price    unit.Money // invented, to be overridden; zero: not known
 }
 
-var deviceColumns = []string{"device", "behind_in", "operable_in", "fan", "confidence", "source"}
+var deviceColumns = []string{"device", "behind_in", "operable_in", "fan", "price_cents", "confidence", "source"}
 
 func readDevice(r rows.Row) (*Device, error) {
 	cell := cells{row: r}
@@ -26,6 +27,9 @@ func readDevice(r rows.Row) (*Device, error) {
 		Behind:   cell.length("behind_in", unit.Inch),
 		Operable: cell.length("operable_in", unit.Inch),
 		IsFan:    cell.yes("fan"),
+	}
+	if r.Cell("price_cents") != "" {
+		d.Price = unit.Money{Cents: int64(cell.count("price_cents")), Currency: "USD"}
 	}
 	cell.text("confidence")
 	return d, cell.err

@@ -19,6 +19,26 @@ var CableEdge = rule.Rule{
 }
 
 func checkCableEdge(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
+	for _, e := range EdgesOf(v, fig) {
+		f := rule.OnBox(e.From, rule.Stop)
+		f.Measured, f.Limit = rule.LengthOf(e.Edge), rule.LengthOf(fig.Build.HoleEdge)
+		f.Message = words.New("rule.cable-edge.near", "{0} to {1}: holes for the cable lie {2} from the edges of the studs", e.From.Tag, e.To.Tag, words.Height(e.Edge))
+		f.Why = words.New("rule.cable-edge.why", "A hole of {0} in the middle of studs {1} deep, {2} of them between the boxes. Without a steel plate at each, {3} is asked.",
+			words.Height(fig.Build.CableHole), words.Height(e.Edge*2+fig.Build.CableHole), e.Studs, words.Height(fig.Build.HoleEdge))
+		found = append(found, f)
+	}
+	return found
+}
+
+// Edge is a cable of a wall whose holes lie too near to the edges of studs.
+type Edge struct {
+	From, To *plan.Opening
+	Studs    int // that it bores
+	Edge     unit.Length
+}
+
+// EdgesOf lists the cables that begin in a face and bore its studs too near to an edge.
+func EdgesOf(v rule.SideView, fig *code.Figures) (near []Edge) {
 	if len(v.Cables) == 0 || v.Side.Studs.Steel {
 		return nil
 	}
@@ -37,18 +57,11 @@ func checkCableEdge(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		if !there || !here || !own[c.From] { // it is told on the face that the cable begins in
 			continue
 		}
-		studs, edge := bored(w, from, to, fig.Build.CableHole)
-		if studs == 0 || edge >= fig.Build.HoleEdge {
-			continue
+		if studs, edge := bored(w, from, to, fig.Build.CableHole); studs > 0 && edge < fig.Build.HoleEdge {
+			near = append(near, Edge{from.Opening, to.Opening, studs, edge})
 		}
-		f := rule.OnBox(from.Opening, rule.Stop)
-		f.Measured, f.Limit = rule.LengthOf(edge), rule.LengthOf(fig.Build.HoleEdge)
-		f.Message = words.New("rule.cable-edge.near", "{0} to {1}: holes for the cable lie {2} from the edges of the studs", from.Opening.Tag, to.Opening.Tag, words.Height(edge))
-		f.Why = words.New("rule.cable-edge.why", "A hole of {0} in the middle of studs {1} deep, {2} of them between the boxes. Without a steel plate at each, {3} is asked.",
-			words.Height(fig.Build.CableHole), words.Height(edge*2+fig.Build.CableHole), studs, words.Height(fig.Build.HoleEdge))
-		found = append(found, f)
 	}
-	return found
+	return near
 }
 
 // bored returns how many studs stand between two boxes of a wall at their heights, and how

@@ -69,6 +69,8 @@ func (c Cell) plain(s unit.System) string {
 		return c.Volume.String()
 	case Number:
 		return strconv.Itoa(c.Number)
+	case Figure:
+		return c.Text
 	}
 	return ""
 }

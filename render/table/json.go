@@ -45,6 +45,8 @@ func (c Cell) json(s unit.System) string {
 		return c.Volume.String()
 	case Number:
 		return strconv.Itoa(c.Number)
+	case Figure:
+		return c.Text
 	}
 	return "null"
 }

@@ -26,6 +26,7 @@ const (
 	Length
 	Volume
 	Number
+	Figure // a plain decimal, such as money or feet
 )
 
 // Cell is one value. Which field counts depends on Kind.
@@ -52,6 +53,9 @@ func LengthOf(l unit.Length) Cell { return Cell{Kind: Length, Length: l} }
 
 // VolumeOf returns a cell of a volume.
 func VolumeOf(v unit.Volume) Cell { return Cell{Kind: Volume, Volume: v} }
+
+// FigureOf returns a cell of a plain decimal, such as 4.50, kept as it is written.
+func FigureOf(decimal string) Cell { return Cell{Kind: Figure, Text: decimal} }
 
 // NumberOf returns a cell of a whole number.
 func NumberOf(n int) Cell { return Cell{Kind: Number, Number: n} }

@@ -1,0 +1,200 @@
+package verb
+
+import (
+	"bytes"
+	"errors"
+	"io"
+	"io/fs"
+	"os"
+	"strings"
+
+	"studbay/fill/choose"
+	"studbay/fill/price"
+	"studbay/fill/takeoff"
+	"studbay/plan/disk"
+	"studbay/plan/words"
+	schedule "studbay/render/table"
+
+	"github.com/spf13/cobra"
+)
+
+// takeoffRequest is what was asked for on the command line.
+type takeoffRequest struct {
+	speaker
+	policies []string
+	by       string
+	prices   string
+	pricesTo string
+	to       string
+	json     bool
+}
+
+func takeoffCommand(s speaker) *cobra.Command {
+	r := &takeoffRequest{speaker: s}
+	c := &cobra.Command{
+		Use:   "takeoff FILE",
+		Short: s.say("verb.takeoff", "Count the parts of a plan and price them, one choice of boxes beside another"),
+		Long: s.long("verb.takeoff.long", `Takeoff counts what the openings of a plan take in parts and prices them, for the plan as
+it is and for other choices of its boxes: all plastic, all steel, the cheapest that passes
+with 20 % of each box free, steel where it counts, or your own by room and kind, a CSV of
+the columns room, kind and take. Of one choice by itself it lists the parts. Cable is
+counted where it is drawn. A box that is there already costs nothing unless it changes.
+The program's own prices are invented: write them out, put in yours, and read them back.`),
+		Example: `  studbay takeoff cottage.studbay
+  studbay takeoff cottage.studbay --policy steel --by room
+  studbay takeoff cottage.studbay --policy plastic --policy own.csv --to parts.xlsx
+  studbay takeoff cottage.studbay --prices-to prices.csv
+  studbay takeoff cottage.studbay --prices prices.csv --json`,
+		Args:              onePlan,
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringArrayVar(&r.policies, "policy", nil, s.say("flag.takeoff.policy", "the choice `P`: {0}, or a .csv file of your own; may be given more than once", strings.Join(policyNames(), "|")))
+	f.StringVar(&r.by, "by", "", s.say("flag.takeoff.by", "put openings together by `WHAT`: {0}", strings.Join(takeoff.ByNames, "|")))
+	f.StringVar(&r.prices, "prices", "", s.say("flag.takeoff.prices", "your own price book, `FILE.csv`"))
+	f.StringVar(&r.pricesTo, "prices-to", "", s.say("flag.takeoff.prices-to", "write the price book to `FILE.csv`"))
+	f.StringVar(&r.to, "to", "", s.say("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	offer(c, "policy", policyNames()...)
+	offer(c, "by", takeoff.ByNames...)
+	return c
+}
+
+func policyNames() (names []string) {
+	for _, p := range choose.Standing {
+		names = append(names, p.ID)
+	}
+	return names
+}
+
+// taken is a plan taken off by some policies.
+type taken struct {
+	*checked
+	book    *price.Book
+	by      takeoff.By
+	columns []choose.Column
+}
+
+func (r *takeoffRequest) run(c *cobra.Command, path string) error {
+	if c.Flags().Changed("to") {
+		if _, err := schedule.FormatOf(r.to); err != nil {
+			return usagef("--to %w", err)
+		}
+	}
+	t := &taken{}
+	var err error
+	if r.by != "" {
+		if t.by, err = takeoff.ByNamed(r.by); err != nil {
+			return usagef("--by: %w", err)
+		}
+	}
+	policies, err := r.chosen()
+	if err != nil {
+		return err
+	}
+	if t.book, err = r.book(); err != nil {
+		return err
+	}
+	if t.checked, err = readPlan(r.speaker, path, ""); err != nil {
+		return err
+	}
+	finder := choose.NewFinder(t.index, t.result.Figures, t.book)
+	for _, p := range policies {
+		column, err := finder.Column(p)
+		if err != nil {
+			return err
+		}
+		t.columns = append(t.columns, column)
+	}
+	return r.tell(c, t)
+}
+
+// tell writes what was asked for.
+func (r *takeoffRequest) tell(c *cobra.Command, t *taken) error {
+	said := table{voice: t.voice}
+	if r.pricesTo != "" {
+		write := func(w io.Writer) error { return price.Write(w, t.book) }
+		if err := disk.Put(disk.Real{}, r.pricesTo, 0o666, write); err != nil {
+			return notWritten(r.pricesTo, err)
+		}
+		said.line(words.New("takeoff.wrote-prices", "{0}: the prices of {1} parts", r.pricesTo, len(price.All())))
+	}
+	if r.to != "" {
+		lines := t.lines()
+		if err := schedule.Save(r.to, lines); err != nil {
+			return notWritten(r.to, err)
+		}
+		said.line(words.New("takeoff.wrote", "{0}: {1} lines", r.to, len(lines.Rows)))
+	}
+	switch {
+	case r.json:
+		return writeJSON(c.OutOrStdout(), t.toJSON())
+	case len(said.lines) > 0:
+		return said.write(c.OutOrStdout())
+	}
+	return t.write(c.OutOrStdout())
+}
+
+// chosen returns the policies asked for: the standing ones where none is.
+func (r *takeoffRequest) chosen() (all []choose.Policy, err error) {
+	if len(r.policies) == 0 {
+		return choose.Standing, nil
+	}
+	for _, name := range r.policies {
+		p, err := policyOf(name)
+		if err != nil {
+			return nil, usagef("--policy: %w", err)
+		}
+		for _, before := range all {
+			if before.ID == p.ID {
+				return nil, usagef("--policy: %s comes twice", name)
+			}
+		}
+		all = append(all, p)
+	}
+	return all, nil
+}
+
+func policyOf(name string) (choose.Policy, error) {
+	if !strings.HasSuffix(strings.ToLower(name), ".csv") {
+		return choose.Named(name)
+	}
+	data, err := readSmall(name)
+	if err != nil {
+		return choose.Policy{}, err
+	}
+	return choose.Own(name, bytes.NewReader(data))
+}
+
+// book returns the price book asked for.
+func (r *takeoffRequest) book() (*price.Book, error) {
+	if r.prices == "" {
+		return price.Trial(), nil
+	}
+	data, err := readSmall(r.prices)
+	if err != nil {
+		return nil, err
+	}
+	return price.Read(r.prices, bytes.NewReader(data))
+}
+
+// mostTable bounds a table that is read whole: 4 MiB, far more than any book of prices.
+const mostTable = 4 << 20
+
+func readSmall(name string) ([]byte, error) {
+	f, err := os.Open(name)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, errors.New(name + ": there is no such file")
+	}
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	data, err := io.ReadAll(io.LimitReader(f, mostTable+1))
+	if err == nil && len(data) > mostTable {
+		err = errors.New(name + ": too large for a table")
+	}
+	return data, err
+}

@@ -1,0 +1,204 @@
+package verb
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"studbay/fill/choose"
+	"studbay/fill/price"
+	"studbay/fill/takeoff"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	schedule "studbay/render/table"
+)
+
+// write writes policies side by side as people read them; of one alone its parts too.
+func (t *taken) write(w io.Writer) error {
+	p := &paragraphs{voice: t.voice}
+	p.put("", words.New("takeoff.title", "{0}: {1}; prices: {2}", t.title(), openingCount(t.columns[0].Openings), t.book.Text()))
+	p.blank()
+	p.b.WriteString(t.sideBySide())
+	t.putStops(p)
+	if t.by != takeoff.ByPlan {
+		p.blank()
+		p.b.WriteString(t.grouped())
+	}
+	if len(t.columns) == 1 {
+		for _, g := range t.columns[0].Takeoff.Groups(t.by) {
+			p.blank()
+			p.put("", g.Name)
+			p.b.WriteString(t.bill(g.Openings))
+		}
+	}
+	p.blank()
+	t.putUnpriced(p)
+	p.put("", words.New("takeoff.drawn", "Cable is counted where it is drawn, at the opening it runs to; minutes are figures of common practice, yours to change."))
+	p.b.WriteString(p.voice.Say(cautionText) + "\n")
+	_, err := io.WriteString(w, p.b.String())
+	return err
+}
+
+// policyRows are the rows of the table of policies.
+func (t *taken) policyRows() []struct {
+	title words.Text
+	cell  func(choose.Column) string
+} {
+	money := func(groups ...price.Group) func(choose.Column) string {
+		return func(c choose.Column) string { return c.Takeoff.Cost(groups...).String() }
+	}
+	count := func(of func(choose.Column) int) func(choose.Column) string {
+		return func(c choose.Column) string { return strconv.Itoa(of(c)) }
+	}
+	volume := func(of func(choose.Column) unit.Volume) func(choose.Column) string {
+		return func(c choose.Column) string {
+			if c.Counted == 0 {
+				return "–"
+			}
+			return twoPlaces(of(c))
+		}
+	}
+	cuts := func(k takeoff.Cut) func(choose.Column) string {
+		return count(func(c choose.Column) int { return c.Takeoff.Cuts()[k] })
+	}
+	return []struct {
+		title words.Text
+		cell  func(choose.Column) string
+	}{
+		{words.New("takeoff.changed", "Boxes that change"), count(func(c choose.Column) int { return len(c.Changes) })},
+		{price.Boxes.Text(), money(price.Boxes)},
+		{price.Rings.Text(), money(price.Rings)},
+		{price.Fittings.Text(), money(price.Fittings)},
+		{price.Wood.Text(), money(price.Wood)},
+		{price.Small.Text(), money(price.Small)},
+		{price.Devices.Text(), money(price.Devices)},
+		{price.Cable.Text(), money(price.Cable)},
+		{words.New("takeoff.all", "All parts"), money()},
+		{words.New("takeoff.minutes", "Minutes"), count(func(c choose.Column) int { return c.Takeoff.Minutes() })},
+		{words.New("takeoff.least", "Least spare volume, in³"), volume(func(c choose.Column) unit.Volume { return c.Least })},
+		{words.New("takeoff.least-at", "  at"), func(c choose.Column) string { return c.LeastAt }},
+		{words.New("takeoff.mean", "Mean spare volume, in³"), volume(func(c choose.Column) unit.Volume { return c.Mean })},
+		{words.New("takeoff.over", "Over fill"), count(func(c choose.Column) int { return len(c.OverFill) })},
+		{words.New("takeoff.failing", "Failing depth, rating or use"), count(func(c choose.Column) int { return len(c.Failing) })},
+		{words.New("takeoff.blocks", "Blocks to cut"), count(func(c choose.Column) int { return c.Takeoff.Blocks() })},
+		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutBox.Text()), cuts(takeoff.CutBox)},
+		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutRing.Text()), cuts(takeoff.CutRing)},
+		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutRound.Text()), cuts(takeoff.CutRound)},
+		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutHousing.Text()), cuts(takeoff.CutHousing)},
+	}
+}
+
+func (t *taken) sideBySide() string {
+	lines := [][]string{{t.voice.Say(words.New("takeoff.policy", "Choice"))}}
+	right := []bool{false}
+	for _, c := range t.columns {
+		lines[0], right = append(lines[0], t.voice.Say(c.Policy.Name)), append(right, true)
+	}
+	for _, row := range t.policyRows() {
+		line := []string{t.voice.Say(row.title)}
+		for _, c := range t.columns {
+			line = append(line, row.cell(c))
+		}
+		lines = append(lines, line)
+	}
+	return aligned(lines, right)
+}
+
+// putStops names the openings that a rule stops.
+func (t *taken) putStops(p *paragraphs) {
+	for _, c := range t.columns {
+		if len(c.OverFill)+len(c.Failing) > 0 {
+			p.blank()
+			break
+		}
+	}
+	for _, c := range t.columns {
+		if len(c.OverFill) > 0 {
+			p.put("  ", words.New("takeoff.over-at", "{0}: over fill at {1}", c.Policy.Name, strings.Join(c.OverFill, ", ")))
+		}
+		if len(c.Failing) > 0 {
+			p.put("  ", words.New("takeoff.failing-at", "{0}: fails depth, rating or use at {1}", c.Policy.Name, strings.Join(c.Failing, ", ")))
+		}
+	}
+}
+
+// grouped sums all parts by room, circuit or assembly, a column a policy. Where the groups
+// of policies differ, each policy has lines of its own.
+func (t *taken) grouped() string {
+	lines := [][]string{{t.voice.Say(byTitle(t.by)), t.voice.Say(words.New("takeoff.policy", "Choice")), t.voice.Say(words.New("takeoff.openings", "Openings")),
+		t.voice.Say(words.New("takeoff.all", "All parts")), t.voice.Say(words.New("takeoff.minutes", "Minutes"))}}
+	for _, c := range t.columns {
+		for _, g := range c.Takeoff.Groups(t.by) {
+			lines = append(lines, []string{t.voice.Say(g.Name), t.voice.Say(c.Policy.Name), strconv.Itoa(len(g.Openings)), g.Cost().String(), strconv.Itoa(g.Minutes())})
+		}
+	}
+	return aligned(lines, []bool{false, false, true, true, true})
+}
+
+func byTitle(by takeoff.By) words.Text {
+	switch by {
+	case takeoff.ByRoom:
+		return words.New("takeoff.by.room", "Room")
+	case takeoff.ByCircuit:
+		return words.New("takeoff.by.circuit", "Circuit")
+	}
+	return words.New("takeoff.by.assembly", "Box type")
+}
+
+// bill lists the parts of some openings with what they cost.
+func (t *taken) bill(openings []takeoff.Opening) string {
+	sums := takeoff.Parts(openings)
+	lines := [][]string{}
+	var all unit.Money
+	for _, s := range sums {
+		each, cost := t.voice.Say(noPrice), ""
+		if s.HasPrice() {
+			each, cost = string(s.Price.Each()), s.Cost.String()
+		}
+		all.Cents, all.Currency = all.Cents+s.Cost.Cents, t.book.Currency
+		lines = append(lines, []string{"  " + t.voice.Say(s.Part.Name), s.Quantity.String(), t.voice.Say(unitText(s.Part.Unit)), each, cost})
+	}
+	lines = append(lines, []string{"  " + t.voice.Say(words.New("takeoff.sum", "In all")), "", "", "", all.String()})
+	return aligned(lines, []bool{false, true, false, true, true})
+}
+
+var noPrice = words.New("takeoff.no-price", "no price")
+
+// unitText names the unit of a part.
+func unitText(u string) words.Text {
+	switch u {
+	case "ft":
+		return words.New("takeoff.ft", "ft")
+	case "in":
+		return words.New("takeoff.in", "in")
+	}
+	return words.New("takeoff.each", "each")
+}
+
+// putUnpriced names what the price book has no price of.
+func (t *taken) putUnpriced(p *paragraphs) {
+	seen := map[string]bool{}
+	var names []string
+	for _, c := range t.columns {
+		for _, s := range c.Takeoff.Unpriced() {
+			if !seen[s.Part.ID] {
+				seen[s.Part.ID] = true
+				names = append(names, fmt.Sprintf("%s (%s)", t.voice.Say(s.Part.Name), s.Quantity))
+			}
+		}
+	}
+	if len(names) > 0 {
+		p.put("", words.New("takeoff.unpriced", "No price in the book, and not in the sums: {0}.", strings.Join(names, ", ")))
+	}
+}
+
+// lines is the takeoff as a table for a file: a row a part of an opening, or of a group of
+// them.
+func (t *taken) lines() schedule.Table {
+	all := schedule.Takeoff{Voice: t.voice, Date: t.plan.Header.Day(), By: t.by}
+	for _, c := range t.columns {
+		all.Policies = append(all.Policies, schedule.PolicyTakeoff{ID: c.Policy.ID, Takeoff: c.Takeoff})
+	}
+	return all.Table()
+}

@@ -1,0 +1,60 @@
+package choose
+
+import (
+	"studbay/fill/rule"
+	"studbay/fill/takeoff"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/words"
+)
+
+// Change is an opening that a policy gives another assembly.
+type Change struct {
+	Opening *plan.Opening
+	To      plan.Assembly
+}
+
+// Changes lists the openings of the finder's plan to which a policy gives other things than
+// they are built of, in the order of IDs. A box that is there already stays unless a rule
+// speaks against it.
+func (f *Finder) Changes(p Policy) (all []Change) {
+	if p.choose == nil {
+		return nil
+	}
+	for _, o := range f.ix.Plan().Openings() {
+		if o.Status == plan.StatusExisting && !f.isWrong(o) {
+			continue
+		}
+		v, _ := f.ix.OpeningView(o.ID)
+		best := p.choose(v, f.For(o.ID))
+		if best == nil || takeoff.SameParts(best.Assembly, o.Assembly) {
+			continue
+		}
+		all = append(all, Change{o, best.Assembly})
+	}
+	return all
+}
+
+// isWrong reports whether a rule on boxes stops what an opening has.
+func (f *Finder) isWrong(o *plan.Opening) bool {
+	for _, found := range f.trials.Of(o) {
+		if found.Severity == rule.Stop && !found.IsOpen {
+			return true
+		}
+	}
+	return false
+}
+
+// Edit is the one step that takes a policy: it gives every opening its assembly. It is
+// nothing to do where none would change.
+func (f *Finder) Edit(p Policy) (edit.Steps, bool) {
+	changes := f.Changes(p)
+	return edit.Steps{Label: words.New("policy.take", "Take “{0}”", p.Name), Edits: editsOf(changes)}, len(changes) > 0
+}
+
+func editsOf(changes []Change) (all []edit.Edit) {
+	for _, c := range changes {
+		all = append(all, edit.SetAssembly{ID: c.Opening.ID, Assembly: c.To})
+	}
+	return all
+}

@@ -1,0 +1,112 @@
+package wire
+
+import (
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+)
+
+// The figures of a run, common practice all: cables between low boxes of walls are drilled
+// through the studs 24 in above the floor, all others go over the ceiling; a foot is left
+// at each end to make up the box.
+const (
+	Drilled = 24 * unit.Inch
+	Low     = 36 * unit.Inch // a box whose centre is no higher is low
+	Tail    = unit.Foot
+	step    = 6 * unit.Inch
+)
+
+// Run is how long a cable is to be cut.
+type Run struct {
+	Level unit.Length // along the walls, square to one another
+	Rise  unit.Length // up and down at both ends
+	Tails unit.Length
+	Total unit.Length // rounded up to the half foot
+	// Measured says that the user said the length: the parts are zero then.
+	Measured bool
+}
+
+// RunOf returns the run of a cable. It reports false where an end of it has no place.
+func RunOf(ix *index.Index, c *plan.Cable) (Run, bool) {
+	if c.Length > 0 {
+		return Run{Total: c.Length, Measured: true}, true
+	}
+	return Between(ix, c.From, c.To)
+}
+
+// Between returns the run of a cable from one thing to another as it is guessed: an opening
+// or a panel.
+func Between(ix *index.Index, from, to plan.ID) (Run, bool) {
+	a, ok := endOf(ix, from)
+	b, there := endOf(ix, to)
+	if !ok || !there {
+		return Run{}, false
+	}
+	return between(a, b), true
+}
+
+// end is where a cable ends: its place in the plan and its height above the floor of its
+// level.
+type end struct {
+	at         geom.Point
+	level      unit.Length // elevation
+	height     unit.Length
+	ceiling    unit.Length
+	isOverhead bool // it sits in a ceiling
+}
+
+func between(a, b end) (r Run) {
+	r.Level = (a.at.X - b.at.X).Abs() + (a.at.Y - b.at.Y).Abs()
+	r.Tails = 2 * Tail
+	switch {
+	case a.level != b.level:
+		r.Rise = (a.level + a.height - b.level - b.height).Abs()
+	case !a.isOverhead && !b.isOverhead && a.height <= Low && b.height <= Low:
+		r.Rise = (Drilled - a.height).Abs() + (Drilled - b.height).Abs()
+	default:
+		r.Rise = a.toCeiling() + b.toCeiling()
+	}
+	r.Total = (r.Level + r.Rise + r.Tails + step - 1) / step * step
+	return r
+}
+
+func (e end) toCeiling() unit.Length {
+	if e.isOverhead {
+		return 0
+	}
+	return max(e.ceiling-e.height, 0)
+}
+
+func endOf(ix *index.Index, id plan.ID) (e end, ok bool) {
+	p := ix.Plan()
+	if o, level := p.Opening(id); o != nil {
+		place, ok := ix.Place(o.At)
+		if !ok || place.Room == nil {
+			return e, false
+		}
+		e = end{at: place.Foot, level: level.Elevation, ceiling: place.Room.Ceiling}
+		switch o.At.Part {
+		case plan.PartCeiling:
+			e.height, e.isOverhead = place.Room.Ceiling, true
+		case plan.PartFloor:
+		case plan.PartTop:
+			if place.On != nil {
+				e.height = place.On.Top()
+			}
+		default:
+			e.height = frame.CentreHeight(o, place.Room)
+		}
+		return e, true
+	}
+	f, level := p.Fixture(id)
+	if f == nil {
+		return e, false
+	}
+	place, ok := ix.Place(f.At)
+	if !ok || place.Room == nil {
+		return e, false
+	}
+	return end{at: place.Foot, level: level.Elevation, ceiling: place.Room.Ceiling, height: f.Top()}, true
+}
