@@ -151,6 +151,12 @@ func (t *Theme) RoomTint(use plan.Use) scene.Color {
 	return t.Paper
 }
 
+// Mixed returns a with a share of b in it, opaque.
+func Mixed(a, b scene.Color, share float64) scene.Color {
+	part := func(x, y uint8) uint8 { return uint8(float64(x)*(1-share) + float64(y)*share + .5) }
+	return scene.Color{R: part(a.R, b.R), G: part(a.G, b.G), B: part(a.B, b.B), A: 0xff}
+}
+
 // Contrast returns the contrast ratio of two opaque colours, from 1 to 21, by the
 // formula of WCAG 2.2, "contrast ratio" and "relative luminance".
 func Contrast(a, b scene.Color) float64 {

@@ -7,6 +7,8 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
+
+	"studbay/render"
 )
 
 // menuPanel is one list of a menu. It has the keys while it is the last.
@@ -217,7 +219,7 @@ func (r *menuPanelRenderer) Layout(size fyne.Size) {
 }
 func (r *menuPanelRenderer) Refresh() {
 	c := Current()
-	r.back.FillColor, r.back.StrokeColor, r.back.StrokeWidth = c.Surface, mixed(c.Line, c.Muted, .5), 1
+	r.back.FillColor, r.back.StrokeColor, r.back.StrokeWidth = c.Surface, render.Mixed(c.Line, c.Muted, .5), 1
 	r.back.CornerRadius = Scaled(Radius)
 	r.back.Refresh()
 	r.of.scroll.Refresh()

@@ -7,6 +7,8 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
+
+	"studbay/render"
 )
 
 var (
@@ -207,7 +209,7 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 	}
 	if p.frame == Boxed {
 		if line = c.Line; !c.IsDark {
-			line = mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
+			line = render.Mixed(c.Line, c.Muted, .3) // as the toolkit's own fields come out
 		}
 	}
 	if p.focused || p.marked {
@@ -217,12 +219,6 @@ func (p *Press) fillAndLine(c *Palette) (fill, line color.Color) {
 		}
 	}
 	return fill, line
-}
-
-// mixed returns a with a share of b in it.
-func mixed(a, b color.NRGBA, share float64) color.NRGBA {
-	part := func(x, y uint8) uint8 { return uint8(float64(x)*(1-share) + float64(y)*share + .5) }
-	return color.NRGBA{R: part(a.R, b.R), G: part(a.G, b.G), B: part(a.B, b.B), A: 0xff}
 }
 
 func (r *pressRenderer) Refresh() {
