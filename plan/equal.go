@@ -125,3 +125,7 @@ func count[T Noun](t *Tally, c Differing[T]) {
 		t.Altered++
 	}
 }
+
+// Same reports whether two nouns say the same, whether or not they are one value; what is
+// kept of newer files counts. Nil is the same as nil alone.
+func Same[N any](a, b *N) bool { return sameNoun(a, b) }
