@@ -78,24 +78,29 @@ func (c *checked) asJSON(listed []rule.Finding) checkJSON {
 		Findings: []findingJSON{}, Checked: []lookedJSON{}, NotChecked: []notLookedJSON{},
 	}
 	for _, f := range slices.Concat(listed, c.waived()) {
-		one := findingJSON{
-			Rule: f.Rule, Severity: f.Severity.String(), Section: f.Section, Where: c.where(f),
-			Room: orNull(f.Room), Opening: orNull(f.Opening), Measured: c.quantity(f.Measured), Limit: c.quantity(f.Limit),
-			Message: c.voice.Say(f.Message), Why: c.voice.Say(f.Why), Open: f.IsOpen, Stretches: []stretchJSON{},
-		}
-		if w := f.Waived; w != nil {
-			one.Waived = &waivedJSON{w.Reason, w.By, w.Date}
-		}
-		for _, s := range f.Stretches {
-			one.Stretches = append(one.Stretches, stretchJSON{s.Host, c.quantity(rule.LengthOf(s.From)), c.quantity(rule.LengthOf(s.To))})
-		}
-		if len(f.Remedies) > 0 {
-			one.Remedy = orNull(c.voice.Say(c.result.Told(c.index, f.Remedies[0])))
-		}
-		out.Findings = append(out.Findings, one)
+		out.Findings = append(out.Findings, c.findingJSON(f))
 	}
 	c.putLookedJSON(&out)
 	return out
+}
+
+// findingJSON is one finding of the plan.
+func (c *checked) findingJSON(f rule.Finding) findingJSON {
+	one := findingJSON{
+		Rule: f.Rule, Severity: f.Severity.String(), Section: f.Section, Where: c.where(f),
+		Room: orNull(f.Room), Opening: orNull(f.Opening), Measured: c.quantity(f.Measured), Limit: c.quantity(f.Limit),
+		Message: c.voice.Say(f.Message), Why: c.voice.Say(f.Why), Open: f.IsOpen, Stretches: []stretchJSON{},
+	}
+	if w := f.Waived; w != nil {
+		one.Waived = &waivedJSON{w.Reason, w.By, w.Date}
+	}
+	for _, s := range f.Stretches {
+		one.Stretches = append(one.Stretches, stretchJSON{s.Host, c.quantity(rule.LengthOf(s.From)), c.quantity(rule.LengthOf(s.To))})
+	}
+	if len(f.Remedies) > 0 {
+		one.Remedy = orNull(c.voice.Say(c.result.Told(c.index, f.Remedies[0])))
+	}
+	return one
 }
 
 func (c *checked) putLookedJSON(out *checkJSON) {

@@ -15,5 +15,6 @@ var verbs = []func(speaker) *cobra.Command{
 	scheduleCommand,
 	frameCommand,
 	takeoffCommand,
+	compareCommand,
 	fillCommand,
 }

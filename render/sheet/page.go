@@ -3,6 +3,7 @@ package sheet
 import (
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/render/revision"
 	"studbay/render/scene"
 )
 
@@ -22,6 +23,8 @@ type page struct {
 	scale string // in words, or empty
 	north bool   // an arrow is wanted
 	key   *keyPlan
+
+	changes []revision.Change // listed in the title block, on a page of revisions
 
 	untagged []plan.ID // openings whose tags found no room in the plan on it
 

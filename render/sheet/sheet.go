@@ -55,13 +55,7 @@ var ErrNoLevel = errors.New("the plan has no level to draw")
 // Build returns the pages of a plan and its findings, in order. It fails with ErrNoLevel,
 // for columns of the schedule that there are not or that the paper is too narrow for, and, where a level takes too many pages at the scale, with a *FitError.
 func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, error) {
-	if o.Paper.Width == 0 {
-		o.Paper = UsualPaper(o.Voice.System)
-	}
-	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o}
-	if b.plan.Header == nil {
-		b.plan.Header = &plan.Header{}
-	}
+	b := newBook(ix, result, o)
 	if len(b.plan.Levels) == 0 {
 		return nil, ErrNoLevel
 	}
@@ -77,12 +71,28 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 			return nil, err
 		}
 	}
-	var scenes []*scene.Scene
+	return b.finished(), nil
+}
+
+// newBook begins a set of no pages.
+func newBook(ix *index.Index, result fill.Result, o Options) *book {
+	if o.Paper.Width == 0 {
+		o.Paper = UsualPaper(o.Voice.System)
+	}
+	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o}
+	if b.plan.Header == nil {
+		b.plan.Header = &plan.Header{}
+	}
+	return b
+}
+
+// finished draws what needs the number of all pages and returns them.
+func (b *book) finished() (scenes []*scene.Scene) {
 	for i, p := range b.pages {
 		p.finish(i+1, len(b.pages))
 		scenes = append(scenes, p.scene)
 	}
-	return scenes, nil
+	return scenes
 }
 
 // book is the set of pages in the making.
@@ -96,7 +106,9 @@ type book struct {
 	o        Options
 	pages    []*page
 	foot     foot
-	isDraft  bool // only to see how much room things take
+	// over draws more on each part of a plan in tiles; it may be nil.
+	over    func(p *page, d drawnLevel, window scene.Rect)
+	isDraft bool // only to see how much room things take
 }
 
 func (b *book) say(id, english string, args ...any) string {

@@ -259,6 +259,9 @@ func (p *page) tile(l *plan.Level, d drawnLevel, at tileAt) []render.Piece {
 	}
 	p.add(scene.Group{Layer: scene.Layer{Name: l.Name, Clip: &window}, Items: render.Items(shown)})
 	d.pieces = shown
+	if p.b.over != nil {
+		p.b.over(p, d, window)
+	}
 	for _, l := range lines {
 		p.matchLine(l)
 	}

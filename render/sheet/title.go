@@ -21,6 +21,9 @@ func (p *page) titleBlock(number, of int) {
 	if p.key != nil {
 		right = p.keyBox(box, right)
 	}
+	if len(p.changes) > 0 {
+		right = p.revisionBox(box, right)
+	}
 	left := p.titleCells(box, right, number, of)
 	p.titles(scene.Rect{Min: box.Min, Max: scene.Point{X: left, Y: box.Max.Y}})
 }

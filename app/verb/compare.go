@@ -1,0 +1,139 @@
+package verb
+
+import (
+	"context"
+	"errors"
+	"os"
+	"os/signal"
+
+	"studbay/render/paint"
+	"studbay/render/paint/png"
+	"studbay/render/revision"
+	"studbay/render/sheet"
+
+	"github.com/spf13/cobra"
+)
+
+// compareRequest is what was asked for on the command line.
+type compareRequest struct {
+	speaker
+	to    string
+	paper string
+	scale string
+	json  bool
+}
+
+func compareCommand(s speaker) *cobra.Command {
+	r := &compareRequest{speaker: s}
+	c := &cobra.Command{
+		Use:   "compare OLD NEW",
+		Short: s.say("verb.compare", "List what differs between two revisions of a plan"),
+		Long: s.long("verb.compare.long", `Compare lists the openings that were added, moved, changed or removed from one plan to
+another, with how far each was moved and what was found of it on either side. An opening is
+the same where its ID is. With --to the changes are drawn on the plan: clouds with numbered
+triangles, and arrows from old places to new.
+
+Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.`),
+		Example: `  studbay compare monday.studbay friday.studbay
+  studbay compare monday.studbay friday.studbay --to changes.pdf
+  studbay compare monday.studbay friday.studbay --json`,
+		Args:              twoPlans,
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0], args[1]) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.to, "to", "", s.say("flag.compare.to", "draw the changes into the `FILE`; its ending says what it becomes"))
+	f.StringVar(&r.paper, "paper", "", s.say("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
+	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	offer(c, "paper", sheet.PaperNames()...)
+	offer(c, "scale", scaleNames()...)
+	return c
+}
+
+// twoPlans wants the files of two plans and nothing else behind the flags.
+func twoPlans(_ *cobra.Command, args []string) error {
+	if len(args) != 2 {
+		return usagef("%d plans: name two, the older first", len(args))
+	}
+	return nil
+}
+
+func (r *compareRequest) run(c *cobra.Command, from, to string) error {
+	o, err := r.options()
+	if err != nil {
+		return err
+	}
+	old, err := readPlan(r.speaker, from, "")
+	if err != nil {
+		return err
+	}
+	now, err := readPlan(r.speaker, to, "")
+	if err != nil {
+		return err
+	}
+	list := revision.Compare(revision.Side{Index: old.index, Result: old.result}, revision.Side{Index: now.index, Result: now.result})
+	if r.to != "" {
+		if err := r.draw(list, now, o); err != nil {
+			return err
+		}
+	}
+	d := compared{list, old, now}
+	if r.json {
+		err = writeJSON(c.OutOrStdout(), d.asJSON())
+	} else {
+		err = d.write(c.OutOrStdout())
+	}
+	if err == nil && !list.IsSame {
+		err = errFound
+	}
+	return err
+}
+
+// options reads the flags that need no plan.
+func (r *compareRequest) options() (o sheet.Options, err error) {
+	if r.to != "" {
+		if _, err := paint.FormatOf(r.to); err != nil {
+			return o, usagef("--to %w", err)
+		}
+	}
+	if r.paper != "" {
+		if o.Paper, err = sheet.PaperNamed(r.paper); err != nil {
+			return o, usagef("--paper: %w", err)
+		}
+	}
+	if o.Scale, err = sheet.ParseScale(r.scale); err != nil {
+		return o, usagef("--scale: %w", err)
+	}
+	return o, nil
+}
+
+// draw writes the pages of the changes. Where no opening differs there are none, and the
+// file is left alone.
+func (r *compareRequest) draw(list revision.List, now *checked, o sheet.Options) error {
+	o.Voice = now.voice
+	pages, err := sheet.BuildRevision(list, o)
+	if errors.Is(err, sheet.ErrNoChange) {
+		return nil
+	}
+	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
+		return usagef("%s: %w", now.file, err)
+	}
+	if err != nil {
+		return err
+	}
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	_, err = paint.Save(ctx, r.to, pages, paint.Options{Title: now.title(), Date: now.plan.Header.Day(), DPI: png.DefaultDPI, Spend: true})
+	if err != nil {
+		return notWritten(r.to, err)
+	}
+	return nil
+}
+
+// compared is two plans with how they differ.
+type compared struct {
+	list     revision.List
+	old, now *checked
+}

@@ -1,0 +1,79 @@
+package verb
+
+import (
+	"io"
+
+	"studbay/plan/words"
+	"studbay/render/revision"
+	schedule "studbay/render/table"
+)
+
+// write writes the list as people read it, room by room.
+func (d compared) write(w io.Writer) error {
+	p := &paragraphs{voice: d.now.voice}
+	p.put("", words.New("compare.title", "{0} → {1}", d.old.called(), d.now.called()))
+	if d.list.IsSame {
+		p.put("", words.New("compare.same", "Both say the same in everything."))
+		_, err := io.WriteString(w, p.b.String())
+		return err
+	}
+	p.put("", d.list.Sum())
+	if rest := d.list.Besides(); !rest.IsZero() {
+		p.put("", rest)
+	}
+	room := ""
+	for i, c := range d.list.Changes {
+		name := ""
+		if c.At().Room != nil {
+			name = c.At().Room.Name
+		}
+		if i == 0 || name != room {
+			p.blank()
+			p.put("", words.New("plain", "{0}", name))
+		}
+		room = name
+		d.writeChange(p, c)
+	}
+	p.blank()
+	p.put("", words.New("compare.findings", "Findings before: {0}; now: {1}.", d.old.tallied(), d.now.tallied()))
+	p.blank()
+	p.b.WriteString(p.voice.Say(cautionText) + "\n")
+	_, err := io.WriteString(w, p.b.String())
+	return err
+}
+
+func (d compared) writeChange(p *paragraphs, c revision.Change) {
+	p.put("  ", words.New("compare.change", "{0}. {1}, {2}: {3}", c.Number, c.Opening().Tag, schedule.What(c.Opening()), c.Text()))
+	for _, f := range c.Differs {
+		p.put("       ", f.Text())
+	}
+	for _, f := range c.Raised {
+		p.put("     + ", f.Message)
+	}
+	for _, f := range c.Cleared {
+		p.put("     - ", f.Message)
+	}
+}
+
+// called names a plan with its revision and date, as far as it tells them.
+func (c *checked) called() words.Text {
+	h := c.plan.Header
+	switch {
+	case h.Revision != "" && h.Date != "":
+		return words.New("compare.called", "{0}, revision {1} of {2}", c.title(), h.Revision, h.Date)
+	case h.Revision != "":
+		return words.New("compare.called-revision", "{0}, revision {1}", c.title(), h.Revision)
+	case h.Date != "":
+		return words.New("compare.called-date", "{0} of {1}", c.title(), h.Date)
+	}
+	return words.New("plain", "{0}", c.title())
+}
+
+// tallied counts the findings of a plan by their weight, or says why there are none.
+func (c *checked) tallied() words.Text {
+	if not := c.result.NotChecked(); !not.IsZero() {
+		return not
+	}
+	t := c.result.Tally()
+	return words.New("compare.tally", "{0} stop, {1} warn, {2} note, {3} open, {4} set aside", t.Stop, t.Warn, t.Note, t.Open, t.Waived)
+}
