@@ -18,7 +18,6 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
-	"studbay/render/table"
 )
 
 // Side is one of two plans that are compared, with what was found in it.
@@ -252,7 +251,7 @@ func (l *List) sort() {
 		nameB, idB := room(b)
 		return cmp.Or(
 			cmp.Compare(order[a.At().Level], order[b.At().Level]), cmp.Compare(nameA, nameB), cmp.Compare(idA, idB),
-			table.CompareTags(a.Opening().Tag, b.Opening().Tag), cmp.Compare(a.Opening().ID, b.Opening().ID),
+			plan.CompareTags(a.Opening().Tag, b.Opening().Tag), cmp.Compare(a.Opening().ID, b.Opening().ID),
 		)
 	})
 	for i := range l.Changes {
