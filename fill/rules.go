@@ -40,6 +40,7 @@ var Rules = []*rule.Rule{
 	&light.LitRoom,
 	&light.LitPassage,
 	&light.SwitchPlace,
+	&light.SwitchByDoor,
 	&light.SwitchHeight,
 	&light.SwitchNeutral,
 	&light.ClosetLight,

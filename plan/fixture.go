@@ -54,6 +54,7 @@ type Fixture struct {
 	Provision bool   `json:"provision,omitempty"`
 	Fuel      string `json:"fuel,omitempty"`   // what an appliance burns; empty: nothing
 	Risers    int    `json:"risers,omitempty"` // of stairs; 0: nobody said
+	Leads     ID     `json:"leads,omitempty"`  // of stairs: the other level that they join; from version 1.1 on
 	From      ID     `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
 	Note      string `json:"note,omitempty"`
 	Extra     Extra  `json:"-"`
@@ -75,7 +76,7 @@ func (p Plan) withFixture(f *Fixture) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	if err := checkFrom(f.From, p.Has, f.text()); err != nil {
+	if err := firstOf(checkFrom(f.From, p.Has, f.text()), p.checkLeads(f, l)); err != nil {
 		return Plan{}, err
 	}
 	var on hanging
@@ -100,8 +101,24 @@ func (p Plan) withFixture(f *Fixture) (Plan, error) {
 	return p, nil
 }
 
-// maxRisers bounds those of stairs between two levels.
-const maxRisers = 100
+// checkLeads reports stairs that lead to no other level than their own, and what leads to
+// one and is no stairs.
+func (p Plan) checkLeads(f *Fixture, own *Level) error {
+	switch {
+	case f.Leads == "":
+		return nil
+	case f.Kind != FixtureStairs:
+		return Refuse(nil, "leads-no-stairs", "{0} leads to no level: stairs do", f.text()).At("/leads")
+	case p.Level(f.Leads) == nil:
+		return Refuse(ErrGone, "leads-gone", "{0} leads to a level that is not in the plan", f.text()).At("/leads")
+	case own != nil && own.ID == f.Leads:
+		return Refuse(nil, "leads-own", "{0} leads to the level that it is on", f.text()).At("/leads")
+	}
+	return nil
+}
+
+// MaxRisers bounds those of stairs between two levels.
+const MaxRisers = 100
 
 // checkFixture reports why a fixture cannot stand where it says.
 func (s levelSides) checkFixture(f *Fixture) error {
@@ -117,8 +134,8 @@ func (s levelSides) checkFixture(f *Fixture) error {
 	if f.Width <= 0 {
 		return Refuse(nil, "width", "{0} needs a width", f.text()).At("/width")
 	}
-	if f.Risers < 0 || f.Risers > maxRisers {
-		return Refuse(nil, "risers", "{0} has {1} risers; stairs have 1 to {2}", f.text(), f.Risers, maxRisers).At("/risers")
+	if f.Risers < 0 || f.Risers > MaxRisers {
+		return Refuse(nil, "risers", "{0} has {1} risers; stairs have 1 to {2}", f.text(), f.Risers, MaxRisers).At("/risers")
 	}
 	if f.Turn < 0 || f.Turn > 3 {
 		return Refuse(nil, "turn", "{0} is turned by 0 to 3 quarters, not {1}", f.text(), f.Turn).At("/turn")

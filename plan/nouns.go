@@ -95,13 +95,16 @@ func kinds() []kind {
 				change: func(f *Fixture) words.Text { return words.New("edit.fixture.change", "Change {0}", f.Kind.Text()) },
 				remove: words.New("edit.fixture.remove", "Delete cabinet or furniture"),
 				the:    theFixture, text: (*Fixture).text,
-				at:     func(f *Fixture) *Anchor { return &f.At },
-				width:  func(f *Fixture) unit.Length { return f.Width },
-				from:   func(f *Fixture) *ID { return &f.From },
-				names:  func(f *Fixture, r references) { r.loose(&f.From) },
+				at:    func(f *Fixture) *Anchor { return &f.At },
+				width: func(f *Fixture) unit.Length { return f.Width },
+				from:  func(f *Fixture) *ID { return &f.From },
+				names: func(f *Fixture, r references) {
+					r.loose(&f.From)
+					r.loose(&f.Leads)
+				},
 				isHeld: true, // a panel, by its circuits and cables
 				check: func(f *Fixture, a around) error {
-					return firstOf(a.checkFixture(f), checkFrom(f.From, a.has, f.text()))
+					return firstOf(a.checkFixture(f), checkFrom(f.From, a.has, f.text()), a.plan.checkLeads(f, a.level))
 				},
 				put: func(p Plan, _ *Level, f *Fixture) (Plan, error) { return p.withFixture(f) },
 			},

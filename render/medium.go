@@ -114,6 +114,10 @@ func (m Medium) Catalogue() *part.Catalogue {
 // IsFar reports whether a board is so far out that openings are dots without labels.
 func (m Medium) IsFar() bool { return m.Kind == Board && m.Scale/m.Pixel < farScale }
 
+// IsCrowded reports whether a board is so far out that symbols no longer shrink with the
+// plan: those that would stand on one another are one mark.
+func (m Medium) IsCrowded() bool { return m.Kind == Board && m.Symbol <= leastSymbol*m.Pixel }
+
 // farScale is under 5 pixels a foot.
 const farScale = 5 / 304.8
 

@@ -15,6 +15,7 @@ type Layer int
 const (
 	LayerWalls  Layer = iota // wall bodies; rooms are painted over their inside
 	LayerRooms               // the ground of rooms: a tint on the board, paper on a sheet
+	LayerGhost               // what is on another level, as a ghost
 	LayerBreaks              // doors, windows and what else cuts a wall
 	LayerFixtures
 	LayerControls  // curves from switch to light
@@ -31,6 +32,7 @@ type Piece struct {
 	Layer  Layer
 	Bounds scene.Rect
 	Items  []scene.Item
+	Bundle []plan.ID  // the openings that it stands for, where it is one mark for several
 	Symbol *SymbolRef // set where Items are one symbol, for a cache of sprites
 }
 

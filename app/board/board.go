@@ -61,6 +61,9 @@ func (b *Board) SetPicture(p Picture) {
 	b.update()
 }
 
+// Picture returns what is shown.
+func (b *Board) Picture() Picture { return b.pic }
+
 // Scale returns the length on screen over that of building, taking 96 units of the
 // window for an inch: 1/48 is 1/4 in to the foot.
 func (b *Board) Scale() float64 { return scaleOf(b.view.Zoom, b.density()) }
@@ -93,7 +96,11 @@ func (b *Board) Fit() {
 	if b.toFit {
 		return
 	}
-	if box, ok := b.pic.Index.Extent(b.pic.Level); ok {
+	box, ok := b.pic.Index.Extent(b.pic.Level)
+	if !ok && b.pic.Ghost != "" {
+		box, ok = b.pic.Index.Extent(b.pic.Ghost)
+	}
+	if ok {
 		b.setView(Fitted(box, on, zoomOf(1.0/12, b.density()), b.density()))
 		return
 	}
@@ -232,6 +239,7 @@ func (b *Board) refreshLive() {
 	}
 	if at := b.parts.pointer; at != nil {
 		s.pointer = &scene.Point{X: float64(at.X) * d, Y: float64(at.Y) * d}
+		s.bundle = b.bundleAt(b.pixel(*at))
 	}
 	b.parts.live.set(s.draw(), d)
 }
@@ -251,6 +259,16 @@ func (b *Board) lineAt(px image.Point) plan.ID {
 	}
 	at := px.Sub(b.view.At).Sub(shown.frame.Min)
 	return shown.lineAt(scene.Point{X: float64(at.X), Y: float64(at.Y)}, reach*b.density()/2)
+}
+
+// bundleAt returns the openings of a bundle whose mark is drawn at a pixel.
+func (b *Board) bundleAt(px image.Point) []plan.ID {
+	shown := b.easel.shown
+	if shown == nil || shown.zoom != b.view.Zoom {
+		return nil
+	}
+	at := px.Sub(b.view.At).Sub(shown.frame.Min)
+	return shown.bundleAt(scene.Point{X: float64(at.X), Y: float64(at.Y)}, reach*b.density()/2)
 }
 
 // symbolAt returns the opening whose symbol or tag is drawn at a pixel.

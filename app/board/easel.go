@@ -31,7 +31,7 @@ type request struct {
 // sameLooks reports whether two requests differ in nothing but their frame.
 func (r request) sameLooks(s request) bool {
 	a, b := r.pic, s.pic
-	return r.zoom == s.zoom && r.density == s.density && a.Index == b.Index && a.Level == b.Level &&
+	return r.zoom == s.zoom && r.density == s.density && a.Index == b.Index && a.Level == b.Level && a.Ghost == b.Ghost &&
 		a.Theme == b.Theme && r.wires.same(s.wires) && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
 		a.Voice.System == b.Voice.System && a.Voice.DecimalComma == b.Voice.DecimalComma &&
 		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
@@ -82,7 +82,12 @@ type painted struct {
 func paint(r request, before *painted, spare *image.RGBA, sprites *bitmap.Cache) *painted {
 	p := &painted{request: r}
 	if r.pic.Index != nil {
-		p.pieces = r.wired(level.Draw(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box()))
+		drawn := level.Draw(r.pic.Index, r.pic.Level, r.pic.Findings, r.medium(), r.box())
+		if r.pic.Ghost != "" {
+			drawn = append(drawn, level.Ghost(r.pic.Index, r.pic.Ghost, r.medium(), r.box())...)
+			render.SortPieces(drawn)
+		}
+		p.pieces = r.wired(drawn)
 	}
 	p.cells = cellsOf(p.pieces)
 	p.list = bitmap.NewList(p.pieces, r.pic.Theme.Paper, sprites)

@@ -33,6 +33,20 @@ func (p *painted) symbolAt(at scene.Point, reach float64) plan.ID {
 	return tag
 }
 
+// bundleAt returns the openings of a bundle whose mark is drawn at a place of the painted
+// frame.
+func (p *painted) bundleAt(at scene.Point, reach float64) []plan.ID {
+	if p == nil {
+		return nil
+	}
+	for _, i := range slices.Backward(p.cells.near(at, reach)) {
+		if piece := &p.pieces[i]; len(piece.Bundle) > 0 && piece.Bounds.Contains(at) {
+			return piece.Bundle
+		}
+	}
+	return nil
+}
+
 // bodyAt returns which of the openings at one foot is meant.
 func bodyAt(p *render.Piece, at scene.Point, reach float64) plan.ID {
 	if p.Symbol == nil {
@@ -61,7 +75,7 @@ func (p *painted) bodyOf(id plan.ID) (scene.Rect, bool) {
 			continue
 		}
 		if piece.Symbol == nil {
-			if piece.ID == id {
+			if piece.ID == id || slices.Contains(piece.Bundle, id) {
 				return piece.Bounds, true
 			}
 			continue

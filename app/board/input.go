@@ -38,6 +38,7 @@ func (b *Board) pointer(at fyne.Position, mod fyne.KeyModifier) (tool.Pointer, b
 		Control: mod&fyne.KeyModifierShortcutDefault != 0,
 		Alt:     mod&fyne.KeyModifierAlt != 0,
 		Symbol:  b.symbolAt(px),
+		Bundle:  b.bundleAt(px),
 		Line:    b.lineAt(px),
 	}, true
 }

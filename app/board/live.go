@@ -51,6 +51,7 @@ type scribe struct {
 	shapes  []shape
 	notes   []scene.Rect // where notes stand already
 	figures []scene.Rect // of dimensions, among them
+	bundle  []plan.ID    // the openings of the bundle that is pointed at
 }
 
 func (s *scribe) at(p geom.Point) scene.Point {
@@ -103,6 +104,7 @@ func (s *scribe) draw() []shape {
 		wash.A = 0x22
 		s.add(shape{kind: boxShape, a: s.at(p.Box.Min), b: s.at(p.Box.Max), width: 1, color: accent, fill: wash})
 	}
+	s.opened()
 	s.snap(p)
 	if len(s.shapes) > mostShapes {
 		s.shapes = s.shapes[:mostShapes]
@@ -278,6 +280,14 @@ func (s *scribe) tag(text string, at scene.Point) {
 	s.notes = append(s.notes, box)
 	s.add(shape{kind: boxShape, a: box.Min, b: box.Max, fill: s.pic.Theme.Paper},
 		shape{kind: textShape, a: at, text: text, bold: true, size: noteText, color: s.pic.Theme.Accent})
+}
+
+// inkOf returns the color in which an opening is told.
+func (s *scribe) inkOf(id plan.ID) scene.Color {
+	if s.isStopped(id) {
+		return s.pic.Theme.Stop
+	}
+	return s.pic.Theme.Ink
 }
 
 // isStopped reports whether a finding of an opening is of the gravest sort.

@@ -82,6 +82,9 @@ func (s *scribe) note(text string, at scene.Point, ink scene.Color, middle bool)
 // snap marks the snap in force with its name, and what has been typed.
 func (s *scribe) snap(p tool.Preview) {
 	t := s.pic.Theme
+	if !p.Refused.IsZero() && s.pointer != nil {
+		s.beside(*s.pointer, s.pic.Voice.Say(p.Refused), t.Stop)
+	}
 	var by *scene.Point
 	if p.SnapAt != nil {
 		at, half := s.at(*p.SnapAt), 5*s.density

@@ -24,6 +24,7 @@ import (
 type Picture struct {
 	Index    *index.Index // nil shows an empty board
 	Level    plan.ID
+	Ghost    plan.ID // the level that shows through as a ghost, or empty
 	Findings []rule.Finding
 	Selected []plan.ID
 	Theme    render.Theme

@@ -54,19 +54,10 @@ func lengthOf(c *bind.Context, side plan.ID) unit.Length {
 	return 0
 }
 
-// cornerLabel names the distance from one end of a face by the face that meets it
-// there, as the unfolded room does: "From west corner". Where it has no plain name, or
-// the thing is on no face, left and right are as seen standing in the room.
+// cornerLabel names the distance from one end of a face.
 func cornerLabel(c *bind.Context, side plan.ID, isRight bool) string {
-	if ref, ok := c.Index.Side(side); ok {
-		n := len(ref.Room.Sides)
-		next := ref.At + n - 1
-		if isRight {
-			next = ref.At + 1
-		}
-		if name := render.FaceNames(c.Index, ref.Room)[next%n]; strings.HasPrefix(name.ID, "wind.") {
-			return c.Say("from-corner", "From {0} corner", name)
-		}
+	if wind, ok := windAt(c, side, isRight); ok {
+		return c.Say("from-corner", "From {0} corner", wind)
 	}
 	if isRight {
 		return c.Say("opening.from-right", "From right corner")
@@ -74,27 +65,113 @@ func cornerLabel(c *bind.Context, side plan.ID, isRight bool) string {
 	return c.Say("opening.from-left", "From left corner")
 }
 
-// apartRow is the distance of a thing on a face from another thing on it, which is kept
-// with the thing until another is chosen.
-func apartRow[T any](at func(*T) *plan.Anchor, from func(*T) *plan.ID) bind.Maker[T] {
-	return func(s bind.Subject[T]) bind.Row {
-		kept := bind.Told(s, func(x T) plan.ID { return *from(&x) }, func(_ T, id plan.ID) edit.Edit { return edit.MeasureFrom{ID: s.ID(), From: id} })
-		corners := words.New("apart.corners", "the corners")
-		choose := bind.Choice(s.Context, s.Say("apart.from", "Distance from"), s.Voice.Say(corners), kept, func() []bind.Option[plan.ID] {
-			options := []bind.Option[plan.ID]{{Text: corners}}
-			now := s.Now()
-			for _, other := range besides(s.Context, at(&now).Host, s.ID()) {
+// cornerName names one end of a face.
+func cornerName(c *bind.Context, side plan.ID, isRight bool) string {
+	if wind, ok := windAt(c, side, isRight); ok {
+		return c.Say("corner.wind", "{0} corner", wind)
+	}
+	if isRight {
+		return c.Say("corner.right", "right corner")
+	}
+	return c.Say("corner.left", "left corner")
+}
+
+// windAt names one end of a face by the face that meets it there, as the unfolded room
+// does. Where that has no plain name, or the thing is on no face, left and right are as
+// seen standing in the room.
+func windAt(c *bind.Context, side plan.ID, isRight bool) (wind words.Text, ok bool) {
+	ref, ok := c.Index.Side(side)
+	if !ok {
+		return wind, false
+	}
+	n := len(ref.Room.Sides)
+	next := ref.At + n - 1
+	if isRight {
+		next = ref.At + 1
+	}
+	wind = render.FaceNames(c.Index, ref.Room)[next%n]
+	return wind, strings.HasPrefix(wind.ID, "wind.")
+}
+
+// distance is how the place of a thing along its face is told: where it stands, from what
+// its distance is kept, and how wide it is to the right of its place.
+type distance[T any] struct {
+	at    func(*T) *plan.Anchor
+	from  func(*T) *plan.ID
+	width func(T) unit.Length
+	moved func(bind.Subject[T]) bind.Subject[T] // to put it at another place; nil: as any change
+}
+
+// rightOf returns the face that meets a face at its right end: what the distance from its
+// right corner is kept as.
+func rightOf(c *bind.Context, side plan.ID) plan.ID {
+	if ref, ok := c.Index.Side(side); ok {
+		return ref.Room.Sides[(ref.At+1)%len(ref.Room.Sides)].ID
+	}
+	return ""
+}
+
+// kept is from what the distance of a thing is told: the face at its right end, another
+// thing on its face, or else its left corner.
+func (d distance[T]) kept(s bind.Subject[T]) func() plan.ID {
+	return func() plan.ID {
+		now := s.Now()
+		from := *d.from(&now)
+		if from.Kind() == plan.KindSide && from != rightOf(s.Context, d.at(&now).Host) {
+			return "" // it went to another face
+		}
+		return from
+	}
+}
+
+// corners are the fields of the distance from either corner.
+func (d distance[T]) corners(s bind.Subject[T]) (left, right bind.Row) {
+	if d.moved != nil {
+		s = d.moved(s)
+	}
+	return fromLeft(d.at)(s), fromRight(d.at, d.width)(s)
+}
+
+// row is the one distance that is kept, and the choice from what it is told.
+func (d distance[T]) row(s bind.Subject[T]) bind.Row {
+	kept := d.kept(s)
+	now := func() plan.Anchor { x := s.Now(); return *d.at(&x) }
+	corner := func(isRight bool) words.Text {
+		return words.New("plain", "{0}", cornerName(s.Context, now().Host, isRight))
+	}
+	choose := bind.Choice(s.Context, s.Say("apart.from", "Distance from"), "",
+		bind.One(kept, func(id plan.ID) edit.Edit { return edit.MeasureFrom{ID: s.ID(), From: id} }),
+		func() []bind.Option[plan.ID] {
+			options := []bind.Option[plan.ID]{{Text: corner(false)}}
+			if right := rightOf(s.Context, now().Host); right != "" {
+				options = append(options, bind.Option[plan.ID]{Value: right, Text: corner(true)})
+			}
+			for _, other := range besides(s.Context, now().Host, s.ID()) {
 				options = append(options, bind.Option[plan.ID]{Value: other, Text: words.New("plain", "{0}", s.TagOf(other))})
 			}
 			return options
 		})
-		apart := func() (unit.Length, bool) { return edit.Apart(s.Index.Plan(), s.ID(), kept.Now()) }
-		away := bind.Named(s.Context, func() string { return s.Say("apart.label", "From {0}", s.TagOf(kept.Now())) }, bind.One(
-			func() unit.Length { l, _ := apart(); return l },
-			func(l unit.Length) edit.Edit { return edit.SetApart{ID: s.ID(), From: kept.Now(), Away: l} },
-		), bind.Lengths(s.Context)).ShowIf(func() bool { _, ok := apart(); return ok })
-		return bind.Column(look.Grid/2, choose, away).ShowIf(isOnFace(s, at))
-	}
+	apart := func() (unit.Length, bool) { return edit.Apart(s.Index.Plan(), s.ID(), kept()) }
+	away := bind.Named(s.Context, func() string { return s.Say("apart.label", "From {0}", s.TagOf(kept())) }, bind.One(
+		func() unit.Length { l, _ := apart(); return l },
+		func(l unit.Length) edit.Edit { return edit.SetApart{ID: s.ID(), From: kept(), Away: l} },
+	), bind.Lengths(s.Context))
+	left, right := d.corners(s)
+	return bind.Column(look.Grid/2, choose,
+		left.ShowIf(func() bool { return kept() == "" }),
+		right.ShowIf(func() bool { return kept().Kind() == plan.KindSide }),
+		away.ShowIf(func() bool { _, ok := apart(); return ok }),
+	).ShowIf(isOnFace(s, d.at))
+}
+
+// others are the distances that are not kept.
+func (d distance[T]) others(s bind.Subject[T]) bind.Row {
+	kept := d.kept(s)
+	left, right := d.corners(s)
+	return bind.Column(look.Grid/2,
+		left.ShowIf(func() bool { return kept() != "" }),
+		right.ShowIf(func() bool { return kept().Kind() != plan.KindSide }),
+	).ShowIf(isOnFace(s, d.at))
 }
 
 // besides lists what else stands on a face.

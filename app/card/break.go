@@ -19,15 +19,14 @@ var breakPage = page[plan.Break]{
 	rows: []bind.Maker[plan.Break]{
 		breakKind,
 		breakWidth,
-		fromLeft(breakAt),
-		fromRight(breakAt, func(x plan.Break) unit.Length { return x.Width }),
-		apartRow(breakAt, func(x *plan.Break) *plan.ID { return &x.From }),
+		breakPlace.row,
 		breakHead,
 		breakSill,
 		breakHand,
 		breakSwing,
 	},
 	more: []bind.Maker[plan.Break]{
+		breakPlace.others,
 		bind.FieldOf(words.New("break.casing", "Casing"), func(x *plan.Break) *unit.Length { return &x.Casing }, bind.Thicknesses),
 		bind.Note(func(x *plan.Break) *string { return &x.Note }),
 	},
@@ -46,7 +45,11 @@ var (
 	breakSwing = bind.When(isHung, bind.ChoiceOf(words.New("break.swing", "Swings"), func(x *plan.Break) *plan.Swing { return &x.Swing }, swings))
 )
 
-func breakAt(x *plan.Break) *plan.Anchor { return &x.At }
+var breakPlace = distance[plan.Break]{
+	at:    func(x *plan.Break) *plan.Anchor { return &x.At },
+	from:  func(x *plan.Break) *plan.ID { return &x.From },
+	width: func(x plan.Break) unit.Length { return x.Width },
+}
 
 func hasSill(x plan.Break) bool { return part.All().Break(x.Kind).HasSill() }
 

@@ -30,6 +30,7 @@ type desktop struct {
 	edits   int
 	went    rule.Finding
 	given   int // times the keys were given back
+	menuOf  rule.Finding
 	chosen  []plan.ID
 	ran     string
 	voice   words.Voice
@@ -48,6 +49,8 @@ func (d *desktop) Run(command string) bool { d.ran = command; return true }
 func (d *desktop) Reveal(fyne.CanvasObject) {}
 
 func (d *desktop) GiveKeys() { d.given++ }
+
+func (d *desktop) Menu(f rule.Finding, _ fyne.Position) { d.menuOf = f }
 
 func (d *desktop) context() bind.Context {
 	d.t.Helper()
@@ -112,8 +115,8 @@ func named[T interface {
 	t.Helper()
 	has := false
 	for _, w := range everything[T](c) {
-		if w.Label() == name {
-			found, has = w, true
+		if w.Label() == name && (!has || w.Visible() || !found.Visible()) {
+			found, has = w, true // what is in sight, where there are two
 		}
 	}
 	if !has {

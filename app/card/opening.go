@@ -23,8 +23,7 @@ var openingPage = page[plan.Opening]{
 		func(s opening) bind.Row {
 			return bind.Column(look.Grid/2, bind.Rows(s,
 				heightRow,
-				openingFromLeft,
-				apartRow(anchorOf, func(x *plan.Opening) *plan.ID { return &x.From }),
+				openingPlace.row,
 				fromWall(acrossSheet),
 				fromWall(downSheet),
 				inside.Box,
@@ -35,7 +34,7 @@ var openingPage = page[plan.Opening]{
 		inControls,
 	},
 	more: []bind.Maker[plan.Opening]{
-		openingFromRight,
+		openingPlace.others,
 		kindRow,
 		gangsRow,
 		heightLineRow,

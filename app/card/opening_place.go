@@ -28,13 +28,11 @@ func isOnFace[T any](s bind.Subject[T], at func(*T) *plan.Anchor) func() bool {
 	}
 }
 
-func openingFromLeft(s opening) bind.Row {
-	return fromLeft(anchorOf)(placed(s)).ShowIf(isOnFace(s, anchorOf))
-}
-
-func openingFromRight(s opening) bind.Row {
-	middle := func(plan.Opening) unit.Length { return 0 } // its place is that of its middle
-	return fromRight(anchorOf, middle)(placed(s)).ShowIf(isOnFace(s, anchorOf))
+var openingPlace = distance[plan.Opening]{
+	at:    anchorOf,
+	from:  func(x *plan.Opening) *plan.ID { return &x.From },
+	width: func(plan.Opening) unit.Length { return 0 }, // its place is that of its middle
+	moved: placed,
 }
 
 // hasHeight reports whether the height of the opening means something.

@@ -57,10 +57,10 @@ func TestADistanceIsTypedFromAnotherThing(t *testing.T) {
 	}
 	c := For(d.context(), []plan.ID{plug})
 	options := choiceNamed(t, c, "Distance from").Options()
-	if len(options) != 2 || options[1].Label != "The window" {
+	if len(options) != 3 || options[2].Label != "The window" {
 		t.Fatalf("it is measured from one of %v, want the corners or the window", options)
 	}
-	options[1].Do()
+	options[2].Do()
 	c.Show(d.context())
 	typed(fieldNamed(t, c, "From the window"), "18 in")
 	if got := d.plug().At.Along; got != 4*unit.Foot+18*unit.Inch {
@@ -69,5 +69,26 @@ func TestADistanceIsTypedFromAnotherThing(t *testing.T) {
 	c = For(d.context(), []plan.ID{plug})
 	if got := fieldNamed(t, c, "From the window").Entry().Text; !strings.HasPrefix(got, "1'") {
 		t.Errorf("later it is told as %q", got)
+	}
+}
+
+// The den is 14 ft wide. From which corner is shown and kept; a distance typed there is from
+// that corner.
+func TestADistanceIsToldFromTheCornerChosen(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	c.Show(d.context())
+	if !fieldNamed(t, c, "From west corner").Visible() || choiceNamed(t, c, "Distance from").Options()[0].Now != true {
+		t.Error("it does not say that the distance is from the west corner")
+	}
+	choiceNamed(t, c, "Distance from").Options()[1].Do()
+	c = For(d.context(), []plan.ID{plug}) // as later, or in another window
+	c.Show(d.context())
+	if o := choiceNamed(t, c, "Distance from").Options()[1]; !o.Now || o.Label != "East corner" {
+		t.Errorf("it is told from another: %+v", o)
+	}
+	typed(fieldNamed(t, c, "From east corner"), "3 ft")
+	if got := d.plug().At.Along; got != 11*unit.Foot {
+		t.Errorf("it is at %v, want 3 ft from the east corner", got)
 	}
 }

@@ -26,8 +26,10 @@ type boardEvents struct {
 func (e *boardEvents) Pointer(kind board.Kind, p tool.Pointer) {
 	h := e.hand
 	e.keys.altAlone = false // it goes with the pointer
+	h.pointed(p)
 	switch kind {
 	case board.Down:
+		h.forgive()
 		h.said = words.Text{}
 		h.tool().Down(h.window, p)
 	case board.Double:

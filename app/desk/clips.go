@@ -124,6 +124,20 @@ func (c *clips) mirror()       { _ = c.Do(edit.Mirror{Things: c.chosen()}) }
 func (c *clips) spread()       { _ = c.Do(edit.Spread{Things: c.chosen()}) }
 func (c *clips) spreadToEnds() { _ = c.Do(edit.Spread{Things: c.chosen(), ToEnds: true}) }
 
+// toSteps sets what is chosen at whole steps; with nothing chosen, all on the level.
+func (c *clips) toSteps() {
+	chosen := slices.DeleteFunc(slices.Clone(c.doc().Selection()), func(id plan.ID) bool { return id.Kind() != plan.KindOpening })
+	if len(chosen) == 0 {
+		chosen = c.openingsHere()
+	}
+	made := frame.ToSteps(c.doc().Index(), chosen)
+	if n := len(made.Places); n == 0 {
+		c.hand.say(words.New("to-steps.none", "All of them are at the step already, {0}", words.Height(c.doc().System().Placing())))
+	} else if c.Do(made) == nil {
+		c.hand.say(words.New("to-steps.done", "Rounded to {0}: {1}", words.Height(c.doc().System().Placing()), work.OpeningsText(n)))
+	}
+}
+
 func (c *clips) alignHeights() {
 	_ = c.Do(edit.AlignHeights{To: c.chosen()[0], Things: c.chosen()})
 }

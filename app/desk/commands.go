@@ -66,6 +66,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "align-heights", Title: title("align-heights", "As high as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
 		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
 		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
+		{ID: "to-steps", Title: title("to-steps", "Round openings to the step"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.hasOpenings, Run: d.clips.toSteps},
 		{ID: "select-all", Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
 		{ID: "select-none", Title: title("select-none", "Deselect all"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 
@@ -75,6 +76,8 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "zoom-selected", Title: title("zoom-selected", "Zoom to selection"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyG), Can: d.editor.hasSelection, Run: func() { d.view.goTo(d.doc().Selection()...) }},
 		{ID: "level-up", Title: title("level-up", "Level above"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func() bool { return d.editor.levelBy(1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(1)) }},
 		{ID: "level-down", Title: title("level-down", "Level below"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func() bool { return d.editor.levelBy(-1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(-1)) }},
+		{ID: "ghost-below", Title: title("ghost-below", "See the level below through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.ghost() == ghostBelow }, Run: func() { d.showGhost(ghostBelow) }},
+		{ID: "ghost-above", Title: title("ghost-above", "See the level above through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.ghost() == ghostAbove }, Run: func() { d.showGhost(ghostAbove) }},
 		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.unfold() }, Run: func() { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
 		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.cards() }, Run: func() { d.prefs.setCards(!d.prefs.cards()); d.showPanels() }},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
@@ -84,6 +87,8 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "room-by-size", Title: title("room-by-size", "Room by width × depth …"), Menu: shell.MenuPlace, Keys: keys(shift|shell.Ctrl, fyne.KeyR), Run: d.forms.askRoom},
 		{ID: "find-kind", Title: title("find-kind", "Find a kind of opening …"), Menu: shell.MenuPlace, Keys: keys(shell.Ctrl, fyne.KeyF), Run: d.findKind},
 		{ID: "add-level", Title: title("add-level", "Add a level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
+		{ID: "copy-level", Title: title("copy-level", "Copy this level with what is in it"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyLevel},
+		{ID: "copy-outlines", Title: title("copy-outlines", "Copy the outlines of this level"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyOutlines},
 		{ID: "add-circuit", Title: title("add-circuit", "Add a circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
 		{ID: "add-decision", Title: title("add-decision", "Add an open decision …"), Menu: shell.MenuPlace, Run: d.forms.askDecision},
 

@@ -121,14 +121,17 @@ func (d *Desk) build() {
 	d.level = shell.NewLevelBar(v, d.showLevels, func() { d.commands.Run("fit") })
 	d.pane = shell.NewUnfoldPane(v, d.view.unfold, d.view.setDatum)
 	d.column = shell.NewColumn(func() (bind.Context, []plan.ID) { return d.context(), d.doc().Selection() })
-	d.cards.column, d.cards.giveKeys = d.column, d.giveKeys
+	d.cards.column, d.cards.giveKeys, d.cards.menu = d.column, d.giveKeys, d.showMenuOfFinding
 	d.eased = shell.NewThrottle(d.house.post, func() {
 		if !d.session.IsClosed() {
 			d.column.Refresh()
 		}
 	})
 	d.tools.cards = d.eased
-	d.steps = shell.NewFirstSteps(v, func() { d.hand.takeByID("room") }, d.commands.Run)
+	d.steps = shell.NewFirstSteps(v, func() { d.hand.takeByID("room") }, d.commands.Run, func() {
+		d.prefs.setGuided()
+		d.showSteps()
+	})
 	d.panels = shell.NewPanels(shell.Parts{
 		Menu: d.menus.Object, Rail: d.rail.Object, Drawer: d.sorts.Over(),
 		Board: d.steps.Over(d.view.board), Level: d.level.Object, Unfold: d.pane.Object,
@@ -186,6 +189,7 @@ func (d *Desk) changed(what work.Changed) {
 		d.showSteps()
 	}
 	if what&work.LevelChanged != 0 {
+		d.hand.levelChanged()
 		d.view.Fit()
 	}
 	d.showTitle()
@@ -257,9 +261,10 @@ func (d *Desk) showView() {
 	d.pane.Show(room, d.faceText(side), d.view.datum)
 }
 
-// showSteps shows how to begin while the plan is empty and nothing is being drawn.
+// showSteps shows how to begin while the plan is empty and nothing is being drawn, until the
+// user wants that no more.
 func (d *Desk) showSteps() {
-	empty := true
+	empty := !d.prefs.isGuided()
 	for _, l := range d.doc().Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
 	}
@@ -316,17 +321,4 @@ func (d *Desk) recent() (items []look.MenuItem) {
 		items = append(items, look.MenuItem{Label: work.ShortPath(path), Do: func() { d.session.Open(path) }})
 	}
 	return items
-}
-
-// showLevels lets another level be shown, renamed or made.
-func (d *Desk) showLevels() {
-	var items []look.MenuItem
-	for _, l := range d.doc().Plan().Levels {
-		items = append(items, look.MenuItem{Label: l.Name, Checked: l.ID == d.doc().Level(), Do: func() { d.doc().SetLevel(l.ID) }})
-	}
-	items = append(items,
-		look.MenuItem{Label: d.voice.say("level.card", "This level's card"), Line: true, Do: func() { d.doc().Select(d.doc().Level()) }},
-		look.MenuItem{Label: d.voice.say("command.add-level", "Add a level"), Do: func() { d.commands.Run("add-level") }})
-	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(d.level.Object)
-	look.ShowMenu(d.window.Canvas(), at.AddXY(look.Grid, 0), 0, items)
 }

@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"cmp"
 	"errors"
 	"slices"
 	"strings"
@@ -25,11 +24,12 @@ type editor struct {
 
 func (d *editor) doc() *work.Document { return d.session.Doc() }
 
-// Do makes an edit the next step; an error is shown in the status line too.
+// Do makes an edit the next step; an error is shown at the pointer and in the status
+// line too.
 func (d *editor) Do(e edit.Edit) error {
 	err := d.doc().Do(e)
 	if err != nil {
-		d.hand.say(words.New("plain", "{0}", d.stage.ErrorText(err)))
+		d.hand.refuse(words.New("plain", "{0}", d.stage.ErrorText(err)))
 		return err
 	}
 	if add, ok := e.(edit.AddOpening); ok {
@@ -105,44 +105,19 @@ func (d *editor) hasOpenings() bool {
 	return l != nil && l.Openings.Len() > 0
 }
 
-func (d *editor) selectAll() {
-	var ids []plan.ID
+// openingsHere lists the openings of the level in sight.
+func (d *editor) openingsHere() (ids []plan.ID) {
 	if l := d.doc().Plan().Level(d.doc().Level()); l != nil {
 		for o := range l.Openings.All() {
 			ids = append(ids, o.ID)
 		}
 	}
-	d.doc().Select(ids...)
+	return ids
 }
+
+func (d *editor) selectAll() { d.doc().Select(d.openingsHere()...) }
 
 func (d *editor) setUnits(s unit.System) {
 	d.prefs.setUnits(s)
 	_ = d.doc().Throughout(edit.SetUnits{Units: work.UnitsName(s)})
-}
-
-// levelBy returns the level so many above the one shown, or nothing.
-func (d *editor) levelBy(n int) plan.ID {
-	levels := slices.Clone(d.doc().Plan().Levels)
-	slices.SortStableFunc(levels, func(a, b *plan.Level) int { return cmp.Compare(a.Elevation, b.Elevation) })
-	for i, l := range levels {
-		if l.ID == d.doc().Level() && i+n >= 0 && i+n < len(levels) {
-			return levels[i+n].ID
-		}
-	}
-	return ""
-}
-
-// storey is the usual height from one floor to the next: common practice.
-const storey = 9 * unit.Foot
-
-func (d *editor) addLevel() {
-	var top unit.Length
-	for _, l := range d.doc().Plan().Levels {
-		top = max(top, l.Elevation)
-	}
-	id := work.NewID(plan.KindLevel)
-	name := d.voice.say("level.next", "Level {0}", len(d.doc().Plan().Levels)+1)
-	if d.Do(edit.AddLevel{ID: id, Title: name, Elevation: top + storey}) == nil {
-		d.doc().SetLevel(id)
-	}
 }

@@ -7,6 +7,7 @@ import (
 	"studbay/app/shell"
 	"studbay/app/tool"
 	"studbay/app/work"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -28,6 +29,7 @@ type toolWindow struct {
 func (t *toolWindow) Plan() plan.Plan       { return t.doc().Plan() }
 func (t *toolWindow) Index() *index.Index   { return t.doc().Index() }
 func (t *toolWindow) Level() plan.ID        { return t.doc().Level() }
+func (t *toolWindow) Ghost() plan.ID        { return t.ghost() }
 func (t *toolWindow) System() unit.System   { return t.doc().System() }
 func (t *toolWindow) Selection() []plan.ID  { return t.doc().Selection() }
 func (t *toolWindow) Select(ids ...plan.ID) { t.doc().Select(ids...) }
@@ -55,6 +57,9 @@ func (t *toolWindow) Preview(p tool.Preview) { t.hand.show(p) }
 // Say implements tool.Window.
 func (t *toolWindow) Say(text words.Text) { t.hand.say(text) }
 
+// Refuse implements tool.Window.
+func (t *toolWindow) Refuse(text words.Text) { t.hand.refuse(text) }
+
 // OpenCard implements tool.Opener.
 func (t *toolWindow) OpenCard(plan.ID) { t.showCards() }
 
@@ -66,7 +71,11 @@ type cardWindow struct {
 	commands *shell.Commands
 	column   *shell.Column
 	giveKeys func()
+	menu     func(f rule.Finding, at fyne.Position)
 }
+
+// Menu implements bind.Window.
+func (c *cardWindow) Menu(f rule.Finding, at fyne.Position) { c.menu(f, at) }
 
 // GiveKeys implements bind.Window.
 func (c *cardWindow) GiveKeys() { c.giveKeys() }

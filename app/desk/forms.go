@@ -8,6 +8,7 @@ import (
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -162,10 +163,13 @@ func (d *forms) askDecision() {
 
 // askWaiver sets the finding in hand aside with a reason.
 func (d *forms) askWaiver() {
-	f := d.findings.inHand()
-	if f == nil {
-		return
+	if f := d.findings.inHand(); f != nil {
+		d.askWaiverOf(*f)
 	}
+}
+
+// askWaiverOf sets a finding aside with a reason.
+func (d *forms) askWaiverOf(f rule.Finding) {
 	d.stage.AskForm(dialog.Form{
 		Title: d.voice.say("waiver.title", "Set this finding aside"),
 		Body:  d.voice.Say(f.Message) + "\n" + d.voice.say("waiver.body", "It stays in the list and on the sheets, with your reason."),

@@ -7,6 +7,7 @@ import (
 	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/words"
 )
 
@@ -28,8 +29,19 @@ type hand struct {
 	kind    string        // of opening
 	sample  *plan.Opening // whose like is dropped, or nil
 	preview tool.Preview
-	said    words.Text // in place of the tool's hint
+	pointer tool.Pointer // where it was last
+	said    words.Text   // in place of the tool's hint
+	refused refusal
 }
+
+// refusal is why something was not done, shown at the pointer until that has gone on.
+type refusal struct {
+	text words.Text
+	at   geom.Point
+}
+
+// farAway is how far the pointer goes until a refusal is taken away, in reaches of it.
+const farAway = 8
 
 // handShown shows what is in hand.
 type handShown interface {
@@ -64,7 +76,7 @@ func (h *hand) Take(i int) {
 	}
 	h.tool().Leave(h.window)
 	h.inHand = i
-	h.preview, h.sample = tool.Preview{}, nil
+	h.preview, h.sample, h.refused = tool.Preview{}, nil, refusal{}
 	h.shown.showTool()
 }
 
@@ -85,8 +97,48 @@ func (h *hand) clear() {
 
 // say says something in place of the tool's hint; the zero text takes that back.
 func (h *hand) say(text words.Text) {
+	if text.IsZero() {
+		h.forgive()
+	}
 	h.said = text
 	h.shown.showHint()
+}
+
+// refuse says why something is not done, at the pointer too.
+func (h *hand) refuse(text words.Text) {
+	h.refused = refusal{text: text, at: h.pointer.At}
+	h.say(text)
+	h.shown.showPreview()
+}
+
+// forgive takes a refusal from the pointer.
+func (h *hand) forgive() {
+	if !h.refused.text.IsZero() {
+		h.refused = refusal{}
+		h.shown.showPreview()
+	}
+}
+
+// pointed notes where the pointer is: far from a refusal takes that away.
+func (h *hand) pointed(p tool.Pointer) {
+	h.pointer = p
+	if p.At.Distance(h.refused.at) > farAway*p.Reach {
+		h.forgive()
+	}
+}
+
+// live is what is drawn live: what the tool shows, and what was refused.
+func (h *hand) live() tool.Preview {
+	p := h.preview
+	p.Refused = h.refused.text
+	return p
+}
+
+// levelChanged drops what belongs to the level that was shown.
+func (h *hand) levelChanged() {
+	h.clear()
+	h.refused = refusal{}
+	h.shown.showPreview()
 }
 
 // hint says what the tool expects, or what was just said.

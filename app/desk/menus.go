@@ -7,6 +7,7 @@ import (
 
 	"studbay/app/look"
 	"studbay/app/tool"
+	"studbay/fill/rule"
 )
 
 // mostUndone is how many steps the list of them shows.
@@ -42,6 +43,21 @@ func (d *Desk) showPalette() {
 	})
 }
 
+// showMenuOfFinding shows what can be done about a finding.
+func (d *Desk) showMenuOfFinding(f rule.Finding, at fyne.Position) {
+	items := []look.MenuItem{{Label: d.voice.say("finding.go", "Show where it is"), Do: func() { d.findings.Go(f) }}}
+	for i, r := range f.Remedies {
+		items = append(items, look.MenuItem{Label: d.voice.Say(r.Label), Line: i == 0, Do: func() { _ = d.editor.Do(r.Edit) }})
+	}
+	if f.Waived == nil {
+		items = append(items, look.MenuItem{Label: d.voice.say("command.set-aside", "Set the finding aside …"), Line: true, Do: func() { d.forms.askWaiverOf(f) }})
+	} else {
+		items = append(items, look.MenuItem{Label: d.voice.say("finding.waiver", "Show why it is set aside"), Line: true, Do: func() { d.doc().Select(f.Waived.ID) }})
+	}
+	items = append(items, look.MenuItem{Label: d.voice.say("command.rules", "What is checked"), Line: true, Do: func() { d.commands.Run("rules") }})
+	look.ShowMenu(d.window.Canvas(), at, 0, items)
+}
+
 // showMenuOf shows what can be done with what is under the pointer, which is chosen; with
 // nothing, what can be done with the level.
 func (d *Desk) showMenuOf(p tool.Pointer, at fyne.Position) {
@@ -53,7 +69,7 @@ func (d *Desk) showMenuOf(p tool.Pointer, at fyne.Position) {
 	items := d.commands.ItemsOf(d.voice.Voice,
 		"cut", "copy", "paste", "duplicate", "copy-row", "", "turn", "mirror", "spread", "align-heights", "", "delete", "", "remedy", "set-aside", "", "zoom-selected")
 	if len(d.doc().Selection()) == 0 {
-		items = d.commands.ItemsOf(d.voice.Voice, "paste", "select-all", "", "room-by-size", "add-level", "", "undo", "redo", "", "fit", "zoom-in", "zoom-out")
+		items = d.commands.ItemsOf(d.voice.Voice, "paste", "select-all", "", "room-by-size", "add-level", "copy-level", "copy-outlines", "", "undo", "redo", "", "fit", "zoom-in", "zoom-out")
 	}
 	if len(items) > 0 {
 		look.ShowMenu(d.window.Canvas(), at, 0, items)

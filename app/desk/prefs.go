@@ -110,6 +110,14 @@ func (p prefs) SetSizes(s shell.Sizes) {
 	p.store.SetFloat("unfold-height", float64(s.Unfold))
 }
 
+// ghost is which level shows through the one in sight.
+func (p prefs) ghost() ghost     { return ghost(p.store.StringWithFallback("ghost", string(ghostBelow))) }
+func (p prefs) setGhost(g ghost) { p.store.SetString("ghost", string(g)) }
+
+// isGuided says that the user wants no guide in an empty window any more.
+func (p prefs) isGuided() bool { return p.store.Bool("guided") }
+func (p prefs) setGuided()     { p.store.SetBool("guided", true) }
+
 func (p prefs) unfold() bool        { return p.store.BoolWithFallback("unfold", true) }
 func (p prefs) setUnfold(on bool)   { p.store.SetBool("unfold", on) }
 func (p prefs) cards() bool         { return p.store.BoolWithFallback("cards", true) }

@@ -71,8 +71,8 @@ func (v *view) moved() {
 func (v *view) show() {
 	doc := v.session.Doc()
 	pic := board.Picture{
-		Index: doc.Index(), Level: doc.Level(), Findings: doc.Findings(),
-		Selected: doc.Selection(), Theme: *look.Current(), Voice: v.voice.Voice, Preview: v.hand.preview,
+		Index: doc.Index(), Level: doc.Level(), Ghost: v.hand.window.Ghost(), Findings: doc.Findings(),
+		Selected: doc.Selection(), Theme: *look.Current(), Voice: v.voice.Voice, Preview: v.hand.live(),
 	}
 	v.board.SetPicture(pic)
 	room, side := v.roomInHand()

@@ -20,6 +20,10 @@ type MenuItem struct {
 	Sub      []MenuItem // a menu within the menu, in place of Do
 }
 
+// mostFound is the most height of a menu that is found in by typing, in units: of more lines
+// the eye finds none.
+const mostFound = 420
+
 // Menu is a list to choose from that stands above the window until something is chosen
 // or it is left. It scrolls where it is longer than the window, and is worked by the
 // pointer or by keys: up, down, left and right, Enter, Escape, and the first letter of
@@ -73,6 +77,9 @@ func (m *Menu) open(at fyne.Position, width float32, items []MenuItem) {
 	room := m.on.Size()
 	const edge = 4
 	size.Height = min(size.Height, room.Height-2*edge)
+	if m.find != nil && len(m.panels) == 0 {
+		size.Height = min(size.Height, Scaled(mostFound))
+	}
 	at.X = max(edge, min(at.X, room.Width-size.Width-edge))
 	at.Y = max(edge, min(at.Y, room.Height-size.Height-edge))
 	p.Move(at)

@@ -10,24 +10,34 @@ import (
 // FirstSteps is what stands on the board of an empty plan: how to begin.
 type FirstSteps struct{ object fyne.CanvasObject }
 
-// NewFirstSteps makes the card; trace takes the tool for rooms, run gives a command.
-func NewFirstSteps(v words.Voice, trace func(), run func(command string) bool) *FirstSteps {
+// NewFirstSteps makes the card; trace takes the tool for rooms, run gives a command, and
+// never takes the card away for good.
+func NewFirstSteps(v words.Voice, trace func(), run func(command string) bool, never func()) *FirstSteps {
 	say := func(id, english string) string { return v.Say(words.New(id, english)) }
 	const width = 380
 	button := func(label string, frame look.Frame, tone look.Tone, do func()) fyne.CanvasObject {
 		text := look.NewText(label, look.Style{Bold: true, Tone: tone, Align: fyne.TextAlignCenter})
 		return look.Sized(0, 36, look.NewPress(text, frame, 2*look.Grid, look.Grid, do))
 	}
+	step := func(n, text string) fyne.CanvasObject {
+		return look.TopRow(look.Grid, 1, look.NewText(n, look.Style{Bold: true, Tone: look.Accent}), look.NewParagraph(text, look.Body, look.Scaled(width-24)))
+	}
 	text := look.Column(look.Grid,
 		look.NewParagraph(say("blank.title", "Begin with a room"), look.Style{Size: look.TagSize, Bold: true}, look.Scaled(width)),
-		look.NewParagraph(say("blank.trace", "Click the Room tool at the left, then its corners, or type a length while you draw; close it on the first corner or with Enter. Or type a width and a depth."), look.Body, look.Scaled(width)),
+		look.Column(look.Grid/2,
+			step("1", say("blank.step.room", "Draw it with the Room tool (R): click its corners, or type lengths; Enter closes it.")),
+			step("2", say("blank.step.breaks", "Set doors & windows (B), cabinets & furniture (F).")),
+			step("3", say("blank.step.openings", "Click openings into its walls (O): outlets, switches, lights.")),
+			step("4", say("blank.step.sheets", "Read what is found at the right; hand over the sheets (Ctrl+P).")),
+		),
 		look.Gap(1, look.Grid/2),
 		button(say("blank.trace.do", "Trace a room"), look.Solid, look.OnAccent, trace),
 		button(say("blank.size.do", "A room by width × depth …"), look.Outline, look.Accent, func() { run("room-by-size") }),
 		button(say("blank.demo.do", "Look at the demo cottage"), look.Outline, look.Accent, func() { run("demo") }),
 		button(say("blank.open.do", "Open a plan …"), look.Outline, look.Accent, func() { run("open") }),
 		look.Gap(1, look.Grid/2),
-		look.NewParagraph(say("blank.drop", "A plan's file can also be dropped on this window."), look.Second, look.Scaled(width)))
+		look.NewParagraph(say("blank.drop", "A plan's file can also be dropped on this window."), look.Second, look.Scaled(width)),
+		look.Row(0, -1, look.NewPress(look.NewText(say("blank.never", "Do not show this again"), look.Style{Size: look.SecondSize, Tone: look.Accent}), look.Bare, 0, 5, never)))
 	card := look.Back(look.OnSurface, 2*look.Radius, look.Inset(24, 24, 24, 24, text))
 	return &FirstSteps{object: card}
 }
@@ -48,6 +58,9 @@ func (overlaid) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	o[1].Resize(least)
 	o[1].Move(fyne.NewPos(max(0, (size.Width-least.Width)/2), max(0, (size.Height-least.Height)/2)))
 }
+
+// IsShown reports whether the card is in sight.
+func (b *FirstSteps) IsShown() bool { return b.object.Visible() }
 
 // Show shows the card or takes it away.
 func (b *FirstSteps) Show(yes bool) { look.ShowIf(b.object, yes) }

@@ -170,7 +170,7 @@ func breakStops(side onSide, width unit.Length) []stop {
 func (b *brk) put(t Window) {
 	made, _, _, ok := b.find(t)
 	if !ok {
-		t.Say(words.New("tool.break.nowhere", "There is no wall here: point at a face of a room"))
+		t.Refuse(words.New("tool.break.nowhere", "There is no wall here: point at a face of a room"))
 		return
 	}
 	made.ID = t.NewID(plan.KindBreak)

@@ -74,7 +74,7 @@ func (c *cable) Down(t Window, p Pointer) {
 	case !ok && c.from == "" && c.lead == "" && p.Line != "":
 		t.Select(p.Line)
 	case !ok:
-		t.Say(words.New("tool.cable.nothing", "There is no opening here: click a symbol"))
+		t.Refuse(words.New("tool.cable.nothing", "There is no opening here: click a symbol"))
 	case c.sort == controlSort:
 		c.control(t, id)
 	default:
@@ -91,7 +91,7 @@ func (c *cable) goOn(t Window, id plan.ID) {
 	case id == c.from:
 		return
 	case id.Kind() != plan.KindOpening:
-		t.Say(words.New("tool.cable.to-panel", "A cable starts at the panel and ends in an opening"))
+		t.Refuse(words.New("tool.cable.to-panel", "A cable starts at the panel and ends in an opening"))
 		return
 	default:
 		c.run(t, id)

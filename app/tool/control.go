@@ -16,9 +16,9 @@ func (c *cable) control(t Window, id plan.ID) {
 	isSwitch := o != nil && familyOf(o) == part.Switch
 	switch {
 	case o == nil:
-		t.Say(words.New("tool.control.panel", "A control is between openings: click a switch or a light"))
+		t.Refuse(words.New("tool.control.panel", "A control is between openings: click a switch or a light"))
 	case c.lead == "" && !isSwitch:
-		t.Say(words.New("tool.control.switch-first", "{0} is not a switch: click the switch first", o.Tag))
+		t.Refuse(words.New("tool.control.switch-first", "{0} is not a switch: click the switch first", o.Tag))
 	case c.lead == "":
 		c.lead, c.made = id, controlOf(t.Plan(), id)
 		t.Select(id)

@@ -52,7 +52,7 @@ func alongOf(t Window, p Pointer, under plan.ID) drag {
 	case plan.KindBreak:
 		if b, _ := t.Plan().Break(under); b != nil && (!p.OnUnfold || b.At.Host == p.Side) {
 			s, _ := faceOf(t.Index(), b.At.Host, p.At)
-			return &dragBreak{b, s.along - b.At.Along}
+			return &dragBreak{b, s.along - b.At.Along, frame.SwitchesOf(t.Index(), b)}
 		}
 	case plan.KindFixture:
 		if f, _ := t.Plan().Fixture(under); f != nil {
@@ -134,15 +134,18 @@ func (d *dragOpening) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview
 	return edit.Steps{Label: d.name(), Edits: []edit.Edit{move, edit.SetHeight{ID: d.was.ID, Height: h}}}, preview
 }
 
-// dragBreak moves one break; grip is how far from its left end it was taken.
+// dragBreak moves one break; grip is how far from its left end it was taken. With the
+// control key its switches go along.
 type dragBreak struct {
-	was  *plan.Break
-	grip unit.Length
+	was      *plan.Break
+	grip     unit.Length
+	switches []plan.ID
 }
 
 func (d *dragBreak) name() words.Text { return edit.MoveBreak{}.Name() }
 
-func (d *dragBreak) back() edit.Edit { return edit.MoveBreak{ID: d.was.ID, To: d.was.At} }
+// back takes no step: a gesture's edits are each from where it began.
+func (d *dragBreak) back() edit.Edit { return edit.Move{} }
 
 func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	var preview Preview
@@ -162,6 +165,9 @@ func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) 
 	moved := *d.was
 	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
 	preview.Lines, preview.Dims = breakLines(t, side, moved)
+	if len(d.switches) > 0 && p.Control {
+		return edit.MoveDoor{ID: d.was.ID, To: moved.At, With: d.switches}, preview
+	}
 	return edit.MoveBreak{ID: d.was.ID, To: moved.At}, preview
 }
 

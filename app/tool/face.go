@@ -36,13 +36,15 @@ func roomAt(ix *index.Index, level plan.ID, p geom.Point) *plan.Room {
 }
 
 // faceAt returns the face of the side that is pointed at: the nearest of the room the
-// point is in; outside of rooms, such as within a wall, the nearest within reach.
+// point is in, which is returned though it does not fit; outside of rooms, such as within a
+// wall, the nearest within reach that fits.
 func faceAt(t Window, p Pointer, fits func(*plan.Side) bool) (onSide, bool) {
 	if p.OnUnfold {
 		return faceOf(t.Index(), p.Side, p.At)
 	}
 	if r := roomAt(t.Index(), t.Level(), p.At); r != nil {
-		return nearestSide(t.Index(), r.Sides, p.At, plan.Reach, fits)
+		side, ok := nearestSide(t.Index(), r.Sides, p.At, plan.Reach, nil)
+		return side, ok && (fits == nil || fits(side.ref.Side()))
 	}
 	reach := max(p.Reach, index.MaxPartition/2)
 	var sides []*plan.Side
@@ -127,6 +129,16 @@ func liveDims(t Window, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
 		}
 	}
 	return dims
+}
+
+// onStep returns the multiple of a step nearest to l that lies within two bounds, or l kept
+// within them where none does.
+func onStep(l, low, high, step unit.Length) unit.Length {
+	least, most := (low+step-1)/step*step, high/step*step
+	if least > most {
+		return between(l, low, high)
+	}
+	return between(toGrid(l, step), least, most)
 }
 
 // between keeps l within two bounds; where they cross, it is halfway.

@@ -21,11 +21,13 @@ type fake struct {
 	chosen   []plan.ID
 	preview  Preview
 	said     words.Text
+	refused  words.Text
 	asked    words.Text
 	failed   error
 	kind     string
 	isMetric bool
 	sample   *plan.Opening
+	ghost    plan.ID
 }
 
 const ground = plan.ID("vaaaaaaaa")
@@ -38,6 +40,7 @@ func newFake(t *testing.T) *fake {
 func (f *fake) Plan() plan.Plan     { return f.history.Plan() }
 func (f *fake) Index() *index.Index { return f.index }
 func (f *fake) Level() plan.ID      { return ground }
+func (f *fake) Ghost() plan.ID      { return f.ghost }
 func (f *fake) System() unit.System {
 	if f.isMetric {
 		return unit.Metric
@@ -57,6 +60,7 @@ func (f *fake) Selection() []plan.ID  { return f.chosen }
 func (f *fake) Select(ids ...plan.ID) { f.chosen = ids }
 func (f *fake) Preview(p Preview)     { f.preview = p }
 func (f *fake) Say(t words.Text)      { f.said = t }
+func (f *fake) Refuse(t words.Text)   { f.said, f.refused = t, t }
 
 // Ask is answered by yes, and what was asked is kept.
 func (f *fake) Ask(question, _, _ words.Text, do func()) {

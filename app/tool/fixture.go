@@ -183,7 +183,7 @@ func fixtureStops(ix *index.Index, side onSide, width unit.Length, self plan.ID)
 func (f *fixture) put(t Window) {
 	made, _, _, ok := f.find(t)
 	if !ok {
-		t.Say(words.New("tool.fixture.nowhere", "There is no room here to place it in"))
+		t.Refuse(words.New("tool.fixture.nowhere", "There is no room here to place it in"))
 		return
 	}
 	made.ID = t.NewID(plan.KindFixture)

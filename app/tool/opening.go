@@ -30,8 +30,12 @@ func (o *opening) Hint() words.Text {
 func (o *opening) Down(t Window, p Pointer) {
 	o.last, o.known = p, true
 	s, ok := o.spot(t)
-	if !ok {
-		t.Say(words.New("tool.opening.nowhere", "There is no wall here to sit in: point inside a room"))
+	switch {
+	case !ok && s.side.ref != nil:
+		t.Refuse(words.New("tool.opening.open", "This side of {0} is open: no wall stands here for a box", nameOf(s.side.ref.Room)))
+		return
+	case !ok:
+		t.Refuse(words.New("tool.opening.nowhere", "There is no wall here to sit in: point inside a room"))
 		return
 	}
 	o.drop(t, s)

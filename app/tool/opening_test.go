@@ -18,7 +18,7 @@ func TestDropOpenings(t *testing.T) {
 		along float64
 		snap  string
 	}{
-		{"on the nearest face, on the grid", at(40.4, 6), 0, 40, ""},
+		{"on the nearest face, on the step of 1/2 in", at(40.4, 6), 0, 40.5, ""},
 		{"in the middle of the wall", at(73, 10), 0, 72, "center of the wall"},
 		{"a round distance from a corner", at(47.7, 4), 0, 48, `4' 0" from the left corner`},
 		{"the middle of another wall", at(143, 61), 1, 60, "center of the wall"},

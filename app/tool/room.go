@@ -118,7 +118,7 @@ func (r *room) enter(t Window) bool {
 		r.close(t)
 		return true
 	case r.typed.isEmpty() && len(r.corners) > 0:
-		t.Say(tooFlat)
+		t.Refuse(tooFlat)
 		return true
 	case r.typed.isEmpty():
 		return false
@@ -133,9 +133,9 @@ func (r *room) enter(t Window) bool {
 	l, err := r.typed.length(t.System())
 	switch {
 	case err != nil:
-		t.Say(words.NoLength(r.typed.text, t.System()))
+		t.Refuse(words.NoLength(r.typed.text, t.System()))
 	case l <= 0:
-		t.Say(notPositive)
+		t.Refuse(notPositive)
 	default:
 		r.put(t, r.next(t).at)
 	}
@@ -146,7 +146,7 @@ func (r *room) enter(t Window) bool {
 // pointer.
 func (r *room) rectangle(t Window, w, h unit.Length, err error) bool {
 	if err != nil {
-		t.Say(words.NoLength(r.typed.text, t.System()))
+		t.Refuse(words.NoLength(r.typed.text, t.System()))
 		return true
 	}
 	if len(r.corners) == 0 && !r.known {
@@ -192,7 +192,7 @@ var tooFlat = words.New("tool.room.flat", "A room needs three corners that are n
 func (r *room) close(t Window) {
 	outline := tidy(r.corners)
 	if len(outline) < 3 {
-		t.Say(tooFlat)
+		t.Refuse(tooFlat)
 		r.show(t)
 		return
 	}

@@ -26,8 +26,10 @@ func (l *lines) add(isX bool, s stop) {
 }
 
 // linesNear gathers the faces of rooms along the axes, each with the place a partition
-// away from it. Those of one room may be left out.
+// away from it, and those of the level that shows as a ghost. Those of one room may be left
+// out.
 func linesNear(t Window, at geom.Point, but plan.ID) (l lines) {
+	l.ofGhost(t, at)
 	for _, id := range t.Index().Search(t.Level(), geom.BoxOf(at).Expand(lookAround)) {
 		if id.Kind() != plan.KindSide {
 			continue
@@ -57,6 +59,33 @@ func linesNear(t Window, at geom.Point, but plan.ID) (l lines) {
 		}
 	}
 	return l
+}
+
+// ofGhost gathers the faces of the rooms of the ghost along the axes.
+func (l *lines) ofGhost(t Window, at geom.Point) {
+	for _, ref := range ghostSides(t, geom.BoxOf(at).Expand(lookAround)) {
+		s := ref.Line()
+		name := words.New("snap.ghost", "in line with {0} on {1}", nameOf(ref.Room), t.Plan().Level(ref.Level).Name)
+		switch v := s.Vector(); {
+		case v.X == 0:
+			l.add(true, stop{s.A.X, name, rankMiddle})
+		case v.Y == 0:
+			l.add(false, stop{s.A.Y, name, rankMiddle})
+		}
+	}
+}
+
+// ghostSides lists the sides of the ghost's rooms in a box.
+func ghostSides(t Window, box geom.Box) (all []plan.SideRef) {
+	if t.Ghost() == "" {
+		return nil
+	}
+	for _, id := range t.Index().Search(t.Ghost(), box) {
+		if ref, ok := t.Index().Side(id); ok && id.Kind() == plan.KindSide {
+			all = append(all, *ref)
+		}
+	}
+	return all
 }
 
 func (l *lines) face(isX bool, at, out, thick unit.Length, room string) {
@@ -140,6 +169,12 @@ func otherCorner(t Window, p Pointer, own []geom.Point) (best corner, ok bool) {
 		if d := ref.Side().Start.Distance(p.At); d < least {
 			least, ok = d, true
 			best = corner{at: ref.Side().Start, snap: words.New("snap.room-corner", "corner of {0}", ref.Room.Name)}
+		}
+	}
+	for _, ref := range ghostSides(t, geom.BoxOf(p.At).Expand(p.Reach)) {
+		if d := ref.Side().Start.Distance(p.At); d < least && !slices.Contains(own, ref.Side().Start) {
+			least, ok = d, true
+			best = corner{at: ref.Side().Start, snap: words.New("snap.ghost-corner", "corner of {0} on {1}", nameOf(ref.Room), t.Plan().Level(ref.Level).Name)}
 		}
 	}
 	return best, ok

@@ -26,6 +26,8 @@ func (*choose) ID() string { return "select" }
 
 func (c *choose) Hint() words.Text {
 	switch {
+	case c.takesAlong():
+		return words.New("tool.select.hint-door", "Ctrl takes the door's switch along; type a distance for an exact place and Enter; Shift places freely, Esc puts it back")
 	case c.drag != nil:
 		return words.New("tool.select.hint-drag", "Type a distance for an exact place and Enter; Shift places freely, Esc puts it back")
 	case c.onRoom:
@@ -34,6 +36,12 @@ func (c *choose) Hint() words.Text {
 		return words.New("tool.select.hint-chosen", "Drag, or nudge with the arrows, with Shift by a little; Del deletes it, Shift+click adds to the selection")
 	}
 	return words.New("tool.select.hint", "Click to select, drag to move; drag over a free place to select several, Shift adds to the selection")
+}
+
+// takesAlong reports whether something may go along with what is dragged.
+func (c *choose) takesAlong() bool {
+	d, isBreak := c.drag.(*dragBreak)
+	return isBreak && len(d.switches) > 0
 }
 
 func (c *choose) Down(t Window, p Pointer) {
@@ -53,11 +61,26 @@ func (c *choose) Down(t Window, p Pointer) {
 	if c.under == "" || c.under.Kind() == plan.KindRoom {
 		return // a room is chosen by a click; a drag across it is a rubber band
 	}
+	if len(p.Bundle) > 0 && !p.Shift {
+		c.takeBundle(t, p.Bundle)
+		return
+	}
 	switch {
 	case p.Shift:
 		c.toggle(t, c.under)
 	case !slices.Contains(t.Selection(), c.under):
 		t.Select(c.under)
+	}
+}
+
+// takeBundle chooses all that one mark stands for: a press chooses them, and a second none of
+// them alone.
+func (c *choose) takeBundle(t Window, ids []plan.ID) {
+	for _, id := range ids {
+		if !slices.Contains(t.Selection(), id) {
+			t.Select(ids...)
+			break
+		}
 	}
 }
 
@@ -124,6 +147,7 @@ func (c *choose) Up(t Window, p Pointer) {
 		c.catch(t, geom.BoxOf(pressed.At, p.At), p.Shift)
 	case c.under == "" && !p.Shift:
 		t.Select()
+	case len(pressed.Bundle) > 0:
 	case isOneOfSeveral(t, c.under) && !p.Shift && !pressed.Shift:
 		t.Select(c.under) // it was pressed without being dragged
 	case c.under.Kind() == plan.KindRoom && p.Shift:
@@ -208,7 +232,7 @@ func (c *choose) Type(t Window, k Key) bool {
 func (c *choose) typeInDrag(t Window, k Key) bool {
 	if k.Name == "Enter" {
 		if _, err := c.typed.length(t.System()); err != nil && !c.typed.isEmpty() {
-			t.Say(words.NoLength(c.typed.text, t.System()))
+			t.Refuse(words.NoLength(c.typed.text, t.System()))
 			return true
 		}
 		c.follow(t)

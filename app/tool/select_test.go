@@ -267,7 +267,7 @@ func TestDragInUnfoldedRoom(t *testing.T) {
 	}
 	f.drag(c, on(30, 16), on(37.3, 44.2))
 	got := f.onNorth(r)
-	if got.At.Along != inch(37) && got.At.Along != inch(36) || got.Height.Value != inch(44) {
+	if got.At.Along != inch(37.5) && got.At.Along != inch(36) || got.Height.Value != inch(44) {
 		t.Errorf("it went to %v along, %v up", got.At.Along, got.Height.Value)
 	}
 }

@@ -40,7 +40,7 @@ func spotFor(t Window, p Pointer, typed *typing, kind string, self plan.ID) (spo
 	}
 	side, ok := faceAt(t, p, takesOpening)
 	if !ok || !takesOpening(side.ref.Side()) {
-		return spot{}, false
+		return spot{side: side}, false
 	}
 	return faceSpot(t, p, side, typed, kind, self), true
 }
@@ -60,15 +60,17 @@ func faceSpot(t Window, p Pointer, side onSide, typed *typing, kind string, self
 	if l, ok := typed.place(t.System()); ok {
 		at, s.snap = fromCorner(side, l)
 	} else if !p.Shift {
-		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, t.System().Grid())
+		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, t.System().Placing())
 	}
 	if half := (width + 1) / 2; typed.isEmpty() && 2*half <= side.length() {
-		at = between(at, half, side.length()-half)
+		if at = between(at, half, side.length()-half); !p.Shift && s.snap.IsZero() {
+			at = onStep(at, half, side.length()-half, t.System().Placing())
+		}
 	}
 	at = between(at, 0, side.length())
 	s.anchor = plan.OnFace(side.id(), at)
 	if p.OnUnfold {
-		high, name := rest(upTo(t, side.id(), self, kind), p.Height, p.Reach, t.System().Grid()/2)
+		high, name := rest(upTo(t, side.id(), self, kind), p.Height, p.Reach, t.System().Placing())
 		switch l, isTyped := typed.size(t.System(), 'h'); {
 		case isTyped:
 			high, name = l, words.New("snap.high", "{0} high", words.Height(l))
@@ -114,7 +116,7 @@ func fixtureSpot(t Window, p Pointer, kind string) (spot, bool) {
 			at = long / 2
 			s.snap = words.New("snap.fixture-face", "center of the {0}'s face", f.Kind.Text())
 		} else if !p.Shift {
-			at = between(toGrid(at, t.System().Grid()), 0, long)
+			at = onStep(at, 0, long, t.System().Placing())
 		}
 		s.anchor = plan.Anchor{Host: f.ID, Part: face, Along: at}
 		made := like(t, kind, s.anchor)
@@ -174,8 +176,8 @@ func flatRest(t Window, p Pointer, room *plan.Room, self plan.ID) (geom.Point, w
 		xs = append(xs, stop{o.At.At.X, name, rankLevel})
 		ys = append(ys, stop{o.At.At.Y, name, rankLevel})
 	}
-	x, nameX := rest(xs, p.At.X, p.Reach, t.System().Grid())
-	y, nameY := rest(ys, p.At.Y, p.Reach, t.System().Grid())
+	x, nameX := rest(xs, p.At.X, p.Reach, t.System().Placing())
+	y, nameY := rest(ys, p.At.Y, p.Reach, t.System().Placing())
 	return geom.Point{X: x, Y: y}, both(nameX, nameY)
 }
 

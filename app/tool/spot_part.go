@@ -20,13 +20,13 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 		s.anchor.Along, s.snap = fromEnd(p.Part.Along, long, l)
 	} else if !p.Shift {
 		middle := stop{long / 2, words.New("snap.fixture-face", "center of the {0}'s face", f.Kind.Text()), rankMiddle}
-		s.anchor.Along, s.snap = rest([]stop{middle}, p.Part.Along, p.Reach, t.System().Grid())
+		s.anchor.Along, s.snap = rest([]stop{middle}, p.Part.Along, p.Reach, t.System().Placing())
 	}
 	s.anchor.Along = between(s.anchor.Along, 0, long)
 	if l, ok := typed.size(t.System(), 'h'); ok {
 		s.height = l
 	} else if !p.Shift {
-		high, name := rest(heightsOn(t, f, self), p.Height, p.Reach, t.System().Grid()/2)
+		high, name := rest(heightsOn(t, f, self), p.Height, p.Reach, t.System().Placing())
 		s.height, s.snap = high, both(s.snap, name)
 	}
 	s.height = between(s.height, f.Bottom, f.Top())

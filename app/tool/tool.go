@@ -43,6 +43,7 @@ type Pointer struct {
 	Side     plan.ID     // the side under the pointer in the unfolded room, or empty
 	Part     plan.Anchor // the place on a fixture's face under the pointer there, if it has a host
 	Symbol   plan.ID     // the opening whose symbol or tag is drawn under the pointer, or empty
+	Bundle   []plan.ID   // the openings for which one mark is drawn under the pointer, or none
 	Line     plan.ID     // the control or cable whose line is drawn under the pointer, or empty
 }
 
@@ -59,6 +60,8 @@ type Window interface {
 	Plan() plan.Plan
 	Index() *index.Index
 	Level() plan.ID
+	// Ghost is the level that shows through as a ghost and is snapped to, or empty.
+	Ghost() plan.ID
 	System() unit.System
 	// Do makes an edit the next step; an error is also shown to the user.
 	Do(edit.Edit) error
@@ -73,6 +76,8 @@ type Window interface {
 	Ask(question, body, yes words.Text, do func())
 	// Say puts a message in the status line.
 	Say(words.Text)
+	// Refuse says at the pointer and in the status line why something is not done.
+	Refuse(words.Text)
 	// NewID makes a fresh ID.
 	NewID(kind byte) plan.ID
 	// Kind is the opening kind in hand.
@@ -100,14 +105,16 @@ type Preview struct {
 	Box    *geom.Box // rubber band
 	Notes  []Note
 	Typed  words.Text // what has been typed so far, and what it is read as
-	Cursor Cursor
-	Moving []plan.ID // drawn live and left out of the picture below
+	// Refused says why what was asked for last is not done.
+	Refused words.Text
+	Cursor  Cursor
+	Moving  []plan.ID // drawn live and left out of the picture below
 }
 
 // IsBare reports whether nothing shows but the look of the pointer.
 func (p Preview) IsBare() bool {
 	return len(p.Lines) == 0 && len(p.Area) == 0 && p.Ghost == nil && len(p.Dims) == 0 && p.Snap.IsZero() && p.SnapAt == nil &&
-		p.Box == nil && len(p.Notes) == 0 && p.Typed.IsZero() && len(p.Moving) == 0
+		p.Box == nil && len(p.Notes) == 0 && p.Typed.IsZero() && p.Refused.IsZero() && len(p.Moving) == 0
 }
 
 // placed is what shows once something was placed: the next one is shown when the pointer

@@ -112,3 +112,44 @@ func half(t *testing.T, kind string) float64 {
 	o := part.NewOpening(0, kind, plan.OnCeiling("", geom.Point{}))
 	return float64(frame.FrontOf(&o).Width/2) / float64(ruletest.In(1))
 }
+
+// A room of 144 in with a door at the left of its top side, 24 to 54 in; 4 ft from its edge
+// the note begins. Common practice throughout.
+func TestSwitchByDoor(t *testing.T) {
+	room := func(more func(*ruletest.House, *ruletest.Room)) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			r := h.Square(plan.UseBedroom, 0, 0, 144, 144)
+			r.Break(plan.BreakDoor, 0, 24, 30)
+			more(h, r)
+		}
+	}
+	at := func(side int, along float64, more ...func(*plan.Opening)) func(*ruletest.House) {
+		return room(func(h *ruletest.House, r *ruletest.Room) { r.Opening("switch", r.On(side, along), more...) })
+	}
+	ruletest.Try(t, &light.SwitchByDoor, []ruletest.Trial{
+		ruletest.Case("4 ft from the latch", at(0, 54+48), 0, "common practice"),
+		ruletest.Case("a sixteenth farther", at(0, 54+48+sixteenth), 1, "common practice"),
+		ruletest.Case("on the wall beside the door", at(3, 144-12), 0, "common practice: 26-13/16 in, straight"),
+		ruletest.Case("across the room", at(2, 72), 1, "common practice"),
+		ruletest.Case("one that is there", at(2, 72, func(o *plan.Opening) { o.Status = plan.StatusExisting }), 0, "it is where it is"),
+		ruletest.Case("no switch", room(func(*ruletest.House, *ruletest.Room) {}), 0, "another rule's"),
+		ruletest.Case("one of two is by the door", room(func(h *ruletest.House, r *ruletest.Room) {
+			r.Opening("switch", r.On(0, 60))
+			r.Opening("switch", r.On(2, 72))
+		}), 0, "common practice"),
+	})
+	h := ruletest.New(t)
+	at(0, 120)(h)
+	found := h.Found(&light.SwitchByDoor)
+	if len(found) != 1 || found[0].Severity != rule.Note || len(found[0].Remedies) != 1 {
+		t.Fatalf("found %q with %d remedies", filltest.Said(found), len(found[0].Remedies))
+	}
+	next, err := found[0].Remedies[0].Edit.Apply(h.Made())
+	if err != nil {
+		t.Fatal(err)
+	}
+	// The hinges are at the left: the latch is at 54 in, without a casing.
+	if o, _ := next.Opening(found[0].Opening); o.At.Along != ruletest.In(58) {
+		t.Errorf("the remedy sets it at %v, want 4 in beside the latch at 54 in", o.At.Along)
+	}
+}

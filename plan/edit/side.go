@@ -304,14 +304,11 @@ func (e RemoveCorner) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		return merged.ID, along
 	}
-	p, err := r.apply(p, l)
-	if err != nil {
-		return plan.Plan{}, err
-	}
-	// Decisions and waivers about the part whose ID goes stay, about the whole.
+	// What names the part whose ID goes (decisions, waivers, distances told from it) names
+	// the whole, before it is checked with the rest.
 	lost := a.ID
 	if lost == merged.ID {
 		lost = b.ID
 	}
-	return p.Renamed(lost, merged.ID), nil
+	return r.apply(p.Renamed(lost, merged.ID), l)
 }

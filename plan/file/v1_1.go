@@ -11,7 +11,7 @@ import (
 // a break or a fixture; framing that is told stud by stud; the spaces of a parted box: an item "space" of its
 // contents, and which of them a cable enters; and what the code book asks of a house: bays
 // and facing of a room, grade and vehicles of a door, provision, fuel and risers of a
-// fixture, the grounding of an old box. Without them each means what it meant. A plan
+// fixture, the level that stairs lead to, the grounding of an old box. Without them each means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
@@ -88,7 +88,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for f := range l.Fixtures.All() {
-		if f.Provision || f.Fuel != "" || f.Risers != 0 {
+		if f.Provision || f.Fuel != "" || f.Risers != 0 || f.Leads != "" {
 			return true
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -187,5 +188,20 @@ func TestWhatIsSaidOfAHouseIsKept(t *testing.T) {
 		if got := decoded(t, encode(t, p)); !plan.Equal(got, p) {
 			t.Errorf("%s: reads back as another plan", name)
 		}
+	}
+}
+
+func TestTheLevelThatStairsLeadToIsKept(t *testing.T) {
+	p := sample()
+	p = p.WithLevel(&plan.Level{ID: "vuppr2222", Name: "Loft", Elevation: unit.FeetInches(9, 0, 0)})
+	level := *p.Levels[0]
+	level.Fixtures = level.Fixtures.With(&plan.Fixture{ID: "fstrs2222", Kind: plan.FixtureStairs, At: plan.OnFloor("rshed2222", geom.Point{X: unit.FeetInches(6, 0, 0), Y: unit.FeetInches(4, 0, 0)}),
+		Width: unit.FeetInches(3, 0, 0), Depth: unit.FeetInches(6, 0, 0), Height: unit.FeetInches(8, 0, 0), Leads: "vuppr2222"})
+	p = p.WithLevel(&level)
+	if got := versionFor(p); got != "1.1" {
+		t.Errorf("written as %s", got)
+	}
+	if got := decoded(t, encode(t, p)); !plan.Equal(got, p) {
+		t.Error("reads back as another plan")
 	}
 }

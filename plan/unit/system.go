@@ -88,6 +88,15 @@ func (s System) Grid() Length {
 	return Inch
 }
 
+// Placing returns the step that what a click places lands on: 1/2 in or 10 mm, either of
+// which every tape has. Common practice.
+func (s System) Placing() Length {
+	if s == Metric {
+		return Centimetre
+	}
+	return Inch / 2
+}
+
 // Usual returns a usual size in inches as the system's people lay it out: the nearest
 // centimetre for metric ones, else the size itself.
 func (s System) Usual(l Length) Length {

@@ -39,6 +39,8 @@ type fixtureDrawing struct {
 	f     face
 	w, h  float64
 	items []scene.Item
+	// isGhost says that it is of another level.
+	isGhost bool
 }
 
 // bodies draws each body that a kind of fixture may have.
@@ -62,7 +64,12 @@ var bodies = map[string]func(*fixtureDrawing){
 	"stairs":  (*fixtureDrawing).treads,
 }
 
-func (x *fixtureDrawing) pen() scene.Pen { return x.d.MutedPen() }
+func (x *fixtureDrawing) pen() scene.Pen {
+	if x.isGhost {
+		return x.d.Dashed(x.d.MutedPen(), 4, 3)
+	}
+	return x.d.MutedPen()
+}
 
 func (x *fixtureDrawing) stroke(p scene.Path) {
 	x.items = append(x.items, scene.Stroke{Path: p, Pen: x.pen()})
@@ -241,6 +248,9 @@ func (d *drawing) fixtureNames() {
 		text := x.of.Name
 		if letter, ok := d.Medium.Catalogue().Fixture(x.of.Kind).LetterText(); ok && text == "" {
 			text = d.Medium.Voice.Say(letter)
+		}
+		if way, ok := x.stairsWay(); ok {
+			text = joinedText(d.Medium.Voice.Say(way), text)
 		}
 		if text == "" {
 			continue

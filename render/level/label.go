@@ -12,6 +12,7 @@ import (
 // a leader line; else, on a board alone, it is left out until nearer.
 func (d *drawing) letter() {
 	if d.Medium.IsFar() {
+		d.stopsFar()
 		return
 	}
 	d.keepOffWalls()
@@ -23,7 +24,7 @@ func (d *drawing) letter() {
 		for _, g := range r.groups {
 			for i, o := range g.openings {
 				text := joinedText(o.Tag, g.beside[i], letters[o.ID])
-				if p := d.places[o.ID]; p != nil && !p.isOff && text != "" {
+				if p := d.places[o.ID]; p != nil && !p.isOff && !p.isBundle && text != "" {
 					d.tag(p, text)
 				}
 			}

@@ -31,6 +31,7 @@ func Draw(ix *index.Index, level plan.ID, findings []rule.Finding, m render.Medi
 		d.fixtures(room)
 		d.openings(room)
 	}
+	d.stairsHere()
 	d.controls()
 	d.letter()
 	render.SortPieces(d.Pieces)

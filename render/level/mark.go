@@ -75,6 +75,18 @@ func (d *drawing) marks() {
 	})
 }
 
+// stopsFar draws the sign of what stops the job on openings that are dots: whatever else is
+// left out far away, it shows.
+func (d *drawing) stopsFar() {
+	d.eachMarked(func(p *openingPlace, f *rule.Finding) {
+		if f.Severity != rule.Stop || f.Waived != nil || f.IsOpen {
+			return
+		}
+		side := badge * d.Medium.Symbol
+		d.Put(p.opening.ID, render.LayerMarks, symbol.DrawMark(render.MarkOf(f), p.box.Middle(), side, d.Theme.Severity(f.Severity), d.Theme.OnSeverity(f.Severity))...)
+	})
+}
+
 // badgeBox is what a sign with its ground takes.
 func (d *drawing) badgeBox(at scene.Point) scene.Rect {
 	side := 2 * badgeGround * badge * d.Medium.Symbol

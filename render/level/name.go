@@ -2,6 +2,8 @@ package level
 
 import (
 	"math"
+	"strings"
+	"unicode/utf8"
 
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -17,8 +19,9 @@ const nameGrid = 22
 
 // roomName writes a room's name with area and ceiling height under it, as near the
 // roomiest place as bodies, swings and fixtures let it. Where there is too little
-// room the second line is shortened and then left out; on a board the name may be
-// left out as well, until nearer.
+// room the second line is shortened and then left out, and the name goes over several lines
+// and is then shortened; on a board so narrow a room that three letters have no place in it
+// has none, until nearer.
 func (d *drawing) roomName(r *roomDrawing) {
 	room := r.view.Room
 	if room.Name == "" || d.Medium.Hides(room.ID) {
@@ -33,7 +36,7 @@ func (d *drawing) roomName(r *roomDrawing) {
 	if !isWhole && !space.Contains(at) {
 		at = space.Middle()
 	}
-	for _, lines := range d.nameLines(room) {
+	for _, lines := range append(d.nameLines(room), d.shortNames(room, space.Width())...) {
 		w, h := nameExtent(lines)
 		if middle, ok := d.namePlace(r, at, w, h); ok {
 			d.writeName(room.ID, lines, middle, h)
@@ -74,6 +77,59 @@ func (d *drawing) nameLines(room *plan.Room) [][]scene.Run {
 	}
 	return append(all, []scene.Run{name, second(area)}, []scene.Run{name}, []scene.Run{small})
 }
+
+// mostNameLines is over how many lines a name goes at most.
+const mostNameLines = 3
+
+// shortNames returns how a name may be written that has no place on one line in a room so
+// wide: over several lines, then the beginning of it.
+func (d *drawing) shortNames(room *plan.Room, wide float64) (all [][]scene.Run) {
+	run := scene.Run{Size: d.Medium.NameSize(), Weight: glyph.Bold, Color: d.Theme.Ink, Align: scene.Center}
+	small := run
+	small.Size = d.Medium.Text
+	parts := strings.Fields(room.Name)
+	for _, run := range []scene.Run{run, small} {
+		for n := 2; n <= min(mostNameLines, len(parts)); n++ {
+			var lines []scene.Run
+			for _, text := range overLines(parts, n) {
+				run.Text = text
+				lines = append(lines, run)
+			}
+			all = append(all, lines)
+		}
+	}
+	for _, share := range []float64{0.85, 0.6, 0.4} {
+		small.Text = glyph.Fit(small.Weight, small.Size, share*wide, room.Name)
+		if utf8.RuneCountInString(small.Text) > fewestLetters { // with the mark that more follows
+			all = append(all, []scene.Run{small})
+		}
+	}
+	return all
+}
+
+// overLines sets words over so many lines, the longest of which is as short as it can be.
+func overLines(parts []string, n int) []string {
+	if n == 1 {
+		return []string{strings.Join(parts, " ")}
+	}
+	var best []string
+	longest := func(lines []string) (most int) {
+		for _, l := range lines {
+			most = max(most, utf8.RuneCountInString(l))
+		}
+		return most
+	}
+	for i := 1; i <= len(parts)-n+1; i++ {
+		lines := append([]string{strings.Join(parts[:i], " ")}, overLines(parts[i:], n-1)...)
+		if best == nil || longest(lines) < longest(best) {
+			best = lines
+		}
+	}
+	return best
+}
+
+// fewestLetters is how many letters of a name say anything.
+const fewestLetters = 3
 
 func nameExtent(lines []scene.Run) (w, h float64) {
 	for i, run := range lines {

@@ -49,6 +49,7 @@ type openingPlace struct {
 	badge    scene.Point // the middle of the sign on its ring
 	isBadged bool
 	isOff    bool // the window does not show it
+	isBundle bool // it is one of several that one mark stands for, and has no tag
 }
 
 // faceKey names one face that openings stand on.
@@ -80,8 +81,17 @@ func (d *drawing) openings(r *roomDrawing) {
 		}
 		r.partCorners()
 	}
+	one := map[*group]bool{}
+	for _, b := range d.bundles(r) {
+		for _, g := range b.groups {
+			one[g] = true
+		}
+		d.bundleMark(r, b)
+	}
 	for _, g := range r.groups {
-		d.symbol(r, g)
+		if !one[g] {
+			d.symbol(r, g)
+		}
 	}
 }
 

@@ -25,6 +25,8 @@ type Window interface {
 	Select(ids ...plan.ID)
 	// Go shows the place of a finding and chooses what it is of.
 	Go(rule.Finding)
+	// Menu shows, at a place of the window, what can be done about a finding.
+	Menu(f rule.Finding, at fyne.Position)
 	// Shortcut runs the command of a shortcut that a field has no use for, and
 	// reports whether there was one.
 	Shortcut(fyne.Shortcut) bool

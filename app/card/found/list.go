@@ -48,7 +48,8 @@ func inFull(c *bind.Context, f rule.Finding) fyne.CanvasObject {
 		text = append(text, remedy(c, r, width))
 	}
 	block := look.TopRow(look.Grid, 1, look.NewMark(render.MarkOf(&f)), look.Column(look.Grid/2, text...))
-	return look.Back(look.OnPaper, look.Radius, look.Inset(look.Grid, look.Grid, look.Grid, look.Grid, block))
+	return look.NewMenued(look.Back(look.OnPaper, look.Radius, look.Inset(look.Grid, look.Grid, look.Grid, look.Grid, block)),
+		func(at fyne.Position) { c.Window.Menu(f, at) })
 }
 
 // remedy is a button that tells the result and the price.
@@ -246,5 +247,5 @@ func (l *List) row(c *bind.Context, f rule.Finding) fyne.CanvasObject {
 		return true
 	}
 	l.rows = append(l.rows, press)
-	return press
+	return look.NewMenued(press, func(where fyne.Position) { l.window.Menu(l.shown[at], where) })
 }
