@@ -39,6 +39,7 @@ var Rules = []*rule.Rule{
 	&receptacle.Foyer,
 	&light.LitRoom,
 	&light.LitPassage,
+	&light.LitRoute,
 	&light.SwitchPlace,
 	&light.SwitchByDoor,
 	&light.SwitchHeight,

@@ -13,7 +13,8 @@ import (
 // further cable and too deep for the box behind it, a wall of the dining room that was
 // set aside with a reason, a thickness still to be measured, a stair hall of which neither
 // light nor receptacle is drawn, an old circuit for the dining room that is too small and
-// serves more, a microwave on a circuit of the counters, a yard whose light no switch is
+// serves more, a microwave on a circuit of the counters, switches out of reach of who comes
+// from the stair hall, a yard whose light no switch is
 // drawn to, and counters out of reach.
 func RowHouse() (plan.Plan, error) {
 	b := &builder{seed: "row house kitchen"}

@@ -37,6 +37,7 @@ type Desk struct {
 	view     *view
 	editor   *editor
 	findings *findings
+	rooms    *rooms
 	forms    *forms
 	clips    *clips
 	keys     *keyboard
@@ -94,6 +95,7 @@ func (d *Desk) wire() {
 	d.view = &view{session: d.session, hand: d.hand, voice: d.voice, datum: plan.FinishedFloor, changed: d.showView}
 	d.editor = &editor{session: d.session, hand: d.hand, stage: d.stage, prefs: d.prefs, voice: d.voice}
 	d.findings = &findings{editor: d.editor, view: d.view}
+	d.rooms = &rooms{editor: d.editor, view: d.view}
 	d.clips = &clips{editor: d.editor, copied: &d.house.copied}
 	d.forms = &forms{editor: d.editor, clips: d.clips, findings: d.findings, view: d.view}
 	d.tools = &toolWindow{editor: d.editor, showCards: d.showCards}

@@ -11,8 +11,12 @@ import "github.com/spf13/cobra"
 var verbs = []func(speaker) *cobra.Command{
 	newCommand,
 	checkCommand,
+	reportCommand,
+	routeCommand,
+	serveCommand,
 	exportCommand,
 	scheduleCommand,
+	visitCommand,
 	frameCommand,
 	takeoffCommand,
 	compareCommand,

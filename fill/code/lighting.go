@@ -4,6 +4,7 @@ import "studbay/plan/unit"
 
 // Lighting holds the figures of 210.70, 404, 410 and 406.9(C).
 type Lighting struct {
+	SwitchReach        unit.Length // from a door to the switch that a hand looks for, common practice
 	SwitchHeight       unit.Length // highest grip of a switch above the floor, 404.8(A)
 	LitLaundry         bool        // laundry areas need a light as rooms do
 	StairsRisers       int64       // stairs of so many risers have a switch at each end
@@ -18,6 +19,7 @@ type Lighting struct {
 }
 
 var lighting = []binding{
+	ofLength("switch-reach", func(f *Figures) *unit.Length { return &f.Lighting.SwitchReach }),
 	ofLength("switch-max-height", func(f *Figures) *unit.Length { return &f.Lighting.SwitchHeight }),
 	ofCite("switch-neutral"),
 	ofCite("lit-room"),

@@ -24,4 +24,5 @@ const (
 	kindFanLight = "fan-light"
 	kindPendant  = "pendant"
 	kindRecessed = "recessed"
+	kindSensor   = "sensor"
 )

@@ -41,6 +41,11 @@ func (v *lit) Parts() []any { return v.parts }
 
 func (v *lit) prepare() {
 	v.Level = house.Of(v.ix, v.level)
+	v.gather()
+}
+
+// gather sorts the lights, switches and controls of the plan.
+func (v *lit) gather() {
 	v.lights, v.switches, v.controls = map[plan.ID][]*plan.Opening{}, map[plan.ID][]*plan.Opening{}, map[plan.ID][]*plan.Control{}
 	for c := range v.ix.Plan().Controls.All() {
 		for _, list := range [][]plan.ID{c.Switches, c.Loads} {

@@ -132,11 +132,16 @@ func isBasement(l *plan.Level) bool {
 
 // seePassage looks at the level and where it is.
 func seePassage(ix *index.Index, level *plan.Level) passage {
-	v := passage{seeLit(ix, level), !isBasement(level)}
-	for _, other := range ix.Plan().Levels {
+	return passage{seeLit(ix, level), isAtGrade(ix.Plan(), level)}
+}
+
+// isAtGrade reports whether a level is the lowest that is no basement: where nobody says
+// otherwise its doors are at grade.
+func isAtGrade(p plan.Plan, level *plan.Level) bool {
+	for _, other := range p.Levels {
 		if other != level && !isBasement(other) && other.Elevation < level.Elevation {
-			v.isAtGrade = false
+			return false
 		}
 	}
-	return v
+	return !isBasement(level)
 }

@@ -43,8 +43,7 @@ func checkLitRoom(v *lit, fig *code.Figures) (found []rule.Finding) {
 		if !leavesLitRoom(r, fig).IsZero() || isStore && !v.holds(r) {
 			continue
 		}
-		standsIn := r.Use != plan.UseKitchen && r.Use != plan.UseBath && r.Use != plan.UseLaundry
-		f, ok := unlit(v.stateOf(r, standsIn), r)
+		f, ok := unlit(v.stateOf(r, standsIn(r.Use)), r)
 		if !ok {
 			continue
 		}
@@ -54,6 +53,12 @@ func checkLitRoom(v *lit, fig *code.Figures) (found []rule.Finding) {
 		found = append(found, f)
 	}
 	return found
+}
+
+// standsIn reports whether in rooms of a use a receptacle on a switch may stand in for a
+// light, 210.70(A)(1) exception 1.
+func standsIn(u plan.Use) bool {
+	return u != plan.UseKitchen && u != plan.UseBath && u != plan.UseLaundry
 }
 
 // holds reports whether anything stands in a room.

@@ -21,7 +21,7 @@ var SwitchNeutral = rule.Rule{
 	Leaves: rule.OnlyIn(neutralUses...),
 	Opening: func(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		o := v.Opening
-		if v.Room == nil || !isSwitch(o) || !slices.Contains(neutralUses, v.Room.Use) {
+		if !WantsNeutral(o, v.Room) {
 			return nil
 		}
 		have, ok := loneCable(v)
@@ -39,6 +39,12 @@ var SwitchNeutral = rule.Rule{
 		}
 		return []rule.Finding{f}
 	},
+}
+
+// WantsNeutral reports whether an opening is a switch box that holds the neutral of its
+// circuit, by the room that it is in; nil: in none.
+func WantsNeutral(o *plan.Opening, room *plan.Room) bool {
+	return room != nil && isSwitch(o) && slices.Contains(neutralUses, room.Use)
 }
 
 // neutralUses are the habitable rooms, bathrooms, halls and stairs of 404.2(C) (2020 and

@@ -8,9 +8,9 @@ import (
 	"studbay/plan/index"
 )
 
-// isGroundFault reports whether an opening has a device that protects against ground
+// IsGroundFault reports whether an opening has a device that protects against ground
 // faults, as its devices say or else its kind.
-func isGroundFault(o *plan.Opening) bool {
+func IsGroundFault(o *plan.Opening) bool {
 	for _, d := range o.Devices {
 		if strings.Contains(d.Kind, "ground-fault") {
 			return true

@@ -30,7 +30,7 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 			return
 		}
 		why, wants := wantsGroundFault(&v, o, at, fig)
-		if !wants || isGroundFault(o) {
+		if !wants || IsGroundFault(o) {
 			return
 		}
 		switch could, state := protection(&v, o); state {
@@ -108,7 +108,7 @@ func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s stat
 	}
 	s = none
 	for _, other := range c.Openings {
-		if other.Opening == o || other.Opening.Status == plan.StatusRemove || !isGroundFault(other.Opening) {
+		if other.Opening == o || other.Opening.Status == plan.StatusRemove || !IsGroundFault(other.Opening) {
 			continue
 		}
 		switch orderOf(c, o.ID, other.Opening.ID) {
@@ -170,7 +170,7 @@ func nearWater(v *index.RoomView, o *plan.Opening, at geom.Point, fig *code.Figu
 		if near || isSink && fig.Protection.DoorsStop && isInCabinet(v, o) {
 			return
 		}
-		if away := cordTo(v, at, f); away >= 0 && away <= reach+rule.Grain {
+		if away, ok := cordTo(v, at, f); ok && away <= reach+rule.Grain {
 			why, near = words.New("rule.ground-fault.near", "It is {0} by cord from the {1}; within {2} it is asked for.", away, f.Fixture.Kind.Text(), fig.Limit(limit)), true
 		}
 	})

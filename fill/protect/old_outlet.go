@@ -18,7 +18,7 @@ var OldOutlet = rule.Rule{
 	Opening: func(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		o := v.Opening
 		if o.Status != plan.StatusExisting || o.Grounded != plan.AnswerNo || !part.All().Kind(o.Kind).IsGeneral() ||
-			isGroundFault(o) || v.Circuit != nil && v.Circuit.GFCI {
+			IsGroundFault(o) || v.Circuit != nil && v.Circuit.GFCI {
 			return nil
 		}
 		return []rule.Finding{{

@@ -98,7 +98,18 @@ func counterHeight(v *index.RoomView, p leg, o *plan.Opening, fig *code.Figures)
 
 // freeFor returns where along the side of a leg the centre of a box may be: clear of
 // studs, of doors and windows with their casing, and of what else is in its way.
-func (p leg) freeFor(o *plan.Opening, room *plan.Room) (free []marking) {
+func (p leg) freeFor(o *plan.Opening, room *plan.Room) []marking {
+	return p.clearOf(o, room, clearance{ofHiding: true, ofStuds: true})
+}
+
+// clearance says what a box keeps clear of beside what it cannot meet: what would hide it,
+// and studs.
+type clearance struct{ ofHiding, ofStuds bool }
+
+// clearOf returns where along the side of a leg the centre of a box may be: clear of doors
+// and windows with their casing and of what else is in its way; where asked, of what hides
+// it and of studs as well.
+func (p leg) clearOf(o *plan.Opening, room *plan.Room, also clearance) (free []marking) {
 	mine := frame.RectOf(o, room)
 	width := mine.Right - mine.Left
 	half := width - width/2
@@ -108,14 +119,16 @@ func (p leg) freeFor(o *plan.Opening, room *plan.Room) (free []marking) {
 			taken = append(taken, marking{from: left - half, to: right + half})
 		}
 	}
-	for _, at := range p.inTheWay(room, true) {
+	for _, at := range p.inTheWay(room, also.ofHiding) {
 		take(at.Left, at.Right, at.Bottom, at.Top)
 	}
 	for _, c := range p.side.Cuts {
 		take(c.From-c.Break.Casing, c.To+c.Break.Casing, c.Break.Sill-c.Break.Casing, c.Break.Head+c.Break.Casing)
 	}
-	for _, s := range frame.FaceIn(p.side).Framed().Between(mine.Bottom, mine.Top) {
-		taken = append(taken, marking{from: s.Left() - half, to: s.Right() + half})
+	if also.ofStuds {
+		for _, s := range frame.FaceIn(p.side).Framed().Between(mine.Bottom, mine.Top) {
+			taken = append(taken, marking{from: s.Left() - half, to: s.Right() + half})
+		}
 	}
 	free = []marking{{from: p.from + half, to: p.to - half}}
 	if !p.canMount || free[0].from > free[0].to {

@@ -4,6 +4,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/rule"
+	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
@@ -60,7 +61,7 @@ func joined(v index.RoomView, all [][]marking) (runs []run) {
 				isOpen = true
 			}
 			r := &runs[len(runs)-1]
-			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall, cabinets: cabinets})
+			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall && v.Sides[i].Side.Kind == plan.SideWall, cabinets: cabinets})
 		}
 	}
 	switch {

@@ -47,6 +47,7 @@ var kinds = []struct {
 	{"rooms unfolded", (*book).unfolded, []Reader{ForCrew, ForDrywall, ForClient}},
 	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
 	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
+	{"list for the visit", (*book).visits, []Reader{ForInspector}},
 }
 
 // ErrNoLevel is returned for a plan without a level.

@@ -1,0 +1,107 @@
+package fill
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// Light is what a room shows of its findings at one glance.
+type Light string
+
+// The lights. None of them says that a room complies.
+const (
+	Calm    Light = "calm"    // nothing in what was checked but what asks for no deed
+	Amber   Light = "amber"   // something to look at, or a choice still open
+	Red     Light = "red"     // a figure of the code exceeded
+	Unknown Light = "unknown" // not checked
+)
+
+// RoomReport is what was found in one room.
+type RoomReport struct {
+	Level *plan.Level
+	Room  *plan.Room // nil for what is of no room: the plan as a whole
+	Light Light
+	Found []rule.Finding // worst first; those set aside are left out
+	// Settle, Look and Open count those that the code stops at, those worth a look, and
+	// choices still open; Notes the rest.
+	Settle, Look, Open, Notes int
+}
+
+// Rooms reports on every room of a plan, the worst first, rooms alike in the plan's order,
+// and first of all on what is of no room, where anything is.
+func (r Result) Rooms(p plan.Plan) (all []RoomReport) {
+	found := map[plan.ID][]rule.Finding{}
+	for _, f := range r.All() {
+		if f.Waived == nil {
+			found[f.Room] = append(found[f.Room], f)
+		}
+	}
+	for _, l := range p.Levels {
+		for room := range l.Rooms.All() {
+			all = append(all, r.report(l, room, found[room.ID]))
+		}
+	}
+	slices.SortStableFunc(all, func(a, b RoomReport) int {
+		return cmp.Or(cmp.Compare(b.Settle, a.Settle), cmp.Compare(b.Look, a.Look), cmp.Compare(b.Open, a.Open), cmp.Compare(b.Notes, a.Notes))
+	})
+	if of := found[""]; len(of) > 0 {
+		all = slices.Insert(all, 0, r.report(nil, nil, of))
+	}
+	return all
+}
+
+func (r Result) report(l *plan.Level, room *plan.Room, found []rule.Finding) RoomReport {
+	one := RoomReport{Level: l, Room: room, Found: found, Light: Calm}
+	for _, f := range found {
+		switch {
+		case f.IsOpen:
+			one.Open++
+		case f.Severity == rule.Stop:
+			one.Settle++
+		case f.Severity == rule.Warn:
+			one.Look++
+		default:
+			one.Notes++
+		}
+	}
+	switch {
+	case r.Figures == nil:
+		one.Light = Unknown
+	case one.Settle > 0:
+		one.Light = Red
+	case one.Look+one.Open > 0:
+		one.Light = Amber
+	}
+	return one
+}
+
+// Sentence tells the report in one sentence, by the worst in it.
+func (r RoomReport) Sentence() words.Text {
+	name := words.New("check.plan", "The plan as a whole")
+	if r.Room != nil {
+		name = namesOf([]*plan.Room{r.Room})
+	}
+	switch {
+	case r.Light == Unknown:
+		return words.New("report.unknown", "{0}: NOT CHECKED", name)
+	case r.Settle == 1:
+		return words.New("report.settle-one", "{0}: 1 thing to settle", name)
+	case r.Settle > 0:
+		return words.New("report.settle", "{0}: {1} things to settle", name, r.Settle)
+	case r.Look == 1:
+		return words.New("report.look-one", "{0}: 1 thing to look at", name)
+	case r.Look > 0:
+		return words.New("report.look", "{0}: {1} things to look at", name, r.Look)
+	case r.Open == 1:
+		return words.New("report.open-one", "{0}: one choice is still open", name)
+	case r.Open > 0:
+		return words.New("report.open", "{0}: {1} choices are still open", name, r.Open)
+	case r.Notes > 0:
+		return words.New("report.notes", "{0}: nothing to settle in what was checked, {1} to know", name, r.Notes)
+	}
+	return words.New("report.calm", "{0}: nothing found in what was checked", name)
+}

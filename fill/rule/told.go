@@ -1,0 +1,54 @@
+package rule
+
+import (
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// Plain tells a finding to who lives there: what to do, where something is offered, and
+// why.
+func Plain(f Finding) words.Text {
+	if len(f.Remedies) == 0 {
+		return f.Why
+	}
+	todo := words.New("told.todo", "What to do: {0}.", f.Remedies[0].Label)
+	if f.Why.IsZero() {
+		return todo
+	}
+	return words.New("told.plain", "{0} {1}", todo, f.Why)
+}
+
+// Trade tells a finding to who builds it: the section, what was measured against which
+// limit, and the working.
+func Trade(f Finding) words.Text {
+	from := words.New("told.practice", "common practice")
+	switch {
+	case f.Section != "":
+		from = words.New("plain", "{0}", f.Section)
+	case !f.ByPractice:
+		from = words.New("told.plan", "the plan itself")
+	}
+	told := words.New("told.trade", "{0}: {1}", from, f.Message)
+	if measured, limit := f.Measured.Text(), f.Limit.Text(); !measured.IsZero() && f.Limit.Unit == f.Measured.Unit {
+		told = words.New("told.measured", "{0}: {1} ({2}; limit {3})", from, f.Message, measured, limit)
+	}
+	if f.Why.IsZero() {
+		return told
+	}
+	return words.New("told.with-why", "{0}. {1}", told, f.Why)
+}
+
+// Text tells the quantity in its unit; nothing where there is none.
+func (q Quantity) Text() words.Text {
+	switch q.Unit {
+	case OfLength:
+		return words.New("plain", "{0}", unit.Length(q.Value))
+	case OfVolume:
+		return words.New("plain", "{0}", unit.Volume(q.Value))
+	case OfCount:
+		return words.New("plain", "{0}", int(q.Value))
+	case OfArea:
+		return words.New("told.area", "{0} in²", unit.Volume(q.Value).String())
+	}
+	return words.Text{}
+}

@@ -1,0 +1,67 @@
+package visit
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"studbay/fill/protect"
+	"studbay/plan"
+	"studbay/plan/index"
+)
+
+// Circuit is a circuit with what protects it.
+type Circuit struct {
+	*plan.Circuit
+	Openings int
+	// GFCI and AFCI are what protects what is on it: the breaker, or the tags of devices of
+	// the kind that protects against ground faults.
+	Devices []string
+}
+
+// Protection tells it in the letters of the trade: AF and GF at the breaker, GF with the
+// tags of devices.
+func (c Circuit) Protection() string {
+	var all []string
+	if c.AFCI {
+		all = append(all, "AF")
+	}
+	if c.GFCI {
+		all = append(all, "GF")
+	} else if len(c.Devices) > 0 {
+		all = append(all, "GF "+strings.Join(c.Devices, " "))
+	}
+	return strings.Join(all, ", ")
+}
+
+// circuits lists those of a plan by their numbers.
+func circuits(ix *index.Index) (all []Circuit) {
+	for c := range ix.Plan().Circuits.All() {
+		one := Circuit{Circuit: c}
+		for o := range ix.OnCircuit(c.ID) {
+			if o.Status == plan.StatusRemove {
+				continue
+			}
+			one.Openings++
+			if protect.IsGroundFault(o) {
+				one.Devices = append(one.Devices, o.Tag)
+			}
+		}
+		all = append(all, one)
+	}
+	slices.SortStableFunc(all, func(a, b Circuit) int {
+		return cmp.Or(cmp.Compare(number(a.Number), number(b.Number)), cmp.Compare(a.Number, b.Number))
+	})
+	return all
+}
+
+// number is the first number in a circuit's, of two poles such as 8,10.
+func number(text string) int {
+	first, _, _ := strings.Cut(text, ",")
+	n, err := strconv.Atoi(strings.TrimSpace(first))
+	if err != nil {
+		return 1 << 30
+	}
+	return n
+}

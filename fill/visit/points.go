@@ -1,0 +1,131 @@
+package visit
+
+import (
+	"studbay/fill"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// Point is one thing that will be looked at.
+type Point struct {
+	Column  Column // the tick that it explains; -1: it has none
+	Title   words.Text
+	Detail  words.Text
+	Section string
+}
+
+// points tells what the ticks mean, how many boxes each is of, and what else is looked at.
+// A point without anything to look at is left out.
+func points(ix *index.Index, l List, result fill.Result) (all []Point) {
+	if result.Figures == nil {
+		return nil
+	}
+	section := func(figure string) string { return result.Figures.Section(figure) }
+	var count [columns]int
+	near := 0
+	for _, r := range l.Rooms {
+		for _, b := range r.Boxes {
+			for i, t := range b.Ticks {
+				if t.Applies {
+					count[i]++
+				}
+			}
+			if b.Ticks[Staple].Inches == unclamped {
+				near++
+			}
+		}
+	}
+	for _, p := range []Point{
+		{Set, words.New("visit.set.title", "Box fronts: {0}", count[Set]), words.New("visit.set.detail", "even with the finish, or at most {0} behind it where it does not burn", result.Figures.Limit("box-set-back")), section("box-set-back")},
+		{Staple, words.New("visit.staple.title", "First staples: {0}", count[Staple]), words.New("visit.staple.detail", "within {2} in of {0} plastic boxes of one gang without a clamp, within {3} in of {1} others", near, count[Staple]-near, unclamped, usual), "334.30, 314.17"},
+		{Plate, words.New("visit.plate.title", "Plates: {0} boxes on thin walls", count[Plate]), words.New("visit.plate.detail", "where the edge of a hole is nearer than {0} to that of the wood", result.Figures.Limit("hole-edge")), section("hole-edge")},
+		{Bond, words.New("visit.bond.title", "Bonded: {0} metal boxes", count[Bond]), words.New("visit.bond.detail", "a ground screw used for nothing else, and a pigtail"), section("bonding")},
+		{Neutral, words.New("visit.neutral.title", "Neutrals: {0} switch boxes", count[Neutral]), words.New("visit.neutral.detail", "a white left long in each, capped where not used"), section("switch-neutral")},
+	} {
+		if count[p.Column] > 0 {
+			all = append(all, p)
+		}
+	}
+	return append(all, special(l, section)...)
+}
+
+// special are points of some kinds of box, by their tags.
+func special(l List, section func(string) string) (all []Point) {
+	tags := map[string]string{}
+	add := func(kind, tag string) {
+		if tags[kind] != "" {
+			tags[kind] += ", "
+		}
+		tags[kind] += tag
+	}
+	for _, r := range l.Rooms {
+		for _, b := range r.Boxes {
+			k := part.All().Kind(b.Opening.Kind)
+			switch {
+			case k == nil:
+			case k.Family == part.Fan:
+				add("fan", b.Opening.Tag)
+			case k.Family == part.Alarm:
+				add("alarm", b.Opening.Tag)
+			case k.ID == "counter" || k.ID == "island":
+				add("counter", b.Opening.Tag)
+			}
+		}
+	}
+	for _, p := range []struct {
+		of      string
+		title   words.Text
+		detail  words.Text
+		section string
+	}{
+		{"fan", words.New("visit.fan.title", "Fan boxes: {0}", tags["fan"]), words.New("visit.fan.detail", "marked for a fan; over 35 lb, the limit on the box"), section("fan-box")},
+		{"alarm", words.New("visit.alarm.title", "Alarms: {0}", tags["alarm"]), words.New("visit.alarm.detail", "wired, all on one signal, away from bath doors and cooking"), section("smoke-alarm")},
+		{"counter", words.New("visit.counter.title", "Counter boxes: {0}", tags["counter"]), words.New("visit.counter.detail", "no point along a counter farther than the reach of one"), section("counter-reach")},
+	} {
+		if tags[p.of] != "" {
+			all = append(all, Point{-1, p.title, p.detail, p.section})
+		}
+	}
+	return all
+}
+
+// missing tells what is not drawn, and so not on the list.
+func missing(ix *index.Index) (all []words.Text) {
+	p := ix.Plan()
+	var outdoors, panel, fuel bool
+	existing := 0
+	for _, l := range p.Levels {
+		for r := range l.Rooms.All() {
+			outdoors = outdoors || r.Use == plan.UseOutdoors
+		}
+		for f := range l.Fixtures.All() {
+			panel = panel || f.Kind == plan.FixturePanel
+			fuel = fuel || f.Fuel != ""
+		}
+		for o := range l.Openings.All() {
+			if o.Status == plan.StatusExisting {
+				existing++
+			}
+		}
+	}
+	if existing > 0 {
+		all = append(all, words.New("visit.missing.existing", "{0} boxes that are there already", existing))
+	}
+	for _, m := range []struct {
+		is   bool
+		text words.Text
+	}{
+		{outdoors, words.New("visit.missing.outdoors", "the outdoors")},
+		{panel, words.New("visit.missing.panel", "the panel")},
+		{p.Cables.Len() > 0, words.New("visit.missing.cables", "cables")},
+		{p.Circuits.Len() > 0, words.New("visit.missing.circuits", "circuits")},
+		{fuel, words.New("visit.missing.fuel", "anything that burns fuel")},
+	} {
+		if !m.is {
+			all = append(all, m.text)
+		}
+	}
+	return all
+}
