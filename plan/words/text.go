@@ -18,11 +18,23 @@ import (
 type Text struct {
 	ID      string // stable: catalogues translate by it
 	English string // the source, with {0}, {1} ... for the arguments
-	Args    []any  // string, int, Text, Height or a quantity of package unit
+	Args    []any  // string, int, Text, Height, Spoken or a quantity of package unit
 }
 
 // Height is a length that is called out in inches or millimetres alone.
 type Height unit.Length
+
+// Spoken is a length as one says it to somebody who will not build by it: in whole inches or
+// centimetres, rounded half away from zero.
+type Spoken unit.Length
+
+// text says it in the units of a system.
+func (l Spoken) text(s unit.System) Text {
+	if s == unit.Metric {
+		return New("unit.spoken-cm", "{0} cm", int(unit.Length(l).Rounded(10*unit.Millimetre)/(10*unit.Millimetre)))
+	}
+	return New("unit.spoken-in", "{0} in", int(unit.Length(l).Rounded(unit.Inch)/unit.Inch))
+}
 
 // SmallArea is an area that is called out in square inches or centimetres.
 type SmallArea unit.Area
@@ -123,6 +135,8 @@ func (v Voice) value(arg any) string {
 		return v.decimal(v.System.Format(a))
 	case Height:
 		return v.decimal(v.System.Short(unit.Length(a)))
+	case Spoken:
+		return v.Say(a.text(v.System))
 	case Beside:
 		return v.decimal(v.System.FormatApart(a.Length, a.Other))
 	case SmallArea:

@@ -12,6 +12,7 @@ import (
 
 	"studbay/render/paint/pdf"
 	"studbay/render/paint/png"
+	"studbay/render/paint/svg"
 	"studbay/render/scene"
 )
 
@@ -30,15 +31,17 @@ type Options struct {
 
 // Format is one kind of file.
 type Format struct {
-	Ext      string // with its dot, in lower case
-	EachPage bool   // a file for each page, else one file for all
+	Ext      string                                  // with its dot, in lower case
+	EachPage bool                                    // a file for each page, else one file for all
+	pageOf   func(io.Reader) (page, of int, ok bool) // which page of its set a file says it is; with EachPage
 	encode   func(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error
 }
 
 // Formats lists what pages can be saved as, in the order menus show.
 var Formats = []Format{
 	{Ext: ".pdf", encode: encodePDF},
-	{Ext: ".png", EachPage: true, encode: encodePNG},
+	{Ext: ".png", EachPage: true, pageOf: png.PageOf, encode: encodePNG},
+	{Ext: ".svg", EachPage: true, pageOf: svg.PageOf, encode: encodeSVG},
 }
 
 func encodePDF(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
@@ -53,6 +56,13 @@ func encodePNG(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options
 		o.report(float64(done) / float64(total))
 	}})
 	o.spend(pages[0])
+	return err
+}
+
+func encodeSVG(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
+	err := svg.Encode(ctx, w, pages[0], o.page, o.of)
+	o.spend(pages[0])
+	o.report(1)
 	return err
 }
 

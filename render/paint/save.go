@@ -7,7 +7,6 @@ import (
 	"os"
 
 	"studbay/plan/disk"
-	"studbay/render/paint/png"
 	"studbay/render/scene"
 )
 
@@ -83,7 +82,7 @@ func outdated(format Format, file string, now int) (files []string) {
 		if err != nil {
 			return files
 		}
-		page, of, ours := png.PageOf(f)
+		page, of, ours := format.pageOf(f)
 		f.Close()
 		if !ours || page != i+1 || of <= now {
 			return files

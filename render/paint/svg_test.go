@@ -2,7 +2,6 @@ package paint_test
 
 import (
 	"bytes"
-	"encoding/xml"
 	"fmt"
 	"image"
 	"image/png"
@@ -14,107 +13,21 @@ import (
 
 	"studbay/render/glyph"
 	"studbay/render/paint"
+	"studbay/render/paint/svg"
 	"studbay/render/scene"
 )
 
 // librsvg is the program that draws the same scenes by another hand, from SVG 1.1.
 const librsvg = "rsvg-convert"
 
-// svg is a scene.Painter that writes SVG, for another program to draw what ours does.
-type svg struct {
-	bytes.Buffer
-	clips int
-}
-
-var _ scene.Painter = (*svg)(nil)
-
 // svgOf writes one page, a unit of which is a millimetre.
-func svgOf(s *scene.Scene) []byte {
-	p := &svg{}
-	width, height := s.Width.Millimetres(), s.Height.Millimetres()
-	fmt.Fprintf(p, `<svg xmlns="http://www.w3.org/2000/svg" width="%gin" height="%gin" viewBox="0 0 %g %g">`+"\n", width/25.4, height/25.4, width, height)
-	p.Fill(scene.Rect{Max: scene.Point{X: width, Y: height}}.Path(), s.Background())
-	s.Paint(p)
-	p.WriteString("</svg>\n")
-	return p.Bytes()
-}
-
-func (p *svg) Fill(path scene.Path, c scene.Color) {
-	p.WriteString(`<path`)
-	p.ink("fill", c)
-	p.trace(path)
-}
-
-func (p *svg) Stroke(path scene.Path, pen scene.Pen) {
-	p.WriteString(`<path fill="none"`)
-	p.ink("stroke", pen.Color)
-	fmt.Fprintf(p, ` stroke-width="%.5g"`, pen.Width)
-	if cap := [...]string{"", "round", "square"}[pen.Cap]; cap != "" {
-		fmt.Fprintf(p, ` stroke-linecap="%s"`, cap)
+func svgOf(t testing.TB, s *scene.Scene) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	if err := svg.Encode(t.Context(), &b, s, 0, 0); err != nil {
+		t.Fatal(err)
 	}
-	fmt.Fprintf(p, ` stroke-linejoin="%s"`, [...]string{"round", "bevel"}[pen.Join])
-	if len(pen.Dash) > 0 {
-		p.WriteString(` stroke-dasharray="`)
-		p.numbers(pen.Dash...)
-		p.WriteByte('"')
-	}
-	p.trace(path)
-}
-
-func (p *svg) Text(r scene.Run) {
-	at := r.Origin()
-	p.WriteString(`<text xml:space="preserve" font-family="Go, DejaVu Sans"`)
-	p.ink("fill", r.Color)
-	if r.Weight == glyph.Bold {
-		p.WriteString(` font-weight="bold"`)
-	}
-	fmt.Fprintf(p, ` font-size="%.6g" x="%.6g" y="%.6g"`, r.Size, at.X, at.Y)
-	if r.Angle != 0 {
-		fmt.Fprintf(p, ` transform="rotate(%.6g %.6g %.6g)"`, r.Angle, at.X, at.Y)
-	}
-	p.WriteByte('>')
-	_ = xml.EscapeText(p, []byte(r.Text)) // a Buffer takes everything
-	p.WriteString("</text>\n")
-}
-
-func (p *svg) Begin(l scene.Layer) {
-	if l.Clip == nil {
-		p.WriteString("<g>\n")
-		return
-	}
-	p.clips++
-	fmt.Fprintf(p, `<clipPath id="c%d"><rect x="%g" y="%g" width="%g" height="%g"/></clipPath><g clip-path="url(#c%d)">`+"\n",
-		p.clips, l.Clip.Min.X, l.Clip.Min.Y, l.Clip.Width(), l.Clip.Height(), p.clips)
-}
-
-func (p *svg) End() { p.WriteString("</g>\n") }
-
-func (p *svg) Close() error { return nil }
-
-func (p *svg) ink(what string, c scene.Color) {
-	fmt.Fprintf(p, ` %s="#%02x%02x%02x"`, what, c.R, c.G, c.B)
-	if c.A != 0xff {
-		fmt.Fprintf(p, ` %s-opacity="%.4g"`, what, float64(c.A)/0xff)
-	}
-}
-
-func (p *svg) trace(path scene.Path) {
-	p.WriteString(` d="`)
-	path.Each(func(op scene.Op, points []scene.Point) {
-		p.WriteByte("MLCZ"[op])
-		for _, q := range points {
-			p.numbers(q.X, q.Y)
-		}
-	})
-	p.WriteString("\"/>\n")
-}
-
-// numbers writes each with a blank after it, to a ten-thousandth.
-func (p *svg) numbers(values ...float64) {
-	for _, v := range values {
-		p.Write(strconv.AppendFloat(p.AvailableBuffer(), v, 'f', 4, 64))
-		p.WriteByte(' ')
-	}
+	return b.Bytes()
 }
 
 // drawer is librsvg with our fonts to draw by, in a folder of its own.
@@ -151,7 +64,7 @@ func (d drawer) write(t testing.TB, name string, data []byte) string {
 func (d drawer) pages(t testing.TB, scenes []*scene.Scene) (files []string) {
 	t.Helper()
 	for i, s := range scenes {
-		files = append(files, d.write(t, fmt.Sprintf("page-%d.svg", i+1), svgOf(s)))
+		files = append(files, d.write(t, fmt.Sprintf("page-%d.svg", i+1), svgOf(t, s)))
 	}
 	return files
 }
