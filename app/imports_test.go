@@ -82,6 +82,7 @@ var importRules = []importRule{
 	{who: "render/cut", may: "plan/... fill/... render render/glyph render/scene", why: "one drawing does not lean on another"},
 	{who: "render/unfold", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
 	{who: "render/view", may: "plan/... fill/... render render/scene assets", why: "one drawing does not lean on another"},
+	{who: "render/tell", may: "plan/... fill/...", why: "plain words are told before anything is drawn"},
 	{who: "render/revision", may: "plan/... fill/... render/table", why: "what changed is told before any of it is drawn"},
 	{who: "render/...", may: "plan/... fill/... render/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "app/locale", may: "", why: "it must be initialised before the toolkit"},

@@ -45,17 +45,22 @@ type exportRequest struct {
 func exportCommand(s speaker) *cobra.Command {
 	r := &exportRequest{speaker: s}
 	c := &cobra.Command{
-		Use:   "export FILE --to out.pdf|out.png",
-		Short: s.say("verb.export", "Draw the sheets of a plan, true to scale, as PDF or PNG"),
+		Use:   "export FILE --to out.pdf|out.png|out.svg|out.html",
+		Short: s.say("verb.export", "Draw the sheets of a plan, true to scale, as PDF, PNG or SVG, or its walk-through as HTML"),
 		Long: s.long("verb.export.long", `Export draws the sheets of a plan: each level with its legend, findings and opening
-schedule, and what goes on over further sheets. A PDF holds them all; of a PNG the
-further sheets are out-2.png, out-3.png and so on, beside the first. A level too large for
+schedule, and what goes on over further sheets. A PDF holds them all; of a PNG or an SVG
+the further sheets are out-2.png, out-3.png and so on, beside the first. A level too large for
 one sheet at the scale goes on over several, joined at match lines. Files appear whole
-or not at all, and replace those of the same name.`),
+or not at all, and replace those of the same name.
+
+A file that ends in .html is the walk-through: one page that opens anywhere without a
+network, for whoever will live in the house. Answers that come back are taken in by the
+verb answers.`),
 		Example: `  studbay export cottage.studbay --to cottage.pdf
   studbay export cottage.studbay --to cottage.png --dpi 200 --paper archd
   studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50
-  studbay export cottage.studbay --to site.pdf --short`,
+  studbay export cottage.studbay --to site.pdf --short
+  studbay export cottage.studbay --to walk.html`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
 		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
@@ -96,6 +101,9 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	if err != nil {
 		return err
 	}
+	if isPage(r.to) {
+		return r.writePage(c, p)
+	}
 	if options.Paper.Width == 0 {
 		options.Paper = sheet.UsualPaper(p.voice.System)
 	}
@@ -128,8 +136,8 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 	if r.to == "" {
 		return o, usagef("no file to write: name it by --to")
 	}
-	if _, err := paint.FormatOf(r.to); err != nil {
-		return o, usagef("--to %w", err)
+	if _, err := paint.FormatOf(r.to); err != nil && !isPage(r.to) {
+		return o, usagef("--to %w, or in %s for the walk-through", err, pageExt)
 	}
 	if r.dpi < leastDPI || r.dpi > mostDPI {
 		return o, usagef("--dpi %d: want from %d to %d", r.dpi, leastDPI, mostDPI)
