@@ -58,6 +58,7 @@ var Rules = []*rule.Rule{
 	&wall.FlatPlace,
 	&wall.RoomsApart,
 	&wall.PartitionDepth,
+	&wall.StudLayouts,
 	&depth.RingSetBack,
 	&depth.BoxDepth,
 	&depth.BackToBack,

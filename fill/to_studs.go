@@ -13,7 +13,8 @@ import (
 
 // ToTheStuds works out the edit that moves those of some openings whose boxes are made to be
 // fastened to a stud, and reach none, to the nearest side of one: no farther than reach, and
-// nowhere that a check would stop at or warn of what it did not before. What finds no such
+// nowhere that a check would stop at or warn of what it did not before. Of a pair both come to
+// studs or neither. What finds no such
 // place stays. The edit lists each move; it has none where nothing is to be moved.
 func ToTheStuds(ix *index.Index, openings []plan.ID, reach unit.Length) (edit.ToStuds, error) {
 	var made edit.ToStuds
@@ -43,8 +44,9 @@ func ToTheStuds(ix *index.Index, openings []plan.ID, reach unit.Length) (edit.To
 			if err != nil {
 				return made, err
 			}
-			if isNoWorse(now, after) {
-				ix, now, made.Moves = moved, after, append(made.Moves, move)
+			if isNoWorse(now, after) && holdsPartner(moved, id) {
+				made.Moves = append(append(made.Moves, move), partnerMoves(ix, moved, id)...)
+				ix, now = moved, after
 				break
 			}
 		}
@@ -53,6 +55,31 @@ func ToTheStuds(ix *index.Index, openings []plan.ID, reach unit.Length) (edit.To
 		}
 	}
 	return made, nil
+}
+
+// holdsPartner reports whether the partner of a pair came to a stud as well, if it wants one:
+// of two that cannot both, both stay.
+func holdsPartner(ix *index.Index, id plan.ID) bool {
+	pair := ix.PairOf(id)
+	if pair == nil {
+		return true
+	}
+	_, _, is := unheld(ix, pair.Partner(id))
+	return !is
+}
+
+// partnerMoves tells how the partner of an opening that was moved came along.
+func partnerMoves(was, now *index.Index, id plan.ID) []edit.StudMove {
+	pair := now.PairOf(id)
+	if pair == nil {
+		return nil
+	}
+	before, _ := was.Plan().Opening(pair.Partner(id))
+	after, _ := now.Plan().Opening(pair.Partner(id))
+	if before == nil || after == nil || before.At == after.At {
+		return nil
+	}
+	return []edit.StudMove{{ID: after.ID, Tag: after.Tag, From: before.At.Along, To: after.At.Along}}
 }
 
 // unheld returns the wall and the box of an opening that wants a stud and has none, or has

@@ -25,6 +25,7 @@ const (
 	KindDecision  = 'd'
 	KindWaiver    = 'w'
 	KindAmendment = 'a'
+	KindPair      = 'p'
 )
 
 // idLetters leaves out l, o, 0 and 1, which are mistaken for one another on paper.

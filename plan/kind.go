@@ -202,13 +202,18 @@ func KindOf(t Thing) (byte, error) {
 // With returns the plan with a noun in it, in place of the one with its ID: on the level
 // given where it stands on nothing, else where its anchor says. It fails where the noun is
 // not sound, names what is not in the plan, or does not fit where it should stand. The
-// noun is the plan's from then on: nobody writes to it.
+// noun is the plan's from then on: nobody writes to it. Where it is in a pair, or a pair is
+// about it, the pair is kept.
 func (p Plan) With(l *Level, t Thing) (Plan, error) {
 	k := kindFor(t)
 	if k == nil {
 		return Plan{}, noNoun()
 	}
-	return k.putIn(p, l, t)
+	next, err := k.putIn(p, l, t)
+	if err != nil {
+		return Plan{}, err
+	}
+	return next.withPairsKept(p, t)
 }
 
 // AddName names the edit that adds a noun: "Add cable".

@@ -179,6 +179,19 @@ func kinds() []kind {
 				isEmpty: func(c *Control) bool { return len(c.Switches)+len(c.Loads) == 0 },
 				check:   func(c *Control, a around) error { return a.plan.checkControl(c) },
 			},
+			&row[Pair, *Pair]{
+				kind: KindPair, path: "/pairs", wide: func(p *Plan) *Set[*Pair] { return &p.Pairs },
+				add:    always[*Pair](words.New("edit.pair.add", "Bind a pair")),
+				change: always[*Pair](words.New("edit.pair.change", "Change pair")),
+				remove: words.New("edit.pair.remove", "Undo the pair"),
+				the:    thePair,
+				names: func(x *Pair, r references) {
+					r.follows(&x.One)
+					r.follows(&x.Other)
+					r.follows(&x.About)
+				},
+				check: func(x *Pair, a around) error { return a.plan.checkPair(x) },
+			},
 			&row[Decision, *Decision]{
 				kind: KindDecision, path: "/decisions", wide: func(p *Plan) *Set[*Decision] { return &p.Decisions },
 				add:    always[*Decision](words.New("edit.decision.add", "Add decision")),

@@ -32,6 +32,7 @@ type Plan struct {
 	Decisions  Set[*Decision]  `json:"decisions"`
 	Waivers    Set[*Waiver]    `json:"waivers"`
 	Amendments Set[*Amendment] `json:"amendments"`
+	Pairs      Set[*Pair]      `json:"pairs,omitzero"` // from version 1.1 on
 	// Extra holds what a newer minor version wrote outside every noun, and at
 	// /version which one it was.
 	Extra Extra `json:"-"`

@@ -31,6 +31,7 @@ var openingPage = page[plan.Opening]{
 				inside.Source,
 			)...)
 		},
+		inPair,
 		inControls,
 	},
 	more: []bind.Maker[plan.Opening]{
@@ -46,7 +47,7 @@ var openingPage = page[plan.Opening]{
 		inside.Yokes,
 		inside.ByHand,
 	},
-	below:   []bind.Maker[plan.Opening]{inside.Picture},
+	below:   []bind.Maker[plan.Opening]{inside.Picture, inWall},
 	several: []bind.Maker[plan.Opening]{inside.Box, kindRow, circuitRow, bind.When(hasHeight, heightRow), inside.Contents, statusRow, noteRow},
 }
 

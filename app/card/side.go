@@ -28,9 +28,10 @@ var sidePage = page[plan.Side]{
 	found: func(f rule.Finding, id plan.ID) bool {
 		return f.About == id || len(f.Stretches) > 0 && f.Stretches[0].Host == id
 	},
-	rows: slices.Concat([]bind.Maker[plan.Side]{func(s bind.Subject[plan.Side]) bind.Row { return faceLength(s.Context, s.ID()) }}, framing),
+	rows: slices.Concat([]bind.Maker[plan.Side]{func(s bind.Subject[plan.Side]) bind.Row { return faceLength(s.Context, s.ID()) }}, framing, []bind.Maker[plan.Side]{taped}),
 	more: slices.Concat([]bind.Maker[plan.Side]{
 		bind.FieldOf(words.New("side.first", "First stud at"), func(x *plan.Side) *unit.Length { return &x.Studs.First }, bind.Thicknesses),
+		bind.ChoiceOf(words.New("side.from", "Studs laid out from"), func(x *plan.Side) *bool { return &x.Studs.FromRight }, ends),
 	}, buildUp),
 	below:   []bind.Maker[plan.Side]{finish},
 	several: slices.Concat(framing, buildUp, []bind.Maker[plan.Side]{finish}),

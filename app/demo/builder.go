@@ -86,7 +86,7 @@ type room struct {
 	sides []plan.ID
 }
 
-// room adds a room of clockwise corners.
+// room adds a room of clockwise corners on the level added last.
 func (b *builder) room(name, prefix string, use plan.Use, ceiling float64, corners ...corner) room {
 	made := room{b: b, id: b.id(plan.KindRoom)}
 	r := plan.Room{ID: made.id, Name: name, Prefix: prefix, Use: use, Ceiling: in(ceiling)}
@@ -98,7 +98,7 @@ func (b *builder) room(name, prefix string, use plan.Use, ceiling float64, corne
 		r.Sides = append(r.Sides, s)
 		made.sides = append(made.sides, s.ID)
 	}
-	b.do(edit.AddRoom{Level: b.p.Levels[0].ID, Room: r})
+	b.do(edit.AddRoom{Level: b.p.Levels[len(b.p.Levels)-1].ID, Room: r})
 	return made
 }
 
@@ -108,6 +108,38 @@ func (r room) on(side int, along float64) plan.Anchor { return plan.OnFace(r.sid
 func (r room) ceiling(x, y float64) plan.Anchor { return plan.OnCeiling(r.id, pt(x, y)) }
 
 func (r room) floor(x, y float64) plan.Anchor { return plan.OnFloor(r.id, pt(x, y)) }
+
+// face changes the i-th side of the room.
+func (r room) face(i int, change func(*plan.Side)) {
+	if r.b.err != nil {
+		return
+	}
+	ref, _ := r.b.p.Side(r.sides[i])
+	side := *ref.Side()
+	change(&side)
+	r.b.do(edit.ChangeSide{Side: side})
+}
+
+// rated says that the wall is fire-resistance rated, its boxes with listed pads.
+func rated(assembly string) func(*plan.Side) {
+	return func(s *plan.Side) {
+		s.Rated, s.Rating = true, plan.Rating{Assembly: assembly, Cavity: "mineral wool", Putty: true}
+	}
+}
+
+// taped sets the studs of a wall where a tape found them.
+func taped(inches ...float64) func(*plan.Side) {
+	return func(s *plan.Side) {
+		for _, at := range inches {
+			s.Places = append(s.Places, plan.StudPlace{At: in(at), State: plan.StudMeasured})
+		}
+	}
+}
+
+// pair binds two openings about the middle of what stands between them.
+func (b *builder) pair(one, other, about plan.ID) {
+	b.do(edit.Add{Thing: &plan.Pair{ID: b.id(plan.KindPair), One: one, Other: other, About: about}})
+}
 
 // with fills in a break and adds it.
 func (b *builder) with(kind plan.BreakKind, at plan.Anchor, width, sill, head float64, more func(*plan.Break)) plan.ID {

@@ -12,10 +12,10 @@ import (
 // reach, a microwave on a circuit of the counters, one circuit for most lights, and some
 // lights and receptacles of which nobody says what controls or protects them. As it is built boxes stand at studs, but for one
 // over the counter that could move to none without leaving counter unserved, whose stud has
-// to move; the two lights of
-// the mirror stay a pair and want blocks, two boxes of three gangs one at their far side,
+// to move; two boxes of three gangs want a block at their far side,
 // the boxes beside the bed are higher than the room's others, and of the ceilings under
-// two fans nobody has told the joists.
+// two fans nobody has told the joists. The lights of the mirror and the boxes beside the bed
+// are pairs.
 func Cottage() (plan.Plan, error) {
 	b := &builder{seed: "otter cove cottage"}
 	b.p = plan.New("Otter Cove cottage", b.id(plan.KindLevel))
@@ -33,6 +33,7 @@ func Cottage() (plan.Plan, error) {
 	c.bedroomSide()
 	c.outside()
 	c.wiring()
+	c.walls()
 	c.toTheStuds()
 	return b.p, b.err
 }
@@ -42,7 +43,7 @@ type cottage struct {
 	*builder
 	living, kitchen, mud, bedroom, bath, bunk, porch, stoop room
 
-	island, panel, bunkDoor plan.ID
+	island, panel, bunkDoor, bed, mirror plan.ID
 
 	general, sleeping, counterA, counterB, bathroom, laundry, rangeCircuit, dryer, lights, refrigerator, dishwasher, outdoors plan.ID
 
@@ -50,6 +51,7 @@ type cottage struct {
 	livingSwitch, slideSwitch, fan                   plan.ID
 	kitchenSwitch, pendantA, pendantB                plan.ID
 	bathSwitch, mirrorLeft, mirrorRight, bathCeiling plan.ID
+	bedLeft, bedRight                                plan.ID
 	tiled                                            []plan.ID // boxes that wait on the tile
 }
 
@@ -66,7 +68,7 @@ func (c *cottage) rooms() {
 	c.bedroom = c.room("Bedroom", "B", plan.UseBedroom, 96,
 		corner{292.5, 0, outside}, corner{456, 0, outside}, corner{456, 144, partition}, corner{292.5, 144, partition})
 	c.bath = c.room("Bath", "T", plan.UseBath, 96,
-		corner{292.5, 148.5, partition}, corner{456, 148.5, outside}, corner{456, 240, partition}, corner{292.5, 240, partition})
+		corner{292.5, 148.75, partition}, corner{456, 148.75, outside}, corner{456, 240, partition}, corner{292.5, 240, partition})
 	c.bunk = c.room("Bunk room", "U", plan.UseBedroom, 96,
 		corner{292.5, 244.5, partition}, corner{456, 244.5, outside}, corner{456, 336, outside}, corner{292.5, 336, partition})
 	c.porch = c.room("Covered porch", "P", plan.UseOutdoors, 100,
@@ -113,10 +115,10 @@ func (c *cottage) fixtures() {
 	c.stand(plan.FixtureDryer, "", c.mud.on(0, 30), 27, 30, 0, 38)
 	c.stand(plan.FixtureWaterHeater, "", c.mud.on(2, 2), 22, 22, 0, 60)
 
-	c.stand(plan.FixtureBed, "", c.bedroom.on(2, 50), 60, 80, 0, 46)
+	c.bed = c.stand(plan.FixtureBed, "", c.bedroom.on(2, 53.5), 60, 80, 0, 46)
 	vanity := c.stand(plan.FixtureCabinet, "vanity", c.bath.on(0, 50), 60, 21, 0, 34)
 	c.stand(plan.FixtureBasin, "", plan.Anchor{Host: vanity, Part: plan.PartTop, Along: in(30), Out: in(11)}, 20, 15, 28, 6)
-	c.stand(plan.FixtureMirror, "", c.bath.on(0, 62), 36, 1, 42, 36)
+	c.mirror = c.stand(plan.FixtureMirror, "", c.bath.on(0, 62), 36, 1, 42, 36)
 	c.stand(plan.FixtureTub, "", c.bath.on(1, 15.5), 60, 32, 0, 20)
 	c.stand(plan.FixtureToilet, "", c.bath.on(2, 70), 20, 28, 0, 30)
 	c.stand(plan.FixtureBed, "bunks", c.bunk.on(2, 6), 76, 40, 0, 66)
@@ -182,14 +184,14 @@ func (c *cottage) kitchenCorner() {
 	c.opening("recessed", k.ceiling(126, 300), c.lights)
 	c.kitchenSwitch = c.opening("switch-2", k.on(1, 50), c.lights, builtAs("SQ6"))
 	c.opening("duplex", k.on(1, 30), c.counterB, builtAs("SQ2"))
-	c.opening("duplex", k.on(1, 118), c.counterB, builtAs("SQ2"))
+	c.opening("duplex", k.on(1, 104), c.counterB, builtAs("SQ2"))
 }
 
 func (c *cottage) mudRoom() {
 	m := c.mud
 	c.opening("washer", m.on(0, 14), c.laundry, builtAs("SQ4"))
 	c.opening("dryer", m.on(0, 44), c.dryer)
-	c.opening("gfci", m.on(3, 40), c.laundry, builtAs("SQ4"))
+	c.opening("gfci", m.on(3, 40), c.laundry, builtAs("SQ2"))
 	c.opening("equipment", m.on(2, 13), "", up(66))
 	c.opening("switch-2", m.on(2, 36), c.lights, builtAs("SQ6"))
 	c.opening("ceiling-light", m.ceiling(230, 270), c.lights, builtAs("RD3"))
@@ -204,8 +206,8 @@ func (c *cottage) bedroomSide() {
 	c.opening("duplex", b.on(0, 30), c.sleeping)
 	c.opening("duplex", b.on(0, 130), c.sleeping)
 	c.opening("duplex", b.on(1, 100), c.sleeping)
-	c.opening("duplex", b.on(2, 40), c.sleeping, up(26))
-	c.opening("duplex", b.on(2, 120), c.sleeping, up(26), builtAs("PN1"),
+	c.bedRight = c.opening("duplex", b.on(2, 43.5), c.sleeping, up(26))
+	c.bedLeft = c.opening("duplex", b.on(2, 123.5), c.sleeping, up(26), builtAs("PN1"),
 		holds(plan.Item{What: plan.ItemCable, Size: 12, Wires: 2, Times: 3}, plan.Item{What: plan.ItemDevice, Size: 12}),
 		noted("feeds the bunk room too"))
 	c.opening("fan-control", b.on(3, 46), c.lights)
@@ -238,6 +240,24 @@ func (c *cottage) outside() {
 	c.opening("porch-light", c.porch.on(2, 206), c.outdoors)
 	c.opening("porch-light", c.stoop.on(0, 66), c.outdoors)
 	c.opening("doorbell", c.stoop.on(0, 60), "")
+}
+
+// walls says of some walls what differs: tile over the counters of the west wall, tile not
+// yet chosen behind the vanity, a rated wall towards the water heater with two boxes back to
+// back in it, studs that were taped, one of them off the others' layout; and what of both
+// sides of mirror and bed belongs together.
+func (c *cottage) walls() {
+	c.kitchen.face(3, func(s *plan.Side) {
+		s.Finish = append(s.Finish[:1:1], plan.Layer{Name: "mosaic tile", Thickness: in(0.25)})
+	})
+	c.bath.face(0, func(s *plan.Side) {
+		s.Finish = append(s.Finish[:1:1], plan.Layer{Name: "tile", Thickness: in(0.25), Undecided: true})
+	})
+	c.kitchen.face(1, rated("1 hour, board on either face"))
+	c.mud.face(3, rated("1 hour, board on either face"))
+	c.bunk.face(0, taped(16, 32, 48, 64, 80, 98.5, 112, 128, 144, 160))
+	c.pair(c.mirrorLeft, c.mirrorRight, c.mirror)
+	c.pair(c.bedLeft, c.bedRight, c.bed)
 }
 
 func (c *cottage) wiring() {

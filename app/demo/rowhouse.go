@@ -5,7 +5,7 @@ import (
 	"studbay/plan/edit"
 )
 
-// RowHouse builds the kitchen and dining room of an old row house that is altered:
+// RowHouse builds kitchen, dining room and a bedroom of an old row house that is altered:
 // plaster on brick and on studs, what is there already, what goes and what is new.
 // Place and people are invented.
 //
@@ -14,8 +14,11 @@ import (
 // set aside with a reason, a thickness still to be measured, a stair hall of which neither
 // light nor receptacle is drawn, an old circuit for the dining room that is too small and
 // serves more, a microwave on a circuit of the counters, switches out of reach of who comes
-// from the stair hall, a yard whose light no switch is
-// drawn to, and counters out of reach.
+// from the stair hall, a yard whose light no switch is drawn to, counters out of reach, tile
+// on the kitchen's west wall that is still to be chosen, for which five rings wait, and no
+// smoke alarm outside of the new bedroom, whose landing is not drawn. Over the bed and beside
+// the mirror upstairs lights stand in pairs, one wall there is rated, and of another the
+// studs were taped, one off the others' layout.
 func RowHouse() (plan.Plan, error) {
 	b := &builder{seed: "row house kitchen"}
 	b.p = plan.New("Row house kitchen", b.id(plan.KindLevel))
@@ -32,6 +35,7 @@ func RowHouse() (plan.Plan, error) {
 	r.kitchenMiddle()
 	r.stairHall()
 	r.yardSide()
+	r.upstairs()
 	r.agreed()
 	return b.p, b.err
 }
@@ -190,9 +194,44 @@ func (r *rowHouse) yardSide() {
 	r.opening("outdoor", r.yard.on(0, 130), r.islandCircuit)
 }
 
+// upstairs is the bedroom over the dining room: new boxes in old walls, of one of which the
+// studs were taped and one is off the others' layout. The party wall is rated.
+func (r *rowHouse) upstairs() {
+	r.do(edit.AddLevel{ID: r.id(plan.KindLevel), Title: "Upper floor", Elevation: in(120)})
+	b := r.room("Front bedroom", "B", plan.UseBedroom, 102,
+		corner{0, 0, partyWall}, corner{148, 0, oldWall}, corner{148, 156, oldWall}, corner{0, 156, partyWall})
+	r.window(b.on(0, 20), 36, 24, 84)
+	r.window(b.on(0, 92), 36, 24, 84)
+	r.door(b.on(1, 112), 30, plan.HandRight, plan.SwingIn)
+	bed := r.stand(plan.FixtureBed, "", b.on(2, 44), 60, 80, 0, 46)
+	mirror := r.stand(plan.FixtureMirror, "", b.on(1, 60), 36, 1, 42, 36)
+	b.face(2, taped(16, 32, 48, 64, 82.5, 96, 112, 128))
+	b.face(3, rated("2 hours, brick"))
+
+	circuit := r.circuit(r.panel, "13", "front bedroom", 20, 120)
+	r.opening("duplex", b.on(3, 96), r.old, up(14), there)
+	for _, at := range []plan.Anchor{b.on(0, 74), b.on(1, 20), b.on(1, 106), b.on(2, 20), b.on(2, 124)} {
+		r.opening("duplex", at, circuit, up(14), builtAs("OW2"))
+	}
+	light := func(at plan.Anchor, high float64) plan.ID {
+		return r.opening("wall-light", at, circuit, up(high), builtAs("OW4"))
+	}
+	mirrorLights := []plan.ID{light(b.on(1, 54), 62), light(b.on(1, 102), 62)}
+	bedLights := []plan.ID{light(b.on(2, 40), 60), light(b.on(2, 108), 60)}
+	r.pair(mirrorLights[0], mirrorLights[1], mirror)
+	r.pair(bedLights[0], bedLights[1], bed)
+	ceiling := r.opening("pendant", b.ceiling(74, 78), circuit, builtAs("OW4"))
+	r.opening("smoke", b.ceiling(120, 120), circuit, builtAs("RD4"))
+	r.control("d", []plan.ID{r.opening("switch", b.on(1, 106), circuit, builtAs("OW1"))}, append(mirrorLights, ceiling))
+	r.control("e", []plan.ID{r.opening("switch", b.on(2, 124), circuit, builtAs("OW1"))}, bedLights)
+}
+
 func (r *rowHouse) agreed() {
 	r.control("a", r.chandelier[:1], r.chandelier[1:])
 	r.ask("What is in the two old boxes of the dining room?", r.unopened...)
+	r.kitchen.face(3, func(s *plan.Side) {
+		s.Finish = append(s.Finish[:1:1], plan.Layer{Name: "tile", Thickness: in(0.25), Undecided: true})
+	})
 	r.ask("How thick are plaster and tile together on the kitchen's west wall?", r.kitchen.sides[3])
 	r.do(edit.Add{Thing: &plan.Amendment{
 		ID: r.id(plan.KindAmendment), Rule: "partition-depth", Reason: "old walls, measured by hand to the nearest half inch",

@@ -32,6 +32,9 @@ func dragOf(t Window, p Pointer, under plan.ID) drag {
 	if u, e := chosenEdge(t, p); e != noEdge {
 		return &dragEdge{u, e}
 	}
+	if f, i, ok := chosenStud(t, p); ok && i >= 0 {
+		return newDragStud(f, i)
+	}
 	along := alongOf(t, p, under)
 	if u, ok := uprightOf(t.Plan(), under); ok && p.OnUnfold && along != nil {
 		return &dragUpright{along, u, p.Height}

@@ -17,6 +17,7 @@ type choose struct {
 	drag    drag     // what is dragged, or nil
 	typed   typing
 	chose   bool // something is chosen
+	onWall  bool // the pointer is on a chosen face of the unfolded room
 	onRoom  bool // the pointer is on the inside of a chosen room
 }
 
@@ -30,6 +31,8 @@ func (c *choose) Hint() words.Text {
 		return words.New("tool.select.hint-door", "Ctrl takes the door's switch along; type a distance for an exact place and Enter; Shift places freely, Esc puts it back")
 	case c.drag != nil:
 		return words.New("tool.select.hint-drag", "Type a distance for an exact place and Enter; Shift places freely, Esc puts it back")
+	case c.onWall:
+		return words.New("tool.select.hint-studs", "Drag a stud, or type where it was taped; Alt+click removes one, or adds one where none is")
 	case c.onRoom:
 		return words.New("tool.select.hint-room", "Drag the room by its inside, a side or a corner; arrows move it, Shift+arrows by a little")
 	case c.chose:
@@ -47,6 +50,10 @@ func (c *choose) takesAlong() bool {
 func (c *choose) Down(t Window, p Pointer) {
 	c.last, c.pressed, c.band = p, &p, false
 	c.typed.clear()
+	if toggleStud(t, p) {
+		c.pressed = nil
+		return
+	}
 	c.under = pick(t, p)
 	if u, e := chosenEdge(t, p); e != noEdge {
 		c.under = u.id // its edge is taken from outside too
@@ -170,6 +177,7 @@ func (c *choose) hover(t Window) {
 	cursor := c.cursor(t)
 	c.chose = len(chosen) > 0
 	c.onRoom = cursor == CursorMove && len(chosen) == 1 && chosen[0].Kind() == plan.KindRoom
+	_, _, c.onWall = chosenStud(t, c.last)
 	t.Preview(Preview{Cursor: cursor})
 }
 
@@ -199,6 +207,9 @@ func (c *choose) cursor(t Window) Cursor {
 	}
 	if _, e := chosenEdge(t, c.last); e != noEdge {
 		return e.cursor()
+	}
+	if _, i, ok := chosenStud(t, c.last); ok && i >= 0 {
+		return CursorAcross
 	}
 	id := pick(t, c.last)
 	switch {

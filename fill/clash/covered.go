@@ -1,11 +1,16 @@
 package clash
 
 import (
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -24,7 +29,8 @@ func checkCovered(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	}
 	for _, b := range v.Wall().Boxes {
 		for _, f := range v.Fixtures {
-			if told, ok := hides(b, f.Fixture, fig); ok {
+			if told, ok := hides(b, f.Fixture); ok {
+				told.Remedies = outOfCover(v, b, f.Fixture, fig)
 				found = append(found, told)
 				break
 			}
@@ -38,7 +44,7 @@ func outlineOf(f *plan.Fixture) frame.Rect {
 	return frame.Rect{Left: f.At.Along, Right: f.At.Along + f.Width, Bottom: f.Bottom, Top: f.Top()}
 }
 
-func hides(b frame.Placed, fixture *plan.Fixture, fig *code.Figures) (f rule.Finding, is bool) {
+func hides(b frame.Placed, fixture *plan.Fixture) (f rule.Finding, is bool) {
 	kind := part.All().Fixture(fixture.Kind)
 	body, plate := outlineOf(fixture), b.Plate()
 	edge := body.Top + fixture.Splash
@@ -71,4 +77,32 @@ func hides(b frame.Placed, fixture *plan.Fixture, fig *code.Figures) (f rule.Fin
 		f.Why = words.New("rule.covered.movable.why", "It would have to be pulled out to reach it (common practice).")
 	}
 	return f, true
+}
+
+// mostRaise is how far up a covered box is offered to go: over an edge, not to another use.
+const mostRaise = unit.Foot
+
+// outOfCover offers clear places along the wall that nothing covers, and one straight above
+// what stands before the box now.
+func outOfCover(v rule.SideView, b frame.Placed, fixture *plan.Fixture, fig *code.Figures) []rule.Remedy {
+	isCovered := func(p frame.Placed) bool {
+		return slices.ContainsFunc(v.Fixtures, func(f index.FixtureView) bool {
+			_, is := hides(p, f.Fixture)
+			return is
+		})
+	}
+	w, step := v.Wall(), fig.Units.Step()
+	offers := rule.MovesAlong(b, slices.DeleteFunc(w.ClearPlaces(b, step), func(at unit.Length) bool { return isCovered(b.MovedTo(at)) }))
+	up := outlineOf(fixture).Top + fixture.Splash - b.Plate().Bottom
+	up = (up + step - 1) / step * step
+	raised := b
+	raised.Bottom, raised.Top = b.Bottom+up, b.Top+up
+	if up <= 0 || up > mostRaise || raised.Plate().Top > v.Room.Ceiling || isCovered(raised) || !w.IsClear(raised) {
+		return offers
+	}
+	middle := (raised.Bottom + raised.Top) / 2
+	return append(offers, rule.Remedy{
+		Label: words.New("rule.covered.remedy", "Raise {0} by {1}", b.Opening.Tag, words.Height(up)),
+		Edit:  edit.SetHeight{ID: b.Opening.ID, Height: frame.HeightAt(b.Opening, v.Room, middle)},
+	})
 }

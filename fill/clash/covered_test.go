@@ -51,7 +51,32 @@ func TestCovered(t *testing.T) {
 		if got := h.Said("covered"); !slices.Equal(got, tt.want) {
 			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
 		}
+		h.Cures("covered")
 	}
+}
+
+// A receptacle 36 high behind a counter of 36 from 60 to 90 goes along to where its plate of
+// 2-3/4 ends at 60, to 58-5/8, or up to where it begins at 36: its middle at 36 + 2.245,
+// which a tape has as 38-1/4.
+func TestWhatIsCoveredIsMovedOrRaised(t *testing.T) {
+	h := walltest.New(t)
+	room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Studs.Spacing = 0 })
+	stand(h, room.Sides[0], plan.FixtureCounter, 60, 30, 0, 36, 0)
+	h.Box(room.Sides[0], "counter", "OW1", 61, 36, nil)
+	found := h.Found("covered")
+	if len(found) != 1 || len(found[0].Remedies) == 0 {
+		t.Fatalf("%+v", found)
+	}
+	raised, err := found[0].Remedies[len(found[0].Remedies)-1].Edit.Apply(h.Plan)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, o := range raised.Openings() {
+		if o.Height.Value != in(38.25) {
+			t.Errorf("it is raised to %v", o.Height.Value)
+		}
+	}
+	h.Cures("covered")
 }
 
 // A room of 144 × 120 whose upper wall has a door of 32 from 10 on, its hinges at the left:

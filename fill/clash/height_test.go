@@ -123,3 +123,41 @@ func TestPair(t *testing.T) {
 		h.Cures("pair")
 	}
 }
+
+// Bound about a basin in a cabinet from 30 to 90 whose middle is 20 in from the cabinet's
+// left end, at 50: openings at 40 and 60 are 10 in off at either hand.
+func TestABoundPair(t *testing.T) {
+	const off = "warn: A1 and A2 are not even about the basin"
+	for _, tt := range []struct {
+		name        string
+		left, right float64
+		up          float64
+		want        []string
+	}{
+		{"even", 40, 60, 44, nil},
+		{"1/16 off", 40, 60.0625, 44, nil},
+		{"1/8 off", 40, 60.125, 44, []string{off}},
+		{"1/8 higher", 40, 60, 44.125, []string{"warn: A1 and A2 beside the basin are not level"}},
+		{"on one side", 40, 45, 44, []string{off}},
+	} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Studs.Spacing = 0 })
+		vanity := plan.Fixture{ID: h.IDs.New(plan.KindFixture), Kind: plan.FixtureCabinet, At: plan.OnFace(room.Sides[0], in(30)), Width: in(60), Depth: in(21), Height: in(34)}
+		basin := plan.Fixture{ID: h.IDs.New(plan.KindFixture), Kind: plan.FixtureBasin, At: plan.Anchor{Host: vanity.ID, Part: plan.PartTop, Along: in(20), Out: in(11)}, Width: in(17), Depth: in(15), Bottom: in(28), Height: in(6)}
+		h.Do(edit.AddFixture{Fixture: vanity})
+		h.Do(edit.AddFixture{Fixture: basin})
+		one := h.Box(room.Sides[0], "duplex", "PN1", tt.left, 44, nil)
+		other := h.Box(room.Sides[0], "duplex", "PN1", tt.right, tt.up, nil)
+		h.Do(edit.Add{Thing: &plan.Pair{ID: h.IDs.New(plan.KindPair), One: one.ID, Other: other.ID, About: basin.ID}})
+		if got := h.Said("pair"); !slices.Equal(got, tt.want) {
+			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
+		}
+		h.Cures("pair")
+		h.Do(edit.MoveOpening{ID: other.ID, To: plan.OnFace(room.Sides[1], in(40))})
+		parted := []string{"warn: A1 is bound in a pair with an opening that is not on its wall", "warn: A2 is bound in a pair with an opening that is not on its wall"}
+		if got := h.Said("pair"); !slices.Equal(got, parted) {
+			t.Errorf("%s, parted: %q", tt.name, got)
+		}
+		h.Cures("pair")
+	}
+}

@@ -6,7 +6,6 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -47,15 +46,11 @@ func shallower(b frame.Placed, fits func(deep unit.Length) bool) (offers []rule.
 		return nil
 	}
 	for _, a := range part.All().Roomier(built.Assembly, built.Volume()) {
-		to := plan.Assembly{Code: a.Code, Barriers: b.Opening.Assembly.Barriers}
-		body, ok := frame.BodyOf(to)
+		body, ok := frame.BodyOf(plan.Assembly{Code: a.Code})
 		if len(offers) == mostOffers || !ok || !fits(body.InFraming(frame.SetProud(b.Side))) {
 			continue
 		}
-		offers = append(offers, rule.Remedy{
-			Label: words.New("rule.box-depth.remedy", "Use “{0}”", a.Text()),
-			Edit:  edit.SetAssembly{ID: b.Opening.ID, Assembly: to},
-		})
+		offers = append(offers, useBox(b, a))
 	}
 	return offers
 }

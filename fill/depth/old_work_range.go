@@ -5,6 +5,9 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/rule"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -41,7 +44,33 @@ func checkOldWorkRange(v rule.SideView, _ *code.Figures) (found []rule.Finding) 
 		default:
 			continue
 		}
+		if !f.IsOpen {
+			f.Remedies = otherClamps(b, thick)
+		}
 		found = append(found, f)
 	}
 	return found
+}
+
+// otherClamps offers old-work boxes of at least the volume whose clamps grip so much.
+func otherClamps(b frame.Placed, thick unit.Length) (offers []rule.Remedy) {
+	built, chosen, err := part.Resolve(b.Opening.Assembly)
+	if !chosen || err != nil {
+		return nil
+	}
+	for _, a := range part.All().OldWork(built.Assembly, built.Volume()) {
+		if fit := a.Box.Fit; len(offers) == mostOffers || thick < fit.ClampMin || thick > fit.ClampMax {
+			continue
+		}
+		offers = append(offers, useBox(b, a))
+	}
+	return offers
+}
+
+// useBox offers another assembly for an opening.
+func useBox(b frame.Placed, a *part.Assembly) rule.Remedy {
+	return rule.Remedy{
+		Label: words.New("rule.box-depth.remedy", "Use “{0}”", a.Text()),
+		Edit:  edit.SetAssembly{ID: b.Opening.ID, Assembly: plan.Assembly{Code: a.Code, Barriers: b.Opening.Assembly.Barriers}},
+	}
 }

@@ -32,6 +32,7 @@ func TestOldWorkRange(t *testing.T) {
 		if got := h.Said("old-work-range"); !slices.Equal(got, tt.want) {
 			t.Errorf("%s in %v: %q, want %q", tt.code, tt.layers, got, tt.want)
 		}
+		h.Cures("old-work-range")
 	}
 }
 

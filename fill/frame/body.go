@@ -56,3 +56,13 @@ func Spare(framing unit.Length, bodies ...unit.Length) unit.Length {
 	}
 	return framing
 }
+
+// StapleWithin returns how near to a box a cable of the nonmetallic kind is fastened: 8 in of
+// a plastic box of one gang without clamps (NEC 314.17(B), exception), else 12 in (NEC
+// 334.30).
+func StapleWithin(box *part.Box) unit.Length {
+	if box.Material == part.Plastic && box.Gangs == 1 && !box.Clamps {
+		return 8 * unit.Inch
+	}
+	return unit.Foot
+}

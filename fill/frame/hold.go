@@ -119,10 +119,9 @@ func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) 
 // stateOf returns the less sure state of the studs that bound a bay; that of the wall where
 // neither is on its layout.
 func stateOf(b Bay, wall plan.StudState) plan.StudState {
-	rank := map[plan.StudState]int{plan.StudAssumed: 0, plan.StudStated: 1, plan.StudMeasured: 2}
 	state, any := wall, false
 	for _, s := range []*Stud{b.Left, b.Right} {
-		if s != nil && (s.Kind == CommonStud || s.Kind == Cripple) && (!any || rank[s.State] < rank[state]) {
+		if s != nil && (s.Kind == CommonStud || s.Kind == Cripple) && (!any || sureness(s.State) < sureness(state)) {
 			state, any = s.State, true
 		}
 	}

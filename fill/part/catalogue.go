@@ -138,6 +138,13 @@ func (c *Catalogue) OldWork(than *Assembly, need unit.Volume) []*Assembly {
 	return c.inPlaceOf(than, need, func(a *Assembly) bool { return a.Box.Mounting == OldWork })
 }
 
+// Metal lists as Roomier does the assemblies of metal in place of one, whatever their rings.
+func (c *Catalogue) Metal(than *Assembly, need unit.Volume) []*Assembly {
+	return c.inPlaceOf(than, need, func(a *Assembly) bool {
+		return a.Box.Material != Plastic && (a.Box.Mounting == OldWork) == (than.Box.Mounting == OldWork)
+	})
+}
+
 func (c *Catalogue) inPlaceOf(than *Assembly, need unit.Volume, is func(*Assembly) bool) []*Assembly {
 	var found []*Assembly
 	for _, a := range c.Assemblies {

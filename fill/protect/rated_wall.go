@@ -2,6 +2,7 @@ package protect
 
 import (
 	"math/bits"
+	"slices"
 	"strings"
 
 	"studbay/fill/code"
@@ -9,6 +10,7 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -36,7 +38,7 @@ const (
 	apartFaces = 24 * unit.Inch
 )
 
-func checkRatedWall(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
+func checkRatedWall(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	w := v.Wall()
 	var metal []frame.Placed
 	for _, b := range w.Boxes {
@@ -47,9 +49,9 @@ func checkRatedWall(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 		if b.Box.Material != part.Plastic {
 			metal = append(metal, b)
 		}
-		found = append(found, oneBox(b)...)
+		found = append(found, oneBox(b, fig)...)
 		if !rating.Putty {
-			found = append(found, tooNear(w, b, rating)...)
+			found = append(found, tooNear(v, b, rating, fig)...)
 		}
 	}
 	return append(found, tooMany(v, metal)...)
@@ -72,13 +74,14 @@ func ratedAt(v rule.SideView, along unit.Length) (plan.Rating, bool) {
 func areaOf(b frame.Placed) unit.Area { return (b.Right - b.Left).Times(b.Top - b.Bottom) }
 
 // oneBox looks at a box by itself.
-func oneBox(b frame.Placed) []rule.Finding {
+func oneBox(b frame.Placed, fig *code.Figures) []rule.Finding {
 	f := rule.OnBox(b.Opening, rule.Stop)
 	f.Section = ratedSection
 	switch area := areaOf(b); {
 	case b.Box.Material == part.Plastic && b.Box.Fit.Listing == "":
 		f.Message = words.New("rule.rated-wall.plastic", "{0}: the plastic box has no known listing for a rated wall", b.Opening.Tag)
 		f.Why = words.New("rule.rated-wall.plastic.why", "A box that is not of metal is listed for the wall it is set in; the catalog knows of no listing.")
+		f.Remedies = ofMetal(b, fig)
 	case b.Box.Material != part.Plastic && area.Cmp(mostOfOne) > 0:
 		f.Measured, f.Limit = rule.AreaOf(area), rule.AreaOf(mostOfOne)
 		f.Message = words.New("rule.rated-wall.large", "{0}: the box takes {1} of a rated wall", b.Opening.Tag, words.SmallArea(area))
@@ -90,8 +93,8 @@ func oneBox(b frame.Placed) []rule.Finding {
 }
 
 // tooNear looks at the boxes of the other face.
-func tooNear(w *frame.Wall, b frame.Placed, rating plan.Rating) (found []rule.Finding) {
-	limit := apartFaces
+func tooNear(v rule.SideView, b frame.Placed, rating plan.Rating, fig *code.Figures) (found []rule.Finding) {
+	w, limit := v.Wall(), apartFaces
 	if isFilled(rating.Cavity) {
 		limit = w.FramingAt(b.Centre())
 	}
@@ -105,9 +108,55 @@ func tooNear(w *frame.Wall, b frame.Placed, rating plan.Rating) (found []rule.Fi
 		f.Measured, f.Limit = rule.LengthOf(apart), rule.LengthOf(limit)
 		f.Message = words.New("rule.rated-wall.near", "{0} and {1} are {2} apart on opposite faces of a rated wall", b.Opening.Tag, o.Opening.Tag, words.Height(apart))
 		f.Why = words.New("rule.rated-wall.near.why", "Along the wall, from edge to edge; {0} is asked, or listed putty pads on both.", words.Height(limit))
+		places := slices.DeleteFunc(w.ClearPlaces(b, fig.Units.Step()), func(at unit.Length) bool { return !isApart(w, b.MovedTo(at), limit) })
+		f.Remedies = append(rule.MovesAlong(b, places), padded(v, b))
 		found = append(found, f)
 	}
 	return found
+}
+
+// ofMetal offers boxes of metal that are small enough, their rings ending where they may.
+func ofMetal(b frame.Placed, fig *code.Figures) (offers []rule.Remedy) {
+	const most = 3
+	built, chosen, err := part.Resolve(b.Opening.Assembly)
+	if !chosen || err != nil {
+		return nil
+	}
+	proud := frame.SetProud(b.Side)
+	for _, a := range part.All().Metal(built.Assembly, built.Volume()) {
+		front, to := a.Box.Outline(), plan.Assembly{Code: a.Code, Barriers: b.Opening.Assembly.Barriers}
+		body, ok := frame.BodyOf(to)
+		back := proud - body.Raise
+		if len(offers) == most || !ok || front.Width.Times(front.Height).Cmp(mostOfOne) > 0 ||
+			body.HasRing && (back < 0 || back > frame.AllowedSetBack(b.Side, fig.Build.SetBack)) {
+			continue
+		}
+		offers = append(offers, rule.Remedy{
+			Label: words.New("rule.box-depth.remedy", "Use “{0}”", a.Text()),
+			Edit:  edit.SetAssembly{ID: b.Opening.ID, Assembly: to},
+		})
+	}
+	return offers
+}
+
+// isApart reports whether a box is as far as is asked from those of the other face.
+func isApart(w *frame.Wall, b frame.Placed, limit unit.Length) bool {
+	return !slices.ContainsFunc(w.Behind, func(o frame.Placed) bool {
+		return o.IsBuiltIn() && max(o.Left-b.Right, b.Left-o.Right, 0) < limit
+	})
+}
+
+// padded offers to say that the boxes of the wall get pads, on the face that says the wall
+// is rated.
+func padded(v rule.SideView, b frame.Placed) rule.Remedy {
+	side := *v.Side
+	for _, behind := range v.Behind {
+		if !side.Rated && behind.Side.Rated && behind.From <= b.Centre() && b.Centre() <= behind.To {
+			side = *behind.Side
+		}
+	}
+	side.Rating.Putty = true
+	return rule.Remedy{Label: words.New("rule.rated-wall.remedy", "Put listed pads on the boxes of this wall"), Edit: edit.ChangeSide{Side: side}}
 }
 
 // isFilled reports whether a cavity is filled by what lets boxes come nearer: loose

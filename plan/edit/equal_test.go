@@ -49,7 +49,7 @@ func TestEqualAgreesWithTheText(t *testing.T) {
 func TestEqualSeesEveryField(t *testing.T) {
 	for _, noun := range []any{
 		&plan.Header{}, &plan.Level{}, &plan.Room{}, &plan.Break{}, &plan.Fixture{}, &plan.Opening{}, &plan.Circuit{},
-		&plan.Cable{}, &plan.Control{}, &plan.Decision{}, &plan.Waiver{}, &plan.Amendment{},
+		&plan.Cable{}, &plan.Control{}, &plan.Pair{}, &plan.Decision{}, &plan.Waiver{}, &plan.Amendment{},
 	} {
 		kind := reflect.TypeOf(noun).Elem()
 		for i := range kind.NumField() {
@@ -122,6 +122,8 @@ func holding(noun any) plan.Plan {
 		p.Decisions = p.Decisions.With(n)
 	case *plan.Waiver:
 		p.Waivers = p.Waivers.With(n)
+	case *plan.Pair:
+		p.Pairs = p.Pairs.With(n)
 	case *plan.Amendment:
 		p.Amendments = p.Amendments.With(n)
 	}

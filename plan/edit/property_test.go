@@ -68,7 +68,7 @@ func frozen(p plan.Plan) (nouns []any) {
 			}
 		}
 	}
-	for _, wide := range [][]any{copies(p.Circuits), copies(p.Cables), copies(p.Controls), copies(p.Decisions), copies(p.Waivers), copies(p.Amendments)} {
+	for _, wide := range [][]any{copies(p.Circuits), copies(p.Cables), copies(p.Controls), copies(p.Pairs), copies(p.Decisions), copies(p.Waivers), copies(p.Amendments)} {
 		nouns = append(nouns, wide...)
 	}
 	return nouns

@@ -29,6 +29,7 @@ type Index struct {
 	hosted   plan.Set[*hosted]
 	cables   plan.Set[*cablesAt]
 	controls plan.Set[*controlsOf]
+	pairs    plan.Set[*paired]
 	circuits plan.Set[*onCircuit]
 	ofKinds  plan.Set[*ofKind]
 	placed   plan.Set[*placed]

@@ -31,6 +31,9 @@ var kinds = []kind{
 	row[*plan.Control]{
 		letter: plan.KindControl, without: (*updating).withoutControl, with: (*updating).withControl, touch: touching.control,
 	},
+	row[*plan.Pair]{
+		letter: plan.KindPair, without: (*updating).withoutPair, with: (*updating).withPair, touch: touching.pair,
+	},
 	row[*plan.Circuit]{letter: plan.KindCircuit, touch: touching.circuit},
 }
 

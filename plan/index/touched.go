@@ -62,6 +62,7 @@ func (t touching) on(host plan.ID) {
 func (t touching) fixture(f *plan.Fixture) {
 	t.host(f.At)
 	t.on(f.ID)
+	t.pairsAbout(f.ID)
 }
 
 // host marks the room that an anchor is in.

@@ -80,6 +80,8 @@ type SideView struct {
 	OpeningsBehind [][]*plan.Opening
 	// Cables are those that end in one of Openings, in any order.
 	Cables []*plan.Cable
+	// Pairs are those that any of Openings is in.
+	Pairs []PairView
 }
 
 // FixtureView is a fixture where it stands, with what is on it.
@@ -170,6 +172,7 @@ func (ix *Index) sideView(ref *plan.SideRef) SideView {
 	}
 	return SideView{
 		Cables:         cables,
+		Pairs:          ix.pairsOf(openings),
 		OpeningsBehind: theirs,
 		Side:           ref.Side(), Line: line, Frame: geom.FrameOf(line), Length: line.Length(),
 		Cuts: ix.cuts(ref, behind), Behind: behind,
@@ -252,6 +255,9 @@ func (v SideView) appendTo(parts []any) []any {
 	}
 	for _, c := range v.Cables {
 		parts = append(parts, c)
+	}
+	for _, p := range v.Pairs {
+		parts = append(parts, p)
 	}
 	return fixtureParts(parts, v.Fixtures)
 }

@@ -47,7 +47,7 @@ var edits = []func(draw) edit.Edit{
 	draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening, draw.addOpening,
 	draw.moveOpening, draw.moveOpening, draw.changeOpening, draw.setOpening, draw.retag, draw.removeOpening,
 	draw.changeSide, draw.moveCorner, draw.moveSide, draw.moveSide, draw.sideLength, draw.splitSide, draw.splitSide, draw.removeCorner,
-	draw.level, draw.header, draw.circuit, draw.circuit, draw.cable, draw.cable, draw.cable, draw.control, draw.control,
+	draw.level, draw.header, draw.circuit, draw.circuit, draw.cable, draw.cable, draw.cable, draw.control, draw.control, draw.pair, draw.pair,
 	draw.decision, draw.waiver, draw.amendment, draw.removeWide, draw.removeSeveral, draw.steps, draw.together, draw.copied,
 }
 

@@ -56,6 +56,24 @@ func (g draw) control() edit.Edit {
 	return edit.Add{Thing: &c}
 }
 
+// pair binds two openings about anything, or one about a face with its like at the other
+// hand.
+func (g draw) pair() edit.Edit {
+	about := g.fixture().ID
+	if o := g.opening(); g.chance() && o.At.Part == plan.PartFace {
+		return edit.PairUp{Pair: g.id(plan.KindPair), Opening: o.ID, About: o.At.Host, New: g.id(plan.KindOpening), Near: g.length(0, 40)}
+	}
+	if g.chance() {
+		about = g.opening().At.Host
+	}
+	x := plan.Pair{ID: g.id(plan.KindPair), One: g.opening().ID, Other: g.opening().ID, About: about}
+	if g.n(0, 2) == 0 {
+		x.ID = value(some(g, g.p.Pairs)).ID
+		return edit.Change{Thing: &x}
+	}
+	return edit.Add{Thing: &x}
+}
+
 func (g draw) decision() edit.Edit {
 	d := plan.Decision{ID: g.id(plan.KindDecision), Question: pick(g, []string{"How high?", "Which hand?"})}
 	if g.seldom() {
@@ -91,7 +109,7 @@ func (g draw) amendment() edit.Edit {
 
 func (g draw) removeWide() edit.Edit {
 	ids := []plan.ID{
-		value(some(g, g.p.Circuits)).ID, value(some(g, g.p.Cables)).ID, value(some(g, g.p.Controls)).ID,
+		value(some(g, g.p.Circuits)).ID, value(some(g, g.p.Cables)).ID, value(some(g, g.p.Controls)).ID, value(some(g, g.p.Pairs)).ID,
 		value(some(g, g.p.Decisions)).ID, value(some(g, g.p.Waivers)).ID, value(some(g, g.p.Amendments)).ID,
 	}
 	return edit.Remove{Things: []plan.ID{pick(g, ids)}, Cascade: g.chance()}

@@ -76,6 +76,11 @@ func (c Cut) Behind(reach unit.Length) (met []frame.Placed) {
 	return met
 }
 
+// Fit returns how the box fits into the depth of the wall.
+func (c Cut) Fit() (frame.Fit, bool) {
+	return c.Wall.FitOf(frame.PlacedIn(c.Wall.Side, c.Wall.Room, c.Opening))
+}
+
 // Far returns the layers of the other face, from the studs outward, and whether there is
 // one.
 func (c Cut) Far() ([]plan.Layer, bool) {

@@ -1,7 +1,6 @@
 package cut
 
 import (
-	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
@@ -97,14 +96,11 @@ func (d *drawing) block() {
 	if b == nil || !d.Hold.HasBay {
 		return
 	}
-	deep := frame.EdgeDeep
-	if b.Flat {
-		deep = frame.FlatDeep
-	}
+	deep := b.Deep()
 	near := d.face - d.m.Length(b.SetBack)
 	r := d.rect(d.Hold.Bay.From, d.Hold.Bay.To, near-d.m.Length(deep), near)
 	d.items = append(d.items, scene.Stroke{Path: r.Path(), Pen: d.pen(2)})
-	const step = 1.6
+	step := 18 * d.m.Pixel
 	for x := r.Min.X + step; x < r.Max.X; x += step {
 		slant := min(r.Height(), x-r.Min.X)
 		d.items = append(d.items, scene.Stroke{Path: scene.LinePath(scene.Point{X: x, Y: r.Min.Y}, scene.Point{X: x - slant, Y: r.Min.Y + slant}), Pen: d.pen(1)})
@@ -129,13 +125,23 @@ func (d *drawing) layers(all []plan.Layer, way, from float64, isNear bool) {
 			if l.Undecided {
 				pen = d.dashed(pen)
 			}
-			d.items = append(d.items, scene.Fill{Path: r.Path(), Color: shades[i%len(shades)]}, scene.Stroke{Path: r.Path(), Pen: pen})
+			d.items = append(d.items, scene.Fill{Path: r.Path(), Color: d.shade(i)}, scene.Stroke{Path: r.Path(), Pen: pen})
 		}
 		from = to
 	}
 }
 
-// shades tell a layer from the next.
+// shade is the colour of the i-th layer: a grey of paper, or what stands for it on a board.
+func (d *drawing) shade(i int) scene.Color {
+	if d.m.Kind == render.Sheet {
+		return shades[i%len(shades)]
+	}
+	c := d.m.Theme.Line
+	c.A = [...]uint8{0x60, 0xc0, 0x90}[i%3]
+	return c
+}
+
+// shades tell a layer from the next on paper.
 var shades = []scene.Color{{R: 0xee, G: 0xee, B: 0xee, A: 0xff}, {R: 0xc8, G: 0xc8, B: 0xc8, A: 0xff}, {R: 0xdd, G: 0xdd, B: 0xdd, A: 0xff}}
 
 // farBoxes draws the boxes of the other face in dashes.

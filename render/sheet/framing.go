@@ -242,6 +242,9 @@ func (b *book) cutSays(w *alike) []string {
 	if k := w.Hold.Block; k != nil && k.KnowsDepth && k.Over > 0 {
 		text = append(text, b.say("cut.over", "block and box are {0} deeper than the studs", words.Height(k.Over)))
 	}
+	if box := frame.BoxOf(w.Opening.Assembly); box != nil {
+		text = append(text, b.say("cut.staple", "NM cable fastened within {0}", words.Height(frame.StapleWithin(box))))
+	}
 	for _, p := range w.Behind(cutReach) {
 		spare := frame.Spare(w.Framing, w.Body.InFraming(w.Proud), p.InFraming())
 		if p.Left < w.Box.Right && w.Box.Left < p.Right && spare < 0 {

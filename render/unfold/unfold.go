@@ -127,16 +127,7 @@ func (u *unfolding) studs(f Face, side *index.SideView) (items []scene.Item) {
 	if n := len(studs) - 1; n > 0 && u.m.Length((studs[n].At-studs[0].At)/unit.Length(n)) < 4*u.m.Pixel {
 		return nil
 	}
-	if u.m.Kind == render.Sheet {
-		return u.framing(f, side)
-	}
-	for _, s := range studs {
-		box := u.box(f, max(0, s.Left()), min(f.Length, s.Right()), 0, u.strip.Ceiling)
-		color := u.Theme.Line
-		color.A = 0x90
-		items = append(items, scene.Fill{Path: box.Path(), Color: color})
-	}
-	return items
+	return u.framing(f, side)
 }
 
 func (u *unfolding) dashedPen(p scene.Pen, line, gap float64) scene.Pen {
