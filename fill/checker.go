@@ -20,6 +20,7 @@ type Checker struct {
 	result Result
 	ran    int
 	from   amendedFrom
+	rules  rulesOn
 }
 
 // seen is what a scope showed when it was judged last. A rule on a level or the plan has
@@ -43,7 +44,7 @@ func (c *Checker) Update(ix *index.Index) (Result, error) {
 	}
 	was, isCold := c.index, c.index == nil || fig != c.fig
 	c.waived = c.waived.of(ix.Plan().Waivers)
-	c.index, c.fig, c.from = ix, fig, from
+	c.index, c.fig, c.from, c.rules = ix, fig, from, newRulesOn()
 	if isCold {
 		c.all()
 	} else {
@@ -61,10 +62,10 @@ func (c *Checker) Ran() int { return c.ran }
 func (c *Checker) all() {
 	ids := judgedFirst(c.index.Plan())
 	shown, found := make([][]scope, len(ids)), make([][]*scoped, len(ids))
-	onAllCores(len(ids), func(i int) {
+	onAllCores(len(ids), batch, func(i int) {
 		shown[i] = scopesAt(c.index, ids[i])
 		for _, s := range shown[i] {
-			if of := c.findings(s); len(of.findings) > 0 {
+			if of := c.findings(s, c.rules.of(s.id)); len(of.findings) > 0 {
 				found[i] = append(found[i], of)
 			}
 		}
@@ -130,7 +131,7 @@ func (c *Checker) forgetGone(was *index.Index, id plan.ID) {
 }
 
 // wide judges each rule on the levels and on the plan as a whole where what it reads
-// differs.
+// differs: several at once, since each reads much.
 func (c *Checker) wide(was *index.Index) {
 	if was != nil {
 		for _, l := range was.Plan().Levels {
@@ -141,13 +142,31 @@ func (c *Checker) wide(was *index.Index) {
 			}
 		}
 	}
+	type judged struct {
+		level *plan.Level
+		rule  *rule.Rule
+		scope scope
+		of    *scoped // nil: it shows what it showed
+	}
+	var all []judged
 	for _, l := range append(slices.Clone(c.index.Plan().Levels), nil) {
 		for _, r := range wideRules(l) {
-			s := wideScope(c.index, l, r)
-			for _, w := range c.waived.ofRule[r.ID] {
-				s.parts = append(s.parts, w)
-			}
-			c.judge(s, plan.Set[*plan.Waiver]{})
+			all = append(all, judged{level: l, rule: r})
+		}
+	}
+	onAllCores(len(all), 1, func(i int) {
+		j := &all[i]
+		j.scope = wideScope(c.index, j.level, j.rule)
+		for _, w := range c.waived.ofRule[j.rule.ID] {
+			j.scope.parts = append(j.scope.parts, w)
+		}
+		if !c.hasSeen(j.scope, plan.Set[*plan.Waiver]{}) {
+			j.of = c.findings(j.scope, []*rule.Rule{j.rule})
+		}
+	})
+	for _, j := range all {
+		if j.of != nil {
+			c.keep(j.scope, plan.Set[*plan.Waiver]{}, j.of)
 		}
 	}
 }
@@ -155,13 +174,20 @@ func (c *Checker) wide(was *index.Index) {
 // judge runs the rules of a scope unless it shows what it showed, under the waivers that
 // it did.
 func (c *Checker) judge(s scope, waivers plan.Set[*plan.Waiver]) {
-	before, ok := c.seen[s.id]
-	if ok && before.waivers == waivers && slices.Equal(before.parts, s.parts) {
-		return
+	if !c.hasSeen(s, waivers) {
+		c.keep(s, waivers, c.findings(s, c.rules.of(s.id)))
 	}
+}
+
+func (c *Checker) hasSeen(s scope, waivers plan.Set[*plan.Waiver]) bool {
+	before, ok := c.seen[s.id]
+	return ok && before.waivers == waivers && slices.Equal(before.parts, s.parts)
+}
+
+func (c *Checker) keep(s scope, waivers plan.Set[*plan.Waiver], found *scoped) {
 	c.ran++
 	c.seen[s.id] = seen{s.parts, waivers}
-	if found := c.findings(s); len(found.findings) > 0 {
+	if len(found.findings) > 0 {
 		c.result.scopes = c.result.scopes.With(found)
 	} else {
 		c.result.scopes = c.result.scopes.Without(s.id)
@@ -173,10 +199,10 @@ func (c *Checker) forget(id plan.ID) {
 	c.result.scopes = c.result.scopes.Without(id)
 }
 
-// findings runs every rule that is not switched off and marks what is waived.
-func (c *Checker) findings(s scope) *scoped {
+// findings runs those of some rules that are not switched off and marks what is waived.
+func (c *Checker) findings(s scope, rules []*rule.Rule) *scoped {
 	of := &scoped{id: s.id}
-	for _, r := range Rules {
+	for _, r := range rules {
 		if _, off := c.fig.Off(r.ID); off {
 			continue
 		}

@@ -33,13 +33,13 @@ func (r Result) Makes(ix *index.Index, remedy rule.Remedy) (made []rule.Finding,
 	if err != nil {
 		return nil, err
 	}
-	c := Checker{index: ix.Updated(p), fig: r.Figures}
+	c := Checker{index: ix.Updated(p), fig: r.Figures, rules: newRulesOn()}
 	c.waived = c.waived.of(p.Waivers)
 	rooms, openings := index.Touched(ix, c.index)
 	for _, id := range slices.Concat(rooms, openings) {
 		for _, s := range scopesAt(c.index, id) {
 			was := r.Of(s.id)
-			for _, f := range c.findings(s).findings {
+			for _, f := range c.findings(s, c.rules.of(s.id)).findings {
 				if f.Severity == rule.Stop && f.Waived == nil && !slices.ContainsFunc(was, func(was rule.Finding) bool { return isNoMoreThan(f, was) }) {
 					made = append(made, f)
 				}

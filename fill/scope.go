@@ -12,8 +12,36 @@ import (
 type scope struct {
 	id    plan.ID
 	parts []any // what its view shows
-	// judge runs a rule where it is on such a scope.
+	// judge runs one of the rules.
 	judge func(*rule.Rule, *code.Figures) []rule.Finding
+}
+
+// rulesOn are the rules by their scope, in their order.
+type rulesOn struct{ openings, sides, rooms []*rule.Rule }
+
+func newRulesOn() (on rulesOn) {
+	for _, r := range Rules {
+		switch {
+		case r.Opening != nil:
+			on.openings = append(on.openings, r)
+		case r.Side != nil:
+			on.sides = append(on.sides, r)
+		case r.Room != nil:
+			on.rooms = append(on.rooms, r)
+		}
+	}
+	return on
+}
+
+// of returns the rules on an opening, a room or a side by its ID.
+func (on rulesOn) of(id plan.ID) []*rule.Rule {
+	switch id.Kind() {
+	case plan.KindOpening:
+		return on.openings
+	case plan.KindRoom:
+		return on.rooms
+	}
+	return on.sides
 }
 
 // planScope is what Result.Of knows the plan as a whole by.
@@ -43,9 +71,6 @@ func scopesAt(ix *index.Index, id plan.ID) []scope {
 // openingScope shows the level too: a noun may stand on another in a later plan.
 func openingScope(v index.OpeningView) scope {
 	return scope{v.Opening.ID, append(v.Parts(), v.Level), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		if r.Opening == nil {
-			return nil
-		}
 		found := r.Opening(v, fig)
 		for i := range found {
 			f := &found[i]
@@ -60,18 +85,12 @@ func openingScope(v index.OpeningView) scope {
 
 func sideScope(v rule.SideView) scope {
 	return scope{v.Side.ID, v.Parts(), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		if r.Side == nil {
-			return nil
-		}
 		return inRoom(r.Side(v, fig), v.Level, v.Room, v.Side.ID)
 	}}
 }
 
 func roomScope(v index.RoomView) scope {
 	return scope{v.Room.ID, append(v.Parts(), v.Level), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		if r.Room == nil {
-			return nil
-		}
 		return inRoom(r.Room(v, fig), v.Level, v.Room, v.Room.ID)
 	}}
 }
@@ -92,9 +111,6 @@ func inRoom(found []rule.Finding, level plan.ID, room *plan.Room, about plan.ID)
 func wideScope(ix *index.Index, level *plan.Level, one *rule.Rule) scope {
 	view, judge := wideOf(one, level).See(ix, level)
 	return scope{wideID(level, one), view.Parts(), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		if r != one {
-			return nil
-		}
 		found := judge(fig)
 		for i := range found {
 			if f := &found[i]; level != nil {

@@ -31,6 +31,7 @@ var pages = map[byte]func(bind.Context, ...plan.ID) Card{
 	plan.KindCable:   cablePage.card,
 	plan.KindControl: controlPage.card,
 	plan.KindCircuit: circuitPage.card,
+	plan.KindPair:    pairPage.card,
 
 	plan.KindLevel:     levelPage.card,
 	plan.KindDecision:  decisionPage.card,

@@ -12,6 +12,17 @@ import (
 	"studbay/plan/words"
 )
 
+// pairPage shows two openings that belong together.
+var pairPage = page[plan.Pair]{
+	head: func(s bind.Subject[plan.Pair], x plan.Pair) (string, string) {
+		return s.Say("pair.title", "Pair {0}", tagsOf(s.Context, []plan.ID{x.One, x.Other})), s.Say("pair.second", "about {0}", s.Index.Plan().Text(x.About))
+	},
+	rows: []bind.Maker[plan.Pair]{
+		bind.Note(func(x *plan.Pair) *string { return &x.Note }),
+		bind.ButtonOf[plan.Pair](words.New("pair.out", "Undo the pair"), "delete"),
+	},
+}
+
 // pairNear is how far from the place at the other hand the partner of a new pair is looked
 // for before one is added.
 const pairNear = unit.Foot

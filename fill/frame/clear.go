@@ -98,7 +98,7 @@ func (w *Wall) ClearPlaces(p Placed, step unit.Length) (places []unit.Length) {
 			}
 		}
 	}
-	for _, s := range w.Between(p.Bottom, p.Top) {
+	for s := range w.Between(p.Bottom, p.Top) {
 		left, right := s.Beside(wide)
 		try(left)
 		try(right)

@@ -50,7 +50,7 @@ func Free(s *index.SideView, room *plan.Room, o *plan.Opening) []geom.Interval {
 		b := c.Break
 		take(Rect{c.From - b.Casing, c.To + b.Casing, b.Sill - b.Casing, b.Head + b.Casing})
 	}
-	for _, stud := range f.Framed().Between(mine.Bottom, mine.Top) {
+	for stud := range f.Framed().Between(mine.Bottom, mine.Top) {
 		take(Rect{stud.Left(), stud.Right(), mine.Bottom, mine.Top})
 	}
 	return free

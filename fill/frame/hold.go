@@ -72,10 +72,9 @@ const WideGangs = 3
 // HoldOn returns how the box of an opening on a face is held.
 func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
 	rect := RectOf(o, room)
-	studs := f.Between(rect.Bottom, rect.Top)
 	h.State = f.State
-	if len(studs) > 0 {
-		h.Bay, h.HasBay = BayAt(Bays(studs, f.Length), o.At.Along)
+	if bay, ok := BayAt(Bays(f.Between(rect.Bottom, rect.Top), f.Length), o.At.Along); ok && (bay.Left != nil || bay.Right != nil) {
+		h.Bay, h.HasBay = bay, true
 		h.State = stateOf(h.Bay, h.State)
 	}
 	box := BoxOf(o.Assembly)

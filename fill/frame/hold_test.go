@@ -54,7 +54,7 @@ func TestWallWithADoorAndAWindow(t *testing.T) {
 		{90, 92, inches(0.75, 16.75, 32, 48, 55.25, 64, 80, 81.5, 96, 112, 122.5, 128, 143.25), "over the headers: cripples keep the layout, jacks end below"},
 	} {
 		var got []unit.Length
-		for _, s := range wall.Between(in(tt.bottom), in(tt.top)) {
+		for s := range wall.Between(in(tt.bottom), in(tt.top)) {
 			got = append(got, s.At)
 		}
 		if !slices.Equal(got, tt.want) {

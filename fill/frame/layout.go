@@ -19,16 +19,24 @@ func (f Face) laidOut() (studs []Stud) {
 	if f.Side.Kind != plan.SideWall {
 		return nil
 	}
+	own := layout(f.Side, f.Length)
+	if len(f.Behind) == 0 {
+		return within(own, 0, f.Length)
+	}
 	at := unit.Length(0)
 	for _, b := range f.Behind {
 		if b.Side.Kind != plan.SideWall || b.To <= at {
 			continue
 		}
-		studs = append(studs, f.ownStuds(at, b.From-1)...)
-		studs = append(studs, f.studsWith(b, max(at, b.From), b.To)...)
+		studs = append(studs, within(own, at, b.From-1)...)
+		if from := max(at, b.From); f.goesBefore(b) {
+			studs = append(studs, within(own, from, b.To)...)
+		} else {
+			studs = append(studs, f.studsBehind(b, from, b.To)...)
+		}
 		at = b.To + 1
 	}
-	studs = append(studs, f.ownStuds(at, f.Length)...)
+	studs = append(studs, within(own, at, f.Length)...)
 	slices.SortStableFunc(studs, func(a, b Stud) int { return cmp.Compare(a.At, b.At) })
 	return studs
 }
@@ -40,21 +48,18 @@ func (f Face) isTold() bool {
 	}))
 }
 
-// ownStuds returns what the face's own layout puts between two places, both included.
-func (f Face) ownStuds(from, to unit.Length) (studs []Stud) {
-	for _, s := range layout(f.Side, f.Length) {
-		if from <= s.At && s.At <= to {
-			studs = append(studs, s)
-		}
-	}
-	return studs
+// within returns what of studs that come from left to right is between two places, both
+// included. It shares their list.
+func within(studs []Stud, from, to unit.Length) []Stud {
+	at := func(s Stud, l unit.Length) int { return cmp.Compare(s.At, l) }
+	i, _ := slices.BinarySearchFunc(studs, from, at)
+	j, _ := slices.BinarySearchFunc(studs, to+1, at)
+	return studs[i:max(i, j):max(i, j)]
 }
 
-// studsWith returns the studs between two places where another wall stands behind.
-func (f Face) studsWith(b index.Backing, from, to unit.Length) (studs []Stud) {
-	if f.goesBefore(b) {
-		return f.ownStuds(from, to)
-	}
+// studsBehind returns the studs between two places that another wall tells which stands
+// behind.
+func (f Face) studsBehind(b index.Backing, from, to unit.Length) (studs []Stud) {
 	_, end := f.across(b)
 	for _, s := range slices.Backward(layout(b.Side, lengthOf(b))) {
 		s.At = end - s.At
@@ -106,6 +111,9 @@ func said(s *plan.Side) int {
 // that sheets break on a centre (plate layout, constructionmanuals.tpub.com).
 func layout(s *plan.Side, length unit.Length) (studs []Stud) {
 	thick := cmp.Or(s.Studs.Thick, StudThick)
+	if s.Studs.Spacing > 0 || len(s.Places) > 0 {
+		studs = make([]Stud, 0, max(len(s.Places), int(length/max(s.Studs.Spacing, unit.Inch))+1))
+	}
 	for _, p := range s.Places {
 		studs = append(studs, Stud{At: p.At, Thick: thick, Kind: CommonStud, State: p.State, isPlaced: true})
 	}
@@ -131,8 +139,7 @@ func layout(s *plan.Side, length unit.Length) (studs []Stud) {
 // ends returns the studs at the ends of the face and, where another wall stands behind, at
 // the ends of that one, since its corners are framed too. Of two that would overlap that of
 // the face whose layout holds is kept.
-func (f Face) ends() (studs []Stud) {
-	state := f.LayoutState()
+func (f Face) ends(state plan.StudState) (studs []Stud) {
 	at := func(left unit.Length, s *plan.Side) Stud {
 		thick := cmp.Or(s.Studs.Thick, StudThick)
 		return Stud{At: left + thick/2, Thick: thick, Kind: EndStud, State: state}
@@ -165,9 +172,11 @@ func (f Face) ends() (studs []Stud) {
 
 // LayoutState says how well the studs of a face are known as a whole: measured or stated
 // where any of them is.
-func (f Face) LayoutState() plan.StudState {
+func (f Face) LayoutState() plan.StudState { return surest(f.laidOut()) }
+
+func surest(laid []Stud) plan.StudState {
 	state := plan.StudAssumed
-	for _, s := range f.laidOut() {
+	for _, s := range laid {
 		if s.State == plan.StudMeasured {
 			return s.State
 		}

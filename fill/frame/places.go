@@ -113,7 +113,7 @@ func (f Face) Disagreement(behind int) (at unit.Length, ok bool) {
 	}
 	_, end := f.across(b)
 	var own, theirs []unit.Length
-	for _, s := range f.ownStuds(b.From+StudThick, b.To-StudThick) { // what stands at an end is its own matter
+	for _, s := range within(layout(f.Side, f.Length), b.From+StudThick, b.To-StudThick) { // what stands at an end is its own matter
 		own = append(own, s.At)
 	}
 	for _, s := range layout(b.Side, lengthOf(b)) {

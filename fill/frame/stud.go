@@ -2,6 +2,7 @@ package frame
 
 import (
 	"cmp"
+	"iter"
 	"slices"
 
 	"studbay/plan"
@@ -72,28 +73,34 @@ type Framed struct {
 }
 
 // Framed returns the face with its uprights.
-func (f Face) Framed() Framed { return Framed{f, f.Uprights(), f.LayoutState()} }
+func (f Face) Framed() Framed {
+	laid := f.laidOut()
+	return Framed{f, f.uprights(laid), surest(laid)}
+}
 
-// Between returns the uprights that are there anywhere from one height above the finished
+// Between gives the uprights that are there anywhere from one height above the finished
 // floor to another.
-func (f Framed) Between(bottom, top unit.Length) (studs []Stud) {
-	for _, s := range f.All {
-		if s.IsBetween(bottom, top) {
-			studs = append(studs, s)
+func (f Framed) Between(bottom, top unit.Length) iter.Seq[*Stud] {
+	return func(yield func(*Stud) bool) {
+		for i := range f.All {
+			if s := &f.All[i]; s.IsBetween(bottom, top) && !yield(s) {
+				return
+			}
 		}
 	}
-	return studs
 }
 
 // Uprights returns all of them: common and end studs, and at each break king and jack at
 // either hand and cripples that keep the layout. A stud of a layout has no place where one
 // at an end of the face stands, and that one none where a stud was taped or said by itself.
-func (f Face) Uprights() (all []Stud) {
+func (f Face) Uprights() []Stud { return f.uprights(f.laidOut()) }
+
+func (f Face) uprights(laid []Stud) (all []Stud) {
 	if !f.isTold() {
 		return nil
 	}
-	all = f.ends()
-	for _, s := range f.laidOut() {
+	all = append(make([]Stud, 0, len(laid)+4), f.ends(surest(laid))...)
+	for _, s := range laid {
 		if !s.isPlaced && slices.ContainsFunc(all, s.overlaps) {
 			continue
 		}
@@ -121,28 +128,29 @@ type Bay struct {
 // Clear returns how wide the bay is.
 func (b Bay) Clear() unit.Length { return b.To - b.From }
 
-// Bays returns the clear spaces of a face between studs that come from left to right, as
-// far as there is anything between them.
-func Bays(studs []Stud, length unit.Length) (bays []Bay) {
-	next := Bay{}
-	for i := range studs {
-		next.To, next.Right = min(studs[i].Left(), length), &studs[i]
-		if next.From < next.To {
-			bays = append(bays, next)
+// Bays gives the clear spaces of a face between studs that come from left to right, as far
+// as there is anything between them.
+func Bays(studs iter.Seq[*Stud], length unit.Length) iter.Seq[Bay] {
+	return func(yield func(Bay) bool) {
+		next := Bay{}
+		for s := range studs {
+			next.To, next.Right = min(s.Left(), length), s
+			if next.From < next.To && !yield(next) {
+				return
+			}
+			next = Bay{From: max(next.From, s.Right()), Left: s}
 		}
-		next = Bay{From: max(next.From, studs[i].Right()), Left: &studs[i]}
+		if next.To, next.Right = length, nil; next.From < next.To {
+			yield(next)
+		}
 	}
-	if next.To, next.Right = length, nil; next.From < next.To {
-		bays = append(bays, next)
-	}
-	return bays
 }
 
 // BayAt returns the bay of a place. Of a place within a stud it is the nearer bay, the
 // left one where both are as near. It reports false where the face has none.
-func BayAt(bays []Bay, at unit.Length) (best Bay, ok bool) {
+func BayAt(bays iter.Seq[Bay], at unit.Length) (best Bay, ok bool) {
 	var away unit.Length
-	for _, b := range bays {
+	for b := range bays {
 		if off := max(b.From-at, at-b.To, 0); !ok || off < away {
 			best, away, ok = b, off, true
 		}

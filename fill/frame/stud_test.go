@@ -134,16 +134,20 @@ func TestBothFacesSeeTheSameStuds(t *testing.T) {
 	}
 }
 
+func baysOf(studs []frame.Stud, length unit.Length) []frame.Bay {
+	return slices.Collect(frame.Bays(frame.Framed{All: studs}.Between(0, in(96)), length))
+}
+
 // A room 50 in wide with studs at 16 in: flanks at 3/4 in either side of 16 and 32, end
 // studs from 0 to 1-1/2 and from 48-1/2 to 50, where the stud at 48 has no place.
 func TestBays(t *testing.T) {
 	h := newHouse(t)
-	if len(frame.Bays(nil, 0)) != 0 {
+	if len(baysOf(nil, 0)) != 0 {
 		t.Error("a face of no length has a bay")
 	}
 	side := h.room(0, 0, 50, 120, nil)[0]
 	f, _ := frame.FaceOf(index.New(h.p), side)
-	bays := frame.Bays(f.Studs(), f.Length)
+	bays := baysOf(f.Studs(), f.Length)
 	want := [][2]unit.Length{{in(1.5), in(15.25)}, {in(16.75), in(31.25)}, {in(32.75), in(48.5)}}
 	if len(bays) != len(want) {
 		t.Fatalf("%d bays, want %d: %+v", len(bays), len(want), bays)
@@ -157,11 +161,11 @@ func TestBays(t *testing.T) {
 		t.Errorf("the last bay stands between %v and %v, want a stud at 32 and the end stud", last.Left, last.Right)
 	}
 	for _, tt := range []struct{ at, from float64 }{{0, 1.5}, {15, 1.5}, {15.9375, 1.5}, {16, 1.5}, {16.0625, 16.75}, {20, 16.75}, {50, 32.75}} {
-		if b, ok := frame.BayAt(bays, in(tt.at)); !ok || b.From != in(tt.from) {
+		if b, ok := frame.BayAt(slices.Values(bays), in(tt.at)); !ok || b.From != in(tt.from) {
 			t.Errorf("at %v: the bay from %s, want %v", tt.at, b.From, tt.from)
 		}
 	}
-	if bays := frame.Bays(nil, in(30)); len(bays) != 1 || bays[0] != (frame.Bay{To: in(30)}) {
+	if bays := baysOf(nil, in(30)); len(bays) != 1 || bays[0] != (frame.Bay{To: in(30)}) {
 		t.Errorf("no studs: %+v, want the whole face", bays)
 	}
 }

@@ -3,6 +3,8 @@
 package house
 
 import (
+	"slices"
+
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -46,9 +48,12 @@ func Of(ix *index.Index, level *plan.Level) *Level {
 func (l *Level) From(r *plan.Room) []Door { return l.ways[r.ID] }
 
 func (l *Level) doors(ref *plan.SideRef) {
-	face := geom.FrameOf(ref.Line())
-	behind := l.ix.Behind(ref.Key())
-	for _, c := range l.ix.Cuts(ref.Key()) {
+	cuts := l.ix.Cuts(ref.Key())
+	if !slices.ContainsFunc(cuts, func(c index.Cut) bool { return isWay(c.Break) }) {
+		return
+	}
+	face, behind := geom.FrameOf(ref.Line()), l.ix.Behind(ref.Key())
+	for _, c := range cuts {
 		if !isWay(c.Break) {
 			continue
 		}

@@ -69,7 +69,7 @@ func EdgesOf(v rule.SideView, fig *code.Figures) (near []Edge) {
 func bored(w *frame.Wall, a, b frame.Placed, hole unit.Length) (studs int, edge unit.Length) {
 	left, right := min(a.Right, b.Right), max(a.Left, b.Left)
 	middle := func(p frame.Placed) unit.Length { return (p.Bottom + p.Top) / 2 }
-	for _, s := range w.Between(min(middle(a), middle(b)), max(middle(a), middle(b))+1) {
+	for s := range w.Between(min(middle(a), middle(b)), max(middle(a), middle(b))+1) {
 		framing := w.FramingAt(s.At)
 		if s.Left() < left-frame.Touching || s.Right() > right+frame.Touching || framing <= 0 {
 			continue

@@ -17,8 +17,12 @@ type SideView struct {
 // builtWall keeps the wall of a side once a rule has asked for it.
 type builtWall struct{ wall *frame.Wall }
 
-// Wall returns the side as it will be built, worked out once for all rules.
+// Wall returns the side as it will be built, worked out once for all rules. They ask it of
+// the boxes in the side: of one that has none no stud is worked out.
 func (v SideView) Wall() *frame.Wall {
+	if v.built.wall == nil && len(v.Openings) == 0 {
+		v.built.wall = &frame.Wall{Framed: frame.Framed{Face: frame.FaceIn(&v.SideView)}, Room: v.Room}
+	}
 	if v.built.wall == nil {
 		v.built.wall = frame.WallIn(&v.SideView, v.Room)
 	}

@@ -126,7 +126,7 @@ func (p leg) clearOf(o *plan.Opening, room *plan.Room, also clearance) (free []m
 		take(c.From-c.Break.Casing, c.To+c.Break.Casing, c.Break.Sill-c.Break.Casing, c.Break.Head+c.Break.Casing)
 	}
 	if also.ofStuds {
-		for _, s := range frame.FaceIn(p.side).Framed().Between(mine.Bottom, mine.Top) {
+		for s := range frame.FaceIn(p.side).Framed().Between(mine.Bottom, mine.Top) {
 			taken = append(taken, marking{from: s.Left() - half, to: s.Right() + half})
 		}
 	}

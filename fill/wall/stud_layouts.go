@@ -2,6 +2,7 @@ package wall
 
 import (
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -17,9 +18,9 @@ var StudLayouts = rule.Rule{
 }
 
 func checkStudLayouts(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
-	w := v.Wall()
+	face := frame.FaceIn(&v.SideView)
 	for i, b := range v.Behind {
-		at, differs := w.Disagreement(i)
+		at, differs := face.Disagreement(i)
 		if !differs || b.Side.ID < v.Side.ID { // told once, on one of the two
 			continue
 		}

@@ -1,6 +1,7 @@
 package unit
 
 import (
+	"math"
 	"math/big"
 	"math/bits"
 )
@@ -107,10 +108,36 @@ func (a Area) Sqrt() Length {
 	if a.hi < 0 {
 		panic("unit: square root of an area below zero")
 	}
-	// round(√a) = (⌊√4a⌋ + 1) / 2
-	four := new(big.Int).Lsh(a.Big(), 2)
-	root := four.Sqrt(four)
-	return Length(root.Add(root, big.NewInt(1)).Rsh(root, 1).Int64())
+	if a.hi >= 1<<60 { // four times it would not fit
+		// round(√a) = (⌊√4a⌋ + 1) / 2
+		four := new(big.Int).Lsh(a.Big(), 2)
+		root := four.Sqrt(four)
+		return Length(root.Add(root, big.NewInt(1)).Rsh(root, 1).Int64())
+	}
+	return Length((floorSqrt(uint64(a.hi)<<2|a.lo>>62, a.lo<<2) + 1) / 2)
+}
+
+// floorSqrt returns ⌊√(hi·2⁶⁴ + lo)⌋ of a number below 2¹²⁶: a float's guess, which is off by
+// its rounding, is set right by whole numbers.
+func floorSqrt(hi, lo uint64) uint64 {
+	root := uint64(math.Sqrt(float64(hi)*(1<<64) + float64(lo)))
+	for range 2 { // one step of Newton's method leaves an error of at most one
+		if root > 0 && root > hi {
+			q, _ := bits.Div64(hi, lo, root)
+			root = root/2 + q/2 + (root%2+q%2)/2
+		}
+	}
+	square := func(r uint64) bool { // r² ≤ the number
+		h, l := bits.Mul64(r, r)
+		return h < hi || h == hi && l <= lo
+	}
+	for root > 0 && !square(root) {
+		root--
+	}
+	for square(root + 1) {
+		root++
+	}
+	return root
 }
 
 // Over returns a / l, rounded half away from zero to the nearest nanometre. L must

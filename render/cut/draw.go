@@ -75,7 +75,7 @@ func (d *drawing) line(y float64, p scene.Pen, isDashed bool) {
 // its place is assumed.
 func (d *drawing) studs() {
 	top := d.face - d.m.Length(d.Framing)
-	for _, s := range d.Wall.Between(d.Box.Bottom, d.Box.Top) {
+	for s := range d.Wall.Between(d.Box.Bottom, d.Box.Top) {
 		r := d.rect(s.Left(), s.Right(), top, d.face)
 		if r.Width() < d.m.Pixel {
 			continue
