@@ -141,7 +141,7 @@ func shown(t schedule.Table, id string, c schedule.Cell) string {
 			return t.Voice.Say(words.New("schedule.volume-from-memory", "{0} from memory", twoPlaces(c.Volume)))
 		}
 		return twoPlaces(c.Volume)
-	case schedule.Text:
+	case schedule.Text, schedule.Figure:
 		return c.Text
 	case schedule.Number:
 		return strconv.Itoa(c.Number)

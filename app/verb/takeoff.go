@@ -25,6 +25,7 @@ type takeoffRequest struct {
 	by       string
 	prices   string
 	pricesTo string
+	list     string
 	to       string
 	json     bool
 }
@@ -55,10 +56,12 @@ The program's own prices are invented: write them out, put in yours, and read th
 	f.StringVar(&r.by, "by", "", s.say("flag.takeoff.by", "put openings together by `WHAT`: {0}", strings.Join(takeoff.ByNames, "|")))
 	f.StringVar(&r.prices, "prices", "", s.say("flag.takeoff.prices", "your own price book, `FILE.csv`"))
 	f.StringVar(&r.pricesTo, "prices-to", "", s.say("flag.takeoff.prices-to", "write the price book to `FILE.csv`"))
+	f.StringVar(&r.list, "list", "", s.say("flag.takeoff.list", "one list of the first choice in place of the parts, `NAME`: {0}", strings.Join(schedule.ListNames(), "|")))
 	f.StringVar(&r.to, "to", "", s.say("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
 	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	offer(c, "policy", policyNames()...)
 	offer(c, "by", takeoff.ByNames...)
+	offer(c, "list", schedule.ListNames()...)
 	return c
 }
 
@@ -74,6 +77,7 @@ type taken struct {
 	*checked
 	book    *price.Book
 	by      takeoff.By
+	list    schedule.List // the zero value: all parts
 	columns []choose.Column
 }
 
@@ -88,6 +92,11 @@ func (r *takeoffRequest) run(c *cobra.Command, path string) error {
 	if r.by != "" {
 		if t.by, err = takeoff.ByNamed(r.by); err != nil {
 			return usagef("--by: %w", err)
+		}
+	}
+	if r.list != "" {
+		if t.list, err = schedule.ListNamed(r.list); err != nil {
+			return usagef("--list: %w", err)
 		}
 	}
 	policies, err := r.chosen()
@@ -122,17 +131,21 @@ func (r *takeoffRequest) tell(c *cobra.Command, t *taken) error {
 		said.line(words.New("takeoff.wrote-prices", "{0}: the prices of {1} parts", r.pricesTo, len(price.All())))
 	}
 	if r.to != "" {
-		lines := t.lines()
+		lines := t.rows()
 		if err := schedule.Save(r.to, lines); err != nil {
 			return notWritten(r.to, err)
 		}
 		said.line(words.New("takeoff.wrote", "{0}: {1} lines", r.to, len(lines.Rows)))
 	}
 	switch {
+	case r.json && r.list != "":
+		return schedule.WriteJSON(exact(c.OutOrStdout()), t.rows())
 	case r.json:
 		return writeJSON(c.OutOrStdout(), t.toJSON())
 	case len(said.lines) > 0:
 		return said.write(c.OutOrStdout())
+	case r.list != "":
+		return writeColumns(c.OutOrStdout(), t.rows(), t.rows().IDs())
 	}
 	return t.write(c.OutOrStdout())
 }

@@ -193,6 +193,14 @@ func (t *taken) putUnpriced(p *paragraphs) {
 	}
 }
 
+// rows is what goes into a file: the list asked for, else all parts.
+func (t *taken) rows() schedule.Table {
+	if t.list.ID == "" {
+		return t.lines()
+	}
+	return (&schedule.Lists{Index: t.index, Takeoff: t.columns[0].Takeoff, Voice: t.voice}).Of(t.list)
+}
+
 // lines is the takeoff as a table for a file: a row a part of an opening, or of a group of
 // them.
 func (t *taken) lines() schedule.Table {

@@ -10,6 +10,7 @@ import (
 	"fmt"
 
 	"studbay/fill"
+	"studbay/fill/takeoff"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -48,6 +49,8 @@ var kinds = []struct {
 	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
 	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
 	{"list for the visit", (*book).visits, []Reader{ForInspector}},
+	{"what to buy", (*book).supplies, []Reader{ForSupplier}},
+	{"blocks, cables and panel", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},
 }
 
 // ErrNoLevel is returned for a plan without a level.
@@ -104,6 +107,7 @@ type book struct {
 	found    *found
 	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
 	schedule table.Table
+	taken    *takeoff.Takeoff // once wanted
 	o        Options
 	pages    []*page
 	foot     foot

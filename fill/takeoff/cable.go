@@ -1,0 +1,63 @@
+package takeoff
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"studbay/fill/price"
+	"studbay/fill/wire"
+	"studbay/plan"
+	"studbay/plan/index"
+)
+
+// CableRun is one cable with its length.
+type CableRun struct {
+	Cable    *plan.Cable
+	Part     price.Part
+	From, To string // tags; a panel has none
+	Run      wire.Run
+}
+
+// Cables lists the cables of a plan that have a length, by kind and then by where they run.
+func Cables(ix *index.Index) (all []CableRun) {
+	p := ix.Plan()
+	for c := range p.Cables.All() {
+		run, ok := wire.RunOf(ix, c)
+		if !ok {
+			continue
+		}
+		all = append(all, CableRun{c, price.OfCable(c.Size, c.Wires, c.Ground), tagOf(p, c.From), tagOf(p, c.To), run})
+	}
+	slices.SortStableFunc(all, func(a, b CableRun) int {
+		return cmp.Or(cmp.Compare(a.Part.ID, b.Part.ID), plan.CompareTags(a.From, b.From), plan.CompareTags(a.To, b.To))
+	})
+	return all
+}
+
+func tagOf(p plan.Plan, id plan.ID) string {
+	if o, _ := p.Opening(id); o != nil {
+		return o.Tag
+	}
+	return ""
+}
+
+// sortFeeds orders circuits by the first space they take, then by the text.
+func sortFeeds(all []Feeds) {
+	slices.SortStableFunc(all, func(a, b Feeds) int {
+		return cmp.Or(cmp.Compare(firstNumber(a.Circuit.Number), firstNumber(b.Circuit.Number)), cmp.Compare(a.Circuit.Number, b.Circuit.Number))
+	})
+}
+
+func firstNumber(text string) int {
+	digits := strings.FieldsFunc(text, func(r rune) bool { return r < '0' || r > '9' })
+	if len(digits) == 0 {
+		return 1 << 30
+	}
+	n, err := strconv.Atoi(digits[0])
+	if err != nil {
+		return 1 << 30
+	}
+	return n
+}

@@ -1,0 +1,151 @@
+package table
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"studbay/fill/price"
+	"studbay/fill/takeoff"
+	"studbay/plan/index"
+	"studbay/plan/words"
+)
+
+// List is one of the lists that follow from a takeoff.
+type List struct {
+	ID    string // as a user types it
+	Title words.Text
+	build func(*Lists) Table
+}
+
+// AllLists are the lists in the order of the sheets.
+var AllLists = []List{
+	{"shopping", words.New("list.shopping", "Shopping list"), (*Lists).shopping},
+	{"cuts", words.New("list.cuts", "Cut list"), (*Lists).cuts},
+	{"cable", words.New("list.cable", "Cables"), (*Lists).cable},
+	{"panel", words.New("list.panel", "Panel schedule"), (*Lists).panel},
+}
+
+// ListNames lists what a user types.
+func ListNames() (names []string) {
+	for _, l := range AllLists {
+		names = append(names, l.ID)
+	}
+	return names
+}
+
+// ListNamed returns the list of a name. The error names them all.
+func ListNamed(name string) (List, error) {
+	i := slices.IndexFunc(AllLists, func(l List) bool { return l.ID == name })
+	if i < 0 {
+		return List{}, fmt.Errorf("no list %q; there are %s", name, strings.Join(ListNames(), ", "))
+	}
+	return AllLists[i], nil
+}
+
+// Lists is what the lists are of.
+type Lists struct {
+	Index   *index.Index
+	Takeoff *takeoff.Takeoff
+	Voice   words.Voice
+}
+
+// Of lays out one list.
+func (l *Lists) Of(list List) Table {
+	t := list.build(l)
+	t.Title, t.Voice, t.Date = list.Title, l.Voice, l.Takeoff.Plan.Header.Day()
+	return t
+}
+
+func (l *Lists) say(t words.Text) Cell { return TextOf(l.Voice.Say(t)) }
+
+func (l *Lists) shopping() (t Table) {
+	t.Columns = []Column{
+		{"shelf", words.New("list.shelf", "Shelf"), Text}, {"item", words.New("list.item", "Item"), Text},
+		{"need", words.New("list.need", "Need"), Figure}, {"spare", words.New("list.spare", "Spare"), Figure}, {"unit", words.New("takeoff.unit", "Unit"), Text},
+		{"buy", words.New("list.buy", "Buy"), Number}, {"pack", words.New("list.pack", "In packs of"), Figure}, {"pay", words.New("list.pay", "Pay"), Figure},
+	}
+	for _, b := range l.Takeoff.Shopping() {
+		cells := []Cell{
+			l.say(b.Part.Group.Text()), l.say(b.Part.Name), FigureOf(b.Quantity.String()), FigureOf(b.Spare.String()), TextOf(b.Part.Unit), {}, {}, {},
+		}
+		if b.HasPrice() {
+			cells[5], cells[6], cells[7] = NumberOf(int(b.Packs)), FigureOf(b.Price.Per.String()), FigureOf(string(price.Amount(b.Pay)))
+		}
+		t.Rows = append(t.Rows, Row{Cells: cells})
+	}
+	return t
+}
+
+func (l *Lists) cuts() (t Table) {
+	t.Columns = []Column{
+		{"board", words.New("list.board", "Board"), Number}, {"for", words.New("list.for", "For"), Text}, {"length", words.New("list.length", "Length"), Length},
+		{"mark", words.New("list.mark", "Mark from the left"), Length}, {"rest", words.New("list.rest", "Left over"), Length},
+	}
+	list := l.Takeoff.CutList()
+	for n, b := range list.Boards {
+		marks := b.Marks(list.Stock)
+		for i, p := range b.Pieces {
+			row := []Cell{NumberOf(n + 1), TextOf(p.For), LengthOf(p.Length), LengthOf(marks[i]), {}}
+			if i == len(b.Pieces)-1 {
+				row[4] = LengthOf(b.Rest)
+			}
+			t.Rows = append(t.Rows, Row{Cells: row})
+		}
+	}
+	for _, p := range list.TooLong {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{{}, TextOf(p.For), LengthOf(p.Length), {}, {}}})
+	}
+	return t
+}
+
+func (l *Lists) cable() (t Table) {
+	t.Columns = []Column{
+		{"kind", words.New("list.kind", "Kind"), Text}, {"from", words.New("list.from", "From"), Text}, {"to", words.New("list.to", "To"), Text},
+		{"level", words.New("list.level-run", "Level"), Length}, {"rise", words.New("list.rise", "Rise"), Length}, {"ends", words.New("list.ends", "Ends"), Length},
+		{"length", words.New("list.length", "Length"), Length}, {"source", words.New("list.source", "Source"), Text},
+	}
+	for _, c := range takeoff.Cables(l.Index) {
+		from := TextOf(c.From)
+		if c.From == "" {
+			from = l.say(words.New("list.the-panel", "panel"))
+		}
+		row := []Cell{l.say(c.Part.Name), from, TextOf(c.To), LengthOf(c.Run.Level), LengthOf(c.Run.Rise), LengthOf(c.Run.Tails), LengthOf(c.Run.Total),
+			l.say(words.New("list.guessed", "from the plan"))}
+		if c.Run.Measured {
+			row[3], row[4], row[5], row[7] = Cell{}, Cell{}, Cell{}, l.say(words.New("list.measured", "as entered"))
+		}
+		t.Rows = append(t.Rows, Row{Of: c.Cable.ID, Cells: row})
+	}
+	return t
+}
+
+func (l *Lists) panel() (t Table) {
+	t.Columns = []Column{
+		{"circuit", words.New("takeoff.by.circuit", "Circuit"), Text}, {"serves", words.New("list.serves", "Serves"), Text},
+		{"amps", words.New("list.amps", "Amps"), Number}, {"volts", words.New("list.volts", "Volts"), Number}, {"poles", words.New("list.poles", "Poles"), Number},
+		{"protected", words.New("list.protected", "Protected"), Text}, {"wire", words.New("list.wire", "AWG drawn"), Text}, {"openings", words.New("takeoff.openings", "Openings"), Number},
+	}
+	for _, f := range takeoff.Panel(l.Takeoff.Plan) {
+		c := f.Circuit
+		row := []Cell{TextOf(spaces(c.Number)), TextOf(c.Name), NumberOf(c.Amps), NumberOf(c.Volts), NumberOf(c.Poles), TextOf(protection(c.GFCI, c.AFCI)), {}, NumberOf(f.Openings)}
+		if f.Wire != 0 {
+			row[6] = TextOf(f.Wire.String())
+		}
+		t.Rows = append(t.Rows, Row{Of: c.ID, Cells: row})
+	}
+	return t
+}
+
+// protection names what a breaker protects against, as the trade does.
+func protection(gfci, afci bool) string {
+	switch {
+	case gfci && afci:
+		return "AFCI + GFCI"
+	case gfci:
+		return "GFCI"
+	case afci:
+		return "AFCI"
+	}
+	return ""
+}
