@@ -49,6 +49,7 @@ var kinds = []struct {
 	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
 	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
 	{"list for the visit", (*book).visits, []Reader{ForInspector}},
+	{"drywall and its cut-outs", (*book).cutMap, []Reader{ForDrywall}},
 	{"what to buy", (*book).supplies, []Reader{ForSupplier}},
 	{"blocks, cables and panel", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},
 }

@@ -1,0 +1,314 @@
+package sheet
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"studbay/fill/drywall"
+	"studbay/fill/frame"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/scene"
+	"studbay/render/table"
+)
+
+// cutMap lays out the faces that board is hung on, room by room: its sheets, what is cut out
+// of each, and what is not.
+func (b *book) cutMap() error {
+	type face struct {
+		drywall.Layout
+		name string
+	}
+	var all []face
+	for _, l := range b.plan.Levels {
+		for _, r := range b.roomsInOrder(l) {
+			view, ok := b.ix.RoomView(r.ID)
+			if !ok || r.Use == plan.UseOutdoors {
+				continue
+			}
+			for i := range view.Sides {
+				if laid, ok := drywall.Lay(&view.Sides[i], r); ok {
+					all = append(all, face{laid, b.say("drywall.face", "{0}, {1}", r.Name, table.Wall(b.ix, r, view.Sides[i].Side.ID))})
+				}
+			}
+		}
+	}
+	if len(all) == 0 {
+		return nil
+	}
+	onward := b.pagesNamed(b.both("drywall.title", "Drywall sheets and cut-outs"))
+	f := newFlow(onward(), boardColumn, onward)
+	f.bothParagraphs(fine, drywallHow)
+	for _, l := range all {
+		f.boardFace(l.Layout, l.name)
+	}
+	return nil
+}
+
+var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and 1/16 in all round; 1/8 in is the most that may be left. Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.")
+
+// The measures of a face with its table, in millimetres of paper.
+const (
+	boardColumn = 186.0
+	boardLow    = 9.0 // under the floor line: marks and their places
+)
+
+// boardScales are what faces are drawn at, the largest that fits the column.
+func boardScales(s unit.System) []Scale {
+	if s == unit.Metric {
+		return []Scale{metric(20), metric(25), metric(50), metric(75), metric(100), metric(200)}
+	}
+	return []Scale{imperial(8), imperial(6), imperial(4), imperial(3), imperial(2), imperial(1)}
+}
+
+var holeColumns = []tableColumn{
+	{title: words.New("framing.tag", "Tag"), width: 11, style: strong},
+	{title: words.New("drywall.piece", "Piece"), width: 11, style: plain},
+	{title: words.New("drywall.outline", "Cut-out"), style: plain},
+	{title: words.New("drywall.left", "Left"), width: 16, right: true, style: strong},
+	{title: words.New("drywall.right", "Right"), width: 16, right: true, style: strong},
+	{title: words.New("drywall.bottom", "Bottom"), width: 16, right: true, style: strong},
+	{title: words.New("drywall.top", "Top"), width: 16, right: true, style: strong},
+	{title: words.New("drywall.from-end", "From wall end"), width: 26, right: true, style: fine},
+	{title: words.New("drywall.from-floor", "Above subfloor"), width: 26, right: true, style: fine},
+}
+
+// boardFace puts down one face: the drawing, the table of its holes, and the counts.
+func (f *flow) boardFace(l drywall.Layout, name string) {
+	b := f.page.b
+	scale := f.boardScale(l)
+	tall := l.Height.Millimetres()*scale.times() + boardLow
+	rows := b.holeRows(l)
+	f.heading(b.say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.column().Height()-20))
+	f.need(tall)
+	if !b.isDraft {
+		f.drawBoard(l, scale)
+	}
+	f.y += tall
+	f.table(&tabled{columns: slices.Clone(holeColumns)}, b.say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
+	for _, t := range b.boardSays(l) {
+		f.paragraph(fine, 0, b.o.Voice.Say(t))
+	}
+	f.space(3)
+}
+
+func (f *flow) boardScale(l drywall.Layout) (scale Scale) {
+	for _, scale = range boardScales(f.page.b.o.Voice.System) {
+		wide, tall := l.Face.Length.Millimetres()*scale.times(), l.Height.Millimetres()*scale.times()
+		if wide <= f.width()-2 && tall <= 0.42*f.column().Height() {
+			return scale
+		}
+	}
+	return scale
+}
+
+// holeRows says where the edges of each hole are.
+func (b *book) holeRows(l drywall.Layout) (rows []tableRow) {
+	holes := slices.Clone(l.Holes)
+	slices.SortStableFunc(holes, func(x, y drywall.Hole) int { return plan.CompareTags(x.Opening.Tag, y.Opening.Tag) })
+	span := func(from, to unit.Length) string {
+		return b.say("drywall.span", "{0} to {1}", words.Height(from), words.Height(to))
+	}
+	for _, h := range holes {
+		from := l.From(h)
+		what := b.outlineText(h.Outline)
+		if h.OnJoint {
+			what = b.say("drywall.on-joint", "{0}, on a joint", what)
+		}
+		rows = append(rows, tableRow{cells: []string{
+			h.Opening.Tag, l.Pieces[h.Piece].Letter, what, b.length(from.Left), b.length(from.Right), b.length(from.Bottom), b.length(from.Top),
+			span(h.Left, h.Right), span(h.Bottom, h.Top),
+		}})
+	}
+	return rows
+}
+
+func (b *book) outlineText(o part.Outline) string {
+	if o.IsRound {
+		return b.say("drywall.round", "{0} round", words.Height(o.Width))
+	}
+	return b.say("drywall.square", "{0} × {1}", words.Height(o.Width), words.Height(o.Height))
+}
+
+// boardSays counts sheets and joints, and names what a joint crosses and what is covered.
+func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
+	way := words.New("drywall.flat", "laid flat")
+	if l.Way.Upright {
+		way = words.New("drywall.upright", "on end")
+	}
+	all = append(all, words.New("drywall.sheets", "Sheets {0} × {1}, {2}: {3}. Joints {4}.", words.Height(drywall.Wide), words.Height(l.Way.Long), way, len(l.Sheets.Boards), l.Joints))
+	var cut []string
+	for i, board := range l.Sheets.Boards {
+		var letters []string
+		for _, p := range board.Pieces {
+			letters = append(letters, p.For+" "+b.length(p.Length))
+		}
+		cut = append(cut, b.say("drywall.sheet", "{0}: {1}", strconv.Itoa(i+1), strings.Join(letters, " + ")))
+	}
+	all = append(all, words.New("drywall.cut-from", "Cut from sheets {0}.", strings.Join(cut, "; ")))
+	if tags := l.OnJoints(); len(tags) > 0 {
+		all = append(all, words.New("drywall.joined", "On a joint, cut in both pieces: {0}.", strings.Join(tags, ", ")))
+	}
+	if len(l.Covered) > 0 {
+		var tags []string
+		for _, p := range l.Covered {
+			tags = append(tags, p.Opening.Tag)
+		}
+		all = append(all, words.New("drywall.covered", "Do not cut, they are the other room's: {0}.", strings.Join(tags, ", ")))
+	}
+	return all
+}
+
+// drawBoard draws a face at a scale, its floor line at the foot.
+func (f *flow) drawBoard(l drywall.Layout, scale Scale) {
+	d := &boardDrawing{flow: f, left: f.left(), foot: f.y + l.Height.Millimetres()*scale.times(), k: scale.times(), layout: l}
+	d.page.add(hline(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, pen(border)))
+	for _, p := range l.Pieces {
+		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
+		d.page.add(scene.Stroke{Path: r.Path(), Pen: pen(divider)})
+	}
+	for _, h := range l.Holes {
+		d.taken = append(d.taken, d.rect(h.Left, h.Right, h.Bottom, h.Top).Expanded(0.5))
+	}
+	for _, p := range l.Covered {
+		r := d.rect(max(p.Left, 0), min(p.Right, l.Face.Length), p.Bottom, p.Top)
+		d.taken = append(d.taken, r.Expanded(0.5))
+		thin := pen(hairline)
+		d.page.add(scene.Stroke{Path: r.Path(), Pen: thin},
+			scene.Stroke{Path: scene.LinePath(r.Min, r.Max), Pen: thin},
+			scene.Stroke{Path: scene.LinePath(scene.Point{X: r.Min.X, Y: r.Max.Y}, scene.Point{X: r.Max.X, Y: r.Min.Y}), Pen: thin})
+	}
+	d.holes()
+	d.names()
+	d.floorMarks()
+}
+
+// collarCorner is how far the corners of a ring's collar are rounded: 1/4 in (common
+// practice).
+const collarCorner = unit.Inch / 4
+
+// boardDrawing is a face in the making.
+type boardDrawing struct {
+	*flow
+	left, foot, k float64
+	layout        drywall.Layout
+	taken         []scene.Rect // where no letter may stand
+}
+
+func (d *boardDrawing) rect(left, right, bottom, top unit.Length) scene.Rect {
+	return scene.Rect{
+		Min: scene.Point{X: d.left + left.Millimetres()*d.k, Y: d.foot - top.Millimetres()*d.k},
+		Max: scene.Point{X: d.left + right.Millimetres()*d.k, Y: d.foot - bottom.Millimetres()*d.k},
+	}
+}
+
+// holes draws the cut-outs, each with its tag where there is room beside it.
+func (d *boardDrawing) holes() {
+	heavy := pen(border)
+	named := map[plan.ID]bool{}
+	for _, h := range d.layout.Holes {
+		r := d.rect(h.Left, h.Right, h.Bottom, h.Top)
+		path := r.Path()
+		body, _ := frame.BodyOf(h.Opening.Assembly)
+		switch {
+		case h.OnJoint:
+		case h.Outline.IsRound:
+			path = scene.Circle(r.Middle(), r.Width()/2)
+		case body.HasRing:
+			path = r.RoundedPath(collarCorner.Millimetres() * d.k)
+		}
+		d.page.add(scene.Stroke{Path: path, Pen: heavy})
+		if !named[h.Opening.ID] {
+			named[h.Opening.ID] = d.beside(r, h.Piece, strong, h.Opening.Tag)
+		}
+	}
+	for _, p := range d.layout.Covered {
+		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
+		for i := range d.layout.Pieces {
+			if d.beside(r, i, fine, p.Opening.Tag) {
+				break
+			}
+		}
+	}
+}
+
+// beside writes a text over, under or to a side of a rectangle, within a piece, where it
+// touches nothing. It reports whether there was room: the table has it all the same.
+func (d *boardDrawing) beside(r scene.Rect, piece int, s style, text string) bool {
+	wide, tall := s.width(text), s.cap()
+	m := r.Middle()
+	for _, at := range []scene.Point{
+		{X: m.X - wide/2, Y: r.Min.Y - 1.2}, {X: r.Max.X + 1.2, Y: m.Y + tall/2}, {X: r.Min.X - 1.2 - wide, Y: m.Y + tall/2}, {X: m.X - wide/2, Y: r.Max.Y + 1.2 + tall},
+	} {
+		if d.write(at, piece, s, text) {
+			return true
+		}
+	}
+	return false
+}
+
+// write writes a text with its baseline at a place where that is free.
+func (d *boardDrawing) write(at scene.Point, piece int, s style, text string) bool {
+	box := scene.Rect{Min: scene.Point{X: at.X - 0.4, Y: at.Y - s.cap() - 0.6}, Max: scene.Point{X: at.X + s.width(text) + 0.4, Y: at.Y + 0.8}}
+	p := d.layout.Pieces[piece]
+	in := d.rect(p.Left, p.Right, p.Bottom, p.Top).Expanded(-0.4)
+	if !in.Contains(box.Min) || !in.Contains(box.Max) || slices.ContainsFunc(d.taken, box.Overlaps) {
+		return false
+	}
+	d.taken = append(d.taken, box)
+	d.page.add(s.at(at.X, at.Y, text))
+	return true
+}
+
+// names writes letter and size of each piece where there is room in it.
+func (d *boardDrawing) names() {
+	b := d.page.b
+	for i, p := range d.layout.Pieces {
+		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
+		size := b.say("drywall.size", "{0}: {1} × {2}", p.Letter, words.Height(p.Right-p.Left), words.Height(p.Top-p.Bottom))
+		for _, text := range []string{size, p.Letter} {
+			if d.write(scene.Point{X: r.Min.X + 1.6, Y: r.Min.Y + 1.4 + strong.cap()}, i, strong, text) ||
+				d.write(scene.Point{X: r.Min.X + 1.6, Y: r.Max.Y - 1.6}, i, strong, text) {
+				break
+			}
+		}
+	}
+}
+
+// floorMarks sets dots under each cut-out as they are drawn on the floor.
+func (d *boardDrawing) floorMarks() {
+	right := d.left - 1
+	for _, h := range d.layout.Holes {
+		x := d.left + h.Opening.At.Along.Millimetres()*d.k
+		n := dotsOf(h.Opening)
+		wide := 1.6 * float64(n)
+		if x-wide/2 < right {
+			continue
+		}
+		for i := range n {
+			at := scene.Point{X: x + 1.6*(float64(i)-float64(n-1)/2), Y: d.foot + 2}
+			d.page.add(scene.Fill{Path: scene.Circle(at, 0.55), Color: theme.Ink})
+		}
+		right = x + wide/2 + 0.6
+	}
+}
+
+// dotsOf is how many dots mark an opening on the floor.
+func dotsOf(o *plan.Opening) int {
+	k := part.All().Kind(o.Kind)
+	if k == nil {
+		return 4
+	}
+	switch k.Family {
+	case part.Receptacle:
+		return 1
+	case part.Switch:
+		return 2
+	case part.Light:
+		return 3
+	}
+	return 4
+}
