@@ -63,6 +63,7 @@ var scenes = []struct {
 	{"about", asking("about")},
 	{"notices", asking("notices")},
 	{"sheets", func(b *bench) { b.run("export"); b.laidOut() }},
+	{"plastic or steel", func(b *bench) { b.run("choice"); b.chosenBeside() }},
 	{"open a file", asking("open")},
 	{"save a file", asking("save-as")},
 	{"unsaved changes", func(b *bench) { b.dirty(); b.run("new") }},
@@ -253,6 +254,13 @@ func (b *bench) laidOut() {
 	b.t.Helper()
 	waiting := b.voice.say("export.pages.wait", "being laid out …")
 	b.until("the preview", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
+}
+
+// chosenBeside waits for the policies to stand beside each other.
+func (b *bench) chosenBeside() {
+	b.t.Helper()
+	waiting := b.voice.say("choice.wait", "Every box is tried in its place …")
+	b.until("the policies", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
 }
 
 // TestNothingIsCutOffOrCovered looks at every scene in windows of three sizes in light,

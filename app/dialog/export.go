@@ -10,6 +10,8 @@ import (
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill"
+	"studbay/fill/price"
+	"studbay/fill/takeoff"
 	"studbay/plan/file"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -102,14 +104,38 @@ func (s *Stage) exported(path string, files []string, err error) {
 // ExportSchedule asks for a file and writes the schedule of openings to it, in the form
 // of the file's ending.
 func (s *Stage) ExportSchedule(of Source, extension string) {
+	s.exportTable(s.say("schedule.choose", "Write the opening schedule to"), work.FileName(of.Title())+extension, extension, func() tables.Table {
+		return tables.Schedule(of.Index(), of.Result(), s.voiceOf(of))
+	})
+}
+
+// ExportParts asks for a file and writes one of the lists that follow from the parts of a
+// plan to it.
+func (s *Stage) ExportParts(of Source, list tables.List, extension string) {
+	fig := of.Result().Figures
+	if fig == nil {
+		s.Tell(s.voice.Say(list.Title), s.voice.Say(of.Result().NotChecked()))
+		return
+	}
+	name := work.FileName(of.Title()) + " " + list.ID + extension
+	s.exportTable(s.say("parts.choose", "Write the list to"), name, extension, func() tables.Table {
+		whole := takeoff.NewTaker(of.Index(), fig, price.Trial()).Whole(of.Index().Plan())
+		return (&tables.Lists{Index: of.Index(), Takeoff: whole, Voice: s.voiceOf(of)}).Of(list)
+	})
+}
+
+func (s *Stage) voiceOf(of Source) words.Voice {
+	return words.Voice{Catalogue: s.voice.Catalogue, System: of.System()}
+}
+
+// exportTable asks for a file and writes a table to it.
+func (s *Stage) exportTable(title, name, extension string, rows func() tables.Table) {
 	s.canvas().Unfocus()
 	s.AskFile(FileForm{
-		Title: s.say("schedule.choose", "Write the opening schedule to"), Yes: s.say("answer.write", "Write"),
-		Name: work.FileName(of.Title()) + extension, Extensions: []string{extension},
+		Title: title, Yes: s.say("answer.write", "Write"), Name: name, Extensions: []string{extension},
 	}, func(path string) {
 		path = work.WithExtension(path, extension)
-		rows := tables.Schedule(of.Index(), of.Result(), words.Voice{Catalogue: s.voice.Catalogue, System: of.System()})
-		if err := tables.Save(path, rows); err != nil {
+		if err := tables.Save(path, rows()); err != nil {
 			s.Trouble(s.say("schedule.failed", "The schedule could not be written"), file.NotWritten(path, err))
 			return
 		}

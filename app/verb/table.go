@@ -7,6 +7,7 @@ import (
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	schedule "studbay/render/table"
 )
 
 // table gathers lines of text and rows whose volumes align at the decimal point.
@@ -55,11 +56,7 @@ func (t *table) total(v unit.Volume) {
 }
 
 // twoPlaces writes v with two decimals, or more where it has more.
-func twoPlaces(v unit.Volume) string {
-	text := strings.Replace(v.String(), "-", "−", 1)
-	whole, decimals, _ := strings.Cut(text, ".")
-	return whole + "." + decimals + strings.Repeat("0", max(0, 2-len(decimals)))
-}
+func twoPlaces(v unit.Volume) string { return schedule.TwoPlaces(v) }
 
 // write lays the columns out and writes everything at once.
 func (t *table) write(w io.Writer) error {

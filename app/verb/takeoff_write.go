@@ -6,8 +6,6 @@ import (
 	"strconv"
 	"strings"
 
-	"studbay/fill/choose"
-	"studbay/fill/price"
 	"studbay/fill/takeoff"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -40,65 +38,16 @@ func (t *taken) write(w io.Writer) error {
 	return err
 }
 
-// policyRows are the rows of the table of policies.
-func (t *taken) policyRows() []struct {
-	title words.Text
-	cell  func(choose.Column) string
-} {
-	money := func(groups ...price.Group) func(choose.Column) string {
-		return func(c choose.Column) string { return c.Takeoff.Cost(groups...).String() }
-	}
-	count := func(of func(choose.Column) int) func(choose.Column) string {
-		return func(c choose.Column) string { return strconv.Itoa(of(c)) }
-	}
-	volume := func(of func(choose.Column) unit.Volume) func(choose.Column) string {
-		return func(c choose.Column) string {
-			if c.Counted == 0 {
-				return "–"
-			}
-			return twoPlaces(of(c))
-		}
-	}
-	cuts := func(k takeoff.Cut) func(choose.Column) string {
-		return count(func(c choose.Column) int { return c.Takeoff.Cuts()[k] })
-	}
-	return []struct {
-		title words.Text
-		cell  func(choose.Column) string
-	}{
-		{words.New("takeoff.changed", "Boxes that change"), count(func(c choose.Column) int { return len(c.Changes) })},
-		{price.Boxes.Text(), money(price.Boxes)},
-		{price.Rings.Text(), money(price.Rings)},
-		{price.Fittings.Text(), money(price.Fittings)},
-		{price.Wood.Text(), money(price.Wood)},
-		{price.Small.Text(), money(price.Small)},
-		{price.Devices.Text(), money(price.Devices)},
-		{price.Cable.Text(), money(price.Cable)},
-		{words.New("takeoff.all", "All parts"), money()},
-		{words.New("takeoff.minutes", "Minutes"), count(func(c choose.Column) int { return c.Takeoff.Minutes() })},
-		{words.New("takeoff.least", "Least spare volume, in³"), volume(func(c choose.Column) unit.Volume { return c.Least })},
-		{words.New("takeoff.least-at", "  at"), func(c choose.Column) string { return c.LeastAt }},
-		{words.New("takeoff.mean", "Mean spare volume, in³"), volume(func(c choose.Column) unit.Volume { return c.Mean })},
-		{words.New("takeoff.over", "Over fill"), count(func(c choose.Column) int { return len(c.OverFill) })},
-		{words.New("takeoff.failing", "Failing depth, rating or use"), count(func(c choose.Column) int { return len(c.Failing) })},
-		{words.New("takeoff.blocks", "Blocks to cut"), count(func(c choose.Column) int { return c.Takeoff.Blocks() })},
-		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutBox.Text()), cuts(takeoff.CutBox)},
-		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutRing.Text()), cuts(takeoff.CutRing)},
-		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutRound.Text()), cuts(takeoff.CutRound)},
-		{words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutHousing.Text()), cuts(takeoff.CutHousing)},
-	}
-}
-
 func (t *taken) sideBySide() string {
 	lines := [][]string{{t.voice.Say(words.New("takeoff.policy", "Choice"))}}
 	right := []bool{false}
 	for _, c := range t.columns {
 		lines[0], right = append(lines[0], t.voice.Say(c.Policy.Name)), append(right, true)
 	}
-	for _, row := range t.policyRows() {
-		line := []string{t.voice.Say(row.title)}
+	for _, row := range schedule.PolicyRows {
+		line := []string{t.voice.Say(row.Title)}
 		for _, c := range t.columns {
-			line = append(line, row.cell(c))
+			line = append(line, row.Cell(c))
 		}
 		lines = append(lines, line)
 	}

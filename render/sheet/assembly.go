@@ -258,6 +258,4 @@ func (f *flow) verdict(r box.Result) {
 
 // twoPlaces writes a volume with two decimals, or more where it has more, below zero with
 // a true minus.
-func twoPlaces(v unit.Volume) string {
-	return strings.Replace(places(table.VolumeOf(v)), "-", "−", 1)
-}
+func twoPlaces(v unit.Volume) string { return table.TwoPlaces(v) }

@@ -88,13 +88,28 @@ func (f *flow) boardFace(l drywall.Layout, name string) {
 		f.drawBoard(l, scale)
 	}
 	f.y += tall
-	f.table(&tabled{columns: slices.Clone(holeColumns)}, b.say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
+	f.table(&tabled{columns: wideEnough(holeColumns, rows)}, b.say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
 	for _, t := range b.boardSays(l) {
 		f.paragraph(fine, 0, b.o.Voice.Say(t))
 	}
 	f.space(3)
 }
 
+// wideEnough returns columns of which those of figures hold what stands in them.
+func wideEnough(columns []tableColumn, rows []tableRow) []tableColumn {
+	columns = slices.Clone(columns)
+	for i := range columns {
+		if c := &columns[i]; c.right {
+			for _, r := range rows {
+				c.width = max(c.width, c.style.width(r.cells[i])+3)
+			}
+		}
+	}
+	return columns
+}
+
+// boardScale returns the largest scale that a face fits the column at, in less than half of
+// its height.
 func (f *flow) boardScale(l drywall.Layout) (scale Scale) {
 	for _, scale = range boardScales(f.page.b.o.Voice.System) {
 		wide, tall := l.Face.Length.Millimetres()*scale.times(), l.Height.Millimetres()*scale.times()
