@@ -71,7 +71,7 @@ var importRules = []importRule{
 	{who: "fill/wire", may: "plan/... fill/box fill/frame fill/part", why: "how long a cable is no rule has a say in"},
 	{who: "fill/nest", may: "plan/unit", why: "lengths are cut from boards whatever they are for"},
 	{who: "fill/drywall", may: "plan/... fill/part fill/frame fill/nest", why: "where board is cut hangs on the built wall alone"},
-	{who: "fill/takeoff", may: "plan/... fill/rows fill/part fill/box fill/boxes fill/code fill/frame fill/rule fill/protect fill/price fill/wire assets", why: "what a plan takes is counted, not judged"},
+	{who: "fill/takeoff", may: "plan/... fill/rows fill/part fill/box fill/boxes fill/code fill/frame fill/rule fill/protect fill/price fill/wire fill/nest assets", why: "what a plan takes is counted, not judged"},
 	{who: "fill/choose", may: "plan/... fill fill/rows fill/part fill/boxes fill/code fill/frame fill/rule fill/price fill/takeoff", why: "a choice asks the rules and the takeoff, and neither knows of it"},
 	{who: "fill/...", may: "plan/... fill/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "render/glyph", may: "plan/unit plan/geom assets", why: "one measure of text serves all painters"},
