@@ -118,6 +118,13 @@ func (m Medium) IsFar() bool { return m.Kind == Board && m.Scale/m.Pixel < farSc
 // plan: those that would stand on one another are one mark.
 func (m Medium) IsCrowded() bool { return m.Kind == Board && m.Symbol <= leastSymbol*m.Pixel }
 
+// NamesLead reports whether a board is so far out that the names of rooms say more than
+// tags, and take their places first.
+func (m Medium) NamesLead() bool { return m.Kind == Board && m.Scale/m.Pixel < namesScale }
+
+// namesScale is under 10 pixels a foot.
+const namesScale = 10 / 304.8
+
 // farScale is under 5 pixels a foot.
 const farScale = 5 / 304.8
 

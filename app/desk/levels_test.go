@@ -71,7 +71,11 @@ func TestWhatIsLiveGoesWithItsLevel(t *testing.T) {
 	if b.hand.preview.Ghost == nil {
 		t.Fatal("nothing is shown at the pointer")
 	}
+	b.view.pointedAt(geom.Point{X: 4 * unit.Foot, Y: 2 * unit.Foot})
 	b.commands.Run("level-up")
+	if room, _ := b.view.roomInHand(); room != nil {
+		t.Errorf("%s is unfolded on the level above, where no room is", room.Name)
+	}
 	if p := b.hand.preview; p.Ghost != nil || len(p.Dims) > 0 {
 		t.Errorf("on the level above still shows %+v", p)
 	}

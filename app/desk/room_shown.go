@@ -6,7 +6,7 @@ import (
 )
 
 // roomInHand returns the room the unfolded view shows, and the face in hand: of the
-// first thing chosen, else where the pointer was last in a room.
+// first thing chosen, else where the pointer was last in a room of the level in sight.
 func (v *view) roomInHand() (*plan.Room, plan.ID) {
 	doc := v.session.Doc()
 	ix := doc.Index()
@@ -15,7 +15,7 @@ func (v *view) roomInHand() (*plan.Room, plan.ID) {
 			return room, side
 		}
 	}
-	if room := ix.RoomOf(v.room); room != nil {
+	if room, on := ix.Plan().Room(v.room); room != nil && on.ID == doc.Level() {
 		return room, ""
 	}
 	return largestRoom(ix.Plan().Level(doc.Level())), ""

@@ -13,12 +13,20 @@ import (
 func (d *drawing) letter() {
 	if d.Medium.IsFar() {
 		d.stopsFar()
+		for _, r := range d.rooms {
+			d.roomName(r)
+		}
 		return
 	}
 	d.keepOffWalls()
 	d.rings()
 	d.fixtureNames()
 	d.stretches()
+	if d.Medium.NamesLead() {
+		for _, r := range d.rooms {
+			d.roomName(r)
+		}
+	}
 	letters := d.controlLetters()
 	for _, r := range d.rooms {
 		for _, g := range r.groups {
@@ -30,8 +38,10 @@ func (d *drawing) letter() {
 			}
 		}
 	}
-	for _, r := range d.rooms {
-		d.roomName(r)
+	if !d.Medium.NamesLead() {
+		for _, r := range d.rooms {
+			d.roomName(r)
+		}
 	}
 	for _, l := range d.Wanting {
 		d.Lead(l)

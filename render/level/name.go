@@ -151,6 +151,12 @@ func (d *drawing) namePlace(r *roomDrawing, wish scene.Point, w, h float64) (bes
 		return r.Holds(box) && d.Obstacles.IsFree(box) && d.standing.IsFree(box)
 	}
 	space := d.Medium.Visible(r.Bounds)
+	if w > space.Width() || h > space.Height() {
+		return wish, false
+	}
+	if d.Medium.IsFar() { // many small rooms, and nothing in the way
+		return wish, r.Holds(scene.RectAround(wish, w, h))
+	}
 	if best, ok = nearestFit(space, wish, besideAll); ok {
 		return best, true
 	}
