@@ -3,6 +3,7 @@ package verb
 import (
 	"fmt"
 	"slices"
+	"studbay/plan/words"
 
 	"studbay/fill/code"
 	"studbay/fill/rule"
@@ -68,11 +69,11 @@ func (r *checkRequest) run(c *cobra.Command, args []string) error {
 	}
 	if r.edition != "" {
 		if _, err := code.Edition(r.edition); err != nil {
-			return usagef("--edition %s: %w", r.edition, err)
+			return usage(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
 		}
 	}
 	if r.explain != "" && !slices.Contains(ruleIDs(), r.explain) {
-		return usagef("--explain %s: no rule has that ID; studbay check --rules lists them", r.explain)
+		return usage(words.New("usage.explain-no-rule", "--explain {0}: no rule has that ID; studbay check --rules lists them", r.explain))
 	}
 	if r.rules || r.explain != "" {
 		return r.writeRules(c.OutOrStdout())
@@ -99,7 +100,7 @@ func parseSeverity(text string) (rule.Severity, error) {
 			return rule.Severity(i), nil
 		}
 	}
-	return 0, usagef("--severity %s: want note, warn or stop", text)
+	return 0, usage(words.New("usage.severity-note-warn", "--severity {0}: want note, warn or stop", text))
 }
 
 // listed returns the findings at or above a severity that are not set aside, the worst

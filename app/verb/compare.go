@@ -5,6 +5,7 @@ import (
 	"errors"
 	"os"
 	"os/signal"
+	"studbay/plan/words"
 
 	"studbay/render/paint"
 	"studbay/render/paint/png"
@@ -55,7 +56,7 @@ Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.
 // twoPlans wants the files of two plans and nothing else behind the flags.
 func twoPlans(_ *cobra.Command, args []string) error {
 	if len(args) != 2 {
-		return usagef("%d plans: name two, the older first", len(args))
+		return usage(words.New("usage.plans-name-older", "{0} plans: name two, the older first", len(args)))
 	}
 	return nil
 }
@@ -95,16 +96,16 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 func (r *compareRequest) options() (o sheet.Options, err error) {
 	if r.to != "" {
 		if _, err := paint.FormatOf(r.to); err != nil {
-			return o, usagef("--to %w", err)
+			return o, usage(words.New("usage.to", "--to {0}", err))
 		}
 	}
 	if r.paper != "" {
 		if o.Paper, err = sheet.PaperNamed(r.paper); err != nil {
-			return o, usagef("--paper: %w", err)
+			return o, usage(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}
 	if o.Scale, err = sheet.ParseScale(r.scale); err != nil {
-		return o, usagef("--scale: %w", err)
+		return o, usage(words.New("usage.scale", "--scale: {0}", err))
 	}
 	return o, nil
 }
@@ -118,7 +119,7 @@ func (r *compareRequest) draw(list revision.List, now *checked, o sheet.Options)
 		return nil
 	}
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
-		return usagef("%s: %w", now.file, err)
+		return usage(words.New("usage.of", "{0}: {1}", now.file, err))
 	}
 	if err != nil {
 		return err

@@ -114,10 +114,10 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	defer paint.Sparingly()()
 	pages, err := sheet.Build(p.index, p.result, options)
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
-		return usagef("%s: %w", path, err)
+		return usage(words.New("usage.of", "{0}: {1}", path, err))
 	}
 	if tooWide := new(sheet.WidthError); errors.As(err, &tooWide) {
-		return usagef("--columns: %w", err)
+		return usage(words.New("usage.columns", "--columns: {0}", err))
 	}
 	if err != nil {
 		return err
@@ -134,30 +134,30 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 // options reads the flags that need no plan.
 func (r *exportRequest) options() (o sheet.Options, err error) {
 	if r.to == "" {
-		return o, usagef("no file to write: name it by --to")
+		return o, usage(words.New("usage.no-file-write", "no file to write: name it by --to"))
 	}
 	if _, err := paint.FormatOf(r.to); err != nil && !isPage(r.to) {
-		return o, usagef("--to %w, or in %s for the walk-through", err, pageExt)
+		return o, usage(words.New("usage.to-or-page", "--to {0}, or in {1} for the walk-through", err, pageExt))
 	}
 	if r.dpi < leastDPI || r.dpi > mostDPI {
-		return o, usagef("--dpi %d: want from %d to %d", r.dpi, leastDPI, mostDPI)
+		return o, usage(words.New("usage.dpi-from", "--dpi {0}: want from {1} to {2}", r.dpi, leastDPI, mostDPI))
 	}
 	if r.paper != "" {
 		if o.Paper, err = sheet.PaperNamed(r.paper); err != nil {
-			return o, usagef("--paper: %w", err)
+			return o, usage(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}
 	if o.Scale, err = sheet.ParseScale(r.scale); err != nil {
-		return o, usagef("--scale: %w", err)
+		return o, usage(words.New("usage.scale", "--scale: {0}", err))
 	}
 	if r.short && len(r.columns) > 0 {
-		return o, usagef("--short and --columns: want one of them")
+		return o, usage(words.New("usage.short-and-columns", "--short and --columns: want one of them"))
 	}
 	if err := schedule.CheckColumns(r.columns); err != nil {
-		return o, usagef("--columns: %w", err)
+		return o, usage(words.New("usage.columns", "--columns: {0}", err))
 	}
 	if o.Reader, err = sheet.ReaderNamed(r.reader); err != nil {
-		return o, usagef("--for: %w", err)
+		return o, usage(words.New("usage.for", "--for: {0}", err))
 	}
 	o.Columns, o.Short = r.columns, r.short
 	return o, nil

@@ -116,7 +116,7 @@ func (r *fillRequest) run(c *cobra.Command) error {
 	}
 	fig, err := code.Edition(r.edition)
 	if err != nil {
-		return usagef("--edition %s: %w", r.edition, err)
+		return usage(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
 	}
 	contents, err := r.parseContents()
 	if err != nil {
@@ -169,15 +169,15 @@ func withClamps(c box.Contents) box.Contents {
 // explain puts the flag in front of what could not be counted.
 func (r *fillRequest) explain(err error) error {
 	if untold := new(words.Error); errors.As(err, &untold) {
-		return usagef("--space: %w", err)
+		return usage(words.New("usage.space", "--space: {0}", err))
 	}
 	if size := new(box.SizeError); errors.As(err, &size) {
-		return usagef("--%w", err)
+		return usage(words.New("usage.option", "--{0}", err))
 	}
 	if errors.Is(err, box.ErrNoVolume) && r.box != "" {
-		return usagef("--box %s: %w; give the mark by --volume", r.box, err)
+		return usage(words.New("usage.box-mark-volume", "--box {0}: {1}; give the mark by --volume", r.box, err))
 	}
-	return usagef("--volume %s: %w", r.volume, err)
+	return usage(words.New("usage.volume", "--volume {0}: {1}", r.volume, err))
 }
 
 func (r *fillRequest) parseContents() (box.Contents, error) {
@@ -192,7 +192,7 @@ func (r *fillRequest) parseContents() (box.Contents, error) {
 		for _, text := range *r.contents[flag.word] {
 			item, err := box.ParseItem(flag.word, text)
 			if err != nil {
-				return nil, usagef("--%s %w", flag.word, err)
+				return nil, usage(words.New("usage.option-value", "--{0} {1}", flag.word, err))
 			}
 			all = append(all, item)
 		}
@@ -201,12 +201,12 @@ func (r *fillRequest) parseContents() (box.Contents, error) {
 		return all, nil
 	}
 	if len(all) > 0 {
-		return nil, usagef("--space: what is in a parted box is said by --space alone; of --%s nobody knows on which side it is", all[0].What)
+		return nil, usage(words.New("usage.space-what-parted", "--space: what is in a parted box is said by --space alone; of --{0} nobody knows on which side it is", all[0].What))
 	}
 	for _, text := range r.spaces {
 		space, err := parseSpace(text)
 		if err != nil {
-			return nil, usagef("--space %q: %w", text, err)
+			return nil, usage(words.New("usage.space-text", "--space \"{0}\": {1}", text, err))
 		}
 		all = append(all, space...)
 	}
@@ -234,9 +234,9 @@ func parseSpace(text string) (box.Contents, error) {
 func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
 	switch {
 	case r.box == "" && r.volume == "":
-		return s, false, usagef("no volume: name a box by --box, or give the mark by --volume; studbay fill --list names the boxes")
+		return s, false, usage(words.New("usage.no-volume-name", "no volume: name a box by --box, or give the mark by --volume; studbay fill --list names the boxes"))
 	case r.box != "" && r.volume != "":
-		return s, false, usagef("--box %s and --volume %s: give one of the two", r.box, r.volume)
+		return s, false, usage(words.New("usage.box-and-volume", "--box {0} and --volume {1}: give one of the two", r.box, r.volume))
 	case r.box != "":
 		s, r.gangs, clamps, err = catalogued(r.box)
 	default:
@@ -253,7 +253,7 @@ func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
 	for _, text := range r.barriers {
 		barrier, err := box.ParseBarrier(text)
 		if err != nil {
-			return s, false, usagef("--barrier %w", err)
+			return s, false, usage(words.New("usage.barrier", "--barrier {0}", err))
 		}
 		s.Barriers = append(s.Barriers, barrier)
 	}
@@ -267,13 +267,13 @@ func catalogued(name string) (s box.Space, gangs int, clamps bool, err error) {
 	if a := part.All().Assembly(name); a != nil {
 		return a.Space(), a.Gangs(), a.Box.Clamps, nil
 	}
-	return s, 0, false, usagef("--box %s: no such box or box type; studbay fill --list names them", name)
+	return s, 0, false, usage(words.New("usage.box-no-box", "--box {0}: no such box or box type; studbay fill --list names them", name))
 }
 
 func appendGiven(parts []box.Part, flag, text string) ([]box.Part, error) {
 	v, err := unit.ParseVolume(text)
 	if err != nil {
-		return nil, usagef("--%s %w; want a volume such as 18, 18in3 or 295cm3", flag, err)
+		return nil, usage(words.New("usage.volume-as-cm", "--{0} {1}; want a volume such as 18, 18in3 or 295cm3", flag, err))
 	}
 	what := words.New("fill.part.volume", "volume as given, {0}", text)
 	if flag == "add" {

@@ -56,7 +56,7 @@ func (r *frameRequest) run(c *cobra.Command, path string) error {
 	}
 	rows, known := p.framed(r.room)
 	if !known {
-		return usagef("--room %s: the plan has no such room", r.room)
+		return usage(words.New("usage.room-plan-has", "--room {0}: the plan has no such room", r.room))
 	}
 	if r.sticks {
 		if r.json {

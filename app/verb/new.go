@@ -58,15 +58,15 @@ func (r *newRequest) run(c *cobra.Command) error {
 	}
 	switch {
 	case r.demo == "":
-		return usagef("no demo: name it by --demo; there are %s", strings.Join(demoNames(), ", "))
+		return usage(words.New("usage.no-demo-name", "no demo: name it by --demo; there are {0}", strings.Join(demoNames(), ", ")))
 	case r.to == "":
-		return usagef("no file to make: name it by --to")
+		return usage(words.New("usage.no-file-make", "no file to make: name it by --to"))
 	case !strings.HasSuffix(strings.ToLower(r.to), file.Suffix):
-		return usagef("--to %s: the name of a plan ends in %s", r.to, file.Suffix)
+		return usage(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
 	}
 	d := demo.Find(r.demo)
 	if d == nil {
-		return usagef("--demo %s: no such demo; there are %s", r.demo, strings.Join(demoNames(), ", "))
+		return usage(words.New("usage.demo-no-demo", "--demo {0}: no such demo; there are {1}", r.demo, strings.Join(demoNames(), ", ")))
 	}
 	return r.make(c, d)
 }
@@ -84,7 +84,7 @@ func (r *newRequest) make(c *cobra.Command, d *demo.Demo) error {
 	}
 	_, err = file.Save(r.to, p, there)
 	if errors.Is(err, file.ErrExists) {
-		return usagef("%s: there is a file of this name already; choose another, or replace it by --force", r.to)
+		return usage(words.New("usage.file-name-already", "{0}: there is a file of this name already; choose another, or replace it by --force", r.to))
 	}
 	if err != nil {
 		return err

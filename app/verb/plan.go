@@ -69,11 +69,11 @@ func notWritten(name string, err error) error {
 func onePlan(_ *cobra.Command, args []string) error {
 	switch len(args) {
 	case 0:
-		return usagef("no plan: name its file")
+		return usage(words.New("usage.no-plan-name", "no plan: name its file"))
 	case 1:
 		return nil
 	}
-	return usagef("%q: one plan at a time", args[1])
+	return usage(words.New("usage.plan-at-time", "\"{0}\": one plan at a time", args[1]))
 }
 
 // completePlan offers the files of plans.

@@ -3,6 +3,7 @@ package verb
 import (
 	"io"
 	"strings"
+	"studbay/plan/words"
 
 	"studbay/fill"
 	"studbay/fill/rule"
@@ -99,7 +100,7 @@ func noRoom(named string, p plan.Plan) error {
 			names = append(names, r.Name)
 		}
 	}
-	return usagef("--room %s: the plan has %s", named, strings.Join(names, ", "))
+	return usage(words.New("usage.room-has", "--room {0}: the plan has {1}", named, strings.Join(names, ", ")))
 }
 
 func (r *reportRequest) write(w io.Writer, c *checked, rooms []fill.RoomReport) error {

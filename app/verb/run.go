@@ -36,10 +36,11 @@ func Run(args []string, s Streams) int {
 	s.Out, s.Err = plain{s.Out}, plain{s.Err}
 	tag, err := languageOf(args, s.Env)
 	if err != nil {
-		fmt.Fprintf(s.Err, "studbay: %v\n", err)
+		fmt.Fprintf(s.Err, "studbay: %s\n", speaker{}.errorText(err))
 		return StatusWrong
 	}
-	root := newRoot(speaker{words.Voice{Catalogue: language.Catalogue(tag)}, tag})
+	speaks := speaker{words.Voice{Catalogue: language.Catalogue(tag)}, tag}
+	root := newRoot(speaks)
 	root.SetArgs(args)
 	root.SetIn(s.In)
 	root.SetOut(s.Out)
@@ -51,9 +52,9 @@ func Run(args []string, s Streams) int {
 	case errors.Is(err, errFound):
 		return StatusFound
 	}
-	fmt.Fprintf(s.Err, "%s: %v\n", ran.CommandPath(), err)
+	fmt.Fprintf(s.Err, "%s: %s\n", ran.CommandPath(), speaks.errorText(err))
 	if usage := new(usageError); errors.As(err, &usage) || ran == root {
-		fmt.Fprintf(s.Err, "%s --help explains it.\n", ran.CommandPath())
+		fmt.Fprintln(s.Err, speaks.say("usage.help", "{0} --help explains it.", ran.CommandPath()))
 	}
 	return StatusWrong
 }
@@ -92,14 +93,13 @@ type usageError struct{ err error }
 func (e *usageError) Error() string { return e.err.Error() }
 func (e *usageError) Unwrap() error { return e.err }
 
-func usagef(format string, args ...any) error {
-	return &usageError{fmt.Errorf(format, args...)}
-}
+// usage is a wrong way of asking, said in the language that the verb speaks.
+func usage(text words.Text) error { return &usageError{&words.Error{Text: text}} }
 
 // noArguments refuses what stands after the flags.
 func noArguments(_ *cobra.Command, args []string) error {
 	if len(args) > 0 {
-		return usagef("%q: nothing is wanted here", args[0])
+		return usage(words.New("usage.nothing-wanted-here", "\"{0}\": nothing is wanted here", args[0]))
 	}
 	return nil
 }

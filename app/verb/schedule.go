@@ -57,10 +57,10 @@ func formNames() (names []string) {
 func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 	if c.Flags().Changed("to") {
 		if r.to == "" {
-			return usagef("no file to write: name it by --to, or leave it out")
+			return usage(words.New("usage.no-file-write-or", "no file to write: name it by --to, or leave it out"))
 		}
 		if _, err := schedule.FormatOf(r.to); err != nil {
-			return usagef("--to %w", err)
+			return usage(words.New("usage.to", "--to {0}", err))
 		}
 	}
 	p, err := readPlan(r.speaker, path, "")
@@ -71,7 +71,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 	ids := siteColumns
 	if len(r.columns) > 0 {
 		if t, err = t.With(r.columns); err != nil {
-			return usagef("--columns: %w", err)
+			return usage(words.New("usage.columns", "--columns: {0}", err))
 		}
 		ids = t.IDs()
 	}

@@ -2,6 +2,7 @@ package verb
 
 import (
 	"io"
+	"studbay/plan/words"
 
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
@@ -50,7 +51,7 @@ Exit status: 0 all of the room is served, 1 something is proposed or has no plac
 
 func (r *serveRequest) run(c *cobra.Command, path string) error {
 	if r.room == "" {
-		return usagef("no room to serve: name it by --room")
+		return usage(words.New("usage.no-room-serve", "no room to serve: name it by --room"))
 	}
 	p, err := readPlan(r.speaker, path, "")
 	if err != nil {

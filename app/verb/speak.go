@@ -54,7 +54,7 @@ func languageOf(args []string, env func(string) string) (string, error) {
 func knownLanguage(name string) (string, error) {
 	tag, err := language.Known(name)
 	if err != nil {
-		return "", usagef("--lang: %w", err)
+		return "", usage(words.New("usage.lang", "--lang: {0}", err))
 	}
 	return tag, nil
 }

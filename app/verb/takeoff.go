@@ -84,19 +84,19 @@ type taken struct {
 func (r *takeoffRequest) run(c *cobra.Command, path string) error {
 	if c.Flags().Changed("to") {
 		if _, err := schedule.FormatOf(r.to); err != nil {
-			return usagef("--to %w", err)
+			return usage(words.New("usage.to", "--to {0}", err))
 		}
 	}
 	t := &taken{}
 	var err error
 	if r.by != "" {
 		if t.by, err = takeoff.ByNamed(r.by); err != nil {
-			return usagef("--by: %w", err)
+			return usage(words.New("usage.by", "--by: {0}", err))
 		}
 	}
 	if r.list != "" {
 		if t.list, err = schedule.ListNamed(r.list); err != nil {
-			return usagef("--list: %w", err)
+			return usage(words.New("usage.list", "--list: {0}", err))
 		}
 	}
 	policies, err := r.chosen()
@@ -158,11 +158,11 @@ func (r *takeoffRequest) chosen() (all []choose.Policy, err error) {
 	for _, name := range r.policies {
 		p, err := policyOf(name)
 		if err != nil {
-			return nil, usagef("--policy: %w", err)
+			return nil, usage(words.New("usage.policy", "--policy: {0}", err))
 		}
 		for _, before := range all {
 			if before.ID == p.ID {
-				return nil, usagef("--policy: %s comes twice", name)
+				return nil, usage(words.New("usage.policy-comes-twice", "--policy: {0} comes twice", name))
 			}
 		}
 		all = append(all, p)
