@@ -169,6 +169,9 @@ func (u Use) Text() words.Text { return kindText("use", string(u)) }
 // Text returns the kind in words.
 func (k SideKind) Text() words.Text { return kindText("side", string(k)) }
 
+// Text returns what a client said in words.
+func (k WishKind) Text() words.Text { return kindText("wish", string(k)) }
+
 // Text returns the status in words.
 func (s Status) Text() words.Text { return kindText("status", string(s)) }
 
@@ -216,5 +219,6 @@ var (
 	theDecision  = words.New("the.decision", "the decision")
 	theWaiver    = words.New("the.waiver", "the finding set aside")
 	theAmendment = words.New("the.amendment", "the amendment")
+	theWish      = words.New("the.wish", "what a client said")
 	theThing     = words.New("the.thing", "the thing")
 )

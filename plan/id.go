@@ -26,6 +26,7 @@ const (
 	KindWaiver    = 'w'
 	KindAmendment = 'a'
 	KindPair      = 'p'
+	KindWish      = 'q'
 )
 
 // idLetters leaves out l, o, 0 and 1, which are mistaken for one another on paper.

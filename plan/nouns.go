@@ -218,6 +218,15 @@ func kinds() []kind {
 				the:    theAmendment,
 				check:  func(a *Amendment, _ around) error { return checkAmendment(a) },
 			},
+			&row[Wish, *Wish]{
+				kind: KindWish, path: "/wishes", wide: func(p *Plan) *Set[*Wish] { return &p.Wishes },
+				add:    always[*Wish](words.New("edit.wish.add", "Keep what a client said")),
+				change: always[*Wish](words.New("edit.wish.change", "Change what a client said")),
+				remove: words.New("edit.wish.remove", "Delete what a client said"),
+				the:    theWish,
+				names:  func(w *Wish, r references) { r.follows(&w.About) },
+				check:  func(w *Wish, a around) error { return checkWish(w, a.has) },
+			},
 		}
 	})
 	return kindTable

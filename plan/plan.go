@@ -33,6 +33,8 @@ type Plan struct {
 	Waivers    Set[*Waiver]    `json:"waivers"`
 	Amendments Set[*Amendment] `json:"amendments"`
 	Pairs      Set[*Pair]      `json:"pairs,omitzero"` // from version 1.1 on
+	// Wishes are the client's word; from version 1.1 on.
+	Wishes Set[*Wish] `json:"wishes,omitzero"`
 	// Extra holds what a newer minor version wrote outside every noun, and at
 	// /version which one it was.
 	Extra Extra `json:"-"`

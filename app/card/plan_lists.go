@@ -25,6 +25,7 @@ var planLists = []bind.Maker[plan.Header]{
 	planList(words.New("amendment.all", "Local amendments"), words.New("amendment.none", "The edition holds as it is."),
 		func(p plan.Plan) []plan.ID { return idsOf(p.Amendments) }, amendmentText,
 		bind.ButtonOf[plan.Header](words.New("amendment.add", "Another one …"), "amend-figure")),
+	planList(words.New("wish.all", "The client's word"), words.New("wish.none", "Nothing came back from a walk-through yet."), wished, wishText),
 }
 
 // planList is a fold of links, with what stands there where there are none, and what adds

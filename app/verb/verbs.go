@@ -20,5 +20,6 @@ var verbs = []func(speaker) *cobra.Command{
 	frameCommand,
 	takeoffCommand,
 	compareCommand,
+	answersCommand,
 	fillCommand,
 }

@@ -11,13 +11,14 @@ import (
 // a break or a fixture; framing that is told stud by stud; the spaces of a parted box: an item "space" of its
 // contents, and which of them a cable enters; and what the code book asks of a house: bays
 // and facing of a room, grade and vehicles of a door, provision, fuel and risers of a
-// fixture, the level that stairs lead to, the grounding of an old box; and the pairs of openings. Without them each means what it meant. A plan
+// fixture, the level that stairs lead to, the grounding of an old box; the pairs of
+// openings; and wishes, the client's word. Without them each means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
 // leastVersion returns the oldest version that holds all that a plan has.
 func leastVersion(p plan.Plan) version {
-	if p.Pairs.Len() > 0 {
+	if p.Pairs.Len() > 0 || p.Wishes.Len() > 0 {
 		return v1_1
 	}
 	for w := range p.Waivers.All() {

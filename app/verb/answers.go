@@ -1,0 +1,210 @@
+package verb
+
+import (
+	"cmp"
+	"crypto/rand"
+	"fmt"
+	"io"
+	"os"
+	"slices"
+	"strings"
+
+	"studbay/plan"
+	"studbay/plan/answers"
+	"studbay/plan/file"
+	"studbay/plan/words"
+	"studbay/render/tell"
+
+	"github.com/spf13/cobra"
+)
+
+// answersRequest is what was asked for on the command line.
+type answersRequest struct {
+	speaker
+	to   string
+	json bool
+}
+
+func answersCommand(s speaker) *cobra.Command {
+	r := &answersRequest{speaker: s}
+	c := &cobra.Command{
+		Use:   "answers FILE [ANSWERS]",
+		Short: s.say("verb.answers", "List what a client said in the walk-through, and take in what came back"),
+		Long: s.long("verb.answers.long", `Answers lists what a plan keeps of a client's word: agreed, change, question, note and
+initials, room by room. With the text that came back from a walk-through, or - for the
+standard input, it lists that as well, and with --to writes a plan that keeps it. Nothing
+is moved by it: a wish is not an edit. Of one person the last word on a thing counts.
+
+Exit status: 0 nothing is asked, 1 a change is asked or a question is open, 2 it could
+not be read.`),
+		Example: `  studbay answers cottage.studbay
+  studbay answers cottage.studbay answers.txt
+  studbay answers cottage.studbay answers.txt --to cottage-b.studbay`,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) == 0 || len(args) > 2 {
+				return usage(words.New("usage.answers", "{0} files: name a plan and, where there is one, the text that came back", len(args)))
+			}
+			return nil
+		},
+		ValidArgsFunction: completePlan,
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args) },
+	}
+	f := c.Flags()
+	f.SortFlags = false
+	f.StringVar(&r.to, "to", "", s.say("flag.answers.to", "write a plan that keeps the answers to the `FILE`, which ends in .studbay"))
+	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	return c
+}
+
+func (r *answersRequest) run(c *cobra.Command, args []string) error {
+	if r.to != "" && !strings.HasSuffix(strings.ToLower(r.to), file.Suffix) {
+		return usage(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
+	}
+	p, err := readPlan(r.speaker, args[0], "")
+	if err != nil {
+		return err
+	}
+	var gone []answers.Given
+	if len(args) == 2 {
+		if gone, err = p.takeAnswers(c.InOrStdin(), args[1]); err != nil {
+			return err
+		}
+	}
+	if r.to != "" {
+		there, err := file.StampOf(r.to)
+		if err != nil {
+			return err
+		}
+		if _, err := file.Save(r.to, p.plan, there); err != nil {
+			return err
+		}
+	}
+	list := p.wishes(gone)
+	if r.json {
+		err = writeJSON(c.OutOrStdout(), list)
+	} else {
+		err = list.write(c.OutOrStdout(), p)
+	}
+	if err == nil && list.isAsking() {
+		err = errFound
+	}
+	return err
+}
+
+// takeAnswers reads a text into the plan and returns what is about nothing in it.
+func (c *checked) takeAnswers(in io.Reader, name string) (gone []answers.Given, err error) {
+	if name != "-" {
+		f, err := os.Open(name)
+		if err != nil {
+			return nil, usage(words.New("usage.no-file", "{0}: there is no such file", name))
+		}
+		defer f.Close()
+		in = f
+	}
+	data, err := io.ReadAll(io.LimitReader(in, 8<<20))
+	if err != nil {
+		return nil, err
+	}
+	a, err := answers.Parse(string(data))
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	take, gone, err := a.Take(c.plan, rand.Reader)
+	if err != nil {
+		return nil, err
+	}
+	c.plan, err = take.Apply(c.plan)
+	return gone, err
+}
+
+// wishesJSON is what a plan keeps of a client's word.
+type wishesJSON struct {
+	Wishes []wishJSON `json:"wishes"`
+	Gone   []wishJSON `json:"gone"` // about what is not in the plan
+}
+
+type wishJSON struct {
+	Kind  plan.WishKind `json:"kind"`
+	About plan.ID       `json:"about"`
+	Room  string        `json:"room"`
+	Tag   string        `json:"tag"`  // of the opening; empty of a room
+	What  string        `json:"what"` // in plain words
+	Note  string        `json:"note"`
+	By    string        `json:"by"`
+	Date  string        `json:"date"`
+}
+
+// wishes lists them room by room.
+func (c *checked) wishes(gone []answers.Given) wishesJSON {
+	out := wishesJSON{[]wishJSON{}, []wishJSON{}}
+	for w := range c.plan.Wishes.All() {
+		one := wishJSON{Kind: w.Kind, About: w.About, Note: w.Note, By: w.By, Date: w.Date}
+		if room, _ := c.plan.Room(w.About); room != nil {
+			one.Room = room.Name
+		}
+		if o, _ := c.plan.Opening(w.About); o != nil {
+			one.Tag = o.Tag
+			if place, ok := c.index.Place(o.At); ok && place.Room != nil {
+				one.Room, one.What = place.Room.Name, c.headline(place.Room.ID, o)
+			}
+		}
+		out.Wishes = append(out.Wishes, one)
+	}
+	slices.SortStableFunc(out.Wishes, func(a, b wishJSON) int {
+		return cmp.Or(cmp.Compare(a.Room, b.Room), plan.CompareTags(a.Tag, b.Tag), cmp.Compare(a.By, b.By), cmp.Compare(a.Kind, b.Kind))
+	})
+	for _, g := range gone {
+		out.Gone = append(out.Gone, wishJSON{Kind: g.Kind, About: g.About, Note: g.Note})
+	}
+	return out
+}
+
+// headline is what an opening is and where, in plain words.
+func (c *checked) headline(room plan.ID, o *plan.Opening) string {
+	for _, one := range tell.Room(c.index, room) {
+		if one.Opening.ID == o.ID {
+			return c.voice.Say(one.Headline())
+		}
+	}
+	return c.voice.Say(tell.What(o))
+}
+
+func (l wishesJSON) isAsking() bool {
+	return slices.ContainsFunc(l.Wishes, func(w wishJSON) bool { return w.Kind == plan.WishChange || w.Kind == plan.WishQuestion })
+}
+
+// write writes them as people read it.
+func (l wishesJSON) write(w io.Writer, c *checked) error {
+	p := &paragraphs{voice: c.voice}
+	if len(l.Wishes) == 0 {
+		p.put("", words.New("answers.nobody", "Nobody has said anything in the walk-through yet."))
+	}
+	for i, one := range l.Wishes {
+		if i == 0 || l.Wishes[i-1].Room != one.Room {
+			if i > 0 {
+				p.blank()
+			}
+			p.put("", words.New("plain", "{0}", one.Room))
+		}
+		what := words.New("answers.room", "{0}", one.Kind.Text())
+		if one.Tag != "" {
+			what = words.New("answers.opening", "{0}: {1}, {2}", one.Kind.Text(), one.Tag, one.What)
+		}
+		p.put("  ", what)
+		if one.Note != "" {
+			p.put("    ", words.New("answers.note", "“{0}”", one.Note))
+		}
+		if one.By != "" || one.Date != "" {
+			p.put("    ", words.New("answers.by", "{0}", strings.TrimSpace(one.By+" "+one.Date)))
+		}
+	}
+	for i, one := range l.Gone {
+		if i == 0 {
+			p.blank()
+			p.put("", words.New("answers.gone", "About what is not in the plan any more, and left out:"))
+		}
+		p.put("  ", words.New("answers.gone-one", "{0} {1} {2}", one.Kind.Text(), string(one.About), one.Note))
+	}
+	_, err := io.WriteString(w, p.b.String())
+	return err
+}

@@ -1,0 +1,163 @@
+// Package answers reads and writes what comes back from a walk-through: a small text that
+// can be sent in a mail and that people can read.
+//
+//	Studbay answers 1
+//	plan Otter Cove cottage
+//	by Ana
+//	date 2026-11-30
+//
+//	initials r7k2m9q4a AR
+//	agreed o2k2m9q4a
+//	change o3k2m9q4a Two inches higher, please
+//
+// Each line says what is said, of what by its ID, and a note. A line that says none of this
+// goes on with the note before it, since mail programs break lines; what comes before the
+// first line is left out, and so are the marks of a quotation.
+package answers
+
+import (
+	"io"
+	"slices"
+	"strings"
+
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/words"
+)
+
+// first is the line that every text begins with.
+const first = "Studbay answers 1"
+
+// most is how large a text may be, in bytes: no house comes near.
+const most = 4 << 20
+
+// Answers is what one person said.
+type Answers struct {
+	Plan, Revision, By, Date string
+	Given                    []Given
+}
+
+// Given is one thing that was said.
+type Given struct {
+	Kind  plan.WishKind
+	About plan.ID
+	Note  string
+}
+
+// ErrNone is returned for a text that holds no answers.
+var ErrNone = words.Fault("answers.none", "there are no answers in it: the line “{0}” is missing", first)
+
+// errLarge is returned for a text that nobody wrote.
+var errLarge = words.Fault("answers.large", "it is too large to be answers")
+
+// Parse reads a text. It fails with ErrNone for one that holds no answers. What it does not
+// understand it takes for notes, and never for more.
+func Parse(text string) (a Answers, err error) {
+	if len(text) > most {
+		return a, errLarge
+	}
+	text = strings.ToValidUTF8(strings.ReplaceAll(text, "\r", ""), "\uFFFD")
+	at := strings.Index(text, first)
+	if at < 0 {
+		return a, ErrNone
+	}
+	for line := range strings.SplitSeq(text[at+len(first):], "\n") {
+		a.line(strings.TrimSpace(strings.TrimLeft(line, "> \t")))
+	}
+	return a, nil
+}
+
+// line takes in one line.
+func (a *Answers) line(line string) {
+	word, rest, _ := strings.Cut(line, " ")
+	rest = strings.TrimSpace(rest)
+	if len(a.Given) == 0 {
+		if field := map[string]*string{"plan": &a.Plan, "revision": &a.Revision, "by": &a.By, "date": &a.Date}[word]; field != nil {
+			*field = one(rest)
+			return
+		}
+	}
+	kind := plan.WishKind(word)
+	about, note, _ := strings.Cut(rest, " ")
+	if slices.Contains(plan.WishKinds, kind) && isNoun(plan.ID(about)) {
+		a.Given = append(a.Given, Given{kind, plan.ID(about), seen(note)})
+		return
+	}
+	if n := len(a.Given); n > 0 && line != "" {
+		g := &a.Given[n-1]
+		g.Note = seen(strings.TrimSpace(g.Note + " " + line))
+	}
+}
+
+// isNoun reports whether an ID is that of an opening or a room.
+func isNoun(id plan.ID) bool {
+	return id.Check(plan.KindOpening) == nil || id.Check(plan.KindRoom) == nil
+}
+
+// seen leaves out what cannot be seen, and what a note has no room for.
+func seen(text string) string { return clipped(text, plan.MaxNote) }
+
+func one(text string) string { return clipped(text, plan.MaxText) }
+
+func clipped(text string, most int) string {
+	var b strings.Builder
+	n := 0
+	for _, r := range strings.TrimSpace(text) {
+		if plan.IsUnseen(r) {
+			continue
+		}
+		if n++; n > most {
+			break
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
+
+// Text writes answers as Parse reads them.
+func (a Answers) Text() string {
+	var b strings.Builder
+	b.WriteString(first + "\n")
+	for _, f := range []struct{ name, value string }{{"plan", a.Plan}, {"revision", a.Revision}, {"by", a.By}, {"date", a.Date}} {
+		if f.value != "" {
+			b.WriteString(f.name + " " + f.value + "\n")
+		}
+	}
+	b.WriteString("\n")
+	for _, g := range a.Given {
+		b.WriteString(strings.TrimSpace(string(g.Kind)+" "+string(g.About)+" "+strings.Join(strings.Fields(g.Note), " ")) + "\n")
+	}
+	return b.String()
+}
+
+// Of returns what a plan keeps of one person's word.
+func Of(p plan.Plan, by string) Answers {
+	a := Answers{By: by}
+	if p.Header != nil {
+		a.Plan, a.Revision = p.Header.Title, p.Header.Revision
+	}
+	for w := range p.Wishes.All() {
+		if w.By == by && w.About != "" {
+			a.Given = append(a.Given, Given{w.Kind, w.About, w.Note})
+			a.Date = max(a.Date, w.Date)
+		}
+	}
+	return a
+}
+
+// Take returns the edit that keeps answers in a plan, and those that are about what is not
+// in it any more. IDs are made from random.
+func (a Answers) Take(p plan.Plan, random io.Reader) (take edit.TakeWishes, gone []Given, err error) {
+	for _, g := range a.Given {
+		if !p.Has(g.About) || (g.Kind == plan.WishNote || g.Kind == plan.WishInitials) && g.Note == "" {
+			gone = append(gone, g)
+			continue
+		}
+		id, err := plan.NewID(plan.KindWish, random)
+		if err != nil {
+			return take, nil, err
+		}
+		take.Wishes = append(take.Wishes, &plan.Wish{ID: id, Kind: g.Kind, About: g.About, Note: g.Note, By: a.By, Date: a.Date})
+	}
+	return take, gone, nil
+}

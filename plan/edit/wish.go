@@ -1,0 +1,36 @@
+package edit
+
+import (
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// TakeWishes puts in what a client said, each in the place of what the same person said of
+// the same thing before. It changes nothing else: a wish is not an edit.
+type TakeWishes struct{ Wishes []*plan.Wish }
+
+// Name returns "Take in answers".
+func (TakeWishes) Name() words.Text { return words.New("edit.wish.take", "Take in answers") }
+
+// Apply fails with ErrTaken where an ID is in use, and with ErrGone where what a wish is
+// about is not in the plan.
+func (e TakeWishes) Apply(p plan.Plan) (plan.Plan, error) {
+	for _, w := range e.Wishes {
+		var old []plan.ID
+		for was := range p.Wishes.All() {
+			if w.Replaces(was) {
+				old = append(old, was.ID)
+			}
+		}
+		var err error
+		if len(old) > 0 {
+			if p, err = (Remove{Things: old}).Apply(p); err != nil {
+				return plan.Plan{}, err
+			}
+		}
+		if p, err = (Add{Thing: w}).Apply(p); err != nil {
+			return plan.Plan{}, err
+		}
+	}
+	return p, nil
+}
