@@ -92,6 +92,7 @@ var importRules = []importRule{
 	{who: "app/dialog", may: "plan/... fill/... render/... app/work app/look app/help app/language assets/...", why: "a dialog hands what was answered to whoever asked"},
 	{who: "app/help", may: "plan/... fill/... assets/...", why: "pages of the help and their search need no window"},
 	{who: "app/shell", may: "plan/... fill/... render/... app/work app/look app/card/... app/tool assets/...", why: "what surrounds the board is told what to show"},
+	{who: "app/walk", may: "plan/... fill/... render/... app/work app/look", not: "render/sheet", why: "the walk shows a house and keeps what is said of it, and no editing tool is in sight"},
 	{who: "app/tool/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/card/... app/desk/... app/shell app/dialog", why: "a tool declares what it needs of the window as an interface"},
 	{who: "app/card/...", may: "plan/... fill/... render/... app/... assets/...", not: "app/tool/... app/desk/... app/shell app/dialog", why: "a card shows what it is given"},
 	{who: "app/...", may: "plan/... fill/... render/... app/... assets/...", test: true, why: "the program may use all"},

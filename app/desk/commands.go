@@ -84,6 +84,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.unfold() }, Run: func() { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
 		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.cards() }, Run: func() { d.prefs.setCards(!d.prefs.cards()); d.showPanels() }},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
+		{ID: "client-walk", Title: title("client-walk", "Walk through with the client"), Menu: shell.MenuView, Run: d.walkThrough},
 	}
 	all = append(all, d.settings()...)
 	all = append(all, []shell.Command{
