@@ -13,8 +13,8 @@ import (
 // maxSides bounds the sides of a room; no room comes near.
 const maxSides = 512
 
-// maxBays bounds the vehicle bays of a garage.
-const maxBays = 20
+// MaxBays bounds the vehicle bays of a garage.
+const MaxBays = 20
 
 // maxLayers bounds the layers of a finish or floor.
 const maxLayers = 64
@@ -34,8 +34,8 @@ func (r *Room) Check() error {
 	if r.Ceiling <= 0 || r.Ceiling > Reach {
 		return Refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.text()).At("/ceiling")
 	}
-	if r.Bays < 0 || r.Bays > maxBays {
-		return Refuse(nil, "bays", "{0} has {1} vehicle bays; a garage has 1 to {2}", r.text(), r.Bays, maxBays).At("/bays")
+	if r.Bays < 0 || r.Bays > MaxBays {
+		return Refuse(nil, "bays", "{0} has {1} vehicle bays; a garage has 1 to {2}", r.text(), r.Bays, MaxBays).At("/bays")
 	}
 	if r.Faces != FacesUnsaid && r.Faces != FacesFront && r.Faces != FacesBack {
 		return Refuse(nil, "faces", "{0} faces “front” or “back”, not “{1}”", r.text(), string(r.Faces)).At("/faces")

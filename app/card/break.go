@@ -24,6 +24,8 @@ var breakPage = page[plan.Break]{
 		breakSill,
 		breakHand,
 		breakSwing,
+		bind.When(isHung, bind.ChoiceOf(words.New("break.grade", "Beyond it"), func(x *plan.Break) *plan.Grade { return &x.Grade }, grades)),
+		bind.When(isHung, bind.ChoiceOf(words.New("break.vehicle", "For vehicles"), func(x *plan.Break) *bool { return &x.Vehicle }, bind.YesNo)),
 	},
 	more: []bind.Maker[plan.Break]{
 		breakPlace.others,
@@ -57,6 +59,15 @@ func isHung(x plan.Break) bool { return part.All().Break(x.Kind).IsHung }
 
 func breakKinds(*bind.Context) []bind.Option[plan.BreakKind] {
 	return bind.Options(part.All().BreakIDs()...)
+}
+
+// grades say where the ground is beyond a door to the outdoors.
+func grades(*bind.Context) []bind.Option[plan.Grade] {
+	return []bind.Option[plan.Grade]{
+		{Value: plan.GradeUnsaid, Text: words.New("grade.unsaid", "not said")},
+		{Value: plan.AtGrade, Text: words.New("grade.at", "the ground, at grade")},
+		{Value: plan.AboveGrade, Text: words.New("grade.above", "no ground, above grade")},
+	}
 }
 
 func hands(*bind.Context) []bind.Option[plan.Hand] {

@@ -29,6 +29,8 @@ var fixturePage = page[plan.Fixture]{
 	}),
 	more: []bind.Maker[plan.Fixture]{
 		bind.When(fixtureOnFace, fixturePlace.others),
+		bind.When(mayBePrepared, bind.ChoiceOf(words.New("fixture.provision", "Prepared for a receptacle"), func(x *plan.Fixture) *bool { return &x.Provision }, bind.YesNo)),
+		bind.When(mayBurn, bind.FieldOf(words.New("fixture.fuel", "Burns, such as gas"), func(x *plan.Fixture) *string { return &x.Fuel }, bind.Texts)),
 		bind.FieldOf(words.New("fixture.name", "Name"), func(x *plan.Fixture) *string { return &x.Name }, bind.Texts),
 		bind.Note(func(x *plan.Fixture) *string { return &x.Note }),
 	},
@@ -55,6 +57,16 @@ var fixturePlace = distance[plan.Fixture]{
 func fixtureOnFace(x plan.Fixture) bool { return x.At.Part == plan.PartFace }
 
 func isStairs(x plan.Fixture) bool { return x.Kind == plan.FixtureStairs }
+
+// mayBePrepared are those of which an edition asks at most for a provision.
+func mayBePrepared(x plan.Fixture) bool {
+	return x.Kind == plan.FixtureIsland || x.Kind == plan.FixturePeninsula
+}
+
+// mayBurn are the appliances that come for fuel too.
+func mayBurn(x plan.Fixture) bool {
+	return slices.Contains([]plan.FixtureKind{plan.FixtureRange, plan.FixtureDryer, plan.FixtureWaterHeater}, x.Kind)
+}
 
 // risers are counted; 0 is what nobody said.
 func risers(c *bind.Context) bind.Spelling[int] {

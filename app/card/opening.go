@@ -41,6 +41,7 @@ var openingPage = page[plan.Opening]{
 		heightLineRow,
 		heightFloorRow,
 		statusRow,
+		bind.When(isOldReceptacle, groundedRow),
 		circuitRow,
 		bind.FieldOn(words.New("opening.tag", "Tag"), tagOf, bind.Texts),
 		noteRow,
@@ -93,6 +94,22 @@ var statusRow = bind.ChoiceOn(words.New("opening.status", "Status"), func(s open
 	}
 	return all
 })
+
+// isOldReceptacle reports whether a receptacle is there already: whether it is grounded
+// says what may take its place.
+func isOldReceptacle(x plan.Opening) bool {
+	k := part.All().Kind(x.Kind)
+	return x.Status == plan.StatusExisting && k != nil && k.Family == part.Receptacle
+}
+
+var groundedRow = bind.ChoiceOf(words.New("opening.grounded", "Grounded"), func(x *plan.Opening) *plan.Answer { return &x.Grounded },
+	func(*bind.Context) []bind.Option[plan.Answer] {
+		return []bind.Option[plan.Answer]{
+			{Value: plan.Unsaid, Text: words.New("answer.unsaid", "not said")},
+			{Value: plan.AnswerYes, Text: words.New("yes", "Yes")},
+			{Value: plan.AnswerNo, Text: words.New("no", "No")},
+		}
+	})
 
 // circuitRow is the choice of a circuit, or of none.
 var circuitRow = bind.ChoiceOn(words.New("opening.circuit", "Circuit"), func(s opening) bind.Value[plan.ID] {

@@ -28,6 +28,8 @@ var roomPage = page[plan.Room]{
 		roomUse,
 		bind.SaidOf(guessText),
 		roomCeiling,
+		bind.When(isGarage, bind.FieldOf(words.New("room.bays", "Vehicle bays"), func(x *plan.Room) *int { return &x.Bays }, bays)),
+		bind.When(isOutdoors, bind.ChoiceOf(words.New("room.faces", "At the house's"), func(x *plan.Room) *plan.Facing { return &x.Faces }, facings)),
 		facesRow,
 	},
 	more: []bind.Maker[plan.Room]{
@@ -62,6 +64,24 @@ func guessText(s bind.Subject[plan.Room]) string {
 		return s.Say("room.use.guessed", "The use is guessed from the name; change it where it is another. Some checks depend on it.")
 	}
 	return s.Say("room.use.usual", "The name tells no use; this one is taken until you choose. Some checks depend on it.")
+}
+
+func isGarage(x plan.Room) bool { return x.Use == plan.UseGarage }
+
+func isOutdoors(x plan.Room) bool { return x.Use == plan.UseOutdoors }
+
+// bays are counted; 0 is what nobody said, and taken as one.
+func bays(c *bind.Context) bind.Spelling[int] {
+	return bind.Whole(c, 0, plan.MaxBays, words.New("bays.wanted", "write how many vehicles the garage has room for, such as 2, or 0 where that is not known"))
+}
+
+// facings say at which end of the house an outdoor area is.
+func facings(*bind.Context) []bind.Option[plan.Facing] {
+	return []bind.Option[plan.Facing]{
+		{Value: plan.FacesUnsaid, Text: words.New("facing.unsaid", "not said")},
+		{Value: plan.FacesFront, Text: words.New("facing.front", "front")},
+		{Value: plan.FacesBack, Text: words.New("facing.back", "back")},
+	}
 }
 
 // mostFaces bounds the faces whose lengths a room's card shows; each has its own card.

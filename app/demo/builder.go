@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/part"
+	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -236,6 +237,39 @@ func (b *builder) control(letter string, switches, loads []plan.ID) {
 
 func (b *builder) ask(question string, about ...plan.ID) {
 	b.do(edit.Add{Thing: &plan.Decision{ID: b.id(plan.KindDecision), Question: question, About: about}})
+}
+
+// upon adds a level, its subfloor so far above that of the lowest, and goes on there.
+func (b *builder) upon(name string, elevation float64) {
+	b.do(edit.AddLevel{ID: b.id(plan.KindLevel), Title: name, Elevation: in(elevation)})
+}
+
+// serve adds the fewest receptacles that serve a room, those of the walls and those of the
+// counters each on a circuit. It returns them.
+func (b *builder) serve(r room, walls, counters plan.ID) (added []plan.ID) {
+	if b.err != nil {
+		return nil
+	}
+	v, ok := index.New(b.p).RoomView(r.id)
+	fig, err := fill.FiguresOf(b.p)
+	if err != nil || !ok {
+		b.err = err
+		return nil
+	}
+	s := spacing.Serve(v, fig)
+	if s.Edit == nil {
+		return nil
+	}
+	b.do(s.Edit)
+	for _, o := range s.Added {
+		added = append(added, o.ID)
+		circuit := walls
+		if o.Kind == "counter" {
+			circuit = counters
+		}
+		b.do(edit.SetCircuit{ID: o.ID, Circuit: circuit})
+	}
+	return added
 }
 
 // toTheStuds moves all boxes that reach no stud to the nearest one, up to a foot.

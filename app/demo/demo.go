@@ -18,6 +18,7 @@ type Demo struct {
 // All lists the demos in the order a user sees.
 var All = []Demo{
 	{"cottage", words.New("demo.cottage", "A new lake cottage on one level"), Cottage},
+	{"hillside", words.New("demo.hillside", "A two-story house in which every rule has something to say"), Hillside},
 	{"rowhouse", words.New("demo.rowhouse", "A kitchen and dining room in an old row house"), RowHouse},
 }
 

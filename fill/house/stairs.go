@@ -10,7 +10,7 @@ import (
 )
 
 // Stairs are a flight that is drawn on the level of its foot and leads to a room of the
-// next level up.
+// level that they are said to lead to, or else of the next level up.
 type Stairs struct {
 	Fixture    *plan.Fixture
 	From, To   *plan.Room   // at its foot and at its head
@@ -18,15 +18,18 @@ type Stairs struct {
 	Upper      *plan.Level
 }
 
-// StairsFrom returns the flights that are drawn on a level and lead to a room above: to one
-// that lies over their middle, else to one that lies a step past their head.
+// StairsFrom returns the flights that are drawn on a level and lead to a room of another: to
+// one that lies over their middle, else to one that lies a step past their head.
 func StairsFrom(ix *index.Index, level *plan.Level) (all []Stairs) {
-	upper := above(ix.Plan(), level)
-	if upper == nil {
-		return nil
-	}
 	for f := range level.Fixtures.All() {
 		if f.Kind != plan.FixtureStairs {
+			continue
+		}
+		upper := ix.Plan().Level(f.Leads)
+		if upper == nil {
+			upper = above(ix.Plan(), level)
+		}
+		if upper == nil {
 			continue
 		}
 		frame, place, ok := ix.FixtureFrame(f)

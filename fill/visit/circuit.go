@@ -56,10 +56,13 @@ func circuits(ix *index.Index) (all []Circuit) {
 	return all
 }
 
-// number is the first number in a circuit's, of two poles such as 8,10.
+// number is the first number in a circuit's, of two poles such as 8/10.
 func number(text string) int {
-	first, _, _ := strings.Cut(text, ",")
-	n, err := strconv.Atoi(strings.TrimSpace(first))
+	end := strings.IndexFunc(text, func(r rune) bool { return r < '0' || '9' < r })
+	if end < 0 {
+		end = len(text)
+	}
+	n, err := strconv.Atoi(text[:end])
 	if err != nil {
 		return 1 << 30
 	}

@@ -77,7 +77,7 @@ func (g *visitGrid) header() {
 	for _, c := range visit.Columns {
 		mid := s
 		mid.align = scene.Center
-		f.page.add(mid.at(g.tickAt(c), f.y, g.say(c.Text())))
+		f.page.add(mid.at(g.tickAt(c), f.y, strconv.Itoa(int(c)+1)+" "+g.say(c.Text())))
 	}
 	right := g.f.right() - visitTick*float64(len(visit.Columns))
 	f.page.add(s.right().at(right-visitCircuit, f.y, f.page.b.say("visit.used", "in³ used / there")))
