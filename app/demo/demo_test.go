@@ -40,6 +40,33 @@ func TestEmbeddedDemosAreCurrent(t *testing.T) {
 	}
 }
 
+// Every rule about where openings are has something to say of the third demo.
+func TestEveryRuleSpeaksOfTheHillsideHouse(t *testing.T) {
+	p, err := demo.Hillside()
+	if err != nil {
+		t.Fatal(err)
+	}
+	result, err := fill.Check(index.New(p))
+	if err != nil {
+		t.Fatal(err)
+	}
+	silent := map[string]bool{}
+	for _, id := range []string{
+		"counter-reach", "basin-reach", "outdoor-receptacle", "laundry-receptacle", "garage-receptacle", "basement-receptacle",
+		"hall-receptacle", "foyer-receptacle", "appliance-circuits", "lit-room", "lit-passage", "lit-route", "switch-place",
+		"switch-height", "switch-neutral", "closet-light", "wet-zone", "ground-fault", "arc-fault", "circuit-load", "smoke-alarm",
+		"carbon-alarm", "old-outlet", "panel-place",
+	} {
+		silent[id] = true
+	}
+	for f := range result.Each() {
+		delete(silent, f.Rule)
+	}
+	if len(silent) > 0 {
+		t.Errorf("nothing is said by %v", silent)
+	}
+}
+
 // Each demo shows just the findings that its doc comment tells of.
 func TestDemoFindings(t *testing.T) {
 	for _, tt := range []struct {
@@ -62,6 +89,36 @@ func TestDemoFindings(t *testing.T) {
 			"warn rule.circuit-load.many":         1, // the lights of the house
 			"note rule.ground-fault.perhaps":      3, // no cable drawn from the device that may protect
 			"note rule.lit-room.unsaid":           4, // lights that no switch is drawn to
+		}},
+		{"hillside", 84, map[string]int{
+			"note rule.box-fill.not-known":         1,  // the old box
+			"note rule.needs-support.block":        1,  // over the counter
+			"note rule.needs-support.none":         1,  // the fewest that serve the living room leave no choice
+			"note rule.switch-by-door.far":         3,  // two at stairs, one on the far wall of a bedroom
+			"stop rule.appliance-circuits.few":     1,  // one circuit for all counters
+			"stop rule.arc-fault.none":             15, // three bedrooms of five receptacles
+			"stop rule.basement-receptacle.missed": 1,
+			"stop rule.basin-reach.missed":         1,
+			"stop rule.carbon-alarm.outside":       3, // three bedrooms
+			"stop rule.closet-light.pendant":       1,
+			"stop rule.counter-reach.missed":       1,
+			"stop rule.foyer-receptacle.missed":    5, // each wall of the entry
+			"stop rule.garage-receptacle.missed":   1,
+			"stop rule.ground-fault.none":          1,
+			"stop rule.hall-receptacle.missed":     1,
+			"stop rule.laundry-receptacle.far":     1,
+			"stop rule.lit-passage.door":           1,
+			"stop rule.lit-room.none":              1,
+			"stop rule.outdoor-receptacle.missed":  1,
+			"stop rule.panel-place.crowded":        1,
+			"stop rule.smoke-alarm.bedroom":        1,
+			"stop rule.switch-height.high":         1,
+			"stop rule.switch-neutral.none":        1,
+			"stop rule.wet-zone.near":              1,
+			"warn rule.circuit-load.many":          2, // bedrooms; lights and alarms
+			"warn rule.old-outlet.none":            1,
+			"warn rule.switch-place.behind":        1,
+			"warn walk.dark":                       2, // two bedrooms
 		}},
 		{"rowhouse", 54, map[string]int{
 			"stop rule.back-to-back.deep":         1,
