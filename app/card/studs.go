@@ -30,7 +30,7 @@ func taped(s bind.Subject[plan.Side]) bind.Row {
 	}
 	readings := bind.One(func() []unit.Length { return told(face()) }, func(at []unit.Length) edit.Edit { return face().Taped(at) })
 	return bind.Column(look.Grid/2,
-		bind.Field(s.Context, s.Say("side.taped", "Studs taped at"), readings, tapeReadings(s.Context), bind.Hint(s.Say("side.taped.hint", "such as 17, 32-3/4, 49"))),
+		bind.Field(s.Context, s.Say("side.taped", "Studs taped at"), readings, tapeReadings(s.Context), bind.TwoLines, bind.Hint(s.Say("side.taped.hint", "such as 17, 32-3/4, 49"))),
 		s.Said(func() string { return studsText(s.Context, face()) }),
 	).ShowIf(func() bool { return s.Now().Kind == plan.SideWall })
 }

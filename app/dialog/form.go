@@ -130,6 +130,19 @@ func (f *openForm) say(text string) {
 	}
 }
 
+// give takes the form away. What its answer raised above it stays: the toolkit takes that
+// out with the form, so it is stood there once more.
+func (f *openForm) give(next *raised) {
+	if next == nil || next == f.shown {
+		f.shown.lower()
+		return
+	}
+	next.lower()
+	f.shown.lower()
+	next.again()
+	f.stage.focused()
+}
+
 // submit does what the form is for, or says at each line what is wrong with it.
 func (f *openForm) submit() {
 	var first *formLine
@@ -144,7 +157,7 @@ func (f *openForm) submit() {
 	if first == nil {
 		err := f.do(texts)
 		if err == nil {
-			f.shown.lower()
+			f.give(f.stage.open)
 			return
 		}
 		var of LineFault

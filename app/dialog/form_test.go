@@ -109,3 +109,21 @@ func TestLinesOfAFormStandInLine(t *testing.T) {
 		t.Errorf("an entry begins at %v, a choice at %v", entry, choice)
 	}
 }
+
+// A question that the answer of a form asks stands there once the form is gone.
+func TestAFormMayAskOnce(t *testing.T) {
+	s := newStand(t)
+	done := false
+	s.AskForm(Form{Title: "How far", Yes: "Show", Lines: []Line{{Label: "Reach", Text: "8 in"}}, Do: func([]string) error {
+		s.Ask(Question{Title: "Three would be moved", Answers: []Answer{{Label: "Go back"}, {Label: "Move them", Do: func() { done = true }}}})
+		return nil
+	}})
+	s.press(s.dialog(), "Show")
+	if on := s.canvas().Overlays().List(); len(on) != 1 {
+		t.Fatalf("%d dialogs are in sight, want the question", len(on))
+	}
+	s.press(s.dialog(), "Move them")
+	if !done {
+		t.Error("its answer does nothing")
+	}
+}

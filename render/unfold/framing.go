@@ -54,7 +54,7 @@ func (u *unfolding) upright(f Face, s frame.Stud) (items []scene.Item) {
 			wood.A = 0x48
 		}
 		items = append(items, scene.Fill{Path: u.box(f, from, to, s.Bottom, high).Path(), Color: wood})
-		if s.State == plan.StudMeasured {
+		if s.State == plan.StudMeasured && s.Kind == frame.CommonStud {
 			items = append(items, u.tapeMark(f, s.At))
 		}
 	}
