@@ -30,8 +30,15 @@ type Level struct {
 	ways  map[plan.ID][]Door // by the room that they lead from
 }
 
-// Of returns the rooms of a level and the ways between them.
+// levelOf is the key of what Of returns.
+type levelOf plan.ID
+
+// Of returns the rooms of a level and the ways between them. Nobody writes to it.
 func Of(ix *index.Index, level *plan.Level) *Level {
+	return index.Derived(ix, levelOf(level.ID), func() *Level { return newLevel(ix, level) })
+}
+
+func newLevel(ix *index.Index, level *plan.Level) *Level {
 	l := &Level{ix: ix, level: level, ways: map[plan.ID][]Door{}}
 	for r := range level.Rooms.All() {
 		l.Rooms = append(l.Rooms, r)

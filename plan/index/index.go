@@ -34,6 +34,7 @@ type Index struct {
 	ofKinds  plan.Set[*ofKind]
 	placed   plan.Set[*placed]
 	trees    map[plan.ID]*tree // by level; each is replaced, never written to
+	derived  *derived
 }
 
 type roomRef struct {

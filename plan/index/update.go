@@ -15,7 +15,7 @@ func (ix *Index) Updated(now plan.Plan) *Index {
 	c := plan.Diff(ix.plan, now)
 	next := *ix
 	next.plan = now
-	next.trees = maps.Clone(ix.trees)
+	next.trees, next.derived = maps.Clone(ix.trees), &derived{}
 	u := updating{Index: &next, fresh: map[plan.ID]bool{}, stale: map[plan.ID]bool{}}
 	u.levels(c.Levels)
 	u.refs(c)
