@@ -5,7 +5,6 @@ import (
 	"crypto/rand"
 	"fmt"
 	"io"
-	"os"
 	"slices"
 	"strings"
 
@@ -93,15 +92,12 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 
 // takeAnswers reads a text into the plan and returns what is about nothing in it.
 func (c *checked) takeAnswers(in io.Reader, name string) (gone []answers.Given, err error) {
-	if name != "-" {
-		f, err := os.Open(name)
-		if err != nil {
-			return nil, usage(words.New("usage.no-file", "{0}: there is no such file", name))
-		}
-		defer f.Close()
-		in = f
+	var data []byte
+	if name == "-" {
+		data, err = io.ReadAll(io.LimitReader(in, mostTable))
+	} else {
+		data, err = readSmall(name)
 	}
-	data, err := io.ReadAll(io.LimitReader(in, 8<<20))
 	if err != nil {
 		return nil, err
 	}

@@ -22,6 +22,8 @@ type compareRequest struct {
 	paper string
 	scale string
 	json  bool
+
+	prices string // the price book; empty: nothing is priced
 }
 
 func compareCommand(s speaker) *cobra.Command {
@@ -47,6 +49,7 @@ Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.
 	f.StringVar(&r.to, "to", "", s.say("flag.compare.to", "draw the changes into the `FILE`; its ending says what it becomes"))
 	f.StringVar(&r.paper, "paper", "", s.say("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
 	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
+	f.StringVar(&r.prices, "prices", "", s.say("flag.compare.prices", "say what the changes cost by your price book, `FILE.csv`"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
 	offer(c, "paper", sheet.PaperNames()...)
 	offer(c, "scale", scaleNames()...)
@@ -75,6 +78,13 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 		return err
 	}
 	list := revision.Compare(revision.Side{Index: old.index, Result: old.result}, revision.Side{Index: now.index, Result: now.result})
+	if r.prices != "" {
+		book, err := bookOf(r.prices)
+		if err != nil {
+			return err
+		}
+		list = list.Priced(book)
+	}
 	if r.to != "" {
 		if err := r.draw(list, now, o); err != nil {
 			return err

@@ -1,7 +1,11 @@
 package verb
 
 import (
+	"encoding/json"
+
+	"studbay/fill/price"
 	"studbay/plan"
+	"studbay/plan/unit"
 	"studbay/render/revision"
 	schedule "studbay/render/table"
 )
@@ -14,6 +18,7 @@ type compareJSON struct {
 	Changes []changeJSON `json:"changes"`
 	Rooms   tallyJSON    `json:"rooms"`
 	Others  tallyJSON    `json:"others"`
+	Cost    *costJSON    `json:"cost"` // of all changes, more than before; null without a price book
 }
 
 // comparedJSON is one side: what it calls itself and how many findings it has.
@@ -53,17 +58,31 @@ type changeJSON struct {
 	Differs []string      `json:"differs"` // fields of the file that say otherwise
 	Cleared []findingJSON `json:"findings_cleared"`
 	Raised  []findingJSON `json:"findings_new"`
+	Cost    *costJSON     `json:"cost"` // more than before; null without a price book
+}
+
+// costJSON is a sum with its currency.
+type costJSON struct {
+	Value    json.Number `json:"value"`
+	Currency string      `json:"currency"`
+}
+
+func asCost(m *unit.Money) *costJSON {
+	if m == nil {
+		return nil
+	}
+	return &costJSON{price.Amount(*m), m.Currency}
 }
 
 func (d compared) asJSON() compareJSON {
 	out := compareJSON{
 		Old: d.old.comparedJSON(), New: d.now.comparedJSON(), Same: d.list.IsSame, Changes: []changeJSON{},
-		Rooms: asTally(d.list.Others.Rooms), Others: asTally(d.list.Others.Others),
+		Rooms: asTally(d.list.Others.Rooms), Others: asTally(d.list.Others.Others), Cost: asCost(d.list.Cost),
 	}
 	for _, c := range d.list.Changes {
 		one := changeJSON{
 			Number: c.Number, Change: c.Kind, Opening: c.Opening().ID, Tag: c.Opening().Tag, What: d.now.voice.Say(schedule.What(c.Opening())),
-			Differs: []string{}, Cleared: []findingJSON{}, Raised: []findingJSON{},
+			Differs: []string{}, Cleared: []findingJSON{}, Raised: []findingJSON{}, Cost: asCost(c.Cost),
 		}
 		if room := c.At().Room; room != nil {
 			one.Room = room.Name

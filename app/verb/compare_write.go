@@ -36,6 +36,9 @@ func (d compared) write(w io.Writer) error {
 	}
 	p.blank()
 	p.put("", words.New("compare.findings", "Findings before: {0}; now: {1}.", d.old.tallied(), d.now.tallied()))
+	if d.list.Cost != nil {
+		p.put("", words.New("compare.cost-all", "Cost of the changes, of what has a price: {0}.", *d.list.Cost))
+	}
 	p.blank()
 	p.b.WriteString(p.voice.Say(cautionText) + "\n")
 	_, err := io.WriteString(w, p.b.String())
@@ -46,6 +49,9 @@ func (d compared) writeChange(p *paragraphs, c revision.Change) {
 	p.put("  ", words.New("compare.change", "{0}. {1}, {2}: {3}", c.Number, c.Opening().Tag, schedule.What(c.Opening()), c.Text()))
 	for _, f := range c.Differs {
 		p.put("       ", f.Text())
+	}
+	if c.Cost != nil {
+		p.put("       ", words.New("compare.cost", "cost: {0}", *c.Cost))
 	}
 	for _, f := range c.Raised {
 		p.put("     + ", f.Message)

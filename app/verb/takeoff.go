@@ -186,11 +186,16 @@ func (r *takeoffRequest) book() (*price.Book, error) {
 	if r.prices == "" {
 		return price.Trial(), nil
 	}
-	data, err := readSmall(r.prices)
+	return bookOf(r.prices)
+}
+
+// bookOf reads a price book.
+func bookOf(name string) (*price.Book, error) {
+	data, err := readSmall(name)
 	if err != nil {
 		return nil, err
 	}
-	return price.Read(r.prices, bytes.NewReader(data))
+	return price.Read(name, bytes.NewReader(data))
 }
 
 // mostTable bounds a table that is read whole: 4 MiB, far more than any book of prices.

@@ -66,6 +66,8 @@ type Change struct {
 	// Cleared were found of it before and are no more; Raised are found of it now and were
 	// not. What is set aside counts as found.
 	Cleared, Raised []rule.Finding
+	// Cost is what it costs more than before, or less; nil where the list was not priced.
+	Cost *unit.Money
 }
 
 // Opening returns the opening as it is now, or as it was where it is gone.
@@ -94,6 +96,8 @@ type List struct {
 	Others plan.Difference
 	// IsSame tells two plans that say the same in everything.
 	IsSame bool
+	// Cost is the sum of what the changes cost; nil where the list was not priced.
+	Cost *unit.Money
 }
 
 // Compare returns how a plan differs from an older one.

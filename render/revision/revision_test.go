@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"studbay/fill"
+	"studbay/fill/price"
+	"studbay/fill/takeoff"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -134,5 +136,26 @@ func TestFindingsOfEachSide(t *testing.T) {
 	a, b := list.Changes[0], back.Changes[0]
 	if len(a.Raised) != len(b.Cleared) || len(a.Cleared) != len(b.Raised) {
 		t.Errorf("raised %d and cleared %d one way, %d and %d the other", len(a.Raised), len(a.Cleared), len(b.Raised), len(b.Cleared))
+	}
+}
+
+// What was added costs what it takes, what was removed as much less, and back and forth is
+// nothing at all.
+func TestCostIsWhatIsTakenNowLessWhatWasTaken(t *testing.T) {
+	p, room, o := den(t)
+	added := *o
+	added.ID, added.Tag, added.At = "oaaaaaaaa", "D9", plan.OnFace(room.Sides[2].ID, rendertest.In(20))
+	old, now := sideOf(t, p), sideOf(t, with(p, &added))
+	there := Compare(old, now).Priced(price.Trial())
+	back := Compare(now, old).Priced(price.Trial())
+	want := takeoff.NewTaker(now.Index, now.Result.Figures, price.Trial()).Of(&added).Cost()
+	if there.Cost == nil || want.Cents <= 0 || *there.Cost != want {
+		t.Errorf("one more opening costs %v, want %v", there.Cost, want)
+	}
+	if back.Cost == nil || back.Cost.Cents != -want.Cents {
+		t.Errorf("one opening less costs %v, want %v less", back.Cost, want)
+	}
+	if plain := Compare(old, now); plain.Cost != nil || plain.Changes[0].Cost != nil {
+		t.Error("without a price book something has a price")
 	}
 }

@@ -128,6 +128,9 @@ func (b *book) changeText(c revision.Change) string {
 	for _, d := range c.Differs {
 		text = b.say("revision.and", "{0}; {1}", text, d.Text())
 	}
+	if c.Cost != nil {
+		text = b.say("revision.cost", "{0}; cost {1}", text, *c.Cost)
+	}
 	return text
 }
 

@@ -102,7 +102,7 @@ func (b *builder) fireplace(g patch, _ index.Cut, box rect) []shape {
 	hole := rect{box.left + 0.18*wide, box.low, box.right - 0.18*wide, box.low + 0.72*high}
 	return []shape{
 		g.box(box, render.Mixed(b.style.Theme.Paper, b.style.Theme.Line, 0.7), b.pen(1.25)),
-		g.box(hole, render.Mixed(b.style.Theme.Wall, b.style.Theme.Ink, 0.5), b.pen(1)),
+		g.box(hole, render.Mixed(b.style.Theme.Paper, scene.Color{A: 0xff}, 0.8), b.pen(1)),
 	}
 }
 
