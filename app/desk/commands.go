@@ -94,6 +94,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "copy-level", Title: title("copy-level", "Copy this level with what is in it"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyLevel},
 		{ID: "copy-outlines", Title: title("copy-outlines", "Copy the outlines of this level"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyOutlines},
 		{ID: "add-circuit", Title: title("add-circuit", "Add a circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
+		{ID: "wire-circuit", Title: title("wire-circuit", "Wire the circuit of what is selected"), Menu: shell.MenuPlace, Can: d.editor.hasCircuit, Run: d.editor.wireCircuit},
 		{ID: "add-decision", Title: title("add-decision", "Add an open decision …"), Menu: shell.MenuPlace, Run: d.forms.askDecision},
 
 		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(1) }},
