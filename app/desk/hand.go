@@ -76,7 +76,7 @@ func (h *hand) Take(i int) {
 	}
 	h.tool().Leave(h.window)
 	h.inHand = i
-	h.preview, h.sample, h.refused = tool.Preview{}, nil, refusal{}
+	h.preview, h.sample, h.refused, h.said = tool.Preview{}, nil, refusal{}, words.Text{}
 	h.shown.showTool()
 }
 

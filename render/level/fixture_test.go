@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/rendertest"
@@ -57,6 +58,46 @@ func TestEveryKindHasItsBody(t *testing.T) {
 	for _, k := range part.All().Breaks {
 		if breakBodies[k.Body] == nil {
 			t.Errorf("%s has a body %q that nothing draws", k.ID, k.Body)
+		}
+	}
+}
+
+// Stairs that join two levels show on both: whole where they stand, dashed where they lead,
+// and each says which way they go. A room's name keeps off both.
+func TestStairsShowOnBothLevels(t *testing.T) {
+	b := rendertest.NewBuilder(t)
+	r := b.Box("Hall", plan.UseHall, 0, 0, 150, 200)
+	up := b.Box("Landing", plan.UseHall, 0, 0, 150, 200)
+	b.Level.Rooms = b.Level.Rooms.Without(up.ID)
+	s := b.Stands(plan.FixtureStairs, r, 75, 100, 36, 120, 0)
+	s.Leads = "vbbbbbbbb"
+	above := &plan.Level{ID: s.Leads, Name: "Upper floor", Elevation: 108 * unit.Inch, Rooms: plan.Set[*plan.Room]{}.With(up)}
+	b.Plan = b.Plan.WithLevel(above)
+	for level, want := range map[plan.ID]string{b.Level.ID: "UP", above.ID: "DN"} {
+		m := render.BoardMedium(2.0/25.4, 1, render.Light, words.Voice{}).Centred(rendertest.At(-10, -10), scene.Point{})
+		pieces := Draw(b.Index(), level, nil, m, rendertest.Everything)
+		var said []string
+		var names, treads scene.Rect
+		for _, p := range pieces {
+			if p.ID == s.ID && len(p.Items) == 1 {
+				for _, it := range p.Items {
+					if run, ok := it.(scene.Run); ok {
+						said = append(said, run.Text)
+					}
+				}
+			}
+			switch {
+			case p.Layer == render.LayerRoomNames:
+				names = p.Bounds
+			case p.ID == s.ID && len(p.Items) > 1:
+				treads = p.Bounds
+			}
+		}
+		if len(said) != 1 || said[0] != want {
+			t.Errorf("on %s the stairs say %q, want %s", level, said, want)
+		}
+		if names.Overlaps(treads) || treads.IsEmpty() {
+			t.Errorf("on %s the name at %v lies over the stairs at %v", level, names, treads)
 		}
 	}
 }

@@ -73,6 +73,8 @@ func (d *drawing) stairsHere() {
 			}
 			if x := d.ghostStairs(f); x != nil {
 				d.named = append(d.named, x)
+				d.Avoid(f.ID, x.items...)
+				d.standing.Block(scene.Bounds(x.items...), f.ID)
 			}
 		}
 	}
