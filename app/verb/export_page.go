@@ -36,7 +36,7 @@ func (r *exportRequest) writePage(c *cobra.Command, p *checked) error {
 		return writeJSON(c.OutOrStdout(), exportJSON{Files: []string{r.to}, Sheets: []string{p.title()}})
 	}
 	t := table{voice: r.Voice}
-	t.line(words.New("export.page", "{0}: the walk-through, {1} kB", r.to, (len(data)+999)/1000))
+	t.line(words.New("export.walk", "{0}: the walk-through, {1} kB", r.to, (len(data)+999)/1000))
 	return t.write(c.OutOrStdout())
 }
 
