@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill/code"
 	"studbay/fill/filltest"
+	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/plan"
@@ -157,5 +158,33 @@ func TestServePrefersBaysThenEvenness(t *testing.T) {
 	}
 	if found := filltest.FoundIn(t, after, "stud-in-way"); len(found) > 0 {
 		t.Errorf("studs are in the way: %v", filltest.Said(found))
+	}
+}
+
+// A further receptacle never lengthens what is not served.
+func TestAReceptacleMoreNeverServesLess(t *testing.T) {
+	tried := 0
+	for seed := range uint64(150) {
+		r := rand.New(rand.NewPCG(seed, 11))
+		p := filltest.Furnished(r.IntN)
+		for room := range p.Levels[0].Rooms.All() {
+			before := unserved(p, room.ID)
+			side := room.Sides[r.IntN(len(room.Sides))]
+			length := p.FaceLength(plan.OnFace(side.ID, 0))
+			kind := []string{"duplex", "counter"}[r.IntN(2)]
+			o := part.NewOpening(unit.Imperial, kind, plan.OnFace(side.ID, unit.Length(r.Int64N(int64(length)+1))))
+			o.ID = filltest.IDOf(plan.KindOpening, 1)
+			after, err := rule.Add(o).Apply(p)
+			if err != nil {
+				continue
+			}
+			tried++
+			if now := unserved(after, room.ID); now > before+unit.Inch/16 {
+				t.Errorf("seed %d: %v is not served after a %s more, %v before", seed, now, kind, before)
+			}
+		}
+	}
+	if tried < 100 {
+		t.Errorf("only %d were tried", tried)
 	}
 }
