@@ -52,6 +52,7 @@ var importRules = []importRule{
 	{who: "fill/rows", may: "", why: "it reads tables and does not know what stands in them"},
 	{who: "fill/code", may: "plan/unit plan/words fill/rows assets", why: "box-fill arithmetic stands on it and has no plan in sight"},
 	{who: "fill/box", may: "plan/unit plan/words fill/code", why: "box-fill arithmetic has no plan in sight"},
+	{who: "fill/naming", may: "plan plan/words fill/rows assets", why: "what a name tells of a room hangs on no rule"},
 	{who: "fill/rule", may: "plan/... fill/code fill/frame", why: "what a rule is knows no rule"},
 	{who: "fill/boxes", may: "plan/... fill/rule fill/code fill/part fill/box", why: familiesApart},
 	{who: "fill/wall", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},

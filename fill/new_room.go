@@ -2,8 +2,10 @@ package fill
 
 import (
 	"studbay/fill/frame"
+	"studbay/fill/naming"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -17,11 +19,9 @@ var usualRoom = map[unit.System]struct{ ceiling, spacing, stud, board unit.Lengt
 }
 
 // NewRoom returns a room of walls usual where people think in the units, with the
-// corners, in either direction, and an ID for each side. Its use is what the name tells,
-// else a living room.
+// corners, in either direction, and an ID for each side. Its use is what the name tells.
 func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, sides []plan.ID) plan.Room {
-	use, _ := plan.UseOf(name)
-	r := plan.NewRoom(id, name, use, corners, sides)
+	r := plan.NewRoom(id, name, naming.UseOf(name), corners, sides)
 	usual := usualRoom[units]
 	r.Ceiling = usual.ceiling
 	for _, s := range r.Sides {
@@ -29,6 +29,16 @@ func NewRoom(units unit.System, id plan.ID, name string, corners geom.Polygon, s
 		s.Finish = []plan.Layer{{Name: "gypsum board", Thickness: usual.board}}
 	}
 	return r
+}
+
+// RenameRoom gives a room another name. Its use follows as long as it is what the old name
+// told and the new one tells one: a use that somebody chose stays.
+func RenameRoom(r *plan.Room, title string) edit.RenameRoom {
+	e := edit.RenameRoom{ID: r.ID, Title: title}
+	if told := naming.UseOf(title); told != plan.UseUnknown && r.Use == naming.UseOf(r.Name) {
+		e.Use = told
+	}
+	return e
 }
 
 // usualLayer is how thick a layer begins: common practice for board and for tile.

@@ -31,3 +31,25 @@ func TestAUsualRoom(t *testing.T) {
 		}
 	}
 }
+
+// TestTheUseFollowsTheNameUntilSomebodyChoosesIt: a name tells a use, and one that tells
+// none takes none away.
+func TestTheUseFollowsTheNameUntilSomebodyChoosesIt(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		use  plan.Use
+		next string
+		want plan.Use
+	}{
+		{"Room 1", plan.UseUnknown, "Kitchen", plan.UseKitchen},
+		{"Kitchen", plan.UseKitchen, "Bath", plan.UseBath},
+		{"Kitchen", plan.UseDen, "Bath", ""},
+		{"Room 1", plan.UseDen, "Bath", ""},
+		{"Kitchen", plan.UseKitchen, "Zebra", ""},
+	} {
+		r := plan.Room{ID: "raaaaaaaa", Name: tt.name, Use: tt.use}
+		if got := fill.RenameRoom(&r, tt.next); got.Use != tt.want || got.Title != tt.next {
+			t.Errorf("%s of use %s becomes %s: %+v, want the use %q", tt.name, tt.use, tt.next, got, tt.want)
+		}
+	}
+}

@@ -5,9 +5,10 @@ import (
 	"slices"
 
 	"studbay/app/card/bind"
-	"studbay/fill/rule"
-
 	"studbay/app/look"
+	"studbay/fill"
+	"studbay/fill/naming"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -50,20 +51,20 @@ var (
 // nameOfRoom is a room's name: with it the plan may change what the room is used for.
 func nameOfRoom(s bind.Subject[plan.Room]) bind.Value[string] {
 	return bind.Told(s, func(x plan.Room) string { return x.Name }, func(x plan.Room, name string) edit.Edit {
-		return edit.RenameRoom{ID: x.ID, Title: name}
+		return fill.RenameRoom(&x, name)
 	})
 }
 
-// guessText tells where the use comes from as long as it is what the name tells.
+// guessText tells where the use comes from as long as it is what the name tells, and what
+// comes of none.
 func guessText(s bind.Subject[plan.Room]) string {
-	use, tells := plan.UseOf(s.Now().Name)
-	switch {
-	case use != s.Now().Use || use == plan.UseUnknown:
-		return s.Say("room.use.stated", "Some checks depend on the use.")
-	case tells:
+	switch told := naming.UseOf(s.Now().Name); {
+	case s.Now().Use == plan.UseUnknown:
+		return s.Say("room.use.unknown", "Nobody said what this room is for, so most checks leave it out: choose its use.")
+	case told == s.Now().Use:
 		return s.Say("room.use.guessed", "The use is guessed from the name; change it where it is another. Some checks depend on it.")
 	}
-	return s.Say("room.use.usual", "The name tells no use; this one is taken until you choose. Some checks depend on it.")
+	return s.Say("room.use.stated", "Some checks depend on the use.")
 }
 
 func isGarage(x plan.Room) bool { return x.Use == plan.UseGarage }
@@ -110,11 +111,16 @@ var commonUses = []plan.Use{
 	plan.UseBedroom, plan.UseBath, plan.UseKitchen, plan.UseLiving, plan.UseDining, plan.UseHall, plan.UseCloset, plan.UseLaundry,
 }
 
-// uses lists the uses of rooms: the common ones, then the others by their names.
+// uses lists the uses of rooms as options.
 func uses(c *bind.Context) []bind.Option[plan.Use] {
-	others := slices.DeleteFunc(slices.Clone(plan.Uses), func(u plan.Use) bool { return slices.Contains(commonUses, u) })
-	slices.SortStableFunc(others, func(a, b plan.Use) int { return cmp.Compare(c.Voice.Say(a.Text()), c.Voice.Say(b.Text())) })
-	all := bind.Options(slices.Concat(commonUses, others)...)
+	all := bind.Options(Uses(c.Voice)...)
 	all[len(commonUses)].Line = true
 	return all
+}
+
+// Uses lists the uses of rooms: the common ones, then the others by their names.
+func Uses(voice words.Voice) []plan.Use {
+	others := slices.DeleteFunc(slices.Clone(plan.Uses), func(u plan.Use) bool { return slices.Contains(commonUses, u) })
+	slices.SortStableFunc(others, func(a, b plan.Use) int { return cmp.Compare(voice.Say(a.Text()), voice.Say(b.Text())) })
+	return slices.Concat(commonUses, others)
 }

@@ -1,13 +1,17 @@
 package desk
 
 import (
+	"slices"
 	"strconv"
 
+	"studbay/app/card"
 	"studbay/app/dialog"
+	"studbay/app/look"
 	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/naming"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -30,23 +34,42 @@ func (d *forms) askRoom() {
 	if d.doc().System() == unit.Metric {
 		width, depth = "4.2 m", "3.6 m"
 	}
+	uses := card.Uses(d.voice.Voice)
+	var names []string
+	for _, use := range uses {
+		names = append(names, d.useName(use))
+	}
 	d.stage.AskForm(dialog.Form{
 		Title: d.voice.say("room-form.title", "A room by width × depth"),
 		Body:  d.voice.say("room-form.body", "Measured inside, between the finished faces."),
 		Yes:   d.voice.say("room-form.yes", "Draw it"),
 		Lines: []dialog.Line{
 			{Label: d.voice.say("room-form.name", "Name"), Text: d.voice.say("room-form.name.first", "Room")},
+			{Label: d.voice.say("room.use", "Use"), Options: names, Told: d.toldUse},
 			{Label: d.voice.say("room-form.width", "Width"), Text: width, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 			{Label: d.voice.say("room-form.depth", "Depth"), Text: depth, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 		},
 		Do: func(texts []string) error {
-			w, h, err := d.doc().System().ParseTwo(texts[1], texts[2])
+			w, h, err := d.doc().System().ParseTwo(texts[2], texts[3])
 			if err != nil {
 				return words.Fault("room-form.unread", "one of the sizes cannot be read")
 			}
-			return d.addRoom(texts[0], w, h)
+			return d.addRoom(texts[0], uses[slices.Index(names, texts[1])], w, h)
 		},
 	})
+}
+
+// useName is a use as a form and a card show it.
+func (d *forms) useName(use plan.Use) string { return look.Capital(d.voice.Say(use.Text())) }
+
+// toldUse is what a room's name, the first of some texts, tells of its use.
+func (d *forms) toldUse(texts []string) (use, shown string) {
+	told := naming.UseOf(texts[0])
+	use = d.useName(told)
+	if told == plan.UseUnknown {
+		return use, d.voice.say("room-form.use.unknown", "{0}: the name tells none", use)
+	}
+	return use, d.voice.say("room-form.use.guess", "{0}, a guess from the name", use)
 }
 
 // freePlace returns where the top left corner of another room would stand.
@@ -63,7 +86,7 @@ func (d *forms) freePlace() (at geom.Point) {
 
 // addRoom draws a rectangle a partition to the right of the rooms on the level, in line
 // with the top of the one farthest right.
-func (d *forms) addRoom(name string, w, h unit.Length) error {
+func (d *forms) addRoom(name string, use plan.Use, w, h unit.Length) error {
 	at := d.freePlace()
 	corners := geom.Polygon{at, {X: at.X + w, Y: at.Y}, {X: at.X + w, Y: at.Y + h}, {X: at.X, Y: at.Y + h}}
 	sides := make([]plan.ID, len(corners))
@@ -72,6 +95,7 @@ func (d *forms) addRoom(name string, w, h unit.Length) error {
 	}
 	id := work.NewID(plan.KindRoom)
 	room := fill.NewRoom(d.doc().System(), id, name, corners, sides)
+	room.Use = use
 	var err error
 	tool.AskIfTiny(room, d.Ask, func() {
 		if err = d.Do(edit.AddRoom{Level: d.doc().Level(), Room: room}); err == nil {

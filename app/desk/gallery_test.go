@@ -205,7 +205,7 @@ func (b *bench) selectAllOpenings() { b.run("select-all") }
 // dirty changes something.
 func (b *bench) dirty() {
 	b.t.Helper()
-	if err := b.forms.addRoom("Shed", 8*unit.Foot, 6*unit.Foot); err != nil {
+	if err := b.forms.addRoom("Shed", plan.UseStorage, 8*unit.Foot, 6*unit.Foot); err != nil {
 		b.t.Fatal(err)
 	}
 }

@@ -15,6 +15,9 @@ type Line struct {
 	Hint  string // how it may be written
 	// Options are what there is to choose from, in place of a text to write.
 	Options []string
+	// Told returns the option that the texts of the lines before tell of, and how it is
+	// shown as a guess: it is taken until one is chosen. It may be nil.
+	Told func(texts []string) (option, shown string)
 	// Check returns what is wrong with a text, with a sample of what is not; nil: any
 	// text will do.
 	Check func(text string) error
@@ -40,8 +43,15 @@ type Form struct {
 
 // formLine is one line of a form in sight: a field to write in, or a choice.
 type formLine struct {
-	field *look.Field // nil where it is chosen
-	read  func() string
+	field  *look.Field // nil where it is chosen
+	picked *picked     // nil where it is written
+}
+
+func (l *formLine) read() string {
+	if l.picked != nil {
+		return l.picked.chosen
+	}
+	return l.field.Text()
 }
 
 // openForm is a form in sight.
@@ -85,12 +95,13 @@ func (f *openForm) giveUp() { f.shown.lower() }
 // line makes a line of the form.
 func (f *openForm) line(of Line) fyne.CanvasObject {
 	if of.Options != nil {
-		c, read := oneOf(of)
+		c := pick(of)
 		c.Finds(f.stage.voice)
 		c.SetWidth(look.Scaled(dialogWidth))
 		c.OnEscape(f.giveUp)
-		f.lines = append(f.lines, &formLine{read: read})
-		return c
+		c.follow(f.texts())
+		f.lines = append(f.lines, &formLine{picked: c})
+		return c.Choice
 	}
 	spec := look.FieldSpec{
 		Label: of.Label, Empty: of.Hint, Voice: f.stage.voice, Width: look.Scaled(dialogWidth),
@@ -101,16 +112,31 @@ func (f *openForm) line(of Line) fyne.CanvasObject {
 		spec.Check = func(text string) error { return f.said(of.Check(text)) }
 	}
 	made := look.NewField(spec)
-	f.lines = append(f.lines, &formLine{made, made.Text})
+	f.lines = append(f.lines, &formLine{field: made})
 	return made
 }
 
-// changed takes what was said of the texts before away.
+// changed takes what was said of the texts before away, and lets guesses follow.
 func (f *openForm) changed() {
-	if f.column != nil { // it is in sight
-		f.say("")
-		f.column.Refresh()
+	if f.column == nil { // it is not in sight yet
+		return
 	}
+	f.say("")
+	texts := f.texts()
+	for i, l := range f.lines {
+		if l.picked != nil {
+			l.picked.follow(texts[:i])
+		}
+	}
+	f.column.Refresh()
+}
+
+// texts returns what stands in the lines.
+func (f *openForm) texts() (all []string) {
+	for _, l := range f.lines {
+		all = append(all, l.read())
+	}
+	return all
 }
 
 // said is an error in the voice of the stage; no error stays none.
@@ -146,9 +172,8 @@ func (f *openForm) give(next *raised) {
 // submit does what the form is for, or says at each line what is wrong with it.
 func (f *openForm) submit() {
 	var first *formLine
-	texts := make([]string, len(f.lines))
-	for i, l := range f.lines {
-		texts[i] = l.read()
+	texts := f.texts()
+	for _, l := range f.lines {
 		if l.field != nil && !l.field.Judge() && first == nil {
 			first = l
 		}
@@ -173,20 +198,4 @@ func (f *openForm) submit() {
 	if first.field != nil {
 		first.field.Entry().HoldOn(f.stage.canvas())
 	}
-}
-
-// oneOf is a line of a form that is chosen, and what is chosen of it.
-func oneOf(l Line) (*look.Choice, func() string) {
-	chosen := l.Text
-	var c *look.Choice
-	c = look.NewChoice(l.Label, "", func() (options []look.Option) {
-		for _, text := range l.Options {
-			options = append(options, look.Option{Label: text, Now: text == chosen, Do: func() {
-				chosen = text
-				c.Update()
-			}})
-		}
-		return options
-	})
-	return c, func() string { return chosen }
 }

@@ -127,3 +127,28 @@ func TestAFormMayAskOnce(t *testing.T) {
 		t.Error("its answer does nothing")
 	}
 }
+
+// TestAGuessFollowsTheLinesBeforeUntilOneIsChosen: it is shown as a guess, and kept as the
+// option that it is.
+func TestAGuessFollowsTheLinesBeforeUntilOneIsChosen(t *testing.T) {
+	s := newStand(t)
+	var got []string
+	s.AskForm(Form{Title: "A room", Yes: "Draw it", Lines: []Line{
+		{Label: "Name", Text: "Bath"},
+		{Label: "Use", Options: []string{"Bedroom", "Bath", "Kitchen"}, Told: func(texts []string) (string, string) { return texts[0], texts[0] + ", a guess" }},
+	}, Do: func(texts []string) error { got = texts; return errors.New("stay") }})
+	form := s.dialog()
+	name, use := entries(form)[0], s.choice(form, "Use")
+	if use.Value() != "Bath, a guess" {
+		t.Errorf("it begins with %q", use.Value())
+	}
+	name.SetText("Bedroom")
+	if s.press(form, "Draw it"); use.Value() != "Bedroom, a guess" || len(got) != 2 || got[1] != "Bedroom" {
+		t.Errorf("shown %q, kept %q after the name was changed", use.Value(), got)
+	}
+	use.Options()[2].Do()
+	name.SetText("Bath")
+	if s.press(form, "Draw it"); use.Value() != "Kitchen" || got[1] != "Kitchen" {
+		t.Errorf("shown %q, kept %q after one was chosen", use.Value(), got)
+	}
+}

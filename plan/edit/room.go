@@ -1,6 +1,8 @@
 package edit
 
 import (
+	"cmp"
+
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -70,11 +72,12 @@ func (e MoveRoom) Apply(p plan.Plan) (plan.Plan, error) {
 	return p.Rehung(&r, move)
 }
 
-// RenameRoom gives a room another name. Its use follows as long as it is what the old
-// name told, and so does the prefix of its tags as long as no tag begins with it.
+// RenameRoom gives a room another name, and another use where one is told. The prefix of
+// its tags follows the name as long as no tag begins with it.
 type RenameRoom struct {
 	ID    plan.ID
 	Title string
+	Use   plan.Use // empty: it stays
 }
 
 // Name returns "Rename room".
@@ -87,12 +90,7 @@ func (e RenameRoom) Apply(p plan.Plan) (plan.Plan, error) {
 		return plan.Plan{}, plan.Gone(plan.KindRoom)
 	}
 	r := *was
-	r.Name = e.Title
-	if told, _ := plan.UseOf(was.Name); told == was.Use {
-		if use, tells := plan.UseOf(e.Title); tells {
-			r.Use = use
-		}
-	}
+	r.Name, r.Use = e.Title, cmp.Or(e.Use, was.Use)
 	empty := *l
 	empty.Rooms = l.Rooms.Without(e.ID)
 	others := p.WithLevel(&empty)
