@@ -16,8 +16,8 @@ type Circuit struct {
 	Amps   int    `json:"amps"`
 	Volts  int    `json:"volts"`
 	Poles  int    `json:"poles"`
-	GFCI   bool   `json:"gfci,omitempty"` // protected at the breaker
-	AFCI   bool   `json:"afci,omitempty"` // protected at the breaker
+	GFCI   Flag   `json:"gfci,omitzero"` // protected at the breaker
+	AFCI   Flag   `json:"afci,omitzero"` // protected at the breaker
 	Note   string `json:"note,omitempty"`
 	Extra  Extra  `json:"-"`
 }

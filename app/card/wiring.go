@@ -49,6 +49,9 @@ func spaceRow(end func(plan.Cable) plan.ID, at func(*plan.Cable) *int) bind.Make
 // measured are lengths of which none is an empty line.
 func measured(c *bind.Context) bind.Spelling[unit.Length] { return bind.OrNothing(bind.Lengths(c)) }
 
+// flags are what may be said of a breaker, or left unsaid.
+var flags = bind.Among(plan.FlagUnsaid, plan.FlagYes, plan.FlagNo)
+
 // circuitPage shows a circuit: its breaker and what hangs on it.
 var circuitPage = page[plan.Circuit]{
 	head: func(s bind.Subject[plan.Circuit], x plan.Circuit) (string, string) {
@@ -66,7 +69,7 @@ var circuitPage = page[plan.Circuit]{
 		bind.FieldOf(words.New("circuit.amps", "Amperes"), func(x *plan.Circuit) *int { return &x.Amps }, bind.Counts),
 		bind.FieldOf(words.New("circuit.volts", "Volts"), func(x *plan.Circuit) *int { return &x.Volts }, bind.Counts),
 		bind.FieldOf(words.New("circuit.poles", "Poles"), func(x *plan.Circuit) *int { return &x.Poles }, bind.Counts),
-		bind.ChoiceOf(words.New("circuit.gfci", "GFCI breaker"), func(x *plan.Circuit) *bool { return &x.GFCI }, bind.YesNo),
-		bind.ChoiceOf(words.New("circuit.afci", "AFCI breaker"), func(x *plan.Circuit) *bool { return &x.AFCI }, bind.YesNo),
+		bind.ChoiceOf(words.New("circuit.gfci", "GFCI breaker"), func(x *plan.Circuit) *plan.Flag { return &x.GFCI }, flags),
+		bind.ChoiceOf(words.New("circuit.afci", "AFCI breaker"), func(x *plan.Circuit) *plan.Flag { return &x.AFCI }, flags),
 	},
 }

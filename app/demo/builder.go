@@ -205,7 +205,10 @@ func holds(items ...plan.Item) func(*plan.Opening) {
 
 // circuit adds a circuit of the panel; those of 120 V are protected against arc faults.
 func (b *builder) circuit(panel plan.ID, number, name string, amps, volts int) plan.ID {
-	c := plan.Circuit{ID: b.id(plan.KindCircuit), Number: number, Name: name, Panel: panel, Amps: amps, Volts: volts, Poles: 1 + volts/240, AFCI: volts == 120}
+	c := plan.Circuit{ID: b.id(plan.KindCircuit), Number: number, Name: name, Panel: panel, Amps: amps, Volts: volts, Poles: 1 + volts/240, AFCI: plan.FlagNo, GFCI: plan.FlagNo}
+	if volts == 120 {
+		c.AFCI = plan.FlagYes
+	}
 	b.do(edit.Add{Thing: &c})
 	return c.ID
 }
@@ -215,7 +218,7 @@ func (b *builder) groundFault(circuits ...plan.ID) {
 	for _, id := range circuits {
 		if c, ok := b.p.Circuits.Get(id); ok {
 			c := *c
-			c.GFCI = true
+			c.GFCI = plan.FlagYes
 			b.do(edit.ChangeCircuit{Circuit: c})
 		}
 	}

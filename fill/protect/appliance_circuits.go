@@ -119,6 +119,12 @@ func servesPeople(v *index.RoomView, c *index.CircuitView) bool {
 	})
 }
 
+// isNoOutlet reports whether a kind uses no current by itself: of a switch its light is the
+// outlet.
+func isNoOutlet(k *part.Kind) bool {
+	return k.Family == part.Junction || k.Family == part.LowVoltage || k.Family == part.Switch
+}
+
 // stranger returns what is on a circuit and does not belong there, or nil.
 func stranger(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom bool) *plan.Opening {
 	isOneRoom := !slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
@@ -129,7 +135,7 @@ func stranger(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom 
 	}
 	for _, o := range c.Openings {
 		k := part.All().Kind(o.Opening.Kind)
-		if o.Opening.Status == plan.StatusRemove || o.Room == nil || k == nil || k.Family == part.Junction || k.Family == part.LowVoltage {
+		if o.Opening.Status == plan.StatusRemove || o.Room == nil || k == nil || isNoOutlet(k) {
 			continue
 		}
 		belongs := k.Family == part.Receptacle && slices.Contains(uses, o.Room.Use) && o.Opening.Kind != "dishwasher" && o.Opening.Kind != "microwave"

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 )
@@ -75,4 +76,31 @@ func reaches(c *index.CircuitView, from, without plan.ID) bool {
 		}
 	}
 	return false
+}
+
+// silent are openings of a room that want protection and are on circuits of which nobody
+// says whether the breaker gives it, by circuit.
+type silent struct {
+	circuits []*plan.Circuit
+	openings map[plan.ID][]*plan.Opening
+}
+
+func (s *silent) add(c *plan.Circuit, o *plan.Opening) {
+	if s.openings == nil {
+		s.openings = map[plan.ID][]*plan.Opening{}
+	}
+	if s.openings[c.ID] == nil {
+		s.circuits = append(s.circuits, c)
+	}
+	s.openings[c.ID] = append(s.openings[c.ID], o)
+}
+
+// notes tells of each circuit by itself: what is not said is no fault.
+func (s *silent) notes(tell func(c plan.Circuit, on []*plan.Opening) rule.Finding) (found []rule.Finding) {
+	for _, c := range s.circuits {
+		f := tell(*c, s.openings[c.ID])
+		f.Severity, f.IsOpen, f.About, f.Measured = rule.Note, true, c.ID, rule.CountOf(len(s.openings[c.ID]))
+		found = append(found, f)
+	}
+	return found
 }

@@ -18,12 +18,13 @@ var GroundFault = rule.Rule{
 	ID:     "ground-fault",
 	Title:  words.New("rule.ground-fault.title", "GFCI protection"),
 	Figure: "ground-fault",
-	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and unfinished basements, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. Not checked: paths through doorways into another room, finished basements from 2020 on unless they are told as unfinished, crawl spaces, indoor damp places, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
+	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and unfinished basements, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. Not checked: paths through doorways into another room, finished basements from 2020 on unless they are told as unfinished, crawl spaces, indoor damp places, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
+	Leaves: rule.IfKnown,
 	Room:   checkGroundFault,
 }
 
 func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
-	unsaid := 0
+	unsaid, asked := 0, silent{}
 	v.EachOpening(func(o *plan.Opening, at geom.Point) {
 		k := part.All().Kind(o.Kind)
 		if o.Status != plan.StatusNew || k == nil || k.Family != part.Receptacle || !k.IsGeneral() && !fig.Protection.LargeOnes {
@@ -36,6 +37,8 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		switch could, state := protection(&v, o); state {
 		case notSaid:
 			unsaid++
+		case notAsked:
+			asked.add(circuitOf(&v, o).Circuit, o)
 		case perhaps:
 			f := unprotected(o, why, rule.Note)
 			f.IsOpen = true
@@ -47,6 +50,18 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 			found = append(found, f)
 		}
 	})
+	found = append(found, asked.notes(func(c plan.Circuit, on []*plan.Opening) rule.Finding {
+		f := rule.Finding{
+			Message:  words.New("rule.ground-fault.breaker", "In {0}, {1} receptacles on circuit {2} want GFCI protection: nobody says whether its breaker gives it", v.Room.Name, len(on), c.Number),
+			Why:      words.New("rule.ground-fault.breaker.why", "Say on the circuit's card what its breaker is, or use receptacles that protect themselves."),
+			Remedies: []rule.Remedy{groundFaultBreaker(c)},
+		}
+		if len(on) == 1 {
+			f.Message = words.New("rule.ground-fault.breaker.one", "{0} on circuit {1} wants GFCI protection: nobody says whether its breaker gives it", on[0].Tag, c.Number)
+			f.Remedies = remedies(&v, on[0], part.All().Kind(on[0].Kind))
+		}
+		return f
+	})...)
 	if unsaid > 0 {
 		found = append(found, noCircuit(&v, unsaid))
 	}
@@ -79,11 +94,15 @@ func remedies(v *index.RoomView, o *plan.Opening, k *part.Kind) (all []rule.Reme
 		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.device", "Use a GFCI receptacle"), Edit: part.ToKind(o, "gfci")})
 	}
 	if c := circuitOf(v, o); c != nil {
-		at := *c.Circuit
-		at.GFCI = true
-		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.breaker", "Protect circuit {0} at its breaker", at.Number), Edit: edit.ChangeCircuit{Circuit: at}})
+		all = append(all, groundFaultBreaker(*c.Circuit))
 	}
 	return all
+}
+
+// groundFaultBreaker protects a circuit at its breaker.
+func groundFaultBreaker(c plan.Circuit) rule.Remedy {
+	c.GFCI = plan.FlagYes
+	return rule.Remedy{Label: words.New("rule.ground-fault.remedy.breaker", "Protect circuit {0} at its breaker", c.Number), Edit: edit.ChangeCircuit{Circuit: c}}
 }
 
 // state says what is known of the protection of an opening.
@@ -93,7 +112,8 @@ const (
 	isProtected state = iota
 	perhaps           // by a device of the circuit, were it first
 	none
-	notSaid // it names no circuit
+	notAsked // nobody says what the breaker of its circuit gives
+	notSaid  // it names no circuit
 )
 
 // protection returns how an opening without a device of its own is protected, and the
@@ -103,10 +123,13 @@ func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s stat
 	switch {
 	case c == nil:
 		return nil, notSaid
-	case c.Circuit.GFCI:
+	case c.Circuit.GFCI == plan.FlagYes:
 		return nil, isProtected
 	}
 	s = none
+	if c.Circuit.GFCI == plan.FlagUnsaid {
+		s = notAsked
+	}
 	for _, other := range c.Openings {
 		if other.Opening == o || other.Opening.Status == plan.StatusRemove || !IsGroundFault(other.Opening) {
 			continue
@@ -115,7 +138,7 @@ func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s stat
 		case before:
 			return other.Opening, isProtected
 		case unknown:
-			if s == none {
+			if s == none || s == notAsked {
 				could, s = other.Opening, perhaps
 			}
 		}
@@ -150,8 +173,7 @@ func servesCounter(v *index.RoomView, o *plan.Opening, at geom.Point) (serves bo
 			serves = true
 			return
 		}
-		_, away := f.Footprint.Nearest(at)
-		serves = serves || away <= unit.Inch && o.At.Part == plan.PartFace && frame.CentreHeight(o, v.Room) >= f.Fixture.Top()
+		serves = serves || f.Footprint.Distance(at) <= unit.Inch && o.At.Part == plan.PartFace && frame.CentreHeight(o, v.Room) >= f.Fixture.Top()
 	})
 	return serves
 }

@@ -16,6 +16,7 @@ var PanelPlace = rule.Rule{
 	Title:  words.New("rule.panel-place.title", "Panels where one may work at them"),
 	Figure: "panel-place",
 	Doc:    words.New("rule.panel-place.doc", `No panel is in a bathroom or a clothes closet. Before a panel there is clear floor 30 in wide, or as wide as the panel, and 36 in deep; the width need not be about its middle. Figures from memory. What stands lower than 6-1/2 ft is in the way, and so are walls. Not checked: how far doors swing, stairs, the height of breakers, and what is stored there.`),
+	Leaves: rule.IfKnown,
 	Room:   checkPanelPlace,
 }
 

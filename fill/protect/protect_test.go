@@ -21,8 +21,11 @@ func onCircuit(edition string, use plan.Use, kind string, more ...func(*plan.Cir
 	}
 }
 
-func ground(c *plan.Circuit) { c.GFCI = true }
-func arc(c *plan.Circuit)    { c.AFCI = true }
+func ground(c *plan.Circuit) { c.GFCI = plan.FlagYes }
+func arc(c *plan.Circuit)    { c.AFCI = plan.FlagYes }
+
+// unsaid leaves open what the breaker is.
+func unsaid(c *plan.Circuit) { c.GFCI, c.AFCI = plan.FlagUnsaid, plan.FlagUnsaid }
 
 // bySink has a kitchen sink in a counter, with its edge so far from a receptacle in the
 // next wall, outside of what serves counters.
@@ -159,6 +162,9 @@ func TestApplianceCircuits(t *testing.T) {
 		ruletest.Case("a light on one", counters(2, 20, func(h *ruletest.House, r *ruletest.Room, c *plan.Circuit) {
 			r.Opening("ceiling-light", r.Ceiling(60, 60), ruletest.On(c))
 		}), 1, "210.52(B)(2): no other outlets"),
+		ruletest.Case("a switch on one, of which no light is drawn", counters(2, 20, func(h *ruletest.House, r *ruletest.Room, c *plan.Circuit) {
+			r.Opening("switch", r.On(2, 50), ruletest.On(c))
+		}), 0, "210.52(B)(2): outlets; article 100: a switch is none"),
 		ruletest.Case("a hood on one", counters(2, 20, func(h *ruletest.House, r *ruletest.Room, c *plan.Circuit) {
 			r.Opening("microwave", r.On(0, 120), ruletest.On(c))
 		}), 1, "210.52(B)(2)"),
@@ -255,5 +261,42 @@ func TestPanelPlace(t *testing.T) {
 		ruletest.Case("a sixteenth narrower", panel(plan.UseUtility, 30-sixteenth, 120, 5, nil), 1, "110.26(A)(2), from memory"),
 		ruletest.Case("a washer 30 in from the corner", panel(plan.UseUtility, 120, 120, 0, washer(30)), 0, "110.26(A)(2), from memory"),
 		ruletest.Case("a washer a sixteenth nearer", panel(plan.UseUtility, 120, 120, 0, washer(30-sixteenth)), 1, "110.26(A)(2), from memory"),
+	})
+}
+
+// What a file does not say of a breaker is never a fault: at most one note a circuit and
+// room, with the breaker as its remedy.
+func TestABreakerNobodyTellsOfIsANote(t *testing.T) {
+	for name, of := range map[string]struct {
+		rule *rule.Rule
+		use  plan.Use
+	}{
+		"arc faults":    {&protect.ArcFault, plan.UseBedroom},
+		"ground faults": {&protect.GroundFault, plan.UseBath},
+	} {
+		ruletest.Try(t, of.rule, []ruletest.Trial{
+			ruletest.Case(name+", unsaid, one", onCircuit("2023", of.use, "duplex", unsaid), 1, "what is not said is a note"),
+			ruletest.Case(name+", unsaid, two", func(h *ruletest.House) {
+				r := h.Square(of.use, 0, 0, 120, 120)
+				c := h.Circuit(20, unsaid)
+				r.Opening("duplex", r.On(0, 40), ruletest.On(c))
+				r.Opening("duplex", r.On(0, 80), ruletest.On(c))
+			}, 1, "one note a circuit and room"),
+		})
+		h := ruletest.New(t)
+		onCircuit("2023", of.use, "duplex", unsaid)(h)
+		for _, f := range h.Found(of.rule) {
+			if f.Severity != rule.Note || !f.IsOpen {
+				t.Errorf("%s: %q is a %s, want an open note", name, f.Message, f.Severity)
+			}
+		}
+	}
+	ruletest.Try(t, &protect.OldOutlet, []ruletest.Trial{
+		ruletest.Case("an old box, the breaker unsaid", func(h *ruletest.House) {
+			r := h.Square(plan.UseLiving, 0, 0, 120, 120)
+			r.Opening("duplex", r.On(0, 40), ruletest.On(h.Circuit(15, unsaid)), func(o *plan.Opening) {
+				o.Status, o.Grounded = plan.StatusExisting, plan.AnswerNo
+			})
+		}, 1, "what is not said is a note"),
 	})
 }

@@ -151,7 +151,7 @@ func (r *Room) Break(kind plan.BreakKind, side int, along, width float64, more .
 
 // Circuit adds a circuit.
 func (h *House) Circuit(amps int, more ...func(*plan.Circuit)) *plan.Circuit {
-	c := &plan.Circuit{ID: h.ID(plan.KindCircuit), Number: fmt.Sprint(h.Plan.Circuits.Len() + 1), Amps: amps, Volts: 120, Poles: 1}
+	c := &plan.Circuit{ID: h.ID(plan.KindCircuit), Number: fmt.Sprint(h.Plan.Circuits.Len() + 1), Amps: amps, Volts: 120, Poles: 1, GFCI: plan.FlagNo, AFCI: plan.FlagNo}
 	for _, m := range more {
 		m(c)
 	}

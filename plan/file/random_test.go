@@ -34,6 +34,9 @@ func (f *filler) fill(v reflect.Value) {
 	case *unit.AWG:
 		v.SetInt([]int64{-3, -1, 1, 12, 14}[f.IntN(5)])
 		return
+	case *plan.Flag:
+		v.SetInt(int64(f.IntN(3)))
+		return
 	case *unit.Length, *unit.Volume:
 		v.SetInt((f.Int64() - f.Int64()) >> f.IntN(60))
 		return

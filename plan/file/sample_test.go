@@ -19,7 +19,7 @@ func sample() plan.Plan {
 		Bottom: unit.FeetInches(4, 0, 0), Width: unit.FeetInches(1, 2, 8), Depth: 4 * unit.Inch, Height: unit.FeetInches(2, 0, 0)})
 	l.Openings = one(sampleReceptacle()).With(sampleSwitch())
 	p = p.WithLevel(&l)
-	p.Circuits = one(&plan.Circuit{ID: "kbench222", Number: "3", Name: "Bench", Panel: "fpane2222", Amps: 20, Volts: 120, Poles: 1, GFCI: true})
+	p.Circuits = one(&plan.Circuit{ID: "kbench222", Number: "3", Name: "Bench", Panel: "fpane2222", Amps: 20, Volts: 120, Poles: 1, GFCI: plan.FlagYes})
 	p.Cables = one(&plan.Cable{ID: "chme22222", From: "fpane2222", To: "obench222", Size: 12, Wires: 2, Ground: true, Circuit: "kbench222"})
 	p.Controls = one(&plan.Control{ID: "tight2222", Letter: "a", Switches: []plan.ID{"oswitch22"}, Loads: []plan.ID{"obench222"}})
 	p.Decisions = one(&plan.Decision{ID: "dheight22", Question: "Is the bench 34 or 36 in high?", About: []plan.ID{"obench222"}})

@@ -74,8 +74,11 @@ func shapeOf(t reflect.Type) *shape {
 // quantityShape is that of a type that knows its JSON itself.
 func quantityShape(t reflect.Type) *shape {
 	f := &shape{kinds: "0", want: wantedOf(t), flat: true}
-	if t == reflect.TypeFor[unit.AWG]() {
+	switch t {
+	case reflect.TypeFor[unit.AWG]():
 		f.kinds = `0"`
+	case reflect.TypeFor[plan.Flag]():
+		f.kinds = "tf"
 	}
 	return f
 }

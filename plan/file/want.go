@@ -34,6 +34,8 @@ func wantedOf(t reflect.Type) words.Text {
 		return wantVolume
 	case reflect.TypeFor[unit.AWG]():
 		return wantSize
+	case reflect.TypeFor[plan.Flag]():
+		return wantFlag
 	}
 	return wantNumber
 }
