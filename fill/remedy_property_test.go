@@ -8,9 +8,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/boxes"
-	"studbay/fill/clash"
 	"studbay/fill/filltest"
-	"studbay/fill/light"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
@@ -80,7 +78,7 @@ func remedyFault(p plan.Plan, before fill.Result, of rule.Finding, r rule.Remedy
 		switch {
 		case isSame(f, of):
 			return "it is found again: " + f.Message.String()
-		case f.Severity == rule.Stop && !wasThere(before, f) && (mustBeClean(of) && !mayBeSaid(f) || !isAmong(said, f)):
+		case f.Severity == rule.Stop && !wasThere(before, f) && (mustBeClean(of) || !isAmong(said, f)):
 			return "new stop: " + f.Message.String()
 		}
 	}
@@ -90,12 +88,6 @@ func remedyFault(p plan.Plan, before fill.Result, of rule.Finding, r rule.Remedy
 // mustBeClean reports whether the remedies of a finding make no stop at all: who adds
 // receptacles, or moves one along its wall, sees all that is there.
 func mustBeClean(f rule.Finding) bool { return f.Rule == spacing.WallReach.ID }
-
-// mayBeSaid reports whether a stop need only be said with such a remedy: that its plate is
-// a little over a casing, and that it is near a tub or shower in a room that is no bath.
-func mayBeSaid(f rule.Finding) bool {
-	return f.Rule == clash.Casing.ID || f.Rule == light.WetZone.ID
-}
 
 func isAmong(said []rule.Finding, f rule.Finding) bool {
 	return slices.ContainsFunc(said, func(s rule.Finding) bool {

@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"slices"
+
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -12,48 +14,109 @@ import (
 // room (common practice).
 const besideMargin = 2 * unit.Inch
 
+// Clearance says what a box keeps clear of beside what it cannot meet: what would hide it,
+// and studs.
+type Clearance struct{ OfHiding, OfStuds bool }
+
+// ClearOfAll is of a box that is in reach and in the way of no stud.
+var ClearOfAll = Clearance{true, true}
+
 // Free returns where along a side the centre of an opening of its size and height may be,
-// ends included: clear of other boxes, of studs, of doors and windows with their casing,
-// within no cabinet and behind nothing that would hide it.
-func Free(s *index.SideView, room *plan.Room, o *plan.Opening) []geom.Interval {
+// ends included: its plate within the face and clear of all that is InTheWay of it, of what
+// else is named and, where asked, of what is Hiding a box and of studs.
+func Free(s *index.SideView, room *plan.Room, o *plan.Opening, of Clearance, also ...Rect) []geom.Interval {
 	f := FaceIn(s)
 	mine := RectOf(o, room)
 	width := mine.Right - mine.Left
 	half := width - width/2
-	free := []geom.Interval{{From: half, To: f.Length - half}}
+	edge := half + overOf(o).Width
+	free := []geom.Interval{{From: edge, To: f.Length - edge}}
 	if f.Side.Kind != plan.SideWall || free[0].From > free[0].To {
 		return nil
 	}
-	take := func(r Rect) {
+	taken := append(InTheWay(s, room, o), also...)
+	if of.OfHiding {
+		taken = append(taken, Hiding(s)...)
+	}
+	for _, r := range taken {
 		if r.Bottom < mine.Top && mine.Bottom < r.Top {
 			free = outside(free, geom.Interval{From: r.Left - half, To: r.Right + half})
 		}
 	}
+	if !of.OfStuds {
+		return free
+	}
+	for stud := range f.Framed().Between(mine.Bottom, mine.Top) {
+		free = outside(free, geom.Interval{From: stud.Left() - half, To: stud.Right() + half})
+	}
+	return free
+}
+
+// IsFree reports whether the centre of an opening of its size and height may be at a place
+// along a side, as Free has them.
+func IsFree(s *index.SideView, room *plan.Room, o *plan.Opening, at unit.Length, of Clearance, also ...Rect) bool {
+	return slices.ContainsFunc(Free(s, room, o, of, also...), func(i geom.Interval) bool { return i.From <= at && at <= i.To })
+}
+
+// overOf is how far the plate of an opening reaches past its box, to either side and up and
+// down; nothing where it does not.
+func overOf(o *plan.Opening) part.Outline {
+	plate, front := PlateOf(o), FrontOf(o)
+	return part.Outline{
+		Width:  max(0, (plate.Width-front.Width+1)/2),
+		Height: max(0, (plate.Height-front.Height+1)/2),
+	}
+}
+
+// PastPlate returns what the box of an opening may not meet for its plate to stay clear of a
+// part of its face.
+func PastPlate(o *plan.Opening, r Rect) Rect {
+	over := overOf(o)
+	return Rect{r.Left - over.Width, r.Right + over.Width, r.Bottom - over.Height, r.Top + over.Height}
+}
+
+// InTheWay returns what the box of an opening may not meet on a side: other boxes, doors and
+// windows, and, farther by what its plate reaches past the box, other plates, casings,
+// cabinets and what else stands there for good.
+func InTheWay(s *index.SideView, room *plan.Room, o *plan.Opening) (all []Rect) {
+	plate := func(r Rect) { all = append(all, PastPlate(o, r)) }
 	for _, other := range s.Openings {
 		if other.Status != plan.StatusRemove && other.ID != o.ID {
-			take(RectOf(other, room))
+			all = append(all, RectOf(other, room))
+			plate(PlacedIn(s.Side, room, other).Plate())
+		}
+	}
+	for _, c := range s.Cuts {
+		all = append(all, RectOfCut(c))
+		if trim, any := CasingOf(c); any {
+			plate(trim)
 		}
 	}
 	for _, v := range s.Fixtures {
-		kind, margin := part.All().Fixture(v.Fixture.Kind), unit.Length(0)
-		switch {
-		case kind.Encloses, kind.FloorLine == part.CounterLine:
-		case kind.Hides:
-			margin = besideMargin
-		default:
-			continue
+		kind := part.All().Fixture(v.Fixture.Kind)
+		if kind.Encloses || kind.FloorLine == part.CounterLine || kind.Covers == part.CoversFixed {
+			plate(standing(s, v))
 		}
-		left := v.Fixture.At.Along
-		take(Rect{left - margin, left + v.Fixture.Width + margin, v.Fixture.Bottom, v.Fixture.Top()})
 	}
-	for _, c := range s.Cuts {
-		b := c.Break
-		take(Rect{c.From - b.Casing, c.To + b.Casing, b.Sill - b.Casing, b.Head + b.Casing})
+	return all
+}
+
+// Hiding returns what of a side is behind something that could be pulled out, with room for a
+// plug beside it.
+func Hiding(s *index.SideView) (all []Rect) {
+	for _, v := range s.Fixtures {
+		if part.All().Fixture(v.Fixture.Kind).Hides {
+			r := standing(s, v)
+			all = append(all, Rect{r.Left - besideMargin, r.Right + besideMargin, r.Bottom, r.Top})
+		}
 	}
-	for stud := range f.Framed().Between(mine.Bottom, mine.Top) {
-		take(Rect{stud.Left(), stud.Right(), mine.Bottom, mine.Top})
-	}
-	return free
+	return all
+}
+
+// standing returns the part of a side that a fixture at it stands before.
+func standing(s *index.SideView, v index.FixtureView) Rect {
+	left, _ := s.Frame.Project(v.Frame.Origin)
+	return Rect{left, left + v.Fixture.Width, v.Fixture.Bottom, v.Fixture.Top()}
 }
 
 // outside returns what of some intervals lies outside of another, whose ends stay.

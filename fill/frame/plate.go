@@ -16,9 +16,6 @@ const (
 	canopyRound = 5 * unit.Inch
 )
 
-// PlateOver is how far the plate of a nail-on box of one gang reaches past it on either side.
-const PlateOver = (11*unit.Inch/4 - oneGangWidth) / 2
-
 // PlateOf returns what covers an opening in its wall: a standard plate of its gangs, the
 // canopy of a light, else its front.
 func PlateOf(o *plan.Opening) part.Outline {

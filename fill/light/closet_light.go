@@ -83,19 +83,10 @@ func fromStorage(spaces []space, o *plan.Opening, at geom.Point, room *plan.Room
 		if k := part.All().Kind(o.Kind); k.Host == part.Wall && frame.CentreHeight(o, room) <= s.top {
 			area = s.low
 		}
-		d := max(distance(area, at)-half, 0)
+		d := max(area.Distance(at)-half, 0)
 		if !any || d < away {
 			away, any = d, true
 		}
 	}
 	return away, any
-}
-
-// distance is how far a point is from an area, 0 within it.
-func distance(area geom.Polygon, at geom.Point) unit.Length {
-	if area.Contains(at) {
-		return 0
-	}
-	_, away := area.Nearest(at)
-	return away
 }

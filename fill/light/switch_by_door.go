@@ -97,7 +97,7 @@ func toTheDoor(v index.RoomView, o *plan.Opening, e doorEdge) []rule.Remedy {
 	if isRight := o.At.Along > e.cut.To; isLatchRight(e.cut, isRight) {
 		to = e.cut.To + off
 	}
-	if !isFreeFor(v.Room, e.side, o, to) {
+	if !frame.IsFree(e.side, v.Room, o, to, frame.Clearance{}) {
 		return nil
 	}
 	at := o.At
@@ -122,26 +122,4 @@ func isLatchRight(c index.Cut, els bool) bool {
 		return false
 	}
 	return els
-}
-
-// isFreeFor reports whether a box has a place on a side, clear of cuts, their casings and
-// other boxes.
-func isFreeFor(room *plan.Room, s *index.SideView, o *plan.Opening, to unit.Length) bool {
-	moved := *o
-	moved.At.Along = to
-	box := frame.RectOf(&moved, room)
-	if box.Left < 0 || box.Right > s.Length {
-		return false
-	}
-	for _, c := range s.Cuts {
-		if box.Right > c.From-c.Break.Casing && box.Left < c.To+c.Break.Casing {
-			return false
-		}
-	}
-	for _, other := range s.Openings {
-		if other.ID != o.ID && box.Meets(frame.RectOf(other, room)) {
-			return false
-		}
-	}
-	return true
 }

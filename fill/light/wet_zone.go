@@ -22,17 +22,13 @@ var WetZone = rule.Rule{
 }
 
 func checkWetZone(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
-	v.EachFixture(func(f index.FixtureView) {
-		if f.Fixture.Kind != plan.FixtureTub && f.Fixture.Kind != plan.FixtureShower {
-			return
-		}
-		z := zone{f, v.Room, fig}
+	for _, z := range rule.WetZones(&v, fig) {
 		v.EachOpening(func(o *plan.Opening, at geom.Point) {
-			if finding, in := z.look(o, at); in {
+			if finding, in := inZone(z, v.Room, o, at, fig); in {
 				found = append(found, finding)
 			}
 		})
-	})
+	}
 	return onceEach(found)
 }
 
@@ -51,66 +47,49 @@ func onceEach(found []rule.Finding) (out []rule.Finding) {
 	return out
 }
 
-// zone is that about one tub or shower.
-type zone struct {
-	at   index.FixtureView
-	room *plan.Room
-	fig  *code.Figures
-}
-
-// rim is the height from which the zone is measured: a shower has a threshold.
-func (z zone) rim() unit.Length {
-	if z.at.Fixture.Kind == plan.FixtureShower {
-		return z.at.Fixture.Bottom
-	}
-	return z.at.Fixture.Top()
-}
-
-func (z zone) look(o *plan.Opening, at geom.Point) (f rule.Finding, in bool) {
+// inZone tells of an opening that a zone is too near to, and reports whether it is.
+func inZone(z rule.Wet, room *plan.Room, o *plan.Opening, at geom.Point, fig *code.Figures) (f rule.Finding, in bool) {
 	k := part.All().Kind(o.Kind)
 	if k == nil || o.Status == plan.StatusRemove {
 		return f, false
 	}
-	hangs := o.Kind == kindPendant || o.Kind == kindFanLight
-	isReceptacle := k.Family == part.Receptacle
-	if !hangs && !isReceptacle {
+	isReceptacle, limit := k.Family == part.Receptacle, fig.Lighting.WetZoneOut
+	least := limit - rule.Grain
+	switch {
+	case isReceptacle:
+		least = z.Out
+	case o.Kind != kindPendant && o.Kind != kindFanLight:
 		return f, false
 	}
-	up := z.room.Ceiling
-	if o.At.Part == plan.PartFace {
-		up = frame.CentreHeight(o, z.room)
-	}
-	away, out := distance(z.at.Footprint, at), z.fig.Lighting.WetZoneOut
-	if isReceptacle && !z.fig.Lighting.WetZoneReceptacles {
-		out = rule.Grain + 1
-	}
-	if away+rule.Grain >= out || up > z.rim()+z.fig.Lighting.WetZoneUp {
+	away := z.Away(at)
+	if away >= least || height(o, room) > z.Top {
 		return f, false
 	}
 	f = rule.Finding{
-		Severity: rule.Stop, Opening: o.ID, About: o.ID, Measured: rule.LengthOf(away), Limit: rule.LengthOf(z.fig.Lighting.WetZoneOut),
-		Message: words.New("rule.wet-zone.near", "{0} is {1} from the {2}", o.Tag, words.Beside{Length: away, Other: out}, z.at.Fixture.Kind.Text()),
-		Why:     words.New("rule.wet-zone.hangs", "Nothing hangs within {0} of it, up to {1} above its rim.", z.fig.Limit("wet-zone-out"), z.fig.Limit("wet-zone-up")),
+		Severity: rule.Stop, Opening: o.ID, About: o.ID, Measured: rule.LengthOf(away), Limit: rule.LengthOf(limit),
+		Message: words.New("rule.wet-zone.near", "{0} is {1} from the {2}", o.Tag, words.Beside{Length: away, Other: limit}, z.Fixture.Kind.Text()),
+		Why:     words.New("rule.wet-zone.hangs", "Nothing hangs within {0} of it, up to {1} above its rim.", fig.Limit("wet-zone-out"), fig.Limit("wet-zone-up")),
 	}
 	if isReceptacle {
-		f.Section = z.fig.Title + " " + z.fig.Section("wet-zone-receptacle")
-		f.Why = words.New("rule.wet-zone.receptacle", "No receptacle stands within {0} of it, up to {1} above its rim.", z.fig.Limit("wet-zone-out"), z.fig.Limit("wet-zone-up"))
-		if !z.fig.Lighting.WetZoneReceptacles {
+		f.Section = fig.Title + " " + fig.Section("wet-zone-receptacle")
+		f.Why = words.New("rule.wet-zone.receptacle", "No receptacle stands within {0} of it, up to {1} above its rim.", fig.Limit("wet-zone-out"), fig.Limit("wet-zone-up"))
+		if !fig.Lighting.WetZoneReceptacles {
 			f.Why = words.New("rule.wet-zone.within", "No receptacle stands within it or over it.")
 		}
 	}
-	if o.Status == plan.StatusExisting || isReceptacle && z.isAllOfRoom() {
+	if o.Status == plan.StatusExisting || isReceptacle && z.IsAllOfRoom() {
 		f.Severity = rule.Note
 	}
 	return f, true
 }
 
-// isAllOfRoom reports whether no place of the room is outside of the zone.
-func (z zone) isAllOfRoom() bool {
-	for _, corner := range z.room.Outline() {
-		if distance(z.at.Footprint, corner) >= z.fig.Lighting.WetZoneOut {
-			return false
-		}
+// height is how high an opening is above the finished floor, wherever it is.
+func height(o *plan.Opening, room *plan.Room) unit.Length {
+	switch o.At.Part {
+	case plan.PartCeiling:
+		return room.Ceiling
+	case plan.PartFloor:
+		return 0
 	}
-	return true
+	return frame.CentreHeight(o, room)
 }

@@ -4,7 +4,6 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -45,7 +44,7 @@ func nearest(all []outlet, f index.FixtureView, fig *code.Figures) (away unit.Le
 		if o.up < f.Fixture.Top()-fig.Outlets.BasinBelow {
 			continue
 		}
-		if d := distance(f, o.at); !any || d < away {
+		if d := f.Footprint.Distance(o.at); !any || d < away {
 			away, any = d, true
 		}
 	}
@@ -66,17 +65,8 @@ func missedBasin(v *index.RoomView, f index.FixtureView, away unit.Length, any b
 	}
 	label := words.New("rule.basin-reach.remedy", "Add a receptacle beside the basin")
 	found.Remedies = addNear(v, "basin", fig, label, func(p place) (unit.Length, bool) {
-		d := distance(f, p.side.Frame.Point(p.along, 0))
+		d := f.Footprint.Distance(p.side.Frame.Point(p.along, 0))
 		return d, d <= reach
 	})
 	return found
-}
-
-// distance is how far a point is from a fixture's edge, 0 within it.
-func distance(f index.FixtureView, at geom.Point) unit.Length {
-	if f.Footprint.Contains(at) {
-		return 0
-	}
-	_, away := f.Footprint.Nearest(at)
-	return away
 }

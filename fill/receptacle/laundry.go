@@ -47,7 +47,7 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 		f.Message = words.New("rule.laundry-receptacle.far", "The washer in {0} has no receptacle within reach", v.Room.Name)
 		f.Why = words.New("rule.laundry-receptacle.far.why", "A receptacle for an appliance stands within {0} of it.", fig.Limit("appliance-reach"))
 		cost = func(p place) (unit.Length, bool) {
-			d := distance(washer, p.side.Frame.Point(p.along, 0))
+			d := washer.Footprint.Distance(p.side.Frame.Point(p.along, 0))
 			return d, d <= fig.Outlets.ApplianceReach
 		}
 	} else if len(all) > 0 {
@@ -63,7 +63,7 @@ func farthest(machines []index.FixtureView, all []outlet) (worst index.FixtureVi
 	for i, m := range machines {
 		near, has := unit.Length(0), false
 		for _, o := range all {
-			if d := distance(m, o.at); !has || d < near {
+			if d := m.Footprint.Distance(o.at); !has || d < near {
 				near, has = d, true
 			}
 		}

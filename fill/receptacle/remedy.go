@@ -21,6 +21,7 @@ type place struct {
 // those that are clear and allowed.
 func addNear(v *index.RoomView, kind string, fig *code.Figures, label words.Text, cost func(place) (unit.Length, bool)) []rule.Remedy {
 	o := part.NewOpening(fig.Units, kind, plan.Anchor{Part: plan.PartFace})
+	zones := rule.WetZones(v, fig)
 	var best place
 	var least unit.Length
 	for i := range v.Sides {
@@ -28,7 +29,7 @@ func addNear(v *index.RoomView, kind string, fig *code.Figures, label words.Text
 		if s.Side.Kind != plan.SideWall {
 			continue
 		}
-		for _, free := range frame.Free(s, v.Room, &o) {
+		for _, free := range frame.Free(s, v.Room, &o, frame.ClearOfAll, rule.WetOn(zones, s)...) {
 			for at := free.From; at <= free.To; at += step {
 				p := place{s, at}
 				if c, ok := cost(p); ok && (best.side == nil || c < least) {
@@ -41,7 +42,7 @@ func addNear(v *index.RoomView, kind string, fig *code.Figures, label words.Text
 		return nil
 	}
 	o.At = plan.OnFace(best.side.Side.ID, best.along)
-	if round := best.along.Rounded(fig.Units.Grid()); isClearAt(best.side, v.Room, &o, round) {
+	if round := best.along.Rounded(fig.Units.Grid()); frame.IsFree(best.side, v.Room, &o, round, frame.ClearOfAll, rule.WetOn(zones, best.side)...) {
 		if _, ok := cost(place{best.side, round}); ok {
 			o.At.Along = round
 		}
@@ -52,12 +53,3 @@ func addNear(v *index.RoomView, kind string, fig *code.Figures, label words.Text
 
 // step is how finely places are tried along a wall.
 const step = unit.Inch
-
-func isClearAt(s *index.SideView, room *plan.Room, o *plan.Opening, at unit.Length) bool {
-	for _, free := range frame.Free(s, room, o) {
-		if free.From <= at && at <= free.To {
-			return true
-		}
-	}
-	return false
-}

@@ -8,8 +8,12 @@ import (
 	"studbay/plan/words"
 )
 
+// MostMoved is how far a box is moved at most where there is another remedy: it was put
+// where it is for a reason (common practice).
+const MostMoved = 2 * unit.Foot
+
 // MovesAlong offers to move a box along its face to the nearest of some places, and to the
-// nearest at its other hand. The places are of its centre, the nearest first.
+// nearest at its other hand where that is within MostMoved. The places are of its centre, the nearest first.
 func MovesAlong(b frame.Placed, places []unit.Length) (offers []Remedy) {
 	var left, right bool
 	for _, to := range places {
@@ -18,7 +22,7 @@ func MovesAlong(b frame.Placed, places []unit.Length) (offers []Remedy) {
 		if by < 0 {
 			taken, label = &left, words.New("rule.move.left", "Move {0} to the left by {1}", b.Opening.Tag, words.Height(-by))
 		}
-		if !*taken {
+		if isFar := by.Abs() > MostMoved && len(offers) > 0; !*taken && !isFar {
 			*taken = true
 			offers = append(offers, Remedy{Label: label, Edit: edit.MoveOpening{ID: b.Opening.ID, To: plan.OnFace(b.Opening.At.Host, to)}})
 		}

@@ -18,7 +18,7 @@ var Controlled = rule.Rule{
 	Title:  words.New("rule.switched-receptacle.title", "Receptacles that a switch controls"),
 	Figure: "switched-receptacle",
 	Doc:    words.New("rule.switched-receptacle.doc", `A receptacle that a wall switch controls as a whole lights the room and is not among those that the spacing along walls asks for. Where a plain receptacle is drawn as the load of a switch and nothing is entered of its halves, it is taken as controlled as a whole, is not counted for the wall, and is told here. Not checked: receptacles whose kind or yokes say how much of them is switched, and which lights the room has.`),
-	Leaves: leavesRoom,
+	Leaves: rule.OnlyIn(wallUses...),
 	Room:   checkControlled,
 }
 

@@ -63,7 +63,7 @@ func counterTop(v *index.RoomView, at geom.Point) (top unit.Length, ok bool) {
 		if !isWorktop(f.Fixture) {
 			return
 		}
-		if _, away := f.Footprint.Nearest(at); away <= touches || f.Footprint.Contains(at) {
+		if f.Footprint.Distance(at) <= touches {
 			top, ok = max(top, f.Fixture.Top()), true
 		}
 	}

@@ -5,7 +5,6 @@ import (
 
 	"studbay/fill/code"
 	"studbay/fill/rule"
-	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
@@ -16,19 +15,8 @@ var CounterReach = rule.Rule{
 	Title:  words.New("rule.counter-reach.title", "Receptacle within reach along a counter"),
 	Figure: "counter-reach",
 	Doc:    words.New("rule.counter-reach.doc", `In kitchens, pantries, breakfast and dining rooms no point along the wall of a counter 12 in wide or wider lies more than 24 in from a receptacle that serves it: in the wall above it up to 20 in, in its top, or in 2020 in its front up to 12 in below. Ranges, refrigerators, tall cabinets, doors and sinks part a counter; a sink or cooktop with 12 in or more of counter behind it does not. A window does not part one. Argued, and read so here: at an inside corner the line runs on along both walls. Islands and peninsulas: in 2014 and 2017 one receptacle for each that is 24 in by 12 in or larger, a sink or cooktop with less than 12 in behind it making two of one, and in 2017 one in the wall that a peninsula begins at serves it (argued); in 2020 one for the first 9 square feet and one for each further 18, and one of a peninsula's within 2 ft of its outer end; from 2023 none, but provision for one. One below the top counts up to 2020 and no longer. A peninsula begins with its back edge at its wall. Not checked: sinks set aslant in a corner, overhangs, which receptacle an appliance hides or takes, appliance garages.`),
-	Leaves: leavesCounters,
+	Leaves: rule.OnlyIn(counterUses...),
 	Room:   checkCounterReach,
-}
-
-// leavesCounters says why the counters of a room are not looked at.
-func leavesCounters(r *plan.Room, _ *code.Figures) words.Text {
-	switch {
-	case slices.Contains(counterUses, r.Use):
-		return words.Text{}
-	case !r.Use.IsKnown():
-		return words.New("rule.wall-reach.leaves.unknown", "its use is not known")
-	}
-	return words.New("rule.wall-reach.leaves", "the section names no {0}", r.Use.Text())
 }
 
 func checkCounterReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
@@ -40,7 +28,7 @@ func checkCounterReach(v index.RoomView, fig *code.Figures) (found []rule.Findin
 		lines = append(lines, counterLine(&v, i, fig))
 	}
 	outlets := counterOutlets(&v, fig)
-	for _, r := range joined(v, lines) {
+	for _, r := range joined(v, lines, fig) {
 		if r.length+grain < fig.Spacing.CounterWidthMin {
 			continue
 		}

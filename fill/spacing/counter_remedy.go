@@ -7,6 +7,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -66,9 +67,9 @@ func counterPlace(v index.RoomView, r run, g gap, o *plan.Opening, fig *code.Fig
 		try := *o
 		try.Height = height
 		shift := p.start - p.from // from the side to the run
-		for _, free := range p.freeFor(&try, v.Room) {
-			at := min(max(wish-shift, free.from), free.to)
-			if round := at.Rounded(fig.Units.Grid()); round >= free.from && round <= free.to && (at+shift-wish).Abs() < 2*fig.Units.Grid() {
+		for _, free := range p.clearOf(&try, v.Room, frame.ClearOfAll) {
+			at := min(max(wish-shift, free.From), free.To)
+			if round := at.Rounded(fig.Units.Grid()); round >= free.From && round <= free.To && (at+shift-wish).Abs() < 2*fig.Units.Grid() {
 				at = round
 			}
 			gain := min(at+shift+reach, g.to) - max(at+shift-reach, g.from)
@@ -96,63 +97,16 @@ func counterHeight(v *index.RoomView, p leg, o *plan.Opening, fig *code.Figures)
 	return plan.CentreAt(usual), usual < v.Room.Ceiling
 }
 
-// freeFor returns where along the side of a leg the centre of a box may be: clear of
-// studs, of doors and windows with their casing, and of what else is in its way.
-func (p leg) freeFor(o *plan.Opening, room *plan.Room) []marking {
-	return p.clearOf(o, room, clearance{ofHiding: true, ofStuds: true})
-}
-
-// clearance says what a box keeps clear of beside what it cannot meet: what would hide it,
-// and studs.
-type clearance struct{ ofHiding, ofStuds bool }
-
-// clearOf returns where along the side of a leg the centre of a box may be: clear of doors
-// and windows with their casing and of what else is in its way; where asked, of what hides
-// it and of studs as well.
-func (p leg) clearOf(o *plan.Opening, room *plan.Room, also clearance) (free []marking) {
-	mine := frame.RectOf(o, room)
-	width := mine.Right - mine.Left
-	half := width - width/2
-	var taken []marking
-	take := func(left, right, bottom, top unit.Length) {
-		if bottom < mine.Top && mine.Bottom < top {
-			taken = append(taken, marking{from: left - half, to: right + half})
-		}
-	}
-	for _, at := range p.inTheWay(room, also.ofHiding) {
-		take(at.Left, at.Right, at.Bottom, at.Top)
-	}
-	for _, c := range p.side.Cuts {
-		take(c.From-c.Break.Casing, c.To+c.Break.Casing, c.Break.Sill-c.Break.Casing, c.Break.Head+c.Break.Casing)
-	}
-	if also.ofStuds {
-		for s := range frame.FaceIn(p.side).Framed().Between(mine.Bottom, mine.Top) {
-			taken = append(taken, marking{from: s.Left() - half, to: s.Right() + half})
-		}
-	}
-	free = []marking{{from: p.from + half, to: p.to - half}}
-	if !p.canMount || free[0].from > free[0].to {
+// clearOf returns where along the leg the centre of a box may be.
+func (p leg) clearOf(o *plan.Opening, room *plan.Room, of frame.Clearance) (free []geom.Interval) {
+	if !p.canMount {
 		return nil
 	}
-	for _, t := range taken {
-		free = without(free, t)
+	half := (frame.FrontOf(o).Width + 1) / 2
+	for _, i := range frame.Free(p.side, room, o, of, p.taken(o)...) {
+		if i.From, i.To = max(i.From, p.from+half), min(i.To, p.to-half); i.From <= i.To {
+			free = append(free, i)
+		}
 	}
 	return free
-}
-
-// without returns what of some markings lies outside of another; its ends stay.
-func without(list []marking, t marking) (out []marking) {
-	for _, s := range list {
-		if t.to <= s.from || s.to <= t.from {
-			out = append(out, s)
-			continue
-		}
-		if s.from <= t.from {
-			out = append(out, marking{from: s.from, to: t.from})
-		}
-		if t.to <= s.to {
-			out = append(out, marking{from: t.to, to: s.to})
-		}
-	}
-	return out
 }

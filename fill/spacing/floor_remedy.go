@@ -6,6 +6,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -26,6 +27,7 @@ const sidestep = 3 * unit.Inch
 // floorOpening returns a floor receptacle before a place of the run: as near it as its box
 // is clear of walls and of other boxes in the floor. It reports false where it is nowhere.
 func (r run) floorOpening(s spot, v *index.RoomView, fig *code.Figures) (plan.Opening, bool) {
+	zones := rule.WetZones(v, fig)
 	for setOut := min(floorSetOut, fig.Spacing.FloorReach); setOut >= leastSetOut; setOut -= unit.Inch {
 		for off := unit.Length(0); off <= s.high-s.low; off += sidestep {
 			for _, wish := range []unit.Length{s.wish - off, s.wish + off} {
@@ -34,7 +36,7 @@ func (r run) floorOpening(s spot, v *index.RoomView, fig *code.Figures) (plan.Op
 				}
 				p, along := r.standing(spot{wish, s.low, s.high, s.step, s.tape}, setOut)
 				o := part.NewOpening(fig.Units, kindFloorReceptacle, plan.OnFloor(v.Room.ID, p.side.Frame.Point(along, setOut)))
-				if isClearOnFloor(&o, v) {
+				if isClearOnFloor(&o, v) && !rule.IsWet(zones, o.At.At, 0) {
 					return o, true
 				}
 			}

@@ -69,7 +69,7 @@ func Serve(v index.RoomView, fig *code.Figures) Service {
 		}
 		outlets := counterOutlets(&v, fig)
 		s.isCounter = true
-		for _, r := range joined(v, lines) {
+		for _, r := range joined(v, lines, fig) {
 			if r.length+grain >= fig.Spacing.CounterWidthMin {
 				s.serve(r, r.places(outlets, &v, 0), fig.Spacing.CounterReach, s.counterSites(r))
 			}

@@ -91,20 +91,20 @@ func (t *sites) leg(s *service, p leg, o plan.Opening) {
 		if !inReach {
 			worth[0] = againstBehind
 		}
-		for _, free := range p.clearOf(&o, s.v.Room, clearance{inReach, true}) {
-			t.add(site{free.from + shift, free.to + shift, worth, set})
+		for _, free := range p.clearOf(&o, s.v.Room, frame.Clearance{OfHiding: inReach, OfStuds: true}) {
+			t.add(site{free.From + shift, free.To + shift, worth, set})
 		}
 		worth[1] = againstInStud
-		for _, free := range p.clearOf(&o, s.v.Room, clearance{inReach, false}) {
-			t.add(site{free.from + shift, free.to + shift, worth, set})
+		for _, free := range p.clearOf(&o, s.v.Room, frame.Clearance{OfHiding: inReach}) {
+			t.add(site{free.From + shift, free.To + shift, worth, set})
 		}
 	}
 	if !box.WantsStud() {
 		return
 	}
 	for _, at := range frame.WallIn(p.side, s.v.Room).ClearPlaces(box.MovedTo((p.from+p.to)/2), s.fig.Units.Step()) {
-		for _, free := range p.clearOf(&o, s.v.Room, clearance{ofHiding: true}) {
-			if free.from <= at && at <= free.to {
+		for _, free := range p.clearOf(&o, s.v.Room, frame.Clearance{OfHiding: true}) {
+			if free.From <= at && at <= free.To {
 				t.add(site{at + shift, at + shift, fewest.Worth{}, set})
 				t.extra = append(t.extra, at+shift)
 			}

@@ -8,19 +8,16 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
-
-// mostMoved is how far a neighbor is moved at most before another receptacle is the
-// better offer: it was put where it is for a reason (common practice).
-const mostMoved = 2 * unit.Foot
 
 // moveNeighbor offers to move a receptacle beside a gap by as much as the gap is long,
 // where all that it served stays served. One that is there already stays.
 func moveNeighbor(r run, room *plan.Room, outlets []outlet, places []unit.Length, g gap, fig *code.Figures) (offers []rule.Remedy) {
 	by := (g.to - g.from + fig.Units.Step() - 1) / fig.Units.Step() * fig.Units.Step()
-	if by > mostMoved || len(places) == 0 {
+	if by > rule.MostMoved || len(places) == 0 {
 		return nil
 	}
 	reach := fig.Spacing.WallReach
@@ -85,9 +82,7 @@ func total(gaps []gap) (sum unit.Length) {
 
 // isFreeFor reports whether a box stands clear at another place of the leg.
 func (p leg) isFreeFor(o *plan.Opening, room *plan.Room, along unit.Length) bool {
-	was := frame.RectOf(o, room)
-	at := was.Moved(along - o.At.Along)
-	return at.Left >= p.from && at.Right <= p.to && !slices.ContainsFunc(p.inTheWay(room, true), func(other frame.Rect) bool {
-		return other != was && at.Meets(other)
+	return slices.ContainsFunc(p.clearOf(o, room, frame.Clearance{OfHiding: true}), func(i geom.Interval) bool {
+		return i.From <= along && along <= i.To
 	})
 }

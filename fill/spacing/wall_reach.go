@@ -17,7 +17,7 @@ var WallReach = rule.Rule{
 	Title:  words.New("rule.wall-reach.title", "Receptacle within reach along a wall"),
 	Figure: "wall-reach",
 	Doc:    words.New("rule.wall-reach.doc", `Measured along the floor line, no point of a wall space lies farther from a receptacle in that space than the edition's reach. Corners do not end a wall space; doors, cased openings, fireplaces, moving panels, open sides and fixed cabinets do, and so do appliances from 2023 on. What counts of a cabinet with a countertop or other work surface: in kitchens, pantries, breakfast and dining rooms it is a counter, left to the rule on counters; elsewhere it ends a wall space in 2014 and does not from 2017 on, a receptacle above it counting for the wall. Argued, and read so here: a wet bar or a desk with cabinets is no area similar to a kitchen, and the wall on either side of a door is measured anew. Wall behind a door counts. A receptacle counts up to 5-1/2 ft high (in a metric plan up to 1.7 m, since either figure serves), unless a switch controls all of it or it is within a cabinet; one in the floor counts near the wall. Not checked: rooms that the section does not name or whose use is not known, which are listed; whether a wall goes on in the next room past an open side, stairs, built-in furniture, and free-standing counters that part a room.`),
-	Leaves: leavesRoom,
+	Leaves: rule.OnlyIn(wallUses...),
 	Room:   checkWallReach,
 }
 
@@ -33,17 +33,6 @@ var wallUses = []plan.Use{
 // counterUses are the rooms whose counters 210.52(C) is on: kitchens, pantries, breakfast
 // rooms, dining rooms and similar areas (NEC 2020 and 2023).
 var counterUses = []plan.Use{plan.UseKitchen, plan.UsePantry, plan.UseBreakfast, plan.UseDining}
-
-// leavesRoom says why a room is not looked at.
-func leavesRoom(r *plan.Room, _ *code.Figures) words.Text {
-	switch {
-	case slices.Contains(wallUses, r.Use):
-		return words.Text{}
-	case !r.Use.IsKnown():
-		return words.New("rule.wall-reach.leaves.unknown", "its use is not known")
-	}
-	return words.New("rule.wall-reach.leaves", "the section names no {0}", r.Use.Text())
-}
 
 func checkWallReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 	if !v.Room.Use.IsKnown() {

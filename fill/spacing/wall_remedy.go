@@ -153,7 +153,7 @@ func (p leg) free(o *plan.Opening, room *plan.Room, s spot, inReach bool) (at un
 	mine := frame.RectOf(o, room)
 	half := mine.Right - o.At.Along + 1 // no less than either half of the box
 	var others []frame.Rect
-	for _, at := range p.inTheWay(room, inReach) {
+	for _, at := range p.inTheWay(o, room, inReach) {
 		if at.Bottom < mine.Top && mine.Bottom < at.Top {
 			others = append(others, at)
 			tries = append(tries, at.Left-half, at.Right+half)
@@ -192,39 +192,25 @@ func (p leg) atStuds(o *plan.Opening, room *plan.Room, wish, tape unit.Length) [
 	return frame.WallIn(p.side, room).ClearPlaces(box, tape)
 }
 
-// inTheWay returns what a box may not meet on the leg's side: other boxes, doors and
-// windows, and where it shall be in reach, what stands before the wall and hides it.
-func (p leg) inTheWay(room *plan.Room, inReach bool) (all []frame.Rect) {
-	for _, other := range p.side.Openings {
-		if other.Status != plan.StatusRemove {
-			all = append(all, frame.RectOf(other, room))
-		}
-	}
-	for _, c := range p.side.Cuts {
-		all = append(all, frame.RectOfCut(c))
-		if trim, any := frame.CasingOf(c); any {
-			all = append(all, frame.Rect{Left: trim.Left - frame.PlateOver, Right: trim.Right + frame.PlateOver, Bottom: trim.Bottom, Top: trim.Top})
-		}
-	}
-	for _, v := range p.side.Fixtures {
-		f, margin := v.Fixture, unit.Length(0)
-		switch {
-		case isCabinet(f): // told by the cabinets
-			continue
-		case part.All().Fixture(f.Kind).Covers == part.CoversFixed: // nor one behind it
-			margin = frame.PlateOver
-		case inReach && part.All().Fixture(f.Kind).Hides:
-			margin = besideMargin
-		default:
-			continue
-		}
-		left, _ := p.side.Frame.Project(v.Frame.Origin)
-		all = append(all, frame.Rect{Left: left - margin, Right: left + f.Width + margin, Bottom: f.Bottom, Top: f.Top()})
-	}
-	for _, c := range p.cabinets { // one within them would not count, nor may its plate reach behind them
-		all = append(all, frame.Rect{Left: c.Left - frame.PlateOver, Right: c.Right + frame.PlateOver, Bottom: c.Bottom, Top: c.Top})
+// inTheWay returns what the box of an opening may not meet on the leg's side: what is there,
+// the cabinets of the room, what is wet, and, where it shall be in reach, what stands before
+// the wall and hides it.
+func (p leg) inTheWay(o *plan.Opening, room *plan.Room, inReach bool) []frame.Rect {
+	all := append(frame.InTheWay(p.side, room, o), p.taken(o)...)
+	if inReach {
+		all = append(all, frame.Hiding(p.side)...)
 	}
 	return all
+}
+
+// taken returns what else of the leg's side the box of an opening may not meet, told by the
+// whole room: cabinets, within which it would not count and behind which its plate does not
+// reach, and what is wet.
+func (p leg) taken(o *plan.Opening) (all []frame.Rect) {
+	for _, c := range p.cabinets {
+		all = append(all, frame.PastPlate(o, c))
+	}
+	return append(all, p.wet...)
 }
 
 // hasCounter reports whether a cabinet with a work surface stands at the run.
@@ -235,10 +221,6 @@ func (r run) hasCounter() bool {
 		})
 	})
 }
-
-// besideMargin is how far beside what would hide it a box is offered, so that a plug has
-// room (common practice).
-const besideMargin = 2 * unit.Inch
 
 // standing returns the place nearest to a wish that is clear of corners and breaks by a
 // margin, or the wish itself where nothing is.

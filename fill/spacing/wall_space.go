@@ -24,6 +24,7 @@ type leg struct {
 	// panel of a slider.
 	canMount bool
 	cabinets []frame.Rect // that stand against its side
+	wet      []frame.Rect // of its side, where no receptacle is offered
 }
 
 func (p leg) length() unit.Length { return p.to - p.from }
@@ -42,15 +43,16 @@ func wallSpaces(v index.RoomView, fig *code.Figures) []run {
 	for i := range v.Sides {
 		all = append(all, floorLine(&v, i, fig))
 	}
-	return joined(v, all)
+	return joined(v, all, fig)
 }
 
 // joined strings the wall markings of all sides into runs. Corners do not end a run;
 // one that goes on over the first corner is put together.
-func joined(v index.RoomView, all [][]marking) (runs []run) {
+func joined(v index.RoomView, all [][]marking, fig *code.Figures) (runs []run) {
 	isOpen, anyBreak := false, false
+	zones := rule.WetZones(&v, fig)
 	for i, line := range all {
-		cabinets := cabinetsAt(v, &v.Sides[i])
+		cabinets, wet := cabinetsAt(v, &v.Sides[i]), rule.WetOn(zones, &v.Sides[i])
 		for _, s := range line {
 			if s.looks >= isFixedEnd {
 				isOpen, anyBreak = false, true
@@ -61,7 +63,7 @@ func joined(v index.RoomView, all [][]marking) (runs []run) {
 				isOpen = true
 			}
 			r := &runs[len(runs)-1]
-			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall && v.Sides[i].Side.Kind == plan.SideWall, cabinets: cabinets})
+			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall && v.Sides[i].Side.Kind == plan.SideWall, cabinets: cabinets, wet: wet})
 		}
 	}
 	switch {

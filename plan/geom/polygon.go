@@ -131,6 +131,15 @@ func (p Polygon) Turned(quarters int) Polygon {
 	return turned
 }
 
+// Distance returns how far q is from the polygon, 0 within it.
+func (p Polygon) Distance(q Point) unit.Length {
+	if p.Contains(q) {
+		return 0
+	}
+	_, away := p.Nearest(q)
+	return away
+}
+
 // Nearest returns the place on the edges that is nearest to q, and how far away it is.
 func (p Polygon) Nearest(q Point) (at Point, away unit.Length) {
 	for i, e := range p.Edges() {
