@@ -16,8 +16,9 @@ type Looked struct {
 
 // NotLooked is a room that a rule did not look at, or only in part.
 type NotLooked struct {
-	Room *plan.Room
-	Why  words.Text
+	Room   *plan.Room
+	Why    words.Text
+	IsOpen bool // it looked, and what is open kept it from judging all
 }
 
 // Looked returns what each rule on rooms, and on what is in them, looked at on some levels
@@ -37,10 +38,12 @@ func (r Result) Looked(levels ...*plan.Level) (all []Looked) {
 		l := Looked{Rule: one}
 		for _, level := range levels {
 			for room := range level.Rooms.All() {
-				if why := r.leaves(one, room, open); why.IsZero() {
-					l.At = append(l.At, room)
+				if why := r.leaves(one, room); !why.IsZero() {
+					l.Not = append(l.Not, NotLooked{Room: room, Why: why})
+				} else if asked := open[roomRule{room.ID, one.ID}]; asked.count > 0 {
+					l.Not = append(l.Not, NotLooked{room, asked.text(), true})
 				} else {
-					l.Not = append(l.Not, NotLooked{room, why})
+					l.At = append(l.At, room)
 				}
 			}
 		}
@@ -64,7 +67,7 @@ func (q openQuestions) and(message words.Text) openQuestions {
 }
 
 func (q openQuestions) text() words.Text {
-	if q.count < 2 {
+	if q.count == 1 {
 		return q.first
 	}
 	return words.New("looked.open", "{0}, and {1} more like it", q.first, q.count-1)
@@ -76,8 +79,8 @@ type roomRule struct {
 	rule string
 }
 
-// leaves says why a rule did not look at all of a room, or nothing where it did.
-func (r Result) leaves(one *rule.Rule, room *plan.Room, open map[roomRule]openQuestions) words.Text {
+// leaves says why a rule did not look at a room, or nothing where it did.
+func (r Result) leaves(one *rule.Rule, room *plan.Room) words.Text {
 	if r.Figures == nil {
 		return r.NotChecked()
 	}
@@ -85,43 +88,9 @@ func (r Result) leaves(one *rule.Rule, room *plan.Room, open map[roomRule]openQu
 		return words.New("looked.why-off", "switched off by a local amendment, {0}", reason)
 	}
 	if one.Leaves != nil {
-		if why := one.Leaves(room, r.Figures); !why.IsZero() {
-			return why
-		}
+		return one.Leaves(room, r.Figures)
 	}
-	return open[roomRule{room.ID, one.ID}].text()
-}
-
-// AtText lists the rooms that were looked at by their names, or says that it is every one.
-func (l Looked) AtText() words.Text {
-	if len(l.Not) == 0 && len(l.At) > 1 {
-		return words.New("looked.every", "every room")
-	}
-	return namesOf(l.At)
-}
-
-// Unlooked are rooms that a rule did not look at for one reason.
-type Unlooked struct {
-	Rooms words.Text // their names
-	Count int
-	Why   words.Text
-}
-
-// Together returns the rooms not looked at, those of one reason together.
-func (l Looked) Together() (all []Unlooked) {
-	var why []string
-	rooms := map[string][]*plan.Room{}
-	for _, not := range l.Not {
-		said := not.Why.String()
-		if rooms[said] == nil {
-			why, all = append(why, said), append(all, Unlooked{Why: not.Why})
-		}
-		rooms[said] = append(rooms[said], not.Room)
-	}
-	for i := range all {
-		all[i].Rooms, all[i].Count = namesOf(rooms[why[i]]), len(rooms[why[i]])
-	}
-	return all
+	return words.Text{}
 }
 
 // namesOf lists rooms by their names.

@@ -37,7 +37,7 @@ func TestTheListTellsWhichRoomsWereLookedAt(t *testing.T) {
 		return textOf(list.Object())
 	}
 	lines := looked()
-	if !strings.Contains(lines, "in Den") {
+	if !strings.Contains(lines, "In Den") {
 		t.Errorf("what was looked at:\n%s", lines)
 	}
 	room := *c.Index.RoomOf(den)
@@ -48,7 +48,7 @@ func TestTheListTellsWhichRoomsWereLookedAt(t *testing.T) {
 	}
 	c.Index = index.New(p)
 	c.Result, _ = fill.Check(c.Index)
-	if lines := looked(); !strings.Contains(lines, "not, or not all of it, in Den: its use is not known") {
+	if lines := looked(); !strings.Contains(lines, "Not in Den: its use is not known") {
 		t.Errorf("with a use that is not known:\n%s", lines)
 	}
 }

@@ -14,7 +14,7 @@ import (
 func TestExportShowsThePagesAndWritesThem(t *testing.T) {
 	s := newStand(t)
 	s.AskExport(s.house(14*unit.Foot, 12*unit.Foot), s.memory)
-	s.says("1 of 2: Ground floor")
+	s.says("1 of 1: Ground floor")
 	form := s.dialog()
 	s.take(s.choice(form, "Paper"), "Letter")
 	s.says("11 × 8-1/2 in, true to scale")
@@ -33,7 +33,7 @@ func TestExportShowsThePagesAndWritesThem(t *testing.T) {
 func TestExportAsPicturesHasTheirDots(t *testing.T) {
 	s := newStand(t)
 	s.AskExport(s.house(14*unit.Foot, 12*unit.Foot), s.memory)
-	s.says("1 of 2")
+	s.says("1 of 1")
 	form := s.dialog()
 	if strings.Contains(windowtest.TextOf(form), "Dots per inch") {
 		t.Error("a PDF is asked for its dots an inch")

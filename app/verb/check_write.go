@@ -143,21 +143,18 @@ func (c *checked) putLooked(p *paragraphs) {
 	fig := c.result.Figures
 	p.blank()
 	p.put("", words.New("check.looked", "Checked:"))
-	rooms := map[*rule.Rule]fill.Looked{}
-	for _, l := range c.result.Looked(c.plan.Levels...) {
-		rooms[l.Rule] = l
+	for _, alike := range c.result.LookedAlike(c.plan.Levels...) {
+		p.put("  ", words.New("looked.group", "{0}:", alike.Where))
+		for _, r := range alike.Rules {
+			p.put("  - ", r.Cited(fig))
+		}
+		for _, not := range alike.Not {
+			p.put("    ", not)
+		}
 	}
 	for _, r := range fill.Rules {
 		if reason, off := fig.Off(r.ID); off {
 			p.put("  - ", words.New("check.off", "not {0}: turned off by a local amendment, {1}", r.Title, reason))
-			continue
-		}
-		p.put("  - ", ruleTitle(r, fig))
-		if l := rooms[r]; len(l.At) > 0 {
-			p.put("      ", words.New("looked.rooms", "in {0}", l.AtText()))
-		}
-		for _, not := range rooms[r].Together() {
-			p.put("      ", words.New("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
 		}
 	}
 	for a := range c.plan.Amendments.All() {
@@ -166,13 +163,6 @@ func (c *checked) putLooked(p *paragraphs) {
 		}
 	}
 	p.put("", words.New("check.not-looked", "Nothing else of the code was checked; studbay check --rules tells what each rule leaves out."))
-}
-
-func ruleTitle(r *rule.Rule, fig *code.Figures) words.Text {
-	if section := r.Section(fig); section != "" {
-		return words.New("check.rule", "{0} [{1}]", r.Title, section)
-	}
-	return r.Title
 }
 
 // writeRules explains every rule, or the one asked for: a line that names it, its text
@@ -190,7 +180,7 @@ func (r *checkRequest) writeRules(w io.Writer) error {
 		if r.explain != "" && one.ID != r.explain {
 			continue
 		}
-		p.b.WriteString(one.ID + ": " + p.voice.Say(ruleTitle(one, fig)) + "\n")
+		p.b.WriteString(one.ID + ": " + p.voice.Say(one.Cited(fig)) + "\n")
 		p.put("  ", one.Doc)
 		p.blank()
 	}

@@ -19,6 +19,7 @@ var SmokeAlarm = rule.Rule{
 	Title:  words.New("rule.smoke-alarm.title", "Smoke alarms"),
 	Figure: "smoke-alarm",
 	Doc:    words.New("rule.smoke-alarm.doc", `By the residential code: a smoke alarm in each bedroom, one outside of each within two rooms of its door, not counting baths and closets, and one on each level where people live. An alarm is not nearer than 3 ft to the door of a bath with a tub or shower, nor than 6 ft to a range in its room, the least for a photoelectric one; an ionization one stays 10 ft or 20 ft away, and the plan does not say which it is. Both give way where no other place is left. How near “outside” is the code leaves open; two rooms is the reading here. Not checked: interconnection, batteries, ceilings that slope, split levels and what the edition adopted asks besides.`),
+	Leaves: rule.IfKnown,
 	Level:  rule.OnLevel(seeAlarms, checkSmoke),
 }
 

@@ -15,15 +15,8 @@ var Laundry = rule.Rule{
 	Title:  words.New("rule.laundry-receptacle.title", "Receptacle in each laundry area"),
 	Figure: "laundry-receptacle",
 	Doc:    words.New("rule.laundry-receptacle.doc", `A room for laundry, and any room with a washer, has a receptacle of 125 V; where a washer is drawn, within 6 ft of it (210.50(C)), measured in the plan from the receptacle's center to the machine's edge. Not checked: the exceptions for multifamily buildings, and dryers, whose receptacles are of another kind.`),
-	Leaves: leavesLaundry,
+	Leaves: rule.IfKnown, // any room may hold a washer
 	Room:   checkLaundry,
-}
-
-func leavesLaundry(r *plan.Room, fig *code.Figures) words.Text {
-	if r.Use.IsKnown() {
-		return words.Text{} // any room may hold a washer
-	}
-	return rule.OnlyIn(plan.UseLaundry)(r, fig)
 }
 
 func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {

@@ -49,3 +49,11 @@ func (r *Rule) Section(fig *code.Figures) string {
 	}
 	return fig.Title + " " + section
 }
+
+// Cited is the title with what the rule cites in an edition.
+func (r *Rule) Cited(fig *code.Figures) words.Text {
+	if section := r.Section(fig); section != "" {
+		return words.New("check.rule", "{0} [{1}]", r.Title, section)
+	}
+	return r.Title
+}

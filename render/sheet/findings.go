@@ -127,25 +127,12 @@ func (f *flow) looked(level *plan.Level) {
 		return
 	}
 	f.heading(b.both("looked.title", "What was checked"), 2*s.line())
-	rooms := map[*rule.Rule]fill.Looked{}
-	for _, l := range b.result.Looked(level) {
-		rooms[l.Rule] = l
+	for _, alike := range b.result.LookedAlike(level) {
+		f.lookedAlike(alike)
 	}
 	for _, r := range fill.Rules {
-		title := b.o.Voice.Say(r.Title)
-		if section := r.Section(fig); section != "" {
-			title += " [" + section + "]"
-		}
 		if reason, off := fig.Off(r.ID); off {
-			title = b.say("looked.off", "{0}: turned off by a local amendment, {1}", title, reason)
-		}
-		l := rooms[r]
-		if len(l.At) > 0 {
-			title = b.say("looked.titled", "{0}: {1}", title, words.New("looked.rooms", "in {0}", l.AtText()))
-		}
-		f.bullet(s, title)
-		for _, not := range l.Together() {
-			f.paragraph(s, 3, b.say("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
+			f.bullet(s, b.say("looked.off", "{0}: turned off by a local amendment, {1}", r.Cited(fig), reason))
 		}
 	}
 	f.bothParagraphs(s, words.New("looked.only", "Nothing else of the code was checked."))
@@ -154,6 +141,22 @@ func (f *flow) looked(level *plan.Level) {
 		f.space(1.4)
 		f.bothParagraphs(s, c)
 	}
+}
+
+// lookedAlike puts down where some rules looked, and which they are, one after the other.
+func (f *flow) lookedAlike(alike fill.LookedAlike) {
+	b := f.page.b
+	var titles []string
+	for _, r := range alike.Rules {
+		titles = append(titles, b.o.Voice.Say(r.Cited(b.result.Figures)))
+	}
+	f.need(3 * style{size: small}.line())
+	f.paragraph(style{size: small, bold: true}, 0, b.say("looked.group", "{0}:", alike.Where))
+	f.paragraph(style{size: small}, 0, strings.Join(titles, "; ")+".")
+	for _, not := range alike.Not {
+		f.paragraph(style{size: small, muted: true}, 0, b.say("looked.sentence", "{0}.", not))
+	}
+	f.space(0.8)
 }
 
 // amendments lists the local changes, each with its reason.

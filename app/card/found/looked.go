@@ -1,52 +1,29 @@
 package found
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 
 	"studbay/app/card/bind"
 	"studbay/app/look"
-	"studbay/fill"
-	"studbay/plan/words"
 )
 
-// mostNamed bounds the rooms of a rule that are named; more are counted.
-const mostNamed = 40
-
-// looked says of each rule which rooms it looked at and which not, a line each: the names
-// of rules at even places, what they looked at behind.
+// looked says which rules looked at which rooms, a group of rules alike after the other:
+// where at even places, which rules and what was left behind.
 func looked(c *bind.Context) (lines []string) {
-	if c.Result.Figures == nil {
-		return nil
-	}
-	for _, l := range c.Result.Looked(c.Index.Plan().Levels...) {
-		lines = append(lines, c.Voice.Say(l.Rule.Title), lookedAt(c, l))
+	for _, alike := range c.Result.LookedAlike(c.Index.Plan().Levels...) {
+		var titles []string
+		for _, r := range alike.Rules {
+			titles = append(titles, c.Voice.Say(r.Title))
+		}
+		said := strings.Join(titles, "; ") + "."
+		for _, not := range alike.Not {
+			said += " " + c.Say("looked.sentence", "{0}.", not)
+		}
+		lines = append(lines, c.Say("looked.group", "{0}:", alike.Where), said)
 	}
 	return lines
-}
-
-func lookedAt(c *bind.Context, l fill.Looked) string {
-	said := words.Text{}
-	add := func(t words.Text) {
-		if said.IsZero() {
-			said = t
-		} else {
-			said = words.New("looked.then", "{0}; {1}", said, t)
-		}
-	}
-	switch n := len(l.At); {
-	case n > mostNamed:
-		add(words.New("looked.count", "in {0} rooms", n))
-	case n > 0:
-		add(words.New("looked.rooms", "in {0}", l.AtText()))
-	}
-	for _, not := range l.Together() {
-		if not.Count > mostNamed {
-			add(words.New("looked.not-count", "not, or not all of it, in {0} rooms: {1}", not.Count, not.Why))
-			continue
-		}
-		add(words.New("looked.not", "not, or not all of it, in {0}: {1}", not.Rooms, not.Why))
-	}
-	return c.Voice.Say(said)
 }
 
 // addLooked puts what was looked at under the list, folded.
