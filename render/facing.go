@@ -63,14 +63,20 @@ func Bearing(ix *index.Index, room *plan.Room, side int) float64 {
 // FromCorner returns how far a place along a side is from the nearer corner, whether
 // that is the right one, and what the corner is called: by the face round it.
 func FromCorner(ix *index.Index, room *plan.Room, side int, along unit.Length) (away unit.Length, isRight bool, corner words.Text) {
-	names, n := FaceNames(ix, room), len(room.Sides)
 	f, _ := frame.FaceOf(ix, room.Sides[side].ID)
 	end, away := f.NearerEnd(along)
+	return away, end.IsRight, EndName(ix, &plan.SideRef{Room: room, At: side}, end)
+}
+
+// EndName is what the corner is called at which the wall of a side ends: by the face round
+// it, of the room that it ends in.
+func EndName(ix *index.Index, side *plan.SideRef, end frame.Mark) words.Text {
 	if end.Past != nil {
-		names, n, side = FaceNames(ix, end.Past.Room), len(end.Past.Room.Sides), end.Past.At
+		side = end.Past
 	}
+	names, n := FaceNames(ix, side.Room), len(side.Room.Sides)
 	if end.IsRight {
-		return away, true, names[(side+1)%n]
+		return names[(side.At+1)%n]
 	}
-	return away, false, names[(side+n-1)%n]
+	return names[(side.At+n-1)%n]
 }

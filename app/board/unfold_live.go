@@ -85,7 +85,9 @@ func (u *Unfold) inHand(s *scribe) {
 		return
 	}
 	_, isRight, _ := render.FromCorner(u.pic.Index, u.strip.Room, f.At, o.At.Along)
-	u.toCorner(s, f, o.At.Along, !isRight, u.lowestText(o.ID))
+	if !u.goesOn(f, !isRight) {
+		u.toCorner(s, f, o.At.Along, !isRight, u.lowestText(o.ID))
+	}
 }
 
 // lowestText returns the box of the lowest text drawn of an opening's dimensions: how far
@@ -107,6 +109,17 @@ func (u *Unfold) lowestText(of plan.ID) (lowest *scene.Rect) {
 		}
 	}
 	return lowest
+}
+
+// goesOn reports whether the wall of a face goes straight on past an end: no tape finds a
+// corner there.
+func (u *Unfold) goesOn(f unfold.Face, isRight bool) bool {
+	face, _ := frame.FaceOf(u.pic.Index, f.Side.ID)
+	left, right := face.Ends()
+	if isRight {
+		return right.Past != nil
+	}
+	return left.Past != nil
 }
 
 // toCorner draws the dimension from a place on a face to one of its corners, below the

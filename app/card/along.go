@@ -6,6 +6,7 @@ import (
 
 	"studbay/app/card/bind"
 	"studbay/app/look"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
@@ -13,37 +14,51 @@ import (
 	"studbay/render"
 )
 
-// fromLeft is the distance of a thing from the left end of its face.
+// fromLeft is the distance of a thing from the left end of the wall that it is on.
 func fromLeft[T any](at func(*T) *plan.Anchor) bind.Maker[T] {
-	return func(s bind.Subject[T]) bind.Row {
-		along := func(x *T) *unit.Length { return &at(x).Along }
-		return alongRow(s, at, bind.Part(s, along), false)
-	}
+	return fromEnd(at, func(T) unit.Length { return 0 }, false)
 }
 
 // fromRight is the distance of the right edge of a thing of a width from the right end of
-// its face.
+// the wall that it is on.
 func fromRight[T any](at func(*T) *plan.Anchor, width func(T) unit.Length) bind.Maker[T] {
+	return fromEnd(at, width, true)
+}
+
+// fromEnd is a distance from an end of the wall that a thing is on, named after the corner
+// there.
+func fromEnd[T any](at func(*T) *plan.Anchor, width func(T) unit.Length, isRight bool) bind.Maker[T] {
 	return func(s bind.Subject[T]) bind.Row {
-		along := bind.Part(s, func(x *T) *unit.Length { return &at(x).Along })
-		// other turns a distance from one end into that from the other.
-		other := func(l unit.Length) unit.Length {
+		away := bind.Told(s, func(x T) unit.Length {
+			end := wallEnd(s.Context, at(&x).Host, isRight)
+			if isRight {
+				return plan.FromRight(end.At, at(&x).Along, width(x))
+			}
+			return at(&x).Along - end.At
+		}, func(x T, l unit.Length) edit.Edit {
+			a := at(&x)
+			a.Host, a.Along = frame.OnWall(s.Index, a.Host, wallEnd(s.Context, a.Host, isRight).AwayFrom(l, width(x)))
+			return s.Put(x)
+		})
+		return bind.Named(s.Context, func() string {
 			now := s.Now()
-			return plan.FromRight(lengthOf(s.Context, at(&now).Host), l, width(now))
-		}
-		return alongRow(s, at, bind.One(
-			func() unit.Length { return other(along.Now()) },
-			func(l unit.Length) edit.Edit { return along.Edit(other(l)) },
-		), true)
+			return cornerLabel(s.Context, at(&now).Host, isRight)
+		}, away, bind.Lengths(s.Context))
 	}
 }
 
-// alongRow is a field of a distance along a face, named after the corner it is from.
-func alongRow[T any](s bind.Subject[T], at func(*T) *plan.Anchor, of bind.Value[unit.Length], isRight bool) bind.Row {
-	return bind.Named(s.Context, func() string {
-		now := s.Now()
-		return cornerLabel(s.Context, at(&now).Host, isRight)
-	}, of, bind.Lengths(s.Context))
+// wallEnd is where the wall of a face ends, left or right: past the face where the wall goes
+// straight on.
+func wallEnd(c *bind.Context, side plan.ID, isRight bool) frame.Mark {
+	f, ok := frame.FaceOf(c.Index, side)
+	if !ok {
+		return frame.Mark{IsRight: isRight}
+	}
+	left, right := f.Ends()
+	if isRight {
+		return right
+	}
+	return left
 }
 
 // lengthOf returns how long a face is, 0 where it is none.
@@ -54,9 +69,12 @@ func lengthOf(c *bind.Context, side plan.ID) unit.Length {
 	return 0
 }
 
-// cornerLabel names the distance from one end of a face.
+// cornerLabel names the distance from one end of the wall of a face.
 func cornerLabel(c *bind.Context, side plan.ID, isRight bool) string {
-	if wind, ok := windAt(c, side, isRight); ok {
+	switch wind, beyond, ok := windAt(c, side, isRight); {
+	case ok && beyond != nil:
+		return c.Say("from-corner.beyond", "From {0} corner in {1}", wind, c.RoomName(beyond))
+	case ok:
 		return c.Say("from-corner", "From {0} corner", wind)
 	}
 	if isRight {
@@ -65,9 +83,12 @@ func cornerLabel(c *bind.Context, side plan.ID, isRight bool) string {
 	return c.Say("opening.from-left", "From left corner")
 }
 
-// cornerName names one end of a face.
+// cornerName names one end of the wall of a face.
 func cornerName(c *bind.Context, side plan.ID, isRight bool) string {
-	if wind, ok := windAt(c, side, isRight); ok {
+	switch wind, beyond, ok := windAt(c, side, isRight); {
+	case ok && beyond != nil:
+		return c.Say("corner.beyond", "{0} corner in {1}", wind, c.RoomName(beyond))
+	case ok:
 		return c.Say("corner.wind", "{0} corner", wind)
 	}
 	if isRight {
@@ -76,21 +97,20 @@ func cornerName(c *bind.Context, side plan.ID, isRight bool) string {
 	return c.Say("corner.left", "left corner")
 }
 
-// windAt names one end of a face by the face that meets it there, as the unfolded room
-// does. Where that has no plain name, or the thing is on no face, left and right are as
-// seen standing in the room.
-func windAt(c *bind.Context, side plan.ID, isRight bool) (wind words.Text, ok bool) {
+// windAt names one end of the wall of a face by the face that meets it there, as the
+// unfolded room does, and the room beyond where the wall ends in that. Where it has no
+// plain name, or the thing is on no face, left and right are as seen standing in the room.
+func windAt(c *bind.Context, side plan.ID, isRight bool) (wind words.Text, beyond *plan.Room, ok bool) {
 	ref, ok := c.Index.Side(side)
 	if !ok {
-		return wind, false
+		return wind, nil, false
 	}
-	n := len(ref.Room.Sides)
-	next := ref.At + n - 1
-	if isRight {
-		next = ref.At + 1
+	end := wallEnd(c, side, isRight)
+	if end.Past != nil && end.Past.Room.ID != ref.Room.ID {
+		beyond = end.Past.Room
 	}
-	wind = render.FaceNames(c.Index, ref.Room)[next%n]
-	return wind, strings.HasPrefix(wind.ID, "wind.")
+	wind = render.EndName(c.Index, ref, end)
+	return wind, beyond, strings.HasPrefix(wind.ID, "wind.")
 }
 
 // distance is how the place of a thing along its face is told: where it stands, from what

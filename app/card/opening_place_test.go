@@ -92,3 +92,36 @@ func TestADistanceIsToldFromTheCornerChosen(t *testing.T) {
 		t.Errorf("it is at %v, want 3 ft from the east corner", got)
 	}
 }
+
+// TestADistanceIsFromWhereTheWallEnds: the den of 14 ft flows through its open east side
+// into a nook of 6 ft whose north wall is in one line with its own. No corner is where the
+// den's line ends.
+func TestADistanceIsFromWhereTheWallEnds(t *testing.T) {
+	d := newDesktop(t)
+	ref, _ := d.history.Plan().Side("seaaaaaaa")
+	open := *ref.Side()
+	open.Kind = plan.SideOpen
+	nook := plan.NewRoom("rnkaaaaaa", "Nook", plan.UseBreakfast, geom.Polygon{{X: 14 * unit.Foot}, {X: 20 * unit.Foot}, {X: 20 * unit.Foot, Y: 12 * unit.Foot}, {X: 14 * unit.Foot, Y: 12 * unit.Foot}},
+		[]plan.ID{"snkaaaaaa", "sekaaaaaa", "sskaaaaaa", "swkaaaaaa"})
+	nook.Ceiling = 8 * unit.Foot
+	nook.Sides[3].Kind = plan.SideOpen
+	for _, e := range []edit.Edit{edit.ChangeSide{Side: open}, edit.AddRoom{Level: "vaaaaaaaa", Room: nook}, edit.MoveOpening{ID: plug, To: plan.OnFace(north, 10*unit.Foot)}} {
+		if err := d.history.Do(e); err != nil {
+			t.Fatal(err)
+		}
+	}
+	c := For(d.context(), []plan.ID{plug})
+	f := fieldNamed(t, c, "From east corner in Nook")
+	if f.Entry().Text != `10' 0"` {
+		t.Errorf("10 ft from the left of 20 ft of wall, it is %q from the right", f.Entry().Text)
+	}
+	f.Entry().SetText("4'")
+	f.Commit()
+	if got, want := d.plug().At, plan.OnFace("snkaaaaaa", 2*unit.Foot); got != want {
+		t.Errorf("4 ft from the end of 20 ft it stands at %+v, want %+v", got, want)
+	}
+	c.Show(d.context())
+	if f := fieldNamed(t, c, "From west corner in Den"); f.Entry().Text != `16' 0"` {
+		t.Errorf("in the nook it is %q from the den's corner, want 16 ft", f.Entry().Text)
+	}
+}

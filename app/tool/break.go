@@ -127,9 +127,7 @@ func (b *brk) find(t Window) (made plan.Break, side onSide, name words.Text, ok 
 	made.Head = min(made.Head, side.ref.Room.Ceiling)
 	at := side.along - made.Width/2
 	if l, ok := b.typed.place(t.System()); ok {
-		if at, name = fromCorner(side, l); side.along > side.length()/2 {
-			at -= made.Width
-		}
+		side, at, name = fromCorner(t, side, l, made.Width)
 	} else if !b.last.Shift {
 		at, name = rest(breakStops(side, made.Width), at, b.last.Reach, t.System().Grid())
 	}

@@ -159,9 +159,7 @@ func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) 
 	side = d.ownFace(t, p, side)
 	at := side.along - d.grip
 	if l, ok := typed.place(t.System()); ok {
-		if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
-			at -= d.was.Width
-		}
+		side, at, preview.Snap = fromCorner(t, side, l, d.was.Width)
 	} else if !p.Shift {
 		at, preview.Snap = rest(breakStops(side, d.was.Width), at, p.Reach, t.System().Grid())
 	}
@@ -217,9 +215,7 @@ func (d *dragFixture) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview
 		}
 		at := side.along - d.grip.X
 		if l, ok := typed.place(t.System()); ok {
-			if at, preview.Snap = fromCorner(side, l); side.along > side.length()/2 {
-				at -= d.was.Width
-			}
+			side, at, preview.Snap = fromCorner(t, side, l, d.was.Width)
 		} else if !p.Shift {
 			at, preview.Snap = rest(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, t.System().Grid())
 		}

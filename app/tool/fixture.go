@@ -136,9 +136,7 @@ func (f *fixture) find(t Window) (made plan.Fixture, side onSide, name words.Tex
 		made.Width = min(made.Width, side.length())
 		at := side.along - made.Width/2
 		if l, ok := f.typed.place(t.System()); ok {
-			if at, name = fromCorner(side, l); side.along > side.length()/2 {
-				at -= made.Width
-			}
+			side, at, name = fromCorner(t, side, l, made.Width)
 		} else if !f.last.Shift {
 			at, name = rest(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, t.System().Grid())
 		}

@@ -87,7 +87,7 @@ func onFace(ix *index.Index, side plan.ID, self plan.ID, width unit.Length, s un
 		stops = append(stops, stop{f.At.Along + f.Width/2, words.New("snap.fixture", "center of the {0}", f.Kind.Text()), rankBreak})
 	}
 	stops = append(stops, atStuds(face, width)...)
-	return append(stops, rounds(long, s, near)...)
+	return append(stops, rounds(face, s, near)...)
 }
 
 // across lists the places level with openings on the other sides of the room, and with
@@ -166,14 +166,17 @@ func atStuds(face frame.Face, width unit.Length) (stops []stop) {
 	return stops
 }
 
-// rounds lists the round distances from either corner, about a place.
-func rounds(long unit.Length, s unit.System, near unit.Length) (stops []stop) {
+// rounds lists the round distances from either corner that the wall of a face ends in,
+// about a place.
+func rounds(f frame.Face, s unit.System, near unit.Length) (stops []stop) {
 	step := coarse(s)
-	if left := toGrid(near, step); left > 0 && left < long {
-		stops = append(stops, stop{left, words.New("snap.left", "{0} from the left corner", left), rankRound})
-	}
-	if right := toGrid(long-near, step); right > 0 && right < long {
-		stops = append(stops, stop{long - right, words.New("snap.right", "{0} from the right corner", right), rankRound})
+	left, right := f.Ends()
+	for _, end := range []frame.Mark{left, right} {
+		away := toGrid((near - end.At).Abs(), step)
+		if at := end.AwayFrom(away, 0); away > 0 && at > 0 && at < f.Length {
+			_, name := fromEnd(end, end, near, away, 0)
+			stops = append(stops, stop{at, name, rankRound})
+		}
 	}
 	return stops
 }

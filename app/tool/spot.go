@@ -58,7 +58,8 @@ func faceSpot(t Window, p Pointer, side onSide, typed *typing, kind string, self
 	at := side.along
 	width := frame.FrontOf(&made).Width
 	if l, ok := typed.place(t.System()); ok {
-		at, s.snap = fromCorner(side, l)
+		side, at, s.snap = fromCorner(t, side, l, 0)
+		s.side = side
 	} else if !p.Shift {
 		at, s.snap = rest(onFace(t.Index(), side.id(), self, width, t.System(), side.along), side.along, p.Reach, t.System().Placing())
 	}
@@ -83,9 +84,19 @@ func faceSpot(t Window, p Pointer, side onSide, typed *typing, kind string, self
 	return s
 }
 
-// fromCorner returns the place a length from the corner that is nearer.
-func fromCorner(side onSide, l unit.Length) (unit.Length, words.Text) {
-	return fromEnd(side.along, side.length(), l)
+// fromCorner returns the side and the place along it of the left edge of a thing of a width,
+// 0 where its place is its middle, a length from the nearer corner: where the wall goes
+// straight on past the side pointed at, from the corner that it ends in.
+func fromCorner(t Window, side onSide, l, width unit.Length) (onSide, unit.Length, words.Text) {
+	f, _ := frame.FaceOf(t.Index(), side.id())
+	left, right := f.Ends()
+	at, name := fromEnd(left, right, side.along, l, width)
+	on, at := frame.OnWall(t.Index(), side.id(), at)
+	if on != side.id() {
+		side.ref, _ = t.Index().Side(on)
+		side.along = between(at, 0, side.length())
+	}
+	return side, at, name
 }
 
 // rest returns the stop within reach, or else the place on the grid.

@@ -17,7 +17,8 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 	long := f.FaceLength(p.Part.Part)
 	s := spot{anchor: p.Part, height: p.Height}
 	if l, ok := typed.place(t.System()); ok {
-		s.anchor.Along, s.snap = fromEnd(p.Part.Along, long, l)
+		left, right := frame.FixtureEnds(f, p.Part.Part)
+		s.anchor.Along, s.snap = fromEnd(left, right, p.Part.Along, l, 0)
 	} else if !p.Shift {
 		middle := stop{long / 2, words.New("snap.fixture-face", "center of the {0}'s face", f.Kind.Text()), rankMiddle}
 		s.anchor.Along, s.snap = rest([]stop{middle}, p.Part.Along, p.Reach, t.System().Placing())
@@ -33,13 +34,14 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 	return s, true
 }
 
-// fromEnd returns the place a length from the end of a face that is nearer.
-func fromEnd(at, long, l unit.Length) (unit.Length, words.Text) {
-	to, isRight := frame.AtNearerEnd(long, at, l)
-	if isRight {
-		return to, words.New("snap.right", "{0} from the right corner", l)
+// fromEnd returns the place of the left edge of a thing of a width, 0 where its place is its
+// middle, a length from that of two ends of a face which is nearer to a place pointed at.
+func fromEnd(left, right frame.Mark, pointed, l, width unit.Length) (unit.Length, words.Text) {
+	end, _ := frame.Nearest([]frame.Mark{left, right}, pointed)
+	if end.IsRight {
+		return end.AwayFrom(l, width), words.New("snap.right", "{0} from the right corner", l)
 	}
-	return to, words.New("snap.left", "{0} from the left corner", l)
+	return end.AwayFrom(l, width), words.New("snap.left", "{0} from the left corner", l)
 }
 
 // heightsOn lists the heights of the other openings on a fixture.

@@ -2,6 +2,7 @@ package frame
 
 import (
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -41,14 +42,39 @@ func (f Face) NearerEnd(at unit.Length) (Mark, unit.Length) {
 	return Nearest([]Mark{left, right}, at)
 }
 
-// AtNearerEnd returns the place along a face so long that is a length from the end nearer
-// to a place pointed at, the left one of two as near, and whether that is the right end.
-func AtNearerEnd(long, pointed, away unit.Length) (at unit.Length, isRight bool) {
-	if pointed > long/2 {
-		return plan.FromRight(long, away, 0), true
+// AwayFrom returns the place along a face of the left edge of a thing of a width, 0 where
+// its place is its middle, that is a length from the mark.
+func (m Mark) AwayFrom(away, width unit.Length) unit.Length {
+	if m.IsRight {
+		return plan.FromRight(m.At, away, width)
 	}
-	return away, false
+	return m.At + away
 }
+
+// OnWall returns the side that a place along the wall of a side is on, and where along it: a
+// place past an end of the side is on the next where the wall goes straight on.
+func OnWall(ix *index.Index, side plan.ID, at unit.Length) (plan.ID, unit.Length) {
+	for range mostSides {
+		ref, ok := ix.Side(side)
+		if !ok || at >= 0 && at <= ref.Line().Length() {
+			break
+		}
+		next, goesOn := ix.StraightOn(ref, at > 0)
+		if !goesOn {
+			break
+		}
+		if at < 0 {
+			at += next.Line().Length()
+		} else {
+			at -= ref.Line().Length()
+		}
+		side = next.Key()
+	}
+	return side, at
+}
+
+// mostSides bounds by how many sides a place is carried on along a wall.
+const mostSides = 16
 
 // FixtureEnds returns the left and the right end of a face of a fixture, or of its top.
 func FixtureEnds(f *plan.Fixture, part plan.Part) (left, right Mark) {

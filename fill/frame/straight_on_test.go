@@ -51,6 +51,33 @@ func TestATapeFindsNoCornerWhereTheWallGoesOnInTheNextRoom(t *testing.T) {
 	}
 }
 
+// A place past an end of a side is on the next of the same wall, and stays where no wall
+// goes on: read off the same two rooms.
+func TestAPlacePastAnEndIsOnTheNextSideOfTheWall(t *testing.T) {
+	h := newHouse(t)
+	living := h.room(0, 0, 120, 100, openAt(1))
+	dining := h.room(120, 0, 210, 80, openAt(3))
+	ix := index.New(h.p)
+	for _, tt := range []struct {
+		side plan.ID
+		at   float64
+		want plan.ID
+		on   float64
+	}{
+		{living[0], 100, living[0], 100},
+		{living[0], 120, living[0], 120},
+		{living[0], 150, dining[0], 30},
+		{dining[0], -20, living[0], 100},
+		{living[0], -10, living[0], -10},
+		{living[0], 215, dining[0], 95},
+		{living[2], 130, living[2], 130},
+	} {
+		if got, on := frame.OnWall(ix, tt.side, in(tt.at)); got != tt.want || on != in(tt.on) {
+			t.Errorf("%v in along %s is %s along %s, want %v along %s", tt.at, tt.side, on, got, tt.on, tt.want)
+		}
+	}
+}
+
 // A room whose upper wall is drawn as two sides in one line.
 func TestATapeFindsNoCornerWithinAWall(t *testing.T) {
 	h := newHouse(t)
