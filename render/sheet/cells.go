@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"studbay/plan"
@@ -108,11 +109,28 @@ func fillLines(g *grid, r table.Row) []string {
 	case need.Kind == table.Empty && volume.Kind == table.Empty:
 		return []string{"–"}
 	case need.Kind == table.Empty:
-		return []string{"– / " + places(volume)}
+		return []string{"– / " + places(volume) + seen(volume)}
 	case volume.Kind == table.Empty:
 		return []string{places(need) + " / –"}
 	}
-	return []string{places(need) + " / " + places(volume)}
+	return []string{places(need) + " / " + places(volume) + seen(volume)}
+}
+
+// unseen marks a volume that rests on a mark that nobody has seen. It hangs behind the
+// figure, and a line over the schedule says what it means.
+const unseen = "†"
+
+// seen is the mark of a volume, or nothing.
+func seen(c table.Cell) string {
+	if c.FromMemory {
+		return unseen
+	}
+	return ""
+}
+
+// isUnseen reports whether a volume of a row is from memory.
+func (g *grid) isUnseen(r table.Row) bool {
+	return slices.ContainsFunc([]string{"volume", "spare"}, func(id string) bool { return g.book().schedule.Cell(r, id).FromMemory })
 }
 
 // places writes a volume with two decimals, or more where it has more, so that the

@@ -30,6 +30,7 @@ type seat struct {
 	title      words.Text
 	isUntitled bool
 	lines      func(*grid, table.Row) []string
+	pad        float64 // more white at its right
 }
 
 // layouts are those of all columns, by their IDs in the schedule.
@@ -51,7 +52,7 @@ var layouts = map[string]layout{
 	"assembly":      {width: 12, style: plain, lines: boxLines, site: &seat{width: 9.5}},
 	"volume":        {width: 15, style: plain, right: true, lines: volumeLines("volume")},
 	"volume_from":   {width: 24, style: fine, lines: cellText("volume_from")},
-	"fill":          {width: 15, style: plain, right: true, lines: volumeLines("fill"), site: &seat{width: 19.5, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
+	"fill":          {width: 15, style: plain, right: true, lines: volumeLines("fill"), site: &seat{width: 21, pad: 1.4, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
 	"spare":         {width: 15, style: plain, right: true, lines: volumeLines("spare"), site: &seat{width: 14, rank: 5}},
 	"source":        {width: 15, style: fine, lines: sourceLines, site: &seat{width: 12.5, rank: 1}},
 	"circuit":       {width: 12, style: plain, lines: cellText("circuit"), site: &seat{width: 9.5, rank: 1}},
@@ -75,7 +76,7 @@ var siteOrder = []string{
 func siteColumns() (all []column) {
 	for _, id := range siteOrder {
 		l := layouts[id]
-		c := column{id: id, title: table.BriefTitle(id), width: l.site.width, rank: l.site.rank, style: l.style, right: l.right, lines: l.lines}
+		c := column{id: id, title: table.BriefTitle(id), width: l.site.width, rank: l.site.rank, style: l.style, right: l.right, lines: l.lines, pad: l.site.pad}
 		if l.site.lines != nil {
 			c.lines = l.site.lines
 		}
@@ -218,7 +219,7 @@ func volumeLines(id string) func(*grid, table.Row) []string {
 		if c.Kind == table.Empty {
 			return []string{"–"}
 		}
-		return []string{twoPlaces(c.Volume)}
+		return []string{twoPlaces(c.Volume) + seen(c)}
 	}
 }
 

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strings"
 
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -77,6 +78,7 @@ type grid struct {
 	f       *flow
 	columns []column
 	shade   bool
+	unseen  bool // a volume in it is from memory
 }
 
 // schedule puts down the rows, room by room.
@@ -87,6 +89,7 @@ func (f *flow) schedule(rows []table.Row) {
 	b := f.page.b
 	f.heading(b.both("site.title", "Opening schedule"), 14)
 	g := &grid{f: f}
+	g.unseen = slices.ContainsFunc(rows, g.isUnseen)
 	g.header()
 	for i, r := range rows {
 		isNew := i == 0 || rows[i-1].Group != r.Group
@@ -127,6 +130,10 @@ func (g *grid) shows(id string) bool {
 func (g *grid) header() {
 	g.columns = g.book().columnsFor(g.f.width())
 	f, s := g.f, style{size: small, bold: true}
+	if g.unseen {
+		f.bothParagraphs(fine, words.New("site.unseen", "{0} from memory: read the stamp in the box before its volume is counted on.", unseen))
+		f.y += 0.8
+	}
 	f.y += s.line()
 	g.titleRow(s, f.y, f.page.b.o.Voice)
 	if second := f.page.b.o.Second; second != nil {
@@ -196,10 +203,15 @@ func (g *grid) row(r table.Row) gridRow {
 		put := func(s style, text string) {
 			y += plain.line()
 			if c.right {
-				if s.width(text) > c.width-1 {
+				right := x + c.width - cellPad - c.pad
+				figure, isUnseen := strings.CutSuffix(text, unseen)
+				if s.width(figure) > c.width-1 {
 					s.size = small
 				}
-				runs = append(runs, s.right().at(x+c.width-cellPad-c.pad, y-0.3, text))
+				runs = append(runs, s.right().at(right, y-0.3, figure))
+				if isUnseen { // it hangs, so that figures stand in line
+					runs = append(runs, style{size: small}.at(right+0.2, y-0.3, unseen))
+				}
 				return
 			}
 			runs = append(runs, s.at(x, y-0.3, text))
