@@ -11,9 +11,8 @@ import (
 //
 // Left in on purpose: boxes that nobody has opened yet, a dimmer box too small for a
 // further cable and too deep for the box behind it, a wall of the dining room that was
-// set aside with a reason, a thickness still to be measured, a stair hall of which neither
-// light nor receptacle is drawn, an old circuit for the dining room that is too small and
-// serves more, a microwave on a circuit of the counters, switches out of reach of who comes
+// set aside with a reason, a thickness still to be measured, an old circuit for the
+// dining room that is too small and serves the hall, a microwave on a circuit of the counters, switches out of reach of who comes
 // from the stair hall, a yard whose light no switch is drawn to, counters out of reach, tile
 // on the kitchen's west wall that is still to be chosen, for which five rings wait, and no
 // smoke alarm outside of the new bedroom, whose landing is not drawn. Over the bed and beside
@@ -183,7 +182,10 @@ func (r *rowHouse) kitchenMiddle() {
 
 func (r *rowHouse) stairHall() {
 	h := r.hall
-	r.opening("three-way", h.on(1, 40), r.old, up(52), there)
+	upstairs := r.opening("three-way", h.on(1, 40), r.old, up(52), there, noted("with the one upstairs"))
+	light := r.opening("ceiling-light", h.ceiling(178, 60), r.old, there, builtAs(""))
+	r.control("d", []plan.ID{upstairs}, []plan.ID{light})
+	r.opening("duplex", h.on(3, 120), r.old, up(14), there)
 	r.opening("smoke", h.ceiling(178, 120), r.lights, builtAs("RD4"))
 	r.opening("chime", h.on(3, 30), "", func(o *plan.Opening) { o.Status = plan.StatusExisting })
 	r.opening("thermostat", h.on(1, 76), "", func(o *plan.Opening) { o.Status = plan.StatusExisting })
