@@ -195,7 +195,7 @@ func TestDemoFindings(t *testing.T) {
 			"stop rule.appliance-circuits.shared": 2, // old and new: lights of the hall, a microwave
 			"stop rule.appliance-circuits.small":  1, // the old circuit of the dining room
 			"note rule.lit-room.unsaid":           1, // the yard
-			"warn walk.dark":                      2, // from the stair hall, past which the old switches are
+			"warn walk.dark":                      3, // from the stair hall, past which the old switches are
 		}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

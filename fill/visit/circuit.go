@@ -24,10 +24,10 @@ type Circuit struct {
 // tags of devices.
 func (c Circuit) Protection() string {
 	var all []string
-	if c.AFCI {
+	if c.AFCI == plan.FlagYes {
 		all = append(all, "AF")
 	}
-	if c.GFCI {
+	if c.GFCI == plan.FlagYes {
 		all = append(all, "GF")
 	} else if len(c.Devices) > 0 {
 		all = append(all, "GF "+strings.Join(c.Devices, " "))
