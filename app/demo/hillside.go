@@ -196,7 +196,7 @@ func (d *hillside) circuits() {
 	d.groundFault(d.baths, d.outdoors, d.washing, d.counters)
 	if c, ok := d.p.Circuits.Get(d.sleeping); ok && d.err == nil {
 		next := *c
-		next.AFCI = false
+		next.AFCI = plan.FlagNo
 		d.do(edit.ChangeCircuit{Circuit: next})
 	}
 }
