@@ -7,6 +7,7 @@ import (
 
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
+	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
@@ -128,7 +129,7 @@ func (l *Lists) panel() (t Table) {
 	}
 	for _, f := range takeoff.Panel(l.Takeoff.Plan) {
 		c := f.Circuit
-		row := []Cell{TextOf(spaces(c.Number)), TextOf(c.Name), NumberOf(c.Amps), NumberOf(c.Volts), NumberOf(c.Poles), TextOf(protection(c.GFCI, c.AFCI)), {}, NumberOf(f.Openings)}
+		row := []Cell{TextOf(spaces(c.Number)), TextOf(c.Name), NumberOf(c.Amps), NumberOf(c.Volts), NumberOf(c.Poles), TextOf(protection(c.GFCI == plan.FlagYes, c.AFCI == plan.FlagYes)), {}, NumberOf(f.Openings)}
 		if f.Wire != 0 {
 			row[6] = TextOf(f.Wire.String())
 		}
