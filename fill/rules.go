@@ -15,6 +15,7 @@ import (
 	"studbay/fill/open"
 	"studbay/fill/protect"
 	"studbay/fill/receptacle"
+	"studbay/fill/remodel"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/fill/support"
@@ -75,5 +76,13 @@ var Rules = []*rule.Rule{
 	&clash.Covered,
 	&clash.PlateClash,
 	&clash.Pair,
+	&remodel.ClosedWall,
+	&remodel.BlockedBay,
+	&remodel.TrimClash,
+	&remodel.FindStud,
+	&remodel.OldBox,
+	&remodel.CableEnd,
+	&remodel.OldGround,
+	&remodel.OldSupply,
 	&open.Decision,
 }

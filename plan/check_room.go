@@ -40,6 +40,9 @@ func (r *Room) Check() error {
 	if r.Faces != FacesUnsaid && r.Faces != FacesFront && r.Faces != FacesBack {
 		return Refuse(nil, "faces", "{0} faces “front” or “back”, not “{1}”", r.text(), string(r.Faces)).At("/faces")
 	}
+	if !isCondition(r.Overhead) {
+		return Refuse(nil, "overhead", "the ceiling of {0} is in an unknown condition “{1}”", r.text(), string(r.Overhead)).At("/overhead")
+	}
 	if !IsPrefix(r.Prefix) {
 		return Refuse(nil, "prefix", "“{0}” is not a tag prefix: up to 8 letters, digits or dashes that do not end in a digit", r.Prefix).At("/prefix")
 	}
@@ -113,6 +116,9 @@ func (s *Side) Check(room words.Text) error {
 	}
 	if err := checkLayers(room, s.Finish); err != nil {
 		return In("/finish", err)
+	}
+	if err := checkZones(room, s); err != nil {
+		return err
 	}
 	if err := checkPlaces(room, s.Places); err != nil {
 		return In("/places", err)

@@ -38,8 +38,12 @@ type Cable struct {
 	Length     unit.Length `json:"length,omitempty"`    // measured by the user; 0 is not known
 	FromSpace  int         `json:"fromSpace,omitempty"` // which space of a parted box it enters, from 1 on; 0 is not told; from version 1.1 on
 	ToSpace    int         `json:"toSpace,omitempty"`
-	Note       string      `json:"note,omitempty"`
-	Extra      Extra       `json:"-"`
+	Existing   bool        `json:"existing,omitempty"` // in the wall already; from version 1.1 on
+	// GroundUnseen tells that nobody has looked whether it carries a grounding conductor;
+	// none is counted then. From version 1.1 on.
+	GroundUnseen bool   `json:"groundUnseen,omitempty"`
+	Note         string `json:"note,omitempty"`
+	Extra        Extra  `json:"-"`
 }
 
 // Key returns the cable's ID.
@@ -52,6 +56,17 @@ func (c *Cable) SpaceAt(end ID) int {
 		return c.FromSpace
 	}
 	return c.ToSpace
+}
+
+// Grounding says whether the cable carries a grounding conductor.
+func (c *Cable) Grounding() Answer {
+	switch {
+	case c.GroundUnseen:
+		return Unsaid
+	case c.Ground:
+		return AnswerYes
+	}
+	return AnswerNo
 }
 
 // maxSpaces bounds into how many spaces a box is parted; nothing built comes near it.

@@ -133,13 +133,14 @@ func kinds() []kind {
 				names: func(o *Opening, r references) {
 					r.may(&o.Circuit)
 					r.loose(&o.From)
+					r.loose(&o.Was)
 				},
 				tag: func(o *Opening) *string { return &o.Tag },
 				check: func(o *Opening, a around) error {
 					if err := a.checkOpening(o); err != nil {
 						return err
 					}
-					return firstOf(a.plan.checkOnCircuit(o.Circuit, o.text()), checkFrom(o.From, a.has, o.text()))
+					return firstOf(a.plan.checkOnCircuit(o.Circuit, o.text()), checkFrom(o.From, a.has, o.text()), a.plan.checkWas(o))
 				},
 				put:     func(p Plan, _ *Level, o *Opening) (Plan, error) { return p.withOpening(o) },
 				counted: func(d *Difference) *Tally { return &d.Openings },

@@ -8,16 +8,6 @@ import (
 	"studbay/plan/words"
 )
 
-// Status says whether a thing is there already.
-type Status string
-
-// The statuses.
-const (
-	StatusNew      Status = "new"
-	StatusExisting Status = "existing"
-	StatusRemove   Status = "remove"
-)
-
 // Opening is one place where a box sits: on a face, in a ceiling or in a floor, or
 // on a face of a fixture.
 type Opening struct {
@@ -31,6 +21,8 @@ type Opening struct {
 	Contents *Contents `json:"contents,omitempty"` // nil: drawn by cables, else assumed by the kind
 	Assembly Assembly  `json:"assembly"`
 	Status   Status    `json:"status"`
+	Fate     Fate      `json:"fate,omitempty"` // of its old box, once it was moved or replaced; from version 1.1 on
+	Was      ID        `json:"was,omitempty"`  // the opening that it was moved from or takes the place of; from version 1.1 on
 	Circuit  ID        `json:"circuit,omitempty"`
 	From     ID        `json:"from,omitempty"`     // another thing on its face that its distance is told from; from version 1.1 on
 	Grounded Answer    `json:"grounded,omitempty"` // whether a grounding conductor is in an old box; from version 1.1 on
@@ -77,6 +69,7 @@ type ContentsSource string
 const (
 	ContentsStated   ContentsSource = "stated"
 	ContentsNotKnown ContentsSource = "not known"
+	ContentsInPart   ContentsSource = "in part" // what was seen, and more may be there; from version 1.1 on
 )
 
 // Contents is what the user says is in a box.
@@ -160,7 +153,7 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {
 		return Plan{}, err
 	}
-	if err := checkFrom(o.From, p.Has, o.text()); err != nil {
+	if err := firstOf(checkFrom(o.From, p.Has, o.text()), p.checkWas(&o)); err != nil {
 		return Plan{}, err
 	}
 	if was != nil && was.Tag != o.Tag {
@@ -209,7 +202,9 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "tag", "“{0}” is not a tag: up to 24 characters, none of them a space", o.Tag).At("/tag")
 	case o.Kind == "":
 		return Refuse(nil, "kind", "{0} needs a kind", o.text()).At("/kind")
-	case o.Status != StatusNew && o.Status != StatusExisting && o.Status != StatusRemove:
+	case !slices.Contains(FatesOf(o.Status), o.Fate):
+		return Refuse(nil, "fate", "{0} is “{1}”, its old box cannot be “{2}”", o.text(), string(o.Status), string(o.Fate)).At("/fate")
+	case !slices.Contains(Statuses, o.Status):
 		return Refuse(nil, "status", "{0} has an unknown status “{1}”", o.text(), string(o.Status)).At("/status")
 	case o.Grounded != Unsaid && o.Grounded != AnswerYes && o.Grounded != AnswerNo:
 		return Refuse(nil, "grounded", "{0} is grounded, “yes” or “no”, not “{1}”", o.text(), string(o.Grounded)).At("/grounded")
@@ -223,6 +218,17 @@ func (o *Opening) checkFields() error {
 		return err
 	}
 	return In("/assembly", o.Assembly.check(o.text()))
+}
+
+// checkWas reports why an opening cannot have been another.
+func (p Plan) checkWas(o *Opening) error {
+	if o.Was == "" {
+		return nil
+	}
+	if old, _ := p.Opening(o.Was); old == nil || o.Was == o.ID {
+		return Refuse(ErrGone, "was", "{0} was moved from, or replaces, an opening that is not in the plan", o.text()).At("/was")
+	}
+	return nil
 }
 
 func checkDevices(o *Opening) error {
@@ -250,7 +256,7 @@ func (c *Contents) check(name words.Text) error {
 	if c == nil {
 		return nil
 	}
-	if c.Source != ContentsStated && c.Source != ContentsNotKnown {
+	if c.Source != ContentsStated && c.Source != ContentsNotKnown && c.Source != ContentsInPart {
 		return Refuse(nil, "contents", "the contents of {0} are from an unknown source “{1}”", name, string(c.Source)).At("/source")
 	}
 	if len(c.Items) > maxItems {

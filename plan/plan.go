@@ -54,6 +54,8 @@ type Header struct {
 	// North is the bearing of the sheet's up direction in whole degrees clockwise
 	// from north: 0 where north is up.
 	North int `json:"north,omitempty"`
+	// Built is the year that the house was built, 0 where it is not known; from version 1.1 on.
+	Built int `json:"built,omitempty"`
 	// NextTag holds, for tag prefixes whose last number was given up, the next number
 	// never given out yet. Others count on from the tags in use: see Plan.NextTag.
 	NextTag map[string]int `json:"nextTag,omitempty"`

@@ -70,9 +70,11 @@ type Room struct {
 	Faces   Facing      `json:"faces,omitempty"` // of outdoors: to the front or the back of the house. From version 1.1 on
 	// Reach tells that what is worked by hand is to be in reach from a seat; from version
 	// 1.1 on.
-	Reach bool   `json:"reach,omitempty"`
-	Note  string `json:"note,omitempty"`
-	Extra Extra  `json:"-"`
+	Reach bool `json:"reach,omitempty"`
+	// Overhead is the condition of its ceiling; from version 1.1 on.
+	Overhead Condition `json:"overhead,omitempty"`
+	Note     string    `json:"note,omitempty"`
+	Extra    Extra     `json:"-"`
 }
 
 // Facing says at which end of a house an outdoor area is.
@@ -152,8 +154,14 @@ type Side struct {
 	Rating Rating `json:"rating,omitzero"`
 	// Separation tells the board between a dwelling and its garage, which is no rated
 	// assembly: gaps are closed there, boxes need no listing.
-	Separation bool  `json:"separation,omitempty"`
-	Extra      Extra `json:"-"`
+	Separation bool `json:"separation,omitempty"`
+	// Condition is that of all that no zone tells. It, zones, probes and trim are from
+	// version 1.1 on.
+	Condition Condition `json:"condition,omitempty"`
+	Zones     []Zone    `json:"zones,omitempty"` // from left to right
+	Probes    []Probe   `json:"probes,omitempty"`
+	Trim      []Trim    `json:"trim,omitempty"`
+	Extra     Extra     `json:"-"`
 }
 
 // Key returns the side's ID.
@@ -211,6 +219,8 @@ type Layer struct {
 	Combustible bool        `json:"combustible,omitempty"`
 	// Undecided tells a layer that is not settled: its thickness is a guess.
 	Undecided bool `json:"undecided,omitempty"`
+	// Lath tells plaster, and what its keys grip; from version 1.1 on.
+	Lath Lath `json:"lath,omitempty"`
 }
 
 // Thickness returns the sum of the layers.

@@ -95,6 +95,9 @@ func (p Plan) freeTag(tag string, of ID) error {
 	return nil
 }
 
+// IsTagFree reports whether nothing has the tag.
+func (p Plan) IsTagFree(tag string) bool { return p.freeTag(tag, "") == nil }
+
 // tagged yields the tags of all things of the kinds that have one.
 func (p *Plan) tagged() iter.Seq2[string, Thing] {
 	return func(yield func(string, Thing) bool) {

@@ -39,6 +39,8 @@ var families = map[part.Family]symbol.Family{
 var statuses = map[plan.Status]symbol.Status{
 	plan.StatusExisting: symbol.Existing,
 	plan.StatusRemove:   symbol.Remove,
+	plan.StatusMoved:    symbol.Remove,
+	plan.StatusReplaced: symbol.Remove,
 }
 
 // SpecOf returns how an opening looks. A kind not in the catalogue is a crossed body

@@ -29,9 +29,11 @@ var openingPage = page[plan.Opening]{
 				inside.Box,
 				inside.Contents,
 				inside.Source,
+				seenRow,
 			)...)
 		},
 		inPair,
+		fateRow,
 		inControls,
 	},
 	more: []bind.Maker[plan.Opening]{
@@ -42,6 +44,8 @@ var openingPage = page[plan.Opening]{
 		heightFloorRow,
 		statusRow,
 		bind.When(isOldReceptacle, groundedRow),
+		movesRow,
+		replacedRow,
 		circuitRow,
 		bind.FieldOn(words.New("opening.tag", "Tag"), tagOf, bind.Texts),
 		noteRow,

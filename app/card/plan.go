@@ -33,6 +33,7 @@ var planPage = page[plan.Header]{
 	more: []bind.Maker[plan.Header]{
 		bind.FieldOf(words.New("plan.client", "For"), func(x *plan.Header) *string { return &x.Client }, bind.Texts),
 		bind.FieldOf(words.New("plan.site", "Site"), func(x *plan.Header) *string { return &x.Site }, bind.Texts),
+		bind.FieldOf(words.New("plan.built", "Year built"), func(x *plan.Header) *int { return &x.Built }, years),
 		bind.FieldOf(words.New("plan.author", "Drawn by"), func(x *plan.Header) *string { return &x.Author }, bind.Texts),
 		bind.FieldOf(words.New("plan.revision", "Revision"), func(x *plan.Header) *string { return &x.Revision }, bind.Texts),
 		bind.FieldOf(words.New("plan.date", "Date"), func(x *plan.Header) *string { return &x.Date }, bind.Texts),
@@ -73,4 +74,9 @@ func editions(*bind.Context) (all []bind.Option[string]) {
 // degrees are where the sheet's upper edge looks.
 func degrees(c *bind.Context) bind.Spelling[int] {
 	return bind.Whole(c, 0, 359, words.New("plan.north.wanted", "write whole degrees clockwise from north, 0 to 359: 90 where up is east"))
+}
+
+// years are those that a house may have been built in.
+func years(c *bind.Context) bind.Spelling[int] {
+	return bind.Clearable(bind.Whole(c, 1600, 2200, words.New("plan.built.wanted", "write the year, such as 1926, or nothing where it is not known")))
 }

@@ -34,13 +34,15 @@ var roomPage = page[plan.Room]{
 		facesRow,
 	},
 	more: []bind.Maker[plan.Room]{
+		roomCondition,
+		roomOverhead,
 		bind.FieldOf(words.New("room.prefix", "Tags begin with"), func(x *plan.Room) *string { return &x.Prefix }, bind.Texts),
 		bind.Note(func(x *plan.Room) *string { return &x.Note }),
 	},
 	below: []bind.Maker[plan.Room]{
 		layers(words.New("room.floor", "Floor, from the subfloor up"), false, func(x *plan.Room) *[]plan.Layer { return &x.Floor }),
 	},
-	several: []bind.Maker[plan.Room]{roomUse, roomCeiling},
+	several: []bind.Maker[plan.Room]{roomUse, roomCeiling, roomCondition},
 }
 
 var (

@@ -26,7 +26,8 @@ var cablePage = page[plan.Cable]{
 var cableRows = []bind.Maker[plan.Cable]{
 	bind.FieldOf(words.New("cable.size", "Wire size, AWG"), func(x *plan.Cable) *unit.AWG { return &x.Size }, bind.WireSizes),
 	bind.FieldOf(words.New("cable.wires", "Insulated conductors"), func(x *plan.Cable) *int { return &x.Wires }, bind.Counts),
-	bind.ChoiceOf(words.New("cable.ground", "Ground"), func(x *plan.Cable) *bool { return &x.Ground }, bind.YesNo),
+	cableGround,
+	cableIs,
 }
 
 // spaceRow is the choice of the space that a cable enters at an end whose box barriers part.

@@ -97,7 +97,7 @@ func (o *opening) Leave(t Window) {
 func like(t Window, kind string, at plan.Anchor) plan.Opening {
 	s := t.Sample()
 	if s == nil || s.Kind != kind {
-		return part.NewOpening(t.System(), kind, at)
+		return part.ForWall(t.Plan(), part.NewOpening(t.System(), kind, at))
 	}
 	made := *s
 	made.ID, made.Tag, made.At = "", "", at

@@ -97,7 +97,7 @@ func (c *checked) framed(room string) (rows []frameRow, known bool) {
 	for _, l := range c.plan.Levels {
 		byRoom := map[plan.ID][]*plan.Opening{}
 		for o := range l.Openings.All() {
-			if place, ok := c.index.Place(o.At); ok && place.Room != nil && o.Status != plan.StatusRemove {
+			if place, ok := c.index.Place(o.At); ok && place.Room != nil && !o.IsGone() {
 				byRoom[place.Room.ID] = append(byRoom[place.Room.ID], o)
 			}
 		}

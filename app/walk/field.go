@@ -47,7 +47,7 @@ func field(ix *index.Index, room *plan.Room, chosen plan.ID, lit map[plan.ID]boo
 		view, _ := ix.RoomView(room.ID)
 		view.EachOpening(func(o *plan.Opening, _ geom.Point) {
 			place, ok := ix.Place(o.At)
-			if !ok || o.Status == plan.StatusRemove {
+			if !ok || o.IsGone() {
 				return
 			}
 			at := m.ToScene(place.Foot).Add(scene.Point{X: 6 * place.Into.X.Millimetres() / 1000, Y: 6 * place.Into.Y.Millimetres() / 1000})

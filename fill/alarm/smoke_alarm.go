@@ -55,7 +55,7 @@ func (v alarms) byRoom() map[plan.ID][]placed {
 	all := map[plan.ID][]placed{}
 	for _, k := range v.kinds {
 		for o := range v.ix.OfKind(k).All() {
-			if p, ok := v.ix.Place(o.At); ok && p.Room != nil && p.Level == v.level.ID && o.Status != plan.StatusRemove {
+			if p, ok := v.ix.Place(o.At); ok && p.Room != nil && p.Level == v.level.ID && o.IsInUse() {
 				all[p.Room.ID] = append(all[p.Room.ID], placed{o, p.Foot})
 			}
 		}

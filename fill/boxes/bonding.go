@@ -7,7 +7,6 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/fill/rule"
-	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
@@ -24,7 +23,7 @@ var Bonding = rule.Rule{
 func checkBonding(v index.OpeningView, _ *code.Figures) []rule.Finding {
 	o := v.Opening
 	b, chosen, err := part.Resolve(o.Assembly)
-	if o.Status == plan.StatusRemove || !chosen || err != nil || b.Box.Material == part.Plastic {
+	if o.IsGone() || !chosen || err != nil || b.Box.Material == part.Plastic {
 		return nil
 	}
 	contents, source := ContentsOf(v)
@@ -36,7 +35,7 @@ func checkBonding(v index.OpeningView, _ *code.Figures) []rule.Finding {
 		Message:  words.New("rule.bonding.none", "{0}: no grounding conductor reaches the metal box", o.Tag),
 		Why:      words.New("rule.bonding.why", "What enters it ({0}) has none to bond the box with.", source.Text()),
 	}
-	if isThere(o) {
+	if o.Status.IsOld() {
 		f.Severity, f.IsOpen = rule.Note, true
 		f.Message = words.New("rule.bonding.unknown", "{0}: it is not known what bonds the metal box", o.Tag)
 	}

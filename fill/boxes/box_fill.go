@@ -23,7 +23,7 @@ var Fill = rule.Rule{
 
 func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
-	if o.Status == plan.StatusRemove {
+	if o.IsGone() {
 		return nil
 	}
 	b, chosen, err := part.Resolve(o.Assembly)
@@ -34,9 +34,12 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		return nil
 	case !chosen && err == nil && kind != nil && kind.Assembly == nil && o.Contents == nil:
 		return nil // it comes with a box of its own
-	case source == NotKnown && kind == nil && o.Contents == nil && !isThere(o):
+	case source == NotKnown && kind == nil && o.Contents == nil && !o.Status.IsOld():
 		return []rule.Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which is not in the catalog; draw its cables or enter what is there.", o.Kind))}
-	case source == NotKnown:
+	case source == NotKnown, source == InPart:
+		if f, over := overAtLeast(v, fig, b, chosen && err == nil); over {
+			return []rule.Finding{f}
+		}
 		return []rule.Finding{notKnown(o, whyNotKnown(v, fig))}
 	case err != nil:
 		return []rule.Finding{unreadable(o, whyUnresolved(err))}
@@ -51,7 +54,7 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	}
 	w := WorkOf(v, b, fig)
 	switch {
-	case w.Source == NotKnown:
+	case w.Source == NotKnown, w.Source == InPart:
 		return []rule.Finding{citing(notKnown(o, words.New("plain", "{0}", sayable(w.Err))), fig, "box-volume")}
 	case w.Err != nil:
 		return []rule.Finding{uncounted(o, w.Err, fig)}
@@ -78,6 +81,10 @@ func whyNotKnown(v index.OpeningView, fig *code.Figures) words.Text {
 	least, ok := box.Sum(fig, LeastOf(v))
 	if !ok || least == 0 {
 		return words.New("rule.box-fill.not-known.why", "Open it with the power off and proven off, or have it opened, and enter what is there; no verdict until then.")
+	}
+	if c := v.Opening.Contents; c != nil && c.Source == plan.ContentsInPart {
+		more, _ := box.Sum(fig, append(LeastOf(v), box.Item{What: box.Cable, Size: leastWire, Wires: leastWires, Times: 1}))
+		return words.New("rule.box-fill.in-part.least", "What was seen needs at least {0}; with one more 14/2 cable at least {1}. There may be more in it; no verdict until all is known.", least, more)
 	}
 	return words.New("rule.box-fill.not-known.least", "What is drawn to it needs at least {0}, beside what is there. Open it with the power off and proven off, or have it opened, and state what is there; no verdict until then.", least)
 }

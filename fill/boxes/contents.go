@@ -38,14 +38,44 @@ func ToState(v index.OpeningView) box.Contents {
 }
 
 // LeastOf returns what is surely in a box of which not all is known: the cables drawn to
-// it, and what it must hold with them. It is nothing where none are drawn.
+// it, what was seen in it, and what it must hold with them. It is nothing where there is
+// neither a cable nor anything seen.
 func LeastOf(v index.OpeningView) box.Contents {
-	if len(v.Cables) == 0 {
+	w := wiringOf(v)
+	if len(v.Cables) == 0 && len(w.stated) == 0 {
 		return nil
 	}
-	w := wiringOf(v)
-	w.stated, w.yokes, w.own = nil, yokesOf(v.Opening), w.usual.own
+	w.stated = smallest(w.stated)
+	if !w.stated.Tells(box.Device) {
+		w.yokes = yokesOf(v.Opening)
+	}
+	if !w.stated.Tells(box.Canopy) && !w.stated.Tells(box.FixtureWire) {
+		w.own = w.usual.own
+	}
 	return append(slices.Clone(w.cables), w.rest(hasClamps(v.Opening))...)
+}
+
+// leastWire is the smallest conductor of a branch circuit of a house, 210.19 (from memory);
+// leastWires is the fewest that a cable has.
+const (
+	leastWire  unit.AWG = 14
+	leastWires          = 2
+)
+
+// smallest puts in place of what was seen only in part the least that it may be: two
+// conductors of 14 AWG without a ground for a cable of which neither was seen.
+func smallest(seen box.Contents) (out box.Contents) {
+	for _, i := range seen {
+		switch {
+		case i.None || i.Size != 0:
+		case i.What == box.Cable:
+			i = box.Item{What: box.Conductor, Size: leastWire, Times: max(i.Wires, leastWires) * max(i.Times, 1)}
+		case i.What == box.Conductor, i.What == box.Through, i.What == box.Loop, i.What == box.Ground:
+			i.Size = leastWire
+		}
+		out = append(out, i)
+	}
+	return out
 }
 
 func hasClamps(o *plan.Opening) bool {
@@ -85,9 +115,11 @@ func wiringOf(v index.OpeningView) wiring {
 		w.yokes = yokesOf(o)
 	}
 	switch {
-	case o.Contents == nil && isKind && u.isNothing() && (isThere(o) || !isDrawn):
+	case o.Contents == nil && isKind && u.isNothing() && (o.Status.IsOld() || !isDrawn):
 		w.source = NotCounted
-	case o.Contents != nil && !isStated, !isStated && isThere(o), !isStated && !isDrawn && !isKind:
+	case o.Contents != nil && o.Contents.Source == plan.ContentsInPart:
+		w.source = InPart
+	case o.Contents != nil && !isStated, !isStated && o.Status.IsOld(), !isStated && !isDrawn && !isKind:
 		w.source = NotKnown
 	case isDrawn && len(w.stated) > 0:
 		w.source = DrawnAndStated

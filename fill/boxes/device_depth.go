@@ -24,7 +24,7 @@ var DeviceDepth = rule.Rule{
 func checkDeviceDepth(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
 	b, chosen, err := part.Resolve(o.Assembly)
-	if o.Status == plan.StatusRemove || !chosen || err != nil || b.Depth() == 0 {
+	if !o.IsInUse() || !chosen || err != nil || b.Depth() == 0 {
 		return nil
 	}
 	contents, source := ContentsOf(v)

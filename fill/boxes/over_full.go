@@ -80,7 +80,7 @@ const mostOffers = 3
 func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, w Work) (offers []rule.Remedy) {
 	need := neededOf(w)
 	from := part.All().Roomier(b.Assembly, need)
-	if isThere(v.Opening) {
+	if v.Opening.Status.IsOld() {
 		offers = extended(v, fig, b)
 		from = part.All().OldWork(b.Assembly, need)
 	}
@@ -93,7 +93,7 @@ func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, w Work) (o
 			continue
 		}
 		label := words.New("rule.box-fill.remedy", "Use “{0}”: {1}", a.Text(), a.MarkedVolume())
-		if isThere(v.Opening) {
+		if v.Opening.Status.IsOld() {
 			label = words.New("rule.box-fill.remedy.old-work", "Replace it with “{0}”: {1}", a.Text(), a.MarkedVolume())
 		}
 		offers = append(offers, rule.Remedy{

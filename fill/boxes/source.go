@@ -12,11 +12,12 @@ const (
 	Stated         Source = "stated"           // by the user
 	Assumed        Source = "assumed"          // by the kind of opening
 	NotKnown       Source = "not known"        // the user says so, or nothing tells
+	InPart         Source = "in part"          // what was seen; more may be there
 	NotCounted     Source = "not counted"      // nothing that 314.16 counts: low voltage, or a box of its own
 )
 
 // IsKnown reports whether there are contents to be counted.
-func (s Source) IsKnown() bool { return s != NotKnown && s != NotCounted }
+func (s Source) IsKnown() bool { return s != NotKnown && s != InPart && s != NotCounted }
 
 // Text returns the source as people read it.
 func (s Source) Text() words.Text {
@@ -29,6 +30,8 @@ func (s Source) Text() words.Text {
 		return words.New("source.stated", "entered")
 	case Assumed:
 		return words.New("source.assumed", "assumed")
+	case InPart:
+		return words.New("source.in-part", "known in part")
 	case NotCounted:
 		return words.New("source.not-counted", "not counted")
 	}

@@ -8,14 +8,10 @@ import (
 	"studbay/plan/index"
 )
 
-// isThere reports whether a box is in the wall already, so that its contents are what
-// was found in it and not what will be put there.
-func isThere(o *plan.Opening) bool { return o.Status != plan.StatusNew && o.Status != "" }
-
 // Replaced reports whether the cables drawn to an opening stand in place of an item that
 // is stated: cables, conductors and grounding conductors of a new box.
 func Replaced(v index.OpeningView, i box.Item) bool {
-	return len(v.Cables) > 0 && !isThere(v.Opening) && isSupply(i)
+	return len(v.Cables) > 0 && !v.Opening.Status.IsOld() && isSupply(i)
 }
 
 // isSupply reports whether an item is what cables bring that end or are spliced here.
@@ -25,7 +21,7 @@ func isSupply(i box.Item) bool {
 
 // statedBy returns what the user stated of a box, and whether anything was.
 func statedBy(o *plan.Opening) (items box.Contents, ok bool) {
-	if o.Contents == nil || o.Contents.Source != plan.ContentsStated {
+	if o.Contents == nil || o.Contents.Source == plan.ContentsNotKnown {
 		return nil, false
 	}
 	for _, i := range o.Contents.Items {
@@ -63,6 +59,34 @@ func Restated(v index.OpeningView, items box.Contents) *plan.Contents {
 	return StatedContents(box.InSpaces(now, begun))
 }
 
+// SeenCables returns how many cables were seen in a box without being read.
+func SeenCables(o *plan.Opening) (n int) {
+	if o.Contents == nil {
+		return 0
+	}
+	for _, i := range o.Contents.Items {
+		if isUnread(i) {
+			n += max(i.Times, 1)
+		}
+	}
+	return n
+}
+
+// WithSeenCables returns what a plan keeps of a box in which so many cables were seen
+// without being read, beside what else was.
+func WithSeenCables(o *plan.Opening, n int) *plan.Contents {
+	seen := &plan.Contents{Source: plan.ContentsInPart}
+	if o.Contents != nil {
+		seen.Items = slices.DeleteFunc(slices.Clone(o.Contents.Items), isUnread)
+	}
+	if n > 0 {
+		seen.Items = append(seen.Items, plan.Item{What: plan.ItemCable, Times: n})
+	}
+	return seen
+}
+
+func isUnread(i plan.Item) bool { return i.What == plan.ItemCable && i.Size == 0 }
+
 // ToldBy returns what a plan keeps of a box whose contents are told by a source: what it
 // holds now, as stated by the user; that they are not known; or nothing, which leaves it
 // to the cables drawn and the kind of opening.
@@ -72,6 +96,12 @@ func ToldBy(v index.OpeningView, source Source) *plan.Contents {
 		return Restated(v, ToState(v))
 	case NotKnown:
 		return &plan.Contents{Source: plan.ContentsNotKnown}
+	case InPart:
+		seen := &plan.Contents{Source: plan.ContentsInPart}
+		if was := v.Opening.Contents; was != nil {
+			seen.Items = was.Items
+		}
+		return seen
 	}
 	return nil
 }

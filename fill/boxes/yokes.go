@@ -20,6 +20,9 @@ func NewDevice(kind string) plan.Device { return plan.Device{Kind: kind} }
 // DevicesOf returns what is on the yokes of an opening: what the plan says, else what its
 // kind does. The caller may write to it.
 func DevicesOf(o *plan.Opening) []plan.Device {
+	if o.Status == plan.StatusMoved {
+		return nil // a blank cover at most
+	}
 	if len(o.Devices) > 0 {
 		return slices.Clone(o.Devices)
 	}

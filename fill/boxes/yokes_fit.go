@@ -5,7 +5,6 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/fill/rule"
-	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
@@ -22,7 +21,7 @@ var YokesFit = rule.Rule{
 func checkYokesFit(v index.OpeningView, _ *code.Figures) []rule.Finding {
 	o := v.Opening
 	b, chosen, err := part.Resolve(o.Assembly)
-	if o.Status == plan.StatusRemove || !chosen || err != nil || b.Gangs() == 0 {
+	if !o.IsInUse() || !chosen || err != nil || b.Gangs() == 0 {
 		return nil
 	}
 	yokes, wide, need := mountedOn(v)

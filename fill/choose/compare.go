@@ -61,7 +61,7 @@ func (f *Finder) Column(p Policy) (c Column, err error) {
 func (c *Column) spare() {
 	sum := new(big.Int)
 	for _, o := range c.Takeoff.Openings {
-		if o.View.Opening.Status == plan.StatusRemove {
+		if o.View.Opening.IsGone() {
 			continue
 		}
 		c.Openings++

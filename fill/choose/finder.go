@@ -85,7 +85,7 @@ func (f *Finder) For(id plan.ID) []Candidate {
 		return kept
 	}
 	v, ok := f.ix.OpeningView(id)
-	if !ok || v.Opening.Status == plan.StatusRemove || reference(v.Opening) == nil {
+	if !ok || v.Opening.IsGone() || reference(v.Opening) == nil {
 		return nil
 	}
 	var all []Candidate

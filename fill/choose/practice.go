@@ -46,7 +46,7 @@ func (c Column) materials() (plastic, metal int) {
 	for _, o := range c.Takeoff.Openings {
 		box := frame.BoxOf(o.View.Opening.Assembly)
 		switch {
-		case box == nil || o.View.Opening.Status == plan.StatusRemove:
+		case box == nil || o.View.Opening.IsGone():
 		case box.Material == part.Plastic:
 			plastic++
 		default:

@@ -48,7 +48,7 @@ func hides(b frame.Placed, fixture *plan.Fixture) (f rule.Finding, is bool) {
 	kind := part.All().Fixture(fixture.Kind)
 	body, plate := outlineOf(fixture), b.Plate()
 	edge := body.Top + fixture.Splash
-	if kind.Covers == part.CoversNothing || b.Opening.Status == plan.StatusRemove || part.All().Serves(b.Opening.Kind, fixture.Kind) ||
+	if kind.Covers == part.CoversNothing || b.Opening.IsGone() || part.All().Serves(b.Opening.Kind, fixture.Kind) ||
 		!plate.Meets(frame.Rect{Left: body.Left, Right: body.Right, Bottom: body.Bottom, Top: edge}) {
 		return f, false
 	}

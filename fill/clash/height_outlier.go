@@ -32,7 +32,7 @@ func checkHeightOutlier(v index.RoomView, fig *code.Figures) (found []rule.Findi
 	for _, s := range v.Sides {
 		for _, o := range s.Openings {
 			kind := part.All().Kind(o.Kind)
-			if o.Status == plan.StatusRemove || kind == nil {
+			if !o.IsInUse() || kind == nil {
 				continue
 			}
 			h := habit{kind.Family, kind.Height}

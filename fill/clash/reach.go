@@ -42,7 +42,7 @@ func checkReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 	for _, s := range v.Sides {
 		for _, o := range s.Openings {
 			worked := workedPart(o)
-			if o.Status == plan.StatusRemove || worked == 0 {
+			if !o.IsInUse() || worked == 0 {
 				continue
 			}
 			centre := frame.CentreHeight(o, v.Room)

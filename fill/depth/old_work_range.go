@@ -20,8 +20,8 @@ var OldWorkRange = rule.Rule{
 }
 
 func checkOldWorkRange(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
-	thick := frame.SetProud(v.Side)
 	for _, b := range v.Wall().Boxes {
+		thick := frame.SetProud(b.Side)
 		if b.Box == nil || b.Box.Mounting != part.OldWork || b.IsThere() {
 			continue
 		}
@@ -30,7 +30,7 @@ func checkOldWorkRange(v rule.SideView, _ *code.Figures) (found []rule.Finding) 
 		f.Why = words.New("rule.old-work-range.why", "The finish is {0} thick; the clamps grip {1} to {2} (from memory, read it off the box).",
 			words.Height(thick), words.Height(fit.ClampMin), words.Height(fit.ClampMax))
 		switch {
-		case thick == 0 || frame.IsUndecided(v.Side):
+		case thick == 0 || frame.IsUndecided(b.Side):
 			f = rule.OnBox(b.Opening, rule.Note)
 			f.IsOpen = true
 			f.Message = words.New("rule.old-work-range.open", "{0}: it is not known how thick the finish is that its clamps grip", b.Opening.Tag)

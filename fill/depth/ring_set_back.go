@@ -23,18 +23,15 @@ var RingSetBack = rule.Rule{
 }
 
 func checkRingSetBack(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
-	if len(v.Side.Finish) == 0 {
-		return nil
-	}
-	proud := frame.SetProud(v.Side)
 	for _, b := range v.Wall().Boxes {
+		proud := frame.SetProud(b.Side)
 		switch {
-		case !b.IsBuiltIn():
-		case b.Body.HasRing && frame.IsUndecided(v.Side):
+		case len(b.Side.Finish) == 0, !b.IsBuiltIn():
+		case b.Body.HasRing && frame.IsUndecided(b.Side):
 			found = append(found, undecided(v, b, words.New("rule.ring-set-back.open", "{0}: its ring waits for the finish", b.Opening.Tag)))
 		case b.Body.HasRing && b.Body.Raise > proud:
 			found = append(found, ringProud(v, b, fig))
-		case b.Body.HasRing && proud-b.Body.Raise > frame.AllowedSetBack(v.Side, fig.Build.SetBack):
+		case b.Body.HasRing && proud-b.Body.Raise > frame.AllowedSetBack(b.Side, fig.Build.SetBack):
 			found = append(found, ringBack(v, b, fig))
 		case !b.Body.HasRing && b.Box.Fit.ProudMax > 0 && proud > b.Box.Fit.ProudMax:
 			found = append(found, boxBack(v, b))
@@ -47,12 +44,12 @@ func checkRingSetBack(v rule.SideView, fig *code.Figures) (found []rule.Finding)
 func undecided(v rule.SideView, b frame.Placed, message words.Text) rule.Finding {
 	f := rule.OnBox(b.Opening, rule.Note)
 	f.IsOpen, f.Message = true, message
-	f.Why = words.New("rule.ring-set-back.open.why", "A layer of this wall is undecided; {0} is a guess. A box whose depth can be set later would serve any finish.", words.Height(frame.SetProud(v.Side)))
+	f.Why = words.New("rule.ring-set-back.open.why", "A layer of this wall is undecided; {0} is a guess. A box whose depth can be set later would serve any finish.", words.Height(frame.SetProud(b.Side)))
 	return f
 }
 
 func ringBack(v rule.SideView, b frame.Placed, fig *code.Figures) rule.Finding {
-	proud, allowed := frame.SetProud(v.Side), frame.AllowedSetBack(v.Side, fig.Build.SetBack)
+	proud, allowed := frame.SetProud(b.Side), frame.AllowedSetBack(b.Side, fig.Build.SetBack)
 	f := rule.OnBox(b.Opening, rule.Stop)
 	back := proud - b.Body.Raise
 	f.Measured, f.Limit = rule.LengthOf(back), rule.LengthOf(allowed)
@@ -63,24 +60,24 @@ func ringBack(v rule.SideView, b frame.Placed, fig *code.Figures) rule.Finding {
 		f.Why = words.New("rule.ring-set-back.flush.why", "The layers are {0} thick and the ring is raised {1}; behind a surface that burns it may not end back at all.",
 			words.Height(proud), words.Height(b.Body.Raise))
 	}
-	f.Remedies = otherRings(v.Side, b, fig.Build.SetBack)
+	f.Remedies = otherRings(b.Side, b, fig.Build.SetBack)
 	return f
 }
 
 func ringProud(v rule.SideView, b frame.Placed, fig *code.Figures) rule.Finding {
-	proud := frame.SetProud(v.Side)
+	proud := frame.SetProud(b.Side)
 	f := rule.OnBox(b.Opening, rule.Warn)
 	f.ByPractice = true
 	f.Measured, f.Limit = rule.LengthOf(b.Body.Raise), rule.LengthOf(proud)
 	f.Message = words.New("rule.ring-set-back.proud", "{0}: the ring stands {1} out of the finish", b.Opening.Tag, words.Height(b.Body.Raise-proud))
 	f.Why = words.New("rule.ring-set-back.proud.why", "The layers are {0} thick and the ring is raised {1}: the plate would not lie on the wall (common practice).",
 		words.Height(proud), words.Height(b.Body.Raise))
-	f.Remedies = otherRings(v.Side, b, fig.Build.SetBack)
+	f.Remedies = otherRings(b.Side, b, fig.Build.SetBack)
 	return f
 }
 
 func boxBack(v rule.SideView, b frame.Placed) rule.Finding {
-	proud := frame.SetProud(v.Side)
+	proud := frame.SetProud(b.Side)
 	f := rule.OnBox(b.Opening, rule.Warn)
 	f.ByPractice = true
 	f.Measured, f.Limit = rule.LengthOf(proud), rule.LengthOf(b.Box.Fit.ProudMax)

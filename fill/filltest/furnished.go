@@ -90,7 +90,9 @@ func (f *furnishing) room(x unit.Length) unit.Length {
 	if f.next(4) == 0 {
 		r.Floor = []plan.Layer{{Name: "tile", Thickness: f.length(0, 2)}}
 	}
+	r.Overhead = pick(f, plan.Conditions)
 	for _, s := range r.Sides {
+		f.standing(s)
 		if f.next(3) == 0 {
 			s.Kind = pick(f, []plan.SideKind{plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen})
 		}
@@ -98,6 +100,18 @@ func (f *furnishing) room(x unit.Length) unit.Length {
 	f.add(edit.AddRoom{Level: f.p.Levels[0].ID, Room: r})
 	f.rooms = append(f.rooms, r)
 	return x + w
+}
+
+// standing says what of a face is opened, what is known behind it and what runs along it.
+func (f *furnishing) standing(s *plan.Side) {
+	if f.next(3) > 0 {
+		return
+	}
+	s.Condition = pick(f, plan.Conditions)
+	at := f.length(0, 60)
+	s.Zones = []plan.Zone{{From: at, To: at + f.length(1, 90), Condition: pick(f, plan.Conditions[1:])}}
+	s.Probes = []plan.Probe{{From: at, To: at + f.length(1, 30), Clear: f.next(2) == 0}}
+	s.Trim = []plan.Trim{{Name: "baseboard", Height: f.length(1, 16)}}
 }
 
 // face draws a place along a side of a room.
@@ -172,7 +186,9 @@ func (f *furnishing) opening() plan.Opening {
 		o.Assembly = plan.Assembly{Code: assemblies[f.next(len(assemblies))].Code}
 	}
 	if f.next(6) == 0 {
-		o.Status = pick(f, []plan.Status{plan.StatusExisting, plan.StatusRemove})
+		o.Status = pick(f, []plan.Status{plan.StatusExisting, plan.StatusRemove, plan.StatusMoved, plan.StatusReplaced})
+		fates := plan.FatesOf(o.Status)
+		o.Fate = pick(f, fates)
 	}
 	if f.next(4) == 0 {
 		o.Contents = &plan.Contents{Source: plan.ContentsStated, Items: []plan.Item{

@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"slices"
+
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -23,15 +25,29 @@ func FramingBetween(s *plan.Side, behind index.Backing) unit.Length {
 }
 
 // FramingAt returns the depth of the framing behind a place along the face: what the
-// geometry leaves where another wall stands behind, else what the side states; 0 where
-// nobody tells.
+// geometry leaves where another wall stands behind, else what the side states there; 0 where
+// nobody tells. Behind plaster the keys that hold it take their part.
 func (f Face) FramingAt(along unit.Length) unit.Length {
+	here := f.Side.At(along)
 	for _, b := range f.Behind {
 		if b.Side.Kind == plan.SideWall && b.From <= along && along <= b.To {
-			return max(FramingBetween(f.Side, b), 0)
+			_, end := f.across(b)
+			b.Side = b.Side.At(end - along)
+			return max(FramingBetween(here, b)-keysOf(here)-keysOf(b.Side), 0)
 		}
 	}
-	return f.Side.Studs.Depth
+	return max(here.Studs.Depth-keysOf(here), 0)
+}
+
+// plasterKeys is how far plaster that has run through between laths and curled over reaches
+// behind them (common practice).
+const plasterKeys = unit.Inch / 2
+
+func keysOf(s *plan.Side) unit.Length {
+	if slices.ContainsFunc(s.Finish, func(l plan.Layer) bool { return l.Lath != plan.NoLath }) {
+		return plasterKeys
+	}
+	return 0
 }
 
 // FreeThickness returns how thick a side is drawn where nothing stands behind it: a wall

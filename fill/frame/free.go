@@ -81,11 +81,12 @@ func PastPlate(o *plan.Opening, r Rect) Rect {
 func InTheWay(s *index.SideView, room *plan.Room, o *plan.Opening) (all []Rect) {
 	plate := func(r Rect) { all = append(all, PastPlate(o, r)) }
 	for _, other := range s.Openings {
-		if other.Status != plan.StatusRemove && other.ID != o.ID {
+		if !other.IsGone() && other.ID != o.ID {
 			all = append(all, RectOf(other, room))
 			plate(PlacedIn(s.Side, room, other).Plate())
 		}
 	}
+	all = append(all, Blocked(s.Side)...)
 	for _, c := range s.Cuts {
 		all = append(all, RectOfCut(c))
 		if trim, any := CasingOf(c); any {

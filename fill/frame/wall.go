@@ -22,7 +22,7 @@ type Wall struct {
 type Placed struct {
 	Rect
 	Opening *plan.Opening
-	Side    *plan.Side // the face that it is set in
+	Side    *plan.Side // the face that it is set in, as it is there
 	Room    *plan.Room
 	Box     *part.Box // nil where none is chosen or known
 	Body    Body      // the zero value where there is no Box
@@ -47,13 +47,13 @@ func (p Placed) IsBuiltIn() bool {
 }
 
 // IsThere reports whether the box is built in already: where it stands is no question.
-func (p Placed) IsThere() bool { return p.Opening.Status == plan.StatusExisting }
+func (p Placed) IsThere() bool { return p.Opening.Status.IsOld() }
 
 // WallIn returns the wall of a side of a room's view, worked out once.
 func WallIn(s *index.SideView, room *plan.Room) *Wall {
 	w := &Wall{Framed: FaceIn(s).Framed(), Room: room}
 	for _, o := range s.Openings {
-		if o.Status != plan.StatusRemove {
+		if !o.IsGone() {
 			w.Boxes = append(w.Boxes, placed(o, s.Side, room))
 		}
 	}
@@ -67,6 +67,7 @@ func WallIn(s *index.SideView, room *plan.Room) *Wall {
 func PlacedIn(side *plan.Side, room *plan.Room, o *plan.Opening) Placed { return placed(o, side, room) }
 
 func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
+	side = side.At(o.At.Along)
 	p := Placed{Rect: RectOf(o, room), Opening: o, Side: side, Room: room, Box: BoxOf(o.Assembly)}
 	p.Body, _ = BodyOf(o.Assembly)
 	p.IsHoused = !housingOf(o).IsZero()
@@ -79,7 +80,7 @@ func (w *Wall) placedBehind(b index.Backing, openings []*plan.Opening) (all []Pl
 	_, end := w.across(b)
 	up := b.Room.FloorThickness() - w.Room.FloorThickness()
 	for _, o := range openings {
-		if at := end - o.At.Along; o.Status == plan.StatusRemove || at < b.From || at > b.To {
+		if at := end - o.At.Along; o.IsGone() || at < b.From || at > b.To {
 			continue
 		}
 		p := placed(o, b.Side, b.Room)

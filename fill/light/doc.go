@@ -10,13 +10,13 @@ import (
 // isLight reports whether an opening is a light that will be there.
 func isLight(o *plan.Opening) bool {
 	k := part.All().Kind(o.Kind)
-	return k != nil && o.Status != plan.StatusRemove && (k.Family == part.Light || k.ID == kindFanLight)
+	return k != nil && o.IsInUse() && (k.Family == part.Light || k.ID == kindFanLight)
 }
 
 // isSwitch reports whether an opening is a switch that will be there.
 func isSwitch(o *plan.Opening) bool {
 	k := part.All().Kind(o.Kind)
-	return k != nil && o.Status != plan.StatusRemove && k.Family == part.Switch
+	return k != nil && o.IsInUse() && k.Family == part.Switch
 }
 
 // The kinds that the rules tell apart.

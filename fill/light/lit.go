@@ -61,7 +61,7 @@ func (v *lit) gather() {
 		for o := range v.ix.OfKind(k.ID).All() {
 			place, ok := v.ix.Place(o.At)
 			switch {
-			case !ok || place.Room == nil || o.Status == plan.StatusRemove:
+			case !ok || place.Room == nil || !o.IsInUse():
 			case k.Family == part.Switch:
 				v.switches[place.Room.ID] = append(v.switches[place.Room.ID], o)
 			default:

@@ -30,7 +30,7 @@ var SwitchHeight = rule.Rule{
 			Message: words.New("rule.switch-height.high", "{0} is {1} above the floor", o.Tag, words.Height(height)),
 			Why:     words.New("rule.switch-height.why", "A switch is reached from the floor: the center of its grip is not higher than {0}.", fig.Limit("switch-max-height")),
 		}
-		if o.Status == plan.StatusExisting {
+		if o.Status.IsOld() {
 			f.Severity = rule.Note
 			return []rule.Finding{f}
 		}

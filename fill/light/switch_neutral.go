@@ -34,7 +34,7 @@ var SwitchNeutral = rule.Rule{
 			Message: words.New("rule.switch-neutral.none", "{0} has no neutral: its only cable has {1} conductors", o.Tag, have),
 			Why:     words.New("rule.switch-neutral.why", "With the neutral that a dimmer or sensor needs it has {0}; a cable with one more, or the feed through this box, brings it.", want),
 		}
-		if o.Status == plan.StatusExisting {
+		if o.Status.IsOld() {
 			f.Severity = rule.Note
 		}
 		return []rule.Finding{f}

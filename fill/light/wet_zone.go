@@ -50,7 +50,7 @@ func onceEach(found []rule.Finding) (out []rule.Finding) {
 // inZone tells of an opening that a zone is too near to, and reports whether it is.
 func inZone(z rule.Wet, room *plan.Room, o *plan.Opening, at geom.Point, fig *code.Figures) (f rule.Finding, in bool) {
 	k := part.All().Kind(o.Kind)
-	if k == nil || o.Status == plan.StatusRemove {
+	if k == nil || !o.IsInUse() {
 		return f, false
 	}
 	isReceptacle, limit := k.Family == part.Receptacle, fig.Lighting.WetZoneOut
@@ -77,7 +77,7 @@ func inZone(z rule.Wet, room *plan.Room, o *plan.Opening, at geom.Point, fig *co
 			f.Why = words.New("rule.wet-zone.within", "No receptacle stands within it or over it.")
 		}
 	}
-	if o.Status == plan.StatusExisting || isReceptacle && z.IsAllOfRoom() {
+	if o.Status.IsOld() || isReceptacle && z.IsAllOfRoom() {
 		f.Severity = rule.Note
 	}
 	return f, true

@@ -49,7 +49,7 @@ func tooFew(v *index.RoomView, fig *code.Figures) []rule.Finding {
 	}
 	circuits, isSaid, count := map[plan.ID]bool{}, true, 0
 	v.EachOpening(func(o *plan.Opening, at geom.Point) {
-		if o.Status == plan.StatusRemove || !isForPeople(o) || !servesCounter(v, o, at) {
+		if !o.IsInUse() || !isForPeople(o) || !servesCounter(v, o, at) {
 			return
 		}
 		count++
@@ -128,14 +128,14 @@ func isNoOutlet(k *part.Kind) bool {
 // stranger returns what is on a circuit and does not belong there, or nil.
 func stranger(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom bool) *plan.Opening {
 	isOneRoom := !slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
-		return o.Opening.Status != plan.StatusRemove && o.Room != v.Room
+		return o.Opening.IsInUse() && o.Room != v.Room
 	})
 	if oneRoom && isOneRoom {
 		return nil
 	}
 	for _, o := range c.Openings {
 		k := part.All().Kind(o.Opening.Kind)
-		if o.Opening.Status == plan.StatusRemove || o.Room == nil || k == nil || isNoOutlet(k) {
+		if !o.Opening.IsInUse() || o.Room == nil || k == nil || isNoOutlet(k) {
 			continue
 		}
 		belongs := k.Family == part.Receptacle && slices.Contains(uses, o.Room.Use) && o.Opening.Kind != "dishwasher" && o.Opening.Kind != "microwave"

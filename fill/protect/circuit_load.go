@@ -59,7 +59,7 @@ func mostOf(c *plan.Circuit) int {
 func loads(c *index.CircuitView) (n int) {
 	for _, o := range c.Openings {
 		k := part.All().Kind(o.Opening.Kind)
-		if k == nil || o.Opening.Status == plan.StatusRemove {
+		if k == nil || !o.Opening.IsInUse() {
 			continue
 		}
 		switch k.Family {

@@ -131,7 +131,7 @@ func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s stat
 		s = notAsked
 	}
 	for _, other := range c.Openings {
-		if other.Opening == o || other.Opening.Status == plan.StatusRemove || !IsGroundFault(other.Opening) {
+		if other.Opening == o || !other.Opening.IsInUse() || !IsGroundFault(other.Opening) {
 			continue
 		}
 		switch orderOf(c, o.ID, other.Opening.ID) {

@@ -61,7 +61,7 @@ func isAttached(v *index.RoomView) bool {
 func hasPower(v *index.RoomView) bool {
 	for _, p := range v.Parts() {
 		o, ok := p.(*plan.Opening)
-		if !ok || o == nil || o.Status == plan.StatusRemove {
+		if !ok || o == nil || !o.IsInUse() {
 			continue
 		}
 		if k := part.All().Kind(o.Kind); k != nil && k.Family != part.LowVoltage {

@@ -23,7 +23,7 @@ func outlets(v *index.RoomView) (all []outlet) {
 	v.EachFixture(func(f index.FixtureView) { tops[f.Fixture.ID] = f.Fixture.Top() })
 	v.EachOpening(func(o *plan.Opening, at geom.Point) {
 		k := part.All().Kind(o.Kind)
-		if o.Status == plan.StatusRemove || !k.IsGeneral() || k.Switched == part.WhollySwitched || o.At.Part == plan.PartCeiling {
+		if !o.IsInUse() || !k.IsGeneral() || k.Switched == part.WhollySwitched || o.At.Part == plan.PartCeiling {
 			return
 		}
 		up := frame.CentreHeight(o, v.Room)

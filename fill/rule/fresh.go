@@ -4,16 +4,19 @@ import (
 	"crypto/sha256"
 	"encoding/binary"
 
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
 )
 
 // AddFresh adds an opening. A check sees one scope and cannot know the IDs of the others:
-// where the opening's is taken, one that follows from it is given, the same each time.
+// where the opening's is taken, one that follows from it is given, the same each time. In a
+// wall that stays closed it gets an old-work box.
 type AddFresh struct{ edit.AddOpening }
 
 // Apply fails as AddOpening does, but not for the ID.
 func (e AddFresh) Apply(p plan.Plan) (plan.Plan, error) {
+	e.Opening = part.ForWall(p, e.Opening)
 	for {
 		if taken, _ := p.Opening(e.Opening.ID); taken == nil {
 			return e.AddOpening.Apply(p)

@@ -34,7 +34,7 @@ func checkControlled(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 
 func controlled(v index.RoomView, openings []*plan.Opening) (found []rule.Finding) {
 	for _, o := range openings {
-		if o.Status == plan.StatusRemove || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || !isWhollyControlled(o, v) {
+		if !o.IsInUse() || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || !isWhollyControlled(o, v) {
 			continue
 		}
 		found = append(found, rule.Finding{

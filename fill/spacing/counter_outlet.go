@@ -54,7 +54,7 @@ func isJustBelow(o *plan.Opening, f *plan.Fixture, room *plan.Room, fig *code.Fi
 
 // isCounterOutlet reports whether an opening is a receptacle that may serve a counter.
 func isCounterOutlet(o *plan.Opening) bool {
-	return o.Status != plan.StatusRemove && part.All().Kind(o.Kind).IsGeneral() && !isWhollySwitched(o)
+	return o.IsInUse() && part.All().Kind(o.Kind).IsGeneral() && !isWhollySwitched(o)
 }
 
 // counterTop returns the height of the highest counter that stands at a point of a wall.

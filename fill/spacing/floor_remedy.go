@@ -51,7 +51,7 @@ func isClearOnFloor(o *plan.Opening, v *index.RoomView) bool {
 	at := frame.FootprintOf(o)
 	isWallIn := func(s index.SideView) bool { return s.Side.Kind != plan.SideOpen && at.IsCut(s.Line) }
 	isOn := func(other *plan.Opening) bool {
-		return other.Status != plan.StatusRemove && at.Meets(frame.FootprintOf(other))
+		return !other.IsGone() && at.Meets(frame.FootprintOf(other))
 	}
 	return !isUnderCabinet(at.Center, *v) && v.Room.Outline().Contains(at.Center) && !slices.ContainsFunc(v.Sides, isWallIn) && !slices.ContainsFunc(v.Floor, isOn)
 }

@@ -43,7 +43,7 @@ func receptacles(v index.RoomView, fig *code.Figures) (out []outlet) {
 }
 
 func countsForWalls(o *plan.Opening, v index.RoomView, fig *code.Figures) bool {
-	if o.Status == plan.StatusRemove || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || isWhollyControlled(o, v) {
+	if !o.IsInUse() || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || isWhollyControlled(o, v) {
 		return false
 	}
 	return o.At.Part != plan.PartFace || frame.CentreHeight(o, v.Room) <= fig.Spacing.ReceptacleMaxHeight

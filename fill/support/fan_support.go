@@ -23,7 +23,7 @@ var FanSupport = rule.Rule{
 func checkFanSupport(v index.OpeningView, _ *code.Figures) []rule.Finding {
 	o := v.Opening
 	box := frame.BoxOf(o.Assembly)
-	if o.At.Part != plan.PartCeiling || o.Status == plan.StatusRemove || box == nil || !part.HangsFan(o) {
+	if o.At.Part != plan.PartCeiling || !o.IsInUse() || box == nil || !part.HangsFan(o) {
 		return nil
 	}
 	if !box.CarriesFan() {

@@ -91,10 +91,10 @@ func (t *Taker) Of(o *plan.Opening) (taken Opening) {
 	v.Opening = o
 	taken.View = v
 	switch {
-	case o.Status == plan.StatusRemove:
+	case o.IsGone():
 		t.removed(&taken)
 		return taken
-	case o.Status == plan.StatusExisting && SameParts(o.Assembly, was.Assembly):
+	case o.Status.IsOld() && SameParts(o.Assembly, was.Assembly):
 		taken.Fill = t.fillOf(v)
 		t.cables(&taken)
 		return taken

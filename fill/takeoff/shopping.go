@@ -87,7 +87,7 @@ func Panel(p plan.Plan) (all []Feeds) {
 		at[f.Circuit.ID] = i
 	}
 	for _, o := range p.Openings() {
-		if i, ok := at[o.Circuit]; ok && o.Status != plan.StatusRemove {
+		if i, ok := at[o.Circuit]; ok && !o.IsGone() {
 			all[i].Openings++
 		}
 	}

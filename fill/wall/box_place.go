@@ -25,7 +25,7 @@ var BoxPlace = rule.Rule{
 func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	boxes := make([]placedBox, 0, len(v.Openings))
 	for _, o := range v.Openings {
-		if o.Status != plan.StatusRemove {
+		if !o.IsGone() {
 			boxes = append(boxes, placedBox{frame.RectOf(o, v.Room), o})
 		}
 	}

@@ -35,7 +35,7 @@ type flatBox struct {
 func flatPlaces(v index.RoomView, openings []*plan.Opening, fig *code.Figures) (found []rule.Finding) {
 	boxes := make([]flatBox, 0, len(openings))
 	for _, o := range openings {
-		if o.Status != plan.StatusRemove {
+		if !o.IsGone() {
 			boxes = append(boxes, flatBox{frame.FootprintOf(o), o})
 		}
 	}

@@ -34,7 +34,7 @@ func Draft(ix *index.Index, circuit plan.ID, newID func() plan.ID) (edit.Steps, 
 		}
 	}
 	for _, o := range p.Openings() {
-		if o.Circuit == circuit && o.Status != plan.StatusRemove {
+		if o.Circuit == circuit && o.IsInUse() {
 			d.openings = append(d.openings, o)
 		}
 	}

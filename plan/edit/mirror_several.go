@@ -109,11 +109,7 @@ func mirrorStuds(s *plan.Side, length unit.Length) {
 	if s.Studs.Spacing > 0 {
 		s.Studs.FromRight = !s.Studs.FromRight
 	}
-	s.Places = slices.Clone(s.Places)
-	slices.Reverse(s.Places)
-	for i := range s.Places {
-		s.Places[i].At = plan.FromRight(length, s.Places[i].At, 0)
-	}
+	turnAlong(s, length)
 }
 
 // mirrorThing mirrors one thing where it is, with what stands on it.

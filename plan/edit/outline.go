@@ -112,7 +112,7 @@ func (r *reshaped) carriedStuds(now *plan.Room) []*plan.Side {
 		was, is := r.was.Segment(at), now.Segment(i)
 		moved := *s
 		moved.Studs = studsCarried(s.Studs, shift(was, is), shift(was.Reversed(), is.Reversed()))
-		moved.Places = placesMoved(s.Places, shift(was, is))
+		moveAlong(&moved, shift(was, is))
 		if moved.Studs != s.Studs || shift(was, is) != 0 && len(s.Places) > 0 {
 			sides[i] = &moved
 		}
@@ -134,15 +134,6 @@ func studsCarried(s plan.Studs, left, right unit.Length) plan.Studs {
 		}
 	}
 	return s
-}
-
-// placesMoved returns the studs farther from the left end.
-func placesMoved(places []plan.StudPlace, by unit.Length) []plan.StudPlace {
-	moved := slices.Clone(places)
-	for i := range moved {
-		moved[i].At += by
-	}
-	return moved
 }
 
 func modulo(a, m unit.Length) unit.Length { return (a%m + m) % m }

@@ -215,14 +215,16 @@ func (e SplitSide) Apply(p plan.Plan) (plan.Plan, error) {
 	}
 	left, right := *ref.Side(), *ref.Side()
 	right.Start = ref.Line().At(e.At)
-	left.Places, right.Places = placesWithin(left.Places, 0, e.At), placesWithin(right.Places, e.At, length)
+	keepWithin(&left, 0, e.At)
+	keepWithin(&right, e.At, length)
 	// The part that keeps the ID is carried as any side is that is made shorter.
 	newPart := &right
 	if e.At*2 < length {
 		newPart = &left
 		left.Studs = studsCarried(left.Studs, 0, e.At-length)
 	} else {
-		right.Studs, right.Places = studsCarried(right.Studs, -e.At, 0), placesMoved(right.Places, -e.At)
+		right.Studs = studsCarried(right.Studs, -e.At, 0)
+		moveAlong(&right, -e.At)
 	}
 	newPart.ID, newPart.Extra = e.NewID, nil
 	r := reshape(ref.Room)
@@ -237,16 +239,6 @@ func (e SplitSide) Apply(p plan.Plan) (plan.Plan, error) {
 		return right.ID, along - e.At
 	}
 	return r.apply(p, l)
-}
-
-// placesWithin returns the studs from one place to another, the latter not included.
-func placesWithin(places []plan.StudPlace, from, to unit.Length) (within []plan.StudPlace) {
-	for _, p := range places {
-		if from <= p.At && p.At < to {
-			within = append(within, p)
-		}
-	}
-	return within
 }
 
 // across reports what stands on both parts.

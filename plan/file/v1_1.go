@@ -11,14 +11,17 @@ import (
 // a break or a fixture; framing that is told stud by stud; the spaces of a parted box: an item "space" of its
 // contents, and which of them a cable enters; and what the code book asks of a house: bays
 // and facing of a room, grade and vehicles of a door, provision, fuel and risers of a
-// fixture, the level that stairs lead to, the grounding of an old box; the pairs of
-// openings; and wishes, the client's word. Without them each means what it meant. A plan
+// fixture, the level that stairs lead to, the grounding of an old box; what was moved or
+// replaced, and by which opening; in what condition faces and ceilings are, zones, probed
+// places, trim and lath; the year a house was built; existing cables, and what of a box is
+// known in part; the pairs of openings; and wishes, the client's word. Without them each
+// means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
 // leastVersion returns the oldest version that holds all that a plan has.
 func leastVersion(p plan.Plan) version {
-	if p.Pairs.Len() > 0 || p.Wishes.Len() > 0 {
+	if p.Pairs.Len() > 0 || p.Wishes.Len() > 0 || p.Header != nil && p.Header.Built != 0 {
 		return v1_1
 	}
 	for w := range p.Waivers.All() {
@@ -27,7 +30,7 @@ func leastVersion(p plan.Plan) version {
 		}
 	}
 	for c := range p.Cables.All() {
-		if c.FromSpace != 0 || c.ToSpace != 0 {
+		if c.FromSpace != 0 || c.ToSpace != 0 || c.Existing || c.GroundUnseen {
 			return v1_1
 		}
 	}
@@ -62,7 +65,7 @@ func tellsFrom(l *plan.Level) bool {
 // tellsSpaces reports whether the contents of a box on a level are told space by space.
 func tellsSpaces(l *plan.Level) bool {
 	for o := range l.Openings.All() {
-		if o.Contents != nil && slices.ContainsFunc(o.Contents.Items, func(i plan.Item) bool { return i.What == plan.ItemSpace }) {
+		if o.Contents != nil && (o.Contents.Source == plan.ContentsInPart || slices.ContainsFunc(o.Contents.Items, func(i plan.Item) bool { return i.What == plan.ItemSpace })) {
 			return true
 		}
 	}
@@ -71,18 +74,18 @@ func tellsSpaces(l *plan.Level) bool {
 
 // tellsFraming reports whether a side says of its wall what no 1.0 file could.
 func tellsFraming(s *plan.Side) bool {
-	return len(s.Places) > 0 || s.Rating != (plan.Rating{}) || s.Separation || s.Studs.FromRight || s.Studs.Thick != 0 || tellsUndecided(s.Finish)
+	return s.Condition != "" || len(s.Zones)+len(s.Probes)+len(s.Trim) > 0 || len(s.Places) > 0 || s.Rating != (plan.Rating{}) || s.Separation || s.Studs.FromRight || s.Studs.Thick != 0 || tellsUndecided(s.Finish)
 }
 
 func tellsUndecided(layers []plan.Layer) bool {
-	return slices.ContainsFunc(layers, func(l plan.Layer) bool { return l.Undecided })
+	return slices.ContainsFunc(layers, func(l plan.Layer) bool { return l.Undecided || l.Lath != "" })
 }
 
 // tellsHouse reports whether a level says what the code book asks of a house and no 1.0
 // file could.
 func tellsHouse(l *plan.Level) bool {
 	for r := range l.Rooms.All() {
-		if r.Bays != 0 || r.Faces != plan.FacesUnsaid {
+		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" {
 			return true
 		}
 	}
@@ -97,7 +100,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid {
+		if o.Grounded != plan.Unsaid || o.Was != "" || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

@@ -37,7 +37,7 @@ type Cut struct {
 // the wall is chosen or known.
 func Of(side *index.SideView, room *plan.Room, o *plan.Opening, setBack unit.Length) (Cut, bool) {
 	body, ok := frame.BodyOf(o.Assembly)
-	if !ok || side.Side.Kind != plan.SideWall || o.Status == plan.StatusRemove {
+	if !ok || side.Side.Kind != plan.SideWall || o.IsGone() {
 		return Cut{}, false
 	}
 	w := frame.WallIn(side, room)

@@ -84,7 +84,7 @@ func (b *book) assembliesUsed() (all []*assemblyUse) {
 	byCode := map[string]*assemblyUse{}
 	for _, r := range b.schedule.Rows {
 		o, _ := b.plan.Opening(r.Of)
-		if o == nil || o.Status == plan.StatusRemove {
+		if o == nil || o.IsGone() {
 			continue
 		}
 		made, chosen, err := part.Resolve(o.Assembly)
@@ -180,7 +180,7 @@ func (f *flow) working(w working) {
 	case w.Source == boxes.NotKnown && w.Err != nil:
 		f.paragraph(fine, 0, b.say("assembly.untold", "No verdict: {0}", w.said()))
 		return
-	case w.Source == boxes.NotKnown:
+	case w.Source == boxes.NotKnown, w.Source == boxes.InPart:
 		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been opened and checked with the power off and proven off."))
 		return
 	case w.Err != nil:

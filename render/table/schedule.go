@@ -206,7 +206,7 @@ func (e *entry) measure(ix *index.Index, result fill.Result) {
 	}
 	e.source = source.Text()
 	switch {
-	case e.o.Status == plan.StatusRemove:
+	case e.o.IsGone():
 		e.source = words.Text{}
 	case !source.IsKnown() || result.Figures == nil:
 	case len(w.Spaces) > 0:

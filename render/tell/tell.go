@@ -102,7 +102,7 @@ type teller struct {
 type place struct{ where, away words.Text }
 
 func (t teller) put(all []Opening, o *plan.Opening, p place) []Opening {
-	if o.Status == plan.StatusRemove {
+	if o.IsGone() {
 		return all
 	}
 	one := Opening{Opening: o, What: What(o), Where: p.where, Away: p.away, Height: t.height(o)}

@@ -65,7 +65,7 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 	}
 	items = append(items, scene.Fill{Path: outline, Color: u.Theme.Surface}, scene.Stroke{Path: outline, Pen: pen})
 	items = append(items, u.front(spec, box, ink, max(1, o.Gangs))...)
-	if o.Status == plan.StatusRemove {
+	if o.IsGone() {
 		items = append(items, scene.Stroke{Path: scene.LinePath(
 			scene.Point{X: box.Min.X - 2*u.m.Pixel, Y: box.Max.Y + 2*u.m.Pixel},
 			scene.Point{X: box.Max.X + 2*u.m.Pixel, Y: box.Min.Y - 2*u.m.Pixel}), Pen: pen})

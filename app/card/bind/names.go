@@ -149,6 +149,10 @@ func StatusText(s plan.Status) words.Text {
 		return words.New("status.existing.long", "existing")
 	case plan.StatusRemove:
 		return words.New("status.remove.long", "to be removed")
+	case plan.StatusMoved:
+		return words.New("status.moved.long", "moved from here")
+	case plan.StatusReplaced:
+		return words.New("status.replaced.long", "replaced")
 	}
 	return words.New("status.new.long", "new")
 }

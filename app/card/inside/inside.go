@@ -67,6 +67,7 @@ func Source(s opening) bind.Row {
 			{Value: boxes.Stated, Text: words.New("opening.source.stated", "Entered by you")},
 			{Value: boxes.Assumed, Text: words.New("opening.source.assumed", "Assumed by its kind")},
 			{Value: boxes.NotKnown, Text: words.New("opening.source.unknown", "Not known")},
+			{Value: boxes.InPart, Text: words.New("opening.source.in-part", "Known in part")},
 		}
 		if source.Now() == boxes.Drawn {
 			all = append(all, bind.Option[boxes.Source]{Value: boxes.Drawn, Text: words.New("opening.source.drawn", "The cables drawn"), Do: func() {}})

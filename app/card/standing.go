@@ -1,0 +1,173 @@
+package card
+
+import (
+	"studbay/app/card/bind"
+	"studbay/app/look"
+	"studbay/fill/boxes"
+	"studbay/fill/part"
+	"studbay/fill/remodel"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
+
+// What a card tells of walls and boxes that stand already.
+
+// movesRow moves an existing opening along its face: the old box stays to be decided on.
+func movesRow(s opening) bind.Row {
+	is := func(o plan.Opening) bool { return o.Status == plan.StatusExisting && o.At.Part == plan.PartFace }
+	if s = s.Only(is); !s.Has() {
+		return bind.Row{}
+	}
+	at := bind.Told(s, func(o plan.Opening) unit.Length { return o.At.Along }, func(o plan.Opening, along unit.Length) edit.Edit {
+		to := o.At
+		to.Along = along
+		return remodel.Move(s.Index.Plan(), &o, to)
+	})
+	return bind.Field(s.Context, s.Say("opening.moves", "New place, from left corner"), at, bind.Lengths(s.Context), bind.Hint(s.Say("opening.moves.hint", "the old box is asked about")))
+}
+
+// replacedRow puts an opening of another kind in the place of an existing one.
+func replacedRow(s opening) bind.Row {
+	if s = s.Only(func(o plan.Opening) bool { return o.Status == plan.StatusExisting }); !s.Has() {
+		return bind.Row{}
+	}
+	by := bind.Told(s, func(plan.Opening) string { return "" }, func(o plan.Opening, kind string) edit.Edit {
+		if kind == "" {
+			return edit.Steps{}
+		}
+		return remodel.Replace(s.Index.Plan(), &o, kind)
+	})
+	return bind.Choice(s.Context, s.Say("opening.replaced", "Replaced by"), "", by, func() []bind.Option[string] {
+		all := []bind.Option[string]{{Text: words.New("opening.replaced.not", "not replaced")}}
+		for _, k := range part.All().Kinds {
+			all = append(all, bind.Option[string]{Value: k.ID, Text: k.Text()})
+		}
+		return all
+	})
+}
+
+// fateRow says what becomes of the old box of what was moved or replaced.
+func fateRow(s opening) bind.Row {
+	if s = s.Only(func(o plan.Opening) bool { return len(plan.FatesOf(o.Status)) > 1 }); !s.Has() {
+		return bind.Row{}
+	}
+	fate := bind.Told(s, func(o plan.Opening) plan.Fate { return o.Fate }, func(o plan.Opening, to plan.Fate) edit.Edit { return edit.SetFate{ID: o.ID, Fate: to} })
+	return bind.Choice(s.Context, s.Say("opening.fate", "Its old box"), "", fate, func() []bind.Option[plan.Fate] {
+		return bind.Options(plan.FatesOf(s.Now().Status)...)
+	})
+}
+
+// conditionRow says whether a face is new, opened or stays closed.
+var conditionRow = bind.ChoiceOf(words.New("side.condition", "Wall is"), func(x *plan.Side) *plan.Condition { return &x.Condition }, bind.Among(plan.Conditions...))
+
+// roomCondition marks all faces and the ceiling of a room in one step.
+var roomCondition = bind.ChoiceOn(words.New("room.condition", "Walls and ceiling are"), func(s bind.Subject[plan.Room]) bind.Value[plan.Condition] {
+	return bind.Told(s, conditionOf, func(x plan.Room, to plan.Condition) edit.Edit {
+		return edit.SetCondition{Rooms: []plan.ID{x.ID}, Condition: to}
+	})
+}, bind.Among(plan.Conditions...))
+
+// conditionOf is what ceiling and faces have in common, not said where they differ.
+func conditionOf(x plan.Room) plan.Condition {
+	for _, s := range x.Sides {
+		if s.Condition != x.Overhead {
+			return plan.ConditionUnsaid
+		}
+	}
+	return x.Overhead
+}
+
+var roomOverhead = bind.ChoiceOf(words.New("room.overhead", "Ceiling is"), func(x *plan.Room) *plan.Condition { return &x.Overhead }, bind.Among(plan.Conditions...))
+
+// zones are the parts of a face in a condition of their own.
+func zones(s bind.Subject[plan.Side]) bind.Row {
+	all := bind.Part(s, func(x *plan.Side) *[]plan.Zone { return &x.Zones })
+	c := s.Context
+	more := bind.One(func() unit.Length { return 0 }, func(to unit.Length) edit.Edit {
+		z := plan.Zone{To: to, Condition: plan.ConditionOpened}
+		if have := all.Now(); len(have) > 0 {
+			z.From = have[len(have)-1].To
+		}
+		return bind.With(all, z)
+	})
+	return s.Folded(c.Say("side.zones", "Parts opened or closed"), look.Grid, false,
+		bind.List(look.Grid, bind.ByPlace(func() int { return len(all.Now()) }), func(i int) bind.Row {
+			it := bind.Item(all, i)
+			return bind.Column(look.Grid,
+				bind.Choice(c, c.Say("zone.is", "Part {0} is", i+1), "", bind.One(bind.Of(it, func(z *plan.Zone) *plan.Condition { return &z.Condition }).Now, func(to plan.Condition) edit.Edit {
+					if to == plan.ConditionUnsaid {
+						return bind.Without(all, i)
+					}
+					return bind.Of(it, func(z *plan.Zone) *plan.Condition { return &z.Condition }).Edit(to)
+				}), func() []bind.Option[plan.Condition] { return bind.Options(plan.Conditions...) }),
+				bind.Field(c, c.Say("zone.from", "From"), bind.Of(it, func(z *plan.Zone) *unit.Length { return &z.From }), bind.Lengths(c)),
+				bind.Field(c, c.Say("zone.to", "To"), bind.Of(it, func(z *plan.Zone) *unit.Length { return &z.To }), bind.Lengths(c)),
+			)
+		}),
+		bind.Field(c, c.Say("zone.more", "Another part, up to"), more, bind.OrNothing(bind.Lengths(c)), bind.Hint(c.Say("zone.more.hint", "from the left corner"))),
+	)
+}
+
+// trims are what runs along a face and takes room from plates.
+func trims(s bind.Subject[plan.Side]) bind.Row {
+	all := bind.Part(s, func(x *plan.Side) *[]plan.Trim { return &x.Trim })
+	c := s.Context
+	more := bind.One(func() string { return "" }, func(name string) edit.Edit {
+		return bind.With(all, plan.Trim{Name: name, Height: usualTrim})
+	})
+	return s.Folded(c.Say("side.trim", "Baseboard and rails"), look.Grid, false,
+		bind.List(look.Grid, bind.ByPlace(func() int { return len(all.Now()) }), func(i int) bind.Row {
+			it := bind.Item(all, i)
+			name := bind.Of(it, func(t *plan.Trim) *string { return &t.Name })
+			return bind.Column(look.Grid,
+				bind.Field(c, c.Say("trim.name", "Trim {0}", i+1), bind.One(name.Now, func(text string) edit.Edit {
+					if text == "" {
+						return bind.Without(all, i)
+					}
+					return name.Edit(text)
+				}), bind.Texts(c), bind.Hint(c.Say("layer.out", "removed"))),
+				bind.Field(c, c.Say("trim.bottom", "Begins at"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Bottom }), bind.Thicknesses(c)),
+				bind.Field(c, c.Say("trim.height", "Height"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Height }), bind.Thicknesses(c)),
+				bind.Choice(c, c.Say("trim.measured", "Measured"), "", bind.Of(it, func(t *plan.Trim) *bool { return &t.Measured }), func() []bind.Option[bool] { return bind.YesNo(c) }),
+			)
+		}),
+		bind.Field(c, c.Say("trim.more", "Another trim"), more, bind.Texts(c), bind.Hint(c.Say("trim.more.hint", "such as baseboard"))),
+	)
+}
+
+// usualTrim is how high a trim starts out (common practice: a baseboard of an old house).
+const usualTrim = 7 * unit.Inch
+
+// cableIs says whether a cable is in the wall already.
+var cableIs = bind.ChoiceOn(words.New("cable.existing", "Existing"), func(s bind.Subject[plan.Cable]) bind.Value[bool] {
+	return bind.Told(s, func(x plan.Cable) bool { return x.Existing }, func(x plan.Cable, to bool) edit.Edit {
+		return edit.SetCableExisting{ID: x.ID, Existing: to}
+	})
+}, bind.YesNo)
+
+// cableGround says whether a cable carries a grounding conductor, or that nobody has looked.
+var cableGround = bind.ChoiceOn(words.New("cable.ground", "Ground"), func(s bind.Subject[plan.Cable]) bind.Value[plan.Answer] {
+	return bind.Told(s, func(x plan.Cable) plan.Answer { return x.Grounding() }, func(x plan.Cable, to plan.Answer) edit.Edit {
+		return edit.SetGrounding{ID: x.ID, Answer: to}
+	})
+}, func(*bind.Context) []bind.Option[plan.Answer] {
+	return []bind.Option[plan.Answer]{
+		{Value: plan.AnswerYes, Text: words.New("answer.yes", "yes")},
+		{Value: plan.AnswerNo, Text: words.New("answer.no", "no")},
+		{Value: plan.Unsaid, Text: words.New("answer.unseen", "not known")},
+	}
+})
+
+// seenRow is how many cables were seen in a box that is known in part.
+func seenRow(s opening) bind.Row {
+	if s = s.Only(func(o plan.Opening) bool { return o.Contents != nil && o.Contents.Source == plan.ContentsInPart }); !s.Has() {
+		return bind.Row{}
+	}
+	seen := bind.Told(s, func(o plan.Opening) int { return boxes.SeenCables(&o) }, func(o plan.Opening, n int) edit.Edit {
+		return edit.SetContents{ID: o.ID, Contents: boxes.WithSeenCables(&o, n)}
+	})
+	wanted := words.New("opening.seen.wanted", "write how many, 0 for none")
+	return bind.Field(s.Context, s.Say("opening.seen", "Cables seen, not read"), seen, bind.Whole(s.Context, 0, 20, wanted))
+}

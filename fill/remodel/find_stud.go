@@ -1,0 +1,49 @@
+package remodel
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/frame"
+	"studbay/fill/rule"
+	"studbay/plan/words"
+)
+
+// FindStud looks for new boxes where nobody knows the studs yet.
+var FindStud = rule.Rule{
+	ID:    "find-stud",
+	Title: words.New("rule.find-stud.title", "Studs not found yet"),
+	Doc:   words.New("rule.find-stud.doc", `Where the studs of a standing wall were taped one by one, nothing is said of the wall past the last of them: no spacing carries them on. A new box there is told in a note, since the stud wants finding first (common practice). Walls whose studs are laid out by a spacing, and boxes that are there already, are not checked.`),
+	Side:  checkFindStud,
+}
+
+func checkFindStud(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
+	if len(v.Side.Places) == 0 {
+		return nil
+	}
+	first, last := v.Side.Places[0].At, v.Side.Places[len(v.Side.Places)-1].At
+	for _, b := range v.Wall().Boxes {
+		if b.IsThere() || !b.IsBuiltIn() || isBetweenKnown(v.Wall(), b) {
+			continue
+		}
+		f := rule.OnBox(b.Opening, rule.Note)
+		f.IsOpen, f.ByPractice = true, true
+		f.Message = words.New("rule.find-stud.unknown", "{0}: find the stud first", b.Opening.Tag)
+		f.Why = words.New("rule.find-stud.why", "The studs of this wall are known from {0} to {1}; the box goes from {2} to {3}.", first, last, b.Left, b.Right)
+		found = append(found, f)
+	}
+	return found
+}
+
+// isBetweenKnown reports whether the studs at both hands of a box are known: taped ones, or
+// those that frame a door or window.
+func isBetweenKnown(w *frame.Wall, b frame.Placed) bool {
+	var left, right *frame.Stud
+	for _, s := range w.Between(b.Bottom, b.Top) {
+		switch {
+		case s.At <= b.Centre():
+			left = &s
+		case right == nil:
+			right = &s
+		}
+	}
+	return left != nil && right != nil && left.Kind != frame.EndStud && right.Kind != frame.EndStud
+}

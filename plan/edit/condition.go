@@ -1,0 +1,93 @@
+package edit
+
+import (
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// SetCondition says of all faces of some rooms, and of their ceilings, whether they are
+// new, opened or stay closed. Zones of the faces stay as they are.
+type SetCondition struct {
+	Rooms     []plan.ID
+	Condition plan.Condition
+}
+
+// Name returns "Mark walls closed" or what else the condition is.
+func (e SetCondition) Name() words.Text {
+	return words.New("edit.condition", "Mark walls and ceiling: {0}", e.Condition.Text())
+}
+
+// Apply fails with ErrGone where a room is not in the plan.
+func (e SetCondition) Apply(p plan.Plan) (plan.Plan, error) {
+	for _, id := range unique(e.Rooms) {
+		r, _ := p.Room(id)
+		if r == nil {
+			return plan.Plan{}, plan.Gone(plan.KindRoom)
+		}
+		now := *r
+		now.Overhead = e.Condition
+		edits := []Edit{Change{Thing: &now}}
+		for _, s := range r.Sides {
+			side := *s
+			side.Condition = e.Condition
+			edits = append(edits, ChangeSide{Side: side})
+		}
+		var err error
+		if p, err = (Steps{Edits: edits}).Apply(p); err != nil {
+			return plan.Plan{}, err
+		}
+	}
+	return p, nil
+}
+
+// SetCableExisting says whether a cable is in the wall already. Of one that is, nobody has
+// said yet whether it carries a grounding conductor.
+type SetCableExisting struct {
+	ID       plan.ID
+	Existing bool
+}
+
+// Name returns "Mark cable existing".
+func (SetCableExisting) Name() words.Text {
+	return words.New("edit.cable.existing", "Mark cable existing or new")
+}
+
+// Apply fails with ErrGone where the cable is not in the plan.
+func (e SetCableExisting) Apply(p plan.Plan) (plan.Plan, error) {
+	c, ok := p.Cables.Get(e.ID)
+	if !ok {
+		return plan.Plan{}, plan.Gone(plan.KindCable)
+	}
+	if c.Existing == e.Existing {
+		return p, nil
+	}
+	now := *c
+	now.Existing, now.GroundUnseen = e.Existing, e.Existing
+	if e.Existing {
+		now.Ground = false
+	}
+	return Change{Thing: &now}.Apply(p)
+}
+
+// SetGrounding says whether a cable carries a grounding conductor: yes, no, or that nobody
+// has looked.
+type SetGrounding struct {
+	ID     plan.ID
+	Answer plan.Answer
+}
+
+// Name returns "Change the cable's ground".
+func (SetGrounding) Name() words.Text {
+	return words.New("edit.cable.ground", "Change the cable's ground")
+}
+
+// Apply fails with ErrGone where the cable is not in the plan.
+func (e SetGrounding) Apply(p plan.Plan) (plan.Plan, error) {
+	c, ok := p.Cables.Get(e.ID)
+	if !ok {
+		return plan.Plan{}, plan.Gone(plan.KindCable)
+	}
+	now := *c
+	now.Ground, now.GroundUnseen = e.Answer == plan.AnswerYes, e.Answer == plan.Unsaid
+	return Change{Thing: &now}.Apply(p)
+}
