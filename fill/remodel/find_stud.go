@@ -37,12 +37,12 @@ func checkFindStud(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 // those that frame a door or window.
 func isBetweenKnown(w *frame.Wall, b frame.Placed) bool {
 	var left, right *frame.Stud
-	for _, s := range w.Between(b.Bottom, b.Top) {
+	for s := range w.Between(b.Bottom, b.Top) {
 		switch {
 		case s.At <= b.Centre():
-			left = &s
+			left = s
 		case right == nil:
-			right = &s
+			right = s
 		}
 	}
 	return left != nil && right != nil && left.Kind != frame.EndStud && right.Kind != frame.EndStud
