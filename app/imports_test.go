@@ -60,6 +60,7 @@ var importRules = []importRule{
 	{who: "fill/support", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/protect", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/clash", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
+	{who: "fill/remodel", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/fewest", may: "plan/unit", why: "choosing the fewest places along a line knows no room"},
 	{who: "fill/spacing", may: "plan/... fill/rule fill/code fill/part fill/frame fill/fewest", why: familiesApart},
 	{who: "fill/house", may: "plan/...", why: "how rooms lie to one another has nothing to do with what is asked of them"},

@@ -1,6 +1,7 @@
 package tool
 
 import (
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -97,7 +98,7 @@ func (o *opening) Leave(t Window) {
 func like(t Window, kind string, at plan.Anchor) plan.Opening {
 	s := t.Sample()
 	if s == nil || s.Kind != kind {
-		return part.ForWall(t.Plan(), part.NewOpening(t.System(), kind, at))
+		return frame.ForWall(t.Plan(), part.NewOpening(t.System(), kind, at))
 	}
 	made := *s
 	made.ID, made.Tag, made.At = "", "", at

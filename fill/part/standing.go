@@ -1,20 +1,5 @@
 package part
 
-import "studbay/plan"
-
-// ConditionOf returns the condition of the wall or the ceiling that an anchor in a room is on.
-func ConditionOf(r *plan.Room, a plan.Anchor) plan.Condition {
-	switch a.Part {
-	case plan.PartCeiling:
-		return r.Overhead
-	case plan.PartFace:
-		if at := r.SideAt(a.Host); at >= 0 {
-			return r.Sides[at].ConditionAt(a.Along)
-		}
-	}
-	return plan.ConditionUnsaid
-}
-
 // IsFixedFromBehind reports whether a box is fixed to framing that has to be open: any but
 // an old-work box and one on the surface (common practice).
 func (b *Box) IsFixedFromBehind() bool {
@@ -23,31 +8,4 @@ func (b *Box) IsFixedFromBehind() bool {
 		return false
 	}
 	return true
-}
-
-// ForWall returns a new opening with an old-work box in place of one that could not be fixed
-// in the wall or ceiling where it is, where the catalogue has one that serves.
-func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
-	if o.Status.IsOld() || !isClosedAt(p, o.At) {
-		return o
-	}
-	built, chosen, err := Resolve(o.Assembly)
-	if !chosen || err != nil || !built.Box.IsFixedFromBehind() {
-		return o
-	}
-	for _, a := range All().OldWork(built.Assembly, 0) {
-		if !HangsFan(&o) || a.Box.CarriesFan() {
-			o.Assembly = plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}
-			return o
-		}
-	}
-	return o
-}
-
-func isClosedAt(p plan.Plan, a plan.Anchor) bool {
-	r, _ := p.Room(a.Host)
-	if ref, _ := p.Side(a.Host); ref != nil {
-		r = ref.Room
-	}
-	return r != nil && ConditionOf(r, a) == plan.ConditionClosed
 }

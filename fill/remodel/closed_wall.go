@@ -23,7 +23,7 @@ var ClosedWall = rule.Rule{
 
 func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 	v.EachOpening(func(o *plan.Opening, _ geom.Point) {
-		if o.Status.IsOld() || part.ConditionOf(v.Room, o.At) != plan.ConditionClosed {
+		if o.Status.IsOld() || frame.ConditionOf(v.Room, o.At) != plan.ConditionClosed {
 			return
 		}
 		box := frame.BoxOf(o.Assembly)

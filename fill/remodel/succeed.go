@@ -1,6 +1,7 @@
 package remodel
 
 import (
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -21,7 +22,7 @@ func Replace(p plan.Plan, old *plan.Opening, kind string) edit.Succeed {
 }
 
 func successor(p plan.Plan, old *plan.Opening, kind string, at plan.Anchor) plan.Opening {
-	by := part.ForWall(p, part.NewOpening(p.Header.System(), kind, at))
+	by := frame.ForWall(p, part.NewOpening(p.Header.System(), kind, at))
 	by.ID = rule.IDsFor([]any{old}, "succeeds", kind).Next()
 	if old.Height != (plan.Height{}) {
 		by.Height = old.Height

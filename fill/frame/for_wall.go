@@ -1,0 +1,46 @@
+package frame
+
+import (
+	"studbay/fill/part"
+	"studbay/plan"
+)
+
+// ConditionOf returns the condition of the wall or the ceiling that an anchor in a room is on.
+func ConditionOf(r *plan.Room, a plan.Anchor) plan.Condition {
+	switch a.Part {
+	case plan.PartCeiling:
+		return r.Overhead
+	case plan.PartFace:
+		if at := r.SideAt(a.Host); at >= 0 {
+			return r.Sides[at].ConditionAt(a.Along)
+		}
+	}
+	return plan.ConditionUnsaid
+}
+
+// ForWall returns a new opening with an old-work box in place of one that could not be fixed
+// in the wall or ceiling where it is, where the catalogue has one that serves.
+func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
+	if o.Status.IsOld() || !isClosedAt(p, o.At) {
+		return o
+	}
+	built, chosen, err := part.Resolve(o.Assembly)
+	if !chosen || err != nil || !built.Box.IsFixedFromBehind() {
+		return o
+	}
+	for _, a := range part.All().OldWork(built.Assembly, 0) {
+		if !part.HangsFan(&o) || a.Box.CarriesFan() {
+			o.Assembly = plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}
+			return o
+		}
+	}
+	return o
+}
+
+func isClosedAt(p plan.Plan, a plan.Anchor) bool {
+	r, _ := p.Room(a.Host)
+	if ref, _ := p.Side(a.Host); ref != nil {
+		r = ref.Room
+	}
+	return r != nil && ConditionOf(r, a) == plan.ConditionClosed
+}
