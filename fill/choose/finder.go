@@ -180,7 +180,7 @@ func behind(o *plan.Opening, b part.Resolved) unit.Length {
 // otherWork says in what an assembly is another than is wanted: common practice throughout.
 func otherWork(v index.OpeningView, b part.Resolved) (why []words.Text) {
 	want := reference(v.Opening)
-	closed := IsClosed(v.Opening)
+	closed := IsClosed(v)
 	mounting := b.Box.Mounting
 	switch {
 	case b.Gangs() != want.Gangs():
@@ -214,9 +214,10 @@ func builtIn(m part.Mounting) bool {
 	return true
 }
 
-// IsClosed reports whether an opening is set in a wall that is finished already: it is there,
-// or has a box made for that.
-func IsClosed(o *plan.Opening) bool {
-	box := frame.BoxOf(o.Assembly)
-	return o.Status == plan.StatusExisting || box != nil && box.Mounting == part.OldWork
+// IsClosed reports whether an opening is set in a wall that nobody opens: it stays closed,
+// it is there already, or it has a box made for that.
+func IsClosed(v index.OpeningView) bool {
+	o, box := v.Opening, frame.BoxOf(v.Opening.Assembly)
+	return v.Room != nil && frame.ConditionOf(v.Room, o.At) == plan.ConditionClosed ||
+		o.Status.IsOld() || box != nil && box.Mounting == part.OldWork
 }

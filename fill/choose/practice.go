@@ -3,7 +3,6 @@ package choose
 import (
 	"studbay/fill/frame"
 	"studbay/fill/part"
-	"studbay/plan"
 	"studbay/plan/words"
 )
 
