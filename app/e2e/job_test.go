@@ -27,6 +27,7 @@ var (
 	toTheRight  = image.Pt(500, 131)
 	below       = image.Pt(500, 300)
 	lastCorner  = image.Pt(161, 430)
+	nameField   = image.Pt(1246, 111)
 )
 
 // saved reads the plan that the window has saved.
@@ -83,6 +84,8 @@ func TestWholeJob(t *testing.T) {
 	d.Shot("1-empty")
 
 	traceRoom(d)
+	d.WaitStill()
+	nameRoom(d, "Den") // its use is what the name tells
 	d.WaitStill()
 	d.Shot("2-room-and-its-finding")
 
@@ -155,6 +158,14 @@ func traceRoom(d *Display) {
 	d.Move(lastCorner)
 	d.WaitStill()
 	d.Click(lastCorner)
+	d.Key("Return")
+}
+
+// nameRoom gives the room that was traced last a name, on its card.
+func nameRoom(d *Display, name string) {
+	d.Click(nameField)
+	d.Key("ctrl+a")
+	d.Type(name)
 	d.Key("Return")
 }
 
