@@ -19,6 +19,7 @@ type Demo struct {
 var All = []Demo{
 	{"cottage", words.New("demo.cottage", "A new lake cottage on one level"), Cottage},
 	{"hillside", words.New("demo.hillside", "A two-story house in which every rule has something to say"), Hillside},
+	{"farmhouse", words.New("demo.farmhouse", "A bedroom of the 1920s, altered while its walls stay closed"), Farmhouse},
 	{"rowhouse", words.New("demo.rowhouse", "A kitchen and dining room in an old row house"), RowHouse},
 }
 

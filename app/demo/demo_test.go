@@ -178,6 +178,20 @@ func TestDemoFindings(t *testing.T) {
 			"warn rule.switch-place.behind":        1,
 			"warn walk.dark":                       2, // two bedrooms
 		}},
+		{"farmhouse", 15, map[string]int{
+			"stop rule.smoke-alarm.level":    1,
+			"stop rule.smoke-alarm.bedroom":  1,
+			"stop rule.smoke-alarm.outside":  1,
+			"stop rule.blocked-bay.blocked":  1, // the fire block
+			"warn rule.cable-end.gone.one":   1, // that of the old light
+			"note rule.box-fill.not-known":   5, // nobody has opened or read any
+			"note rule.arc-fault.unknown":    1,
+			"note rule.fan-support.joists":   1,
+			"note rule.old-box.unsaid":       1, // that of the switch
+			"note rule.find-stud.unknown":    1, // past the last reading
+			"note rule.old-ground.unknown":   6, // each new receptacle
+			"note rule.blocked-bay.unprobed": 4, // all in closed walls but two
+		}},
 		{"rowhouse", 56, map[string]int{
 			"stop rule.back-to-back.deep":         1,
 			"stop rule.box-fill.over":             1,

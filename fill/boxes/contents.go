@@ -109,6 +109,11 @@ func wiringOf(v index.OpeningView) wiring {
 	w := wiring{usual: u, cables: cableItems(o, v.Cables)}
 	stated, isStated := statedBy(o)
 	isDrawn := len(v.Cables) > 0
+	if o.Status.IsOld() && (stated.Tells(box.Cable) || stated.Tells(box.Conductor)) {
+		// what is in the wall already is among what was found in the box
+		w.cables = cableItems(o, slices.DeleteFunc(slices.Clone(v.Cables), func(c *plan.Cable) bool { return c.Existing }))
+		isDrawn = len(w.cables) > 0
+	}
 	w.stated = slices.DeleteFunc(stated, func(i box.Item) bool { return Replaced(v, i) })
 	w.own = u.luminaire(w.stated)
 	if !w.stated.Tells(box.Device) {

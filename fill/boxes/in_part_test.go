@@ -2,11 +2,13 @@ package boxes_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"studbay/fill/part"
 	"studbay/fill/walltest"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 )
 
@@ -39,6 +41,25 @@ func TestWhatWasSeenInPartIsALowerBound(t *testing.T) {
 		})
 		if got := h.Said("box-fill"); !slices.Equal(got, tt.want) {
 			t.Errorf("%v in %s: %q, want %q", tt.items, tt.marked, got, tt.want)
+		}
+	}
+}
+
+// A cable that is drawn as an existing one is among those that were found in the box: it
+// does not count once more. One that is new does: 2 × 2.00 and one ground of 2.00.
+func TestExistingCablesAreAmongWhatWasFound(t *testing.T) {
+	for existing, want := range map[bool]string{true: "12 in³", false: "18 in³"} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, nil)
+		old := h.Box(room.Sides[0], "duplex", "", 40, 16, func(o *plan.Opening) {
+			o.Status, o.Assembly = plan.StatusExisting, plan.Assembly{}
+			o.Contents = &plan.Contents{Source: plan.ContentsInPart, Items: []plan.Item{{What: plan.ItemCable, Times: 2}}}
+		})
+		other := h.Box(room.Sides[0], "duplex", "PN1", 80, 16, nil)
+		h.Do(edit.Add{Thing: &plan.Cable{ID: h.IDs.New(plan.KindCable), From: old.ID, To: other.ID, Size: 14, Wires: 2, Ground: !existing, Existing: existing}})
+		found := h.Found("box-fill")
+		if len(found) != 1 || !strings.Contains(h.Say(found[0].Why), "at least "+want+";") {
+			t.Errorf("existing %t: %v", existing, found)
 		}
 	}
 }
