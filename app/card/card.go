@@ -36,6 +36,7 @@ var pages = map[byte]func(bind.Context, ...plan.ID) Card{
 	plan.KindLevel:     levelPage.card,
 	plan.KindDecision:  decisionPage.card,
 	plan.KindWaiver:    waiverPage.card,
+	plan.KindWish:      wishPage.card,
 	plan.KindAmendment: amendmentPage.card,
 }
 

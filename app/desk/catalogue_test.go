@@ -140,8 +140,11 @@ func tableTexts() (texts []words.Text) {
 	for _, k := range []plan.SideKind{plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen} {
 		texts = append(texts, k.Text())
 	}
-	for _, s := range []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove} {
+	for _, s := range plan.Statuses {
 		texts = append(texts, s.Text())
+	}
+	for _, k := range plan.WishKinds {
+		texts = append(texts, k.Text())
 	}
 	return texts
 }

@@ -31,5 +31,5 @@ var phrases = map[string]words.Text{
 	"dark":       words.New("page.dark", "Light or dark"),
 	"how-send":   words.New("page.how-send", "Nothing is sent by itself. Share, copy or save this text and send it to whoever gave you this page."),
 	"answered":   words.New("page.answered", "answered"),
-	"caution":    words.New("page.caution", "A planning aid: nothing here says that a code is met. Changes asked for are looked at before anything is moved."),
+	"caution":    words.New("page.caution", "A planning aid: nothing here says that a code is met. Changes asked for are checked before anything is moved."),
 }
