@@ -185,7 +185,7 @@ func TestDemoFindings(t *testing.T) {
 			"stop rule.blocked-bay.blocked":  1, // the fire block
 			"warn rule.cable-end.gone.one":   1, // that of the old light
 			"note rule.box-fill.not-known":   5, // nobody has opened or read any
-			"note rule.arc-fault.unknown":    1,
+			"note rule.arc-fault.breaker":    1,
 			"note rule.fan-support.joists":   1,
 			"note rule.old-box.unsaid":       1, // that of the switch
 			"note rule.find-stud.unknown":    1, // past the last reading

@@ -41,8 +41,8 @@ func TestATypedDistanceIsFromWhereTheWallEnds(t *testing.T) {
 		along  float64
 	}{
 		{"from the left end of the first", at(40, 6), "3'", false, 36},
-		{"past the end of the first room's line, from the right end of the second", at(140, 6), "9'", true, 12},
-		{"on into the first room from there", at(140, 6), "11'", false, 132},
+		{"past the end of the first room's line, from the right end of the second", at(140, 2), "9'", true, 12},
+		{"on into the first room from there", at(140, 2), "11'", false, 132},
 		{"in the second room from its right end", at(250, 6), "2'", true, 96},
 		{"on into the second room from the left end of the first", at(100, 6), "13'", true, 12},
 	} {

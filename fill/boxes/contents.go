@@ -59,7 +59,7 @@ func LeastOf(v index.OpeningView) box.Contents {
 // leastWires is the fewest that a cable has.
 const (
 	leastWire  unit.AWG = 14
-	leastWires          = 2
+	leastWires int      = 2
 )
 
 // smallest puts in place of what was seen only in part the least that it may be: two

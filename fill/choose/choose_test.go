@@ -244,7 +244,7 @@ func TestPoliciesOnRandomPlans(t *testing.T) {
 // which they are built in.
 func TestTrialsSayWhatACheckSays(t *testing.T) {
 	compared := 0
-	for seed := range 12 {
+	for seed := range 14 {
 		p := filltest.Furnished(rand.New(rand.NewPCG(uint64(seed), 5)).IntN)
 		f := finder(t, p)
 		for _, o := range p.Openings() {

@@ -24,13 +24,18 @@ var OldGround = rule.Rule{
 // grounds are the cables of a plan and what they join.
 type grounds struct {
 	cables []*plan.Cable
-	boxes  map[plan.ID]*plan.Opening
-	level  map[plan.ID]plan.ID
-	room   map[plan.ID]plan.ID
+	boxes  map[plan.ID]end
+}
+
+// end is what the rule reads of an opening that cables end in.
+type end struct {
+	id, level, room, was plan.ID
+	tag, kind            string
+	status               plan.Status
 }
 
 func seeGrounds(ix *index.Index) grounds {
-	v := grounds{boxes: map[plan.ID]*plan.Opening{}, level: map[plan.ID]plan.ID{}, room: map[plan.ID]plan.ID{}}
+	v := grounds{boxes: map[plan.ID]end{}}
 	p := ix.Plan()
 	for c := range p.Cables.All() {
 		v.cables = append(v.cables, c)
@@ -39,22 +44,20 @@ func seeGrounds(ix *index.Index) grounds {
 			if o == nil {
 				continue
 			}
-			v.boxes[id], v.level[id] = o, l.ID
+			at := end{id: id, level: l.ID, was: o.Was, tag: o.Tag, kind: o.Kind, status: o.Status}
 			if place, ok := ix.Place(o.At); ok && place.Room != nil {
-				v.room[id] = place.Room.ID
+				at.room = place.Room.ID
 			}
+			v.boxes[id] = at
 		}
 	}
 	return v
 }
 
-// Parts returns the cables and the openings at their ends, with where these are.
+// Parts returns the cables and what is read of the openings at their ends.
 func (v grounds) Parts() (parts []any) {
 	for _, c := range v.cables {
-		parts = append(parts, c)
-		for _, id := range []plan.ID{c.From, c.To} {
-			parts = append(parts, v.boxes[id], v.level[id], v.room[id])
-		}
+		parts = append(parts, c, v.boxes[c.From], v.boxes[c.To])
 	}
 	return parts
 }
@@ -63,30 +66,30 @@ func checkGrounds(v grounds, _ *code.Figures) (found []rule.Finding) {
 	if !slices.ContainsFunc(v.cables, func(c *plan.Cable) bool { return c.Existing }) {
 		return nil
 	}
-	var all []*plan.Opening
+	var all []end
 	for _, o := range v.boxes {
-		if o.Status == plan.StatusNew && part.All().Kind(o.Kind).IsGeneral() && (o.Was == "" || o.Kind != "gfci") {
+		if o.status == plan.StatusNew && part.All().Kind(o.kind).IsGeneral() && (o.was == "" || o.kind != "gfci") {
 			all = append(all, o)
 		}
 	}
-	slices.SortFunc(all, func(a, b *plan.Opening) int { return cmp.Compare(a.ID, b.ID) })
+	slices.SortFunc(all, func(a, b end) int { return cmp.Compare(a.id, b.id) })
 	for _, o := range all {
-		if weak := v.weakFeed(o.ID); weak != nil {
+		if weak := v.weakFeed(o.id); weak != nil {
 			found = append(found, v.ungrounded(o, weak))
 		}
 	}
 	return found
 }
 
-func (v grounds) ungrounded(o *plan.Opening, by *plan.Cable) rule.Finding {
+func (v grounds) ungrounded(o end, by *plan.Cable) rule.Finding {
 	f := rule.Finding{
-		Severity: rule.Stop, Opening: o.ID, About: o.ID, Level: v.level[o.ID], Room: v.room[o.ID],
-		Message: words.New("rule.old-ground.none", "{0}: no grounding conductor reaches it", o.Tag),
+		Severity: rule.Stop, Opening: o.id, About: o.id, Level: o.level, Room: o.room,
+		Message: words.New("rule.old-ground.none", "{0}: no grounding conductor reaches it", o.tag),
 		Why:     words.New("rule.old-ground.why", "The existing cable that feeds it carries none. Run a grounding conductor to it, or protect it by GFCI and mark it “No Equipment Ground” where it replaces an old one."),
 	}
 	if by.Grounding() == plan.Unsaid {
 		f.Severity, f.IsOpen = rule.Note, true
-		f.Message = words.New("rule.old-ground.unknown", "{0}: nobody has checked whether a grounding conductor reaches it", o.Tag)
+		f.Message = words.New("rule.old-ground.unknown", "{0}: nobody has checked whether a grounding conductor reaches it", o.tag)
 		f.Why = words.New("rule.old-ground.unknown.why", "Open the box that the existing cable ends in, with the power off and proven off, and look.")
 	}
 	return f
@@ -100,7 +103,7 @@ func (v grounds) weakFeed(from plan.ID) (weak *plan.Cable) {
 	for len(next) > 0 {
 		at := next[0]
 		next = next[1:]
-		if v.boxes[at] == nil {
+		if _, isBox := v.boxes[at]; !isBox {
 			return nil // a panel
 		}
 		for _, c := range v.cables {

@@ -209,7 +209,7 @@ func TestOldGround(t *testing.T) {
 		want []string
 	}{
 		{"old cable without", run{existing: true}, "duplex", []string{"stop: A2: no grounding conductor reaches it"}},
-		{"old cable nobody looked at", run{existing: true, unseen: true}, "duplex", []string{"note: A2: nobody has looked whether a grounding conductor reaches it"}},
+		{"old cable nobody looked at", run{existing: true, unseen: true}, "duplex", []string{"note: A2: nobody has checked whether a grounding conductor reaches it"}},
 		{"old cable with one", run{existing: true, ground: true}, "duplex", nil},
 		{"a new feed", run{ground: true}, "duplex", nil},
 		{"a light", run{existing: true}, "wall-light", nil},

@@ -90,7 +90,7 @@ func TestEveryOpeningOfADemoIsToldOnce(t *testing.T) {
 			}
 		}
 		for _, o := range ix.Plan().Openings() {
-			if want := 1; o.Status != plan.StatusRemove && seen[o.ID] != want {
+			if want := 1; !o.IsGone() && seen[o.ID] != want {
 				t.Errorf("%s: %s is told of %d times", name, o.Tag, seen[o.ID])
 			}
 		}
