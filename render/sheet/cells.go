@@ -49,6 +49,9 @@ func (g *grid) remarks(r table.Row) string {
 func boxLines(g *grid, r table.Row) []string {
 	b := g.book()
 	o, _ := b.plan.Opening(r.Of)
+	if o != nil && table.IsUnread(o) {
+		return []string{b.say("site.unread", "not read")}
+	}
 	if o == nil || o.Assembly.Code != "" || o.Assembly.Box == "" {
 		return oneLine(b.schedule.Cell(r, "assembly").Text)
 	}

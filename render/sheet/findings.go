@@ -120,7 +120,7 @@ func (f *flow) looked(level *plan.Level) {
 	fig := b.result.Figures
 	s := style{size: small}
 	if fig == nil {
-		for _, c := range cautions {
+		for _, c := range cautionsOf(b.plan) {
 			f.space(1.4)
 			f.bothParagraphs(s, c)
 		}
@@ -137,7 +137,7 @@ func (f *flow) looked(level *plan.Level) {
 	}
 	f.bothParagraphs(s, words.New("looked.only", "Nothing else of the code was checked."))
 	f.amendments(s)
-	for _, c := range cautions {
+	for _, c := range cautionsOf(b.plan) {
 		f.space(1.4)
 		f.bothParagraphs(s, c)
 	}
@@ -185,11 +185,4 @@ func (f *flow) bullet(s style, text string) {
 		}
 		f.page.add(s.at(f.left()+3, f.y-s.line()*0.28, line))
 	}
-}
-
-// cautions end the set.
-var cautions = []words.Text{
-	words.New("caution.heights", "Heights are above the finished floor, to the center of the box, unless a line says otherwise. Distances are to the center, from the finished face of the corner or the outer edge of the casing named."),
-	words.New("caution.volume", "Volumes of boxes rest on the mark or listed size in the catalog; read the mark on the box in your hand. Contents that are assumed are those usual for the kind of opening."),
-	words.New("caution.aid", "This sheet is a planning aid. It says what was checked and what was found, and is no permit, approval or inspection. The adopted local code, the authority having jurisdiction and a licensed electrician decide. Work on wiring only with the power off and proven off."),
 }

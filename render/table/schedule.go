@@ -35,7 +35,7 @@ var scheduleColumns = []struct {
 	{Column{"from_edge", words.New("schedule.from-edge", "To near edge"), Length}, words.New("site.edge", "Near edge"), func(e *entry) Cell { return e.from(0, fromEdge) }},
 	{Column{"across", words.New("schedule.across", "And from"), Text}, same, func(e *entry) Cell { return e.from(1, fromName) }},
 	{Column{"across_centre", words.New("schedule.across-centre", "And to center"), Length}, same, func(e *entry) Cell { return e.from(1, fromCentre) }},
-	{Column{"assembly", words.New("schedule.assembly", "Box type"), Text}, words.New("site.box", "Box"), func(e *entry) Cell { return TextOf(AssemblyCode(e.o.Assembly)) }},
+	{Column{"assembly", words.New("schedule.assembly", "Box type"), Text}, words.New("site.box", "Box"), (*entry).assembly},
 	{Column{"volume", words.New("schedule.volume", "Volume"), Volume}, same, func(e *entry) Cell { return e.volume }},
 	{Column{basisColumn, words.New("schedule.volume-from", "Volume by"), Text}, same, func(e *entry) Cell { return e.say(e.volumeFrom) }},
 	{Column{"fill", words.New("schedule.fill", "Fill"), Volume}, same, func(e *entry) Cell { return e.fill }},
@@ -226,4 +226,16 @@ func (e *entry) worked(w boxes.Work) {
 	if n := len(w.Spaces); n > 1 {
 		e.source = words.New("schedule.space", "{0}, space {1} of {2}", e.source, number, n)
 	}
+}
+
+// IsUnread reports whether the box of an opening is there and nobody has read what it is.
+func IsUnread(o *plan.Opening) bool {
+	return o.Status.IsOld() && o.Assembly.Code == "" && o.Assembly.Box == ""
+}
+
+func (e *entry) assembly() Cell {
+	if IsUnread(e.o) {
+		return e.say(words.New("schedule.unread", "existing box, size not read"))
+	}
+	return TextOf(AssemblyCode(e.o.Assembly))
 }
