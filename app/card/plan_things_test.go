@@ -42,6 +42,22 @@ func TestCircuitCardTakesOnlyWholeNumbers(t *testing.T) {
 	}
 }
 
+// An edition that there are no figures of is named by the card that showed another plan.
+func TestAnUnknownEditionIsNamed(t *testing.T) {
+	d := newDesktop(t)
+	shown := d.context()
+	c := For(shown, nil)
+	p := d.history.Plan()
+	h := *p.Header
+	h.Edition = "2011"
+	p.Header = &h
+	shown.Index = index.New(p)
+	c.Show(shown)
+	if said := textOf(c.Object()); !strings.Contains(said, "2011") {
+		t.Errorf("the card does not name the edition:\n%s", said)
+	}
+}
+
 func TestASettledDecisionLeavesItsAnswer(t *testing.T) {
 	d := newDesktop(t)
 	const id = plan.ID("daaaaaaaa")

@@ -56,7 +56,7 @@ func ChoiceOf[T any, V comparable](label words.Text, at func(*T) *V, options fun
 func ChoiceOn[T any, V comparable](label words.Text, of func(Subject[T]) Value[V], options func(*Context) []Option[V]) Maker[T] {
 	return func(s Subject[T]) Row {
 		value := of(s)
-		return Choice(s.Context, s.Voice.Say(label), fmt.Sprint(value.Now()), value, func() []Option[V] { return options(s.Context) })
+		return choiceOr(s.Context, s.Voice.Say(label), func() string { return fmt.Sprint(value.Now()) }, value, func() []Option[V] { return options(s.Context) })
 	}
 }
 

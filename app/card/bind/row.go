@@ -123,7 +123,12 @@ type Option[V any] struct {
 // Choice is a choice among values; where none is the plan's, other is shown. It scrolls
 // into sight with the focus, and an option of a long list is found by typing.
 func Choice[V comparable](c *Context, label, other string, of Value[V], options func() []Option[V]) Row {
-	made := look.NewChoice(label, other, func() (all []look.Option) {
+	return choiceOr(c, label, func() string { return other }, of, options)
+}
+
+// choiceOr is Choice, asked anew for what is shown where none is the plan's.
+func choiceOr[V comparable](c *Context, label string, other func() string, of Value[V], options func() []Option[V]) Row {
+	made := look.NewChoice(label, other(), func() (all []look.Option) {
 		now, isSame := of.Read()
 		for _, o := range options() {
 			option := look.Option{Label: look.Capital(c.Voice.Say(o.Text)), Now: isSame && o.Value == now, Line: o.Line, Do: o.Do}
@@ -144,7 +149,7 @@ func Choice[V comparable](c *Context, label, other string, of Value[V], options 
 	made.SetWidth(c.Width)
 	return Row{made, func() {
 		if _, isSame := of.Read(); isSame {
-			made.SetOther(other)
+			made.SetOther(other())
 		} else {
 			made.SetOther(c.mixed())
 		}
