@@ -69,3 +69,32 @@ func TestARemedyTellsOfWallItLeaves(t *testing.T) {
 	}
 	t.Error("no remedy for a box that runs past the corner")
 }
+
+// TestACrowdedFaceTellsNotWhatElseARemedyMakes: with 200 boxes on a face it would take each
+// of them to be compared with all others for each remedy.
+func TestACrowdedFaceTellsNotWhatElseARemedyMakes(t *testing.T) {
+	for n, want := range map[int]string{199: "Set it 2\" from the left corner", 200: "Set it 2\" from the left corner; what else it changes was not worked out: 200 boxes and more are on one face"} {
+		r := filltest.OneWall(t, 72)
+		first := r.Receptacle(0, 0)
+		for range n - 1 {
+			r.Receptacle(0, 40)
+		}
+		ix := index.New(r.Plan())
+		result, err := fill.Check(ix)
+		if err != nil {
+			t.Fatal(err)
+		}
+		found := false
+		for f := range result.Each() {
+			if f.Opening == first.ID && f.Rule == "box-place" && len(f.Remedies) > 0 && !found {
+				found = true
+				if got := result.Told(ix, f.Remedies[0]).String(); got != want {
+					t.Errorf("%d boxes: %q, want %q", n, got, want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%d boxes: no remedy for one that runs past the corner", n)
+		}
+	}
+}
