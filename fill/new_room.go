@@ -44,5 +44,25 @@ func RenameRoom(r *plan.Room, title string) edit.RenameRoom {
 // usualLayer is how thick a layer begins: common practice for board and for tile.
 const usualLayer = part.UsualBoard
 
+// NewTrim returns a trim along a face as it begins: a baseboard of an old house is about 7 in
+// high (common practice); all of it is the user's to change.
+func NewTrim(name string) plan.Trim { return plan.Trim{Name: name, Height: 7 * unit.Inch} }
+
+// NewProbe returns a place that was looked behind as it begins: as wide as a bay between
+// studs at 16 in, found clear.
+func NewProbe(from unit.Length) plan.Probe {
+	return plan.Probe{From: from, To: from + 29*unit.Inch/2, Clear: true}
+}
+
+// NewZone returns the part of a face that goes on from those there are up to a place, opened
+// until it is said otherwise.
+func NewZone(before []plan.Zone, to unit.Length) plan.Zone {
+	z := plan.Zone{To: to, Condition: plan.ConditionOpened}
+	if len(before) > 0 {
+		z.From = before[len(before)-1].To
+	}
+	return z
+}
+
 // NewLayer returns a layer of a build-up as it begins; all of it is the user's to change.
 func NewLayer(name string) plan.Layer { return plan.Layer{Name: name, Thickness: usualLayer} }

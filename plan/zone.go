@@ -152,3 +152,28 @@ func isCondition(c Condition) bool {
 	}
 	return false
 }
+
+// Condition is what the ceiling and all faces of the room have in common, not said where they
+// differ. It looks at no zones.
+func (r Room) Condition() Condition {
+	for _, s := range r.Sides {
+		if s.Condition != r.Overhead {
+			return ConditionUnsaid
+		}
+	}
+	return r.Overhead
+}
+
+// Laths are all of them.
+var Laths = []Lath{NoLath, WoodLath, MetalLath}
+
+// Text returns what plaster is keyed to, as people say it.
+func (l Lath) Text() words.Text {
+	switch l {
+	case WoodLath:
+		return words.New("lath.wood", "wood lath")
+	case MetalLath:
+		return words.New("lath.metal", "metal lath")
+	}
+	return words.New("lath.none", "no lath")
+}

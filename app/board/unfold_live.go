@@ -55,7 +55,8 @@ func (u *Unfold) liveShapes(d float64) []shape {
 // ghost draws the box of an opening that would be placed.
 func (u *Unfold) ghost(s *scribe, f unfold.Face, g *tool.Ghost) {
 	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
-	made := part.NewOpening(u.pic.Index.Plan().Header.System(), g.Kind, g.At)
+	p := u.pic.Index.Plan()
+	made := frame.ForWall(p, part.NewOpening(p.Header.System(), g.Kind, g.At))
 	front := frame.FrontOf(&made)
 	wide, high := max(7*s.density, u.medium.Length(front.Width)), max(11*s.density, u.medium.Length(front.Height))
 	wash := s.pic.Theme.Accent

@@ -48,6 +48,8 @@ func layer(c *bind.Context, all bind.Value[[]plan.Layer], i int, isFinish bool) 
 	if isFinish {
 		burns := bind.Of(it, func(l *plan.Layer) *bool { return &l.Combustible })
 		rows = append(rows, bind.Choice(c, c.Say("layer.burns", "Combustible"), "", burns, func() []bind.Option[bool] { return bind.YesNo(c) }))
+		lath := bind.Of(it, func(l *plan.Layer) *plan.Lath { return &l.Lath })
+		rows = append(rows, bind.Choice(c, c.Say("layer.lath", "Keyed to"), "", lath, func() []bind.Option[plan.Lath] { return bind.Options(plan.Laths...) }))
 	}
 	return bind.Column(look.Grid, rows...)
 }

@@ -32,7 +32,7 @@ var sidePage = page[plan.Side]{
 	more: slices.Concat([]bind.Maker[plan.Side]{
 		bind.FieldOf(words.New("side.first", "First stud at"), func(x *plan.Side) *unit.Length { return &x.Studs.First }, bind.Thicknesses),
 		bind.ChoiceOf(words.New("side.from", "Studs laid out from"), func(x *plan.Side) *bool { return &x.Studs.FromRight }, ends),
-	}, buildUp, []bind.Maker[plan.Side]{conditionRow, zones, trims}),
+	}, buildUp, []bind.Maker[plan.Side]{conditionRow, zones, probes, trims}),
 	below:   []bind.Maker[plan.Side]{finish},
 	several: slices.Concat(framing, buildUp, []bind.Maker[plan.Side]{conditionRow, finish}),
 }

@@ -3,6 +3,7 @@ package card
 import (
 	"studbay/app/card/bind"
 	"studbay/app/look"
+	"studbay/fill"
 	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/fill/remodel"
@@ -64,20 +65,10 @@ var conditionRow = bind.ChoiceOf(words.New("side.condition", "Wall is"), func(x 
 
 // roomCondition marks all faces and the ceiling of a room in one step.
 var roomCondition = bind.ChoiceOn(words.New("room.condition", "Walls and ceiling are"), func(s bind.Subject[plan.Room]) bind.Value[plan.Condition] {
-	return bind.Told(s, conditionOf, func(x plan.Room, to plan.Condition) edit.Edit {
+	return bind.Told(s, plan.Room.Condition, func(x plan.Room, to plan.Condition) edit.Edit {
 		return edit.SetCondition{Rooms: []plan.ID{x.ID}, Condition: to}
 	})
 }, bind.Among(plan.Conditions...))
-
-// conditionOf is what ceiling and faces have in common, not said where they differ.
-func conditionOf(x plan.Room) plan.Condition {
-	for _, s := range x.Sides {
-		if s.Condition != x.Overhead {
-			return plan.ConditionUnsaid
-		}
-	}
-	return x.Overhead
-}
 
 var roomOverhead = bind.ChoiceOf(words.New("room.overhead", "Ceiling is"), func(x *plan.Room) *plan.Condition { return &x.Overhead }, bind.Among(plan.Conditions...))
 
@@ -86,11 +77,7 @@ func zones(s bind.Subject[plan.Side]) bind.Row {
 	all := bind.Part(s, func(x *plan.Side) *[]plan.Zone { return &x.Zones })
 	c := s.Context
 	more := bind.One(func() unit.Length { return 0 }, func(to unit.Length) edit.Edit {
-		z := plan.Zone{To: to, Condition: plan.ConditionOpened}
-		if have := all.Now(); len(have) > 0 {
-			z.From = have[len(have)-1].To
-		}
-		return bind.With(all, z)
+		return bind.With(all, fill.NewZone(all.Now(), to))
 	})
 	return s.Folded(c.Say("side.zones", "Parts opened or closed"), look.Grid, false,
 		bind.List(look.Grid, bind.ByPlace(func() int { return len(all.Now()) }), func(i int) bind.Row {
@@ -115,7 +102,7 @@ func trims(s bind.Subject[plan.Side]) bind.Row {
 	all := bind.Part(s, func(x *plan.Side) *[]plan.Trim { return &x.Trim })
 	c := s.Context
 	more := bind.One(func() string { return "" }, func(name string) edit.Edit {
-		return bind.With(all, plan.Trim{Name: name, Height: usualTrim})
+		return bind.With(all, fill.NewTrim(name))
 	})
 	return s.Folded(c.Say("side.trim", "Baseboard and rails"), look.Grid, false,
 		bind.List(look.Grid, bind.ByPlace(func() int { return len(all.Now()) }), func(i int) bind.Row {
@@ -137,8 +124,35 @@ func trims(s bind.Subject[plan.Side]) bind.Row {
 	)
 }
 
-// usualTrim is how high a trim starts out (common practice: a baseboard of an old house).
-const usualTrim = 7 * unit.Inch
+// probes are the parts of a face that somebody has looked behind.
+func probes(s bind.Subject[plan.Side]) bind.Row {
+	all := bind.Part(s, func(x *plan.Side) *[]plan.Probe { return &x.Probes })
+	c := s.Context
+	more := bind.One(func() unit.Length { return 0 }, func(from unit.Length) edit.Edit {
+		return bind.With(all, fill.NewProbe(from))
+	})
+	return s.Folded(c.Say("side.probes", "Behind the wall"), look.Grid, false,
+		bind.List(look.Grid, bind.ByPlace(func() int { return len(all.Now()) }), func(i int) bind.Row {
+			it := bind.Item(all, i)
+			isClear := bind.Of(it, func(p *plan.Probe) *bool { return &p.Clear })
+			return bind.Column(look.Grid,
+				bind.Choice(c, c.Say("probe.found", "Place {0} was found", i+1), "", isClear, func() []bind.Option[bool] {
+					return []bind.Option[bool]{
+						{Value: true, Text: words.New("probe.clear", "clear")},
+						{Value: false, Text: words.New("probe.blocked", "blocked")},
+						{Text: words.New("probe.out", "remove it"), Line: true, Do: func() { s.Do(bind.Without(all, i)) }},
+					}
+				}),
+				bind.Field(c, c.Say("zone.from", "From"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.From }), bind.Lengths(c)),
+				bind.Field(c, c.Say("zone.to", "To"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.To }), bind.Lengths(c)),
+				bind.Field(c, c.Say("trim.bottom", "Begins at"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.Bottom }), bind.Thicknesses(c)),
+				bind.Field(c, c.Say("probe.top", "Ends at"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.Top }), bind.OrNothing(bind.Thicknesses(c)), bind.Hint(c.Say("probe.top.hint", "the ceiling"))),
+				bind.Field(c, c.Say("probe.what", "What is there"), bind.Of(it, func(p *plan.Probe) *string { return &p.What }), bind.Texts(c)),
+			)
+		}),
+		bind.Field(c, c.Say("probe.more", "Another place, from"), more, bind.OrNothing(bind.Lengths(c)), bind.Hint(c.Say("zone.more.hint", "from the left corner"))),
+	)
+}
 
 // cableIs says whether a cable is in the wall already.
 var cableIs = bind.ChoiceOn(words.New("cable.existing", "Existing"), func(s bind.Subject[plan.Cable]) bind.Value[bool] {

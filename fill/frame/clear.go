@@ -52,14 +52,14 @@ func (w *Wall) TooDeep(p, behind Placed) unit.Length {
 	return max(-Spare(framing, p.InFraming(), behind.InFraming()), 0)
 }
 
-// IsClear reports whether a box could be built where it is: within the face, in no break,
-// its plate on no casing, on no other box or plate of the face, with no stud in it and fitting between those of the other
+// IsClear reports whether a box could be built where it is: within the face, in no break
+// and nowhere that is said to be blocked, its plate on no casing, on no other box or plate of the face, with no stud in it and fitting between those of the other
 // face.
 func (w *Wall) IsClear(p Placed) bool {
 	if plate := p.Plate(); min(p.Left, plate.Left) < 0 || max(p.Right, plate.Right) > w.Length {
 		return false
 	}
-	if w.IsInBreak(p) {
+	if w.IsInBreak(p) || slices.ContainsFunc(Blocked(w.Side), p.Meets) {
 		return false
 	}
 	for _, c := range w.Cuts {

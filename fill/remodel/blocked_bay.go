@@ -6,6 +6,7 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -18,8 +19,9 @@ var BlockedBay = rule.Rule{
 	Side:  checkBlocked,
 }
 
-func checkBlocked(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
-	for _, b := range v.Wall().Boxes {
+func checkBlocked(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
+	w := v.Wall()
+	for _, b := range w.Boxes {
 		if b.IsThere() || !b.IsBuiltIn() || v.Side.ConditionAt(b.Opening.At.Along) != plan.ConditionClosed {
 			continue
 		}
@@ -30,6 +32,7 @@ func checkBlocked(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 			if p.What != "" {
 				f.Why = words.New("rule.blocked-bay.why.what", "From {0} to {1} along this wall there is something in the way: {2}.", p.From, p.To, p.What)
 			}
+			f.Remedies = rule.MovesAlong(b, w.ClearPlaces(b, fig.Units.Step()))
 			found = append(found, f)
 			continue
 		}
@@ -38,6 +41,10 @@ func checkBlocked(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 			f.IsOpen, f.ByPractice = true, true
 			f.Message = words.New("rule.blocked-bay.unprobed", "{0}: nobody has looked whether the bay behind it is clear", b.Opening.Tag)
 			f.Why = words.New("rule.blocked-bay.unprobed.why", "Drill a small hole where the box hides it and feel with a bent wire before you cut (common practice).")
+			f.Remedies = []rule.Remedy{{
+				Label: words.New("rule.blocked-bay.clear", "Say: it was found clear"),
+				Edit:  edit.AddProbe{Side: v.Side.ID, Probe: probeOf(b)},
+			}}
 			found = append(found, f)
 		}
 	}
@@ -56,10 +63,16 @@ func blockedBy(s *plan.Side, b frame.Placed) *plan.Probe {
 
 // isProvenClear reports whether the whole width of a box was proven clear.
 func isProvenClear(s *plan.Side, b frame.Placed) bool {
+	want := probeOf(b)
 	for i := range s.Probes {
-		if r := frame.RectOfProbe(&s.Probes[i]); s.Probes[i].Clear && r.Left <= b.Left && b.Right <= r.Right && r.Bottom <= b.Bottom && b.Top <= r.Top {
+		if r := frame.RectOfProbe(&s.Probes[i]); s.Probes[i].Clear && r.Left <= want.From && want.To <= r.Right && r.Bottom <= want.Bottom && want.Top <= r.Top {
 			return true
 		}
 	}
 	return false
+}
+
+// probeOf is what has to be found clear for a box: the part of the face behind it.
+func probeOf(b frame.Placed) plan.Probe {
+	return plan.Probe{From: max(b.Left, 0), To: max(b.Right, 1), Bottom: max(b.Bottom, 0), Top: max(b.Top, 1), Clear: true}
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/fill/walltest"
 	"studbay/plan"
@@ -252,5 +253,60 @@ func TestSetCableExisting(t *testing.T) {
 	h.Do(edit.SetGrounding{ID: c.ID, Answer: plan.AnswerNo})
 	if now, _ := h.Plan.Cables.Get(c.ID); now.Grounding() != plan.AnswerNo {
 		t.Errorf("its ground is %q", now.Grounding())
+	}
+}
+
+// What a remedy of a blocked bay, of one nobody looked behind, or of a trim does clears it;
+// a box 1/16 in beside a blocked part is in nobody's way.
+func TestRemediesInStandingWalls(t *testing.T) {
+	for _, tt := range []struct {
+		name  string
+		side  func(*plan.Side)
+		rule  string
+		found int
+	}{
+		{"blocked", func(s *plan.Side) { s.Probes = []plan.Probe{{From: in(30), To: in(42)}} }, "blocked-bay", 1},
+		{"nobody looked", func(*plan.Side) {}, "blocked-bay", 1},
+		{"a rail across the plate", func(s *plan.Side) { s.Trim = []plan.Trim{{Name: "chair rail", Bottom: in(15), Height: in(3)}} }, "trim-clash", 1},
+	} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Condition = plan.ConditionClosed; tt.side(r.Sides[0]) })
+		h.Box(room.Sides[0], "duplex", "OW1", 40, 16, nil)
+		found := h.Found(tt.rule)
+		if len(found) != tt.found || len(found[0].Remedies) == 0 {
+			t.Errorf("%s: %v", tt.name, found)
+		}
+		h.Cures(tt.rule)
+	}
+	for off, want := range map[float64]int{0: 0, -0.0625: 1} { // of the blocked part's left edge from the box's right
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Condition = plan.ConditionClosed })
+		o := h.Box(room.Sides[0], "duplex", "OW1", 40, 16, nil)
+		r, _ := h.Plan.Room(room.ID)
+		right := frame.PlacedIn(r.Sides[0], r, o).Right
+		h.Do(edit.AddProbe{Side: room.Sides[0], Probe: plan.Probe{From: right + in(off), To: right + in(6)}})
+		blocked := 0
+		for _, f := range h.Found("blocked-bay") {
+			if f.Severity == rule.Stop {
+				blocked++
+			}
+		}
+		if blocked != want {
+			t.Errorf("%v in past the box's edge: %d stops, want %d", off, blocked, want)
+		}
+	}
+}
+
+// In metric a plate of 114 mm centered at 400 mm ends at 343: a baseboard of 342 mm passes,
+// one of 344 does not.
+func TestTrimClashInMetric(t *testing.T) {
+	for high, want := range map[float64]int{342: 0, 344: 1} {
+		h := walltest.New(t)
+		h.Metric()
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Trim = []plan.Trim{{Name: "baseboard", Height: walltest.MM(high)}} })
+		h.Box(room.Sides[0], "duplex", "PN1", 40, 16, func(o *plan.Opening) { o.Height = plan.CentreAt(walltest.MM(400)) })
+		if got := h.Said("trim-clash"); len(got) != want {
+			t.Errorf("%v mm: %q", high, got)
+		}
 	}
 }

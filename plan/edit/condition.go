@@ -1,6 +1,8 @@
 package edit
 
 import (
+	"slices"
+
 	"studbay/plan"
 	"studbay/plan/words"
 )
@@ -38,6 +40,27 @@ func (e SetCondition) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 	}
 	return p, nil
+}
+
+// AddProbe notes a part of a face that somebody has looked behind.
+type AddProbe struct {
+	Side  plan.ID
+	Probe plan.Probe
+}
+
+// Name returns "Note what is behind a wall".
+func (AddProbe) Name() words.Text { return words.New("edit.probe", "Note what is behind a wall") }
+
+// Apply fails with ErrGone where the side is not in the plan, and where the probed part ends
+// before it begins.
+func (e AddProbe) Apply(p plan.Plan) (plan.Plan, error) {
+	ref, _ := p.Side(e.Side)
+	if ref == nil {
+		return plan.Plan{}, plan.Gone(plan.KindSide)
+	}
+	s := *ref.Side()
+	s.Probes = append(slices.Clone(s.Probes), e.Probe)
+	return ChangeSide{Side: s}.Apply(p)
 }
 
 // SetCableExisting says whether a cable is in the wall already. Of one that is, nobody has
