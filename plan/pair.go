@@ -125,7 +125,7 @@ func (p Plan) withPartner(was Plan, id ID) (Plan, error) {
 	now, _ := p.Opening(id)
 	partner, _ := p.Opening(x.Partner(id))
 	line, ok := p.CenterLineOf(x.About)
-	if before == nil || partner == nil || !ok || before.At == now.At && before.Height == now.Height ||
+	if before == nil || partner == nil || partner.Status.IsOld() || !ok || before.At == now.At && before.Height == now.Height ||
 		!isOnLine(now, line) || !isOnLine(partner, line) {
 		return p, nil
 	}
@@ -153,7 +153,7 @@ func (p Plan) withPairsMoved(was Plan) (Plan, error) {
 		now, still := p.CenterLineOf(x.About)
 		one, _ := p.Opening(x.One)
 		other, _ := p.Opening(x.Other)
-		if !ok || !still || before == now || one == nil || other == nil || !isOnLine(one, before) || !isOnLine(other, before) {
+		if !ok || !still || before == now || one == nil || other == nil || one.Status.IsOld() || other.Status.IsOld() || !isOnLine(one, before) || !isOnLine(other, before) {
 			continue
 		}
 		first, second := *one, *other

@@ -138,7 +138,7 @@ func (c *cottage) circuits() {
 	c.sleeping = c.circuit(c.panel, "11", "bedroom and bunk room", 20, 120)
 	c.outdoors = c.circuit(c.panel, "13", "porch and stoop", 20, 120)
 	c.lights = c.circuit(c.panel, "14", "lights and alarms", 15, 120)
-	c.groundFault(c.refrigerator, c.dishwasher, c.rangeCircuit)
+	c.groundFault(c.refrigerator, c.dishwasher, c.rangeCircuit, c.dryer)
 }
 
 func (c *cottage) livingRoom() {

@@ -113,7 +113,7 @@ func uneven(v rule.SideView, left, right frame.Placed, middle about) (found []ru
 			frame.Placed
 			to unit.Length
 		}{{right, middle.line.Opposite(left.Opening.At.Along)}, {left, middle.line.Opposite(right.Opening.At.Along)}} {
-			if v.Wall().IsClear(b.MovedTo(b.to)) {
+			if !b.IsThere() && v.Wall().IsClear(b.MovedTo(b.to)) {
 				f.Remedies = append(f.Remedies, rule.MovesAlong(b.Placed, []unit.Length{b.to})...)
 			}
 		}
@@ -125,10 +125,16 @@ func uneven(v rule.SideView, left, right frame.Placed, middle about) (found []ru
 		f.Measured, f.Limit = rule.LengthOf(off.Abs()), rule.LengthOf(pairStep)
 		f.Message = words.New("rule.pair.level", "{0} and {1} beside the {2} are not level", left.Opening.Tag, right.Opening.Tag, middle.name)
 		f.Why = words.New("rule.pair.level.why", "Their middles are {0} and {1} above the floor.", words.Height(high(left)), words.Height(high(right)))
-		f.Remedies = []rule.Remedy{{
-			Label: words.New("rule.pair.level.remedy", "Set the center of {0} at {1}", right.Opening.Tag, words.Height(high(left))),
-			Edit:  edit.SetHeight{ID: right.Opening.ID, Height: frame.HeightAt(right.Opening, v.Room, high(left))},
-		}}
+		set, like := right, left
+		if right.IsThere() {
+			set, like = left, right
+		}
+		if !set.IsThere() {
+			f.Remedies = []rule.Remedy{{
+				Label: words.New("rule.pair.level.remedy", "Set the center of {0} at {1}", set.Opening.Tag, words.Height(high(like))),
+				Edit:  edit.SetHeight{ID: set.Opening.ID, Height: frame.HeightAt(set.Opening, v.Room, high(like))},
+			}}
+		}
 		found = append(found, f)
 	}
 	return found

@@ -31,9 +31,13 @@ func checkClosetLight(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		if !isLight(o) {
 			return
 		}
+		weight := rule.Stop
+		if o.Status.IsOld() {
+			weight = rule.Note
+		}
 		if o.Kind == kindPendant {
 			found = append(found, rule.Finding{
-				Severity: rule.Stop, Opening: o.ID, About: o.ID, Section: fig.Title + " " + fig.Section("closet-banned"),
+				Severity: weight, Opening: o.ID, About: o.ID, Section: fig.Title + " " + fig.Section("closet-banned"),
 				Message: words.New("rule.closet-light.pendant", "{0} hangs in a closet", o.Tag),
 				Why:     words.New("rule.closet-light.pendant.why", "Pendants are not permitted in clothes closets, whatever their lamp."),
 			})
@@ -45,7 +49,7 @@ func checkClosetLight(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		}
 		if away, any := fromStorage(spaces, o, at, v.Room, fig); any && away+rule.Grain < want {
 			found = append(found, rule.Finding{
-				Severity: rule.Stop, Opening: o.ID, About: o.ID, Measured: rule.LengthOf(away), Limit: rule.LengthOf(want),
+				Severity: weight, Opening: o.ID, About: o.ID, Measured: rule.LengthOf(away), Limit: rule.LengthOf(want),
 				Message: words.New("rule.closet-light.near", "{0} is {1} from the storage space of the closet", o.Tag, words.Beside{Length: away, Other: want}),
 				Why:     words.New("rule.closet-light.why", "A light of this kind keeps {0} from it.", fig.Limit(limit)),
 			})

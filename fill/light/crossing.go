@@ -123,7 +123,7 @@ func (w *walker) judge(c *Crossing) {
 		}
 	}
 	switch {
-	case c.Break == nil && c.Stairs == nil && c.Before != nil:
+	case c.Break == nil && c.Stairs == nil && c.Before != nil && c.Before.State != CrossingUnlit && c.Before.State != CrossingUnsaid:
 		c.State = CrossingOpen
 	case !any:
 		c.State = CrossingUnlit

@@ -73,6 +73,10 @@ func TestClosetLight(t *testing.T) {
 		ruletest.Case("recessed, 6 in", closet("recessed", 12+6+half(t, "recessed")), 0, "410.16(C)(3)"),
 		ruletest.Case("recessed, a sixteenth less", closet("recessed", 12+6+half(t, "recessed")-sixteenth), 1, "410.16(C)(3)"),
 		ruletest.Case("a pendant", closet("pendant", 60), 1, "410.16(B)"),
+		ruletest.Case("one that is there, too near", func(h *ruletest.House) {
+			r := h.Square(plan.UseCloset, 0, 0, 96, 72)
+			r.Opening("pendant", r.Ceiling(48, 60), func(o *plan.Opening) { o.Status = plan.StatusExisting })
+		}, 1, "410.16(B); what is there already is told in a note"),
 		ruletest.Case("no rod drawn", func(h *ruletest.House) {
 			r := h.Square(plan.UseCloset, 0, 0, 96, 72)
 			r.Opening("ceiling-light", r.Ceiling(48, 4))

@@ -2,10 +2,10 @@ package light
 
 import (
 	"slices"
-	"strings"
 
 	"studbay/fill/code"
 	"studbay/fill/house"
+	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -17,7 +17,7 @@ var LitPassage = rule.Rule{
 	ID:     "lit-passage",
 	Title:  words.New("rule.lit-passage.title", "Lights in halls, at stairs and at outside doors"),
 	Figure: "lit-passage",
-	Doc:    words.New("rule.lit-passage.doc", `Halls, foyers, stairs and garages that are attached or have power have a light on a wall switch, and so has the outdoors before each door at grade. A door is at grade where that is said, else on the lowest level that is no basement; a door for vehicles wants no light, nor does one beyond which nothing is drawn. Stairs that are said to have six risers or more have a switch at each end: told where no light at them has two switches. Not checked: landings, dimmers, sensors and remote controls.`),
+	Doc:    words.New("rule.lit-passage.doc", `Halls, foyers, stairs and garages that are attached or have power have a light on a wall switch, and so has the outdoors before each door at grade. A door is at grade where that is said, else on the lowest level that is no basement; a door for vehicles wants no light, nor does one beyond which nothing is drawn. Stairs that are said to have six risers or more have a switch at each end: told where no light at them has two switches. Not checked: landings, whether the light outdoors is near the door, dimmers, sensors and remote controls.`),
 	Leaves: rule.OnlyIn(append(slices.Clone(passages), plan.UseOutdoors)...),
 	Level:  rule.OnLevel(seePassage, checkLitPassage),
 }
@@ -50,14 +50,21 @@ func checkLitPassage(v passage, fig *code.Figures) (found []rule.Finding) {
 type passage struct {
 	*lit
 	isAtGrade bool
+	powered   []plan.ID // garages with anything but low voltage, in the order of rooms
 }
 
-// Parts returns those of lights, and where the level is.
-func (v passage) Parts() []any { return append(slices.Clone(v.lit.Parts()), v.isAtGrade) }
+// Parts returns those of lights, where the level is, and which garages have power.
+func (v passage) Parts() []any {
+	parts := append(slices.Clone(v.lit.Parts()), v.isAtGrade)
+	for _, id := range v.powered {
+		parts = append(parts, id)
+	}
+	return parts
+}
 
-// isUsed reports whether a garage is attached or has a light or switch.
+// isUsed reports whether a garage is attached or has power: anything but low voltage.
 func (v passage) isUsed(r *plan.Room) bool {
-	if len(v.lights[r.ID])+len(v.switches[r.ID]) > 0 {
+	if slices.Contains(v.powered, r.ID) {
 		return true
 	}
 	for _, s := range r.Sides {
@@ -68,6 +75,28 @@ func (v passage) isUsed(r *plan.Room) bool {
 		}
 	}
 	return false
+}
+
+// poweredGarages returns the garages of a level in which anything but low voltage is drawn.
+func poweredGarages(ix *index.Index, level *plan.Level) (all []plan.ID) {
+	for r := range level.Rooms.All() {
+		if r.Use != plan.UseGarage {
+			continue
+		}
+		has := slices.ContainsFunc(ix.OpeningsOn(r.ID), isPowered)
+		for _, s := range r.Sides {
+			has = has || slices.ContainsFunc(ix.OpeningsOn(s.ID), isPowered)
+		}
+		if has {
+			all = append(all, r.ID)
+		}
+	}
+	return all
+}
+
+func isPowered(o *plan.Opening) bool {
+	k := part.All().Kind(o.Kind)
+	return k != nil && o.IsInUse() && k.Family != part.LowVoltage
 }
 
 // outside tells of a door to the outdoors without a light before it.
@@ -113,13 +142,12 @@ func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) 
 
 // basementWords are those of English and Spanish by which the name of a level tells that
 // it is below the ground (common practice in naming).
-var basementWords = []string{"basement", "cellar", "sótano"}
+var basementWords = []string{"basement", "cellar", "sotano"}
 
 // isBasement reports whether a level is a basement: by its name, or since all of it is
 // unfinished.
 func isBasement(l *plan.Level) bool {
-	name := strings.ToLower(l.Name)
-	if slices.ContainsFunc(basementWords, func(w string) bool { return strings.Contains(name, w) }) {
+	if slices.ContainsFunc(words.Plain(l.Name), func(w string) bool { return slices.Contains(basementWords, w) }) {
 		return true
 	}
 	for r := range l.Rooms.All() {
@@ -132,7 +160,7 @@ func isBasement(l *plan.Level) bool {
 
 // seePassage looks at the level and where it is.
 func seePassage(ix *index.Index, level *plan.Level) passage {
-	return passage{seeLit(ix, level), isAtGrade(ix.Plan(), level)}
+	return passage{seeLit(ix, level), isAtGrade(ix.Plan(), level), poweredGarages(ix, level)}
 }
 
 // isAtGrade reports whether a level is the lowest that is no basement: where nobody says

@@ -82,7 +82,15 @@ func TestLitRoute(t *testing.T) {
 			r.hall.Sides[1].Kind, r.bedroom.Sides[3].Kind = plan.SideOpen, plan.SideOpen
 			r.door.Kind, r.door.At = plan.BreakWindow, r.hall.On(3, 40)
 			r.puts(r.bedroom, 1, 60)
+			lamp, by := r.hall.Opening("ceiling-light", r.hall.Ceiling(60, 60)), r.hall.Opening("switch", r.hall.On(2, 82))
+			r.Control([]*plan.Opening{by}, []*plan.Opening{lamp})
 		}, 0, "the light of the room behind shines in"),
+		ruletest.Case("over an open side from a room without a light", func(h *ruletest.House) {
+			r := newRoute(h)
+			r.hall.Sides[1].Kind, r.bedroom.Sides[3].Kind = plan.SideOpen, plan.SideOpen
+			r.door.Kind, r.door.At = plan.BreakWindow, r.hall.On(3, 40)
+			r.puts(r.bedroom, 1, 60)
+		}, 1, "no light shines in from there"),
 		ruletest.Case("no way leads to it", func(h *ruletest.House) {
 			r := newRoute(h)
 			r.door.Kind = plan.BreakWindow

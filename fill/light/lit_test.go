@@ -85,6 +85,10 @@ func TestLitPassage(t *testing.T) {
 	ruletest.Try(t, &light.LitPassage, []ruletest.Trial{
 		ruletest.Case("a hall", lit("2023", plan.UseHall, "ceiling-light", true, true), 0, "210.70(A)(2)(1)"),
 		ruletest.Case("a hall without a light", lit("2023", plan.UseHall, "", true, false), 1, "210.70(A)(2)(1)"),
+		ruletest.Case("a detached garage with a receptacle and no light", func(h *ruletest.House) {
+			r := h.Square(plan.UseGarage, 0, 0, 240, 240)
+			r.Opening("duplex", r.On(0, 40))
+		}, 1, "210.70(A)(2)(1): with electric power"),
 		ruletest.Case("a detached garage without power", lit("2023", plan.UseGarage, "", false, false), 0, "210.70(A)(2)(1): with electric power"),
 		ruletest.Case("a door to a porch", door(true, nil), 0, "210.70(A)(2)(2)"),
 		ruletest.Case("no light before it", door(false, nil), 1, "210.70(A)(2)(2)"),

@@ -112,10 +112,11 @@ func ofCircuit(c *index.CircuitView, fig *code.Figures, uses []plan.Use) rule.Fi
 }
 
 // servesPeople reports whether a circuit serves a new receptacle in the room that is there
-// to plug things into.
+// to plug things into, or that of a washer in a laundry.
 func servesPeople(v *index.RoomView, c *index.CircuitView) bool {
 	return slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
-		return o.Room == v.Room && o.Opening.Status == plan.StatusNew && isForPeople(o.Opening)
+		isOfLaundry := o.Opening.Kind == "washer" && v.Room.Use == plan.UseLaundry // what 210.11(C)(2) is there for
+		return o.Room == v.Room && o.Opening.Status == plan.StatusNew && (isForPeople(o.Opening) || isOfLaundry)
 	})
 }
 

@@ -34,7 +34,7 @@ func checkCircuitLoad(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		most := mostOf(c.Circuit)
 		if n := loads(c); most > 0 && n > most {
 			found = append(found, rule.Finding{
-				Severity: rule.Warn, About: c.Circuit.ID, Measured: rule.CountOf(n), Limit: rule.CountOf(most),
+				Severity: rule.Warn, ByPractice: true, About: c.Circuit.ID, Measured: rule.CountOf(n), Limit: rule.CountOf(most),
 				Message: words.New("rule.circuit-load.many", "Circuit {0} of {1} A has {2} receptacles and lights", c.Circuit.Number, c.Circuit.Amps, n),
 				Why:     words.New("rule.circuit-load.why", "Common practice is no more than {0} on it; the code sets no number.", most),
 			})

@@ -38,6 +38,16 @@ func bySink(edition string, away float64) func(*ruletest.House) {
 	}
 }
 
+// byTub has a receptacle beside a tub, so far from its end along the wall.
+func byTub(away float64) func(*ruletest.House) {
+	return func(h *ruletest.House) {
+		h.Edition = "2023"
+		r := h.Square(plan.UseUtility, 0, 0, 240, 120)
+		r.Fixture(plan.FixtureTub, 0, 0, 60)
+		r.Opening("duplex", r.On(0, 60+away), ruletest.On(h.Circuit(20)))
+	}
+}
+
 // inCabinet has the receptacle of a disposer within the cabinet of a sink, 2 ft from it.
 func inCabinet(edition string) func(*ruletest.House) {
 	return func(h *ruletest.House) {
@@ -71,6 +81,13 @@ func TestGroundFault(t *testing.T) {
 		ruletest.Case("outdoors", onCircuit("2017", plan.UseOutdoors, "duplex"), 1, "210.8(A)(3)"),
 		ruletest.Case("an unfinished basement", onCircuit("2014", plan.UseBasement, "duplex"), 1, "210.8(A)(5)"),
 		ruletest.Case("a laundry", onCircuit("2014", plan.UseLaundry, "duplex"), 1, "210.8(A)(10)"),
+		ruletest.Case("a mudroom with a washer", func(h *ruletest.House) {
+			r := h.Square(plan.UseMudroom, 0, 0, 200, 120)
+			r.Fixture(plan.FixtureWasher, 0, 0, 30)
+			r.Opening("duplex", r.On(2, 40), ruletest.On(h.Circuit(20)))
+		}, 1, "210.8(A)(10): laundry areas, 210.52(F)"),
+		ruletest.Case("6 ft from a tub", byTub(72), 1, "210.8(A)(9)"),
+		ruletest.Case("a sixteenth farther", byTub(72+sixteenth), 0, "210.8(A)(9)"),
 		ruletest.Case("a dryer of 250 V in 2017", onCircuit("2017", plan.UseLaundry, "dryer"), 0, "210.8(A), 2017: 125 V, 15 A and 20 A"),
 		ruletest.Case("a dryer of 250 V in 2020", onCircuit("2020", plan.UseLaundry, "dryer"), 1, "210.8(A), 2020: 125 V to 250 V"),
 		ruletest.Case("a bedroom", onCircuit("2023", plan.UseBedroom, "duplex"), 0, "210.8(A)"),
@@ -155,6 +172,17 @@ func TestApplianceCircuits(t *testing.T) {
 			}
 		}
 	}
+	laundry := func(amps int, shared bool) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			r := h.Square(plan.UseLaundry, 0, 0, 100, 96)
+			c := h.Circuit(amps)
+			r.Opening("washer", r.On(0, 50), ruletest.On(c))
+			if shared {
+				b := h.Square(plan.UseBedroom, 0, 200, 120, 120)
+				b.Opening("ceiling-light", b.Ceiling(60, 260), ruletest.On(c))
+			}
+		}
+	}
 	ruletest.Try(t, &protect.ApplianceCircuits, []ruletest.Trial{
 		ruletest.Case("two circuits", counters(2, 20, nil), 0, "210.52(B)(3): counters by at least two"),
 		ruletest.Case("one", counters(1, 20, nil), 1, "210.52(B)(3)"),
@@ -179,6 +207,9 @@ func TestApplianceCircuits(t *testing.T) {
 		ruletest.Case("the refrigerator on one", counters(2, 20, func(h *ruletest.House, r *ruletest.Room, c *plan.Circuit) {
 			r.Opening("refrigerator", r.On(2, 50), ruletest.On(c))
 		}), 0, "210.52(B)(1): refrigeration equipment too"),
+		ruletest.Case("a washer of a laundry on 15 A", laundry(15, false), 1, "210.11(C)(2): 20 A"),
+		ruletest.Case("a washer and a bedroom's light", laundry(20, true), 1, "210.11(C)(2): no other outlets"),
+		ruletest.Case("a washer alone", laundry(20, false), 0, "210.11(C)(2)"),
 		ruletest.Case("a bath alone on its circuit, with its light", func(h *ruletest.House) {
 			r := h.Square(plan.UseBath, 0, 0, 120, 120)
 			c := h.Circuit(20)

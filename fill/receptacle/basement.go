@@ -19,7 +19,7 @@ var Basement = rule.Rule{
 }
 
 func checkBasement(v index.RoomView, fig *code.Figures) []rule.Finding {
-	if v.Room.Use != plan.UseBasement || len(forAll(outlets(&v))) > 0 {
+	if v.Room.Use != plan.UseBasement || len(atMost(forAll(outlets(&v)), fig.Spacing.ReceptacleMaxHeight)) > 0 {
 		return nil
 	}
 	return []rule.Finding{{

@@ -24,7 +24,7 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 	if v.Room.Use != plan.UseLaundry && len(washers) == 0 {
 		return nil
 	}
-	all := outlets(&v)
+	all := atMost(outlets(&v), fig.Spacing.ReceptacleMaxHeight)
 	f := rule.Finding{
 		Severity: rule.Stop, Limit: rule.CountOf(1), Measured: rule.CountOf(len(all)),
 		Message: words.New("rule.laundry-receptacle.missed", "{0} has no receptacle for laundry", v.Room.Name),

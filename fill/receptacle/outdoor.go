@@ -1,7 +1,7 @@
 package receptacle
 
 import (
-	"strings"
+	"slices"
 
 	"studbay/fill/code"
 	"studbay/fill/rule"
@@ -43,7 +43,7 @@ func checkOutdoor(v index.RoomView, fig *code.Figures) []rule.Finding {
 
 // deckWords are those of English and Spanish by which a name tells of a balcony, a deck or
 // a porch (common practice in naming).
-var deckWords = []string{"porch", "deck", "balcon", "balcón", "veranda", "lanai", "porche", "terraza", "galería"}
+var deckWords = []string{"porch", "deck", "balcony", "balcon", "terrace", "veranda", "lanai", "porche", "terraza", "galeria"}
 
 // isDeck reports whether an outdoor area is a balcony, a deck or a porch.
 func isDeck(r *plan.Room) bool {
@@ -52,13 +52,7 @@ func isDeck(r *plan.Room) bool {
 			return true
 		}
 	}
-	name := strings.ToLower(r.Name)
-	for _, w := range deckWords {
-		if strings.Contains(name, w) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(words.Plain(r.Name), func(w string) bool { return slices.Contains(deckWords, w) })
 }
 
 // hasDoor reports whether one can step onto an area from a room.

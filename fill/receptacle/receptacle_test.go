@@ -119,6 +119,8 @@ func TestLaundry(t *testing.T) {
 		}, 0, "210.52(F)"),
 		ruletest.Case("6 ft from the washer", washer(72), 0, "210.50(C): within 6 ft"),
 		ruletest.Case("a sixteenth more", washer(72+sixteenth), 1, "210.50(C)"),
+		ruletest.Case("at 5-1/2 ft", washer(12, ruletest.Up(66)), 0, "210.52(4): up to 5-1/2 ft counts"),
+		ruletest.Case("a sixteenth higher", washer(12, ruletest.Up(66+sixteenth)), 1, "210.52(4)"),
 		ruletest.Case("one that goes", washer(12, ruletest.Removed), 1, "it will not be there"),
 		ruletest.Case("a bedroom", func(h *ruletest.House) { h.Square(plan.UseBedroom, 0, 0, 100, 96) }, 0, "210.52(F) names laundry areas"),
 	})
@@ -159,6 +161,14 @@ func TestBasement(t *testing.T) {
 			r := h.Square(plan.UseBasement, 400, 0, 200, 200)
 			r.Opening("gfci", r.On(0, 50))
 		}, 1, "210.52(G)(3): each unfinished part"),
+		ruletest.Case("one at 5-1/2 ft", func(h *ruletest.House) {
+			r := h.Square(plan.UseBasement, 0, 0, 200, 200)
+			r.Opening("gfci", r.On(0, 50), ruletest.Up(66))
+		}, 0, "210.52(4): up to 5-1/2 ft counts"),
+		ruletest.Case("a sixteenth higher", func(h *ruletest.House) {
+			r := h.Square(plan.UseBasement, 0, 0, 200, 200)
+			r.Opening("gfci", r.On(0, 50), ruletest.Up(66+sixteenth))
+		}, 1, "210.52(4)"),
 		ruletest.Case("a washer's alone", func(h *ruletest.House) {
 			r := h.Square(plan.UseBasement, 0, 0, 200, 200)
 			r.Opening("washer", r.On(0, 50))

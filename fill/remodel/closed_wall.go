@@ -31,6 +31,7 @@ func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 			return
 		}
 		f := rule.OnBox(o, rule.Stop)
+		f.ByPractice = true
 		f.Message = words.New("rule.closed-wall.box", "{0}: its box cannot be fixed in a wall that stays closed", o.Tag)
 		if o.At.Part == plan.PartCeiling {
 			f.Message = words.New("rule.closed-wall.box.ceiling", "{0}: its box cannot be fixed in a ceiling that stays closed", o.Tag)

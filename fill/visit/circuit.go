@@ -40,7 +40,7 @@ func circuits(ix *index.Index) (all []Circuit) {
 	for c := range ix.Plan().Circuits.All() {
 		one := Circuit{Circuit: c}
 		for o := range ix.OnCircuit(c.ID) {
-			if o.IsGone() {
+			if !o.IsInUse() {
 				continue
 			}
 			one.Openings++

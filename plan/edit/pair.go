@@ -49,7 +49,7 @@ func (e PairUp) Apply(p plan.Plan) (plan.Plan, error) {
 func (e PairUp) partner(p plan.Plan, o *plan.Opening, to plan.Anchor) (*plan.Opening, error) {
 	var best *plan.Opening
 	for _, other := range p.Openings() {
-		if other.ID == o.ID || other.At.Host != to.Host || other.At.Part != to.Part || other.Kind != o.Kind || other.Status == plan.StatusRemove || p.PairOf(other.ID) != nil {
+		if other.ID == o.ID || other.At.Host != to.Host || other.At.Part != to.Part || other.Kind != o.Kind || other.Status.IsOld() || p.PairOf(other.ID) != nil {
 			continue
 		}
 		off := (other.At.Along - to.Along).Abs()
