@@ -1,10 +1,12 @@
 package choose
 
 import (
+	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/fill/takeoff"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -22,17 +24,34 @@ func (f *Finder) Changes(p Policy) (all []Change) {
 		return nil
 	}
 	for _, o := range f.ix.Plan().Openings() {
-		if o.Status == plan.StatusExisting && !f.isWrong(o) {
+		if o.Status.IsOld() && !f.isWrong(o) {
 			continue
 		}
-		v, _ := f.ix.OpeningView(o.ID)
-		best := p.choose(v, f.For(o.ID))
+		best := p.choose(f.view(o), f.For(o.ID))
 		if best == nil || takeoff.SameParts(best.Assembly, o.Assembly) {
 			continue
 		}
 		all = append(all, Change{o, best.Assembly})
 	}
 	return all
+}
+
+// view returns the view of an opening in which its face says of the rating what either face
+// of the wall says there.
+func (f *Finder) view(o *plan.Opening) index.OpeningView {
+	v, _ := f.ix.OpeningView(o.ID)
+	if v.Room == nil || v.Side == nil {
+		return v
+	}
+	room, _ := f.ix.RoomView(v.Room.ID)
+	for i := range room.Sides {
+		if s := &room.Sides[i]; s.Side.ID == v.Side.ID {
+			side := *v.Side
+			_, side.Rated = frame.RatedAt(s, o.At.Along)
+			v.Side = &side
+		}
+	}
+	return v
 }
 
 // isWrong reports whether a rule on boxes stops what an opening has.

@@ -318,3 +318,22 @@ func TestOwn(t *testing.T) {
 }
 
 func isFromMemory(a part.Added) bool { return a.FromMemory }
+
+// TestSteelWhereTheOtherFaceSaysRated takes steel for a wall that only the face behind it
+// says to be rated, as the rule on rated walls reads it.
+func TestSteelWhereTheOtherFaceSaysRated(t *testing.T) {
+	h, r := walled(t, plan.UseBedroom, 3.5, 0.5)
+	next := h.Square(plan.UseBedroom, 0, -124.5, 160, 120)
+	for _, s := range next.Sides {
+		s.Studs, s.Finish = r.Sides[0].Studs, r.Sides[0].Finish
+	}
+	next.Sides[2].Rated = true
+	o := r.Opening("duplex", r.On(0, 17.875), holding("PN1", cables(14, 1), yoke))
+	c, err := finder(t, h.Made()).Column(choose.WhereItCounts)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if now, _ := c.Plan.Opening(o.ID); boxOf(now) != "sq4-1.5" {
+		t.Errorf("it takes %s, want a box of steel", boxOf(now))
+	}
+}

@@ -120,9 +120,9 @@ func Lay(s *index.SideView, room *plan.Room) (best Layout, ok bool) {
 }
 
 // isCut reports whether a hole is cut for a box before its wall is closed: one that is there
-// already, or is set into finished board, has or gets it another way.
+// already, is in a wall that stays closed, or is set into finished board, has or gets it another way.
 func isCut(p frame.Placed) bool {
-	if p.IsThere() || p.Box != nil && (!p.IsBuiltIn() || p.Box.Mounting == part.OldWork) {
+	if p.IsThere() || p.Side.ConditionAt(p.Opening.At.Along) == plan.ConditionClosed || p.Box != nil && (!p.IsBuiltIn() || p.Box.Mounting == part.OldWork) {
 		return false
 	}
 	return p.Box != nil || p.IsHoused
@@ -169,9 +169,6 @@ func (l *Layout) flat(studs []frame.Stud) {
 	top := l.Height
 	for row := 0; top > Lift; row++ {
 		bottom := max(top-Wide, 0)
-		if bottom <= Lift && top == l.Height {
-			bottom = max(bottom, 0)
-		}
 		first := l.Way.Long
 		if row%2 == 0 && l.Face.Length > l.Way.Long {
 			first /= 2

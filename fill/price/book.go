@@ -51,6 +51,10 @@ func (b *Book) Text() words.Text {
 	switch {
 	case !b.title.IsZero():
 		return b.title
+	case b.Date != "" && b.Invented:
+		return words.New("price.invented", "{0} of {1}, with invented prices", b.Name, b.Date)
+	case b.Invented:
+		return words.New("price.invented-undated", "{0}, with invented prices", b.Name)
 	case b.Date != "":
 		return words.New("price.dated", "{0} of {1}", b.Name, b.Date)
 	}

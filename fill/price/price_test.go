@@ -80,6 +80,9 @@ func TestBookComesBack(t *testing.T) {
 	if b.Currency != "USD" || b.Date != Trial().Date || !b.Invented {
 		t.Errorf("read back: %+v", b)
 	}
+	if !strings.Contains(b.Text().String(), "invented") {
+		t.Errorf("%q does not say that its prices are invented", b.Text())
+	}
 	for _, p := range All() {
 		want, had := Trial().Of(p.ID)
 		got, has := b.Of(p.ID)

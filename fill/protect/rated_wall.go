@@ -42,7 +42,7 @@ func checkRatedWall(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	w := v.Wall()
 	var metal []frame.Placed
 	for _, b := range w.Boxes {
-		rating, rated := ratedAt(v, b.Centre())
+		rating, rated := frame.RatedAt(&v.SideView, b.Centre())
 		if !rated || !b.IsBuiltIn() {
 			continue
 		}
@@ -55,20 +55,6 @@ func checkRatedWall(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		}
 	}
 	return append(found, tooMany(v, metal)...)
-}
-
-// ratedAt returns what is said of the rating of the wall at a place along a side; either
-// face may say it.
-func ratedAt(v rule.SideView, along unit.Length) (plan.Rating, bool) {
-	if v.Side.Rated {
-		return v.Side.Rating, true
-	}
-	for _, b := range v.Behind {
-		if b.Side.Rated && b.From <= along && along <= b.To {
-			return b.Side.Rating, true
-		}
-	}
-	return plan.Rating{}, false
 }
 
 func areaOf(b frame.Placed) unit.Area { return (b.Right - b.Left).Times(b.Top - b.Bottom) }

@@ -20,12 +20,12 @@ type CableRun struct {
 	Run      wire.Run
 }
 
-// Cables lists the cables of a plan that have a length, by kind and then by where they run.
+// Cables lists the cables of a plan that are to be drawn in and have a length, by kind and then by where they run.
 func Cables(ix *index.Index) (all []CableRun) {
 	p := ix.Plan()
 	for c := range p.Cables.All() {
 		run, ok := wire.RunOf(ix, c)
-		if !ok {
+		if !ok || c.Existing {
 			continue
 		}
 		all = append(all, CableRun{c, price.OfCable(c.Size, c.Wires, c.Ground), tagOf(p, c.From), tagOf(p, c.To), run})

@@ -94,6 +94,9 @@ func (t *Taker) Of(o *plan.Opening) (taken Opening) {
 	case o.IsGone():
 		t.removed(&taken)
 		return taken
+	case o.Status == plan.StatusMoved:
+		t.blank(&taken) // its box stays
+		return taken
 	case o.Status.IsOld() && SameParts(o.Assembly, was.Assembly):
 		taken.Fill = t.fillOf(v)
 		t.cables(&taken)
@@ -159,10 +162,10 @@ func (t *Taker) mounted(taken *Opening) {
 	}
 }
 
-// cables adds those that run to the opening.
+// cables adds those that run to the opening and are not in the wall yet.
 func (t *Taker) cables(taken *Opening) {
 	for _, c := range taken.View.Cables {
-		if c.To != taken.View.Opening.ID {
+		if c.Existing || c.To != taken.View.Opening.ID {
 			continue
 		}
 		if run, ok := wire.RunOf(t.ix, c); ok {
@@ -171,18 +174,28 @@ func (t *Taker) cables(taken *Opening) {
 	}
 }
 
-// removed adds what closes the place of a box: a blank where wires are left in it, for
-// splices stay accessible (NEC 314.29), else a patch. Wires are left where cables are drawn
-// to it, or where two or more are said to be in it, which the current goes on through.
+// removed adds what closes the place of a box: nothing where the new thing is set on it, a
+// patch where it is emptied or taken out, else a blank where wires are left in it, for
+// splices stay accessible (NEC 314.29), and a patch where none are. Where nobody says what
+// becomes of it, wires are left where cables are drawn to it, or where two or more are said
+// to be in it, which the current goes on through.
 func (t *Taker) removed(taken *Opening) {
 	o := taken.View.Opening
-	box := frame.BoxOf(o.Assembly)
 	stated, _ := boxes.ContentsOf(taken.View)
+	hasWires := len(taken.View.Cables) > 0 || wire.Cables(stated) >= 2
 	switch {
-	case box == nil:
-	case len(taken.View.Cables) == 0 && wire.Cables(stated) < 2:
+	case frame.BoxOf(o.Assembly) == nil, o.Fate == plan.FateReused:
+	case o.Fate == plan.FateEmptied, o.Fate == plan.FateOut, o.Fate != plan.FateDead && !hasWires:
 		t.add(taken, price.Must("patch"), price.One)
 	default:
+		t.blank(taken)
+	}
+}
+
+// blank adds what covers a box without a device.
+func (t *Taker) blank(taken *Opening) {
+	o := taken.View.Opening
+	if box := frame.BoxOf(o.Assembly); box != nil {
 		if blank := blankFor(box, o.Gangs); blank != nil {
 			t.add(taken, price.Must(blank.ID), price.One)
 		}

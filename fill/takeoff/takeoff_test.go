@@ -49,6 +49,7 @@ func TestRecipesByHand(t *testing.T) {
 		return func(o *plan.Opening) { o.Assembly, o.Contents = plan.Assembly{Code: code}, contents(cables) }
 	}
 	status := func(s plan.Status) func(*plan.Opening) { return func(o *plan.Opening) { o.Status = s } }
+	fate := func(f plan.Fate) func(*plan.Opening) { return func(o *plan.Opening) { o.Fate = f } }
 	for _, tt := range []struct {
 		name    string
 		kind    string
@@ -70,6 +71,11 @@ func TestRecipesByHand(t *testing.T) {
 		{"there already", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusExisting)}, "", 0, "what is there costs nothing"},
 		{"taken out", "duplex", 17.875, []func(*plan.Opening){built("PN2", 1), status(plan.StatusRemove)}, "1 patch 350", 0, "no wire goes on through it"},
 		{"taken out of a run", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusRemove)}, "1 blank-1g 55", 0, "NEC 314.29: the splice stays accessible"},
+		{"moved, its box emptied", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusMoved), fate(plan.FateEmptied)}, "1 patch 350", 0, "nothing is left in it"},
+		{"moved, its box stays", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusMoved), fate(plan.FateStays)}, "1 blank-1g 55", 0, "NEC 314.29, 314.25: under a blank cover"},
+		{"moved, its box dead", "duplex", 17.875, []func(*plan.Opening){built("PN2", 1), status(plan.StatusMoved), fate(plan.FateDead)}, "1 blank-1g 55", 0, "the cables' ends stay in it"},
+		{"replaced on its box", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusReplaced), fate(plan.FateReused)}, "", 0, "the new thing covers it"},
+		{"replaced, its box out", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusReplaced), fate(plan.FateOut)}, "1 patch 350", 0, "no box is left"},
 		{"old work", "duplex", 24, []func(*plan.Opening){built("OW2", 1)},
 			"1 ow1-20 240; 1 plate-1g 60; 1 duplex receptacle 185", 30, "it grips the board: no block, no staple"},
 		{"a housing of its own", "thermostat", 24, nil, "1 thermostat ?", 0, "no box; the book has no price of a thermostat"},
@@ -150,4 +156,33 @@ func countOf(p plan.Plan) (n int) {
 		n++
 	}
 	return n
+}
+
+// TestCablesInTheWallAreNotBought: of two cables to a box the existing one costs nothing.
+func TestCablesInTheWallAreNotBought(t *testing.T) {
+	for existing, want := range map[bool]int{false: 1, true: 0} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseBedroom, 0, 0, 160, 120)
+		a, b := r.Opening("duplex", r.On(0, 20)), r.Opening("duplex", r.On(0, 80))
+		c := h.Circuit(15)
+		h.Cable(a.ID, b.ID, 14, 2, c)
+		p := h.Made()
+		for cable := range p.Cables.All() {
+			now := *cable
+			now.Existing = existing
+			p.Cables = p.Cables.With(&now)
+		}
+		if got := len(takeoff.Cables(index.New(p))); got != want {
+			t.Errorf("existing %t: %d cables are pulled, want %d", existing, got, want)
+		}
+		bought := 0
+		for _, l := range taker(t, p).Of(b).Lines {
+			if strings.HasPrefix(l.Part.ID, "cable-") && !strings.Contains(l.Part.ID, "connector") {
+				bought++
+			}
+		}
+		if bought != want {
+			t.Errorf("existing %t: %d cables are bought, want %d", existing, bought, want)
+		}
+	}
 }

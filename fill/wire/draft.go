@@ -19,8 +19,8 @@ const exact = 7
 // each control to its others with a third conductor for the travelers, and from the last one
 // on to the lights. IDs are made by whoever takes it. It is an estimate of common practice
 // and checks nothing: box fill follows from the cables once they are drawn. It fails where
-// there is nothing to wire, where cables are drawn already, and for a control that cannot
-// work.
+// there is nothing to wire, where cables are drawn already, for a breaker over 60 A, and for
+// a control that cannot work.
 func Draft(ix *index.Index, circuit plan.ID, newID func() plan.ID) (edit.Steps, error) {
 	p := ix.Plan()
 	c, ok := p.Circuits.Get(circuit)
@@ -37,6 +37,9 @@ func Draft(ix *index.Index, circuit plan.ID, newID func() plan.ID) (edit.Steps, 
 		if o.Circuit == circuit && o.IsInUse() {
 			d.openings = append(d.openings, o)
 		}
+	}
+	if c.Amps > mostAmps {
+		return edit.Steps{}, words.Fault("wire.amps", "circuit {0} has {1} A: choose its cable yourself", c.Number, c.Amps)
 	}
 	if len(d.openings) == 0 {
 		return edit.Steps{}, words.Fault("wire.empty", "nothing is on circuit {0}", c.Number)
@@ -72,29 +75,61 @@ func (d *draft) controls() error {
 		if err := d.canWork(switches); err != nil {
 			return err
 		}
-		first := switches[0]
-		rest := Order(d.ix, first, switches[1:])
+		first, rest := d.ends(switches)
 		last := first
 		for _, s := range rest {
 			d.add(last, s, 3)
 			last, d.seen[s] = s, true
 		}
-		for _, l := range Order(d.ix, last, loads) {
-			d.add(last, l, d.wiresTo(l))
+		order := Order(d.ix, last, loads)
+		half := -1 // up to where the conductor that is always on goes along
+		for i, l := range order {
+			if d.isHalfSwitched(l) {
+				half = i
+			}
+		}
+		if half >= 0 && len(switches) > 1 {
+			o, _ := d.ix.Plan().Opening(order[half])
+			return words.Fault("wire.half", "{0} has a half that is always on, which no cable past several switches brings: feed it yourself", o.Tag)
+		}
+		for i, l := range order {
+			wires := 2
+			if i <= half {
+				wires = 3
+			}
+			d.add(last, l, wires)
 			last, d.seen[l] = l, true
 		}
 	}
 	return nil
 }
 
-// wiresTo is how many insulated conductors lead to a load: the half of a receptacle that is
-// always on takes one more.
-func (d *draft) wiresTo(load plan.ID) int {
+// isHalfSwitched reports whether the half of a receptacle is always on.
+func (d *draft) isHalfSwitched(load plan.ID) bool {
 	o, _ := d.ix.Plan().Opening(load)
-	if k := part.All().Kind(o.Kind); k != nil && k.Switched == part.HalfSwitched {
-		return 3
+	k := part.All().Kind(o.Kind)
+	return k != nil && k.Switched == part.HalfSwitched
+}
+
+// ends returns the switch that a control begins with and the others in the order of their
+// cables: of several the three-ways stand at both ends, the four-ways between.
+func (d *draft) ends(switches []plan.ID) (first plan.ID, rest []plan.ID) {
+	ends := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return !d.holds(id, threeWay) })
+	if len(switches) < 3 || len(ends) != 2 {
+		return switches[0], switches[1:]
 	}
-	return 2
+	between := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return d.holds(id, threeWay) })
+	return ends[0], append(Order(d.ix, ends[0], between), ends[1])
+}
+
+const (
+	threeWay = "three-way switch"
+	fourWay  = "four-way switch"
+)
+
+func (d *draft) holds(id plan.ID, device string) bool {
+	o, _ := d.ix.Plan().Opening(id)
+	return slices.Contains(part.DeviceKinds(o), device)
 }
 
 func (d *draft) isElsewhere(id plan.ID) bool { return !d.has(id) || d.seen[id] }
@@ -105,14 +140,16 @@ func (d *draft) canWork(switches []plan.ID) error {
 	if len(switches) < 2 {
 		return nil
 	}
-	count := map[string]int{}
+	threes, fours := 0, 0
 	for _, id := range switches {
-		o, _ := d.ix.Plan().Opening(id)
-		for _, kind := range part.DeviceKinds(o) {
-			count[kind]++
+		switch {
+		case d.holds(id, threeWay):
+			threes++
+		case d.holds(id, fourWay):
+			fours++
 		}
 	}
-	if three, four := count["three-way switch"], count["four-way switch"]; three >= 2 && three+four >= len(switches) {
+	if threes == 2 && fours == len(switches)-2 {
 		return nil
 	}
 	first, _ := d.ix.Plan().Opening(switches[0])
@@ -151,8 +188,11 @@ func (d *draft) add(from, to plan.ID, wires int) {
 	}})
 }
 
+// mostAmps is the largest breaker that a cable is chosen for.
+const mostAmps = 60
+
 // sizeFor is the copper of a breaker: 14 AWG to 15 A, 12 to 20 and 10 to 30 by NEC 240.4(D),
-// 8 to 40 and 6 over that by common practice.
+// 8 to 40 and 6 to 60 by common practice; 12 where nobody says.
 func sizeFor(amps int) unit.AWG {
 	switch {
 	case amps > 0 && amps <= 15:

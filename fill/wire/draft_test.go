@@ -144,3 +144,61 @@ func TestDraftRefuses(t *testing.T) {
 		}
 	}
 }
+
+// TestFourWaysStandBetween: travelers run from one three-way through the four-ways to the
+// other (any trade handbook on switching; from memory), wherever the four-way is.
+func TestFourWaysStandBetween(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseLiving, 0, 0, 240, 120)
+	c := h.Circuit(15)
+	called := func(name string) func(*plan.Opening) { return func(o *plan.Opening) { o.Note = name } }
+	s1 := r.Opening("three-way", r.On(0, 20), ruletest.On(c), called("s1"))
+	s2 := r.Opening("three-way", r.On(0, 60), ruletest.On(c), called("s2"))
+	far := r.Opening("four-way", r.On(2, 20), ruletest.On(c), called("four")) // the farthest of them
+	light := r.Opening("ceiling-light", r.Ceiling(120, 60), ruletest.On(c), called("light"))
+	h.Control([]*plan.Opening{s1, s2, far}, []*plan.Opening{light})
+	p := h.Made()
+	steps, err := Draft(index.New(p), c.ID, ids())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := told(p, steps), []string{"four-s2 14/3", "s1-four 14/3", "s2-light 14/2"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// TestDraftLeavesWhatItCannot: a breaker of 60 A has a cable, one of 70 none; a half that is
+// always on is served past one switch, through a light before it, and not past two.
+func TestDraftLeavesWhatItCannot(t *testing.T) {
+	for amps, ok := range map[int]bool{60: true, 70: false} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseLiving, 0, 0, 240, 120)
+		c := h.Circuit(amps)
+		r.Opening("range", r.On(0, 20), ruletest.On(c))
+		r.Opening("range", r.On(0, 60), ruletest.On(c))
+		if _, err := Draft(index.New(h.Made()), c.ID, ids()); (err == nil) != ok {
+			t.Errorf("%d A: %v", amps, err)
+		}
+	}
+	for switches, ok := range map[int]bool{1: true, 2: false} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseLiving, 0, 0, 240, 120)
+		c := h.Circuit(15)
+		called := func(name string) func(*plan.Opening) { return func(o *plan.Opening) { o.Note = name } }
+		var by []*plan.Opening
+		for i := range switches {
+			by = append(by, r.Opening([]string{"switch", "three-way"}[switches-1], r.On(0, 20+10*float64(i)), ruletest.On(c), called("s")))
+		}
+		near := r.Opening("wall-light", r.On(0, 80), ruletest.On(c), called("light"))
+		half := r.Opening("half-switched", r.On(0, 140), ruletest.On(c), called("half"))
+		h.Control(by, []*plan.Opening{near, half})
+		p := h.Made()
+		steps, err := Draft(index.New(p), c.ID, ids())
+		if (err == nil) != ok {
+			t.Errorf("%d switches: %v", switches, err)
+		}
+		if want := []string{"light-half 14/3", "s-light 14/3"}; ok && !slices.Equal(told(p, steps), want) {
+			t.Errorf("%q, want %q", told(p, steps), want)
+		}
+	}
+}

@@ -48,7 +48,8 @@ func (b *book) cutMap() error {
 	return nil
 }
 
-var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and 1/16 in all round; 1/8 in is the most that may be left. Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.")
+var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and {0} all round; {1} is the most that may be left (NEC 314.21). Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.",
+	words.Height(drywall.Clearance), words.Height(drywall.MostGap))
 
 // The measures of a face with its table, in millimetres of paper.
 const (

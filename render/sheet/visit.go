@@ -20,16 +20,7 @@ func (b *book) visits() error {
 		return nil
 	}
 	name := b.both("visit.title", "Before the rough-in visit: every box, by room")
-	first := true
-	onward := func() *page {
-		p := b.newPage(name, 0)
-		if !first {
-			p.part = b.say("sheet.continued", "continued")
-			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
-		}
-		first = false
-		return p
-	}
+	onward := b.pagesNamed(name)
 	lay := func(f *flow) { (&visitGrid{f}).lay(list) }
 	lay(newEvenFlow(b, visitColumn, onward, lay))
 	return nil
