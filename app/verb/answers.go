@@ -64,8 +64,9 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 		return err
 	}
 	var gone []answers.Given
+	var given answers.Answers
 	if len(args) == 2 {
-		if gone, err = p.takeAnswers(c.InOrStdin(), args[1]); err != nil {
+		if given, gone, err = p.takeAnswers(c.InOrStdin(), args[1]); err != nil {
 			return err
 		}
 	}
@@ -75,10 +76,10 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 			return err
 		}
 		if _, err := file.Save(r.to, p.plan, there); err != nil {
-			return err
+			return notWritten(r.to, err)
 		}
 	}
-	list := p.wishes(gone)
+	list := p.wishes(given, gone)
 	if r.json {
 		err = writeJSON(c.OutOrStdout(), list)
 	} else {
@@ -91,7 +92,7 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 }
 
 // takeAnswers reads a text into the plan and returns what is about nothing in it.
-func (c *checked) takeAnswers(in io.Reader, name string) (gone []answers.Given, err error) {
+func (c *checked) takeAnswers(in io.Reader, name string) (a answers.Answers, gone []answers.Given, err error) {
 	var data []byte
 	if name == "-" {
 		data, err = io.ReadAll(io.LimitReader(in, mostTable))
@@ -99,24 +100,26 @@ func (c *checked) takeAnswers(in io.Reader, name string) (gone []answers.Given, 
 		data, err = readSmall(name)
 	}
 	if err != nil {
-		return nil, err
+		return a, nil, err
 	}
-	a, err := answers.Parse(string(data))
+	a, err = answers.Parse(string(data))
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
+		return a, nil, fmt.Errorf("%s: %w", name, err)
 	}
 	take, gone, err := a.Take(c.plan, rand.Reader)
 	if err != nil {
-		return nil, err
+		return a, nil, err
 	}
 	c.plan, err = take.Apply(c.plan)
-	return gone, err
+	return a, gone, err
 }
 
 // wishesJSON is what a plan keeps of a client's word.
 type wishesJSON struct {
 	Wishes []wishJSON `json:"wishes"`
 	Gone   []wishJSON `json:"gone"` // about what is not in the plan
+	// GivenTo is the plan and the revision that the answers are to, where that is not this one.
+	GivenTo string `json:"given_to,omitempty"`
 }
 
 type wishJSON struct {
@@ -131,8 +134,11 @@ type wishJSON struct {
 }
 
 // wishes lists them room by room.
-func (c *checked) wishes(gone []answers.Given) wishesJSON {
-	out := wishesJSON{[]wishJSON{}, []wishJSON{}}
+func (c *checked) wishes(given answers.Answers, gone []answers.Given) wishesJSON {
+	out := wishesJSON{Wishes: []wishJSON{}, Gone: []wishJSON{}}
+	if !given.IsOf(c.plan.Header) {
+		out.GivenTo = strings.TrimSpace(given.Plan + " " + given.Revision)
+	}
 	for w := range c.plan.Wishes.All() {
 		one := wishJSON{Kind: w.Kind, About: w.About, Note: w.Note, By: w.By, Date: w.Date}
 		if room, _ := c.plan.Room(w.About); room != nil {
@@ -150,7 +156,7 @@ func (c *checked) wishes(gone []answers.Given) wishesJSON {
 		return cmp.Or(cmp.Compare(a.Room, b.Room), plan.CompareTags(a.Tag, b.Tag), cmp.Compare(a.By, b.By), cmp.Compare(a.Kind, b.Kind))
 	})
 	for _, g := range gone {
-		out.Gone = append(out.Gone, wishJSON{Kind: g.Kind, About: g.About, Note: g.Note})
+		out.Gone = append(out.Gone, wishJSON{Kind: g.Kind, About: g.About, Note: g.Note, By: given.By, Date: given.Date})
 	}
 	return out
 }
@@ -166,12 +172,17 @@ func (c *checked) headline(room plan.ID, o *plan.Opening) string {
 }
 
 func (l wishesJSON) isAsking() bool {
-	return slices.ContainsFunc(l.Wishes, func(w wishJSON) bool { return w.Kind == plan.WishChange || w.Kind == plan.WishQuestion })
+	asks := func(w wishJSON) bool { return w.Kind == plan.WishChange || w.Kind == plan.WishQuestion }
+	return slices.ContainsFunc(l.Wishes, asks) || slices.ContainsFunc(l.Gone, asks)
 }
 
 // write writes them as people read it.
 func (l wishesJSON) write(w io.Writer, c *checked) error {
 	p := &paragraphs{voice: c.voice}
+	if l.GivenTo != "" {
+		p.put("", words.New("answers.given-to", "These answers were given to “{0}”; this is “{1}”. Look at each of them again.", l.GivenTo, strings.TrimSpace(c.plan.Header.Title+" "+c.plan.Header.Revision)))
+		p.blank()
+	}
 	if len(l.Wishes) == 0 {
 		p.put("", words.New("answers.nobody", "Nobody has said anything in the walk-through yet."))
 	}

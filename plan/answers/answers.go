@@ -9,10 +9,12 @@
 //	initials r7k2m9q4a AR
 //	agreed o2k2m9q4a
 //	change o3k2m9q4a Two inches higher, please
+//	end
 //
 // Each line says what is said, of what by its ID, and a note. A line that says none of this
 // goes on with the note before it, since mail programs break lines; what comes before the
-// first line is left out, and so are the marks of a quotation.
+// first line and after the last, “end”, is left out, and so are the marks of a quotation.
+// A text that lost its end ends where a signature begins, or an older one is quoted.
 package answers
 
 import (
@@ -27,6 +29,9 @@ import (
 
 // first is the line that every text begins with.
 const first = "Studbay answers 1"
+
+// last is the line that every text ends with.
+const last = "end"
 
 // most is how large a text may be, in bytes: no house comes near.
 const most = 4 << 20
@@ -62,7 +67,11 @@ func Parse(text string) (a Answers, err error) {
 		return a, ErrNone
 	}
 	for line := range strings.SplitSeq(text[at+len(first):], "\n") {
-		a.line(strings.TrimSpace(strings.TrimLeft(line, "> \t")))
+		line = strings.TrimSpace(strings.TrimLeft(line, "> \t"))
+		if line == last || line == first || line == "--" {
+			break
+		}
+		a.line(line)
 	}
 	return a, nil
 }
@@ -111,7 +120,7 @@ func clipped(text string, most int) string {
 		}
 		b.WriteRune(r)
 	}
-	return b.String()
+	return strings.TrimSpace(b.String())
 }
 
 // Text writes answers as Parse reads them.
@@ -127,6 +136,7 @@ func (a Answers) Text() string {
 	for _, g := range a.Given {
 		b.WriteString(strings.TrimSpace(string(g.Kind)+" "+string(g.About)+" "+strings.Join(strings.Fields(g.Note), " ")) + "\n")
 	}
+	b.WriteString(last + "\n")
 	return b.String()
 }
 
@@ -145,11 +155,21 @@ func Of(p plan.Plan, by string) Answers {
 	return a
 }
 
+// IsOf reports whether the answers were given to this plan in this revision, as far as either
+// says.
+func (a Answers) IsOf(h *plan.Header) bool {
+	isLike := func(said, now string) bool { return said == "" || now == "" || said == now }
+	return h == nil || isLike(a.Plan, h.Title) && isLike(a.Revision, h.Revision)
+}
+
 // Take returns the edit that keeps answers in a plan, and those that are about what is not
 // in it any more. IDs are made from random.
 func (a Answers) Take(p plan.Plan, random io.Reader) (take edit.TakeWishes, gone []Given, err error) {
 	for _, g := range a.Given {
-		if !p.Has(g.About) || (g.Kind == plan.WishNote || g.Kind == plan.WishInitials) && g.Note == "" {
+		if (g.Kind == plan.WishNote || g.Kind == plan.WishInitials) && g.Note == "" {
+			continue // nothing was said
+		}
+		if !p.Has(g.About) {
 			gone = append(gone, g)
 			continue
 		}

@@ -4,6 +4,7 @@ import (
 	"crypto/rand"
 	"errors"
 	"reflect"
+	"strings"
 	"testing"
 
 	"studbay/plan"
@@ -23,6 +24,9 @@ func TestParseReadsWhatAMailMadeOfIt(t *testing.T) {
 	for _, tt := range []struct{ name, text string }{
 		{"as it is written", want.Text()},
 		{"with a greeting, quoted, with the lines of another system", "Hello,\r\n\r\n> Studbay answers 1\r\n> plan Otter Cove cottage\r\n> revision B\r\n> by Ana\r\n> date 2026-11-30\r\n>\r\n> initials r7k2m9q4a AR\r\n> agreed o2k2m9q4a\r\n> change o3k2m9q4a Two inches higher, please\r\n> question o4k2m9q4a Is there one behind the TV?\r\n"},
+		{"with a signature, having lost its end", strings.TrimSuffix(want.Text(), "end\n") + "-- \nAna\n"},
+		{"with a mail below", want.Text() + "\nOn Monday Leo wrote:\n> agreed o5k2m9q4a\n"},
+		{"with an older one quoted, having lost its end", strings.TrimSuffix(want.Text(), "end\n") + "> Studbay answers 1\n> by Ana\n> agreed o3k2m9q4a\n"},
 		{"with a line broken", "Studbay answers 1\nplan Otter Cove cottage\nrevision B\nby Ana\ndate 2026-11-30\ninitials r7k2m9q4a AR\nagreed o2k2m9q4a\nchange o3k2m9q4a Two inches\nhigher, please\nquestion o4k2m9q4a Is there\none behind\nthe TV?\n"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
@@ -56,6 +60,12 @@ func FuzzParse(f *testing.F) {
 			t.Errorf("%d answers, written and read again %d:\n%s", len(a.Given), len(again.Given), a.Text())
 		}
 		p := plantest.House(1, 9)
+		for _, o := range p.Openings() { // what was read is about something in the plan
+			for i := range a.Given {
+				a.Given[i].About = o.ID
+			}
+			break
+		}
 		take, _, err := a.Take(p, rand.Reader)
 		if err != nil {
 			t.Fatal(err)
@@ -94,5 +104,36 @@ func TestTakenAnswersReplaceOlderOnes(t *testing.T) {
 	}
 	if p.Wishes.Len() != 3 {
 		t.Errorf("the plan keeps %d wishes, want 3", p.Wishes.Len())
+	}
+}
+
+// The word of an earlier day does not take the place of a later one, whichever mail is read
+// first; answers to another revision are told apart.
+func TestOlderAnswersDoNotReplaceLaterOnes(t *testing.T) {
+	p := plantest.House(1, 9)
+	var o *plan.Opening
+	for _, one := range p.Openings() {
+		o = one
+	}
+	for _, a := range []Answers{
+		{By: "Ana", Date: "2026-04-02", Given: []Given{{plan.WishChange, o.ID, "higher"}}},
+		{By: "Ana", Date: "2026-03-30", Given: []Given{{plan.WishAgreed, o.ID, ""}}},
+	} {
+		take, _, err := a.Take(p, rand.Reader)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if p, err = take.Apply(p); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got := Of(p, "Ana").Given; len(got) != 1 || got[0].Kind != plan.WishChange {
+		t.Errorf("kept is %+v, want what was asked in April", got)
+	}
+	h := plan.Header{Title: "Cottage", Revision: "B"}
+	for given, want := range map[string]bool{"B": true, "A": false, "": true} {
+		if got := (Answers{Plan: "Cottage", Revision: given}).IsOf(&h); got != want {
+			t.Errorf("answers to revision %q: %t", given, got)
+		}
 	}
 }

@@ -1,12 +1,14 @@
 package edit
 
 import (
+	"time"
+
 	"studbay/plan"
 	"studbay/plan/words"
 )
 
 // TakeWishes puts in what a client said, each in the place of what the same person said of
-// the same thing before. It changes nothing else: a wish is not an edit.
+// the same thing before; what was said on an earlier day than that is left out. It changes nothing else: a wish is not an edit.
 type TakeWishes struct{ Wishes []*plan.Wish }
 
 // Name returns "Take in answers".
@@ -17,10 +19,15 @@ func (TakeWishes) Name() words.Text { return words.New("edit.wish.take", "Take i
 func (e TakeWishes) Apply(p plan.Plan) (plan.Plan, error) {
 	for _, w := range e.Wishes {
 		var old []plan.ID
+		isLater := false // than the one to be put in
 		for was := range p.Wishes.All() {
 			if w.Replaces(was) {
 				old = append(old, was.ID)
+				isLater = isLater || isBefore(w.Date, was.Date)
 			}
+		}
+		if isLater {
+			continue
 		}
 		var err error
 		if len(old) > 0 {
@@ -33,4 +40,11 @@ func (e TakeWishes) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 	}
 	return p, nil
+}
+
+// isBefore reports whether one date is before another; of what is no date nobody can tell.
+func isBefore(a, b string) bool {
+	day, err := time.Parse(time.DateOnly, a)
+	other, errOther := time.Parse(time.DateOnly, b)
+	return err == nil && errOther == nil && day.Before(other)
 }

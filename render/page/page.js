@@ -199,6 +199,7 @@ function text() {
 			else if (oneLine(one.note)) put('note', item.dataset.of, one.note);
 		}
 	}
+	lines.push('end');
 	return lines.join('\n') + '\n';
 }
 let url = '';
