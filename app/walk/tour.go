@@ -158,23 +158,32 @@ func (t *Tour) Note(about plan.ID) string {
 	return ""
 }
 
-// noted is the wish that carries the note: the answer, or a note by itself.
+// noted is the wish that carries the note: the answer where it has one or where there is no
+// note by itself, else that.
 func (t *Tour) noted(about plan.ID) *plan.Wish {
-	if w := t.wish(about, plan.WishKind.IsAnswer); w != nil {
-		return w
+	answer, note := t.wish(about, plan.WishKind.IsAnswer), t.wish(about, isNote)
+	if note != nil && (answer == nil || answer.Note == "") {
+		return note
 	}
-	return t.wish(about, func(k plan.WishKind) bool { return k == plan.WishNote })
+	return answer
 }
+
+func isNote(k plan.WishKind) bool { return k == plan.WishNote }
 
 // Say keeps an answer to the opening spoken of; the same one again takes it back. A note
 // that was written stays with it.
 func (t *Tour) Say(kind plan.WishKind) error {
 	about := t.Opening().Opening.ID
-	was := t.noted(about)
+	was, note := t.wish(about, plan.WishKind.IsAnswer), t.wish(about, isNote)
 	next := &plan.Wish{ID: work.NewID(plan.KindWish), Kind: kind, About: about, Note: t.Note(about), By: t.by(), Date: t.host.Today()}
 	var edits []edit.Edit
-	if was != nil {
-		edits = append(edits, edit.Remove{Things: []plan.ID{was.ID}})
+	for _, w := range []*plan.Wish{was, note} {
+		if w != nil {
+			edits = append(edits, edit.Remove{Things: []plan.ID{w.ID}})
+		}
+	}
+	if was != nil && kind == was.Kind {
+		next.To, next.Extra = was.To, was.Extra
 	}
 	switch isAgain := was != nil && was.Kind == kind; {
 	case isAgain && next.Note == "":

@@ -159,22 +159,29 @@ func (w *Walk) answers(about plan.ID) []fyne.CanvasObject {
 	w.note.SetPlaceHolder(w.say("page.your-note", "What you would like"))
 	w.note.SetText(w.tour.Note(about))
 	w.note.OnSubmitted = func(string) { w.keepNote() }
-	w.note.OnLeave = w.keepNote
+	w.note.OnLeave = func() { w.keepNote() }
 	return []fyne.CanvasObject{look.Row(9, -1, row...), w.note}
 }
 
 // answer keeps an answer, with what is written.
 func (w *Walk) answer(kind plan.WishKind) {
-	w.keepNote()
-	w.said(w.tour.Say(kind))
+	if w.keepNote() {
+		w.said(w.tour.Say(kind))
+	}
 }
 
-func (w *Walk) keepNote() {
-	if w.note != nil && !w.tour.IsEmpty() {
-		if err := w.tour.Write(w.note.Text); err != nil {
-			w.said(err)
-		}
+// keepNote keeps what is written. It reports false where the plan refuses it: it stays in the
+// field then, and why is said above.
+func (w *Walk) keepNote() bool {
+	if w.note == nil || w.tour.IsEmpty() {
+		return true
 	}
+	err := w.tour.Write(w.note.Text)
+	if err != nil {
+		w.eye.title = look.ErrorText(w.host.Voice(), err)
+		w.eye.Refresh()
+	}
+	return err == nil
 }
 
 // said shows what was kept, or why it was not.
@@ -216,7 +223,9 @@ func (w *Walk) steps() fyne.CanvasObject {
 }
 
 func (w *Walk) stepBy(by int) {
-	w.keepNote()
+	if !w.keepNote() {
+		return
+	}
 	w.tour.Step(by)
 	w.show()
 }

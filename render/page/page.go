@@ -13,6 +13,7 @@ import (
 	"crypto/sha256"
 	_ "embed"
 	"encoding/base64"
+	"fmt"
 	"html/template"
 	"strings"
 
@@ -106,6 +107,7 @@ type data struct {
 	Script    template.JS
 	Title     string
 	Revision  string
+	Stamp     string // of what is shown: answers kept for another are not shown as given to this
 	Client    string
 	Date      string
 	First     string
@@ -189,6 +191,7 @@ func (b *builder) page() data {
 			d.Levels = append(d.Levels, level)
 		}
 	}
+	d.Stamp = hash(fmt.Sprint(d.Levels, d.Rooms))
 	return d
 }
 

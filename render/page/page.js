@@ -2,11 +2,11 @@
 (() => {
 const $ = s => document.querySelector(s), $$ = (s, of) => [...(of || document).querySelectorAll(s)];
 const root = document.documentElement, body = document.body;
-const rooms = $$('.room'), key = 'studbay ' + body.dataset.title + ' ' + body.dataset.revision;
-let at = 0, said = {answers: {}, notes: {}, initials: {}, by: ''};
+const rooms = $$('.room'), key = 'studbay ' + body.dataset.title + ' ' + body.dataset.revision + ' ' + body.dataset.stamp;
+let at = 0, isKept = true, isSent = false, said = {answers: {}, notes: {}, initials: {}, by: ''};
 const store = {
 	load() { try { return localStorage.getItem(key) || ''; } catch { return ''; } },
-	save() { try { localStorage.setItem(key, JSON.stringify(said)); } catch { /* a page from a mail may have none */ } },
+	save() { isSent = false; try { localStorage.setItem(key, JSON.stringify(said)); isKept = true; } catch { isKept = false; /* a page from a mail may have none */ } },
 };
 const oneLine = t => (t || '').replace(/\s+/g, ' ').trim();
 
@@ -211,10 +211,15 @@ function refresh() {
 }
 $('#send').onclick = () => { $('#by').value = said.by || ''; $('#copied').hidden = true; refresh(); $('#share').hidden = !navigator.share; $('#summary').showModal(); };
 $('#by').oninput = () => { said.by = $('#by').value; store.save(); refresh(); };
-$('#share').onclick = () => navigator.share({text: $('#text').value}).catch(() => {});
+$('#share').onclick = () => navigator.share({text: $('#text').value}).then(() => { isSent = true; }, () => {});
+$('#save').onclick = () => { isSent = true; };
+// Where the browser keeps nothing, leaving would lose what was said and not sent.
+addEventListener('beforeunload', e => { if (!isKept && !isSent && Object.keys(said.answers).length + Object.keys(said.notes).length > 0) e.preventDefault(); });
 $('#copy').onclick = async () => {
-	try { await navigator.clipboard.writeText($('#text').value); } catch { $('#text').select(); document.execCommand('copy'); }
-	$('#copied').hidden = false;
+	let is = true;
+	try { await navigator.clipboard.writeText($('#text').value); } catch { $('#text').select(); is = document.execCommand('copy'); }
+	$('#copied').hidden = !is;
+	if (is) isSent = true;
 };
 $('#close').onclick = () => $('#summary').close();
 
