@@ -10,6 +10,7 @@ import (
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet"
 )
@@ -20,8 +21,8 @@ type exportForm struct {
 	stage  *Stage
 	of     Source
 	recall ExportMemory
-	paper  sheet.Paper
-	scale  sheet.Scale
+	paper  paper.Paper
+	scale  paper.Scale
 	format string // .pdf or .png
 	dpi    int
 	// second is another language that the pages are written in as well, or nil.
@@ -51,8 +52,8 @@ func (s *Stage) AskExport(of Source, recall ExportMemory) {
 	s.canvas().Unfocus()
 	f := &exportForm{stage: s, of: of, recall: recall, format: recall.ExportFormat(), dpi: recall.ExportDPI()}
 	var err error
-	if f.paper, err = sheet.PaperNamed(recall.Paper()); err != nil || f.paper.System != of.System() {
-		f.paper = sheet.UsualPaper(of.System())
+	if f.paper, err = paper.PaperNamed(recall.Paper()); err != nil || f.paper.System != of.System() {
+		f.paper = paper.UsualPaper(of.System())
 	}
 	f.build()
 	f.layOut()
@@ -103,7 +104,7 @@ func (f *exportForm) option(label string, now, again bool, set func()) look.Opti
 }
 
 func (f *exportForm) papers() (options []look.Option) {
-	for _, p := range sheet.Papers {
+	for _, p := range paper.Papers {
 		label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
 		options = append(options, f.option(label, p == f.paper, true, func() {
 			f.paper = p
@@ -115,8 +116,8 @@ func (f *exportForm) papers() (options []look.Option) {
 
 // scales offers those of the plan's units: the others would print no round figure.
 func (f *exportForm) scales() []look.Option {
-	options := []look.Option{f.option(f.stage.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = sheet.Scale{} })}
-	for _, s := range sheet.Scales {
+	options := []look.Option{f.option(f.stage.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = paper.Scale{} })}
+	for _, s := range paper.Scales {
 		if s.System == f.of.System() {
 			options = append(options, f.option(s.Words(), s == f.scale, true, func() { f.scale = s }))
 		}

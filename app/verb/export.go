@@ -17,6 +17,7 @@ import (
 	schedule "studbay/render/table"
 
 	"github.com/spf13/cobra"
+	"studbay/render/paper"
 )
 
 // The least and most resolution of a picture: under the first no text can be read, over
@@ -76,7 +77,7 @@ verb answers.`),
 	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.say("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
 	f.BoolVar(&r.bilingual, "bilingual", false, s.say("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.export.json", "write what was made as JSON"))
-	offer(c, "paper", sheet.PaperNames()...)
+	offer(c, "paper", paper.PaperNames()...)
 	offer(c, "scale", scaleNames()...)
 	offer(c, "columns", schedule.ScheduleIDs()...)
 	offer(c, "for", sheet.ReaderNames()...)
@@ -86,7 +87,7 @@ verb answers.`),
 
 func scaleNames() []string {
 	names := []string{"fit"}
-	for _, s := range sheet.Scales {
+	for _, s := range paper.Scales {
 		names = append(names, s.String())
 	}
 	return names
@@ -105,7 +106,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 		return r.writePage(c, p)
 	}
 	if options.Paper.Width == 0 {
-		options.Paper = sheet.UsualPaper(p.voice.System)
+		options.Paper = paper.UsualPaper(p.voice.System)
 	}
 	options.Voice = p.voice
 	if r.bilingual {
@@ -143,11 +144,11 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 		return o, usage(words.New("usage.dpi-from", "--dpi {0}: want from {1} to {2}", r.dpi, leastDPI, mostDPI))
 	}
 	if r.paper != "" {
-		if o.Paper, err = sheet.PaperNamed(r.paper); err != nil {
+		if o.Paper, err = paper.PaperNamed(r.paper); err != nil {
 			return o, usage(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}
-	if o.Scale, err = sheet.ParseScale(r.scale); err != nil {
+	if o.Scale, err = paper.ParseScale(r.scale); err != nil {
 		return o, usage(words.New("usage.scale", "--scale: {0}", err))
 	}
 	if r.short && len(r.columns) > 0 {
@@ -175,7 +176,7 @@ type exportJSON struct {
 	Sheets []string `json:"sheets"` // their titles, in order
 }
 
-func (r *exportRequest) tell(c *cobra.Command, files []string, pages []*scene.Scene, paper sheet.Paper) error {
+func (r *exportRequest) tell(c *cobra.Command, files []string, pages []*scene.Scene, paper paper.Paper) error {
 	out := exportJSON{files, paper.Name, []string{}}
 	for _, p := range pages {
 		out.Sheets = append(out.Sheets, p.Meta.Title)

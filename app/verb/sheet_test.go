@@ -11,6 +11,7 @@ import (
 	"studbay/fill"
 	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet"
 	"studbay/render/sheet/proof"
@@ -28,7 +29,7 @@ func TestDemoSheetsReadClean(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, paper := range sheet.Papers {
+		for _, paper := range paper.Papers {
 			t.Run(d.Name+" on "+paper.Name, func(t *testing.T) {
 				pages, err := sheet.Build(ix, result, sheet.Options{Paper: paper, Voice: words.Voice{System: paper.System}})
 				if err != nil {

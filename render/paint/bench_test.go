@@ -11,6 +11,7 @@ import (
 	"studbay/plan/plantest"
 	"studbay/render/paint/pdf"
 	"studbay/render/paint/png"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet"
 )
@@ -41,7 +42,7 @@ func checked(t testing.TB, openings int) (*index.Index, fill.Result) {
 
 func laidOut(t testing.TB, ix *index.Index, result fill.Result, name string) []*scene.Scene {
 	t.Helper()
-	paper, err := sheet.PaperNamed(name)
+	paper, err := paper.PaperNamed(name)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -6,6 +6,7 @@ import (
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/table"
 )
 
@@ -112,7 +113,7 @@ func (b *book) checkColumns() error {
 // WidthError says that the columns chosen for the schedule are wider than the paper.
 type WidthError struct {
 	Need, Free unit.Length
-	Paper      Paper
+	Paper      paper.Paper
 }
 
 // Error says it in English.

@@ -11,6 +11,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -58,11 +59,11 @@ const (
 )
 
 // boardScales are what faces are drawn at, the largest that fits the column.
-func boardScales(s unit.System) []Scale {
+func boardScales(s unit.System) []paper.Scale {
 	if s == unit.Metric {
-		return []Scale{metric(20), metric(25), metric(50), metric(75), metric(100), metric(200)}
+		return []paper.Scale{paper.Metric(20), paper.Metric(25), paper.Metric(50), paper.Metric(75), paper.Metric(100), paper.Metric(200)}
 	}
-	return []Scale{imperial(8), imperial(6), imperial(4), imperial(3), imperial(2), imperial(1)}
+	return []paper.Scale{paper.Imperial(8), paper.Imperial(6), paper.Imperial(4), paper.Imperial(3), paper.Imperial(2), paper.Imperial(1)}
 }
 
 var holeColumns = []tableColumn{
@@ -81,7 +82,7 @@ var holeColumns = []tableColumn{
 func (f *flow) boardFace(l drywall.Layout, name string) {
 	b := f.page.b
 	scale := f.boardScale(l)
-	tall := l.Height.Millimetres()*scale.times() + boardLow
+	tall := l.Height.Millimetres()*scale.Times() + boardLow
 	rows := b.holeRows(l)
 	f.heading(b.say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.column().Height()-20))
 	f.need(tall)
@@ -111,9 +112,9 @@ func wideEnough(columns []tableColumn, rows []tableRow) []tableColumn {
 
 // boardScale returns the largest scale that a face fits the column at, in less than half of
 // its height.
-func (f *flow) boardScale(l drywall.Layout) (scale Scale) {
+func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
 	for _, scale = range boardScales(f.page.b.o.Voice.System) {
-		wide, tall := l.Face.Length.Millimetres()*scale.times(), l.Height.Millimetres()*scale.times()
+		wide, tall := l.Face.Length.Millimetres()*scale.Times(), l.Height.Millimetres()*scale.Times()
 		if wide <= f.width()-2 && tall <= 0.42*f.column().Height() {
 			return scale
 		}
@@ -179,8 +180,8 @@ func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
 }
 
 // drawBoard draws a face at a scale, its floor line at the foot.
-func (f *flow) drawBoard(l drywall.Layout, scale Scale) {
-	d := &boardDrawing{flow: f, left: f.left(), foot: f.y + l.Height.Millimetres()*scale.times(), k: scale.times(), layout: l}
+func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
+	d := &boardDrawing{flow: f, left: f.left(), foot: f.y + l.Height.Millimetres()*scale.Times(), k: scale.Times(), layout: l}
 	d.page.add(hline(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, pen(border)))
 	for _, p := range l.Pieces {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)

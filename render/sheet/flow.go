@@ -1,6 +1,9 @@
 package sheet
 
-import "studbay/render/scene"
+import (
+	"studbay/render/paper"
+	"studbay/render/scene"
+)
 
 // flow lays things into columns, one under the other, and goes on in the next column
 // and then on further pages.
@@ -14,7 +17,7 @@ type flow struct {
 	tall    float64      // how high columns are at most; 0: as the page is
 	top     float64      // where columns begin on the first page; 0: as the page does
 	shelf   shelf
-	most    Scale // the largest that rooms are unfolded at
+	most    paper.Scale // the largest that rooms are unfolded at
 }
 
 // columnGap is the white between columns, and wideColumn the least width of those that

@@ -10,6 +10,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
+	"studbay/render/paper"
 	"studbay/render/scene"
 )
 
@@ -61,7 +62,7 @@ func runsOf(items []scene.Item) (all []scene.Run) {
 }
 
 func TestShortStripsStandSideBySide(t *testing.T) {
-	paper, err := PaperNamed("archd")
+	paper, err := paper.PaperNamed("archd")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -93,7 +94,7 @@ func TestShortStripsStandSideBySide(t *testing.T) {
 
 // TestEvenFlowFillsColumnsAlike lays out blocks on a page of seven columns.
 func TestEvenFlowFillsColumnsAlike(t *testing.T) {
-	paper, err := PaperNamed("archd")
+	paper, err := paper.PaperNamed("archd")
 	if err != nil {
 		t.Fatal(err)
 	}

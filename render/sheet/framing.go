@@ -11,6 +11,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/cut"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -170,8 +171,8 @@ func waysOf(cuts []boxCut) (ways []*alike) {
 const cutReach = 8 * unit.Inch
 
 // cutScales are what cuts are drawn at.
-var cutScales = map[unit.System]Scale{
-	unit.Imperial: {3 * unit.Inch / 2, unit.Foot, unit.Imperial}, unit.Metric: metric(8),
+var cutScales = map[unit.System]paper.Scale{
+	unit.Imperial: {3 * unit.Inch / 2, unit.Foot, unit.Imperial}, unit.Metric: paper.Metric(8),
 }
 
 // The measures of a cut with what it says, in millimetres of paper.

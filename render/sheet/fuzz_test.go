@@ -11,6 +11,7 @@ import (
 	"studbay/plan/plantest"
 	"studbay/plan/words"
 	"studbay/render/paint/pdf"
+	"studbay/render/paper"
 )
 
 // FuzzSheets lays out the sheets of any plan that edits can make, on any paper. It has
@@ -33,7 +34,7 @@ func FuzzSheets(f *testing.F) {
 		if err != nil && result.NotChecked().IsZero() {
 			t.Fatalf("not checked, and nothing is said of it: %v", err)
 		}
-		paper := Papers[int(which)%len(Papers)]
+		paper := paper.Papers[int(which)%len(paper.Papers)]
 		pages, err := Build(ix, result, Options{Paper: paper, Voice: words.Voice{System: paper.System}})
 		var tooLarge *FitError
 		if err != nil {

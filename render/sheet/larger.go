@@ -7,6 +7,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/paper"
 	"studbay/render/scene"
 )
 
@@ -16,7 +17,7 @@ const largerAround = 10 * unit.Inch
 
 // leastLarger is the smallest scale that a room is drawn larger at, if the page holds it:
 // what a plan of a house is usually drawn at (common practice).
-var leastLarger = map[unit.System]Scale{unit.Imperial: imperial(4), unit.Metric: metric(50)}
+var leastLarger = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(4), unit.Metric: paper.Metric(50)}
 
 // largerHead is the height of the line over a room drawn larger, in millimetres of paper.
 const largerHead = 8.0
@@ -73,7 +74,7 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 	b := f.page.b
 	box := r.Outline().Box().Expand(largerAround)
 	scale := b.largerScale(l, r, box, f)
-	wide, tall := box.Width().Millimetres()*scale.times(), largerHead+box.Height().Millimetres()*scale.times()
+	wide, tall := box.Width().Millimetres()*scale.Times(), largerHead+box.Height().Millimetres()*scale.Times()
 	wide = max(wide, style{size: heading, bold: true}.width(r.Name)+3+fine.width(scale.Words()))
 	left, y, column := f.shelf.right+columnGap, f.y, f.column()
 	if isBeside := f.shelf.page == f.page && left+wide <= column.Max.X && f.shelf.top+tall <= column.Max.Y; isBeside {
@@ -92,17 +93,17 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 }
 
 // largerScale is the scale that a room is drawn larger at.
-func (b *book) largerScale(l *plan.Level, r *plan.Room, box geom.Box, f *flow) (best Scale) {
+func (b *book) largerScale(l *plan.Level, r *plan.Room, box geom.Box, f *flow) (best paper.Scale) {
 	free := f.page.main.Expanded(-gutter)
 	free.Min.Y += largerHead
-	scales := scalesOf(b.o.Voice.System)
+	scales := paper.ScalesOf(b.o.Voice.System)
 	slices.Reverse(scales)
 	for _, s := range scales {
 		if !mayFit(box, s, free) {
 			break
 		}
 		best = s
-		if s.times() < leastLarger[s.System].times() {
+		if s.Times() < leastLarger[s.System].Times() {
 			continue
 		}
 		d := b.drawRoom(l, box, s, scene.Point{})
@@ -155,9 +156,9 @@ func (b *book) hasAll(pieces []render.Piece, r *plan.Room) bool {
 }
 
 // drawRoom draws a part of a level with its upper left corner at a place.
-func (b *book) drawRoom(l *plan.Level, box geom.Box, s Scale, at scene.Point) drawnLevel {
+func (b *book) drawRoom(l *plan.Level, box geom.Box, s paper.Scale, at scene.Point) drawnLevel {
 	m := b.medium(s)
 	m.Origin, m.At = box.Min, at
-	m.Window = scene.Rect{Min: at, Max: at.Add(scene.Point{X: box.Width().Millimetres() * s.times(), Y: box.Height().Millimetres() * s.times()})}
+	m.Window = scene.Rect{Min: at, Max: at.Add(scene.Point{X: box.Width().Millimetres() * s.Times(), Y: box.Height().Millimetres() * s.Times()})}
 	return b.drawAt(l, box, m, s)
 }

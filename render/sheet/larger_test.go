@@ -8,6 +8,7 @@ import (
 	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/sheet/proof"
 )
 
@@ -18,11 +19,11 @@ func TestEveryTagStandsOnAPlan(t *testing.T) {
 	for _, tt := range []struct{ paper, scale string }{
 		{"letter", "1/16in=1ft"}, {"tabloid", "1/16in=1ft"}, {"archd", "1/16in=1ft"}, {"a4", "1:200"}, {"a1", "1:200"},
 	} {
-		paper, err := PaperNamed(tt.paper)
+		paper, err := paper.PaperNamed(tt.paper)
 		if err != nil {
 			t.Fatal(err)
 		}
-		scale, err := ParseScale(tt.scale)
+		scale, err := paper.ParseScale(tt.scale)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -9,6 +9,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/render"
 	"studbay/render/level"
+	"studbay/render/paper"
 	"studbay/render/scene"
 )
 
@@ -169,7 +170,7 @@ func (b *book) findingsOn(l *plan.Level, isFirst bool) (found []rule.Finding) {
 type drawnLevel struct {
 	pieces []render.Piece
 	medium render.Medium
-	scale  Scale
+	scale  paper.Scale
 	extent geom.Box // of all there is
 	rooms  geom.Box // of the rooms alone
 	tiles  *tiling  // where it is too large for one page
@@ -184,9 +185,9 @@ func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 	if !ok {
 		return drawnLevel{}, nil
 	}
-	scales := []Scale{b.o.Scale}
+	scales := []paper.Scale{b.o.Scale}
 	if b.o.Scale.IsFit() {
-		scales = scalesOf(b.o.Voice.System)
+		scales = paper.ScalesOf(b.o.Voice.System)
 	}
 	for _, s := range scales {
 		if !mayFit(extent, s, area) {
@@ -205,13 +206,13 @@ func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 }
 
 // mayFit reports whether the outline of a level alone fits, which is cheap to tell.
-func mayFit(extent geom.Box, s Scale, area scene.Rect) bool {
-	return extent.Width().Millimetres()*s.times() <= area.Width() && extent.Height().Millimetres()*s.times() <= area.Height()
+func mayFit(extent geom.Box, s paper.Scale, area scene.Rect) bool {
+	return extent.Width().Millimetres()*s.Times() <= area.Width() && extent.Height().Millimetres()*s.Times() <= area.Height()
 }
 
 // draw draws a level in the middle of an area. What is drawn reaches past the outline on
 // all sides by other amounts, so it is set in the middle by what it came to.
-func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) drawnLevel {
+func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s paper.Scale) drawnLevel {
 	m := b.medium(s).Centred(extent.Center(), area.Middle())
 	d := b.drawAt(l, extent, m, s)
 	off := area.Middle().Sub(d.bounds().Middle())
@@ -220,14 +221,14 @@ func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s Scale) dr
 	return d
 }
 
-func (b *book) medium(s Scale) render.Medium {
+func (b *book) medium(s paper.Scale) render.Medium {
 	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
 	m.Text = tagText * scene.PointSize
 	return m
 }
 
 // drawAt draws a level where a medium puts it.
-func (b *book) drawAt(l *plan.Level, extent geom.Box, m render.Medium, s Scale) drawnLevel {
+func (b *book) drawAt(l *plan.Level, extent geom.Box, m render.Medium, s paper.Scale) drawnLevel {
 	return drawnLevel{pieces: b.drawPart(l, m, extent), medium: m, scale: s, extent: extent, rooms: roomsBox(l, extent)}
 }
 

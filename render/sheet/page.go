@@ -3,6 +3,7 @@ package sheet
 import (
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/render/paper"
 	"studbay/render/revision"
 	"studbay/render/scene"
 )
@@ -38,7 +39,7 @@ const sideColumn = 142.0
 
 // sideColumns is how many columns may stand beside the plan: none on a small sheet, which
 // the plan needs for itself, and two on a large one.
-func sideColumns(p Paper) int {
+func sideColumns(p paper.Paper) int {
 	switch {
 	case p.Width < 15*unit.Inch:
 		return 0

@@ -15,6 +15,7 @@ import (
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/paint"
+	"studbay/render/paper"
 	"studbay/render/picturetest"
 	"studbay/render/scene"
 )
@@ -55,7 +56,7 @@ func TestPageLooksAsKept(t *testing.T) {
 // TestWallIsTrueToScaleInPDF measures a room of 10 ft between its walls at 1/4 in to the
 // foot: 2.500 in, 1500 pixels at 600 an inch.
 func TestWallIsTrueToScaleInPDF(t *testing.T) {
-	scale, err := ParseScale("1/4in=1ft")
+	scale, err := paper.ParseScale("1/4in=1ft")
 	if err != nil {
 		t.Fatal(err)
 	}

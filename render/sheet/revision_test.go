@@ -10,6 +10,7 @@ import (
 	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
+	"studbay/render/paper"
 	"studbay/render/revision"
 	"studbay/render/sheet/proof"
 )
@@ -54,7 +55,7 @@ func changedHouse(openings int) (old, now plan.Plan) {
 
 // Every change stands in a triangle on the plan and in the list, on every paper.
 func TestEveryChangeIsDrawnAndListed(t *testing.T) {
-	for _, paper := range Papers {
+	for _, paper := range paper.Papers {
 		for _, openings := range []int{20, 90} {
 			t.Run(fmt.Sprintf("%s with %d openings", paper.Name, openings), func(t *testing.T) {
 				old, now := changedHouse(openings)

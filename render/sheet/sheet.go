@@ -14,6 +14,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -22,8 +23,8 @@ import (
 // and fits the plan on it. A plan too large for one page goes on over several, joined
 // at match lines.
 type Options struct {
-	Paper Paper
-	Scale Scale // of plans; the zero value is the largest standard scale that fits
+	Paper paper.Paper
+	Scale paper.Scale // of plans; the zero value is the largest standard scale that fits
 	Voice words.Voice
 	// Second is another language to write titles, legend, headings and notes in as well, or
 	// nil for a set in one.
@@ -82,7 +83,7 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 // newBook begins a set of no pages.
 func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if o.Paper.Width == 0 {
-		o.Paper = UsualPaper(o.Voice.System)
+		o.Paper = paper.UsualPaper(o.Voice.System)
 	}
 	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o}
 	if b.plan.Header == nil {
@@ -124,11 +125,11 @@ func (b *book) say(id, english string, args ...any) string {
 // FitError says that a level takes more pages than anyone wants, and what would do.
 type FitError struct {
 	Level  string
-	Scale  Scale
-	Paper  Paper
-	Pages  int     // about so many for this level alone
-	Scales []Scale // the largest that takes few enough on this paper, or none
-	Papers []Paper // the smallest that takes few enough at this scale, or none
+	Scale  paper.Scale
+	Paper  paper.Paper
+	Pages  int           // about so many for this level alone
+	Scales []paper.Scale // the largest that takes few enough on this paper, or none
+	Papers []paper.Paper // the smallest that takes few enough at this scale, or none
 }
 
 // Error says it in English, with the names a user types.

@@ -18,6 +18,7 @@ import (
 	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/level"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet/proof"
 	"studbay/render/symbol"
@@ -38,7 +39,7 @@ func build(t testing.TB, p plan.Plan, o Options) []*scene.Scene {
 	return pages
 }
 
-func rules(p Paper) proof.Rules {
+func rules(p paper.Paper) proof.Rules {
 	return proof.Rules{
 		Frame:     (&book{o: Options{Paper: p}}).frame(),
 		LeastText: small * scene.PointSize,
@@ -48,7 +49,7 @@ func rules(p Paper) proof.Rules {
 
 // TestPagesReadClean proofreads every page on every paper.
 func TestPagesReadClean(t *testing.T) {
-	for _, paper := range Papers {
+	for _, paper := range paper.Papers {
 		for _, openings := range []int{0, 9, 45, 120} {
 			t.Run(fmt.Sprintf("%s with %d openings", paper.Name, openings), func(t *testing.T) {
 				voice := words.Voice{System: paper.System}
@@ -67,7 +68,7 @@ func TestProofreaderSees(t *testing.T) {
 	s := &scene.Scene{Width: 11 * unit.Inch, Height: 17 * unit.Inch / 2}
 	s.Add(plain.at(50, 50, "over"), plain.at(51, 50.5, "under"), plain.at(2, 50, "out"), style{size: 5}.at(90, 90, "tiny"),
 		hline(100, 140, 119, pen(0.1)), plain.at(110, 120, "struck"))
-	got := strings.Join(proof.Read(s, rules(Papers[0])), "\n")
+	got := strings.Join(proof.Read(s, rules(paper.Papers[0])), "\n")
 	for _, want := range []string{`"over" lies on "under"`, "ink leaves the frame", `"tiny" is 5.00 pt`, "0.100 pt wide", `runs through "struck"`} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%q is not among the faults:\n%s", want, got)
@@ -249,8 +250,8 @@ func square(t testing.TB, side unit.Length) plan.Plan {
 
 func TestTooManySheetsSaysWhatWouldDo(t *testing.T) {
 	ix := index.New(square(t, 900*unit.Foot))
-	paper, _ := PaperNamed("letter")
-	scale, _ := ParseScale("1/2in=1ft")
+	paper, _ := paper.PaperNamed("letter")
+	scale, _ := paper.ParseScale("1/2in=1ft")
 	_, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})
 	var e *FitError
 	if !errors.As(err, &e) {
@@ -281,7 +282,7 @@ func TestFitTakesTheLargestScale(t *testing.T) {
 		{4 * unit.Metre, "a3", "1:20"},
 		{30 * unit.Metre, "a1", "1:75"},
 	} {
-		paper, err := PaperNamed(tt.paper)
+		paper, err := paper.PaperNamed(tt.paper)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -318,7 +319,7 @@ func TestLongTextsStayInTheirPlace(t *testing.T) {
 	do(edit.Add{Thing: &plan.Decision{ID: "d22222222", Question: long}})
 	do(edit.Add{Thing: &plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
 	do(edit.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
-	for _, paper := range Papers {
+	for _, paper := range paper.Papers {
 		for i, page := range build(t, p, Options{Paper: paper}) {
 			for _, fault := range proof.Read(page, rules(paper)) {
 				t.Errorf("%s, page %d: %.200s", paper.Name, i+1, fault)

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"studbay/plan/unit"
+	"studbay/render/paper"
 	"studbay/render/scene"
 )
 
@@ -19,12 +20,12 @@ type tape struct {
 }
 
 // tapeFor returns a tape whose marks stand clear of each other.
-func tapeFor(s Scale) tape {
+func tapeFor(s paper.Scale) tape {
 	t := tape{unit.Foot, 5, unit.Foot}
 	if s.System == unit.Metric {
 		t = tape{unit.Metre / 2, 4, unit.Metre}
 	}
-	if scene.MM(t.step)*s.times() < 1.2 {
+	if scene.MM(t.step)*s.Times() < 1.2 {
 		t.step, t.major = 10*t.step, 2
 	}
 	return t

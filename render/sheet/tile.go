@@ -7,6 +7,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/paper"
 	"studbay/render/scene"
 )
 
@@ -24,7 +25,7 @@ const mostTiles = 300
 
 // leastTiled is the smallest scale that is chosen for tiles: under it nothing is
 // readable that needs them (common practice).
-var leastTiled = map[unit.System]Scale{unit.Imperial: imperial(2), unit.Metric: metric(100)}
+var leastTiled = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(2), unit.Metric: paper.Metric(100)}
 
 // tiling divides a drawing into parts, from the upper left row by row.
 type tiling struct {
@@ -95,12 +96,12 @@ func (t *tiling) all() (all []tileAt) {
 // of use at which no tag is left out. It fails with a *FitError where that comes to
 // more pages than anyone wants.
 func (b *book) drawTiles(l *plan.Level, extent geom.Box) (drawnLevel, error) {
-	scales := []Scale{b.o.Scale}
+	scales := []paper.Scale{b.o.Scale}
 	if b.o.Scale.IsFit() {
 		scales = nil
-		for _, s := range scalesOf(b.o.Voice.System) {
-			if s.times() >= leastTiled[b.o.Voice.System].times() {
-				scales = append([]Scale{s}, scales...)
+		for _, s := range paper.ScalesOf(b.o.Voice.System) {
+			if s.Times() >= leastTiled[b.o.Voice.System].Times() {
+				scales = append([]paper.Scale{s}, scales...)
 			}
 		}
 	}
@@ -183,22 +184,22 @@ func (b *book) tileArea() scene.Rect {
 }
 
 // tilesAt returns about how many pages an outline takes at a scale.
-func (b *book) tilesAt(extent geom.Box, s Scale) int {
+func (b *book) tilesAt(extent geom.Box, s paper.Scale) int {
 	area := b.tileArea()
-	return tilesFor(extent.Width().Millimetres()*s.times(), area.Width()) *
-		tilesFor(extent.Height().Millimetres()*s.times(), area.Height())
+	return tilesFor(extent.Width().Millimetres()*s.Times(), area.Width()) *
+		tilesFor(extent.Height().Millimetres()*s.Times(), area.Height())
 }
 
 // tooLarge says what would hold a level that takes so many pages at a scale.
-func (b *book) tooLarge(l *plan.Level, scale Scale, pages int, extent geom.Box) error {
+func (b *book) tooLarge(l *plan.Level, scale paper.Scale, pages int, extent geom.Box) error {
 	e := &FitError{Level: l.Name, Scale: scale, Paper: b.o.Paper, Pages: pages}
-	for _, s := range scalesOf(scale.System) {
-		if s.times() < scale.times() && b.tilesAt(extent, s) <= mostTiles {
+	for _, s := range paper.ScalesOf(scale.System) {
+		if s.Times() < scale.Times() && b.tilesAt(extent, s) <= mostTiles {
 			e.Scales = append(e.Scales, s)
 			break
 		}
 	}
-	for _, paper := range Papers {
+	for _, paper := range paper.Papers {
 		other := *b
 		if other.o.Paper = paper; paper.System == b.o.Paper.System && other.tilesAt(extent, scale) <= mostTiles {
 			e.Papers = append(e.Papers, paper)

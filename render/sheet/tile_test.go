@@ -12,6 +12,7 @@ import (
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/sheet/proof"
 )
 
@@ -33,8 +34,8 @@ func tilesOf(t *testing.T, p plan.Plan, o Options) map[int][]string {
 // TestTilesAreJoinedAtMatchLines: where one sheet sends to another, that one sends back,
 // and every sheet of a plan is reached.
 func TestTilesAreJoinedAtMatchLines(t *testing.T) {
-	paper, _ := PaperNamed("letter")
-	scale, _ := ParseScale("1/4in=1ft")
+	paper, _ := paper.PaperNamed("letter")
+	scale, _ := paper.ParseScale("1/4in=1ft")
 	tiles := tilesOf(t, plantest.House(5, 240), Options{Paper: paper, Scale: scale})
 	if len(tiles) < 6 {
 		t.Fatalf("%d sheets, want rows and columns of them", len(tiles))
@@ -62,8 +63,8 @@ func TestTilesAreJoinedAtMatchLines(t *testing.T) {
 func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 	for number := range uint64(4) {
 		p := plantest.House(number, 160+60*int(number))
-		paper, _ := PaperNamed("letter")
-		scale, _ := ParseScale("1/4in=1ft")
+		paper, _ := paper.PaperNamed("letter")
+		scale, _ := paper.ParseScale("1/4in=1ft")
 		ix := index.New(p)
 		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Scale: scale}}
 		level := p.Levels[0]
@@ -100,7 +101,7 @@ func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 // TestFitGoesOverToTiles: what no scale holds on one page is tiled at one that shows
 // every tag; what one does hold stays on one page.
 func TestFitGoesOverToTiles(t *testing.T) {
-	paper, _ := PaperNamed("letter")
+	paper, _ := paper.PaperNamed("letter")
 	for _, tt := range []struct {
 		openings int
 		tiled    bool
@@ -123,8 +124,8 @@ func TestFitGoesOverToTiles(t *testing.T) {
 
 // TestUntaggedAreNamed: at a scale that has no room for all tags the sheet says so.
 func TestUntaggedAreNamed(t *testing.T) {
-	paper, _ := PaperNamed("archd")
-	scale, _ := ParseScale("1/16in=1ft")
+	paper, _ := paper.PaperNamed("archd")
+	scale, _ := paper.ParseScale("1/16in=1ft")
 	p := plantest.House(1, 2000)
 	ix := index.New(p)
 	pages, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})

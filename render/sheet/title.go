@@ -6,6 +6,7 @@ import (
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 )
@@ -155,20 +156,20 @@ func (p *page) northBox(box scene.Rect) float64 {
 
 // scaleBar draws a ruler of the plan's scale with what it counts and the scale in words,
 // and returns where that ends.
-func (p *page) scaleBar(at scene.Point, s Scale) float64 {
+func (p *page) scaleBar(at scene.Point, s paper.Scale) float64 {
 	step, labels, counts := unit.Length(0), []string{}, words.New("sheet.feet", "feet")
 	if s.System == unit.Metric {
 		counts = words.New("sheet.metres", "meters")
 	}
 	for _, c := range barSteps(s) {
-		if step = c.step; scene.MM(c.step)*s.times() >= 8 {
+		if step = c.step; scene.MM(c.step)*s.Times() >= 8 {
 			labels = c.labels
 			break
 		}
 		labels = c.labels
 	}
 	bar := symbol.ScaleBar{
-		At: at, Step: scene.MM(step) * s.times(), Height: 1.5, Labels: labels, TextSize: style{size: small}.mm(),
+		At: at, Step: scene.MM(step) * s.Times(), Height: 1.5, Labels: labels, TextSize: style{size: small}.mm(),
 		Line: pen(divider).Width, Ink: theme.Ink, Paper: theme.Paper,
 	}
 	p.add(bar.Items()...)
@@ -179,16 +180,13 @@ func (p *page) scaleBar(at scene.Point, s Scale) float64 {
 	return x + words.width(text)
 }
 
-// times is how long a millimetre of building is on paper, for drawing only.
-func (s Scale) times() float64 { return s.Paper.Millimetres() / s.Building.Millimetres() }
-
 type barStep struct {
 	step   unit.Length
 	labels []string
 }
 
 // barSteps lists what a step of the scale bar may stand for.
-func barSteps(s Scale) []barStep {
+func barSteps(s paper.Scale) []barStep {
 	if s.System == unit.Metric {
 		return []barStep{
 			{unit.Metre / 2, strings.Fields("0 0.5 1 1.5 2")}, {unit.Metre, strings.Fields("0 1 2 3 4")},
@@ -199,4 +197,70 @@ func barSteps(s Scale) []barStep {
 		{unit.Foot, strings.Fields("0 1 2 3 4 5")}, {2 * unit.Foot, strings.Fields("0 2 4 6 8 10")},
 		{5 * unit.Foot, strings.Fields("0 5 10 15 20")}, {10 * unit.Foot, strings.Fields("0 10 20 30 40")},
 	}
+}
+
+// both says a text in the language of the set and, on a set in two, in the second beside it.
+func (b *book) both(id, english string, args ...any) string {
+	return b.bothOf(func(v words.Voice) string { return v.Say(words.New(id, english, args...)) })
+}
+
+// bothOf is both for what is put together of several texts.
+func (b *book) bothOf(say func(words.Voice) string) string {
+	first, second, two := b.apart(say)
+	if !two {
+		return first
+	}
+	return first + " · " + second
+}
+
+// apart says a text in either language, and whether there are two that differ.
+func (b *book) apart(say func(words.Voice) string) (first, second string, two bool) {
+	first = say(b.o.Voice)
+	if b.o.Second == nil {
+		return first, "", false
+	}
+	second = say(*b.o.Second)
+	return first, second, second != first
+}
+
+// bothParagraphs puts down a note, and below it the same in the second language.
+func (f *flow) bothParagraphs(s style, t words.Text) {
+	first, second, two := f.page.b.apart(func(v words.Voice) string { return v.Say(t) })
+	f.paragraph(s, 0, first)
+	if two {
+		f.space(0.6)
+		f.paragraph(s, 0, second)
+	}
+}
+
+// titleRow puts down the titles of a schedule in one language.
+func (g *grid) titleRow(s style, y float64, v words.Voice) {
+	f := g.f
+	x := f.left()
+	for i, c := range g.columns {
+		text := v.Say(c.title)
+		switch {
+		case c.title.IsZero():
+		case c.right:
+			f.page.add(s.right().at(x+c.width-cellPad-c.pad, y, text))
+		case i > 0 && g.columns[i-1].title.IsZero():
+			f.page.add(s.at(x-g.columns[i-1].width+cellPad, y, text)) // over a figure and its name
+		default:
+			f.page.add(s.at(x, y, text))
+		}
+		x += c.width
+	}
+}
+
+// cautionLines are those of the title block: in both languages where they have room.
+func (p *page) cautionLines(width, tall float64) []string {
+	first, second, two := p.b.apart(p.b.caution)
+	lines := fine.wrap(first, width)
+	if !two {
+		return lines
+	}
+	if more := append(lines, fine.wrap(second, width)...); float64(len(more))*fine.line() <= tall {
+		return more
+	}
+	return lines
 }

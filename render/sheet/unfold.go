@@ -7,6 +7,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/unfold"
 )
@@ -19,7 +20,7 @@ const (
 )
 
 // largestUnfold is the largest scale rooms are unfolded at: more shows nothing more.
-var largestUnfold = map[unit.System]Scale{unit.Imperial: imperial(8), unit.Metric: metric(25)}
+var largestUnfold = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(8), unit.Metric: paper.Metric(25)}
 
 // unfolded lays out every room with an opening in a wall: its faces in a row.
 func (b *book) unfolded() error {
@@ -100,11 +101,11 @@ func (b *book) strips() (all []unfold.Strip) {
 
 // fewestAt returns the largest scale at which the rooms take as few pages as they can at
 // one that is still easy to read: a page is not begun for the last small room.
-func (b *book) fewestAt(lay func(*flow)) Scale {
+func (b *book) fewestAt(lay func(*flow)) paper.Scale {
 	system := b.o.Voice.System
 	best, fewest := largestUnfold[system], 0
-	for _, scale := range scalesOf(system) {
-		if scale.times() > largestUnfold[system].times() || scale.times() < easyUnfold[system].times() {
+	for _, scale := range paper.ScalesOf(system) {
+		if scale.Times() > largestUnfold[system].Times() || scale.Times() < easyUnfold[system].Times() {
 			continue
 		}
 		n := b.pagesOf(&flow{least: scene.MM(b.o.Paper.Width), most: scale}, lay)
@@ -116,7 +117,7 @@ func (b *book) fewestAt(lay func(*flow)) Scale {
 }
 
 // easyUnfold is the smallest scale that rooms are unfolded at to save a page.
-var easyUnfold = map[unit.System]Scale{unit.Imperial: imperial(4), unit.Metric: metric(50)}
+var easyUnfold = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(4), unit.Metric: paper.Metric(50)}
 
 // roomsInOrder lists the rooms of a level as the schedule does.
 func (b *book) roomsInOrder(l *plan.Level) []*plan.Room {
@@ -137,7 +138,7 @@ func (b *book) hasFaceOpening(r *plan.Room) bool {
 func (f *flow) unfold(s unfold.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
-	rows := b.stripRows(s, unit.FromMillimetres((f.width()-2*stripAside)/scale.times()))
+	rows := b.stripRows(s, unit.FromMillimetres((f.width()-2*stripAside)/scale.Times()))
 	if len(rows) == 1 && len(unfold.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
 		return
 	}
@@ -149,18 +150,18 @@ func (f *flow) unfold(s unfold.Strip) {
 
 // leastUnfold is the smallest scale rooms are unfolded at as long as they are low enough
 // for it: under it a box is a dot.
-var leastUnfold = map[unit.System]Scale{unit.Imperial: imperial(3), unit.Metric: metric(75)}
+var leastUnfold = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(3), unit.Metric: paper.Metric(75)}
 
 // scaleFor returns the largest standard scale for a strip; the smallest of use where it
 // is too long for all, and a smaller one only where it is too high.
-func (f *flow) scaleFor(s unfold.Strip) (scale Scale) {
+func (f *flow) scaleFor(s unfold.Strip) (scale paper.Scale) {
 	system := f.page.b.o.Voice.System
 	free := scene.Rect{Max: scene.Point{X: f.width() - 2*stripAside, Y: f.column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
-	for _, scale = range scalesOf(system) {
-		if scale.times() > f.most.times() || scene.MM(s.Ceiling+s.Floor)*scale.times() > free.Height() {
+	for _, scale = range paper.ScalesOf(system) {
+		if scale.Times() > f.most.Times() || scene.MM(s.Ceiling+s.Floor)*scale.Times() > free.Height() {
 			continue
 		}
-		if scene.MM(s.Width)*scale.times() <= free.Width() || scale.times() <= leastUnfold[system].times() {
+		if scene.MM(s.Width)*scale.Times() <= free.Width() || scale.Times() <= leastUnfold[system].Times() {
 			return scale
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/unfold"
 )
@@ -20,16 +21,16 @@ type shelf struct {
 }
 
 // stripTall is how high a strip is on paper with all that belongs to it.
-func (b *book) stripTall(s unfold.Strip, scale Scale) float64 {
-	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*scale.times() + unfoldNames + b.figuresTall(s)
+func (b *book) stripTall(s unfold.Strip, scale paper.Scale) float64 {
+	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*scale.Times() + unfoldNames + b.figuresTall(s)
 }
 
 // beside puts a whole strip down at the right of the one before, if there is room, and
 // reports whether there was.
-func (f *flow) beside(s unfold.Strip, scale Scale) bool {
+func (f *flow) beside(s unfold.Strip, scale paper.Scale) bool {
 	b, last, column := f.page.b, f.shelf, f.column()
 	left := last.right + columnGap
-	wide := max(scene.MM(s.Width)*scale.times()+2*stripAside, b.headWidth(s, scale))
+	wide := max(scene.MM(s.Width)*scale.Times()+2*stripAside, b.headWidth(s, scale))
 	bottom := last.top + b.stripTall(s, scale)
 	lowest := column.Max.Y
 	if f.y > last.bottom+unfoldGap { // something stands below it
@@ -46,11 +47,11 @@ func (f *flow) beside(s unfold.Strip, scale Scale) bool {
 }
 
 // headWidth is how wide what stands over a strip is.
-func (b *book) headWidth(s unfold.Strip, scale Scale) float64 {
+func (b *book) headWidth(s unfold.Strip, scale paper.Scale) float64 {
 	return style{size: heading, bold: true}.width(s.Room.Name) + 3 + fine.width(b.stripScale(s, scale))
 }
 
-func (b *book) stripScale(s unfold.Strip, scale Scale) string {
+func (b *book) stripScale(s unfold.Strip, scale paper.Scale) string {
 	return b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
 }
 
@@ -60,7 +61,7 @@ type span struct{ from, to unit.Length }
 func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
 
 // stripRow puts down a part of a strip: all of it, or what one row holds.
-func (f *flow) stripRow(s unfold.Strip, scale Scale, row span, again, goesOn bool) {
+func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goesOn bool) {
 	b := f.page.b
 	m := unfold.Medium{Medium: b.medium(scale)}
 	tall := b.stripTall(s, scale)
@@ -183,7 +184,7 @@ func (b *book) struckBy(s unfold.Strip, at unit.Length) (span, bool) {
 }
 
 // fixtureFaces puts down the faces of fixtures in a room that carry openings.
-func (f *flow) fixtureFaces(s unfold.Strip, scale Scale) {
+func (f *flow) fixtureFaces(s unfold.Strip, scale paper.Scale) {
 	b := f.page.b
 	faces := unfold.FixtureFaces(b.ix, s.Room.ID)
 	for len(faces) > 0 {

@@ -1,4 +1,4 @@
-package sheet
+package paper
 
 import (
 	"errors"
@@ -15,12 +15,13 @@ type Scale struct {
 	System          unit.System
 }
 
-// imperial is paper in eighths of an inch, or sixteenths, for a foot.
-func imperial(sixteenths int64) Scale {
+// Imperial returns the scale of so many sixteenths of an inch of paper for a foot.
+func Imperial(sixteenths int64) Scale {
 	return Scale{unit.FeetInches(0, 0, sixteenths), unit.Foot, unit.Imperial}
 }
 
-func metric(times int64) Scale {
+// Metric returns the scale that draws a length so many times smaller.
+func Metric(times int64) Scale {
 	return Scale{unit.Millimetre, unit.Length(times) * unit.Millimetre, unit.Metric}
 }
 
@@ -28,12 +29,12 @@ func metric(times int64) Scale {
 // architect's rule, and of ISO 5455:1979 with the 1:25, 1:75 and 1:125 of a builder's
 // triangular rule (common practice).
 var Scales = []Scale{
-	imperial(16), imperial(12), imperial(8), imperial(6), imperial(4), imperial(3), imperial(2), imperial(1),
-	metric(20), metric(25), metric(50), metric(75), metric(100), metric(125), metric(200), metric(500),
+	Imperial(16), Imperial(12), Imperial(8), Imperial(6), Imperial(4), Imperial(3), Imperial(2), Imperial(1),
+	Metric(20), Metric(25), Metric(50), Metric(75), Metric(100), Metric(125), Metric(200), Metric(500),
 }
 
-// scalesOf lists the scales of a system from the largest.
-func scalesOf(s unit.System) (found []Scale) {
+// ScalesOf lists the scales of a system from the largest.
+func ScalesOf(s unit.System) (found []Scale) {
 	for _, c := range Scales {
 		if c.System == s {
 			found = append(found, c)
@@ -64,8 +65,8 @@ func (s Scale) Words() string {
 	return strings.TrimSuffix(s.Paper.Inches(16), `"`) + " in = 1 ft"
 }
 
-// is reports whether two scales draw a length equally long.
-func (s Scale) is(t Scale) bool {
+// Is reports whether two scales draw a length equally long.
+func (s Scale) Is(t Scale) bool {
 	return s.Paper.Times(t.Building).Cmp(t.Paper.Times(s.Building)) == 0
 }
 
@@ -78,7 +79,7 @@ func ParseScale(text string) (Scale, error) {
 	given, err := readScale(text)
 	if err == nil {
 		for _, s := range Scales {
-			if s.is(given) {
+			if s.Is(given) {
 				return s, nil
 			}
 		}
@@ -112,3 +113,6 @@ func readScale(text string) (s Scale, err error) {
 	}
 	return s, nil
 }
+
+// Times is how long a millimetre of building is on paper, for drawing only.
+func (s Scale) Times() float64 { return s.Paper.Millimetres() / s.Building.Millimetres() }

@@ -1,4 +1,5 @@
-package sheet
+// Package paper holds the standard sizes of paper and the standard scales of drawings on it.
+package paper
 
 import (
 	"fmt"
@@ -56,7 +57,7 @@ func UsualPaper(s unit.System) Paper {
 	}
 	p, err := PaperNamed(name)
 	if err != nil {
-		panic("sheet: " + err.Error())
+		panic("paper: " + err.Error())
 	}
 	return p
 }
