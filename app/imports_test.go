@@ -78,6 +78,7 @@ var importRules = []importRule{
 	{who: "fill/...", may: "plan/... fill/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "render/glyph", may: "plan/unit plan/geom assets", why: "one measure of text serves all painters"},
 	{who: "render/scene", may: "plan/unit plan/geom render/glyph", why: "the display list knows no plan"},
+	{who: "render/paper", may: "plan/unit", why: "papers and scales are standards, and know no plan"},
 	{who: "render/paint/...", may: "plan/unit plan/geom plan/disk render/glyph render/scene render/paint/...", why: "a painter knows the display list alone"},
 	{who: "render", may: "plan/... fill/... render/glyph render/scene render/symbol assets", why: "medium, theme and names are there before any drawing"},
 	{who: "render/draft", may: "plan/... fill/... render render/glyph render/scene render/symbol assets", why: "what drawings share knows none of them"},

@@ -52,8 +52,8 @@ func (s *Stage) AskExport(of Source, recall ExportMemory) {
 	s.canvas().Unfocus()
 	f := &exportForm{stage: s, of: of, recall: recall, format: recall.ExportFormat(), dpi: recall.ExportDPI()}
 	var err error
-	if f.paper, err = paper.PaperNamed(recall.Paper()); err != nil || f.paper.System != of.System() {
-		f.paper = paper.UsualPaper(of.System())
+	if f.paper, err = paper.Named(recall.Paper()); err != nil || f.paper.System != of.System() {
+		f.paper = paper.Usual(of.System())
 	}
 	f.build()
 	f.layOut()
@@ -104,7 +104,7 @@ func (f *exportForm) option(label string, now, again bool, set func()) look.Opti
 }
 
 func (f *exportForm) papers() (options []look.Option) {
-	for _, p := range paper.Papers {
+	for _, p := range paper.All {
 		label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
 		options = append(options, f.option(label, p == f.paper, true, func() {
 			f.paper = p

@@ -52,7 +52,7 @@ Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.
 	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
 	f.StringVar(&r.prices, "prices", "", s.say("flag.compare.prices", "say what the changes cost by your price book, `FILE.csv`"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
-	offer(c, "paper", paper.PaperNames()...)
+	offer(c, "paper", paper.Names()...)
 	offer(c, "scale", scaleNames()...)
 	return c
 }
@@ -111,7 +111,7 @@ func (r *compareRequest) options() (o sheet.Options, err error) {
 		}
 	}
 	if r.paper != "" {
-		if o.Paper, err = paper.PaperNamed(r.paper); err != nil {
+		if o.Paper, err = paper.Named(r.paper); err != nil {
 			return o, usage(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}

@@ -77,7 +77,7 @@ verb answers.`),
 	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.say("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
 	f.BoolVar(&r.bilingual, "bilingual", false, s.say("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
 	f.BoolVar(&r.json, "json", false, s.say("flag.export.json", "write what was made as JSON"))
-	offer(c, "paper", paper.PaperNames()...)
+	offer(c, "paper", paper.Names()...)
 	offer(c, "scale", scaleNames()...)
 	offer(c, "columns", schedule.ScheduleIDs()...)
 	offer(c, "for", sheet.ReaderNames()...)
@@ -106,7 +106,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 		return r.writePage(c, p)
 	}
 	if options.Paper.Width == 0 {
-		options.Paper = paper.UsualPaper(p.voice.System)
+		options.Paper = paper.Usual(p.voice.System)
 	}
 	options.Voice = p.voice
 	if r.bilingual {
@@ -144,7 +144,7 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 		return o, usage(words.New("usage.dpi-from", "--dpi {0}: want from {1} to {2}", r.dpi, leastDPI, mostDPI))
 	}
 	if r.paper != "" {
-		if o.Paper, err = paper.PaperNamed(r.paper); err != nil {
+		if o.Paper, err = paper.Named(r.paper); err != nil {
 			return o, usage(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}

@@ -29,7 +29,7 @@ func TestDemoSheetsReadClean(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, paper := range paper.Papers {
+		for _, paper := range paper.All {
 			t.Run(d.Name+" on "+paper.Name, func(t *testing.T) {
 				pages, err := sheet.Build(ix, result, sheet.Options{Paper: paper, Voice: words.Voice{System: paper.System}})
 				if err != nil {

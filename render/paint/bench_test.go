@@ -42,7 +42,7 @@ func checked(t testing.TB, openings int) (*index.Index, fill.Result) {
 
 func laidOut(t testing.TB, ix *index.Index, result fill.Result, name string) []*scene.Scene {
 	t.Helper()
-	paper, err := paper.PaperNamed(name)
+	paper, err := paper.Named(name)
 	if err != nil {
 		t.Fatal(err)
 	}

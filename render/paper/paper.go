@@ -15,11 +15,11 @@ type Paper struct {
 	System        unit.System // of those who use it, for the size in words
 }
 
-// Papers lists the sizes, each family from the smallest. Letter and tabloid are sizes A
+// All lists the sizes, each family from the smallest. Letter and tabloid are sizes A
 // and B of ASME Y14.1; ARCH C and D are the architectural sizes that plan printers hold
 // (common practice); A4 to A1 are of ISO 216:2007, whole millimetres as the standard
 // rounds them.
-var Papers = []Paper{
+var All = []Paper{
 	{"letter", 11 * unit.Inch, 17 * unit.Inch / 2, unit.Imperial},
 	{"tabloid", 17 * unit.Inch, 11 * unit.Inch, unit.Imperial},
 	{"archc", 24 * unit.Inch, 18 * unit.Inch, unit.Imperial},
@@ -30,32 +30,32 @@ var Papers = []Paper{
 	{"a1", 841 * unit.Millimetre, 594 * unit.Millimetre, unit.Metric},
 }
 
-// PaperNamed returns the paper of a name, in capitals or not. The error lists them all.
-func PaperNamed(name string) (Paper, error) {
-	for _, p := range Papers {
+// Named returns the paper of a name, in capitals or not. The error lists them all.
+func Named(name string) (Paper, error) {
+	for _, p := range All {
 		if strings.EqualFold(p.Name, name) {
 			return p, nil
 		}
 	}
-	return Paper{}, fmt.Errorf("no paper %q; there are %s", name, strings.Join(PaperNames(), ", "))
+	return Paper{}, fmt.Errorf("no paper %q; there are %s", name, strings.Join(Names(), ", "))
 }
 
-// PaperNames lists what a user types.
-func PaperNames() (names []string) {
-	for _, p := range Papers {
+// Names lists what a user types.
+func Names() (names []string) {
+	for _, p := range All {
 		names = append(names, p.Name)
 	}
 	return names
 }
 
-// UsualPaper is what a plan is drawn on where nobody says: the second size, which an
+// Usual is what a plan is drawn on where nobody says: the second size, which an
 // office printer and a copy shop both hold (common practice).
-func UsualPaper(s unit.System) Paper {
+func Usual(s unit.System) Paper {
 	name := "tabloid"
 	if s == unit.Metric {
 		name = "a3"
 	}
-	p, err := PaperNamed(name)
+	p, err := Named(name)
 	if err != nil {
 		panic("paper: " + err.Error())
 	}

@@ -40,8 +40,8 @@ func TestScalesReadBack(t *testing.T) {
 	}
 }
 
-// TestPapers holds the sizes to the published ones, in millimetres.
-func TestPapers(t *testing.T) {
+// TestAll holds the sizes to the published ones, in millimetres.
+func TestAll(t *testing.T) {
 	for _, tt := range []struct {
 		name          string
 		width, height string
@@ -56,15 +56,15 @@ func TestPapers(t *testing.T) {
 		{"A2", "594", "420", "ISO 216"},
 		{"a1", "841", "594", "ISO 216"},
 	} {
-		p, err := PaperNamed(tt.name)
+		p, err := Named(tt.name)
 		if err != nil || p.Width.Exact() != tt.width || p.Height.Exact() != tt.height {
 			t.Errorf("%s is %s × %s, %v; want %s × %s: %s", tt.name, p.Width, p.Height, err, tt.width, tt.height, tt.source)
 		}
 	}
-	if _, err := PaperNamed("b5"); err == nil {
+	if _, err := Named("b5"); err == nil {
 		t.Error("b5 is found")
 	}
-	if got := UsualPaper(unit.Metric).Size(); got != "420 × 297 mm" {
+	if got := Usual(unit.Metric).Size(); got != "420 × 297 mm" {
 		t.Errorf("the usual metric paper is %s", got)
 	}
 }

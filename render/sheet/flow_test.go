@@ -62,7 +62,7 @@ func runsOf(items []scene.Item) (all []scene.Run) {
 }
 
 func TestShortStripsStandSideBySide(t *testing.T) {
-	paper, err := paper.PaperNamed("archd")
+	size, err := paper.Named("archd")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -76,7 +76,7 @@ func TestShortStripsStandSideBySide(t *testing.T) {
 		{"each more than half of it", 12 * unit.Foot, 3},
 	} {
 		rows, heads := map[float64]bool{}, 0
-		for _, page := range build(t, closets(t, 3, tt.side), Options{Paper: paper}) {
+		for _, page := range build(t, closets(t, 3, tt.side), Options{Paper: size}) {
 			if !strings.HasPrefix(page.Meta.Title, "Interior elevations") {
 				continue
 			}
@@ -94,7 +94,7 @@ func TestShortStripsStandSideBySide(t *testing.T) {
 
 // TestEvenFlowFillsColumnsAlike lays out blocks on a page of seven columns.
 func TestEvenFlowFillsColumnsAlike(t *testing.T) {
-	paper, err := paper.PaperNamed("archd")
+	size, err := paper.Named("archd")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -108,7 +108,7 @@ func TestEvenFlowFillsColumnsAlike(t *testing.T) {
 		{70, 1, 11 * tall},  // ten or eleven
 		{200, 2, 19 * tall}, // more than a page holds: no page more than need be
 	} {
-		b := &book{o: Options{Paper: paper}}
+		b := &book{o: Options{Paper: size}}
 		lowest := map[*page]float64{}
 		lay := func(f *flow) {
 			for range tt.blocks {

@@ -172,7 +172,7 @@ const cutReach = 8 * unit.Inch
 
 // cutScales are what cuts are drawn at.
 var cutScales = map[unit.System]paper.Scale{
-	unit.Imperial: {3 * unit.Inch / 2, unit.Foot, unit.Imperial}, unit.Metric: paper.Metric(8),
+	unit.Imperial: paper.Imperial(24), unit.Metric: paper.Metric(8),
 }
 
 // The measures of a cut with what it says, in millimetres of paper.

@@ -34,8 +34,8 @@ func FuzzSheets(f *testing.F) {
 		if err != nil && result.NotChecked().IsZero() {
 			t.Fatalf("not checked, and nothing is said of it: %v", err)
 		}
-		paper := paper.Papers[int(which)%len(paper.Papers)]
-		pages, err := Build(ix, result, Options{Paper: paper, Voice: words.Voice{System: paper.System}})
+		size := paper.All[int(which)%len(paper.All)]
+		pages, err := Build(ix, result, Options{Paper: size, Voice: words.Voice{System: size.System}})
 		var tooLarge *FitError
 		if err != nil {
 			if !errors.Is(err, ErrNoLevel) && !errors.As(err, &tooLarge) {

@@ -19,7 +19,7 @@ func TestEveryTagStandsOnAPlan(t *testing.T) {
 	for _, tt := range []struct{ paper, scale string }{
 		{"letter", "1/16in=1ft"}, {"tabloid", "1/16in=1ft"}, {"archd", "1/16in=1ft"}, {"a4", "1:200"}, {"a1", "1:200"},
 	} {
-		paper, err := paper.PaperNamed(tt.paper)
+		size, err := paper.Named(tt.paper)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -35,13 +35,13 @@ func TestEveryTagStandsOnAPlan(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			pages, err := Build(ix, result, Options{Paper: paper, Scale: scale, Voice: words.Voice{System: paper.System}})
+			pages, err := Build(ix, result, Options{Paper: size, Scale: scale, Voice: words.Voice{System: size.System}})
 			if err != nil {
 				t.Fatal(err)
 			}
 			var drawn []string // on pages that show plans, without their schedules
 			for i, page := range pages {
-				for _, fault := range proof.Read(page, rules(paper)) {
+				for _, fault := range proof.Read(page, rules(size)) {
 					t.Errorf("%s at %s, house %d, page %d: %s", tt.paper, tt.scale, number, i+1, fault)
 				}
 				if strings.Contains(page.Meta.Title, "rooms drawn larger") {

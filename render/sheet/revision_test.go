@@ -55,12 +55,12 @@ func changedHouse(openings int) (old, now plan.Plan) {
 
 // Every change stands in a triangle on the plan and in the list, on every paper.
 func TestEveryChangeIsDrawnAndListed(t *testing.T) {
-	for _, paper := range paper.Papers {
+	for _, size := range paper.All {
 		for _, openings := range []int{20, 90} {
-			t.Run(fmt.Sprintf("%s with %d openings", paper.Name, openings), func(t *testing.T) {
+			t.Run(fmt.Sprintf("%s with %d openings", size.Name, openings), func(t *testing.T) {
 				old, now := changedHouse(openings)
 				list := revision.Compare(sideOf(t, old), sideOf(t, now))
-				pages, err := BuildRevision(list, Options{Paper: paper})
+				pages, err := BuildRevision(list, Options{Paper: size})
 				if err != nil {
 					t.Fatal(err)
 				}

@@ -83,7 +83,7 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 // newBook begins a set of no pages.
 func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if o.Paper.Width == 0 {
-		o.Paper = paper.UsualPaper(o.Voice.System)
+		o.Paper = paper.Usual(o.Voice.System)
 	}
 	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o}
 	if b.plan.Header == nil {

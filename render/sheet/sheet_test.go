@@ -49,12 +49,12 @@ func rules(p paper.Paper) proof.Rules {
 
 // TestPagesReadClean proofreads every page on every paper.
 func TestPagesReadClean(t *testing.T) {
-	for _, paper := range paper.Papers {
+	for _, size := range paper.All {
 		for _, openings := range []int{0, 9, 45, 120} {
-			t.Run(fmt.Sprintf("%s with %d openings", paper.Name, openings), func(t *testing.T) {
-				voice := words.Voice{System: paper.System}
-				for i, page := range build(t, plantest.House(uint64(openings), openings), Options{Paper: paper, Voice: voice}) {
-					for _, fault := range proof.Read(page, rules(paper)) {
+			t.Run(fmt.Sprintf("%s with %d openings", size.Name, openings), func(t *testing.T) {
+				voice := words.Voice{System: size.System}
+				for i, page := range build(t, plantest.House(uint64(openings), openings), Options{Paper: size, Voice: voice}) {
+					for _, fault := range proof.Read(page, rules(size)) {
 						t.Errorf("page %d: %s", i+1, fault)
 					}
 				}
@@ -68,7 +68,7 @@ func TestProofreaderSees(t *testing.T) {
 	s := &scene.Scene{Width: 11 * unit.Inch, Height: 17 * unit.Inch / 2}
 	s.Add(plain.at(50, 50, "over"), plain.at(51, 50.5, "under"), plain.at(2, 50, "out"), style{size: 5}.at(90, 90, "tiny"),
 		hline(100, 140, 119, pen(0.1)), plain.at(110, 120, "struck"))
-	got := strings.Join(proof.Read(s, rules(paper.Papers[0])), "\n")
+	got := strings.Join(proof.Read(s, rules(paper.All[0])), "\n")
 	for _, want := range []string{`"over" lies on "under"`, "ink leaves the frame", `"tiny" is 5.00 pt`, "0.100 pt wide", `runs through "struck"`} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%q is not among the faults:\n%s", want, got)
@@ -250,9 +250,9 @@ func square(t testing.TB, side unit.Length) plan.Plan {
 
 func TestTooManySheetsSaysWhatWouldDo(t *testing.T) {
 	ix := index.New(square(t, 900*unit.Foot))
-	paper, _ := paper.PaperNamed("letter")
+	size, _ := paper.Named("letter")
 	scale, _ := paper.ParseScale("1/2in=1ft")
-	_, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})
+	_, err := Build(ix, fill.Result{}, Options{Paper: size, Scale: scale})
 	var e *FitError
 	if !errors.As(err, &e) {
 		t.Fatalf("got %v, want a FitError", err)
@@ -260,7 +260,7 @@ func TestTooManySheetsSaysWhatWouldDo(t *testing.T) {
 	if len(e.Scales) == 0 || e.Pages <= mostTiles {
 		t.Fatalf("%+v", e)
 	}
-	if _, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: e.Scales[0]}); err != nil {
+	if _, err := Build(ix, fill.Result{}, Options{Paper: size, Scale: e.Scales[0]}); err != nil {
 		t.Errorf("it said %s would do: %v", e.Scales[0], err)
 	}
 	for _, o := range e.Papers {
@@ -282,11 +282,11 @@ func TestFitTakesTheLargestScale(t *testing.T) {
 		{4 * unit.Metre, "a3", "1:20"},
 		{30 * unit.Metre, "a1", "1:75"},
 	} {
-		paper, err := paper.PaperNamed(tt.paper)
+		size, err := paper.Named(tt.paper)
 		if err != nil {
 			t.Fatal(err)
 		}
-		page := build(t, square(t, tt.side), Options{Paper: paper, Voice: words.Voice{System: paper.System}})[0]
+		page := build(t, square(t, tt.side), Options{Paper: size, Voice: words.Voice{System: size.System}})[0]
 		if texts := proof.Texts(page); !slices.Contains(texts, tt.want) {
 			t.Errorf("%s square on %s: %q is not on the sheet", tt.side, tt.paper, tt.want)
 		}
@@ -319,10 +319,10 @@ func TestLongTextsStayInTheirPlace(t *testing.T) {
 	do(edit.Add{Thing: &plan.Decision{ID: "d22222222", Question: long}})
 	do(edit.Add{Thing: &plan.Decision{ID: "d33333333", Question: strings.Repeat("x", 900)}})
 	do(edit.Add{Thing: &plan.Amendment{ID: "a22222222", Rule: "partition-depth", Reason: long}})
-	for _, paper := range paper.Papers {
-		for i, page := range build(t, p, Options{Paper: paper}) {
-			for _, fault := range proof.Read(page, rules(paper)) {
-				t.Errorf("%s, page %d: %.200s", paper.Name, i+1, fault)
+	for _, size := range paper.All {
+		for i, page := range build(t, p, Options{Paper: size}) {
+			for _, fault := range proof.Read(page, rules(size)) {
+				t.Errorf("%s, page %d: %.200s", size.Name, i+1, fault)
 			}
 		}
 	}

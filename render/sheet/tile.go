@@ -199,7 +199,7 @@ func (b *book) tooLarge(l *plan.Level, scale paper.Scale, pages int, extent geom
 			break
 		}
 	}
-	for _, paper := range paper.Papers {
+	for _, paper := range paper.All {
 		other := *b
 		if other.o.Paper = paper; paper.System == b.o.Paper.System && other.tilesAt(extent, scale) <= mostTiles {
 			e.Papers = append(e.Papers, paper)

@@ -34,9 +34,9 @@ func tilesOf(t *testing.T, p plan.Plan, o Options) map[int][]string {
 // TestTilesAreJoinedAtMatchLines: where one sheet sends to another, that one sends back,
 // and every sheet of a plan is reached.
 func TestTilesAreJoinedAtMatchLines(t *testing.T) {
-	paper, _ := paper.PaperNamed("letter")
+	size, _ := paper.Named("letter")
 	scale, _ := paper.ParseScale("1/4in=1ft")
-	tiles := tilesOf(t, plantest.House(5, 240), Options{Paper: paper, Scale: scale})
+	tiles := tilesOf(t, plantest.House(5, 240), Options{Paper: size, Scale: scale})
 	if len(tiles) < 6 {
 		t.Fatalf("%d sheets, want rows and columns of them", len(tiles))
 	}
@@ -63,10 +63,10 @@ func TestTilesAreJoinedAtMatchLines(t *testing.T) {
 func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 	for number := range uint64(4) {
 		p := plantest.House(number, 160+60*int(number))
-		paper, _ := paper.PaperNamed("letter")
+		size, _ := paper.Named("letter")
 		scale, _ := paper.ParseScale("1/4in=1ft")
 		ix := index.New(p)
-		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Scale: scale}}
+		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: size, Scale: scale}}
 		level := p.Levels[0]
 		d, err := b.drawLevel(level, b.tileArea())
 		if err != nil || d.tiles == nil {
@@ -101,14 +101,14 @@ func TestEveryOpeningStandsWholeOnATile(t *testing.T) {
 // TestFitGoesOverToTiles: what no scale holds on one page is tiled at one that shows
 // every tag; what one does hold stays on one page.
 func TestFitGoesOverToTiles(t *testing.T) {
-	paper, _ := paper.PaperNamed("letter")
+	size, _ := paper.Named("letter")
 	for _, tt := range []struct {
 		openings int
 		tiled    bool
 	}{{40, false}, {2000, true}} {
 		p := plantest.House(1, tt.openings)
 		ix := index.New(p)
-		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper, Voice: words.Voice{System: unit.Imperial}}}
+		b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: size, Voice: words.Voice{System: unit.Imperial}}}
 		d, err := b.drawLevel(p.Levels[0], b.tileArea())
 		if err != nil {
 			t.Fatal(err)
@@ -124,11 +124,11 @@ func TestFitGoesOverToTiles(t *testing.T) {
 
 // TestUntaggedAreNamed: at a scale that has no room for all tags the sheet says so.
 func TestUntaggedAreNamed(t *testing.T) {
-	paper, _ := paper.PaperNamed("archd")
+	size, _ := paper.Named("archd")
 	scale, _ := paper.ParseScale("1/16in=1ft")
 	p := plantest.House(1, 2000)
 	ix := index.New(p)
-	pages, err := Build(ix, fill.Result{}, Options{Paper: paper, Scale: scale})
+	pages, err := Build(ix, fill.Result{}, Options{Paper: size, Scale: scale})
 	if err != nil {
 		t.Fatal(err)
 	}

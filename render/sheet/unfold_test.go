@@ -53,7 +53,7 @@ func named(r plan.Room, name string) plan.Room {
 // nothing, under its name, and cut no box.
 func TestLongRoomsGoOn(t *testing.T) {
 	p := longRoom(t, 90*unit.Foot)
-	paper, _ := paper.PaperNamed("letter")
+	paper, _ := paper.Named("letter")
 	ix := index.New(p)
 	b := &book{ix: ix, plan: p, found: newFound(ix, nil), o: Options{Paper: paper}}
 	var id plan.ID
@@ -111,7 +111,7 @@ func TestChosenColumnsStandInOrder(t *testing.T) {
 	rows := 0
 	for i, page := range pages {
 		texts := proof.Texts(page)
-		for _, fault := range proof.Read(page, rules(paper.UsualPaper(unit.Imperial))) {
+		for _, fault := range proof.Read(page, rules(paper.Usual(unit.Imperial))) {
 			t.Errorf("page %d: %s", i+1, fault)
 		}
 		at := slices.Index(texts, "Gangs")
