@@ -1,9 +1,6 @@
 package remodel
 
 import (
-	"cmp"
-	"slices"
-
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/fill/rule"
@@ -21,109 +18,93 @@ var OldGround = rule.Rule{
 	Plan:   rule.OnPlan(seeGrounds, checkGrounds),
 }
 
-// grounds are the cables of a plan and what they join.
+// grounds are the cables of a plan and the openings that they end in.
 type grounds struct {
-	cables []*plan.Cable
-	boxes  map[plan.ID]end
+	ix    *index.Index
+	boxes plan.Set[*index.Joined]
 }
 
-// end is what the rule reads of an opening that cables end in.
-type end struct {
-	id, level, room, was plan.ID
-	tag, kind            string
-	status               plan.Status
-}
-
-func seeGrounds(ix *index.Index) grounds {
-	v := grounds{boxes: map[plan.ID]end{}}
-	p := ix.Plan()
-	for c := range p.Cables.All() {
-		v.cables = append(v.cables, c)
-		for _, id := range []plan.ID{c.From, c.To} {
-			o, l := p.Opening(id)
-			if o == nil {
-				continue
-			}
-			at := end{id: id, level: l.ID, was: o.Was, tag: o.Tag, kind: o.Kind, status: o.Status}
-			if place, ok := ix.Place(o.At); ok && place.Room != nil {
-				at.room = place.Room.ID
-			}
-			v.boxes[id] = at
-		}
-	}
-	return v
-}
+func seeGrounds(ix *index.Index) grounds { return grounds{ix, ix.Joined()} }
 
 // Parts returns the cables and what is read of the openings at their ends.
-func (v grounds) Parts() (parts []any) {
-	for _, c := range v.cables {
-		parts = append(parts, c, v.boxes[c.From], v.boxes[c.To])
-	}
-	return parts
-}
+func (v grounds) Parts() []any { return []any{v.ix.Plan().Cables, v.boxes} }
 
 func checkGrounds(v grounds, _ *code.Figures) (found []rule.Finding) {
-	if !slices.ContainsFunc(v.cables, func(c *plan.Cable) bool { return c.Existing }) {
+	if !v.isOld() {
 		return nil
 	}
-	var all []end
-	for _, o := range v.boxes {
-		if o.status == plan.StatusNew && part.All().Kind(o.kind).IsGeneral() && (o.was == "" || o.kind != "gfci") {
-			all = append(all, o)
+	feeds := map[plan.ID]*plan.Cable{} // by the boxes looked at, those of one run alike
+	for o := range v.boxes.All() {
+		if o.Status != plan.StatusNew || !part.All().Kind(o.Kind).IsGeneral() || o.Was != "" && o.Kind == "gfci" {
+			continue
 		}
-	}
-	slices.SortFunc(all, func(a, b end) int { return cmp.Compare(a.id, b.id) })
-	for _, o := range all {
-		if weak := v.weakFeed(o.id); weak != nil {
+		if _, known := feeds[o.ID]; !known {
+			run, weak := v.weakFeed(o.ID)
+			for id := range run {
+				feeds[id] = weak
+			}
+		}
+		if weak := feeds[o.ID]; weak != nil {
 			found = append(found, v.ungrounded(o, weak))
 		}
 	}
 	return found
 }
 
-func (v grounds) ungrounded(o end, by *plan.Cable) rule.Finding {
+// isOld reports whether any cable is in the wall already.
+func (v grounds) isOld() bool {
+	for c := range v.ix.Plan().Cables.All() {
+		if c.Existing {
+			return true
+		}
+	}
+	return false
+}
+
+func (v grounds) ungrounded(o *index.Joined, by *plan.Cable) rule.Finding {
 	f := rule.Finding{
-		Severity: rule.Stop, Opening: o.id, About: o.id, Level: o.level, Room: o.room,
-		Message: words.New("rule.old-ground.none", "{0}: no grounding conductor reaches it", o.tag),
+		Severity: rule.Stop, Opening: o.ID, About: o.ID, Level: o.Level, Room: o.Room,
+		Message: words.New("rule.old-ground.none", "{0}: no grounding conductor reaches it", o.Tag),
 		Why:     words.New("rule.old-ground.why", "The existing cable that feeds it carries none. Run a grounding conductor to it, or protect it by GFCI and mark it “No Equipment Ground” where it replaces an old one."),
 	}
 	if by.Grounding() == plan.Unsaid {
 		f.Severity, f.IsOpen = rule.Note, true
-		f.Message = words.New("rule.old-ground.unknown", "{0}: nobody has checked whether a grounding conductor reaches it", o.tag)
+		f.Message = words.New("rule.old-ground.unknown", "{0}: nobody has checked whether a grounding conductor reaches it", o.Tag)
 		f.Why = words.New("rule.old-ground.unknown.why", "Open the box that the existing cable ends in, with the power off and proven off, and look.")
 	}
 	return f
 }
 
-// weakFeed returns the existing cable without a known grounding conductor that a box is fed
-// by, nil where grounding conductors lead from it to a panel or no such cable is drawn. Of
-// several it is one that is known to have none.
-func (v grounds) weakFeed(from plan.ID) (weak *plan.Cable) {
-	joined, next := map[plan.ID]bool{from: true}, []plan.ID{from}
-	for len(next) > 0 {
+// weakFeed returns the boxes that grounding conductors join to one, and the existing cable
+// without a known grounding conductor that they are fed by, nil where grounding conductors
+// lead from them to a panel or no such cable is drawn. Of several it is one that is known to
+// have none.
+func (v grounds) weakFeed(from plan.ID) (run map[plan.ID]bool, weak *plan.Cable) {
+	run = map[plan.ID]bool{from: true}
+	isGrounded := false
+	for next := []plan.ID{from}; len(next) > 0; next = next[1:] {
 		at := next[0]
-		next = next[1:]
-		if _, isBox := v.boxes[at]; !isBox {
-			return nil // a panel
+		if at.Kind() != plan.KindOpening { // a panel: what else it feeds is another run
+			isGrounded = true
+			continue
 		}
-		for _, c := range v.cables {
+		for _, c := range v.ix.CablesAt(at) {
 			to := c.To
-			switch at {
-			case c.From:
-			case c.To:
+			if at == c.To {
 				to = c.From
-			default:
-				continue
 			}
 			switch {
 			case c.Grounding() == plan.AnswerYes:
-				if !joined[to] {
-					joined[to], next = true, append(next, to)
+				if !run[to] {
+					run[to], next = true, append(next, to)
 				}
 			case c.Existing && (weak == nil || c.Grounding() == plan.AnswerNo):
 				weak = c
 			}
 		}
 	}
-	return weak
+	if isGrounded {
+		return run, nil
+	}
+	return run, weak
 }

@@ -78,6 +78,9 @@ func answers(ix *index.Index, p plan.Plan) (all []any) {
 			all = append(all, id)
 		}
 	}
+	for j := range ix.Joined().All() {
+		all = append(all, *j)
+	}
 	for c := range p.Circuits.All() {
 		for o := range ix.OnCircuit(c.ID) {
 			all = append(all, c.ID, o)

@@ -32,6 +32,7 @@ type Index struct {
 	pairs    plan.Set[*paired]
 	circuits plan.Set[*onCircuit]
 	ofKinds  plan.Set[*ofKind]
+	joined   plan.Set[*Joined]
 	placed   plan.Set[*placed]
 	trees    map[plan.ID]*tree // by level; each is replaced, never written to
 	derived  *derived

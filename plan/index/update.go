@@ -16,11 +16,12 @@ func (ix *Index) Updated(now plan.Plan) *Index {
 	next := *ix
 	next.plan = now
 	next.trees, next.derived = maps.Clone(ix.trees), &derived{}
-	u := updating{Index: &next, fresh: map[plan.ID]bool{}, stale: map[plan.ID]bool{}}
+	u := updating{Index: &next, fresh: map[plan.ID]bool{}, stale: map[plan.ID]bool{}, ends: map[plan.ID]bool{}}
 	u.levels(c.Levels)
 	u.refs(c)
 	u.spread()
 	u.replace()
+	u.rejoin()
 	return u.Index
 }
 
@@ -29,6 +30,7 @@ type updating struct {
 	*Index
 	fresh map[plan.ID]bool // levels whose tree is this index's own
 	stale map[plan.ID]bool // nouns whose box must be worked out anew
+	ends  map[plan.ID]bool // where cables end that came or went
 }
 
 func (u *updating) levels(changes []plan.Differing[*plan.Level]) {
@@ -154,6 +156,7 @@ func (u *updating) withCable(_ plan.ID, c *plan.Cable) {
 // recable changes what ends at either end of a cable, and forgets an end of nothing.
 func (u *updating) recable(c *plan.Cable, change func([]*plan.Cable) []*plan.Cable) {
 	for _, end := range []plan.ID{c.From, c.To} {
+		u.ends[end] = true
 		if list := change(u.CablesAt(end)); len(list) > 0 {
 			u.cables = u.cables.With(&cablesAt{end, list})
 		} else {
