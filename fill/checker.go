@@ -2,6 +2,7 @@ package fill
 
 import (
 	"slices"
+	"sync/atomic"
 
 	"studbay/fill/code"
 	"studbay/fill/rule"
@@ -9,13 +10,13 @@ import (
 	"studbay/plan/index"
 )
 
-// Checker keeps the findings of a plan current. It remembers what each scope showed
-// when it was judged, and judges again only what an edit may have touched. One
-// goroutine uses it at a time.
+// Checker keeps the findings of a plan current. It judges again only what an edit may have
+// touched, and of that only what shows another thing than it did. One goroutine uses it at
+// a time.
 type Checker struct {
 	index  *index.Index
 	fig    *code.Figures
-	seen   map[plan.ID]seen
+	seen   map[plan.ID]seen // none of what no edit touched: the index before tells that
 	waived waived
 	result Result
 	ran    int
@@ -60,37 +61,64 @@ func (c *Checker) Ran() int { return c.ran }
 
 // all judges every opening, side and room of the plan, on all cores.
 func (c *Checker) all() {
-	ids := judgedFirst(c.index.Plan())
-	shown, found := make([][]scope, len(ids)), make([][]*scoped, len(ids))
-	onAllCores(len(ids), batch, func(i int) {
-		shown[i] = scopesAt(c.index, ids[i])
-		for _, s := range shown[i] {
-			if of := c.findings(s, c.rules.of(s.id)); len(of.findings) > 0 {
-				found[i] = append(found[i], of)
+	rows := judgedFirst(c.index)
+	found := make([][]*scoped, len(rows))
+	var ran atomic.Int64
+	onAllCores(len(rows), batch, func(i int) {
+		for _, id := range rows[i] {
+			scopes := scopesAt(c.index, id)
+			for _, s := range scopes {
+				if of := c.findings(s, c.rules.of(s.id)); len(of.findings) > 0 {
+					found[i] = append(found[i], of)
+				}
 			}
+			ran.Add(int64(len(scopes)))
 		}
 	})
-	c.seen, c.result = make(map[plan.ID]seen, len(ids)), Result{}
-	for _, scopes := range shown {
-		for _, s := range scopes {
-			c.seen[s.id] = seen{s.parts, c.waived.from}
-		}
-	}
-	c.ran += len(c.seen)
+	c.seen, c.result = map[plan.ID]seen{}, Result{}
+	c.ran += int(ran.Load())
 	c.result.scopes, _ = plan.NewSet(slices.Concat(found...)...) // IDs of a plan are unique
 }
 
-// judgedFirst lists what scopesAt is asked for: the rooms and openings of a plan.
-func judgedFirst(p plan.Plan) (ids []plan.ID) {
-	for _, l := range p.Levels {
+// judgedFirst lists what scopesAt is asked for, each room in a row with the openings in it:
+// what is looked up for one is then at hand for the next. Those in no room come one by one.
+func judgedFirst(ix *index.Index) (rows [][]plan.ID) {
+	listed, all := 0, 0
+	for _, l := range ix.Plan().Levels {
 		for r := range l.Rooms.All() {
-			ids = append(ids, r.ID)
+			row := inRow(ix, []plan.ID{r.ID}, r.ID)
+			for _, s := range r.Sides {
+				row = inRow(ix, row, s.ID)
+			}
+			rows = append(rows, row)
+			listed += len(row) - 1
 		}
-		for o := range l.Openings.All() {
-			ids = append(ids, o.ID)
+		all += l.Openings.Len()
+	}
+	if listed == all {
+		return rows
+	}
+	isListed := map[plan.ID]bool{}
+	for _, id := range slices.Concat(rows...) {
+		isListed[id] = true
+	}
+	for _, o := range ix.Plan().Openings() {
+		if !isListed[o.ID] {
+			rows = append(rows, []plan.ID{o.ID})
 		}
 	}
-	return ids
+	return rows
+}
+
+// inRow adds the openings that hang on a host, also by way of fixtures.
+func inRow(ix *index.Index, row []plan.ID, host plan.ID) []plan.ID {
+	for _, o := range ix.OpeningsOn(host) {
+		row = append(row, o.ID)
+	}
+	for _, f := range ix.FixturesOn(host) {
+		row = inRow(ix, row, f.ID)
+	}
+	return row
 }
 
 // touched judges again what an edit may have changed since another index.
@@ -101,8 +129,23 @@ func (c *Checker) touched(was *index.Index) {
 		c.forgetGone(was, id)
 	}
 	for _, id := range touched {
-		for _, s := range scopesAt(c.index, id) {
+		scopes := scopesAt(c.index, id)
+		c.remember(was, id, scopes)
+		for _, s := range scopes {
 			c.judge(s, c.waived.from)
+		}
+	}
+}
+
+// remember fills in what the scopes of a room or opening showed in an index before, where no
+// edit had touched them yet.
+func (c *Checker) remember(was *index.Index, id plan.ID, scopes []scope) {
+	if !slices.ContainsFunc(scopes, func(s scope) bool { _, ok := c.seen[s.id]; return !ok }) {
+		return
+	}
+	for _, s := range scopesAt(was, id) {
+		if _, ok := c.seen[s.id]; !ok {
+			c.seen[s.id] = seen{s.parts(), was.Plan().Waivers}
 		}
 	}
 }
@@ -146,6 +189,7 @@ func (c *Checker) wide(was *index.Index) {
 		level *plan.Level
 		rule  *rule.Rule
 		scope scope
+		now   seen
 		of    *scoped // nil: it shows what it showed
 	}
 	var all []judged
@@ -157,16 +201,17 @@ func (c *Checker) wide(was *index.Index) {
 	onAllCores(len(all), 1, func(i int) {
 		j := &all[i]
 		j.scope = wideScope(c.index, j.level, j.rule)
+		j.now.parts = j.scope.parts()
 		for _, w := range c.waived.ofRule[j.rule.ID] {
-			j.scope.parts = append(j.scope.parts, w)
+			j.now.parts = append(j.now.parts, w)
 		}
-		if !c.hasSeen(j.scope, plan.Set[*plan.Waiver]{}) {
+		if !c.hasSeen(j.scope.id, j.now) {
 			j.of = c.findings(j.scope, []*rule.Rule{j.rule})
 		}
 	})
 	for _, j := range all {
 		if j.of != nil {
-			c.keep(j.scope, plan.Set[*plan.Waiver]{}, j.of)
+			c.keep(j.now, j.of)
 		}
 	}
 }
@@ -174,23 +219,23 @@ func (c *Checker) wide(was *index.Index) {
 // judge runs the rules of a scope unless it shows what it showed, under the waivers that
 // it did.
 func (c *Checker) judge(s scope, waivers plan.Set[*plan.Waiver]) {
-	if !c.hasSeen(s, waivers) {
-		c.keep(s, waivers, c.findings(s, c.rules.of(s.id)))
+	if now := (seen{s.parts(), waivers}); !c.hasSeen(s.id, now) {
+		c.keep(now, c.findings(s, c.rules.of(s.id)))
 	}
 }
 
-func (c *Checker) hasSeen(s scope, waivers plan.Set[*plan.Waiver]) bool {
-	before, ok := c.seen[s.id]
-	return ok && before.waivers == waivers && slices.Equal(before.parts, s.parts)
+func (c *Checker) hasSeen(id plan.ID, now seen) bool {
+	before, ok := c.seen[id]
+	return ok && before.waivers == now.waivers && slices.Equal(before.parts, now.parts)
 }
 
-func (c *Checker) keep(s scope, waivers plan.Set[*plan.Waiver], found *scoped) {
+func (c *Checker) keep(now seen, found *scoped) {
 	c.ran++
-	c.seen[s.id] = seen{s.parts, waivers}
+	c.seen[found.id] = now
 	if len(found.findings) > 0 {
 		c.result.scopes = c.result.scopes.With(found)
 	} else {
-		c.result.scopes = c.result.scopes.Without(s.id)
+		c.result.scopes = c.result.scopes.Without(found.id)
 	}
 }
 

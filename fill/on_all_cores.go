@@ -6,9 +6,9 @@ import (
 	"sync/atomic"
 )
 
-// batch is how many openings and rooms a core takes at a time: enough that handing them out costs
-// nothing, few enough that no core waits long for another.
-const batch = 64
+// batch is how many rooms with their openings a core takes at a time: enough that handing
+// them out costs nothing, few enough that no core waits long for another.
+const batch = 8
 
 // onAllCores does something with each of n things, several at once, a core taking so many at
 // a time, and returns when all is done.

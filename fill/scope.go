@@ -11,7 +11,7 @@ import (
 // the plan.
 type scope struct {
 	id    plan.ID
-	parts []any // what its view shows
+	parts func() []any // what its view shows
 	// judge runs one of the rules.
 	judge func(*rule.Rule, *code.Figures) []rule.Finding
 }
@@ -70,7 +70,7 @@ func scopesAt(ix *index.Index, id plan.ID) []scope {
 
 // openingScope shows the level too: a noun may stand on another in a later plan.
 func openingScope(v index.OpeningView) scope {
-	return scope{v.Opening.ID, append(v.Parts(), v.Level), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	return scope{v.Opening.ID, func() []any { return append(v.Parts(), v.Level) }, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
 		found := r.Opening(v, fig)
 		for i := range found {
 			f := &found[i]
@@ -84,13 +84,13 @@ func openingScope(v index.OpeningView) scope {
 }
 
 func sideScope(v rule.SideView) scope {
-	return scope{v.Side.ID, v.Parts(), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	return scope{v.Side.ID, v.Parts, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
 		return inRoom(r.Side(v, fig), v.Level, v.Room, v.Side.ID)
 	}}
 }
 
 func roomScope(v index.RoomView) scope {
-	return scope{v.Room.ID, append(v.Parts(), v.Level), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	return scope{v.Room.ID, func() []any { return append(v.Parts(), v.Level) }, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
 		return inRoom(r.Room(v, fig), v.Level, v.Room, v.Room.ID)
 	}}
 }
@@ -110,7 +110,7 @@ func inRoom(found []rule.Finding, level plan.ID, room *plan.Room, about plan.ID)
 // wideScope is a level, or the plan where that is nil, as one rule on it reads it.
 func wideScope(ix *index.Index, level *plan.Level, one *rule.Rule) scope {
 	view, judge := wideOf(one, level).See(ix, level)
-	return scope{wideID(level, one), view.Parts(), func(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	return scope{wideID(level, one), view.Parts, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
 		found := judge(fig)
 		for i := range found {
 			if f := &found[i]; level != nil {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"encoding/binary"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -31,12 +32,23 @@ type Set[T Noun] struct {
 }
 
 // chunk is a leaf (items) or a spine (kids); low is the least key below it and height
-// the number of chunks from it down to a leaf: 0 for a leaf, the same for all kids.
+// the number of chunks from it down to a leaf: 0 for a leaf, the same for all kids. The marks
+// of the items, or of the least keys of the kids, stand beside them: what is looked for is
+// found without fetching the others from all over the memory.
 type chunk[T Noun] struct {
 	low    ID
 	height int
+	marks  []uint64
 	items  []T
 	kids   []*chunk[T]
+}
+
+// markOf returns the beginning of an ID as a number: of two IDs whose marks differ the lesser
+// has the lesser.
+func markOf(id ID) uint64 {
+	var begin [8]byte
+	copy(begin[:], id)
+	return binary.BigEndian.Uint64(begin[:])
 }
 
 func (c *chunk[T]) isLeaf() bool { return c.kids == nil }
@@ -60,12 +72,12 @@ func NewSet[T Noun](nouns ...T) (Set[T], error) {
 	}
 	var row []*chunk[T]
 	for part := range slices.Chunk(sorted, chunkMax*3/4) {
-		row = append(row, leaf(slices.Clone(part)))
+		row = append(row, leaf(slices.Clone(part), marksOf(part, T.Key)))
 	}
 	for len(row) > 1 {
 		var up []*chunk[T]
 		for part := range slices.Chunk(row, chunkMax*3/4) {
-			up = append(up, spine(slices.Clone(part)))
+			up = append(up, spine(slices.Clone(part), marksOf(part, (*chunk[T]).least)))
 		}
 		row = up
 	}
@@ -75,10 +87,22 @@ func NewSet[T Noun](nouns ...T) (Set[T], error) {
 	return Set[T]{row[0], len(sorted)}, nil
 }
 
-func leaf[T Noun](items []T) *chunk[T] { return &chunk[T]{low: items[0].Key(), items: items} }
+func leaf[T Noun](items []T, marks []uint64) *chunk[T] {
+	return &chunk[T]{low: items[0].Key(), items: items, marks: marks}
+}
 
-func spine[T Noun](kids []*chunk[T]) *chunk[T] {
-	return &chunk[T]{low: kids[0].low, height: kids[0].height + 1, kids: kids}
+func spine[T Noun](kids []*chunk[T], marks []uint64) *chunk[T] {
+	return &chunk[T]{low: kids[0].low, height: kids[0].height + 1, kids: kids, marks: marks}
+}
+
+func (c *chunk[T]) least() ID { return c.low }
+
+func marksOf[E any](list []E, key func(E) ID) []uint64 {
+	marks := make([]uint64, len(list))
+	for i, e := range list {
+		marks[i] = markOf(key(e))
+	}
+	return marks
 }
 
 // Len returns how many nouns the set holds.
@@ -101,32 +125,24 @@ func (s Set[T]) Get(id ID) (T, bool) {
 
 // kidFor returns which kid may hold the ID: the last that does not begin after it.
 func (c *chunk[T]) kidFor(id ID) int {
-	low, high := 0, len(c.kids)
-	for low < high {
-		if mid := (low + high) / 2; c.kids[mid].low > id {
-			high = mid
-		} else {
-			low = mid + 1
-		}
+	mark := markOf(id)
+	i, _ := slices.BinarySearch(c.marks, mark)
+	for i < len(c.kids) && c.marks[i] == mark && c.kids[i].low <= id {
+		i++
 	}
-	return max(low-1, 0)
+	return max(i-1, 0)
 }
 
 // find returns where the ID stands or would stand in a leaf, and whether it is there.
 func (c *chunk[T]) find(id ID) (int, bool) {
-	low, high := 0, len(c.items)
-	for low < high {
-		mid := (low + high) / 2
-		switch key := c.items[mid].Key(); {
-		case key == id:
-			return mid, true
-		case key < id:
-			low = mid + 1
-		default:
-			high = mid
+	mark := markOf(id)
+	i, _ := slices.BinarySearch(c.marks, mark)
+	for ; i < len(c.items) && c.marks[i] == mark; i++ {
+		if key := c.items[i].Key(); key >= id {
+			return i, key == id
 		}
 	}
-	return low, false
+	return i, false
 }
 
 // All yields the nouns in the order of their IDs.
@@ -154,48 +170,55 @@ func (c *chunk[T]) all(yield func(T) bool) bool {
 // With returns the set with the noun in it, in place of one with the same ID.
 func (s Set[T]) With(noun T) Set[T] {
 	if s.root == nil {
-		return Set[T]{leaf([]T{noun}), 1}
+		return Set[T]{leaf([]T{noun}, []uint64{markOf(noun.Key())}), 1}
 	}
 	grown := 0
 	parts := s.root.with(noun, &grown)
 	root := parts[0]
 	if len(parts) == 2 {
-		root = spine(parts)
+		root = spine(parts, marksOf(parts, (*chunk[T]).least))
 	}
 	return Set[T]{root, s.n + grown}
 }
 
-// with returns the one or two chunks that stand for c with the noun in it.
+// with returns the one or two chunks that stand for c with the noun in it. Marks that stay
+// the same are shared.
 func (c *chunk[T]) with(noun T, grown *int) []*chunk[T] {
 	if c.isLeaf() {
 		i, found := c.find(noun.Key())
 		if found {
 			items := slices.Clone(c.items)
 			items[i] = noun
-			return []*chunk[T]{leaf(items)}
+			return []*chunk[T]{leaf(items, c.marks)}
 		}
 		*grown = 1
-		return halves(inserted(c.items, i, noun), leaf[T])
+		return halves(replaced(c.items, i, 0, noun), replaced(c.marks, i, 0, markOf(noun.Key())), leaf[T])
 	}
 	i := c.kidFor(noun.Key())
 	parts := c.kids[i].with(noun, grown)
-	kids := make([]*chunk[T], 0, len(c.kids)+1)
-	kids = append(append(append(kids, c.kids[:i]...), parts...), c.kids[i+1:]...)
-	return halves(kids, spine[T])
+	marks := c.marks
+	if len(parts) > 1 || parts[0].low != c.kids[i].low {
+		marks = replaced(marks, i, 1, marksOf(parts, (*chunk[T]).least)...)
+	}
+	return halves(replaced(c.kids, i, 1, parts...), marks, spine[T])
 }
 
-func inserted[E any](list []E, i int, e E) []E {
-	out := make([]E, 0, len(list)+1)
-	return append(append(append(out, list[:i]...), e), list[i:]...)
+// replaced returns the list with others in place of so many of it from i on.
+func replaced[E any](list []E, i, many int, by ...E) []E {
+	out := make([]E, 0, len(list)+len(by)-many)
+	return append(append(append(out, list[:i]...), by...), list[i+many:]...)
 }
 
 // halves wraps the list in one chunk, or in two where one would be too long.
-func halves[T Noun, E any](list []E, wrap func([]E) *chunk[T]) []*chunk[T] {
+func halves[T Noun, E any](list []E, marks []uint64, wrap func([]E, []uint64) *chunk[T]) []*chunk[T] {
 	if len(list) <= chunkMax {
-		return []*chunk[T]{wrap(list)}
+		return []*chunk[T]{wrap(list, marks)}
 	}
 	mid := len(list) / 2
-	return []*chunk[T]{wrap(slices.Clone(list[:mid])), wrap(slices.Clone(list[mid:]))}
+	return []*chunk[T]{
+		wrap(slices.Clone(list[:mid]), slices.Clone(marks[:mid])),
+		wrap(slices.Clone(list[mid:]), slices.Clone(marks[mid:])),
+	}
 }
 
 // Without returns the set without the noun of that ID, if it was there.
@@ -214,23 +237,22 @@ func (s Set[T]) Without(id ID) Set[T] {
 func (c *chunk[T]) without(id ID) *chunk[T] {
 	if c.isLeaf() {
 		i, _ := c.find(id)
-		items := slices.Delete(slices.Clone(c.items), i, i+1)
-		if len(items) == 0 {
+		if len(c.items) == 1 {
 			return nil
 		}
-		return leaf(items)
+		return leaf(replaced(c.items, i, 1), replaced(c.marks, i, 1))
 	}
 	i := c.kidFor(id)
-	kids := slices.Clone(c.kids)
-	if kid := c.kids[i].without(id); kid != nil {
-		kids[i] = kid
-	} else {
-		kids = slices.Delete(kids, i, i+1)
-	}
-	if len(kids) == 0 {
+	kid := c.kids[i].without(id)
+	switch {
+	case kid == nil && len(c.kids) == 1:
 		return nil
+	case kid == nil:
+		return spine(replaced(c.kids, i, 1), replaced(c.marks, i, 1))
+	case kid.low == c.kids[i].low:
+		return spine(replaced(c.kids, i, 1, kid), c.marks)
 	}
-	return spine(kids)
+	return spine(replaced(c.kids, i, 1, kid), replaced(c.marks, i, 1, markOf(kid.low)))
 }
 
 // MarshalJSON writes the nouns as an array in the order of their IDs.

@@ -11,13 +11,16 @@ import (
 )
 
 // checkShape holds what a set's chunks promise: at most chunkMax in each, none empty,
-// keys in order, leaves equally deep, and low the least key below.
+// keys in order, leaves equally deep, low the least key below, and marks those of what is there.
 func checkShape(t *rapid.T, s Set[*Decision]) {
 	depths := map[int]bool{}
 	var walk func(c *chunk[*Decision], depth int) (n int)
 	walk = func(c *chunk[*Decision], depth int) (n int) {
 		if len(c.items) > chunkMax || len(c.kids) > chunkMax || len(c.items)+len(c.kids) == 0 {
 			t.Fatalf("a chunk holds %d nouns and %d chunks", len(c.items), len(c.kids))
+		}
+		if marks := slices.Concat(marksOf(c.items, (*Decision).Key), marksOf(c.kids, (*chunk[*Decision]).least)); !slices.Equal(c.marks, marks) {
+			t.Fatalf("marks %x, of what is there %x", c.marks, marks)
 		}
 		if c.isLeaf() {
 			depths[depth] = true

@@ -2,6 +2,7 @@ package box
 
 import (
 	"errors"
+	"slices"
 
 	"studbay/fill/code"
 	"studbay/plan/unit"
@@ -78,6 +79,9 @@ func Parted(fig *code.Figures, whole Space, gangs int, c Contents) ([]Filling, e
 // Spaces parts contents where a space begins. What stands before the first such item is a
 // space of its own. Contents that begin none are one.
 func (c Contents) Spaces() (spaces []Contents, begun []Item) {
+	if !c.Tells(BeginsSpace) {
+		return []Contents{slices.Clip(c)}, []Item{{What: BeginsSpace}}
+	}
 	now, item := Contents{}, Item{What: BeginsSpace}
 	for at, i := range c {
 		if i.What != BeginsSpace {

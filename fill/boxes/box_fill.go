@@ -27,7 +27,7 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		return nil
 	}
 	b, chosen, err := part.Resolve(o.Assembly)
-	_, source := ContentsOf(v)
+	source := sourceOf(v)
 	kind := part.All().Kind(o.Kind)
 	switch {
 	case source == NotCounted:

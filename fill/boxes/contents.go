@@ -89,8 +89,11 @@ func contentsIn(v index.OpeningView, clamps bool) (box.Contents, Source) {
 	if !w.source.IsKnown() {
 		return nil, w.source
 	}
-	return append(slices.Clone(w.cables), w.rest(clamps)...), w.source
+	return slices.Concat(w.cables, w.rest(clamps)), w.source
 }
+
+// sourceOf returns who told what is in an opening's box.
+func sourceOf(v index.OpeningView) Source { return wiringOf(v).source }
 
 // wiring is what is known of a box, apart by who told it.
 type wiring struct {
@@ -140,14 +143,14 @@ func wiringOf(v index.OpeningView) wiring {
 
 // rest returns all that is in the box but the cables drawn to it.
 func (w wiring) rest(clamps bool) box.Contents {
-	items := slices.Clone(w.stated)
+	items := append(make(box.Contents, 0, len(w.stated)+len(w.wires)+len(w.yokes)+len(w.own)+1), w.stated...)
 	drawn := reaching(w.cables)
 	reach := slices.Concat(drawn, reaching(w.stated), reaching(w.wires))
 	if len(drawn) > 0 {
 		sizeYokes(items, reach, oneOf(drawn), w.usual.wire)
 	}
 	items = append(items, w.wires...)
-	if yokes := slices.Clone(w.yokes); len(yokes) > 0 {
+	if len(w.yokes) > 0 {
 		mayHold := oneOf(reaching(w.stated))
 		switch {
 		case len(drawn) > 0:
@@ -155,8 +158,8 @@ func (w wiring) rest(clamps bool) box.Contents {
 		case len(w.wires) > 0:
 			mayHold = func(unit.AWG) bool { return true }
 		}
-		sizeYokes(yokes, reach, mayHold, w.usual.wire)
-		items = append(items, yokes...)
+		items = append(items, w.yokes...)
+		sizeYokes(items[len(items)-len(w.yokes):], reach, mayHold, w.usual.wire)
 	}
 	items = append(items, w.own...)
 	if clamps && !items.Tells(box.Clamps) {

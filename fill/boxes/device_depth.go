@@ -27,11 +27,15 @@ func checkDeviceDepth(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	if !o.IsInUse() || !chosen || err != nil || b.Depth() == 0 {
 		return nil
 	}
+	devices := DevicesOf(o)
+	if b.Depth() >= mostDepth(devices, fig) {
+		return nil
+	}
 	contents, source := ContentsOf(v)
 	if !source.IsKnown() {
 		return nil
 	}
-	need := leastDepth(o, contents, fig)
+	need := leastDepth(devices, contents, fig)
 	if b.Depth() >= need.depth {
 		return nil
 	}
@@ -51,8 +55,17 @@ type depthNeed struct {
 	why    words.Text
 }
 
+// mostDepth returns what no depth that devices ask for exceeds, whatever supplies them.
+func mostDepth(devices []plan.Device, fig *code.Figures) unit.Length {
+	most := max(fig.Build.DepthBare, fig.Build.DepthFine, fig.Build.DepthUsual, fig.Build.DepthThick)
+	for _, d := range devices {
+		most = max(most, part.All().Device(d.Kind).Behind+fig.Build.DepthSpare)
+	}
+	return most
+}
+
 // leastDepth returns the greatest depth that what is mounted in a box asks for.
-func leastDepth(o *plan.Opening, contents box.Contents, fig *code.Figures) (need depthNeed) {
+func leastDepth(devices []plan.Device, contents box.Contents, fig *code.Figures) (need depthNeed) {
 	need = depthNeed{fig.Build.DepthBare, "box-depth-bare", words.New("rule.device-depth.bare", "A box is at least {0} deep.", words.Height(fig.Build.DepthBare))}
 	ask := func(n depthNeed) {
 		if n.depth > need.depth {
@@ -64,7 +77,7 @@ func leastDepth(o *plan.Opening, contents box.Contents, fig *code.Figures) (need
 		return need
 	}
 	ask(supplied(size, fig))
-	for _, d := range DevicesOf(o) {
+	for _, d := range devices {
 		behind := part.All().Device(d.Kind).Behind
 		usual := !size.Larger(10) && !unit.AWG(12).Larger(size) && behind > fig.Build.BehindUsual
 		if usual || behind > fig.Build.BehindAny {

@@ -8,6 +8,9 @@ import (
 // cableItems returns the cables that end in an opening; one that begins and ends there
 // is counted at both ends.
 func cableItems(o *plan.Opening, cables []*plan.Cable) (items box.Contents) {
+	if len(cables) > 0 {
+		items = make(box.Contents, 0, len(cables))
+	}
 	for _, c := range cables {
 		ends := 1
 		if c.From == o.ID && c.To == o.ID {

@@ -47,7 +47,11 @@ func DevicesOf(o *plan.Opening) []plan.Device {
 
 // yokesOf returns the yokes of an opening as items, of no size where none is said.
 func yokesOf(o *plan.Opening) (items box.Contents) {
-	for _, d := range DevicesOf(o) {
+	devices := DevicesOf(o)
+	if len(devices) > 0 {
+		items = make(box.Contents, 0, len(devices))
+	}
+	for _, d := range devices {
 		items = append(items, box.Item{What: box.Device, Size: d.Size, Gangs: d.Gangs})
 	}
 	return items
@@ -56,6 +60,9 @@ func yokesOf(o *plan.Opening) (items box.Contents) {
 // reaching returns the conductors that can reach a yoke: those that end or are spliced
 // in the box, or loop in it, and the grounding conductors.
 func reaching(items box.Contents) (sizes []unit.AWG) {
+	if len(items) > 0 {
+		sizes = make([]unit.AWG, 0, len(items))
+	}
 	for _, i := range items {
 		switch i.What {
 		case box.Cable, box.Conductor, box.Loop, box.Ground, box.IsolatedGround:

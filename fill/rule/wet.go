@@ -61,7 +61,10 @@ func IsWet(zones []Wet, at geom.Point, up unit.Length) bool {
 // there.
 func WetOn(zones []Wet, s *index.SideView) (all []frame.Rect) {
 	for _, z := range zones {
-		if from, to, any := z.along(s); any && !z.isAll {
+		if z.isAll {
+			continue
+		}
+		if from, to, any := z.along(s); any {
 			all = append(all, frame.Rect{Left: from, Right: to, Bottom: -plan.Reach, Top: z.Top})
 		}
 	}

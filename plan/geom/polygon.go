@@ -73,7 +73,7 @@ func (p Polygon) Perimeter() unit.Length {
 func (p Polygon) Box() Box { return BoxOf(p...) }
 
 // Contains reports whether q lies inside p or on its boundary. It is exact.
-func (p Polygon) Contains(q Point) bool { return p.OnBoundary(q) || p.InteriorContains(q) }
+func (p Polygon) Contains(q Point) bool { return p.OnBoundary(q) || p.isAround(q) }
 
 // OnBoundary reports whether q lies on an edge of p. It is exact.
 func (p Polygon) OnBoundary(q Point) bool {
@@ -88,9 +88,11 @@ func (p Polygon) OnBoundary(q Point) bool {
 // InteriorContains reports whether q lies inside p and not on its boundary. It is
 // exact.
 func (p Polygon) InteriorContains(q Point) bool {
-	if p.OnBoundary(q) {
-		return false
-	}
+	return !p.OnBoundary(q) && p.isAround(q)
+}
+
+// isAround reports whether a point that is on no edge lies inside p.
+func (p Polygon) isAround(q Point) bool {
 	inside := false
 	for i := range p {
 		if e := p.Edge(i); crossesRay(e, q) {
@@ -142,7 +144,8 @@ func (p Polygon) Distance(q Point) unit.Length {
 
 // Nearest returns the place on the edges that is nearest to q, and how far away it is.
 func (p Polygon) Nearest(q Point) (at Point, away unit.Length) {
-	for i, e := range p.Edges() {
+	for i := range p {
+		e := p.Edge(i)
 		if along, d := e.Nearest(q); i == 0 || d < away {
 			at, away = e.At(along), d
 		}

@@ -24,7 +24,7 @@ import (
 type Index struct {
 	plan     plan.Plan
 	rooms    plan.Set[*roomRef]
-	sides    plan.Set[*plan.SideRef]
+	sides    plan.Set[*sideRef]
 	fixtures plan.Set[*fixtureRef]
 	hosted   plan.Set[*hosted]
 	cables   plan.Set[*cablesAt]
@@ -44,6 +44,14 @@ type roomRef struct {
 }
 
 func (r *roomRef) Key() plan.ID { return r.room.ID }
+
+// sideRef holds the ID beside the side, which is far to fetch from a room.
+type sideRef struct {
+	id plan.ID
+	plan.SideRef
+}
+
+func (s *sideRef) Key() plan.ID { return s.id }
 
 type fixtureRef struct {
 	level   plan.ID
@@ -121,7 +129,12 @@ func New(p plan.Plan) *Index {
 func (ix *Index) Plan() plan.Plan { return ix.plan }
 
 // Side returns a side with its room.
-func (ix *Index) Side(id plan.ID) (*plan.SideRef, bool) { return ix.sides.Get(id) }
+func (ix *Index) Side(id plan.ID) (*plan.SideRef, bool) {
+	if s, ok := ix.sides.Get(id); ok {
+		return &s.SideRef, true
+	}
+	return nil, false
+}
 
 // RoomOf returns the room with the ID, or nil.
 func (ix *Index) RoomOf(id plan.ID) *plan.Room {

@@ -76,7 +76,7 @@ func (u *updating) withRoom(level plan.ID, r *plan.Room) {
 	u.rooms = u.rooms.With(&roomRef{level, r})
 	u.stale[r.ID] = true
 	for i, s := range r.Sides {
-		u.sides = u.sides.With(&plan.SideRef{Level: level, Room: r, At: i})
+		u.sides = u.sides.With(&sideRef{s.ID, plan.SideRef{Level: level, Room: r, At: i}})
 		u.stale[s.ID] = true
 	}
 }
