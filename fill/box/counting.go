@@ -31,13 +31,14 @@ func (t *counting) note(id, english string, args ...any) {
 	t.notes = append(t.notes, words.New(id, english, args...))
 }
 
-// eachSize adds up, size by size from the largest, what of counts for the items, and hands on each sum above zero.
+// eachSize adds up, size by size from the largest, what of counts for the items, and hands
+// on each sum above zero. Of counts only items that have a size.
 func (t *counting) eachSize(of func(Item) int64, do func(size unit.AWG, n int64)) {
 	table := t.fig.Fill.Allowances
 	for at := len(table) - 1; at >= 0; at-- {
 		var n int64
 		for _, item := range t.in {
-			if item.sized() && item.Size == table[at].Size {
+			if item.Size == table[at].Size {
 				n += of(item)
 			}
 		}
@@ -122,7 +123,9 @@ func (t *counting) clamps() {
 func (t *counting) fittings() {
 	types := map[string]bool{}
 	for _, i := range t.in {
-		types[i.Type] = i.What == Fitting || types[i.Type]
+		if i.What == Fitting {
+			types[i.Type] = true
+		}
 	}
 	if types[Stud] {
 		t.once("fitting", words.New("fill.what.stud", "luminaire stud"))

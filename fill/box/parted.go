@@ -125,17 +125,15 @@ func shared(fig *code.Figures, whole Space, gangs int, begun []Item) ([]Share, e
 	switch {
 	case silent == len(begun) && gangs == len(begun):
 		return shares, nil
-	case silent > 1 || silent == len(begun):
+	case silent > 1:
 		return nil, words.Fault("box.parted.unshared", "How much of the volume is on each side of the barriers is not told: say it of each space, such as space 16.")
-	case silent == 1 && said < there:
-		for i := range shares {
-			if shares[i].Volume == 0 {
-				shares[i].Volume = there - said
-			}
-		}
-		return shares, nil
-	case said > there || silent == 1:
+	case said > there || said == there && silent == 1:
 		return nil, words.Fault("box.parted.over", "The spaces are said to have {0} together; less its barriers the box has {1}.", said, there)
+	}
+	for i := range shares {
+		if shares[i].Volume == 0 {
+			shares[i].Volume = there - said
+		}
 	}
 	return shares, nil
 }

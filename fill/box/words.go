@@ -44,13 +44,13 @@ var notations = []struct {
 	{BeginsSpace, asSpace},
 }
 
-func notationOf(w Word) (notation, bool) {
+func notationOf(w Word) (n notation, ok bool) {
 	for _, f := range notations {
 		if f.word == w {
 			return f.notation, true
 		}
 	}
-	return 0, false
+	return n, false
 }
 
 var wanted = map[notation]words.Text{
@@ -152,9 +152,9 @@ func parseSized(f notation, text string) (item Item, err *words.Error) {
 }
 
 func countOf(text string, most int) (int, *words.Error) {
-	n, err := strconv.Atoi(text)
-	if err != nil || n < 1 || n > most {
-		return 0, misread("box.no-count", "“{0}” is not a number from 1 to {1}", text, most)
+	n, _ := strconv.Atoi(text) // of what is no number: 0, or one too large
+	if n < 1 || n > most {
+		return n, misread("box.no-count", "“{0}” is not a number from 1 to {1}", text, most)
 	}
 	return n, nil
 }
