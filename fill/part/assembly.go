@@ -145,7 +145,9 @@ func (c *Catalogue) readAssembly(r rows.Row) (*Assembly, error) {
 	if text := r.Cell("adds"); text != "" {
 		for one := range strings.SplitSeq(text, ";") {
 			add, err := c.readAdded(one, a.Box.Shape)
-			cell.fail("adds", err)
+			if err != nil {
+				return nil, r.Wrong("adds", err)
+			}
 			a.Adds = append(a.Adds, add)
 		}
 	}
@@ -163,7 +165,7 @@ func (c *Catalogue) readAdded(text string, on Shape) (Added, error) {
 		return Added{}, fmt.Errorf("no part %q", id)
 	}
 	if !add.FitsOn(on) {
-		return add, fmt.Errorf("%s does not fit a %s box", id, on)
+		return Added{}, fmt.Errorf("%s does not fit a %s box", id, on)
 	}
 	if !marked {
 		return add, nil

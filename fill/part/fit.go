@@ -25,7 +25,7 @@ func (c *Catalogue) readFits(from fs.FS) error {
 	}
 	for _, row := range table {
 		cell := cells{row: row}
-		box := c.Box(cell.id("box"))
+		box := c.Box(row.Cell("box"))
 		if box == nil {
 			return row.Wrong("box", fmt.Errorf("no box %q", row.Cell("box")))
 		}
