@@ -63,12 +63,13 @@ func Read(file string, from io.Reader) (*Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := &Book{Name: file, Invented: false, prices: map[string]Price{}}
+	b := &Book{Name: file, prices: map[string]Price{}}
 	seen := map[string]int{}
 	for {
 		cells, err := in.Read()
 		if err == io.EOF {
-			return b, b.finish()
+			b.finish()
+			return b, nil
 		}
 		if bad := new(csv.ParseError); errors.As(err, &bad) {
 			return nil, &rows.Error{File: file, Line: bad.Line, Err: bad.Err}
@@ -87,7 +88,8 @@ func Read(file string, from io.Reader) (*Book, error) {
 
 var errNoHeader = errors.New("no line of titles: part,price and what else there is")
 
-func (b *Book) finish() error {
+// finish puts the currency on all prices, which any line may have told.
+func (b *Book) finish() {
 	if b.Currency == "" {
 		b.Currency = currency
 	}
@@ -95,7 +97,6 @@ func (b *Book) finish() error {
 		p.Pack.Currency = b.Currency
 		b.prices[id] = p
 	}
-	return nil
 }
 
 // placesOf says where each column stands.

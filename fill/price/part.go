@@ -2,6 +2,7 @@ package price
 
 import (
 	"fmt"
+	"io/fs"
 	"slices"
 	"strconv"
 	"sync"
@@ -65,8 +66,8 @@ type hardware struct {
 
 var hardwareColumns = []string{"id", "name", "group", "unit", "pack", "price_cents", "source"}
 
-func readHardware() (all []hardware, err error) {
-	table, err := rows.Read(assets.Tables, "catalogue/parts.csv", hardwareColumns...)
+func readHardware(from fs.FS) (all []hardware, err error) {
+	table, err := rows.Read(from, "catalogue/parts.csv", hardwareColumns...)
 	if err != nil {
 		return nil, err
 	}
@@ -119,7 +120,7 @@ var parts = sync.OnceValue(func() (all struct {
 			add(hardware{Part{a.ID, a.Text(), group, "each"}, single(a.Price)})
 		}
 	}
-	own, err := readHardware()
+	own, err := readHardware(assets.Tables)
 	if err != nil {
 		panic(err) // our own table, and tested
 	}

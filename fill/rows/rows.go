@@ -47,7 +47,6 @@ func Read(from fs.FS, file string, columns ...string) ([]Row, error) {
 	}
 	defer f.Close()
 	r := csv.NewReader(f)
-	r.FieldsPerRecord = len(columns)
 	header, err := r.Read()
 	if err != nil {
 		return nil, &Error{File: file, Line: 1, Err: err}
