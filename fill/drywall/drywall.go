@@ -196,9 +196,10 @@ func (l *Layout) upright(studs []frame.Stud) {
 		if bottom > Lift {
 			l.Pieces = append(l.Pieces, Piece{Rect: frame.Rect{Left: at, Right: end, Top: bottom}})
 			l.Joints += end - at
+			bottom = 0
 		}
 		if end < l.Face.Length {
-			l.Joints += l.Height
+			l.Joints += l.Height - bottom
 		}
 		at = end
 	}
