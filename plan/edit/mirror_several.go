@@ -48,6 +48,13 @@ func mirrored(p plan.Plan, a plan.Anchor, width, line unit.Length) plan.Anchor {
 		return a
 	}
 	a.Along = plan.FromRight(p.FaceLength(a), a.Along, width)
+	return a
+}
+
+// mirroredWith returns an anchor mirrored along with what it is on: what is in the left of a
+// fixture comes to its right.
+func mirroredWith(p plan.Plan, a plan.Anchor, width, line unit.Length) plan.Anchor {
+	a = mirrored(p, a, width, line)
 	switch a.Part {
 	case plan.PartLeft:
 		a.Part = plan.PartRight
@@ -85,7 +92,7 @@ func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
 	now.Sides = plan.TurnedRound(now.Sides)
 	was := p
 	p, err := p.Rehung(now, func(a plan.Anchor, width unit.Length) plan.Anchor {
-		return mirrored(was, a, width, e.line)
+		return mirroredWith(was, a, width, e.line)
 	})
 	if err != nil {
 		return plan.Plan{}, err
@@ -136,7 +143,7 @@ func (e mirrorThing) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		edits = []Edit{ChangeFixture{now}}
 		for _, on := range standingOn(p, t.ID) {
-			edits = append(edits, placing{on.Key(), mirrored(p, *plan.AnchorOf(on), 0, 0), 0})
+			edits = append(edits, placing{on.Key(), mirroredWith(p, *plan.AnchorOf(on), 0, 0), 0})
 		}
 	}
 	return Steps{Edits: edits}.Apply(p)
