@@ -25,13 +25,27 @@ type cabin struct {
 	ids          *plantest.IDs
 }
 
-// newCabin draws where the rooms lie, how the island is turned and how much room is between
-// things; all of it fits. The slanted side goes 4 ft across and 3 ft down, so it is 5 ft long.
+// built are the cabins by what was drawn for them: plans are never written to.
+var built = map[[3]int]cabin{}
+
+// newCabin draws where the rooms lie and how the island is turned.
 func newCabin(t *rapid.T) *cabin {
+	drawn := [3]int{rapid.IntRange(-1, 1).Draw(t, "x"), rapid.IntRange(-1, 1).Draw(t, "y"), rapid.IntRange(0, 3).Draw(t, "turn")}
+	c, ok := built[drawn]
+	if !ok {
+		c = *buildCabin(t, at(unit.Length(drawn[0])*7*ft, unit.Length(drawn[1])*(1001*in/16+3)), drawn[2])
+		built[drawn] = c
+	}
+	c.ids = plantest.NewIDs(4)
+	return &c
+}
+
+// buildCabin puts the upper left corner of the main room at a place. Its slanted side goes
+// 4 ft across and 3 ft down, so that it is 5 ft long.
+func buildCabin(t *rapid.T, o geom.Point, turn int) *cabin {
 	c := &cabin{ids: plantest.NewIDs(3)}
 	c.level = c.ids.New(plan.KindLevel)
 	c.Plan = plan.New("Cabin", c.level)
-	o := at(unit.Length(rapid.IntRange(-9, 9).Draw(t, "x"))*ft, unit.Length(rapid.IntRange(-999, 999).Draw(t, "y"))*in/16)
 	c.sides = c.ids.Row(plan.KindSide, 5)
 	r := plan.NewRoom(c.ids.New(plan.KindRoom), "Main", plan.UseLiving,
 		geom.Polygon{at(0, 0), at(16*ft, 0), at(20*ft, 3*ft), at(20*ft, 16*ft), at(0, 16*ft)}.Moved(o), c.sides)
@@ -43,7 +57,7 @@ func newCabin(t *rapid.T) *cabin {
 	annex.Ceiling = 9 * ft
 	c.annex = annex.ID
 	c.do(t, edit.AddRoom{Level: c.level, Room: r}, edit.AddRoom{Level: c.level, Room: annex})
-	c.furnish(t, o, rapid.IntRange(0, 3).Draw(t, "turn"))
+	c.furnish(t, o, turn)
 	for _, host := range []plan.Anchor{plan.OnFace(annex.Sides[0].ID, 2*ft), plan.OnCeiling(annex.ID, at(3*ft, 20*ft).Add(o))} {
 		c.opening(t, host)
 	}
