@@ -34,7 +34,7 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		if !wants || IsGroundFault(o) {
 			return
 		}
-		switch could, state := protection(&v, o); state {
+		switch could, known := protection(&v, o); known {
 		case notSaid:
 			unsaid++
 		case notAsked:

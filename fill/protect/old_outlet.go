@@ -5,6 +5,7 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
@@ -25,7 +26,7 @@ var OldOutlet = rule.Rule{
 			Severity: rule.Warn,
 			Message:  words.New("rule.old-outlet.none", "{0} has no grounding conductor and no GFCI protection", o.Tag),
 			Why:      words.New("rule.old-outlet.why", "A GFCI receptacle marked “No Equipment Ground”, a breaker that protects it, or a receptacle without a grounding slot replaces it."),
-			Remedies: []rule.Remedy{{Label: words.New("rule.old-outlet.remedy", "Use a GFCI receptacle"), Edit: part.ToKind(o, "gfci")}},
+			Remedies: []rule.Remedy{{Label: words.New("rule.old-outlet.remedy", "Use a GFCI receptacle"), Edit: inItsBox(o, "gfci")}},
 		}
 		if v.Circuit == nil || v.Circuit.GFCI == plan.FlagUnsaid {
 			f.Severity, f.IsOpen = rule.Note, true
@@ -33,4 +34,9 @@ var OldOutlet = rule.Rule{
 		}
 		return []rule.Finding{f}
 	},
+}
+
+// inItsBox makes an opening one of another kind of as many gangs in the box that is there.
+func inItsBox(o *plan.Opening, kind string) edit.Edit {
+	return edit.ChangeKind{ID: o.ID, Kind: kind, Gangs: o.Gangs, Assembly: o.Assembly}
 }

@@ -229,3 +229,9 @@ func (r *Room) Stretches(found []rule.Finding) (all []string) {
 	}
 	return all
 }
+
+// Tagged gives an opening the tag that findings name it by.
+func Tagged(tag string) func(*plan.Opening) { return func(o *plan.Opening) { o.Tag = tag } }
+
+// Existing marks an opening that is there already.
+func Existing(o *plan.Opening) { o.Status = plan.StatusExisting }
