@@ -10,26 +10,26 @@ import (
 
 func TestWhatIsToldOfLightInRooms(t *testing.T) {
 	ruletest.Tells(t, &light.LitRoom, []ruletest.Telling{
-		{"no light", lit("2023", plan.UseDen, "", true, false), `
+		ruletest.Told("no light", lit("2023", plan.UseDen, "", true, false), `
 			stop, NEC 2023 210.70(A)(1): den
 			den has no light
-			It has at least one, on a wall switch.`, "210.70(A)(1)"},
-		{"no switch", lit("2023", plan.UseDen, "ceiling-light", false, false), `
+			It has at least one, on a wall switch.`, "210.70(A)(1)"),
+		ruletest.Told("no switch", lit("2023", plan.UseDen, "ceiling-light", false, false), `
 			stop, NEC 2023 210.70(A)(1): den
 			den has a light and no switch for it
-			There is none in the room, nor in a room next to it.`, "210.70(A)(1)"},
-		{"nobody says which switch", lit("2023", plan.UseDen, "ceiling-light", true, false), `
+			There is none in the room, nor in a room next to it.`, "210.70(A)(1)"),
+		ruletest.Told("nobody says which switch", lit("2023", plan.UseDen, "ceiling-light", true, false), `
 			note, open, NEC 2023 210.70(A)(1): den
 			Nobody says which switch puts on a light in den
-			Connect the light with its switch.`, "what is not said is no fault"},
-		{"an attic in which something stands", lit("2020", plan.UseAttic, "", false, false), `
+			Connect the light with its switch.`, "what is not said is no fault"),
+		ruletest.Told("an attic in which something stands", lit("2020", plan.UseAttic, "", false, false), `
 			stop, NEC 2020 210.70(A)(3): attic
 			attic has no light
-			It has at least one, on a wall switch.`, "210.70(A)(3), 2020"},
-		{"a basement in which something stands, 2023", lit("2023", plan.UseBasement, "", false, false), `
+			It has at least one, on a wall switch.`, "210.70(A)(3), 2020"),
+		ruletest.Told("a basement in which something stands, 2023", lit("2023", plan.UseBasement, "", false, false), `
 			stop, NEC 2023 210.70(C): unfinished basement
 			unfinished basement has no light
-			It has at least one, on a wall switch.`, "210.70(C), 2023, number from memory"},
+			It has at least one, on a wall switch.`, "210.70(C), 2023, number from memory"),
 	})
 	porch := func(light, control bool) func(*ruletest.House) {
 		return func(h *ruletest.House) {
@@ -46,19 +46,19 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 		}
 	}
 	ruletest.Tells(t, &light.LitPassage, []ruletest.Telling{
-		{"a hall without a light", lit("2023", plan.UseHall, "", true, false), `
+		ruletest.Told("a hall without a light", lit("2023", plan.UseHall, "", true, false), `
 			stop, NEC 2023 210.70(A)(2): hall
 			hall has no light
-			It has at least one, on a wall switch.`, "210.70(A)(2)(1)"},
-		{"a door to a porch without a light", porch(false, false), `
+			It has at least one, on a wall switch.`, "210.70(A)(2)(1)"),
+		ruletest.Told("a door to a porch without a light", porch(false, false), `
 			stop, NEC 2023 210.70(A)(2): door in living
 			No light on a switch is outside the door from living to outdoors
-			A door at grade has a light outside that a wall switch puts on.`, "210.70(A)(2)(2)"},
-		{"nobody says what puts on the porch's light", porch(true, false), `
+			A door at grade has a light outside that a wall switch puts on.`, "210.70(A)(2)(2)"),
+		ruletest.Told("nobody says what puts on the porch's light", porch(true, false), `
 			note, open, NEC 2023 210.70(A)(2): door in living
 			Nobody says which switch puts on a light in outdoors
-			Connect the light with its switch.`, "what is not said is no fault"},
-		{"six risers, one switch", func(h *ruletest.House) {
+			Connect the light with its switch.`, "what is not said is no fault"),
+		ruletest.Told("six risers, one switch", func(h *ruletest.House) {
 			r := h.Square(plan.UseDen, 0, 0, 200, 200)
 			r.Stand(plan.FixtureStairs, plan.OnFloor(r.Room.ID, r.Ceiling(50, 100).At), 36, 100).Risers = 6
 			lamp := r.Opening("ceiling-light", r.Ceiling(60, 60))
@@ -66,7 +66,7 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.70(A)(2): stairs in den; 1 of 2
 			The light of the stairs in den has one switch
-			Stairs of 6 risers or more have one at each end.`, "210.70(A)(2)(3)"},
+			Stairs of 6 risers or more have one at each end.`, "210.70(A)(2)(3)"),
 	})
 }
 
@@ -142,10 +142,10 @@ func TestWhatCountsAsLit(t *testing.T) {
 	none := func(*ruletest.House, *ruletest.Room, *ruletest.Room, *plan.Opening) {}
 	for _, kind := range []string{"exhaust-fan", "smoke", "duplex"} {
 		ruletest.Tells(t, &light.LitRoom, []ruletest.Telling{
-			{kind + " is no light", den(kind, none), `
+			ruletest.Told(kind+" is no light", den(kind, none), `
 				stop, NEC 2023 210.70(A)(1): den
 				den has no light
-				It has at least one, on a wall switch.`, said},
+				It has at least one, on a wall switch.`, said),
 		})
 	}
 	const unsaid = `
@@ -157,29 +157,29 @@ func TestWhatCountsAsLit(t *testing.T) {
 				den has a light and no switch for it
 				There is none in the room, nor in a room next to it.`
 	ruletest.Tells(t, &light.LitRoom, []ruletest.Telling{
-		{"the switch in the next room", den("ceiling-light", func(h *ruletest.House, den, hall *ruletest.Room, _ *plan.Opening) {
+		ruletest.Told("the switch in the next room", den("ceiling-light", func(h *ruletest.House, den, hall *ruletest.Room, _ *plan.Opening) {
 			den.Break(plan.BreakDoor, 2, 40, 30)
 			hall.Opening("switch", hall.On(0, 20))
-		}), unsaid, said},
-		{"the switch past a wall", den("ceiling-light", func(h *ruletest.House, _, hall *ruletest.Room, _ *plan.Opening) {
+		}), unsaid, said),
+		ruletest.Told("the switch past a wall", den("ceiling-light", func(h *ruletest.House, _, hall *ruletest.Room, _ *plan.Opening) {
 			hall.Opening("switch", hall.On(0, 20))
-		}), without, said},
-		{"the switch goes", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, lamp *plan.Opening) {
+		}), without, said),
+		ruletest.Told("the switch goes", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, lamp *plan.Opening) {
 			control(h, den.Opening("switch", den.On(0, 20), ruletest.Removed), lamp)
-		}), without, said},
-		{"a door to where nothing is drawn", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, _ *plan.Opening) {
+		}), without, said),
+		ruletest.Told("a door to where nothing is drawn", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, _ *plan.Opening) {
 			den.Break(plan.BreakDoor, 0, 40, 30)
-		}), without, said},
-		{"the light goes", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, lamp *plan.Opening) {
+		}), without, said),
+		ruletest.Told("the light goes", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, lamp *plan.Opening) {
 			lamp.Status = plan.StatusRemove
 			control(h, den.Opening("switch", den.On(0, 20)), lamp)
 		}), `
 				stop, NEC 2023 210.70(A)(1): den
 				den has no light
-				It has at least one, on a wall switch.`, said},
-		{"of two lights one on a switch", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, _ *plan.Opening) {
+				It has at least one, on a wall switch.`, said),
+		ruletest.Told("of two lights one on a switch", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, _ *plan.Opening) {
 			control(h, den.Opening("switch", den.On(0, 20)), den.Opening("recessed", den.Ceiling(30, 30)))
-		}), "", said},
+		}), "", said),
 	})
 }
 

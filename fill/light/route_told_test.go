@@ -22,34 +22,34 @@ func TestWhatIsToldOfARoute(t *testing.T) {
 		// The latch is at (124.5, 70), the switch 90 in along the wall opposite: (244.5, 90).
 		// From the latch √(120² + 20²) = 121.655, and from where one comes in, at (124.5, 55),
 		// √(120² + 35²) = 125 less the 30 in that a hand reaches.
-		{"on the far wall", told(func(r route) { r.puts(r.bedroom, 1, 90).Tag = "S" }), `
+		ruletest.Told("on the far wall", told(func(r route) { r.puts(r.bedroom, 1, 90).Tag = "S" }), `
 			warn, by practice: door in bedroom; 121-5/8" of 30"
 			From hall into bedroom: dark, no switch for a light there is at hand
 			S, the nearest, is ≈ 10' 1-5/8" away; a hand reaches 2' 6". One walks 7' 11" in the dark. No walk in the dark is longer.
-			on hall/1 face from 40" to 70"`, reach},
+			on hall/1 face from 40" to 70"`, reach),
 		// In the hall, 44 in up from the latch: past the hinges; its middle is √(60² + 5²) =
 		// 60-3/16 in from where one comes in.
-		{"in the hall, out of reach", told(func(r route) { r.puts(r.hall, 1, 26).Tag = "S" }), `
+		ruletest.Told("in the hall, out of reach", told(func(r route) { r.puts(r.hall, 1, 26).Tag = "S" }), `
 			warn, by practice: door in bedroom; 44" of 30"
 			From hall into bedroom: dark, no switch for a light there is at hand
 			S, the nearest, is 3' 8" away; a hand reaches 2' 6". One walks ≈ 5' 0-3/16" in the dark. No walk in the dark is longer.
-			on hall/1 face from 40" to 70"`, reach},
-		{"behind the leaf, in reach", told(func(r route) {
+			on hall/1 face from 40" to 70"`, reach),
+		ruletest.Told("behind the leaf, in reach", told(func(r route) {
 			r.door.Width = ruletest.In(24) // from 40 to 64, the leaf over 16 to 40
 			r.puts(r.hall, 1, 38).Tag = "S"
 		}), `
 			warn, by practice: door in bedroom
 			From hall into bedroom: dark, S is behind the open door
 			A hand looks for S on the side of the latch. One walks ≈ 5' 0-1/2" in the dark. No walk in the dark is longer.
-			on hall/1 face from 40" to 64"`, "common practice; √(60² + 8²) = 60.53"},
-		{"in a third room", told(func(r route) {
+			on hall/1 face from 40" to 64"`, "common practice; √(60² + 8²) = 60.53"),
+		ruletest.Told("in a third room", told(func(r route) {
 			third := r.Square(plan.UseDen, 400, 0, 120, 120)
 			r.puts(third, 0, 60).Tag = "S"
 		}), `
 			warn, by practice: door in bedroom
 			From hall into bedroom: dark, no switch for a light there is at hand
 			S puts it on from another room. One walks ≈ 5' 0-3/16" in the dark. No walk in the dark is longer.
-			on hall/1 face from 40" to 70"`, reach},
+			on hall/1 face from 40" to 70"`, reach),
 	})
 }
 
@@ -68,24 +68,24 @@ func TestLimitsOfARoute(t *testing.T) {
 	const reach = "common practice: 30 in from the latch"
 	right := func(b *plan.Break) { b.Hand = plan.HandRight }
 	ruletest.Edges(t, &light.LitRoute, []ruletest.Edge{
-		{"past the latch, within", along(bedroom, 3, 20, -1, nil), rule.Grain, 0, 1, reach},
-		{"past the latch, in the hall", along(hall, 1, 100, 1, nil), rule.Grain, 0, 1, reach},
-		{"past the latch at the other hand, in the hall", along(hall, 1, 10, -1, right), rule.Grain, 0, 1, reach},
-		{"past the latch at the other hand, within", along(bedroom, 3, 110, 1, right), rule.Grain, 0, 1, reach},
-		{"nobody says the hand, past the right jamb", along(bedroom, 3, 110, 1, func(b *plan.Break) { b.Hand = plan.HandUnknown }), rule.Grain, 0, 1, reach + ", either jamb"},
-		{"nobody says the hand, past the left jamb", along(bedroom, 3, 20, -1, func(b *plan.Break) { b.Hand = plan.HandUnknown }), rule.Grain, 0, 1, reach + ", either jamb"},
-		{"a cased opening", along(bedroom, 3, 20, -1, func(b *plan.Break) { b.Kind, b.Hand, b.Swing = plan.BreakPassage, "", "" }), rule.Grain, 0, 1, reach + ", either jamb"},
+		ruletest.Limit("past the latch, within", along(bedroom, 3, 20, -1, nil), rule.Grain, 0, 1, reach),
+		ruletest.Limit("past the latch, in the hall", along(hall, 1, 100, 1, nil), rule.Grain, 0, 1, reach),
+		ruletest.Limit("past the latch at the other hand, in the hall", along(hall, 1, 10, -1, right), rule.Grain, 0, 1, reach),
+		ruletest.Limit("past the latch at the other hand, within", along(bedroom, 3, 110, 1, right), rule.Grain, 0, 1, reach),
+		ruletest.Limit("nobody says the hand, past the right jamb", along(bedroom, 3, 110, 1, func(b *plan.Break) { b.Hand = plan.HandUnknown }), rule.Grain, 0, 1, reach+", either jamb"),
+		ruletest.Limit("nobody says the hand, past the left jamb", along(bedroom, 3, 20, -1, func(b *plan.Break) { b.Hand = plan.HandUnknown }), rule.Grain, 0, 1, reach+", either jamb"),
+		ruletest.Limit("a cased opening", along(bedroom, 3, 20, -1, func(b *plan.Break) { b.Kind, b.Hand, b.Swing = plan.BreakPassage, "", "" }), rule.Grain, 0, 1, reach+", either jamb"),
 		// The leaf, 30 in wide from 64, covers 34 to 64 of the hall's side; the latch is at 94.
-		{"at the end of the leaf", func(h *ruletest.House, over unit.Length) {
+		ruletest.Limit("at the end of the leaf", func(h *ruletest.House, over unit.Length) {
 			r := newRoute(h)
 			r.door.At.Along, r.door.Width = ruletest.In(24), ruletest.In(12) // from 24 to 36, hinged at 24
 			r.puts(r.hall, 1, 12).At.Along += over
-		}, 0, 0, 1, "common practice: not behind the open leaf, 12 in wide"},
-		{"at the hinges", func(h *ruletest.House, over unit.Length) {
+		}, 0, 0, 1, "common practice: not behind the open leaf, 12 in wide"),
+		ruletest.Limit("at the hinges", func(h *ruletest.House, over unit.Length) {
 			r := newRoute(h)
 			r.door.At.Along, r.door.Width = ruletest.In(24), ruletest.In(12)
 			r.puts(r.hall, 1, 24).At.Along -= over
-		}, 0, 0, 1, "common practice: not behind the open leaf"},
+		}, 0, 0, 1, "common practice: not behind the open leaf"),
 	})
 	// The latch is 18 in from the lower corner of the bedroom.
 	next := func(from float64) func(*ruletest.House) {

@@ -25,7 +25,7 @@ func hung(hand plan.Hand, swing plan.Swing, casing float64) func(*plan.Break) {
 
 func TestWhatIsToldOfSwitches(t *testing.T) {
 	ruletest.Tells(t, &light.SwitchHeight, []ruletest.Telling{
-		{"at 7 ft", func(h *ruletest.House) {
+		ruletest.Told("at 7 ft", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
 			r.Opening("switch", r.On(0, 40), ruletest.Tagged("A"), ruletest.Up(84))
 		}, `
@@ -34,14 +34,14 @@ func TestWhatIsToldOfSwitches(t *testing.T) {
 			A switch is reached from the floor: the center of its grip is not higher than 6 ft 7 in.
 			Set it at 46":
 			  no more A switch on bedroom/0 face 40", centre 84" up, PN3
-			  now A switch on bedroom/0 face 40", centre 46" up, PN3`, "404.8(A); 46 in is common practice"},
-		{"at 7 ft, there already", func(h *ruletest.House) {
+			  now A switch on bedroom/0 face 40", centre 46" up, PN3`, "404.8(A); 46 in is common practice"),
+		ruletest.Told("at 7 ft, there already", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
 			r.Opening("switch", r.On(0, 40), ruletest.Tagged("A"), ruletest.Up(84), ruletest.Existing)
 		}, `
 			note, NEC 2023 404.8(A): A in bedroom; 84" of 79"
 			A is 84" above the floor
-			A switch is reached from the floor: the center of its grip is not higher than 6 ft 7 in.`, "404.8(A); what is there stays"},
+			A switch is reached from the floor: the center of its grip is not higher than 6 ft 7 in.`, "404.8(A); what is there stays"),
 	})
 	// A room of 144 in, a door from 24 to 54 in of its top side.
 	room := func(change func(*plan.Break), more func(*ruletest.House, *ruletest.Room)) func(*ruletest.House) {
@@ -68,27 +68,27 @@ func TestWhatIsToldOfSwitches(t *testing.T) {
 	}
 	const practice = "common practice: 4 ft; 4 in beside the casing, at the latch, else at its own hand"
 	ruletest.Tells(t, &light.SwitchByDoor, []ruletest.Telling{
-		{"the latch at the right", room(hung(plan.HandLeft, plan.SwingIn, 2.25), at(0, 120)), moved(`60-1/4"`), practice},
-		{"the latch at the left", room(hung(plan.HandRight, plan.SwingIn, 2.25), at(0, 120)), moved(`17-3/4"`), practice},
-		{"nobody says the hand", room(hung(plan.HandUnknown, plan.SwingIn, 2), at(0, 120)), moved(`60"`), practice},
-		{"two leaves", room(hung(plan.HandDouble, plan.SwingIn, 2), at(0, 120)), moved(`60"`), practice},
-		{"something is in the way at the latch", room(hung(plan.HandLeft, plan.SwingIn, 2), func(h *ruletest.House, r *ruletest.Room) {
+		ruletest.Told("the latch at the right", room(hung(plan.HandLeft, plan.SwingIn, 2.25), at(0, 120)), moved(`60-1/4"`), practice),
+		ruletest.Told("the latch at the left", room(hung(plan.HandRight, plan.SwingIn, 2.25), at(0, 120)), moved(`17-3/4"`), practice),
+		ruletest.Told("nobody says the hand", room(hung(plan.HandUnknown, plan.SwingIn, 2), at(0, 120)), moved(`60"`), practice),
+		ruletest.Told("two leaves", room(hung(plan.HandDouble, plan.SwingIn, 2), at(0, 120)), moved(`60"`), practice),
+		ruletest.Told("something is in the way at the latch", room(hung(plan.HandLeft, plan.SwingIn, 2), func(h *ruletest.House, r *ruletest.Room) {
 			at(0, 120)(h, r)
 			r.Opening("thermostat", r.On(0, 60), ruletest.Up(46))
-		}), told, practice},
-		{"the door is the next room's", func(h *ruletest.House) {
+		}), told, practice),
+		ruletest.Told("the door is the next room's", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 144, 144)
 			next := h.Square(plan.UseHall, 0, -124.5, 144, 120)
 			// Seen from the hall the door is from 90 to 120 in, its hinges at the left: to the
 			// bedroom it is from 24 to 54, its hinges at the right.
 			next.Break(plan.BreakDoor, 2, 90, 30, hung(plan.HandLeft, plan.SwingIn, 2))
 			at(0, 120)(h, r)
-		}, moved(`18"`), practice},
-		{"in another wall", room(hung(plan.HandLeft, plan.SwingIn, 2), at(1, 100)), `
+		}, moved(`18"`), practice),
+		ruletest.Told("in another wall", room(hung(plan.HandLeft, plan.SwingIn, 2), at(1, 100)), `
 			note, by practice: A in bedroom; 134-9/16" of 48"
 			A is ≈ 11' 2-9/16" from the nearest door of the room
 			No switch of the room is within 4' 0" of a door: who comes in looks for one there. Where the door was moved, its switch may be meant to follow.`,
-			"common practice: √(90² + 100²) is 134.54"},
+			"common practice: √(90² + 100²) is 134.54"),
 	})
 	// A door of 30 in from 60 to 90 in of a side of 200, hinged at its left, opening in.
 	place := func(along float64, casing float64) func(*ruletest.House) {
@@ -99,56 +99,56 @@ func TestWhatIsToldOfSwitches(t *testing.T) {
 		}
 	}
 	ruletest.Tells(t, &light.SwitchPlace, []ruletest.Telling{
-		{"behind the leaf", place(50, 2.25), `
+		ruletest.Told("behind the leaf", place(50, 2.25), `
 			warn, by practice: A in bedroom
 			A is behind the open door
-			It is on the side of the hinges, within the width of the leaf; a hand looks for it at the latch.`, "common practice"},
-		{"on the casing", place(91, 2.25), `
+			It is on the side of the hinges, within the width of the leaf; a hand looks for it at the latch.`, "common practice"),
+		ruletest.Told("on the casing", place(91, 2.25), `
 			warn, by practice: A in bedroom
 			A meets the casing of a door or window
-			The casing is 2-1/4" wide; its plate has no room.`, "common practice"},
+			The casing is 2-1/4" wide; its plate has no room.`, "common practice"),
 	})
 	ruletest.Tells(t, &light.SwitchNeutral, []ruletest.Telling{
-		{"a loop of two", func(h *ruletest.House) {
+		ruletest.Told("a loop of two", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
 			o := r.Opening("switch", r.On(0, 40), ruletest.Tagged("A"))
 			h.Cable(o.ID, r.Opening("ceiling-light", r.Ceiling(60, 60)).ID, 14, 2, nil)
 		}, `
 			stop, NEC 2023 404.2(C): A in bedroom; 2 of 3
 			A has no neutral: its only cable has 2 conductors
-			With the neutral that a dimmer or sensor needs it has 3; a cable with one more, or the feed through this box, brings it.`, "404.2(C)"},
-		{"a three-way of three, there already", func(h *ruletest.House) {
+			With the neutral that a dimmer or sensor needs it has 3; a cable with one more, or the feed through this box, brings it.`, "404.2(C)"),
+		ruletest.Told("a three-way of three, there already", func(h *ruletest.House) {
 			r := h.Square(plan.UseHall, 0, 0, 120, 120)
 			o := r.Opening("three-way", r.On(0, 40), ruletest.Tagged("A"), ruletest.Existing)
 			h.Cable(o.ID, r.Opening("ceiling-light", r.Ceiling(60, 60)).ID, 14, 3, nil)
 		}, `
 			note, NEC 2023 404.2(C): A in hall; 3 of 4
 			A has no neutral: its only cable has 3 conductors
-			With the neutral that a dimmer or sensor needs it has 4; a cable with one more, or the feed through this box, brings it.`, "404.2(C); what is there is told in a note"},
+			With the neutral that a dimmer or sensor needs it has 4; a cable with one more, or the feed through this box, brings it.`, "404.2(C); what is there is told in a note"),
 	})
 }
 
 func TestLimitsOfSwitches(t *testing.T) {
 	wide, high := frontOf("switch")
 	ruletest.Edges(t, &light.SwitchHeight, []ruletest.Edge{
-		{"6 ft 7 in", func(h *ruletest.House, over unit.Length) {
+		ruletest.Limit("6 ft 7 in", func(h *ruletest.House, over unit.Length) {
 			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
 			r.Opening("switch", r.On(0, 40)).Height.Value = ruletest.In(79) + over
-		}, 0, 0, 1, "404.8(A)"},
+		}, 0, 0, 1, "404.8(A)"),
 	})
 	ruletest.Edges(t, &light.SwitchByDoor, []ruletest.Edge{
-		{"4 ft", func(h *ruletest.House, over unit.Length) {
+		ruletest.Limit("4 ft", func(h *ruletest.House, over unit.Length) {
 			r := h.Square(plan.UseBedroom, 0, 0, 144, 144)
 			r.Break(plan.BreakDoor, 0, 24, 30)
 			r.Opening("switch", r.On(0, 102)).At.Along += over
 			r.Opening("switch", r.On(2, 10))
-		}, 0, 0, 1, "common practice; the farther of two does not matter"},
-		{"4 ft to the left", func(h *ruletest.House, over unit.Length) {
+		}, 0, 0, 1, "common practice; the farther of two does not matter"),
+		ruletest.Limit("4 ft to the left", func(h *ruletest.House, over unit.Length) {
 			r := h.Square(plan.UseBedroom, 0, 0, 144, 144)
 			r.Opening("switch", r.On(2, 10))
 			r.Break(plan.BreakDoor, 0, 84, 30)
 			r.Opening("switch", r.On(0, 36)).At.Along -= over
-		}, 0, 0, 1, "common practice"},
+		}, 0, 0, 1, "common practice"),
 	})
 	// A door from 60 to 90 in, its casing 2-1/4, opening out; and a window from 32 to 80 in.
 	door := func(change func(o *plan.Opening, over unit.Length)) func(*ruletest.House, unit.Length) {
@@ -181,16 +181,16 @@ func TestLimitsOfSwitches(t *testing.T) {
 	}
 	const behind = "common practice: as far from the hinges as the door is wide"
 	ruletest.Edges(t, &light.SwitchPlace, []ruletest.Edge{
-		{"from the left", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(57.75) - wide/2 + over }), 0, 0, 1, casing},
-		{"from the right", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(92.25) + wide/2 - over }), 0, 0, 1, casing},
-		{"out of the door to the left", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(60) + wide/2 - over }), 0, 0, 1, casing + "; within the door it is another rule's"},
-		{"out of the door to the right", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(90) - wide/2 + over }), 0, 0, 1, casing},
-		{"above a window", window(ruletest.In(58), ruletest.In(80)+high/2), 0, 0, 1, casing},
-		{"below a window", window(ruletest.In(58), ruletest.In(32)-high/2), 0, 0, 1, casing},
-		{"a leaf's width from the hinges at the left", leaf(plan.HandLeft, 50, 1), 0, 0, 1, behind},
-		{"at the hinges at the left", leaf(plan.HandLeft, 80, -1), 0, 0, 1, behind},
-		{"a leaf's width from the hinges at the right", leaf(plan.HandRight, 140, -1), 0, 0, 1, behind},
-		{"at the hinges at the right", leaf(plan.HandRight, 110, 1), 0, 0, 1, behind},
+		ruletest.Limit("from the left", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(57.75) - wide/2 + over }), 0, 0, 1, casing),
+		ruletest.Limit("from the right", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(92.25) + wide/2 - over }), 0, 0, 1, casing),
+		ruletest.Limit("out of the door to the left", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(60) + wide/2 - over }), 0, 0, 1, casing+"; within the door it is another rule's"),
+		ruletest.Limit("out of the door to the right", door(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(90) - wide/2 + over }), 0, 0, 1, casing),
+		ruletest.Limit("above a window", window(ruletest.In(58), ruletest.In(80)+high/2), 0, 0, 1, casing),
+		ruletest.Limit("below a window", window(ruletest.In(58), ruletest.In(32)-high/2), 0, 0, 1, casing),
+		ruletest.Limit("a leaf's width from the hinges at the left", leaf(plan.HandLeft, 50, 1), 0, 0, 1, behind),
+		ruletest.Limit("at the hinges at the left", leaf(plan.HandLeft, 80, -1), 0, 0, 1, behind),
+		ruletest.Limit("a leaf's width from the hinges at the right", leaf(plan.HandRight, 140, -1), 0, 0, 1, behind),
+		ruletest.Limit("at the hinges at the right", leaf(plan.HandRight, 110, 1), 0, 0, 1, behind),
 	})
 }
 

@@ -47,17 +47,14 @@ func tooFew(v *index.RoomView, fig *code.Figures) []rule.Finding {
 	if v.Room.Use != plan.UseKitchen {
 		return nil
 	}
-	circuits, isSaid, count := map[plan.ID]bool{}, true, 0
+	circuits := map[plan.ID]bool{}
 	v.EachOpening(func(o *plan.Opening, at geom.Point) {
-		if !o.IsInUse() || !isForPeople(o) || !servesCounter(v, o, at) {
-			return
+		if o.IsInUse() && isForPeople(o) && servesCounter(v, o, at) {
+			circuits[o.Circuit] = true
 		}
-		count++
-		circuits[o.Circuit] = true
-		isSaid = isSaid && o.Circuit != ""
 	})
 	want := int(fig.Protection.SmallAppliance)
-	if !isSaid || count == 0 || len(circuits) >= want {
+	if isUnsaid := circuits[""]; isUnsaid || len(circuits) == 0 || len(circuits) >= want {
 		return nil
 	}
 	return []rule.Finding{{

@@ -52,9 +52,9 @@ func EdgesOf(v rule.SideView, fig *code.Figures) (near []Edge) {
 		at[b.Opening.ID], own[b.Opening.ID] = b, true
 	}
 	for _, c := range v.Cables {
-		from, there := at[c.From]
+		from := at[c.From]
 		to, here := at[c.To]
-		if !there || !here || !own[c.From] { // it is told on the face that the cable begins in
+		if !here || !own[c.From] { // it is told on the face that the cable begins in
 			continue
 		}
 		if studs, edge := bored(w, from, to, fig.Build.CableHole); studs > 0 && edge < fig.Build.HoleEdge {

@@ -31,8 +31,8 @@ func checkCircuitLoad(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		if c.Openings[0].Room != v.Room {
 			continue
 		}
-		most := mostOf(c.Circuit)
-		if n := loads(c); most > 0 && n > most {
+		most, known := mostOf(c.Circuit)
+		if n := loads(c); known && n > most {
 			found = append(found, rule.Finding{
 				Severity: rule.Warn, ByPractice: true, About: c.Circuit.ID, Measured: rule.CountOf(n), Limit: rule.CountOf(most),
 				Message: words.New("rule.circuit-load.many", "Circuit {0} of {1} A has {2} receptacles and lights", c.Circuit.Number, c.Circuit.Amps, n),
@@ -43,16 +43,16 @@ func checkCircuitLoad(v index.RoomView, fig *code.Figures) (found []rule.Finding
 	return found
 }
 
-func mostOf(c *plan.Circuit) int {
+// mostOf returns how many are usual at most on a circuit of 120 V, where practice has a number.
+func mostOf(c *plan.Circuit) (most int, known bool) {
 	switch {
 	case c.Volts > 125:
-		return 0
 	case c.Amps == 15:
-		return mostOn15
+		return mostOn15, true
 	case c.Amps == 20:
-		return mostOn20
+		return mostOn20, true
 	}
-	return 0
+	return 0, false
 }
 
 // loads counts what takes current on a circuit.

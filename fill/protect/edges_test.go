@@ -36,27 +36,27 @@ func TestLimitsOfGroundFaults(t *testing.T) {
 	const near6 = "210.8(A)(7), (8), (9): within 6 ft"
 	const door = "forums.mikeholt.com 149255: in 2017 the cord passes no door"
 	ruletest.Edges(t, &protect.GroundFault, []ruletest.Edge{
-		{"from a sink", near(plan.FixtureSink), rule.Grain, 1, 0, near6},
-		{"from a basin", near(plan.FixtureBasin), rule.Grain, 1, 0, near6},
-		{"from a tub", near(plan.FixtureTub), rule.Grain, 1, 0, near6},
-		{"from a shower", near(plan.FixtureShower), rule.Grain, 1, 0, near6},
-		{"from a toilet", near(plan.FixtureToilet), 0, 0, 0, "210.8(A) names no toilets"},
-		{"at the right end of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(70) + over }), 0, 0, 1, door},
-		{"at the left end of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(40) - over }), 0, 0, 1, door},
-		{"at the bottom of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.Height.Value = ruletest.In(10) - over }), 0, 0, 1, door},
-		{"at the top of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.Height.Value = ruletest.In(46) - 1 + over }), 0, 0, 1, door + "; what is level with its top is above it"},
-		{"level with a counter's top, in 2020", func(h *ruletest.House, over unit.Length) {
+		ruletest.Limit("from a sink", near(plan.FixtureSink), rule.Grain, 1, 0, near6),
+		ruletest.Limit("from a basin", near(plan.FixtureBasin), rule.Grain, 1, 0, near6),
+		ruletest.Limit("from a tub", near(plan.FixtureTub), rule.Grain, 1, 0, near6),
+		ruletest.Limit("from a shower", near(plan.FixtureShower), rule.Grain, 1, 0, near6),
+		ruletest.Limit("from a toilet", near(plan.FixtureToilet), 0, 0, 0, "210.8(A) names no toilets"),
+		ruletest.Limit("at the right end of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(70) + over }), 0, 0, 1, door),
+		ruletest.Limit("at the left end of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.At.Along = ruletest.In(40) - over }), 0, 0, 1, door),
+		ruletest.Limit("at the bottom of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.Height.Value = ruletest.In(10) - over }), 0, 0, 1, door),
+		ruletest.Limit("at the top of a cabinet", within(func(o *plan.Opening, over unit.Length) { o.Height.Value = ruletest.In(46) - 1 + over }), 0, 0, 1, door+"; what is level with its top is above it"),
+		ruletest.Limit("level with a counter's top, in 2020", func(h *ruletest.House, over unit.Length) {
 			h.Edition = "2020"
 			r := h.Square(plan.UseKitchen, 0, 0, 240, 120)
 			r.Fixture(plan.FixtureCounter, 0, 0, 60)
 			r.Opening("duplex", r.On(0, 30), ruletest.On(h.Circuit(20))).Height.Value = ruletest.In(36) - over
-		}, 0, 1, 0, "210.8(A)(6), 2020: what serves the counter"},
-		{"past the end of a counter, in 2020", func(h *ruletest.House, over unit.Length) {
+		}, 0, 1, 0, "210.8(A)(6), 2020: what serves the counter"),
+		ruletest.Limit("past the end of a counter, in 2020", func(h *ruletest.House, over unit.Length) {
 			h.Edition = "2020"
 			r := h.Square(plan.UseKitchen, 0, 0, 240, 120)
 			r.Fixture(plan.FixtureCounter, 0, 0, 60)
 			r.Opening("duplex", r.On(0, 61), ruletest.Up(42), ruletest.On(h.Circuit(20))).At.Along += over
-		}, 0, 1, 0, "210.8(A)(6), 2020; a filler is an inch, common practice"},
+		}, 0, 1, 0, "210.8(A)(6), 2020; a filler is an inch, common practice"),
 	})
 	tub := within(func(*plan.Opening, unit.Length) {})
 	ruletest.Try(t, &protect.GroundFault, []ruletest.Trial{

@@ -46,7 +46,7 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 			found = append(found, f)
 		case none:
 			f := unprotected(o, why, rule.Stop)
-			f.Remedies = remedies(&v, o, k)
+			f.Remedies = remedies(&v, o)
 			found = append(found, f)
 		}
 	})
@@ -58,7 +58,7 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		}
 		if len(on) == 1 {
 			f.Message = words.New("rule.ground-fault.breaker.one", "{0} on circuit {1} wants GFCI protection: nobody says whether its breaker gives it", on[0].Tag, c.Number)
-			f.Remedies = remedies(&v, on[0], part.All().Kind(on[0].Kind))
+			f.Remedies = remedies(&v, on[0])
 		}
 		return f
 	})...)
@@ -89,8 +89,8 @@ func unprotected(o *plan.Opening, why words.Text, s rule.Severity) rule.Finding 
 }
 
 // remedies offers a device that protects itself, or the breaker.
-func remedies(v *index.RoomView, o *plan.Opening, k *part.Kind) (all []rule.Remedy) {
-	if k.IsGeneral() && o.Kind == "duplex" {
+func remedies(v *index.RoomView, o *plan.Opening) (all []rule.Remedy) {
+	if o.Kind == "duplex" {
 		all = append(all, rule.Remedy{Label: words.New("rule.ground-fault.remedy.device", "Use a GFCI receptacle"), Edit: part.ToKind(o, "gfci")})
 	}
 	if c := circuitOf(v, o); c != nil {
@@ -131,14 +131,14 @@ func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s stat
 		s = notAsked
 	}
 	for _, other := range c.Openings {
-		if other.Opening == o || !other.Opening.IsInUse() || !IsGroundFault(other.Opening) {
+		if !other.Opening.IsInUse() || !IsGroundFault(other.Opening) {
 			continue
 		}
 		switch orderOf(c, o.ID, other.Opening.ID) {
 		case before:
 			return other.Opening, isProtected
 		case unknown:
-			if s == none || s == notAsked {
+			if s != perhaps {
 				could, s = other.Opening, perhaps
 			}
 		}
@@ -178,11 +178,8 @@ func servesCounter(v *index.RoomView, o *plan.Opening, at geom.Point) (serves bo
 		if !worktop || f.Fixture.Bottom > 0 {
 			return
 		}
-		if o.At.Host == f.Fixture.ID {
-			serves = true
-			return
-		}
-		serves = serves || f.Footprint.Distance(at) <= unit.Inch && o.At.Part == plan.PartFace && frame.CentreHeight(o, v.Room) >= f.Fixture.Top()
+		isAbove := f.Footprint.Distance(at) <= unit.Inch && frame.CentreHeight(o, v.Room) >= f.Fixture.Top()
+		serves = serves || isAbove || o.At.Host == f.Fixture.ID
 	})
 	return serves
 }

@@ -88,12 +88,12 @@ func clearWidth(v *index.RoomView, s *index.SideView, panel index.FixtureView, f
 		}
 	}
 	for _, other := range v.Sides {
-		if other.Side != s.Side && other.Side.Kind != plan.SideOpen {
+		if other.Side.Kind != plan.SideOpen {
 			before(other.Line.A, other.Line.B)
 		}
 	}
 	v.EachFixture(func(f index.FixtureView) {
-		if f.Fixture.ID == panel.Fixture.ID || f.Fixture.Bottom >= headroom {
+		if f.Fixture.Bottom >= headroom {
 			return
 		}
 		for i, corner := range f.Footprint {
@@ -112,12 +112,9 @@ func strip(face geom.Frame, a, b geom.Point, from, to unit.Length) (left, right 
 		x, y, out, outB = y, x, outB, out
 	}
 	if outB <= from+rule.Grain || out >= to-rule.Grain {
-		return 0, 0, false
+		return left, right, false
 	}
 	at := func(o unit.Length) unit.Length {
-		if outB == out {
-			return x
-		}
 		return x + unit.Length(float64(y-x)*(float64(o-out)/float64(outB-out)))
 	}
 	p, q := x, y

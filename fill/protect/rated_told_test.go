@@ -41,14 +41,14 @@ func aPartition(h *ruletest.House, face, back bool, cavity string) (upper, lower
 
 func TestWhatIsToldOfARatedWall(t *testing.T) {
 	ruletest.Tells(t, &protect.RatedWall, []ruletest.Telling{
-		{"a box of 4-11/16 in square", func(h *ruletest.House) {
+		ruletest.Told("a box of 4-11/16 in square", func(h *ruletest.House) {
 			r := aRated(h)
 			r.Opening("range", r.On(0, 40), ruletest.Tagged("A"), built("SQ7"))
 		}, `
 			stop, IRC R302.4.2: A in garage; 21.9727 in² of 16 in²
 			A: the box takes 21.97 in² of a rated wall
-			4-11/16" by 4-11/16" outside; 16 in² is the most without further protection.`, "IRC R302.4.2: 16 in² at most; 4.6875² is 21.9727"},
-		{"seven of 16 in² in 100 ft²", func(h *ruletest.House) {
+			4-11/16" by 4-11/16" outside; 16 in² is the most without further protection.`, "IRC R302.4.2: 16 in² at most; 4.6875² is 21.9727"),
+		ruletest.Told("seven of 16 in² in 100 ft²", func(h *ruletest.House) {
 			r := aRated(h)
 			for i := range 7 {
 				r.Opening("duplex", r.On(0, float64(62+18*i)), built("SQ1"))
@@ -57,7 +57,7 @@ func TestWhatIsToldOfARatedWall(t *testing.T) {
 			stop, IRC R302.4.2: garage/0 in garage; 112 in² of 100 in²
 			Metal boxes take 112 in² of 100 ft² of a rated wall
 			Counted on 10' 0" of the wall at its full height; 100 in² is the most.
-			on garage/0 face from 60" to 180"`, "IRC R302.4.2: 100 in² in any 100 ft², here 10 ft by 10 ft"},
+			on garage/0 face from 60" to 180"`, "IRC R302.4.2: 100 in² in any 100 ft², here 10 ft by 10 ft"),
 	})
 }
 
@@ -78,21 +78,21 @@ func TestLimitsOfARatedWall(t *testing.T) {
 		}
 	}
 	ruletest.Edges(t, &protect.RatedWall, []ruletest.Edge{
-		{"24 in to the right", faces(1, 24, true, true, ""), 0, 0, 1, apart},
-		{"24 in to the left", faces(-1, 24, true, true, ""), 0, 0, 1, apart},
-		{"24 in, one face says rated", faces(1, 24, false, true, "glass wool"), 0, 0, 1, apart},
-		{"24 in, the other face says rated", faces(1, 24, true, false, ""), 0, 0, 1, apart},
-		{"no face says rated", faces(1, 24, false, false, ""), 0, 0, 0, apart},
-		{"rock wool", faces(1, 3.5, true, true, "Rock wool, loose"), 0, 0, 1, "IRC R302.4.2: the depth of the cavity, 3-1/2 in"},
-		{"loose cellulose in Spanish", faces(-1, 3.5, true, true, "celulosa suelta"), 0, 0, 1, "IRC R302.4.2: the depth of the cavity"},
-		{"slag wool", faces(1, 3.5, true, true, "slag wool"), 0, 0, 1, "IRC R302.4.2: the depth of the cavity"},
-		{"six boxes and a quarter of 16 in²", func(h *ruletest.House, over unit.Length) {
+		ruletest.Limit("24 in to the right", faces(1, 24, true, true, ""), 0, 0, 1, apart),
+		ruletest.Limit("24 in to the left", faces(-1, 24, true, true, ""), 0, 0, 1, apart),
+		ruletest.Limit("24 in, one face says rated", faces(1, 24, false, true, "glass wool"), 0, 0, 1, apart),
+		ruletest.Limit("24 in, the other face says rated", faces(1, 24, true, false, ""), 0, 0, 1, apart),
+		ruletest.Limit("no face says rated", faces(1, 24, false, false, ""), 0, 0, 0, apart),
+		ruletest.Limit("rock wool", faces(1, 3.5, true, true, "Rock wool, loose"), 0, 0, 1, "IRC R302.4.2: the depth of the cavity, 3-1/2 in"),
+		ruletest.Limit("loose cellulose in Spanish", faces(-1, 3.5, true, true, "celulosa suelta"), 0, 0, 1, "IRC R302.4.2: the depth of the cavity"),
+		ruletest.Limit("slag wool", faces(1, 3.5, true, true, "slag wool"), 0, 0, 1, "IRC R302.4.2: the depth of the cavity"),
+		ruletest.Limit("six boxes and a quarter of 16 in²", func(h *ruletest.House, over unit.Length) {
 			r := aRated(h)
 			for i := range 6 {
 				r.Opening("duplex", r.On(0, float64(12+16*i)), built("SQ1"))
 			}
 			r.Opening("duplex", r.On(0, 131), built("SQ1")).At.Along -= over
-		}, 0, 0, 1, "IRC R302.4.2: 100 in² in 120 in from 10 in on"},
+		}, 0, 0, 1, "IRC R302.4.2: 100 in² in 120 in from 10 in on"),
 	})
 	ruletest.Try(t, &protect.RatedWall, []ruletest.Trial{
 		ruletest.Case("a box that goes", func(h *ruletest.House) {
@@ -146,10 +146,10 @@ func TestWhatIsOfferedInARatedWall(t *testing.T) {
 	}
 	const source = "IRC R302.4.2; as far as 2 ft is common practice"
 	ruletest.Tells(t, &protect.RatedWall, []ruletest.Telling{
-		{"both faces say rated", studded(true, true), told("bedroom/2"), source},
-		{"its own face does", studded(true, false), told("bedroom/2"), source},
-		{"the other face does", studded(false, true), told("den/0"), source},
-		{"a plastic box", func(h *ruletest.House) {
+		ruletest.Told("both faces say rated", studded(true, true), told("bedroom/2"), source),
+		ruletest.Told("its own face does", studded(true, false), told("bedroom/2"), source),
+		ruletest.Told("the other face does", studded(false, true), told("den/0"), source),
+		ruletest.Told("a plastic box", func(h *ruletest.House) {
 			r := aRated(h)
 			r.Sides[0].Finish = []plan.Layer{{Name: "gypsum board", Thickness: ruletest.In(0.875)}}
 			r.Opening("duplex", r.On(0, 40), ruletest.Tagged("A"), built("PN1"))
@@ -162,7 +162,7 @@ func TestWhatIsOfferedInARatedWall(t *testing.T) {
 			  now A duplex on garage/0 face 40", centre 16" up, DV1
 			Use “Steel square 4 × 1-1/2, one-gang ring 3/4 for a tiled wall, without a mark”:
 			  no more A duplex on garage/0 face 40", centre 16" up, PN1
-			  now A duplex on garage/0 face 40", centre 16" up, SQ11`, "18 in³ or more, table 314.16(A); a ring of 3/4 in ends 1/8 in behind 7/8 in of board, one of 1/2 in more than the 1/4 in of 314.20"},
+			  now A duplex on garage/0 face 40", centre 16" up, SQ11`, "18 in³ or more, table 314.16(A); a ring of 3/4 in ends 1/8 in behind 7/8 in of board, one of 1/2 in more than the 1/4 in of 314.20"),
 	})
 }
 

@@ -104,16 +104,13 @@ func tooNear(v rule.SideView, b frame.Placed, rating plan.Rating, fig *code.Figu
 // ofMetal offers boxes of metal that are small enough, their rings ending where they may.
 func ofMetal(b frame.Placed, fig *code.Figures) (offers []rule.Remedy) {
 	const most = 3
-	built, chosen, err := part.Resolve(b.Opening.Assembly)
-	if !chosen || err != nil {
-		return nil
-	}
+	built, _, _ := part.Resolve(b.Opening.Assembly) // it is built in
 	proud := frame.SetProud(b.Side)
 	for _, a := range part.All().Metal(built.Assembly, built.Volume()) {
 		front, to := a.Box.Outline(), plan.Assembly{Code: a.Code, Barriers: b.Opening.Assembly.Barriers}
-		body, ok := frame.BodyOf(to)
+		body, _ := frame.BodyOf(to) // those of the catalogue are known
 		back := proud - body.Raise
-		if len(offers) == most || !ok || front.Width.Times(front.Height).Cmp(mostOfOne) > 0 ||
+		if len(offers) == most || front.Width.Times(front.Height).Cmp(mostOfOne) > 0 ||
 			body.HasRing && (back < 0 || back > frame.AllowedSetBack(b.Side, fig.Build.SetBack)) {
 			continue
 		}
@@ -128,7 +125,7 @@ func ofMetal(b frame.Placed, fig *code.Figures) (offers []rule.Remedy) {
 // isApart reports whether a box is as far as is asked from those of the other face.
 func isApart(w *frame.Wall, b frame.Placed, limit unit.Length) bool {
 	return !slices.ContainsFunc(w.Behind, func(o frame.Placed) bool {
-		return o.IsBuiltIn() && max(o.Left-b.Right, b.Left-o.Right, 0) < limit
+		return o.IsBuiltIn() && max(o.Left-b.Right, b.Left-o.Right) < limit
 	})
 }
 
@@ -160,9 +157,6 @@ func isFilled(cavity string) bool {
 // tooMany slides a part of 100 ft² along the wall and finds the most that the metal boxes of
 // the face take of it.
 func tooMany(v rule.SideView, metal []frame.Placed) []rule.Finding {
-	if len(metal) == 0 {
-		return nil
-	}
 	wide := widthOf(wallOfAll, v.Room.Ceiling)
 	var most unit.Area
 	var from unit.Length

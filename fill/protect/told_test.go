@@ -20,7 +20,7 @@ func tagged(r *ruletest.Room, c *plan.Circuit, kind string, tags ...string) {
 
 func TestWhatIsToldOfGroundFaults(t *testing.T) {
 	ruletest.Tells(t, &protect.GroundFault, []ruletest.Telling{
-		{"two of a bath, one of a kind of its own", func(h *ruletest.House) {
+		ruletest.Told("two of a bath, one of a kind of its own", func(h *ruletest.House) {
 			r := h.Square(plan.UseBath, 0, 0, 120, 120)
 			c := h.Circuit(20)
 			tagged(r, c, "duplex", "A")
@@ -41,8 +41,8 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 			It is asked for in this room: bath.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI no, AFCI no
-			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(1)"},
-		{"a sink 4 ft along the wall", func(h *ruletest.House) {
+			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(1)"),
+		ruletest.Told("a sink 4 ft along the wall", func(h *ruletest.House) {
 			r := h.Square(plan.UseUtility, 0, 0, 240, 120)
 			r.Fixture(plan.FixtureSink, 0, 68, 30)
 			tagged(r, h.Circuit(20, ground), "duplex", "B")
@@ -56,8 +56,8 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 			  now A gfci on utility/0 face 20", centre 16" up, PN3
 			Protect circuit 2 at its breaker:
 			  no more circuit 2: GFCI no, AFCI no
-			  now circuit 2: GFCI yes, AFCI no`, "210.8(A)(7): 68 - 20 in"},
-		{"nobody says of two breakers", func(h *ruletest.House) {
+			  now circuit 2: GFCI yes, AFCI no`, "210.8(A)(7): 68 - 20 in"),
+		ruletest.Told("nobody says of two breakers", func(h *ruletest.House) {
 			r := h.Square(plan.UseGarage, 0, 0, 240, 120)
 			tagged(r, h.Circuit(20, unsaid), "duplex", "A", "B")
 			r.Opening("duplex", r.On(2, 40), ruletest.Tagged("C"), ruletest.On(h.Circuit(20, unsaid)))
@@ -77,20 +77,20 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 			  now C gfci on garage/2 face 40", centre 16" up, PN3
 			Protect circuit 2 at its breaker:
 			  no more circuit 2: GFCI not said, AFCI not said
-			  now circuit 2: GFCI yes, AFCI not said`, "210.8(A)(2); what is not said is no fault"},
-		{"nobody says the circuit of one", func(h *ruletest.House) {
+			  now circuit 2: GFCI yes, AFCI not said`, "210.8(A)(2); what is not said is no fault"),
+		ruletest.Told("nobody says the circuit of one", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseLaundry, 0, 0, 240, 120), nil, "duplex", "A")
 		}, `
 			note, open, NEC 2023 210.8(A): laundry; 1
 			A receptacle in laundry wants GFCI protection and names no circuit
-			Say what circuit they are on, or use receptacles that protect themselves.`, "what is not said is no fault"},
-		{"nobody says the circuit of two", func(h *ruletest.House) {
+			Say what circuit they are on, or use receptacles that protect themselves.`, "what is not said is no fault"),
+		ruletest.Told("nobody says the circuit of two", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseOutdoors, 0, 0, 240, 120), nil, "duplex", "A", "B")
 		}, `
 			note, open, NEC 2023 210.8(A): outdoors; 2
 			2 receptacles in outdoors want GFCI protection and name no circuit
-			Say what circuit they are on, or use receptacles that protect themselves.`, "what is not said is no fault"},
-		{"a device that may be first", func(h *ruletest.House) {
+			Say what circuit they are on, or use receptacles that protect themselves.`, "what is not said is no fault"),
+		ruletest.Told("a device that may be first", func(h *ruletest.House) {
 			r := h.Square(plan.UseBasement, 0, 0, 240, 120)
 			c := h.Circuit(20)
 			tagged(r, c, "duplex", "A")
@@ -98,8 +98,8 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 		}, `
 			note, open, NEC 2023 210.8(A): A in unfinished basement
 			A may be protected by G: no drawn cable says which comes first
-			It is asked for in this room: unfinished basement.`, "what is not drawn is no fault"},
-		{"all of a kitchen", func(h *ruletest.House) {
+			It is asked for in this room: unfinished basement.`, "what is not drawn is no fault"),
+		ruletest.Told("all of a kitchen", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseKitchen, 0, 0, 240, 120), h.Circuit(20), "quad", "A")
 		}, `
 			stop, NEC 2023 210.8(A): A in kitchen
@@ -107,8 +107,8 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 			It is asked for of all receptacles in a kitchen.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI no, AFCI no
-			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(6), 2023"},
-		{"in 2020 at a counter of a kitchen", func(h *ruletest.House) {
+			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(6), 2023"),
+		ruletest.Told("in 2020 at a counter of a kitchen", func(h *ruletest.House) {
 			h.Edition = "2020"
 			r := h.Square(plan.UseKitchen, 0, 0, 240, 120)
 			r.Fixture(plan.FixtureCounter, 0, 0, 30)
@@ -122,8 +122,8 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 			It is asked for of receptacles that serve a counter.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI no, AFCI no
-			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(6), 2020: what serves counters"},
-		{"where a washer stands", func(h *ruletest.House) {
+			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(6), 2020: what serves counters"),
+		ruletest.Told("where a washer stands", func(h *ruletest.House) {
 			r := h.Square(plan.UseMudroom, 0, 0, 240, 120)
 			r.Fixture(plan.FixtureWasher, 2, 0, 30)
 			tagged(r, h.Circuit(20), "quad", "A")
@@ -133,13 +133,13 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 			It is asked for where laundry is done; a washer stands in this room.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI no, AFCI no
-			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(10)"},
+			  now circuit 1: GFCI yes, AFCI no`, "210.8(A)(10)"),
 	})
 }
 
 func TestWhatIsToldOfArcFaults(t *testing.T) {
 	ruletest.Tells(t, &protect.ArcFault, []ruletest.Telling{
-		{"a bedroom", func(h *ruletest.House) {
+		ruletest.Told("a bedroom", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseBedroom, 0, 0, 240, 120), h.Circuit(15, ground), "duplex", "A")
 		}, `
 			stop, NEC 2023 210.12(A): A in bedroom
@@ -147,8 +147,8 @@ func TestWhatIsToldOfArcFaults(t *testing.T) {
 			It is asked for in this room: bedroom. Circuit 1 has none at its breaker.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI yes, AFCI no
-			  now circuit 1: GFCI yes, AFCI yes`, "210.12(A)"},
-		{"nobody says of two breakers", func(h *ruletest.House) {
+			  now circuit 1: GFCI yes, AFCI yes`, "210.12(A)"),
+		ruletest.Told("nobody says of two breakers", func(h *ruletest.House) {
 			r := h.Square(plan.UseDen, 0, 0, 240, 120)
 			tagged(r, h.Circuit(20, unsaid), "duplex", "A", "B")
 			r.Opening("duplex", r.On(2, 40), ruletest.Tagged("C"), ruletest.On(h.Circuit(20, unsaid)))
@@ -165,19 +165,19 @@ func TestWhatIsToldOfArcFaults(t *testing.T) {
 			It is asked for in this room: den. Say on the circuit's card what its breaker is.
 			Protect circuit 2 at its breaker:
 			  no more circuit 2: GFCI not said, AFCI not said
-			  now circuit 2: GFCI not said, AFCI yes`, "210.12(A); what is not said is no fault"},
-		{"nobody says the circuits", func(h *ruletest.House) {
+			  now circuit 2: GFCI not said, AFCI yes`, "210.12(A); what is not said is no fault"),
+		ruletest.Told("nobody says the circuits", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseHall, 0, 0, 240, 120), nil, "duplex", "A", "B", "C")
 		}, `
 			note, open, NEC 2023 210.12(A): hall; 3
 			In hall 3 openings that want arc-fault protection name no circuit
-			Say what circuit they are on.`, "what is not said is no fault"},
+			Say what circuit they are on.`, "what is not said is no fault"),
 	})
 }
 
 func TestWhatIsToldOfApplianceCircuits(t *testing.T) {
 	ruletest.Tells(t, &protect.ApplianceCircuits, []ruletest.Telling{
-		{"counters on one circuit of 15 A, with a light", func(h *ruletest.House) {
+		ruletest.Told("counters on one circuit of 15 A, with a light", func(h *ruletest.House) {
 			r := h.Square(plan.UseKitchen, 0, 0, 240, 120)
 			r.Fixture(plan.FixtureCounter, 0, 0, 240)
 			c := h.Circuit(15)
@@ -194,8 +194,8 @@ func TestWhatIsToldOfApplianceCircuits(t *testing.T) {
 
 			stop, NEC 2023 210.52(B): circuit 1 in kitchen
 			Circuit 1 serves receptacles of kitchen, and L
-			Such a circuit serves nothing else.`, "210.52(B)(2), (3), 210.11(C)(1)"},
-		{"a garage's with the house", func(h *ruletest.House) {
+			Such a circuit serves nothing else.`, "210.52(B)(2), (3), 210.11(C)(1)"),
+		ruletest.Told("a garage's with the house", func(h *ruletest.House) {
 			g := h.Square(plan.UseGarage, 0, 0, 240, 120)
 			o := h.Square(plan.UseOutdoors, 0, 200, 240, 120)
 			b := h.Square(plan.UseBedroom, 0, 400, 240, 120)
@@ -210,13 +210,13 @@ func TestWhatIsToldOfApplianceCircuits(t *testing.T) {
 
 			stop, NEC 2023 210.11(C): circuit 1 in garage
 			Circuit 1 serves receptacles of garage, and B
-			Such a circuit serves nothing else.`, "210.11(C)(4): garages, and readily accessible outdoor outlets"},
+			Such a circuit serves nothing else.`, "210.11(C)(4): garages, and readily accessible outdoor outlets"),
 	})
 }
 
 func TestWhatIsToldOfACircuitsLoad(t *testing.T) {
 	ruletest.Tells(t, &protect.CircuitLoad, []ruletest.Telling{
-		{"eleven of several families on 15 A", func(h *ruletest.House) {
+		ruletest.Told("eleven of several families on 15 A", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 240, 120)
 			c := h.Circuit(15)
 			tagged(r, c, "duplex", "A", "B", "C", "D", "E", "F", "G", "H")
@@ -229,7 +229,7 @@ func TestWhatIsToldOfACircuitsLoad(t *testing.T) {
 		}, `
 			warn, by practice: circuit 1 in bedroom; 11 of 10
 			Circuit 1 of 15 A has 11 receptacles and lights
-			Common practice is no more than 10 on it; the code sets no number.`, "common practice: 8 to 10; a switch and a splice take no current"},
+			Common practice is no more than 10 on it; the code sets no number.`, "common practice: 8 to 10; a switch and a splice take no current"),
 	})
 }
 
@@ -246,11 +246,11 @@ func TestWhatIsToldOfAnUngroundedReceptacle(t *testing.T) {
 			  no more A duplex on bedroom/0 face 40", centre 16" up, PN2
 			  now A gfci on bedroom/0 face 40", centre 16" up, PN2`
 	ruletest.Tells(t, &protect.OldOutlet, []ruletest.Telling{
-		{"no protection", old(), `
+		ruletest.Told("no protection", old(), `
 			warn, NEC 2023 406.4(D): A in bedroom
-			A has no grounding conductor and no GFCI protection` + remedy, "406.4(D)(2), from memory; the old box stays"},
-		{"nobody says of the breaker", old(unsaid), `
+			A has no grounding conductor and no GFCI protection`+remedy, "406.4(D)(2), from memory; the old box stays"),
+		ruletest.Told("nobody says of the breaker", old(unsaid), `
 			note, open, NEC 2023 406.4(D): A in bedroom
-			A has no grounding conductor: nobody says whether its breaker gives GFCI protection` + remedy, "406.4(D)(2), from memory; what is not said is no fault"},
+			A has no grounding conductor: nobody says whether its breaker gives GFCI protection`+remedy, "406.4(D)(2), from memory; what is not said is no fault"),
 	})
 }

@@ -19,6 +19,11 @@ type Edge struct {
 	Source         string
 }
 
+// Limit returns an edge.
+func Limit(name string, make func(h *House, over unit.Length), rounding unit.Length, within, beyond int, source string) Edge {
+	return Edge{Name: name, Make: make, Rounding: rounding, Within: within, Beyond: beyond, Source: source}
+}
+
 // Edges holds a rule to its limits, to the nanometre.
 func Edges(t *testing.T, of *rule.Rule, edges []Edge) {
 	t.Helper()

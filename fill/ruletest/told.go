@@ -20,6 +20,11 @@ type Telling struct {
 	Source string
 }
 
+// Told returns a telling.
+func Told(name string, make func(*House), want, source string) Telling {
+	return Telling{Name: name, Make: make, Want: want, Source: source}
+}
+
 // Tells holds a rule to all that it is to say of houses.
 func Tells(t *testing.T, of *rule.Rule, tellings []Telling) {
 	t.Helper()
