@@ -3,6 +3,7 @@ package takeoff
 import (
 	"errors"
 	"fmt"
+	"io/fs"
 	"slices"
 	"strconv"
 	"strings"
@@ -57,15 +58,15 @@ var recipeColumns = []string{"when", "per", "part", "count", "minutes", "source"
 
 // recipes are the steps of the table, in its order.
 var recipes = sync.OnceValue(func() []step {
-	all, err := readRecipes()
+	all, err := readRecipes(assets.Tables)
 	if err != nil {
 		panic(err) // our own table, and tested
 	}
 	return all
 })
 
-func readRecipes() (all []step, err error) {
-	table, err := rows.Read(assets.Tables, "catalogue/recipes.csv", recipeColumns...)
+func readRecipes(from fs.FS) (all []step, err error) {
+	table, err := rows.Read(from, "catalogue/recipes.csv", recipeColumns...)
 	if err != nil {
 		return nil, err
 	}
@@ -117,7 +118,7 @@ func number(r rows.Row, column string) (int, error) {
 	}
 	n, err := strconv.Atoi(text)
 	if err != nil || n < 0 || n > 1000 {
-		return 0, r.Wrong(column, fmt.Errorf("%q is not a number of zero or more", text))
+		return n, r.Wrong(column, fmt.Errorf("%q is not a number of zero or more", text))
 	}
 	return n, nil
 }
