@@ -85,6 +85,7 @@ var importRules = []importRule{
 	{who: "render/level", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
 	{who: "render/cut", may: "plan/... fill/... render render/glyph render/scene", why: "one drawing does not lean on another"},
 	{who: "render/unfold", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
+	{who: "render/face", may: "plan/... fill/... render render/cut render/glyph render/scene render/table render/unfold", why: "a wall by itself is an elevation with figures, and no page"},
 	{who: "render/view", may: "plan/... fill/... render render/scene assets", why: "one drawing does not lean on another"},
 	{who: "render/tell", may: "plan/... fill/...", why: "plain words are told before anything is drawn"},
 	{who: "render/revision", may: "plan/... fill/... render/table", why: "what changed is told before any of it is drawn"},

@@ -98,8 +98,7 @@ func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
 
 // holdBetween says of a box that wants a stud which it has, and what stands in for one.
 func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) {
-	left := h.Bay.Left != nil && rect.Left <= h.Bay.From+Touching
-	right := h.Bay.Right != nil && rect.Right >= h.Bay.To-Touching
+	left, right := h.Against(rect)
 	switch {
 	case !left && !right:
 		h.Block = f.blockFor(o, h.Bay, rect)
@@ -113,6 +112,11 @@ func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) 
 	if h.Block == nil && left != right && o.Gangs >= WideGangs {
 		h.FarSide = max(h.Bay.Clear()-(rect.Right-rect.Left), 0)
 	}
+}
+
+// Against reports which studs of its bay a box touches.
+func (h Hold) Against(box Rect) (left, right bool) {
+	return h.Bay.Left != nil && box.Left <= h.Bay.From+Touching, h.Bay.Right != nil && box.Right >= h.Bay.To-Touching
 }
 
 // stateOf returns the less sure state of the studs that bound a bay; that of the wall where

@@ -85,7 +85,7 @@ func (b *book) cuts() (all []boxCut) {
 			var in []boxCut
 			for i := range view.Sides {
 				for _, o := range view.Sides[i].Openings {
-					if c, ok := cut.Of(&view.Sides[i], r, o, b.result.Figures.Build.SetBack); ok {
+					if c, ok := cut.Of(&view.Sides[i], r, o, b.result.Figures.Build.SetBack); ok && !o.Status.IsOld() {
 						in = append(in, boxCut{c, l, r})
 					}
 				}
@@ -221,10 +221,6 @@ func (f *flow) cuts(cuts []boxCut) {
 
 // cutSays is what stands under a cut.
 func (b *book) cutSays(w *alike) []string {
-	var layers []string
-	for _, l := range w.Wall.Side.Finish {
-		layers = append(layers, b.say("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness)))
-	}
 	depth := b.say("cut.framing", "studs {0} deep", words.Height(w.Framing))
 	if !w.IsTold {
 		depth = b.say("cut.framing-assumed", "studs {0} deep, assumed", words.Height(w.Framing))
@@ -239,7 +235,7 @@ func (b *book) cutSays(w *alike) []string {
 	if w.IsUndecided {
 		set = b.say("cut.undecided", "{0}; a layer is undecided", set)
 	}
-	text := []string{b.say("cut.wall", "{0} · {1}", depth, strings.Join(layers, " + ")), set}
+	text := []string{b.say("cut.wall", "{0} · {1}", depth, b.layersText(w.Wall.Side)), set}
 	if k := w.Hold.Block; k != nil && k.KnowsDepth && k.Over > 0 {
 		text = append(text, b.say("cut.over", "block and box are {0} deeper than the studs", words.Height(k.Over)))
 	}

@@ -28,7 +28,9 @@ func (f *flow) table(t *tabled, heading string, rows []tableRow) {
 	if len(rows) == 0 {
 		return
 	}
-	f.heading(heading, 16)
+	if heading != "" {
+		f.heading(heading, 16)
+	}
 	t.fill(f.width())
 	t.header(f)
 	for i, r := range rows {
@@ -114,6 +116,16 @@ func (t *tabled) broken(r tableRow) [][]string {
 		}
 	}
 	return lines
+}
+
+// tallOf is how high rows are with their header, once the columns are filled.
+func (t *tabled) tallOf(rows []tableRow) (tall float64) {
+	for i, r := range rows {
+		if tall += t.tall(t.broken(r)); r.group != "" && (i == 0 || rows[i-1].group != r.group) {
+			tall += roomTall
+		}
+	}
+	return tall + style{size: small, bold: true}.line() + fine.line() + 3.3
 }
 
 func (t *tabled) tall(lines [][]string) float64 {

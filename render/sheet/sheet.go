@@ -46,7 +46,8 @@ var kinds = []struct {
 }{
 	{"plan of each level", (*book).levels, Readers},
 	{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
-	{"rooms unfolded", (*book).unfolded, []Reader{ForCrew, ForDrywall, ForClient}},
+	{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},
+	{"walls, face by face", (*book).walls, []Reader{ForCrew, ForInspector}},
 	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
 	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
 	{"list for the visit", (*book).visits, []Reader{ForInspector}},
@@ -109,7 +110,8 @@ type book struct {
 	found    *found
 	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
 	schedule table.Table
-	taken    *takeoff.Takeoff // once wanted
+	rowOf    map[plan.ID]table.Row // once wanted: the row of the schedule of each opening
+	taken    *takeoff.Takeoff      // once wanted
 	o        Options
 	pages    []*page
 	foot     foot

@@ -32,7 +32,7 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 		at[i] = m.ToStrip(st.at, 0).X
 	}
 	top := floor + unfoldNames
-	for i, x := range spread(at, wide, left+wide/2, right-wide/2) {
+	for i, x := range scene.Spread(at, wide, left+wide/2, right-wide/2) {
 		foot := scene.Point{X: at[i], Y: floor}
 		f.page.add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: pen(hairline)})
 		f.page.add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: pen(hairline)})
@@ -77,24 +77,4 @@ func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Ope
 		all = append(all, station{left + o.At.Along, o.At.Along, b.say("unfold.station", "{0} · {1}", o.At.Along, up)})
 	}
 	return all
-}
-
-// spread moves places apart to at least a gap, in their order, and keeps them between two
-// ends where there is room for all.
-func spread(at []float64, gap, from, to float64) []float64 {
-	out := slices.Clone(at)
-	for i := range out {
-		out[i] = max(out[i], from)
-		if i > 0 {
-			out[i] = max(out[i], out[i-1]+gap)
-		}
-	}
-	for i := len(out) - 1; i >= 0; i-- {
-		limit := to
-		if i < len(out)-1 {
-			limit = out[i+1] - gap
-		}
-		out[i] = min(out[i], limit)
-	}
-	return out
 }

@@ -18,15 +18,15 @@ func (u *unfolding) framing(f Face, side *index.SideView) (items []scene.Item) {
 		items = append(items, u.upright(f, s)...)
 	}
 	for _, m := range w.Members(u.strip.Room) {
-		if u.m.Kind == render.Sheet && m.Kind != frame.Header && m.Kind != frame.Sill {
+		if u.m.Kind == render.Sheet && !u.isAlone && m.Kind != frame.Header && m.Kind != frame.Sill {
 			continue // floor and ceiling lie there
 		}
-		if r := u.box(f, m.Left, m.Right, max(m.Bottom, 0), m.Top); r.Height() > 0 {
+		if r := u.box(f, m.Left, m.Right, max(m.Bottom, u.lowest()), m.Top); r.Height() > 0 {
 			items = append(items, scene.Stroke{Path: r.Path(), Pen: u.lumberPen(plan.StudStated)})
 		}
 	}
 	for _, b := range w.Boxes {
-		if hold := w.HoldOn(b.Opening, u.strip.Room); hold.Block != nil {
+		if hold := w.HoldOn(b.Opening, u.strip.Room); hold.Block != nil && !b.Opening.Status.IsOld() {
 			items = append(items, u.blockOf(f, hold)...)
 		}
 	}
@@ -36,6 +36,14 @@ func (u *unfolding) framing(f Face, side *index.SideView) (items []scene.Item) {
 		}
 	}
 	return items
+}
+
+// lowest is how low a drawing reaches: to the subfloor where a face stands alone.
+func (u *unfolding) lowest() unit.Length {
+	if u.isAlone {
+		return -u.strip.Floor
+	}
+	return 0
 }
 
 // upright draws a stud: on a board as wood, paler where its place is assumed.

@@ -34,8 +34,8 @@ type Face struct {
 	Line   geom.Segment // on the plan, from its left end
 }
 
-// assumedCeiling is drawn for a room that does not say its ceiling.
-const assumedCeiling = 8 * unit.Foot
+// AssumedCeiling is drawn for a room that does not say its ceiling.
+const AssumedCeiling = 8 * unit.Foot
 
 // StripOf unfolds a room. It reports false where the room is not in the plan.
 func StripOf(ix *index.Index, room plan.ID) (Strip, bool) {
@@ -46,7 +46,7 @@ func StripOf(ix *index.Index, room plan.ID) (Strip, bool) {
 	names := render.FaceNames(ix, r)
 	s := Strip{Room: r, Ceiling: r.Ceiling, Floor: r.FloorThickness()}
 	if s.Ceiling <= 0 {
-		s.Ceiling = assumedCeiling
+		s.Ceiling = AssumedCeiling
 	}
 	first, n := firstFace(ix, r), len(r.Sides)
 	for i := range n {

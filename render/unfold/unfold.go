@@ -45,6 +45,24 @@ func Draw(ix *index.Index, room plan.ID, findings []rule.Finding, m Medium) []re
 	return u.Pieces
 }
 
+// DrawFace returns one face of a room by itself, its left end where the medium's At is: what
+// Draw shows of it, but for tags, signs and dimensions. It is nil where the room has no such
+// side.
+func DrawFace(ix *index.Index, room, side plan.ID, m Medium) []render.Piece {
+	s, _ := StripOf(ix, room)
+	view, found := ix.RoomView(room)
+	f, ok := s.Face(side)
+	if !ok || !found {
+		return nil
+	}
+	f.Left = 0
+	u := unfolding{Drawing: draft.New(ix, view.Level, m.Medium), strip: s, m: m, isAlone: true}
+	u.face(f, &view.Sides[f.At])
+	u.faceOpenings(f, &view.Sides[f.At])
+	render.SortPieces(u.Pieces)
+	return u.Pieces
+}
+
 // everyRoom is in view: what the unfolded room shows is told by its openings.
 func everyRoom(plan.ID) bool { return true }
 
@@ -68,6 +86,7 @@ type unfolding struct {
 	tags    []*draft.Label
 	onFaces []faceNamed
 	badge   []faceBadge
+	isAlone bool // one face without its neighbors: its plates are drawn, its name is not
 }
 
 // box returns the box between two distances along a face and two heights.
@@ -93,7 +112,9 @@ func (u *unfolding) face(f Face, side *index.SideView) {
 		}
 	}
 	u.faceFixtures(f, side.Frame, side.Fixtures)
-	u.faceName(f, whole, isChosen)
+	if !u.isAlone {
+		u.faceName(f, whole, isChosen)
+	}
 }
 
 // edges outlines a face: a wall in muted lines, an open side in dashes.

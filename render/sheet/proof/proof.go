@@ -40,11 +40,16 @@ func Read(s *scene.Scene, r Rules) (faults []string) {
 	return append(append(faults, c.overlaps()...), c.crossed()...)
 }
 
-// Texts returns every text of a page, in the order painted.
-func Texts(s *scene.Scene) (texts []string) {
+// Runs returns every run of text of a page, in the order painted.
+func Runs(s *scene.Scene) []scene.Run {
 	c := &collector{}
 	s.Paint(c)
-	for _, run := range c.runs {
+	return c.runs
+}
+
+// Texts returns every text of a page, in the order painted.
+func Texts(s *scene.Scene) (texts []string) {
+	for _, run := range Runs(s) {
 		texts = append(texts, run.Text)
 	}
 	return texts

@@ -1,0 +1,156 @@
+// Package face draws one face of a wall as its builder needs it at the studs: every stud
+// with its number and near edge, every box with how high it is, how it is held and how far
+// it stands proud, and along the face how far each is from either end.
+//
+// What stands where is asked of package frame; nothing is computed again. Heights are
+// above the subfloor, from which they are measured before a floor is laid.
+package face
+
+import (
+	"cmp"
+	"slices"
+
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/cut"
+	"studbay/render/scene"
+	"studbay/render/table"
+	"studbay/render/unfold"
+)
+
+// Face is a wall as seen standing in its room, with the boxes that are on it.
+type Face struct {
+	Room  *plan.Room
+	Wall  *frame.Wall
+	Boxes []Box // from the left, the lowest first
+	ix    *index.Index
+}
+
+// Box is an opening on a face. Cut is of no use where it is not built in.
+type Box struct {
+	*plan.Opening
+	Rect frame.Rect // above the finished floor
+	cut.Cut
+	IsBuiltIn bool
+}
+
+// Of returns the faces of a room that are walls and carry boxes, in the order of its sides.
+// What is gone is in none. SetBack is how far behind the finish the edition lets a ring end.
+func Of(ix *index.Index, room plan.ID, setBack unit.Length) (all []Face) {
+	view, ok := ix.RoomView(room)
+	if !ok {
+		return nil
+	}
+	for i := range view.Sides {
+		side := &view.Sides[i]
+		f := Face{Room: view.Room, Wall: frame.WallIn(side, view.Room), ix: ix}
+		for _, o := range side.Openings {
+			if o.IsGone() || side.Side.Kind != plan.SideWall {
+				continue
+			}
+			b := Box{Opening: o, Rect: frame.RectOf(o, view.Room)}
+			b.Cut, b.IsBuiltIn = cut.Of(side, view.Room, o, setBack)
+			b.IsBuiltIn = b.IsBuiltIn && !o.Status.IsOld() // what is there already is held as it is
+			f.Boxes = append(f.Boxes, b)
+		}
+		slices.SortStableFunc(f.Boxes, func(x, y Box) int {
+			return cmp.Or(cmp.Compare(x.Along(), y.Along()), cmp.Compare(x.Rect.Bottom, y.Rect.Bottom))
+		})
+		if len(f.Boxes) > 0 {
+			all = append(all, f)
+		}
+	}
+	return all
+}
+
+// Along returns how far the centre of the box is from the left end of its face.
+func (b Box) Along() unit.Length { return b.Opening.At.Along }
+
+// Name returns what the face is called.
+func (f Face) Name() words.Text { return table.Wall(f.ix, f.Room, f.Wall.Side.ID) }
+
+// AboveSubfloor turns a height above the finished floor into one above the subfloor.
+func (f Face) AboveSubfloor(height unit.Length) unit.Length { return height + f.Room.FloorThickness() }
+
+// Stud returns the number of a stud of full height, counted from the left, and whether the
+// face has it.
+func (f Face) Stud(s *frame.Stud) (number int, ok bool) {
+	if s == nil {
+		return 0, false
+	}
+	for i, t := range f.Wall.Face.Studs() {
+		if t.At == s.At {
+			return i + 1, true
+		}
+	}
+	return 0, false
+}
+
+// drawing is a face on its way to paper.
+type drawing struct {
+	Face
+	m      unfold.Medium
+	items  []scene.Item
+	left   float64 // x of the ends of the face
+	right  float64
+	top    float64 // y of the ceiling
+	floor  float64 // y of the subfloor
+	stood  []scene.Rect
+	spoken []scene.Rect // where text stands already
+	untold []plan.ID
+}
+
+// Drawn is a face drawn, with the room it takes.
+type Drawn struct {
+	Items  []scene.Item
+	Bounds scene.Rect
+	// Untold are the boxes beside which nothing of theirs found room.
+	Untold []plan.ID
+}
+
+// Draw returns the face at the scale of a medium, its left end at the finished floor where
+// At is. The medium's Text is the size of its figures.
+func (f Face) Draw(m unfold.Medium) Drawn {
+	d := &drawing{Face: f, m: m}
+	d.left, d.right = m.ToStrip(0, 0).X, m.ToStrip(f.Wall.Length, 0).X
+	d.top, d.floor = m.ToStrip(0, f.ceiling()).Y, m.ToStrip(0, -f.Room.FloorThickness()).Y
+	for _, p := range unfold.DrawFace(f.ix, f.Room.ID, f.Wall.Side.ID, m) {
+		d.items = append(d.items, p.Items...)
+	}
+	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: d.left, Y: d.floor}, scene.Point{X: d.right, Y: d.floor}), Pen: d.pen(7)})
+	for _, b := range f.Boxes {
+		d.stood = append(d.stood, d.rect(b.Rect))
+	}
+	over := d.studs()
+	d.along(over)
+	d.heights()
+	d.heldEdges()
+	d.flags()
+	return Drawn{Items: d.items, Bounds: scene.Bounds(d.items...), Untold: d.untold}
+}
+
+func (f Face) ceiling() unit.Length { return cmp.Or(f.Room.Ceiling, unfold.AssumedCeiling) }
+
+func (d *drawing) put(items ...scene.Item) { d.items = append(d.items, items...) }
+
+// rect is where a part of the face stands in the scene.
+func (d *drawing) rect(r frame.Rect) scene.Rect {
+	return scene.Rect{Min: d.m.ToStrip(r.Left, r.Top), Max: d.m.ToStrip(r.Right, r.Bottom)}
+}
+
+// pen is so many of the thinnest lines wide.
+func (d *drawing) pen(times float64) scene.Pen {
+	return scene.Pen{Width: times * d.m.Pixel, Color: d.m.Theme.Ink}
+}
+
+// figure writes a length as a tape under a hand is read.
+func (d *drawing) figure(l unit.Length) string {
+	return d.say("framing.length", "{0}", words.Height(l))
+}
+
+func (d *drawing) say(id, english string, args ...any) string {
+	return d.m.Voice.Say(words.New(id, english, args...))
+}

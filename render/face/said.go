@@ -1,0 +1,44 @@
+package face
+
+import (
+	"studbay/fill/frame"
+	"studbay/plan/words"
+	"studbay/render/table"
+)
+
+// HeldBy says what holds a box, by the number of its stud, nothing where that is not known.
+func (f Face) HeldBy(v words.Voice, b Box) string {
+	h := b.Hold
+	if !b.IsBuiltIn {
+		return ""
+	}
+	if k := h.Block; k != nil {
+		return v.Say(words.New("face.block", "block {0}", words.Height(k.Length)))
+	}
+	if h.By == frame.ByNailLeft || h.By == frame.ByNailRight || h.By == frame.ByBracket {
+		left, right := h.Against(b.Rect)
+		if n, ok := f.Stud(h.Bay.Left); ok && left {
+			return v.Say(words.New("face.right-of", "{0}, right of stud {1}", f.how(v, h.By), n))
+		}
+		if n, ok := f.Stud(h.Bay.Right); ok && right {
+			return v.Say(words.New("face.left-of", "{0}, left of stud {1}", f.how(v, h.By), n))
+		}
+	}
+	return v.Say(table.Held(h.By))
+}
+
+// how says nail or bracket.
+func (f Face) how(v words.Voice, by frame.Way) string {
+	if by == frame.ByBracket {
+		return v.Say(table.Held(by))
+	}
+	return v.Say(words.New("face.nail", "nail"))
+}
+
+// Set says how far a box stands proud of the studs, and of what raise its ring is.
+func (f Face) Set(v words.Voice, b Box) string {
+	if !b.Body.HasRing {
+		return v.Say(words.New("face.proud", "set {0} proud", words.Height(b.Front())))
+	}
+	return v.Say(words.New("face.ring", "even with stud, ring {0}", words.Height(b.Body.Raise)))
+}

@@ -1,0 +1,295 @@
+package sheet
+
+import (
+	"slices"
+	"strings"
+
+	"studbay/fill/frame"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/face"
+	"studbay/render/paper"
+	"studbay/render/scene"
+	"studbay/render/table"
+	"studbay/render/unfold"
+)
+
+// walls lays out every wall with a box on it by itself, at a scale that is read at the
+// studs: beside one another as many as a page is wide, and under them what their boxes are.
+func (b *book) walls() error {
+	faces := b.faces()
+	if len(faces) == 0 {
+		return nil
+	}
+	name := b.both("walls.title", "Walls, face by face")
+	onward := b.pagesNamed(name)
+	f := newFlow(onward(), scene.MM(b.o.Paper.Width), onward)
+	f.bothParagraphs(fine, words.New("walls.how",
+		"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. Heights are above the subfloor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block."))
+	f.space(2)
+	for len(faces) > 0 {
+		faces = faces[f.wallRow(faces):]
+	}
+	return nil
+}
+
+// faces lists the walls with boxes, room by room.
+func (b *book) faces() (all []face.Face) {
+	if b.result.Figures == nil {
+		return nil
+	}
+	for _, l := range b.plan.Levels {
+		for _, r := range b.roomsInOrder(l) {
+			all = append(all, face.Of(b.ix, r.ID, b.result.Figures.Build.SetBack)...)
+		}
+	}
+	return all
+}
+
+// wallScales are what walls are drawn at, the largest at which one fits.
+var wallScales = map[unit.System][]paper.Scale{
+	unit.Imperial: {paper.Imperial(8), paper.Imperial(6), paper.Imperial(4), paper.Imperial(3), paper.Imperial(2), paper.Imperial(1)},
+	unit.Metric:   {paper.Metric(25), paper.Metric(50), paper.Metric(75), paper.Metric(100), paper.Metric(200)},
+}
+
+// wallGap is the white between walls beside one another, and wallHead what stands over
+// each, in millimetres.
+const (
+	wallGap  = 9.0
+	wallHead = 9.0
+)
+
+// drawnWall is a wall with its drawing.
+type drawnWall struct {
+	face.Face
+	face.Drawn
+	scale paper.Scale
+}
+
+// drawWall draws a wall at the largest scale at which it fits a width and a height, about
+// the origin.
+func (b *book) drawWall(w face.Face, wide, tall float64) (d drawnWall) {
+	for _, s := range wallScales[b.o.Voice.System] {
+		d = drawnWall{w, w.Draw(b.wallMedium(s, scene.Point{})), s}
+		if d.Bounds.Width() <= wide && d.Bounds.Height() <= tall {
+			break
+		}
+	}
+	return d
+}
+
+func (b *book) wallMedium(s paper.Scale, at scene.Point) unfold.Medium {
+	m := unfold.Medium{Medium: b.medium(s), Datum: plan.Subfloor}
+	m.Text = b.siteText() * scene.PointSize
+	m.At = at
+	return m
+}
+
+// siteText is the size in points of what is read at the studs: on large paper, which hangs
+// on a wall, capitals of 3/32 in, which architects letter by (common practice).
+func (b *book) siteText() float64 {
+	if b.o.Paper.Height < 16*unit.Inch {
+		return tagText
+	}
+	return 9.5
+}
+
+// wallRow puts down as many of the first walls as stand beside one another, with the table
+// of their boxes, and returns how many.
+func (f *flow) wallRow(faces []face.Face) int {
+	b := f.page.b
+	var row []drawnWall
+	wide, tall := 0.0, 0.0
+	most := (f.column().Height() - wallHead) * 0.72
+	for _, w := range faces {
+		d := b.drawWall(w, f.width(), most)
+		if len(row) > 0 && wide+wallGap+b.wallWide(d) > f.width() {
+			break
+		}
+		if len(row) > 0 {
+			wide += wallGap
+		}
+		wide += b.wallWide(d)
+		tall = max(tall, d.Bounds.Height())
+		row = append(row, d)
+	}
+	columns, rows := b.wallRows(row, f.width())
+	t := &tabled{columns: columns}
+	t.fill(f.width())
+	f.need(wallHead + tall + 4 + t.tallOf(rows))
+	x := f.left()
+	for _, d := range row {
+		f.wall(d, x, f.y, tall)
+		x += b.wallWide(d) + wallGap
+	}
+	f.y += wallHead + tall + 2
+	f.table(t, "", rows)
+	f.space(unfoldGap)
+	return len(row)
+}
+
+// wallWide is the room that a wall takes beside others: its drawing, and what is written
+// over it.
+func (b *book) wallWide(d drawnWall) float64 {
+	return max(d.Bounds.Width(), wallTitle.width(b.wallName(d.Face))+3+fine.width(b.wallSays(d)))
+}
+
+// wallTitle is what a wall is named in.
+var wallTitle = style{size: heading, bold: true}
+
+// wall puts down one wall with its name over it, its foot level with those beside it.
+func (f *flow) wall(d drawnWall, x, y, tall float64) {
+	b := f.page.b
+	name := b.wallName(d.Face)
+	says := x + wallTitle.width(name) + 3
+	f.page.add(wallTitle.at(x, y+wallTitle.cap()+0.6, name), fine.at(says, y+wallTitle.cap()+0.6, fine.fit(b.wallSays(d), f.right()-says)))
+	if b.isDraft {
+		return
+	}
+	at := scene.Point{X: x, Y: y + wallHead + tall - d.Bounds.Height()}.Sub(d.Bounds.Min)
+	f.page.add(scene.Group{Layer: scene.Layer{Name: name}, Items: d.Face.Draw(b.wallMedium(d.scale, at)).Items})
+}
+
+func (b *book) wallName(w face.Face) string {
+	return b.say("walls.name", "{0} · {1}", wallTitle.fit(w.Room.Name, mostWallRoom), w.Name())
+}
+
+// mostWallRoom is how much of the name of a room stands over its walls, in millimetres.
+const mostWallRoom = 70.0
+
+// wallSays is what is known of a wall: its scale, its studs and what is put on them.
+func (b *book) wallSays(d drawnWall) string {
+	all := []string{d.scale.Words(), b.say("walls.studs", "studs {0}", table.StudState(d.Wall.State))}
+	if deep := d.Wall.FramingAt(d.Wall.Length / 2); deep > 0 {
+		all[1] = b.say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State))
+	}
+	if layers := b.layersText(d.Wall.Side); layers != "" {
+		all = append(all, b.say("walls.finish", "{0} = {1}", layers, words.Height(frame.SetProud(d.Wall.Side))))
+	}
+	if floor := d.Room.FloorThickness(); floor > 0 {
+		all = append(all, b.say("walls.floor", "finished floor {0} above subfloor", words.Height(floor)))
+	}
+	return strings.Join(all, " · ")
+}
+
+// layersText names the layers of a face from the studs outward.
+func (b *book) layersText(s *plan.Side) string {
+	var layers []string
+	for _, l := range s.Finish {
+		layers = append(layers, b.say("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness)))
+	}
+	return strings.Join(layers, " + ")
+}
+
+// wallColumn is a column of the table under walls, with what fills it. Where the paper is
+// narrow those of the highest rank are left out first: they stand on other pages too.
+type wallColumn struct {
+	tableColumn
+	rank int
+	cell func(*book, face.Face, face.Box) string
+}
+
+var wallTable = []wallColumn{
+	{tableColumn{title: words.New("walls.tag", "Tag"), width: 12, style: strong}, 0, func(b *book, _ face.Face, o face.Box) string { return o.Opening.Tag }},
+	{tableColumn{title: words.New("walls.what", "What"), style: plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.o.Voice.Say(table.What(o.Opening)) }},
+	{tableColumn{title: words.New("walls.left", "From left"), width: 19, right: true, style: plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.length(o.Along()) }},
+	{tableColumn{title: words.New("walls.right", "From right"), width: 19, right: true, style: plain}, 0, func(b *book, w face.Face, o face.Box) string { return b.length(w.Wall.Length - o.Along()) }},
+	{tableColumn{title: words.New("walls.bottom", "Bottom"), width: 16, right: true, style: plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Bottom)) }},
+	{tableColumn{title: words.New("walls.centre", "Center"), width: 16, right: true, style: strong}, 0, func(b *book, w face.Face, o face.Box) string {
+		return b.length(w.AboveSubfloor(frame.CentreHeight(o.Opening, w.Room)))
+	}},
+	{tableColumn{title: words.New("walls.top", "Top"), width: 16, right: true, style: plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Top)) }},
+	{tableColumn{title: words.New("walls.finished", "Finished floor"), width: 20, right: true, style: plain}, 1, func(b *book, w face.Face, o face.Box) string {
+		return b.length(frame.CentreHeight(o.Opening, w.Room))
+	}},
+	{tableColumn{title: words.New("walls.held", "Held by"), width: 40, style: plain}, 0, func(b *book, w face.Face, o face.Box) string { return w.HeldBy(b.o.Voice, o) }},
+	{tableColumn{title: words.New("walls.block", "Block set back, bottom"), width: 34, style: plain}, 3, (*book).blockCell},
+	{tableColumn{title: words.New("walls.set", "Set"), width: 30, style: plain}, 1, func(b *book, w face.Face, o face.Box) string {
+		if !o.IsBuiltIn {
+			return ""
+		}
+		return w.Set(b.o.Voice, o)
+	}},
+	{tableColumn{title: words.New("walls.box", "Box"), width: 46, style: plain}, 1, (*book).boxCell},
+	{tableColumn{title: words.New("walls.circuit", "Circuit"), width: 13, style: plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "circuit") }},
+	{tableColumn{title: words.New("walls.serves", "Serves"), width: 26, style: plain}, 2, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "controls") }},
+}
+
+// leastWallWhat is how wide what an opening is stands at least.
+const leastWallWhat = 44.0
+
+// wallTableFor returns the columns that a width holds.
+func wallTableFor(width float64) []wallColumn {
+	all := slices.Clone(wallTable)
+	for rank := 3; rank > 0; rank-- {
+		need := leastWallWhat
+		for _, c := range all {
+			need += c.width
+		}
+		if need <= width {
+			break
+		}
+		all = slices.DeleteFunc(all, func(c wallColumn) bool { return c.rank == rank })
+	}
+	return all
+}
+
+// wallRows are what the boxes of walls are, a row each, with the columns that say anything.
+func (b *book) wallRows(row []drawnWall, width float64) (columns []tableColumn, rows []tableRow) {
+	var cells []wallColumn
+	for _, c := range wallTableFor(width) {
+		if slices.ContainsFunc(row, func(d drawnWall) bool {
+			return slices.ContainsFunc(d.Boxes, func(o face.Box) bool { return c.cell(b, d.Face, o) != "" })
+		}) {
+			cells, columns = append(cells, c), append(columns, c.tableColumn)
+		}
+	}
+	for _, d := range row {
+		boxes := slices.Clone(d.Boxes)
+		slices.SortStableFunc(boxes, func(x, y face.Box) int { return plan.CompareTags(x.Opening.Tag, y.Opening.Tag) })
+		for _, o := range boxes {
+			r := tableRow{group: b.wallName(d.Face)}
+			for _, c := range cells {
+				r.cells = append(r.cells, c.cell(b, d.Face, o))
+			}
+			rows = append(rows, r)
+		}
+	}
+	return columns, rows
+}
+
+func (b *book) blockCell(w face.Face, o face.Box) string {
+	k := o.Hold.Block
+	if !o.IsBuiltIn || k == nil {
+		return ""
+	}
+	return b.say("walls.block-at", "{0} back, bottom {1}", words.Height(k.SetBack), words.Height(w.AboveSubfloor(k.Bottom)))
+}
+
+// boxCell is the box in words with its code.
+func (b *book) boxCell(_ face.Face, o face.Box) string {
+	if table.IsUnread(o.Opening) {
+		return b.say("site.unread", "not read")
+	}
+	made, chosen, err := part.Resolve(o.Opening.Assembly)
+	if !chosen || err != nil {
+		return ""
+	}
+	if code := table.AssemblyCode(o.Opening.Assembly); code != "" {
+		return b.say("walls.box-code", "{0} · {1}", code, made.Text())
+	}
+	return b.o.Voice.Say(made.Text())
+}
+
+// scheduled is what the schedule says of an opening in a column.
+func (b *book) scheduled(o *plan.Opening, column string) string {
+	if b.rowOf == nil {
+		b.rowOf = map[plan.ID]table.Row{}
+		for _, r := range b.schedule.Rows {
+			b.rowOf[r.Of] = r
+		}
+	}
+	return b.schedule.Cell(b.rowOf[o.ID], column).Text
+}

@@ -1,0 +1,123 @@
+package sheet
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"studbay/fill"
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+	"studbay/render/paper"
+	"studbay/render/rendertest"
+	"studbay/render/scene"
+	"studbay/render/sheet/proof"
+)
+
+// marked is where a reader of the printed rows alone marks a box on a wall.
+type marked struct{ left, right, centre unit.Length }
+
+// TestBoxesAreMarkedFromThePagesAlone: whoever has nothing but the rows under the walls
+// marks each box within 1/16 in of where the plan has it, and no box twice.
+func TestBoxesAreMarkedFromThePagesAlone(t *testing.T) {
+	for name, ix := range rendertest.Demos(t) {
+		for _, size := range []string{"letter", "tabloid", "archc"} {
+			read := readWalls(t, wallPages(t, ix, size))
+			p := ix.Plan()
+			for _, o := range p.Openings() {
+				ref, onWall := ix.Side(o.At.Host)
+				if !onWall || ref.Room.Sides[ref.At].Kind != plan.SideWall || o.IsGone() {
+					continue
+				}
+				got, ok := read[o.Tag]
+				if !ok {
+					t.Errorf("%s on %s: %s is in no row", name, size, o.Tag)
+					continue
+				}
+				length := ref.Room.Segment(ref.At).Length()
+				want := marked{o.At.Along, length - o.At.Along, frame.CentreHeight(o, ref.Room) + ref.Room.FloorThickness()}
+				for _, d := range []unit.Length{got.left - want.left, got.right - want.right, got.centre - want.centre} {
+					if d.Abs() > unit.Inch/16 {
+						t.Errorf("%s on %s: %s is marked at %v, want %v", name, size, o.Tag, got, want)
+						break
+					}
+				}
+			}
+		}
+	}
+}
+
+func wallPages(t *testing.T, ix *index.Index, size string) (walls []*scene.Scene) {
+	t.Helper()
+	on, err := paper.Named(size)
+	if err != nil {
+		t.Fatal(err)
+	}
+	result, err := fill.Check(ix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pages, err := Build(ix, result, Options{Paper: on, Reader: ForCrew})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, p := range pages {
+		if strings.HasPrefix(p.Meta.Title, "Walls") {
+			walls = append(walls, p)
+		}
+	}
+	if len(walls) == 0 {
+		t.Fatalf("no page of walls on %s", size)
+	}
+	return walls
+}
+
+// readWalls reads the rows under walls by the titles that stand over them.
+func readWalls(t *testing.T, pages []*scene.Scene) map[string]marked {
+	t.Helper()
+	read := map[string]marked{}
+	for _, page := range pages {
+		columns, head := map[string]float64{}, -1.0
+		cells := map[float64]map[string]string{}
+		for _, r := range proof.Runs(page) {
+			switch r.Text {
+			case "Tag":
+				columns, head = map[string]float64{}, r.At.Y
+			}
+			if r.At.Y == head {
+				columns[r.Text] = r.At.X
+				continue
+			}
+			for title, x := range columns {
+				if math.Abs(r.At.X-x) < 0.01 && r.At.Y > head {
+					if cells[r.At.Y] == nil {
+						cells[r.At.Y] = map[string]string{}
+					}
+					cells[r.At.Y][title] = r.Text
+				}
+			}
+		}
+		for _, row := range cells {
+			if row["From left"] == "" {
+				continue
+			}
+			if _, twice := read[row["Tag"]]; twice {
+				t.Errorf("%s is in two rows", row["Tag"])
+			}
+			read[row["Tag"]] = marked{taped(t, row["From left"]), taped(t, row["From right"]), taped(t, row["Center"])}
+		}
+	}
+	return read
+}
+
+// taped reads a length as it stands on a sheet.
+func taped(t *testing.T, text string) unit.Length {
+	t.Helper()
+	l, err := unit.Parse(strings.TrimPrefix(text, "≈ "), unit.Inch)
+	if err != nil {
+		t.Errorf("%q is no length: %v", text, err)
+	}
+	return l
+}
