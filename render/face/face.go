@@ -103,33 +103,40 @@ type drawing struct {
 	untold []plan.ID
 }
 
-// Drawn is a face drawn, with the room it takes.
-type Drawn struct {
-	Items  []scene.Item
-	Bounds scene.Rect
-	// Untold are the boxes beside which nothing of theirs found room.
-	Untold []plan.ID
+// Bounds returns the room that the face takes, its left end at the finished floor where the
+// medium's At is.
+func (f Face) Bounds(m unfold.Medium) scene.Rect {
+	d := f.begun(m)
+	d.put(scene.Stroke{Path: scene.Rect{Min: scene.Point{X: d.left, Y: d.top}, Max: scene.Point{X: d.right, Y: d.floor}}.Path(), Pen: d.pen(7)})
+	d.figures()
+	return scene.Bounds(d.items...)
 }
 
-// Draw returns the face at the scale of a medium, its left end at the finished floor where
-// At is. The medium's Text is the size of its figures.
-func (f Face) Draw(m unfold.Medium) Drawn {
-	d := &drawing{Face: f, m: m}
-	d.left, d.right = m.ToStrip(0, 0).X, m.ToStrip(f.Wall.Length, 0).X
-	d.top, d.floor = m.ToStrip(0, f.ceiling()).Y, m.ToStrip(0, -f.Room.FloorThickness()).Y
+// Draw returns the face at the scale of a medium, and the boxes beside which nothing of
+// theirs found room. The medium's Text is the size of its figures.
+func (f Face) Draw(m unfold.Medium) (items []scene.Item, untold []plan.ID) {
+	d := f.begun(m)
 	for _, p := range unfold.DrawFace(f.ix, f.Room.ID, f.Wall.Side.ID, m) {
 		d.items = append(d.items, p.Items...)
 	}
 	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: d.left, Y: d.floor}, scene.Point{X: d.right, Y: d.floor}), Pen: d.pen(7)})
-	for _, b := range f.Boxes {
-		d.stood = append(d.stood, d.rect(b.Rect))
-	}
-	over := d.studs()
-	d.along(over)
-	d.heights()
+	d.figures()
 	d.heldEdges()
 	d.flags()
-	return Drawn{Items: d.items, Bounds: scene.Bounds(d.items...), Untold: d.untold}
+	return d.items, d.untold
+}
+
+func (f Face) begun(m unfold.Medium) *drawing {
+	d := &drawing{Face: f, m: m}
+	d.left, d.right = m.ToStrip(0, 0).X, m.ToStrip(f.Wall.Length, 0).X
+	d.top, d.floor = m.ToStrip(0, f.ceiling()).Y, m.ToStrip(0, -f.Room.FloorThickness()).Y
+	return d
+}
+
+// figures writes what stands round the face.
+func (d *drawing) figures() {
+	d.along(d.studs())
+	d.heights()
 }
 
 func (f Face) ceiling() unit.Length { return cmp.Or(f.Room.Ceiling, unfold.AssumedCeiling) }

@@ -23,6 +23,9 @@ const flagLine = 1.22
 // and how far it stands proud. Where all of it finds no room, the first lines alone.
 func (d *drawing) flags() {
 	for _, b := range d.Boxes {
+		d.stood = append(d.stood, d.rect(b.Rect))
+	}
+	for _, b := range d.Boxes {
 		if !d.flag(b) {
 			d.untold = append(d.untold, b.Opening.ID)
 		}

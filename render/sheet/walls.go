@@ -64,16 +64,15 @@ const (
 // drawnWall is a wall with its drawing.
 type drawnWall struct {
 	face.Face
-	face.Drawn
-	scale paper.Scale
+	bounds scene.Rect // about the origin
+	scale  paper.Scale
 }
 
-// drawWall draws a wall at the largest scale at which it fits a width and a height, about
-// the origin.
+// drawWall takes the largest scale at which a wall fits a width and a height.
 func (b *book) drawWall(w face.Face, wide, tall float64) (d drawnWall) {
 	for _, s := range wallScales[b.o.Voice.System] {
-		d = drawnWall{w, w.Draw(b.wallMedium(s, scene.Point{})), s}
-		if d.Bounds.Width() <= wide && d.Bounds.Height() <= tall {
+		d = drawnWall{w, w.Bounds(b.wallMedium(s, scene.Point{})), s}
+		if d.bounds.Width() <= wide && d.bounds.Height() <= tall {
 			break
 		}
 	}
@@ -112,7 +111,7 @@ func (f *flow) wallRow(faces []face.Face) int {
 			wide += wallGap
 		}
 		wide += b.wallWide(d)
-		tall = max(tall, d.Bounds.Height())
+		tall = max(tall, d.bounds.Height())
 		row = append(row, d)
 	}
 	columns, rows := b.wallRows(row, f.width())
@@ -133,7 +132,7 @@ func (f *flow) wallRow(faces []face.Face) int {
 // wallWide is the room that a wall takes beside others: its drawing, and what is written
 // over it.
 func (b *book) wallWide(d drawnWall) float64 {
-	return max(d.Bounds.Width(), wallTitle.width(b.wallName(d.Face))+3+fine.width(b.wallSays(d)))
+	return max(d.bounds.Width(), wallTitle.width(b.wallName(d.Face))+3+fine.width(b.wallSays(d)))
 }
 
 // wallTitle is what a wall is named in.
@@ -148,8 +147,9 @@ func (f *flow) wall(d drawnWall, x, y, tall float64) {
 	if b.isDraft {
 		return
 	}
-	at := scene.Point{X: x, Y: y + wallHead + tall - d.Bounds.Height()}.Sub(d.Bounds.Min)
-	f.page.add(scene.Group{Layer: scene.Layer{Name: name}, Items: d.Face.Draw(b.wallMedium(d.scale, at)).Items})
+	at := scene.Point{X: x, Y: y + wallHead + tall - d.bounds.Height()}.Sub(d.bounds.Min)
+	items, _ := d.Draw(b.wallMedium(d.scale, at))
+	f.page.add(scene.Group{Layer: scene.Layer{Name: name}, Items: items})
 }
 
 func (b *book) wallName(w face.Face) string {
