@@ -235,3 +235,6 @@ func Tagged(tag string) func(*plan.Opening) { return func(o *plan.Opening) { o.T
 
 // Existing marks an opening that is there already.
 func Existing(o *plan.Opening) { o.Status = plan.StatusExisting }
+
+// Rooms returns the rooms that were added, in order.
+func (h *House) Rooms() []*Room { return h.rooms }

@@ -35,12 +35,12 @@ func pastEdge(v rule.SideView, boxes []placedBox, at placedBox, grid unit.Length
 		tell(pastCorner(at.o, max(-at.Left, at.Right-v.Length)), at.Right-at.Left <= v.Length, at.Moved(along-at.o.At.Along), setAlong(at.o, along, label))
 	}
 	high := at.Top - at.Bottom
-	low, isLow := setIn(high, v.Room.Ceiling, grid), v.Room.Ceiling == 0 || high <= v.Room.Ceiling
+	low, isLow := setIn(high, v.Room.Ceiling, grid), high <= v.Room.Ceiling
 	switch over := at.Top - v.Room.Ceiling; {
 	case at.Bottom < 0:
 		tell(words.New("rule.box-place.floor", "{0} runs into the floor by {1}", at.o.Tag, words.Height(-at.Bottom)),
 			isLow, at.Centred(low), setCentre(at.o, v.Room, low))
-	case v.Room.Ceiling > 0 && over > 0:
+	case over > 0:
 		tell(words.New("rule.box-place.ceiling", "{0} runs into the ceiling by {1}", at.o.Tag, words.Height(over)),
 			isLow, at.Centred(v.Room.Ceiling-low), setCentre(at.o, v.Room, v.Room.Ceiling-low))
 	}
