@@ -29,6 +29,40 @@ func BenchmarkCheckCold(b *testing.B) {
 	}
 }
 
+// BenchmarkCheckOnePlace judges boxes that stand all in one place, as a copy that was pasted
+// again and again leaves them: each meets all others.
+func BenchmarkCheckOnePlace(b *testing.B) {
+	for _, n := range []int{200, 1000} {
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			ix := index.New(inOnePlace(b, n))
+			for b.Loop() {
+				if _, err := fill.Check(ix); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// inOnePlace returns a small house with so many copies of one receptacle where that is.
+func inOnePlace(b *testing.B, copies int) plan.Plan {
+	p, ids := plantest.House(1, 10), plantest.NewIDs(2)
+	for l, o := range p.Openings() {
+		if o.At.Part != plan.PartFace || o.Kind != "duplex" {
+			continue
+		}
+		level := *l
+		for i := range copies {
+			one := *o
+			one.ID, one.Tag = ids.New(plan.KindOpening), fmt.Sprint(o.Tag, "-", i+1)
+			level.Openings = level.Openings.With(&one)
+		}
+		return p.WithLevel(&level)
+	}
+	b.Fatal("there is no receptacle")
+	return p
+}
+
 // BenchmarkCheckAfterOneMove judges an opening that was moved, and that it is back.
 func BenchmarkCheckAfterOneMove(b *testing.B) {
 	for _, n := range sizes {
