@@ -108,7 +108,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	if options.Paper.Width == 0 {
 		options.Paper = paper.Usual(p.voice.System)
 	}
-	options.Voice = p.voice
+	options.Voice, options.Packed = p.voice, true
 	if r.bilingual {
 		options.Second = r.second(p.voice.System)
 	}

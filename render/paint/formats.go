@@ -69,7 +69,7 @@ func encodeSVG(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options
 // spend lets go of what is on a page that was written.
 func (o Options) spend(page *scene.Scene) {
 	if o.Spend {
-		page.Items = nil
+		page.Clear()
 	}
 }
 

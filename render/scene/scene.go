@@ -44,8 +44,10 @@ type Color = color.NRGBA
 type Scene struct {
 	Width, Height unit.Length // of the paper
 	Paper         Color       // behind everything; the zero value means white
-	Items         []Item      // painted in this order
+	Items         []Item      // painted in this order, above what is packed
 	Meta          Meta
+
+	packed [][]byte // by Pack, the first lowest
 }
 
 // Meta is what a file says of a page besides its picture.
@@ -57,7 +59,12 @@ type Meta struct {
 func (s *Scene) Add(items ...Item) { s.Items = append(s.Items, items...) }
 
 // Paint puts the whole scene on a painter. It does not close the painter.
-func (s *Scene) Paint(p Painter) { Paint(p, s.Items...) }
+func (s *Scene) Paint(p Painter) {
+	for _, part := range s.packed {
+		unpack(part, p)
+	}
+	Paint(p, s.Items...)
+}
 
 // Background returns the colour of the paper.
 func (s *Scene) Background() Color {

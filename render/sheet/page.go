@@ -49,6 +49,9 @@ func sideColumns(p paper.Paper) int {
 	return 2
 }
 
+// inHand is how many pages back what is put down still goes onto one now and then.
+const inHand = 4
+
 // newPage begins a page with so many columns at the side.
 func (b *book) newPage(name string, columns int) *page {
 	p := &page{b: b, name: name, scene: &scene.Scene{Width: b.o.Paper.Width, Height: b.o.Paper.Height}}
@@ -61,6 +64,9 @@ func (b *book) newPage(name string, columns int) *page {
 		p.side = scene.Rect{Min: scene.Point{X: p.main.Max.X, Y: p.frame.Min.Y}, Max: p.frame.Max}
 	}
 	b.pages = append(b.pages, p)
+	if was := len(b.pages) - 1 - inHand; b.o.Packed && was >= 0 {
+		b.pages[was].scene.Pack()
+	}
 	return p
 }
 

@@ -36,6 +36,9 @@ type Options struct {
 	// Short has the schedule show the least that is needed on site. It does not count
 	// where Columns are chosen.
 	Short bool
+	// Packed has each page packed once it is laid out, so that a large set takes little memory:
+	// for one that is painted once.
+	Packed bool
 }
 
 // kinds are the kinds of page in the order of the set, with whom they are for.
@@ -97,6 +100,9 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 func (b *book) finished() (scenes []*scene.Scene) {
 	for i, p := range b.pages {
 		p.finish(i+1, len(b.pages))
+		if b.o.Packed {
+			p.scene.Pack()
+		}
 		scenes = append(scenes, p.scene)
 	}
 	return scenes
