@@ -12,11 +12,19 @@ import (
 
 var _ scene.Painter = (*painter)(nil)
 
-// painter puts items on the pages of a document. The document keeps the first error.
+// painter puts items on the pages of a file. The library keeps what is on all pages of a
+// document until its end, and that as text: so a document holds only some pages, whose
+// contents are taken out of it deflated, and the file has the same pages with nothing on
+// them, the links, the bookmarks and the fonts.
 type painter struct {
-	doc     *fpdf.Fpdf
+	file    *fpdf.Fpdf
+	doc     *fpdf.Fpdf     // of the pages in hand; nil between two parts
+	pressed [][]byte       // the contents of the pages before those
+	err     error          // the first of those that are done with
 	anchors map[string]int // of pages, by "#" and title
 	fonts   [len(glyph.Fonts)]bool
+	letters [len(glyph.Fonts)]map[rune]bool // that the file's fonts have; nil before a font's first
+	alphas  []uint8                         // that the file has, in order: a page names them by number
 	layers  []layer
 	state   state
 }
@@ -49,8 +57,22 @@ func (p *painter) forget() {
 	p.doc.SetFillColor(0, 0, 0)
 }
 
-// begin is for a new page, whose ink is not transparent.
-func (p *painter) begin() { p.state = state{alpha: 0xff, known: known{alpha: true}} }
+// begin begins a page. Its ink is not transparent.
+func (p *painter) begin(size fpdf.SizeType) {
+	isFirst := p.doc == nil
+	if isFirst {
+		p.doc, p.fonts = newDocument(), [len(glyph.Fonts)]bool{}
+	}
+	p.file.AddPageFormat("P", size)
+	p.doc.AddPageFormat("P", size)
+	p.state = state{alpha: 0xff, known: known{alpha: true}}
+	if isFirst && len(p.alphas) > 0 {
+		for _, a := range p.alphas {
+			p.doc.SetAlpha(shareOf(a), "Normal")
+		}
+		p.state.known.alpha = false
+	}
+}
 
 // Fill implements scene.Painter.
 func (p *painter) Fill(path scene.Path, c scene.Color) {
@@ -121,9 +143,15 @@ func (p *painter) setAlpha(c scene.Color) {
 	if p.state.known.alpha && p.state.alpha == c.A {
 		return
 	}
-	p.doc.SetAlpha(float64(c.A)/0xff, "Normal")
+	if !slices.Contains(p.alphas, c.A) {
+		p.alphas = append(p.alphas, c.A)
+		p.file.SetAlpha(shareOf(c.A), "Normal")
+	}
+	p.doc.SetAlpha(shareOf(c.A), "Normal")
 	p.state.alpha, p.state.known.alpha = c.A, true
 }
+
+func shareOf(alpha uint8) float64 { return float64(alpha) / 0xff }
 
 func (p *painter) trace(path scene.Path) {
 	path.Each(func(op scene.Op, q []scene.Point) {
@@ -158,6 +186,7 @@ func (p *painter) Text(r scene.Run) {
 	for _, part := range glyph.Split(r.Weight, printable(r.Text)) {
 		p.useFont(part.Font, r.Size)
 		p.doc.Text(at.X, at.Y, part.Text)
+		p.tell(part.Font, part.Text)
 		at.X += glyph.Width(r.Weight, r.Size, part.Text)
 	}
 	if r.Angle != 0 {
@@ -187,8 +216,7 @@ func printable(text string) string {
 func (p *painter) useFont(id glyph.FontID, size float64) {
 	if !p.fonts[id] {
 		p.fonts[id] = true
-		// A copy: the library writes into the bytes it cuts a font from.
-		p.doc.AddUTF8FontFromBytes(id.Name(), "", slices.Clone(id.TTF()))
+		addFont(p.doc, id)
 	}
 	s := &p.state
 	if s.known.font && s.font == id && s.fontSize == size {
@@ -196,6 +224,40 @@ func (p *painter) useFont(id glyph.FontID, size float64) {
 	}
 	p.doc.SetFont(id.Name(), "", size/scene.PointSize)
 	s.font, s.fontSize, s.known.font = id, size, true
+}
+
+// addFont makes a font part of a document.
+func addFont(to *fpdf.Fpdf, id glyph.FontID) {
+	// A copy: the library writes into the bytes it cuts a font from.
+	to.AddUTF8FontFromBytes(id.Name(), "", slices.Clone(id.TTF()))
+}
+
+// fileFont makes a font the one in hand of the file, and part of it if it is not yet.
+func (p *painter) fileFont(id glyph.FontID) {
+	if p.letters[id] == nil {
+		p.letters[id] = map[rune]bool{}
+		addFont(p.file, id)
+	}
+	p.file.SetFont(id.Name(), "", 10)
+}
+
+// tell has the file's fonts hold the letters of a text.
+func (p *painter) tell(id glyph.FontID, text string) {
+	known := p.letters[id]
+	var fresh []rune
+	for _, letter := range text {
+		if !known[letter] {
+			fresh = append(fresh, letter)
+		}
+	}
+	if len(fresh) == 0 {
+		return
+	}
+	p.fileFont(id)
+	p.file.Text(0, 0, string(fresh))
+	for _, letter := range fresh {
+		p.letters[id][letter] = true
+	}
 }
 
 // painted notes that something was, for the links around it.
@@ -234,13 +296,21 @@ func (p *painter) link(l layer) {
 	}
 	x, y, w, h := l.box.Min.X, l.box.Min.Y, l.box.Width(), l.box.Height()
 	if anchor, ok := p.anchors[l.Link]; ok {
-		p.doc.Link(x, y, w, h, anchor)
+		p.file.Link(x, y, w, h, anchor)
 		return
 	}
 	if !strings.HasPrefix(l.Link, "#") {
-		p.doc.LinkString(x, y, w, h, l.Link)
+		p.file.LinkString(x, y, w, h, l.Link)
 	}
 }
 
 // Close implements scene.Painter: it returns the first error of any call.
-func (p *painter) Close() error { return p.doc.Error() }
+func (p *painter) Close() error {
+	if p.err == nil && p.doc != nil {
+		return p.doc.Error()
+	}
+	if p.err == nil {
+		return p.file.Error()
+	}
+	return p.err
+}

@@ -24,8 +24,7 @@ type Options struct {
 }
 
 // Encode writes pages as one file, with a bookmark for each that has a title. It
-// stops between pages, and while they are packed, with the context's error, and then
-// writes nothing.
+// stops between pages with the context's error, and then writes nothing.
 func Encode(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) error {
 	p := newPainter(pages, o)
 	for i, s := range pages {
@@ -37,26 +36,11 @@ func Encode(ctx context.Context, w io.Writer, pages []*scene.Scene, o Options) e
 			o.Progress(i+1, len(pages))
 		}
 	}
-	if err := p.packed(ctx); err != nil {
+	p.press()
+	if err := errors.Join(ctx.Err(), p.Close()); err != nil {
 		return err
 	}
-	return p.doc.Output(w)
-}
-
-// packed packs the pages and puts them together, which takes seconds of a large set and
-// cannot be stopped: once the context is over nobody waits for its end.
-func (p *painter) packed(ctx context.Context) error {
-	done := make(chan error, 1)
-	go func() {
-		p.doc.Close()
-		done <- p.Close()
-	}()
-	select {
-	case err := <-done:
-		return errors.Join(ctx.Err(), err)
-	case <-ctx.Done():
-		return ctx.Err()
-	}
+	return p.write(w)
 }
 
 func newPainter(pages []*scene.Scene, o Options) *painter {
@@ -64,23 +48,28 @@ func newPainter(pages []*scene.Scene, o Options) *painter {
 	if date.IsZero() {
 		date = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 	}
-	doc := fpdf.New("P", "mm", "", "")
-	doc.SetMargins(0, 0, 0)
-	doc.SetAutoPageBreak(false, 0)
-	doc.SetCatalogSort(true) // else fonts come in the random order of a map
+	doc := newDocument()
 	doc.SetCreationDate(date)
 	doc.SetModificationDate(date)
 	doc.SetProducer("Studbay", true)
 	doc.SetCreator("Studbay", true)
 	doc.SetTitle(o.Title, true)
 	doc.SetLang(unscaled)
-	p := &painter{doc: doc, anchors: map[string]int{}}
+	p := &painter{file: doc, anchors: map[string]int{}}
 	for _, s := range pages {
 		if s.Meta.Title != "" {
 			p.anchors["#"+s.Meta.Title] = doc.AddLink()
 		}
 	}
 	return p
+}
+
+func newDocument() *fpdf.Fpdf {
+	doc := fpdf.New("P", "mm", "", "")
+	doc.SetMargins(0, 0, 0)
+	doc.SetAutoPageBreak(false, 0)
+	doc.SetCatalogSort(true) // else fonts come in the random order of a map
+	return doc
 }
 
 // unscaled asks a viewer to print pages at their size (ISO 32000-1, 12.2, PrintScaling).
@@ -91,15 +80,17 @@ const unscaled = ") /ViewerPreferences <</PrintScaling /None>> %"
 // page begins a page and paints the scene on it.
 func (p *painter) page(s *scene.Scene) {
 	width, height := s.Width.Millimetres(), s.Height.Millimetres()
-	p.doc.AddPageFormat("P", fpdf.SizeType{Wd: width, Ht: height})
-	p.begin()
+	p.begin(fpdf.SizeType{Wd: width, Ht: height})
 	if title := s.Meta.Title; title != "" {
-		p.useFont(0, 10) // a bookmark's encoding is that of the font in hand
-		p.doc.Bookmark(title, 0, 0)
-		p.doc.SetLink(p.anchors["#"+title], 0, p.doc.PageNo())
+		p.fileFont(0) // a bookmark's encoding is that of the font in hand
+		p.file.Bookmark(title, 0, 0)
+		p.file.SetLink(p.anchors["#"+title], 0, p.file.PageNo())
 	}
 	if paper := s.Background(); paper != (&scene.Scene{}).Background() {
 		p.Fill(scene.Rect{Max: scene.Point{X: width, Y: height}}.Path(), paper)
 	}
 	s.Paint(p)
+	if p.doc.PageCount() == partPages {
+		p.press()
+	}
 }

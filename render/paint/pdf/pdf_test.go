@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"fmt"
 	"image"
 	"image/png"
 	"os"
@@ -259,5 +260,59 @@ func TestPagesAreNotScaledInPrint(t *testing.T) {
 	out, err := exec.Command(tool, "--json", file).CombinedOutput()
 	if err != nil || !bytes.Contains(out, []byte(`"/PrintScaling": "/None"`)) {
 		t.Errorf("another reader finds no print scaling, %v", err)
+	}
+}
+
+// TestPagesOfAllPartsAreWhole reads a file of more pages than are held at a time by other
+// readers: its text, how it is built, and how ink looks that is half transparent on one page
+// of each part.
+func TestPagesOfAllPartsAreWhole(t *testing.T) {
+	var set []*scene.Scene
+	pale, full := ink, ink
+	pale.A = 0x80
+	box := scene.Rect{Max: scene.Point{X: 40, Y: 40}}
+	for i := range 2*partPages + 3 {
+		s := &scene.Scene{Width: 4 * unit.Inch, Height: 4 * unit.Inch, Meta: scene.Meta{Title: fmt.Sprintf("Sheet %d", i+1)}}
+		letter := string(rune('A' + i%26)) // some letters are first used in a later part
+		s.Add(run(10, 60, 9, fmt.Sprintf("leaf %d %s", i+1, letter)))
+		c := full
+		if i%partPages == 1 {
+			c = pale
+		}
+		s.Add(scene.Fill{Path: box.Path(), Color: c})
+		s.Add(scene.Group{Layer: scene.Layer{Link: "#Sheet 1"}, Items: []scene.Item{run(10, 80, 9, "to the first")}})
+		set = append(set, s)
+	}
+	out, dir := tool(t, set, "pdftotext", func(pdf, _ string) []string { return []string{"-layout", pdf, "-"} })
+	for i := range set {
+		if want := fmt.Sprintf("leaf %d %c\n", i+1, 'A'+i%26); !strings.Contains(out, want) {
+			t.Errorf("no %q in the text", want)
+		}
+	}
+	file := filepath.Join(dir, "sheet.pdf")
+	if said, err := exec.Command("qpdf", "--check", file).CombinedOutput(); err != nil || strings.Contains(strings.ToUpper(string(said)), "WARNING") {
+		t.Errorf("qpdf --check: %v\n%s", err, said)
+	}
+	for _, page := range []int{2, partPages + 1, partPages + 2, 2*partPages + 2} {
+		args := []string{"-r", "72", "-png", "-singlefile", "-f", fmt.Sprint(page), "-l", fmt.Sprint(page), file, filepath.Join(dir, "one")}
+		if said, err := exec.Command("pdftoppm", args...).CombinedOutput(); err != nil {
+			t.Fatalf("pdftoppm: %v\n%s", err, said)
+		}
+		f, err := os.Open(filepath.Join(dir, "one.png"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		im, err := png.Decode(f)
+		f.Close()
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := int(ink.R) // and half of it on white paper, by arithmetic
+		if (page-1)%partPages == 1 {
+			want = (int(ink.R)*0x80 + 0xff*0x7f) / 0xff
+		}
+		if got := int(red(im, 50, 50)); got < want-3 || got > want+3 {
+			t.Errorf("page %d is inked %#x, want %#x", page, got, want)
+		}
 	}
 }
