@@ -98,6 +98,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	if err != nil {
 		return err
 	}
+	defer paint.Sparingly()()
 	p, err := readPlan(r.speaker, path, "")
 	if err != nil {
 		return err
@@ -112,7 +113,6 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	if r.bilingual {
 		options.Second = r.second(p.voice.System)
 	}
-	defer paint.Sparingly()()
 	pages, err := sheet.Build(p.index, p.result, options)
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
 		return usage(words.New("usage.of", "{0}: {1}", path, err))
