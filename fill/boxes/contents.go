@@ -46,12 +46,6 @@ func LeastOf(v index.OpeningView) box.Contents {
 		return nil
 	}
 	w.stated = smallest(w.stated)
-	if !w.stated.Tells(box.Device) {
-		w.yokes = yokesOf(v.Opening)
-	}
-	if !w.stated.Tells(box.Canopy) && !w.stated.Tells(box.FixtureWire) {
-		w.own = w.usual.own
-	}
 	return append(slices.Clone(w.cables), w.rest(hasClamps(v.Opening))...)
 }
 
