@@ -129,7 +129,7 @@ func (b *brk) find(t Window) (made plan.Break, side onSide, name words.Text, ok 
 	if l, ok := b.typed.place(t.System()); ok {
 		side, at, name = fromCorner(t, side, l, made.Width)
 	} else if !b.last.Shift {
-		at, name = rest(breakStops(side, made.Width), at, b.last.Reach, t.System().Grid())
+		at, name = restWithin(breakStops(side, made.Width), at, b.last.Reach, side.length()-made.Width, t.System().Placing())
 	}
 	made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
 	if part.All().Break(b.kind).IsHung {

@@ -161,7 +161,7 @@ func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) 
 	if l, ok := typed.place(t.System()); ok {
 		side, at, preview.Snap = fromCorner(t, side, l, d.was.Width)
 	} else if !p.Shift {
-		at, preview.Snap = rest(breakStops(side, d.was.Width), at, p.Reach, t.System().Grid())
+		at, preview.Snap = restWithin(breakStops(side, d.was.Width), at, p.Reach, side.length()-d.was.Width, t.System().Placing())
 	}
 	moved := *d.was
 	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
@@ -217,7 +217,7 @@ func (d *dragFixture) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview
 		if l, ok := typed.place(t.System()); ok {
 			side, at, preview.Snap = fromCorner(t, side, l, d.was.Width)
 		} else if !p.Shift {
-			at, preview.Snap = rest(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, t.System().Grid())
+			at, preview.Snap = restWithin(fixtureStops(t.Index(), side, d.was.Width, d.was.ID), at, p.Reach, side.length()-d.was.Width, t.System().Placing())
 		}
 		moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
 		preview.Dims = besides(t, side, moved.At.Along, moved.At.Along+moved.Width)

@@ -48,9 +48,8 @@ func (d *dragCorner) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview)
 			l.add(true, stop{c.X, square, rankLevel})
 			l.add(false, stop{c.Y, square, rankLevel})
 		}
-		x, nameX := rest(l.xs, p.At.X, p.Reach, t.System().Grid())
-		y, nameY := rest(l.ys, p.At.Y, p.Reach, t.System().Grid())
-		at, name = geom.Point{X: x, Y: y}, both(nameX, nameY)
+		c := free(t, p, l, ref.Room.Outline())
+		at, name = c.at, c.snap
 	}
 	preview := Preview{Snap: name, Lines: []geom.Segment{{A: before, B: at}, {A: at, B: after}}}
 	if !name.IsZero() {

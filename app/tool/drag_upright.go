@@ -54,7 +54,7 @@ func (d *dragUpright) height(t Window, p Pointer, side plan.ID, typed *typing) (
 	for _, s := range levels(t.Index(), side, d.was.id) {
 		stops = append(stops, s, stop{s.at - tall, s.name, s.rank}) // by its foot or by its top
 	}
-	return restFrom(append(stops, stop{at: d.was.foot}), foot, d.was.foot, p.Reach, t.System().Grid())
+	return restFrom(append(stops, stop{at: d.was.foot}), foot, d.was.foot, p.Reach, t.System().Placing())
 }
 
 // edge is one of the edges of an upright thing.
@@ -125,7 +125,7 @@ func (d *dragEdge) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	if !ok || p.Side != d.was.at.Host {
 		return nil, preview
 	}
-	step := t.System().Grid()
+	step := t.System().Placing()
 	switch d.edge {
 	case leftEdge, rightEdge:
 		now, preview.Snap = d.wider(t, side, p, typed)
@@ -159,7 +159,7 @@ func (d *dragEdge) wider(t Window, side onSide, p Pointer, typed *typing) (now u
 			at = right - l
 		}
 	} else if !p.Shift {
-		at, name = rest(besideOthers(t.Index(), side, d.was.id), at, p.Reach, t.System().Grid())
+		at, name = rest(besideOthers(t.Index(), side, d.was.id), at, p.Reach, t.System().Placing())
 	}
 	if d.edge == leftEdge {
 		left = between(at, 0, right-leastSize)

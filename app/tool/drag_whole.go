@@ -43,30 +43,42 @@ func (d *dragRoom) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	return edit.MoveRoom{ID: d.room.ID, By: way}, preview
 }
 
-// rest snaps a way to where faces of the room come in line with those of others, or
-// stand a partition from them, each axis for itself; else to the grid.
+// rest snaps a way to where faces of the room come in line with those of others or of the
+// ghost, or stand a partition from others, each axis for itself; else to the grid.
 func (d *dragRoom) rest(t Window, way geom.Point, reach unit.Length) (geom.Point, words.Text) {
-	var xs, ys []stop
+	var l lines
 	box := d.room.Outline().Box()
 	near := geom.BoxOf(box.Min.Add(way), box.Max.Add(way)).Expand(lookAround)
 	for _, id := range d.ix.Search(t.Level(), near) {
-		ref, ok := d.ix.Side(id)
-		if !ok || id.Kind() != plan.KindSide || ref.Room.ID == d.room.ID {
-			continue
-		}
-		for i := range d.room.Sides {
-			own := d.room.Segment(i)
-			switch v, w := own.Vector(), ref.Line().Vector(); {
-			case v.X == 0 && w.X == 0:
-				xs = append(xs, meeting(own.A.X, ref.Line().A.X, rightward(v.Y), rightward(w.Y), ref)...)
-			case v.Y == 0 && w.Y == 0:
-				ys = append(ys, meeting(own.A.Y, ref.Line().A.Y, -rightward(v.X), -rightward(w.X), ref)...)
-			}
+		if ref, ok := d.ix.Side(id); ok && id.Kind() == plan.KindSide && ref.Room.ID != d.room.ID {
+			d.against(&l, ref.Line(), func(own, other, outside, othersOutside unit.Length) []stop {
+				return meeting(own, other, outside, othersOutside, ref)
+			})
 		}
 	}
-	x, nameX := rest(xs, way.X, reach, t.System().Grid())
-	y, nameY := rest(ys, way.Y, reach, t.System().Grid())
+	for _, ref := range ghostSides(t, near) {
+		d.against(&l, ref.Line(), func(own, other, _, _ unit.Length) []stop {
+			return []stop{{other - own, onGhost(t, ref), rankMiddle}}
+		})
+	}
+	x, nameX := rest(l.xs, way.X, reach, t.System().Grid())
+	y, nameY := rest(l.ys, way.Y, reach, t.System().Grid())
 	return geom.Point{X: x, Y: y}, both(nameX, nameY)
+}
+
+// against adds the stops of the room's sides that run as another does along an axis. Stops
+// is told where both are on the other axis, and on which side of each is its outside.
+func (d *dragRoom) against(l *lines, other geom.Segment, stops func(own, other, outside, othersOutside unit.Length) []stop) {
+	w := other.Vector()
+	for i := range d.room.Sides {
+		own := d.room.Segment(i)
+		switch v := own.Vector(); {
+		case v.X == 0 && w.X == 0:
+			l.xs = append(l.xs, stops(own.A.X, other.A.X, rightward(v.Y), rightward(w.Y))...)
+		case v.Y == 0 && w.Y == 0:
+			l.ys = append(l.ys, stops(own.A.Y, other.A.Y, -rightward(v.X), -rightward(w.X))...)
+		}
+	}
 }
 
 // rightward is the sign of the outside of a side that runs a way along its axis: to the

@@ -9,6 +9,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // onSide is a side that is pointed at.
@@ -139,6 +140,14 @@ func onStep(l, low, high, step unit.Length) unit.Length {
 		return between(l, low, high)
 	}
 	return between(toGrid(l, step), least, most)
+}
+
+// restWithin returns the stop within reach, or else the place on the step, from 0 to a most.
+func restWithin(stops []stop, at, reach, most, step unit.Length) (unit.Length, words.Text) {
+	if s, ok := nearest(stops, at, reach); ok {
+		return s.at, s.name
+	}
+	return onStep(at, 0, most, step), words.Text{}
 }
 
 // between keeps l within two bounds; where they cross, it is halfway.

@@ -138,7 +138,7 @@ func (f *fixture) find(t Window) (made plan.Fixture, side onSide, name words.Tex
 		if l, ok := f.typed.place(t.System()); ok {
 			side, at, name = fromCorner(t, side, l, made.Width)
 		} else if !f.last.Shift {
-			at, name = rest(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, t.System().Grid())
+			at, name = restWithin(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, side.length()-made.Width, t.System().Placing())
 		}
 		made.At = plan.OnFace(side.id(), between(at, 0, side.length()-made.Width))
 		return made, side, name, true

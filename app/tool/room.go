@@ -57,30 +57,38 @@ func (r *room) Move(t Window, p Pointer) {
 // Up ends a dragged rectangle; a click leaves its corner.
 func (r *room) Up(t Window, p Pointer) {
 	r.last = p
-	if box, ok := r.dragged(t); ok {
+	if box, _, ok := r.dragged(t); ok {
 		r.make(t, box.Corners())
 	}
 	r.pressed = nil
 	r.show(t)
 }
 
-// dragged returns the rectangle from where the button went down, if it has gone far
-// enough to be meant.
-func (r *room) dragged(t Window) (geom.Box, bool) {
+// dragged returns the rectangle from where the button went down and its corner at the
+// pointer, if it has gone far enough to be meant.
+func (r *room) dragged(t Window) (box geom.Box, to corner, ok bool) {
 	if r.pressed == nil || len(r.corners) != 1 {
-		return geom.Box{}, false
+		return geom.Box{}, corner{}, false
 	}
 	from, far := *r.pressed, 2*r.last.Reach
-	box := geom.BoxOf(from, r.opposite(t, from))
-	return box, box.Width() > far && box.Height() > far
+	to = r.opposite(t, from)
+	box = geom.BoxOf(from, to.at)
+	return box, to, box.Width() > far && box.Height() > far
 }
 
 // opposite returns the corner of a rectangle that lies across from one.
-func (r *room) opposite(t Window, from geom.Point) geom.Point {
-	l := linesNear(t, r.last.At, "")
-	x, _ := restFrom(l.xs, r.last.At.X, from.X, r.last.Reach, t.System().Grid())
-	y, _ := restFrom(l.ys, r.last.At.Y, from.Y, r.last.Reach, t.System().Grid())
-	return geom.Point{X: x, Y: y}
+func (r *room) opposite(t Window, from geom.Point) corner {
+	p := r.last
+	if c, ok := otherCorner(t, p, nil); ok && c.at.X != from.X && c.at.Y != from.Y && !p.Shift {
+		return c
+	}
+	l := lines{}
+	if !p.Shift {
+		l = linesNear(t, p.At, "")
+	}
+	x, nameX := restFrom(l.xs, p.At.X, from.X, p.Reach, t.System().Grid())
+	y, nameY := restFrom(l.ys, p.At.Y, from.Y, p.Reach, t.System().Grid())
+	return corner{at: geom.Point{X: x, Y: y}, snap: both(nameX, nameY)}
 }
 
 func (r *room) put(t Window, at geom.Point) {
@@ -266,6 +274,10 @@ func (r *room) show(t Window) {
 		return
 	}
 	c := r.next(t)
+	box, to, isDragged := r.dragged(t)
+	if isDragged {
+		c = to
+	}
 	p.Snap = c.snap
 	if !c.snap.IsZero() {
 		p.SnapAt = &c.at
@@ -274,8 +286,8 @@ func (r *room) show(t Window) {
 	if c.closes {
 		p.Area = p.Area[:len(r.corners)]
 	}
-	if box, ok := r.dragged(t); ok {
-		p.Area, p.Snap, p.SnapAt = box.Corners(), words.Text{}, nil
+	if isDragged {
+		p.Area = box.Corners()
 		p.Dims = []Dim{r.dim(t, box.Min, geom.Point{X: box.Max.X, Y: box.Min.Y}), r.dim(t, geom.Point{X: box.Max.X, Y: box.Min.Y}, box.Max)}
 	} else if n := len(r.corners); n > 0 && r.corners[n-1] != c.at {
 		p.Dims = []Dim{r.dim(t, r.corners[n-1], c.at)}

@@ -65,7 +65,7 @@ func linesNear(t Window, at geom.Point, but plan.ID) (l lines) {
 func (l *lines) ofGhost(t Window, at geom.Point) {
 	for _, ref := range ghostSides(t, geom.BoxOf(at).Expand(lookAround)) {
 		s := ref.Line()
-		name := words.New("snap.ghost", "in line with {0} on {1}", nameOf(ref.Room), t.Plan().Level(ref.Level).Name)
+		name := onGhost(t, ref)
 		switch v := s.Vector(); {
 		case v.X == 0:
 			l.add(true, stop{s.A.X, name, rankMiddle})
@@ -73,6 +73,11 @@ func (l *lines) ofGhost(t Window, at geom.Point) {
 			l.add(false, stop{s.A.Y, name, rankMiddle})
 		}
 	}
+}
+
+// onGhost names the snap to a side of the ghost.
+func onGhost(t Window, side plan.SideRef) words.Text {
+	return words.New("snap.ghost", "in line with {0} on {1}", nameOf(side.Room), t.Plan().Level(side.Level).Name)
 }
 
 // ghostSides lists the sides of the ghost's rooms in a box.
@@ -148,14 +153,24 @@ func restFrom(stops []stop, at, from, reach, step unit.Length) (unit.Length, wor
 // first returns where the first corner goes: on another's corner, in line with faces, a
 // partition away from one, or on the grid.
 func (r *room) first(t Window) corner {
-	p := r.last
-	if p.Shift {
-		return corner{at: p.At}
+	if r.last.Shift {
+		return corner{at: r.last.At}
 	}
-	l := linesNear(t, p.At, "")
+	return free(t, r.last, linesNear(t, r.last.At, ""), nil)
+}
+
+// free returns where a corner comes to rest that nothing holds to a direction: where lines
+// cross, or on another's corner, if lines on both axes are not nearer. Own are the corners
+// of the room itself.
+func free(t Window, p Pointer, l lines, own []geom.Point) corner {
 	x, nameX := rest(l.xs, p.At.X, p.Reach, t.System().Grid())
 	y, nameY := rest(l.ys, p.At.Y, p.Reach, t.System().Grid())
-	return corner{at: geom.Point{X: x, Y: y}, snap: both(nameX, nameY)}
+	at := geom.Point{X: x, Y: y}
+	c, ok := otherCorner(t, p, own)
+	if ok && (nameX.IsZero() || nameY.IsZero() || c.at.Distance(p.At) <= at.Distance(p.At)) {
+		return c
+	}
+	return corner{at: at, snap: both(nameX, nameY)}
 }
 
 // otherCorner returns a corner of another room within reach.
@@ -168,7 +183,7 @@ func otherCorner(t Window, p Pointer, own []geom.Point) (best corner, ok bool) {
 		}
 		if d := ref.Side().Start.Distance(p.At); d < least {
 			least, ok = d, true
-			best = corner{at: ref.Side().Start, snap: words.New("snap.room-corner", "corner of {0}", ref.Room.Name)}
+			best = corner{at: ref.Side().Start, snap: words.New("snap.room-corner", "corner of {0}", nameOf(ref.Room))}
 		}
 	}
 	for _, ref := range ghostSides(t, geom.BoxOf(p.At).Expand(p.Reach)) {

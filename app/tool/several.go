@@ -32,7 +32,7 @@ func (d *several) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	if l, ok := typed.place(t.System()); ok {
 		way = towards(way, l, p.Shift)
 	} else if !p.Shift {
-		way = geom.Point{X: toGrid(way.X, t.System().Grid()), Y: toGrid(way.Y, t.System().Grid())}
+		way = geom.Point{X: toGrid(way.X, t.System().Placing()), Y: toGrid(way.Y, t.System().Placing())}
 	}
 	preview := Preview{}
 	if way != (geom.Point{}) {

@@ -46,8 +46,8 @@ func TestBreaksAndFixturesAreDraggedInTheUnfoldedRoom(t *testing.T) {
 		along, foot, high float64 // inches
 	}{
 		{"a window, freely", window, f.onFaceOf(r.Sides[0].ID, 68, 50), freely(f.onFaceOf(r.Sides[0].ID, 78.5, 57)), 60.5, 37, 77},
-		{"a window, to the grid", window, f.onFaceOf(r.Sides[0].ID, 68, 50), f.onFaceOf(r.Sides[0].ID, 84.3, 42.4), 66, 22, 62},
-		{"a window, its head to the door's", window, f.onFaceOf(r.Sides[0].ID, 68, 50), f.onFaceOf(r.Sides[0].ID, 84.3, 58), 66, 40, 80},
+		{"a window, to the step", window, f.onFaceOf(r.Sides[0].ID, 68, 50), f.onFaceOf(r.Sides[0].ID, 84.3, 42.4), 66.5, 22.5, 62.5},
+		{"a window, its head to the door's", window, f.onFaceOf(r.Sides[0].ID, 68, 50), f.onFaceOf(r.Sides[0].ID, 84.3, 58), 66.5, 40, 80},
 		{"a window, no lower than the floor", window, f.onFaceOf(r.Sides[0].ID, 68, 50), freely(f.onFaceOf(r.Sides[0].ID, 68, 2)), 50, 0, 40},
 		{"a window, to another face", window, f.onFaceOf(r.Sides[0].ID, 68, 50), freely(f.onFaceOf(r.Sides[3].ID, 68, 50)), 50, 30, 70},
 		{"a door, along only", door, f.onFaceOf(r.Sides[2].ID, 50, 40), freely(f.onFaceOf(r.Sides[2].ID, 60, 50)), 50, 0, 80},
@@ -96,7 +96,7 @@ func TestEdgesOfWhatIsChosenAreDragged(t *testing.T) {
 		{"left, from outside", window, f.onFaceOf(side, 49, 50), f.onFaceOf(side, 43.8, 50), "", 44, 42, 30, 70, CursorAcross},
 		{"left, as wide as typed", window, f.onFaceOf(side, 50, 50), f.onFaceOf(side, 43, 50), "30", 56, 30, 30, 70, CursorAcross},
 		{"top, level with the door", window, f.onFaceOf(side, 68, 70), f.onFaceOf(side, 68, 78), "", 50, 36, 30, 80, CursorUpDown},
-		{"bottom", window, f.onFaceOf(side, 68, 30), f.onFaceOf(side, 68, 41.7), "", 50, 36, 42, 70, CursorUpDown},
+		{"bottom", window, f.onFaceOf(side, 68, 30), f.onFaceOf(side, 68, 41.7), "", 50, 36, 41.5, 70, CursorUpDown},
 		{"bottom, past the top", window, f.onFaceOf(side, 68, 30), freely(f.onFaceOf(side, 68, 90)), "", 50, 36, 68, 70, CursorUpDown},
 		{"top of a door", door, f.onFaceOf(r.Sides[2].ID, 56, 80), freely(f.onFaceOf(r.Sides[2].ID, 56, 84)), "", 40, 32, 0, 84, CursorUpDown},
 	} {
