@@ -17,6 +17,9 @@ type Refusal struct {
 // Error says it in English with imperial units; a Voice says Text otherwise.
 func (r *Refusal) Error() string { return r.Text.String() }
 
+// Told returns what it says, for a Voice.
+func (r *Refusal) Told() words.Text { return r.Text }
+
 // Unwrap returns the sentinel.
 func (r *Refusal) Unwrap() error { return r.Cause }
 

@@ -20,7 +20,7 @@ var (
 
 	// Of Spain, or of no trade of the Americas: gang is puesto, counter cubierta, floor piso,
 	// room habitación, canopy cubierta, the key Enter; pulg³ and pies for in³ and ft².
-	spanishNever = regexp.MustCompile(`(?i)(^|[^\pL])(m[óo]dulos?|mostrador(es)?|flor[óo]n(es)?|intro|encimeras?|frigoríficos?|suelos?|zócalos?|ordenador|fichero|ratón|conmutadores?|in³|ft²|el cuarto|los cuartos)([^\pL]|$)`)
+	spanishNever = regexp.MustCompile(`(?i)(^|[^\pL])(m[óo]dulos?|mostrador(es)?|flor[óo]n(es)?|intro|encimeras?|frigoríficos?|suelos?|zócalos?|ordenador|fichero|ratón|conmutadores?|pared(es)?|planific\pL*|in³|ft²|el cuarto|los cuartos)([^\pL]|$)`)
 )
 
 func TestNoWordThatTheTradeHasNot(t *testing.T) {

@@ -3,7 +3,6 @@
 package language
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -39,7 +38,7 @@ func Known(name string) (tag string, err error) {
 	if slices.Contains(Tags(), first) {
 		return first, nil
 	}
-	return "", fmt.Errorf("no language %q; there are %s", name, strings.Join(Tags(), ", "))
+	return "", words.Fault("language.none", "no language \"{0}\"; there are {1}", name, strings.Join(Tags(), ", "))
 }
 
 // OfEnvironment returns the language that the locale asks for by the first of LC_ALL,

@@ -84,6 +84,7 @@ func (m *Menu) open(at fyne.Position, width float32, items []MenuItem) {
 	at.Y = max(edge, min(at.Y, room.Height-size.Height-edge))
 	p.Move(at)
 	p.Resize(size)
+	p.most = size.Height
 	m.panels = append(m.panels, p)
 	m.root.Add(p)
 	m.root.Refresh()

@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+
+	"studbay/plan/words"
 )
 
 // MenuFind is what a long menu says of finding a line by typing.
@@ -13,7 +15,7 @@ type MenuFind struct {
 }
 
 // menuFind is the line at the top of a menu that shows what is typed and leaves only the
-// lines below that hold it. Backspace takes a letter back, Escape all of them.
+// lines below that hold it, accents or none. Backspace takes a letter back, Escape all of them.
 type menuFind struct {
 	of   *menuPanel
 	says MenuFind
@@ -58,12 +60,12 @@ func (f *menuFind) set(text string) {
 		return
 	}
 	f.text = text
-	find := strings.ToLower(strings.TrimSpace(text))
+	find := words.Folded(strings.TrimSpace(text))
 	var held []MenuItem
 	first := -1
 	for _, item := range f.all {
-		label := strings.ToLower(item.Label)
-		if !strings.Contains(label, find) {
+		label := words.Folded(item.Label)
+		if !holds(label, find) {
 			continue
 		}
 		item.Line = item.Line && find == ""
@@ -73,6 +75,7 @@ func (f *menuFind) set(text string) {
 		held = append(held, item)
 	}
 	f.of.fill(held)
+	f.of.fit()
 	f.of.scroll.ScrollToTop()
 	f.tell(len(held) > 0)
 	switch {
@@ -84,6 +87,16 @@ func (f *menuFind) set(text string) {
 		f.of.step(1)
 	}
 	f.of.Refresh()
+}
+
+// holds reports whether a label has every word of a text, each as a part of it, in any order.
+func holds(label, find string) bool {
+	for word := range strings.FieldsSeq(find) {
+		if !strings.Contains(label, word) {
+			return false
+		}
+	}
+	return true
 }
 
 // tell shows what is typed, or how to begin.

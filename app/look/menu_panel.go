@@ -21,6 +21,7 @@ type menuPanel struct {
 	list   *fyne.Container
 	scroll *container.Scroll
 	finds  *menuFind // nil: it has no line to find by
+	most   float32   // the height it was opened at
 }
 
 const menuGap = 4 // above and below the lines of a menu
@@ -50,6 +51,11 @@ func (p *menuPanel) fill(items []MenuItem) {
 func (p *menuPanel) MinSize() fyne.Size {
 	p.ExtendBaseWidget(p)
 	return p.list.MinSize().AddWidthHeight(Scaled(2*menuGap), Scaled(2*menuGap)+p.above())
+}
+
+// fit makes the panel no taller than its lines, nor than it was at first.
+func (p *menuPanel) fit() {
+	p.Resize(fyne.NewSize(p.Size().Width, min(p.most, p.MinSize().Height)))
 }
 
 // above is the height of what stands above the lines.

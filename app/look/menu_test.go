@@ -82,7 +82,7 @@ func TestAMenuWithinAMenu(t *testing.T) {
 func TestALongMenuIsFoundByTyping(t *testing.T) {
 	chosen := ""
 	var items []MenuItem
-	for _, name := range []string{"Bedroom", "Bath", "Living room", "Mudroom", "Room of machines"} {
+	for _, name := range []string{"Bedroom", "Bath", "Living room", "Mudroom", "Room of machines", "Baño Principal"} {
 		items = append(items, MenuItem{Label: name, Checked: name == "Bath", Do: func() { chosen = name }})
 	}
 	_, on := menuOn(t, nil)
@@ -121,6 +121,22 @@ func TestALongMenuIsFoundByTyping(t *testing.T) {
 	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
 	if len(labels()) != len(items) || on.Overlays().Top() == nil {
 		t.Fatal("Escape does not first bring all lines back")
+	}
+	tall := m.Size().Height
+	typed("principal ban")
+	if got := labels(); len(got) != 1 || got[0] != "Baño Principal" {
+		t.Errorf("words without accents leave %v", got)
+	}
+	if m.Size().Height >= tall {
+		t.Errorf("one line is %v tall, all were %v", m.Size().Height, tall)
+	}
+	typed("zz")
+	if got, most := m.Size().Height, p.above()+Scaled(2*menuGap); got > most {
+		t.Errorf("with nothing found it is %v tall, want the line that says so alone, %v", got, most)
+	}
+	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if m.Size().Height != tall {
+		t.Errorf("with all lines again it is %v tall, want %v", m.Size().Height, tall)
 	}
 	typed("mud")
 	p.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})

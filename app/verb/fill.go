@@ -168,7 +168,7 @@ func withClamps(c box.Contents) box.Contents {
 
 // explain puts the flag in front of what could not be counted.
 func (r *fillRequest) explain(err error) error {
-	if untold := new(words.Error); errors.As(err, &untold) {
+	if untold := new(words.Error); errors.As(err, &untold) && strings.HasPrefix(untold.Text.ID, "box.parted.") {
 		return usage(words.New("usage.space", "--space: {0}", err))
 	}
 	if size := new(box.SizeError); errors.As(err, &size) {
@@ -225,7 +225,7 @@ func parseSpace(text string) (box.Contents, error) {
 	case wrong != nil:
 		return nil, wrong
 	case in.Tells(box.BeginsSpace):
-		return nil, errors.New("one space at a time; repeat --space for the next")
+		return nil, words.Fault("fill.one-space", "one space at a time; repeat --space for the next")
 	}
 	return append(box.Contents{begun}, in...), nil
 }

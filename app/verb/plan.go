@@ -60,7 +60,7 @@ func (c *checked) title() string {
 // was to become it.
 func notWritten(name string, err error) error {
 	if errors.Is(err, context.Canceled) {
-		return fmt.Errorf("%s: stopped; nothing was written", name)
+		return words.Fault("verb.stopped", "{0}: stopped; nothing was written", name)
 	}
 	return file.NotWritten(name, err)
 }

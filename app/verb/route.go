@@ -78,7 +78,7 @@ func (c *checked) wayTo(w light.Walk, room string) ([]*light.Crossing, error) {
 			if way := w.To(r.ID); way != nil {
 				return way, nil
 			}
-			return nil, fmt.Errorf("--room %s: no door leads there from the entry", room)
+			return nil, words.Fault("route.no-door", "--room {0}: no door leads there from the entry", room)
 		}
 	}
 	return nil, noRoom(room, c.plan)

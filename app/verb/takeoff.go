@@ -204,7 +204,7 @@ const mostTable = 4 << 20
 func readSmall(name string) ([]byte, error) {
 	f, err := os.Open(name)
 	if errors.Is(err, fs.ErrNotExist) {
-		return nil, errors.New(name + ": there is no such file")
+		return nil, words.Fault("verb.no-file", "{0}: there is no such file", name)
 	}
 	if err != nil {
 		return nil, err
@@ -212,7 +212,7 @@ func readSmall(name string) ([]byte, error) {
 	defer f.Close()
 	data, err := io.ReadAll(io.LimitReader(f, mostTable+1))
 	if err == nil && len(data) > mostTable {
-		err = errors.New(name + ": too large for a table")
+		err = words.Fault("verb.large", "{0}: too large for a table", name)
 	}
 	return data, err
 }

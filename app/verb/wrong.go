@@ -1,32 +1,14 @@
 package verb
 
 import (
-	"errors"
 	"regexp"
 
-	"studbay/plan"
 	"studbay/plan/words"
 )
 
 // errorText says an error in the language of the verb where it is one of ours or one of how
 // the command line is read, else as it says itself.
 func (s speaker) errorText(err error) string {
-	var fault *words.Error
-	if errors.As(err, &fault) && isOnly(err, fault) {
-		text := fault.Text
-		for i, arg := range text.Args {
-			if cause, ok := arg.(error); ok {
-				args := append([]any{}, text.Args...)
-				args[i] = s.errorText(cause)
-				text.Args = args
-			}
-		}
-		return s.Say(text)
-	}
-	var refusal *plan.Refusal
-	if errors.As(err, &refusal) && isOnly(err, refusal) {
-		return s.Say(refusal.Text)
-	}
 	said := err.Error()
 	for _, w := range readWrong {
 		if m := w.english.FindStringSubmatch(said); m != nil {
@@ -37,11 +19,8 @@ func (s speaker) errorText(err error) string {
 			return s.Say(text)
 		}
 	}
-	return said
+	return s.SayError(err)
 }
-
-// isOnly reports whether an error says no more than a cause of it does.
-func isOnly(err, cause error) bool { return err.Error() == cause.Error() }
 
 // readWrong is what the library that reads the command line says is wrong with it.
 var readWrong = []struct {

@@ -1,8 +1,6 @@
 package box
 
 import (
-	"fmt"
-
 	"studbay/fill/code"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -35,10 +33,13 @@ type Result struct {
 // on, boxes are sized by their dimensions, 314.28.
 type SizeError struct{ Item Item }
 
-func (e *SizeError) Error() string {
-	text := fmt.Sprintf("%s: %s AWG cannot be counted by 314.16(B), whose table runs from 18 to 6 AWG", e.Item, e.Item.Size)
+func (e *SizeError) Error() string { return e.Told().String() }
+
+// Told implements words.Teller.
+func (e *SizeError) Told() words.Text {
+	text := words.New("box.uncounted", "{0}: {1} AWG cannot be counted by 314.16(B), whose table runs from 18 to 6 AWG", e.Item.String(), e.Item.Size.String())
 	if e.Item.Size.Larger(6) {
-		text += "; from 4 AWG on see 314.28"
+		return words.New("box.uncounted-large", "{0}; from 4 AWG on see 314.28", text)
 	}
 	return text
 }
@@ -101,16 +102,16 @@ func Sum(fig *code.Figures, c Contents) (sum unit.Volume, ok bool) {
 func (i Item) check(fig *code.Figures) error {
 	f, ok := notationOf(i.What)
 	if !ok {
-		return fmt.Errorf("%q is no word for what is in a box", i.What)
+		return words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(i.What))
 	}
 	if i.Times < 0 || i.Times > mostTimes || i.Gangs < 0 || i.Gangs > mostGangs || i.Wires > mostWires {
-		return fmt.Errorf("%s: a number out of range", i)
+		return words.Fault("box.out-of-range", "{0}: a number out of range", i.String())
 	}
 	if f == asCable && i.Wires < 1 {
-		return fmt.Errorf("%s: a cable without an insulated conductor", i)
+		return words.Fault("box.bare-cable", "{0}: a cable without an insulated conductor", i.String())
 	}
 	if f == asFitting && i.Type != Stud && i.Type != Hickey {
-		return fmt.Errorf("%s: want stud or hickey", i)
+		return words.Fault("box.want-fitting", "{0}: want stud or hickey", i.String())
 	}
 	if _, ok := fig.Fill.Allowance(i.Size); !ok && i.sized() {
 		return &SizeError{i}

@@ -1,8 +1,6 @@
 package box
 
 import (
-	"errors"
-	"fmt"
 	"slices"
 
 	"studbay/fill/code"
@@ -47,7 +45,7 @@ func ParseBarrier(text string) (Barrier, error) {
 	if b := Barrier(text); b == Metal || b == Nonmetallic {
 		return b, nil
 	}
-	return "", fmt.Errorf("%q: no such barrier; want metal or nonmetallic", text)
+	return "", words.Fault("box.no-barrier", "\"{0}\": no such barrier; want metal or nonmetallic", text)
 }
 
 // Space is a box as it gives volume, or one space of it: where barriers part a box, each
@@ -70,7 +68,7 @@ type VolumeLine struct {
 
 // ErrNoVolume says that a box has neither a mark nor a listed size: its volume is then
 // not known, and outside dimensions do not give it.
-var ErrNoVolume = errors.New("no volume: the box must be marked with one or be of a size listed in Table 314.16(A)")
+var ErrNoVolume = words.Fault("box.no-volume-of", "no volume: the box must be marked with one or be of a size listed in Table 314.16(A)")
 
 // mostVolume is far beyond any box, and so small that no sum of volumes overflows.
 const mostVolume = 1_000_000 * unit.CubicInch
@@ -83,7 +81,7 @@ func (s Space) volumeLines(fig *code.Figures) ([]VolumeLine, error) {
 	var lines []VolumeLine
 	for _, p := range s.Parts {
 		if p.Volume < 0 || p.Volume > mostVolume {
-			return nil, fmt.Errorf("%s: a volume of %s in³ is out of range", p.What, p.Volume)
+			return nil, words.Fault("box.volume-range", "{0}: a volume of {1} is out of range", p.What, p.Volume)
 		}
 		lines = append(lines, VolumeLine{fig.Section("box-volume"), p.said(), p.Volume, p.FromMemory})
 	}

@@ -41,7 +41,7 @@ func Own(file string, from io.Reader) (Policy, error) {
 	in.FieldsPerRecord = len(ownColumns)
 	header, err := in.Read()
 	if err != nil || !slices.Equal(header, ownColumns) {
-		return Policy{}, &rows.Error{File: file, Line: 1, Err: errors.New("the first line is not " + strings.Join(ownColumns, ","))}
+		return Policy{}, &rows.Error{File: file, Line: 1, Err: words.Fault("own.header", "the first line is not {0}", strings.Join(ownColumns, ","))}
 	}
 	var all []ownRow
 	for {
@@ -68,7 +68,7 @@ func Own(file string, from io.Reader) (Policy, error) {
 func readOwn(cells []string) (r ownRow, column string, err error) {
 	r.room, r.kind = strings.TrimSpace(cells[0]), strings.TrimSpace(cells[1])
 	if r.kind != "" && part.All().Kind(r.kind) == nil {
-		return r, "kind", fmt.Errorf("no kind %q", r.kind)
+		return r, "kind", words.Fault("own.no-kind", "no kind \"{0}\"", r.kind)
 	}
 	take := strings.TrimSpace(cells[2])
 	if part.All().Assembly(take) != nil {
@@ -77,7 +77,7 @@ func readOwn(cells []string) (r ownRow, column string, err error) {
 	}
 	p, err := Named(take)
 	if err != nil {
-		return r, "take", fmt.Errorf("%q is neither a policy nor the code of a box type", take)
+		return r, "take", words.Fault("own.no-take", "\"{0}\" is neither a policy nor the code of a box type", take)
 	}
 	r.policy = &p
 	return r, "", nil

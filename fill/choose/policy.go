@@ -1,7 +1,6 @@
 package choose
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -60,7 +59,7 @@ func Named(id string) (Policy, error) {
 		}
 		ids = append(ids, p.ID)
 	}
-	return Policy{}, fmt.Errorf("no policy %q; there are %s, or the name of a .csv file of your own", id, strings.Join(ids, ", "))
+	return Policy{}, words.Fault("policy.none", "no policy \"{0}\"; there are {1}, or the name of a .csv file of your own", id, strings.Join(ids, ", "))
 }
 
 func anyMaterial(Candidate) bool { return true }

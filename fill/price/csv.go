@@ -13,6 +13,7 @@ import (
 
 	"studbay/fill/rows"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // columns are those of a price book; the first two must be there, in any order.
@@ -77,7 +78,7 @@ func Read(file string, from io.Reader) (*Book, error) {
 		line, _ := in.FieldPos(0)
 		r := record{file: file, line: line, at: at, cells: cells}
 		if before, twice := seen[r.cell("part")]; twice && r.cell("part") != "" {
-			return nil, r.wrong("part", fmt.Errorf("%s stands on line %d already", r.cell("part"), before))
+			return nil, r.wrong("part", words.Fault("price.twice", "{0} stands on line {1} already", r.cell("part"), before))
 		}
 		seen[r.cell("part")] = line
 		if err := b.take(r); err != nil {
@@ -86,7 +87,7 @@ func Read(file string, from io.Reader) (*Book, error) {
 	}
 }
 
-var errNoHeader = errors.New("no line of titles: part,price and what else there is")
+var errNoHeader = words.Fault("price.no-header", "no line of titles: part,price and what else there is")
 
 // finish puts the currency on all prices, which any line may have told.
 func (b *Book) finish() {
@@ -105,16 +106,16 @@ func placesOf(file string, header []string) (map[string]int, error) {
 	for i, title := range header {
 		title = strings.ToLower(strings.TrimSpace(title))
 		if !slices.Contains(columns, title) {
-			return nil, &rows.Error{File: file, Line: 1, Column: title, Err: fmt.Errorf("no such column; there are %s", strings.Join(columns, ", "))}
+			return nil, &rows.Error{File: file, Line: 1, Column: title, Err: words.Fault("price.no-column", "no such column; there are {0}", strings.Join(columns, ", "))}
 		}
 		if _, twice := at[title]; twice {
-			return nil, &rows.Error{File: file, Line: 1, Column: title, Err: errors.New("it comes twice")}
+			return nil, &rows.Error{File: file, Line: 1, Column: title, Err: words.Fault("price.column-twice", "it comes twice")}
 		}
 		at[title] = i
 	}
 	for _, needed := range columns[:2] {
 		if _, ok := at[needed]; !ok {
-			return nil, &rows.Error{File: file, Line: 1, Err: fmt.Errorf("the column %q is missing", needed)}
+			return nil, &rows.Error{File: file, Line: 1, Err: words.Fault("price.missing", "the column \"{0}\" is missing", needed)}
 		}
 	}
 	return at, nil
@@ -146,20 +147,20 @@ func (b *Book) take(r record) error {
 		if strings.Join(r.cells, "") == "" {
 			return nil // an empty line of a spreadsheet
 		}
-		return r.wrong("part", errors.New("empty"))
+		return r.wrong("part", words.Fault("price.empty", "empty"))
 	}
 	if _, ok := Find(id); !ok && !strings.HasPrefix(id, "cable-") {
-		return r.wrong("part", fmt.Errorf("no part %q; takeoff --prices-to writes a book with all there are", id))
+		return r.wrong("part", words.Fault("price.no-part", "no part \"{0}\"; takeoff --prices-to writes a book with all there are", id))
 	}
 	if money := r.cell("currency"); money != "" {
 		if b.Currency != "" && b.Currency != money {
-			return r.wrong("currency", fmt.Errorf("%s after %s: a book has one currency", money, b.Currency))
+			return r.wrong("currency", words.Fault("price.currency", "{0} after {1}: a book has one currency", money, b.Currency))
 		}
 		b.Currency = money
 	}
 	if day := r.cell("date"); day != "" {
 		if _, err := time.Parse(time.DateOnly, day); err != nil {
-			return r.wrong("date", fmt.Errorf("%q is no day such as 2026-11-12", day))
+			return r.wrong("date", words.Fault("price.day", "\"{0}\" is no day such as 2026-11-12", day))
 		}
 		b.Date = max(b.Date, day)
 	}
@@ -173,7 +174,7 @@ func (b *Book) take(r record) error {
 	per := 1
 	if pack := r.cell("pack"); pack != "" {
 		if per, err = strconv.Atoi(pack); err != nil || per <= 0 || per > 1_000_000 {
-			return r.wrong("pack", fmt.Errorf("%q is not a whole number above zero", pack))
+			return r.wrong("pack", words.Fault("price.pack", "\"{0}\" is not a whole number above zero", pack))
 		}
 	}
 	if r.cell("note") == "invented" {
@@ -185,7 +186,7 @@ func (b *Book) take(r record) error {
 
 // parseCents reads a sum such as 4.50 or $4.5; it has at most two decimals.
 func parseCents(text string) (int64, error) {
-	bad := fmt.Errorf("%q is no price such as 4.50", text)
+	bad := words.Fault("price.none", "\"{0}\" is no price such as 4.50", text)
 	whole, decimals, _ := strings.Cut(strings.TrimPrefix(text, "$"), ".")
 	if len(decimals) > 2 || len(whole) > 12 {
 		return 0, bad

@@ -2,7 +2,6 @@ package takeoff
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -32,7 +31,7 @@ func ByNamed(name string) (By, error) {
 	if by := By(strings.ToLower(name)); slices.Contains(ByNames, string(by)) {
 		return by, nil
 	}
-	return "", fmt.Errorf("nothing is put together by %q; there are %s", name, strings.Join(ByNames, ", "))
+	return "", words.Fault("takeoff.no-by", "nothing is put together by \"{0}\"; there are {1}", name, strings.Join(ByNames, ", "))
 }
 
 // Group is the openings of one room, circuit or assembly.

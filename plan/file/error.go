@@ -55,6 +55,9 @@ type Fault struct {
 	Cause error // nil, or what the system or another package said
 }
 
+// Told returns what it says, for a Voice.
+func (f *Fault) Told() words.Text { return f.Text }
+
 // Error says the fault in English.
 func (f *Fault) Error() string { return f.Text.String() }
 

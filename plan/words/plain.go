@@ -15,7 +15,7 @@ func Plain(text string) (all []string) {
 			all, word = append(all, string(word)), nil
 		}
 	}
-	for _, r := range accents.Replace(strings.ToLower(text)) {
+	for _, r := range Folded(text) {
 		switch {
 		case !unicode.IsLetter(r) && !unicode.IsDigit(r):
 			end()
@@ -28,5 +28,9 @@ func Plain(text string) (all []string) {
 	end()
 	return all
 }
+
+// Folded returns a text in small letters without the accents of Spanish, for looking parts
+// of it up.
+func Folded(text string) string { return accents.Replace(strings.ToLower(text)) }
 
 var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n")

@@ -18,7 +18,7 @@ import (
 type Text struct {
 	ID      string // stable: catalogues translate by it
 	English string // the source, with {0}, {1} ... for the arguments
-	Args    []any  // string, int, Text, Height, Spoken or a quantity of package unit
+	Args    []any  // string, int, Text, Height, Spoken, error or a quantity of package unit
 }
 
 // Height is a length that is called out in inches or millimetres alone.
@@ -147,6 +147,8 @@ func (v Voice) value(arg any) string {
 		return v.named(v.decimal(v.System.FormatVolume(a)))
 	case unit.Money:
 		return v.decimal(a.String())
+	case error:
+		return v.SayError(a)
 	}
 	return fmt.Sprint(arg)
 }

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"time"
 
+	"studbay/plan/words"
 	"studbay/render/paint/pdf"
 	"studbay/render/paint/png"
 	"studbay/render/paint/svg"
@@ -92,12 +93,15 @@ func (o Options) part(i, n int) Options {
 // FormatError says that a file name ends in no format's ending.
 type FormatError struct{ File string }
 
-func (e *FormatError) Error() string {
+func (e *FormatError) Error() string { return e.Told().String() }
+
+// Told implements words.Teller.
+func (e *FormatError) Told() words.Text {
 	known := make([]string, len(Formats))
 	for i, f := range Formats {
 		known[i] = f.Ext
 	}
-	return fmt.Sprintf("%s: unknown kind of file: end the name in %s", e.File, strings.Join(known, " or "))
+	return words.New("format.no-file", "{0}: unknown kind of file: end the name in {1}", e.File, strings.Join(known, ", "))
 }
 
 // FormatOf returns the format that a file name asks for by its ending, in capitals

@@ -2,10 +2,10 @@
 package paper
 
 import (
-	"fmt"
 	"strings"
 
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // Paper is a size of sheet, always laid with its long edge level.
@@ -37,7 +37,7 @@ func Named(name string) (Paper, error) {
 			return p, nil
 		}
 	}
-	return Paper{}, fmt.Errorf("no paper %q; there are %s", name, strings.Join(Names(), ", "))
+	return Paper{}, words.Fault("sheet.no-paper", "no paper \"{0}\"; there are {1}", name, strings.Join(Names(), ", "))
 }
 
 // Names lists what a user types.

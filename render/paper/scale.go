@@ -1,11 +1,11 @@
 package paper
 
 import (
-	"errors"
 	"fmt"
 	"strings"
 
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // Scale is how long on paper a length of building is. The zero value is none: the
@@ -83,13 +83,13 @@ func ParseScale(text string) (Scale, error) {
 				return s, nil
 			}
 		}
-		err = errors.New("not a standard scale")
+		err = words.Fault("scale.not-standard", "not a standard scale")
 	}
 	names := []string{"fit"}
 	for _, s := range Scales {
 		names = append(names, s.String())
 	}
-	return Scale{}, fmt.Errorf("scale %q: %w; there are %s", text, err, strings.Join(names, ", "))
+	return Scale{}, words.Fault("scale.unread", "scale \"{0}\": {1}; there are {2}", text, err, strings.Join(names, ", "))
 }
 
 func readScale(text string) (s Scale, err error) {
@@ -100,7 +100,7 @@ func readScale(text string) (s Scale, err error) {
 		bare = unit.Millimetre
 	}
 	if !found {
-		return s, errors.New("want paper=building or 1:times")
+		return s, words.Fault("scale.want", "want paper=building or 1:times")
 	}
 	if s.Paper, err = unit.Parse(strings.TrimSpace(paper), bare); err != nil {
 		return s, err
@@ -109,7 +109,7 @@ func readScale(text string) (s Scale, err error) {
 		return s, err
 	}
 	if s.Paper <= 0 || s.Building <= 0 {
-		return s, errors.New("want lengths above zero")
+		return s, words.Fault("scale.zero", "want lengths above zero")
 	}
 	return s, nil
 }

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"fmt"
 	"strconv"
 
 	"studbay/plan/unit"
@@ -117,9 +116,12 @@ type WidthError struct {
 }
 
 // Error says it in English.
-func (e *WidthError) Error() string {
+func (e *WidthError) Error() string { return e.Told().String() }
+
+// Told implements words.Teller.
+func (e *WidthError) Told() words.Text {
 	mm := func(l unit.Length) string { return l.Rounded(unit.Millimetre).Exact() }
-	return fmt.Sprintf("these columns need %s mm of width and %s has %s: leave some out or take larger paper", mm(e.Need), e.Paper.Name, mm(e.Free))
+	return words.New("sheet.too-wide", "these columns need {0} mm of width and {1} has {2}: leave some out or take larger paper", mm(e.Need), e.Paper.Name, mm(e.Free))
 }
 
 // chosen returns the columns asked for, each as narrow as it may be.

@@ -1,9 +1,10 @@
 package sheet
 
 import (
-	"fmt"
 	"slices"
 	"strings"
+
+	"studbay/plan/words"
 )
 
 // Reader is whom a set is for. It chooses the pages; the zero value is all.
@@ -27,7 +28,7 @@ func ReaderNamed(name string) (Reader, error) {
 	if r := Reader(strings.ToLower(name)); slices.Contains(Readers, r) {
 		return r, nil
 	}
-	return "", fmt.Errorf("nobody of the name %q; there are %s", name, strings.Join(ReaderNames(), ", "))
+	return "", words.Fault("sheet.no-reader", "nobody of the name \"{0}\"; there are {1}", name, strings.Join(ReaderNames(), ", "))
 }
 
 // ReaderNames lists what a user types.

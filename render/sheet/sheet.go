@@ -6,8 +6,6 @@
 package sheet
 
 import (
-	"errors"
-	"fmt"
 
 	"studbay/fill"
 	"studbay/fill/takeoff"
@@ -60,7 +58,7 @@ var kinds = []struct {
 }
 
 // ErrNoLevel is returned for a plan without a level.
-var ErrNoLevel = errors.New("the plan has no level to draw")
+var ErrNoLevel = words.Fault("sheet.no-level", "the plan has no level to draw")
 
 // Build returns the pages of a plan and its findings, in order. It fails with ErrNoLevel,
 // for columns of the schedule that there are not or that the paper is too narrow for, and, where a level takes too many pages at the scale, with a *FitError.
@@ -141,16 +139,19 @@ type FitError struct {
 }
 
 // Error says it in English, with the names a user types.
-func (e *FitError) Error() string {
-	text := fmt.Sprintf("%s at %s takes some %d sheets of %s, and %d are the most", e.Level, e.Scale, e.Pages, e.Paper.Name, mostTiles)
+func (e *FitError) Error() string { return e.Told().String() }
+
+// Told implements words.Teller.
+func (e *FitError) Told() words.Text {
+	text := words.New("sheet.no-fit", "{0} at {1} takes some {2} sheets of {3}, and {4} are the most", e.Level, e.Scale.String(), e.Pages, e.Paper.Name, mostTiles)
 	if len(e.Scales) > 0 {
-		text += fmt.Sprintf("; scale %s takes fewer", e.Scales[0])
+		text = words.New("sheet.fit-scale", "{0}; scale {1} takes fewer", text, e.Scales[0].String())
 	}
 	if len(e.Papers) > 0 {
-		text += fmt.Sprintf("; paper %s holds it at this scale", e.Papers[0].Name)
+		text = words.New("sheet.fit-paper", "{0}; paper {1} holds it at this scale", text, e.Papers[0].Name)
 	}
 	if len(e.Scales) == 0 && len(e.Papers) == 0 {
-		text += "; no paper and no standard scale does with fewer"
+		text = words.New("sheet.fit-none", "{0}; no paper and no standard scale does with fewer", text)
 	}
 	return text
 }

@@ -1,10 +1,11 @@
 package table
 
 import (
-	"fmt"
 	"io"
 	"path/filepath"
 	"strings"
+
+	"studbay/plan/words"
 )
 
 // Format is one kind of file a table can be written as.
@@ -23,12 +24,15 @@ var Formats = []Format{
 // FormatError says that a file name ends in no ending of theirs.
 type FormatError struct{ File string }
 
-func (e *FormatError) Error() string {
+func (e *FormatError) Error() string { return e.Told().String() }
+
+// Told implements words.Teller.
+func (e *FormatError) Told() words.Text {
 	known := make([]string, len(Formats))
 	for i, f := range Formats {
 		known[i] = f.Ext
 	}
-	return fmt.Sprintf("%s: unknown kind of table: end the name in %s", e.File, strings.Join(known, " or "))
+	return words.New("format.no-table", "{0}: unknown kind of table: end the name in {1}", e.File, strings.Join(known, ", "))
 }
 
 // FormatOf returns the format that a file name asks for by its ending, in capitals or not.

@@ -1,7 +1,6 @@
 package table
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -39,7 +38,7 @@ func ListNames() (names []string) {
 func ListNamed(name string) (List, error) {
 	i := slices.IndexFunc(AllLists, func(l List) bool { return l.ID == name })
 	if i < 0 {
-		return List{}, fmt.Errorf("no list %q; there are %s", name, strings.Join(ListNames(), ", "))
+		return List{}, words.Fault("table.no-list", "no list \"{0}\"; there are {1}", name, strings.Join(ListNames(), ", "))
 	}
 	return AllLists[i], nil
 }

@@ -6,7 +6,6 @@
 package table
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 	"time"
@@ -108,9 +107,9 @@ func (t Table) With(ids []string) (Table, error) {
 		i := t.At(id)
 		switch {
 		case i < 0:
-			return Table{}, fmt.Errorf("no column %q; there are %s", id, strings.Join(t.IDs(), ", "))
+			return Table{}, words.Fault("table.no-column", "no column \"{0}\"; there are {1}", id, strings.Join(t.IDs(), ", "))
 		case slices.Contains(from, i):
-			return Table{}, fmt.Errorf("column %q comes twice", id)
+			return Table{}, words.Fault("table.twice", "column \"{0}\" comes twice", id)
 		}
 		from, out.Columns = append(from, i), append(out.Columns, t.Columns[i])
 	}

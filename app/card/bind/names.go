@@ -90,6 +90,25 @@ func (c *Context) RoomName(r *plan.Room) string {
 	return c.Voice.Say(r.Use.Text())
 }
 
+// RoomApart is RoomName with the level behind it, where a room of another level is called the
+// same.
+func (c *Context) RoomApart(r *plan.Room) string {
+	name, level, isShared := c.RoomName(r), "", false
+	for _, l := range c.Index.Plan().Levels {
+		if _, isHere := l.Rooms.Get(r.ID); isHere {
+			level = l.Name
+			continue
+		}
+		for other := range l.Rooms.All() {
+			isShared = isShared || c.RoomName(other) == name
+		}
+	}
+	if !isShared {
+		return name
+	}
+	return c.Say("where.room-level", "{0}, {1}", name, level)
+}
+
 // Facing names a face by where it stands in its room: the north face is the one a
 // person looks at who looks north.
 func (c Context) Facing(side plan.ID) words.Text {

@@ -204,7 +204,7 @@ func Counts(c *bind.Context) string {
 
 func nameOf(c *bind.Context, room plan.ID) string {
 	if r := c.Index.RoomOf(room); r != nil {
-		return c.RoomName(r)
+		return c.RoomApart(r)
 	}
 	return c.Say("list.plan", "The whole plan")
 }
