@@ -3,6 +3,7 @@ package card
 import (
 	"studbay/app/card/bind"
 	"studbay/app/work"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -26,5 +27,6 @@ var levelPage = page[plan.Level]{
 			return s.Say("level.above", "Measured from the subfloor of the lowest level.")
 		}),
 	},
+	found: func(f rule.Finding, id plan.ID) bool { return f.About == id },
 	below: []bind.Maker[plan.Level]{bind.ButtonOf[plan.Level](words.New("level.out", "Delete the level"), "delete")},
 }

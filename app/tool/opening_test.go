@@ -20,7 +20,7 @@ func TestDropOpenings(t *testing.T) {
 	}{
 		{"on the nearest face, on the step of 1/2 in", at(40.4, 6), 0, 40.5, ""},
 		{"in the middle of the wall", at(73, 10), 0, 72, "center of the wall"},
-		{"a round distance from a corner", at(47.7, 4), 0, 48, `4' 0" from the left corner`},
+		{"a round distance from a corner", at(59.7, 4), 0, 60, `5' 0" from the left corner`},
 		{"the middle of another wall", at(143, 61), 1, 60, "center of the wall"},
 		{"measured from the left end as seen in the room", at(100.2, 118), 2, 44, ""},
 	} {
@@ -214,7 +214,8 @@ func TestDimensionsRunToADoor(t *testing.T) {
 }
 
 // Studs at 16 in whose first centre is 5 in from the left end stand at 5, 21 and 37: a box
-// 2-5/16 in wide against the right flank of the one at 21 is at 21 + 3/4 + 1-5/32.
+// 2-5/16 in wide against the right flank of the one at 21 is at 21 + 3/4 + 1-5/32, or 22-29/32: by the tape's sixteenths at
+// 22-15/16, 1/32 in off the flank.
 func TestBoxesSnapToTheStudsThereAre(t *testing.T) {
 	f, o := newFake(t), &opening{}
 	r := f.square()
@@ -224,7 +225,14 @@ func TestBoxesSnapToTheStudsThereAre(t *testing.T) {
 		t.Fatal(err)
 	}
 	f.click(o, at(22.7, 4))
-	if got, want := f.openings()[0].At.Along, inch(21)+inch(0.75)+inch(1.15625); got != want {
+	if got, want := f.openings()[0].At.Along, inch(22.9375); got != want {
 		t.Errorf("set at %s, want %s: against the stud", got, want)
+	}
+	// A round distance at which a stud stands is not offered: one is at 37 in, none near 48.
+	for x, isOffered := range map[float64]bool{36: false, 48: true} {
+		o.Move(f, at(x, 4))
+		if got := strings.Contains(f.preview.Snap.String(), "from the left corner"); got != isOffered {
+			t.Errorf("%v in from the corner is offered %v, want %v: the snap is %q", x, got, isOffered, f.preview.Snap)
+		}
 	}
 }

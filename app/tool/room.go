@@ -161,6 +161,13 @@ func (r *room) rectangle(t Window, w, h unit.Length, err error) bool {
 		t.Say(r.Hint())
 		return true
 	}
+	r.make(t, r.sized(t, w, h).Corners())
+	return true
+}
+
+// sized returns the rectangle of a width and a depth from the first corner, towards the
+// pointer.
+func (r *room) sized(t Window, w, h unit.Length) geom.Box {
 	from := r.next(t).at
 	if len(r.corners) > 0 {
 		from = r.corners[0]
@@ -171,8 +178,7 @@ func (r *room) rectangle(t Window, w, h unit.Length, err error) bool {
 	if r.last.At.Y < from.Y {
 		h = -h
 	}
-	r.make(t, geom.BoxOf(from, from.Add(geom.Point{X: w, Y: h})).Corners())
-	return true
+	return geom.BoxOf(from, from.Add(geom.Point{X: w, Y: h}))
 }
 
 // Cancel takes back what was typed, else the last corner.
@@ -274,9 +280,14 @@ func (r *room) show(t Window) {
 		return
 	}
 	c := r.next(t)
-	box, to, isDragged := r.dragged(t)
-	if isDragged {
+	box, to, isBox := r.dragged(t)
+	if isBox {
 		c = to
+	} else if w, h, ok, err := r.typed.two(t.System()); ok && err == nil && w > 0 && h > 0 {
+		box, isBox = r.sized(t, w, h), true
+		if len(r.corners) > 0 {
+			c = corner{at: r.corners[0]}
+		}
 	}
 	p.Snap = c.snap
 	if !c.snap.IsZero() {
@@ -286,7 +297,7 @@ func (r *room) show(t Window) {
 	if c.closes {
 		p.Area = p.Area[:len(r.corners)]
 	}
-	if isDragged {
+	if isBox {
 		p.Area = box.Corners()
 		p.Dims = []Dim{r.dim(t, box.Min, geom.Point{X: box.Max.X, Y: box.Min.Y}), r.dim(t, geom.Point{X: box.Max.X, Y: box.Min.Y}, box.Max)}
 	} else if n := len(r.corners); n > 0 && r.corners[n-1] != c.at {

@@ -149,3 +149,22 @@ func TestMetricGrid(t *testing.T) {
 		t.Errorf("second corner %v, want %v: whole centimetres", got, want)
 	}
 }
+
+// Both sizes typed show the room as Enter would make it.
+func TestTypedSizesShowTheRoomTheyMake(t *testing.T) {
+	f := newFake(t)
+	r := &room{}
+	f.click(r, at(100, 100))
+	r.Move(f, at(60, 130))
+	for _, c := range "8' x 5'" {
+		r.Type(f, Key{Rune: c})
+	}
+	want := geom.BoxOf(geom.Point{X: inch(4), Y: inch(100)}, geom.Point{X: inch(100), Y: inch(160)})
+	if got := f.preview.Area.Box(); got != want || len(f.preview.Dims) != 2 {
+		t.Errorf("shown is %v with %d dimensions, want %v with both", got, len(f.preview.Dims), want)
+	}
+	r.Type(f, Key{Name: "Enter"})
+	if got := f.rooms(); len(got) != 1 || got[0].Outline().Box() != want {
+		t.Errorf("made are %d rooms", len(got))
+	}
+}

@@ -86,8 +86,8 @@ func onFace(ix *index.Index, side plan.ID, self plan.ID, width unit.Length, s un
 	for _, f := range ix.FixturesOn(side) {
 		stops = append(stops, stop{f.At.Along + f.Width/2, words.New("snap.fixture", "center of the {0}", f.Kind.Text()), rankBreak})
 	}
-	stops = append(stops, atStuds(face, width)...)
-	return append(stops, rounds(face, s, near)...)
+	stops = append(stops, atStuds(face, width, s.Step())...)
+	return append(stops, clearOfStuds(face, width, rounds(face, s, near))...)
 }
 
 // across lists the places level with openings on the other sides of the room, and with
@@ -153,17 +153,30 @@ func evenly(ix *index.Index, side, self plan.ID, long unit.Length) (stops []stop
 	return stops
 }
 
-// atStuds lists the places where a box stands against the flank of a stud.
-func atStuds(face frame.Face, width unit.Length) (stops []stop) {
+// atStuds lists the places where a box stands against the flank of a stud, by the finest
+// step that is shown, from the mark that sheets measure from: the stud holds it all the same.
+func atStuds(face frame.Face, width, step unit.Length) (stops []stop) {
 	for _, s := range face.Studs() {
 		left, right := s.Beside(width)
 		for _, at := range []unit.Length{left, right} {
+			mark, _ := frame.Nearest(face.Tapes(), at)
+			at = mark.At + (at - mark.At).Rounded(step)
 			if at > 0 && at < face.Length {
 				stops = append(stops, stop{at, words.New("snap.stud", "against a stud"), rankStud})
 			}
 		}
 	}
 	return stops
+}
+
+// clearOfStuds leaves out the stops at which a stud would stand in the place of a box.
+func clearOfStuds(face frame.Face, width unit.Length, stops []stop) []stop {
+	return slices.DeleteFunc(stops, func(s stop) bool {
+		return slices.ContainsFunc(face.Studs(), func(stud frame.Stud) bool {
+			left, right := stud.Beside(width)
+			return left < s.at && s.at < right
+		})
+	})
 }
 
 // rounds lists the round distances from either corner that the wall of a face ends in,

@@ -18,7 +18,7 @@ func TestRoomsOfOneNameAreToldApartByTheLevel(t *testing.T) {
 		r.Ceiling = 8 * unit.Foot
 		return r
 	}
-	study := room("rcaaaaaaa", "Study", "siaaaaaaa", "sjaaaaaaa", "skaaaaaaa", "slaaaaaaa")
+	study := room("rcaaaaaaa", "Study", "siaaaaaaa", "sjaaaaaaa", "skaaaaaaa", "smaaaaaaa")
 	for _, e := range []edit.Edit{
 		edit.AddLevel{ID: "vbaaaaaaa", Title: "Upper", Elevation: 9 * unit.Foot},
 		edit.AddRoom{Level: "vaaaaaaaa", Room: room("raaaaaaaa", "Bedroom", "saaaaaaaa", "sbaaaaaaa", "scaaaaaaa", "sdaaaaaaa")},
