@@ -97,8 +97,7 @@ func (u *unfolding) ghost(f Face, p frame.Placed) scene.Item {
 	if frame.FrontOf(p.Opening).IsRound {
 		path = r.RoundedPath(r.Width())
 	}
-	dash := min(3, (r.Width()+r.Height())/u.m.Pixel/8) // at least as many to each edge as show its shape
-	return scene.Stroke{Path: path, Pen: u.dashedPen(u.MutedPen(), dash, dash)}
+	return scene.Stroke{Path: path, Pen: u.dashedPen(u.MutedPen(), 3, 3)}
 }
 
 // blockOf is the lumber between two studs, hatched: wood to be added.
