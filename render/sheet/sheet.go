@@ -6,7 +6,6 @@
 package sheet
 
 import (
-
 	"studbay/fill"
 	"studbay/fill/takeoff"
 	"studbay/plan"
