@@ -15,6 +15,8 @@ func TestTwoLengthsThatDifferNeverLookTheSame(t *testing.T) {
 		{Imperial, 6*Foot + 254, 6 * Foot, `72.00001"`},
 		{Imperial, 6*Foot + 1, 6 * Foot, `1828.800001 mm`},
 		{Imperial, Inch / 100, 0, `0.01"`},
+		{Imperial, 6*Foot + Inch/1000 + 1, 6 * Foot, `≈ 72.001"`},
+		{Metric, 1800*Millimetre + 2*Millimetre/5, 1800 * Millimetre, `1800.4 mm`},
 		{Metric, 1800*Millimetre + 1, 1800 * Millimetre, `1800.000001 mm`},
 		{Metric, 1829 * Millimetre, 1800 * Millimetre, `1.829 m`},
 	} {

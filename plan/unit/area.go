@@ -117,25 +117,19 @@ func (a Area) Sqrt() Length {
 	return Length((floorSqrt(uint64(a.hi)<<2|a.lo>>62, a.lo<<2) + 1) / 2)
 }
 
-// floorSqrt returns ⌊√(hi·2⁶⁴ + lo)⌋ of a number below 2¹²⁶: a float's guess, which is off by
-// its rounding, is set right by whole numbers.
+// floorSqrt returns ⌊√(hi·2⁶⁴ + lo)⌋ of a number below 2¹²⁶. A float's guess is off by some
+// 2⁻⁵¹ of it at most; one step of Newton's method in whole numbers never falls below the root,
+// and from so near less than one above it.
 func floorSqrt(hi, lo uint64) uint64 {
 	root := uint64(math.Sqrt(float64(hi)*(1<<64) + float64(lo)))
-	for range 2 { // one step of Newton's method leaves an error of at most one
-		if root > 0 && root > hi {
-			q, _ := bits.Div64(hi, lo, root)
-			root = root/2 + q/2 + (root%2+q%2)/2
-		}
+	if root > hi { // else the number is 0
+		q, _ := bits.Div64(hi, lo, root)
+		root = (root + q) / 2
 	}
-	square := func(r uint64) bool { // r² ≤ the number
-		h, l := bits.Mul64(r, r)
-		return h < hi || h == hi && l <= lo
-	}
-	for root > 0 && !square(root) {
+	h, l := bits.Mul64(root, root)
+	_, borrow := bits.Sub64(lo, l, 0)
+	if _, isOver := bits.Sub64(hi, h, borrow); isOver != 0 {
 		root--
-	}
-	for square(root + 1) {
-		root++
 	}
 	return root
 }

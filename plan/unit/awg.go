@@ -36,9 +36,7 @@ func ParseAWG(text string) (AWG, error) {
 	if strings.HasPrefix(word, "#") {
 		word, start = word[1:], start+1
 	}
-	if n := len(word) - len("AWG"); n > 0 && strings.EqualFold(word[n:], "AWG") {
-		word = strings.TrimSpace(word[:n])
-	}
+	word = strings.TrimSpace(strings.TrimSuffix(strings.ToUpper(word), "AWG"))
 	for _, size := range sizes {
 		if size.String() == word {
 			return size, nil
