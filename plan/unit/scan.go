@@ -10,9 +10,6 @@ import (
 // maxText bounds what a person can have meant by one quantity, in bytes.
 const maxText = 100
 
-// end is what peek returns behind the last character.
-const end rune = -1
-
 // scanner reads numbers and words from one typed quantity.
 type scanner struct {
 	text string
@@ -23,10 +20,8 @@ func (s *scanner) fail(at int, want string) error {
 	return &SyntaxError{Text: s.text, At: at, Want: want}
 }
 
+// peek returns the next character, utf8.RuneError behind the last.
 func (s *scanner) peek() rune {
-	if s.at >= len(s.text) {
-		return end
-	}
 	r, _ := utf8.DecodeRuneInString(s.text[s.at:])
 	return r
 }
@@ -45,7 +40,7 @@ func (s *scanner) skipSpaces() {
 // skip passes one character of the set and reports whether it was there.
 func (s *scanner) skip(set string) bool {
 	r := s.peek()
-	if r == end || r == utf8.RuneError || !strings.ContainsRune(set, r) {
+	if r == utf8.RuneError || !strings.ContainsRune(set, r) {
 		return false
 	}
 	s.next()
