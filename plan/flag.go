@@ -50,3 +50,13 @@ func (f *Flag) UnmarshalJSON(data []byte) error {
 	}
 	return nil
 }
+
+// Answer is what somebody said to a question of yes or no. The empty one is not said.
+type Answer string
+
+// The answers.
+const (
+	Unsaid    Answer = ""
+	AnswerYes Answer = "yes"
+	AnswerNo  Answer = "no"
+)

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"studbay/plan/set"
 )
 
 // ID names one noun of a plan: a kind letter and eight base-32 characters, such as
@@ -67,3 +69,23 @@ func (id ID) Check(kind byte) error {
 	}
 	return nil
 }
+
+// Noun is what a Set holds: a pointer never written after it is in a plan.
+type Noun interface {
+	comparable
+	Key() ID
+}
+
+// Set is an immutable set of nouns in the order of their IDs.
+type Set[T Noun] = set.Set[ID, T]
+
+// Differing is one noun before and after: Old is nil where it was added, New where it was
+// removed.
+type Differing[T Noun] = set.Differing[ID, T]
+
+// ErrTwice is returned where two nouns of a set share an ID.
+var ErrTwice = set.ErrTwice
+
+// NewSet returns a set of the nouns in any order. It fails with ErrTwice where two share an
+// ID, and where one is nil.
+func NewSet[T Noun](nouns ...T) (Set[T], error) { return set.New[ID](nouns...) }

@@ -30,16 +30,6 @@ type Opening struct {
 	Extra    Extra     `json:"-"`
 }
 
-// Answer is what somebody said to a question of yes or no. The empty one is not said.
-type Answer string
-
-// The answers.
-const (
-	Unsaid    Answer = ""
-	AnswerYes Answer = "yes"
-	AnswerNo  Answer = "no"
-)
-
 // Key returns the opening's ID.
 func (o *Opening) Key() ID { return o.ID }
 

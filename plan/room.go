@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"errors"
+	"fmt"
 	"slices"
 	"strconv"
 
@@ -126,84 +128,6 @@ func (r *Room) SideAt(id ID) int {
 // FloorThickness returns how far the finished floor lies above the subfloor.
 func (r *Room) FloorThickness() unit.Length { return Thickness(r.Floor) }
 
-// SideKind says what a side is made of.
-type SideKind string
-
-// The kinds of side: railing and open are where a room has no wall.
-const (
-	SideWall    SideKind = "wall"
-	SideGlass   SideKind = "glass"
-	SideRailing SideKind = "railing"
-	SideOpen    SideKind = "open"
-)
-
-// Side is one straight edge of a room, from Start to the next side's Start. Its ID
-// outlives edits of the outline.
-type Side struct {
-	ID     ID         `json:"id"`
-	Start  geom.Point `json:"start"`
-	Kind   SideKind   `json:"kind"`
-	Finish []Layer    `json:"finish,omitempty"` // from the studs outward into the room
-	Studs  Studs      `json:"studs"`
-	// Places are the studs of the wall one by one, from left to right, where they were taped
-	// or said; none leaves them to the spacing. Those at the ends of the face and at breaks
-	// are not among them.
-	Places []StudPlace `json:"places,omitempty"`
-	Rated  bool        `json:"rated,omitempty"` // fire-resistance rated, says the user
-	// Rating tells more of a rated wall.
-	Rating Rating `json:"rating,omitzero"`
-	// Separation tells the board between a dwelling and its garage, which is no rated
-	// assembly: gaps are closed there, boxes need no listing.
-	Separation bool `json:"separation,omitempty"`
-	// Condition is that of all that no zone tells. It, zones, probes and trim are from
-	// version 1.1 on.
-	Condition Condition `json:"condition,omitempty"`
-	Zones     []Zone    `json:"zones,omitempty"` // from left to right
-	Probes    []Probe   `json:"probes,omitempty"`
-	Trim      []Trim    `json:"trim,omitempty"`
-	Extra     Extra     `json:"-"`
-}
-
-// Key returns the side's ID.
-func (s *Side) Key() ID { return s.ID }
-
-// Studs is the framing behind a side. Depth serves only a side with nothing behind
-// it; between two rooms the geometry tells.
-type Studs struct {
-	Spacing unit.Length `json:"spacing"`         // on centre
-	Depth   unit.Length `json:"depth"`           // of the stud, such as 3-1/2 in
-	First   unit.Length `json:"first,omitempty"` // centre of the first stud from the end it is laid out from; 0: one spacing
-	// FromRight tells a layout that starts at the side's right end and not at its left.
-	FromRight bool        `json:"from_right,omitempty"`
-	Thick     unit.Length `json:"thick,omitempty"` // of a stud along the wall; 0: 1-1/2 in
-	Steel     bool        `json:"steel,omitempty"`
-}
-
-// StudState says how well the place of a stud is known.
-type StudState string
-
-// The states, the surest last.
-const (
-	StudAssumed  StudState = "assumed"
-	StudStated   StudState = "stated"
-	StudMeasured StudState = "measured"
-)
-
-// StudPlace is one stud of a wall by its centre, from the left end of the side that
-// tells it.
-type StudPlace struct {
-	At    unit.Length `json:"at"`
-	State StudState   `json:"state"`
-}
-
-// Rating is what the user says of a fire-resistance rated wall.
-type Rating struct {
-	Assembly string `json:"assembly,omitempty"` // as its listing names it
-	Cavity   string `json:"cavity,omitempty"`   // what fills it: empty for nothing
-	// Putty tells that boxes of the wall get listed pads or another listed protection.
-	Putty bool `json:"putty,omitempty"`
-}
-
 // Joists is the framing of a ceiling. The zero value is not known.
 type Joists struct {
 	Along   ID          `json:"along,omitempty"`   // the side they run beside
@@ -212,40 +136,15 @@ type Joists struct {
 	Depth   unit.Length `json:"depth,omitempty"`
 }
 
-// Layer is one layer of a finish or floor build-up.
-type Layer struct {
-	Name        string      `json:"name"`
-	Thickness   unit.Length `json:"thickness"`
-	Combustible bool        `json:"combustible,omitempty"`
-	// Undecided tells a layer that is not settled: its thickness is a guess.
-	Undecided bool `json:"undecided,omitempty"`
-	// Lath tells plaster, and what its keys grip; from version 1.1 on.
-	Lath Lath `json:"lath,omitempty"`
+// leastRoom is how small a room may be in one direction and still be meant: common
+// practice, a chase or a shallow closet is hardly less.
+const leastRoom = unit.Foot
+
+// IsTiny reports whether a room is so narrow that its size was hardly meant.
+func IsTiny(r Room) bool {
+	box := r.Outline().Box()
+	return min(box.Width(), box.Height()) < leastRoom
 }
-
-// Thickness returns the sum of the layers.
-func Thickness(layers []Layer) (sum unit.Length) {
-	for _, l := range layers {
-		sum += l.Thickness
-	}
-	return sum
-}
-
-// SideRef is a side with the room and level it belongs to.
-type SideRef struct {
-	Level ID
-	Room  *Room
-	At    int // in Room.Sides
-}
-
-// Key returns the side's ID.
-func (r *SideRef) Key() ID { return r.Room.Sides[r.At].ID }
-
-// Side returns the side itself.
-func (r *SideRef) Side() *Side { return r.Room.Sides[r.At] }
-
-// Line returns the side from its left end to its right as seen in the room.
-func (r *SideRef) Line() geom.Segment { return r.Room.Segment(r.At) }
 
 // NewRoom returns a room of walls with the corners, in either direction, and an ID for
 // each side.
@@ -307,4 +206,95 @@ func TurnedRound(sides []*Side) []*Side {
 		out = append(out, &s)
 	}
 	return out
+}
+
+// maxSides bounds the sides of a room; no room comes near.
+const maxSides = 512
+
+// MaxBays bounds the vehicle bays of a garage.
+const MaxBays = 20
+
+// Check reports what is wrong with a room by itself: its outline, its ceiling, its
+// sides' own fields. It looks at no other noun.
+func (r *Room) Check() error {
+	if err := checkText(r); err != nil {
+		return err
+	}
+	if err := wellFormed(r.ID, KindRoom); err != nil {
+		return err
+	}
+	if err := checkOutline(r); err != nil {
+		return err
+	}
+	if r.Ceiling <= 0 || r.Ceiling > Reach {
+		return Refuse(nil, "ceiling", "{0} needs a ceiling above its floor", r.text()).At("/ceiling")
+	}
+	if r.Bays < 0 || r.Bays > MaxBays {
+		return Refuse(nil, "bays", "{0} has {1} vehicle bays; a garage has 1 to {2}", r.text(), r.Bays, MaxBays).At("/bays")
+	}
+	if r.Faces != FacesUnsaid && r.Faces != FacesFront && r.Faces != FacesBack {
+		return Refuse(nil, "faces", "{0} faces “front” or “back”, not “{1}”", r.text(), string(r.Faces)).At("/faces")
+	}
+	if !isCondition(r.Overhead) {
+		return Refuse(nil, "overhead", "the ceiling of {0} is in an unknown condition “{1}”", r.text(), string(r.Overhead)).At("/overhead")
+	}
+	if !IsPrefix(r.Prefix) {
+		return Refuse(nil, "prefix", "“{0}” is not a tag prefix: up to 8 letters, digits or dashes that do not end in a digit", r.Prefix).At("/prefix")
+	}
+	if err := checkLayers(r.text(), r.Floor); err != nil {
+		return In("/floor", err)
+	}
+	if err := notNegative(r.text(), r.Joists.Spacing, r.Joists.First, r.Joists.Depth); err != nil {
+		return In("/joists", err)
+	}
+	for i, s := range r.Sides {
+		if err := s.Check(r.text()); err != nil {
+			return In(fmt.Sprintf("/sides/%d", i), err)
+		}
+	}
+	return nil
+}
+
+func checkOutline(r *Room) error {
+	if len(r.Sides) > maxSides {
+		return Refuse(nil, "sides", "{0} has more than {1} sides", r.text(), maxSides).At("/sides")
+	}
+	seen := make(map[ID]bool, len(r.Sides))
+	for i, s := range r.Sides {
+		if s == nil || seen[s.ID] {
+			return Refuse(ErrTaken, "side-twice", "{0} has a side that is empty or stands twice", r.text()).At(fmt.Sprintf("/sides/%d", i))
+		}
+		seen[s.ID] = true
+		if err := CheckReach(r.text(), s.Start.X, s.Start.Y); err != nil {
+			return In(fmt.Sprintf("/sides/%d/start", i), err)
+		}
+	}
+	outline := r.Outline()
+	if err := outline.Check(); err != nil {
+		return outlineRefusal(r, err)
+	}
+	if !outline.IsClockwise() {
+		return Refuse(ErrNoRoom, "turned", "{0} would turn inside out", r.text()).At("/sides")
+	}
+	return nil
+}
+
+// outlineRefusal puts what is wrong with an outline in words.
+func outlineRefusal(r *Room, err error) error {
+	var flaw *geom.PolygonError
+	if !errors.As(err, &flaw) {
+		return err
+	}
+	out := Refuse(ErrNoRoom, "outline", "{0} has an outline that cannot be built", r.text())
+	switch flaw.Flaw {
+	case geom.TooFewCorners:
+		out = Refuse(ErrNoRoom, "outline.few", "{0} needs three corners or more", r.text())
+	case geom.ZeroEdge:
+		out = Refuse(ErrNoRoom, "outline.zero", "{0} has a side {1} without length", r.text(), flaw.I+1)
+	case geom.RepeatedCorner:
+		out = Refuse(ErrNoRoom, "outline.repeated", "corners {1} and {2} of {0} are one point", r.text(), flaw.I+1, flaw.J+1)
+	case geom.EdgesMeet:
+		out = Refuse(ErrNoRoom, "outline.meet", "sides {1} and {2} of {0} cross or touch", r.text(), flaw.I+1, flaw.J+1)
+	}
+	return out.At("/sides")
 }

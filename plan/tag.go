@@ -212,3 +212,16 @@ func splitTag(tag string) (letters string, number int) {
 	}
 	return letters, number
 }
+
+// IsPrefix reports whether a text may stand before the number of a tag: at most eight
+// letters, figures and dashes, not ending in a figure, or nothing.
+func IsPrefix(prefix string) bool {
+	n, last := 0, 'A'
+	for _, r := range prefix {
+		if !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '-' {
+			return false
+		}
+		n, last = n+1, r
+	}
+	return n <= 8 && !unicode.IsDigit(last)
+}

@@ -12,12 +12,21 @@ func taggedPlan(kept map[string]int, tags ...string) Plan {
 	h, l := *p.Header, *p.Levels[0]
 	h.NextTag, p.Header = kept, &h
 	for i, tag := range tags {
-		l.Openings = l.Openings.With(&Opening{ID: keyOf('o', i + 1), Tag: tag})
+		l.Openings = l.Openings.With(&Opening{ID: keyOf('o', i+1), Tag: tag})
 	}
 	return p.WithLevel(&l)
 }
 
-func keyOf(kind byte, n int) ID { return ID(string(kind)) + key(n)[1:] }
+// keyOf is the n-th ID of a kind.
+func keyOf(kind byte, n int) ID {
+	id := []byte("_aaaaaaaa")
+	id[0] = kind
+	for i := len(id) - 1; n > 0; i-- {
+		id[i] = idLetters[n%32]
+		n /= 32
+	}
+	return ID(id)
+}
 
 // The next tag of a prefix is one past the greatest number in use or ever given up; what
 // only looks like one of the prefix counts for nothing.
@@ -101,7 +110,7 @@ func TestPrefixesSuggested(t *testing.T) {
 		p := New("P", "vaaaaaaaa")
 		l := *p.Levels[0]
 		for i, prefix := range tt.used {
-			l.Rooms = l.Rooms.With(&Room{ID: keyOf('r', i + 1), Prefix: prefix})
+			l.Rooms = l.Rooms.With(&Room{ID: keyOf('r', i+1), Prefix: prefix})
 		}
 		if got := SuggestPrefix(p.WithLevel(&l), tt.name); got != tt.want {
 			t.Errorf("for %q beside %v it is %s, want %s", tt.name, tt.used, got, tt.want)

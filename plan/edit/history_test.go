@@ -190,3 +190,20 @@ func TestAnEditThroughoutIsNoStep(t *testing.T) {
 		t.Errorf("units that are none: %v", err)
 	}
 }
+
+// In a gesture there is something to take back once something was done in it.
+func TestUndoInAGestureSaysWhetherItDid(t *testing.T) {
+	h := edit.NewHistory(shed(t), 0)
+	h.Begin(words.Text{})
+	if h.CanUndo() || h.Undo() || h.InGesture() {
+		t.Error("nothing was done, and something was taken back")
+	}
+	h.Begin(words.Text{})
+	must(t, h.Do(slideTo(40*in)))
+	if !h.CanUndo() || h.CanRedo() || h.UndoName().String() != "Move opening" || !h.RedoName().IsZero() || !h.Undo() {
+		t.Error("what was done was not taken back")
+	}
+	if h.Undo() || h.Redo() || h.CanUndo() || h.CanRedo() || len(h.Done()) != 0 {
+		t.Error("a gesture that was taken back has left a step")
+	}
+}

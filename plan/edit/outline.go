@@ -142,14 +142,10 @@ func modulo(a, m unit.Length) unit.Length { return (a%m + m) % m }
 func (r *reshaped) carried(now *plan.Room, a plan.Anchor, width unit.Length) plan.Anchor {
 	if r.rehost != nil {
 		a.Host, a.Along = r.rehost(a.Host, a.Along, width)
-	} else if i, j := r.was.SideAt(a.Host), now.SideAt(a.Host); i >= 0 && j >= 0 {
-		a.Along += shift(r.was.Segment(i), now.Segment(j))
+	} else {
+		a.Along += shift(r.was.Segment(r.was.SideAt(a.Host)), now.Segment(now.SideAt(a.Host)))
 	}
-	i := now.SideAt(a.Host)
-	if i < 0 {
-		return a
-	}
-	room := now.Segment(i).Length() - width
+	room := now.Segment(now.SideAt(a.Host)).Length() - width
 	kept := max(0, min(a.Along, room))
 	// Rounding of slanted sides is mended in silence, anything more only if asked.
 	if r.clamp || (a.Along-kept).Abs() <= plan.Slack {

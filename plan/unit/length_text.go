@@ -114,14 +114,14 @@ func (l Length) Metric(step Length) string {
 // one towards zero where the nearest is out of range. Step must be above zero.
 func (l Length) Rounded(step Length) Length {
 	_, count := l.steps(step)
-	hi, lo := bits.Mul64(count, uint64(step))
-	if hi != 0 || lo > 1<<63-1 {
-		lo -= uint64(step)
+	m := count * uint64(step) // half a step past 2⁶³ at most
+	if m > 1<<63-1 {
+		m -= uint64(step)
 	}
 	if l < 0 {
-		return -Length(lo)
+		return -Length(m)
 	}
-	return Length(lo)
+	return Length(m)
 }
 
 // withMinus puts the reader's minus for the hyphen of a decimal.

@@ -104,8 +104,8 @@ func TestWhatNoUserCanAsk(t *testing.T) {
 	} {
 		func() {
 			defer func() {
-				if recover() == nil {
-					t.Errorf("%s is answered", name)
+				if why, ok := recover().(string); !ok || !strings.HasPrefix(why, "unit: ") {
+					t.Errorf("%s is answered, or not refused in words: %v", name, why)
 				}
 			}()
 			ask()
@@ -115,5 +115,18 @@ func TestWhatNoUserCanAsk(t *testing.T) {
 		if got := (3 * Inch).Inches(den); got != `3"` {
 			t.Errorf("on a tape of %d marks 3 in read %s", den, got)
 		}
+	}
+}
+
+// A hundred bytes are read, and a bare unit as small as there is.
+func TestTheLongestText(t *testing.T) {
+	if got, err := Parse(strings.Repeat("0", 99)+"1", Inch); got != Inch || err != nil {
+		t.Errorf("a hundred figures are %v, %v", got, err)
+	}
+	if got, err := Parse("3", Nanometre); got != 3 || err != nil {
+		t.Errorf("3 nm are %v, %v", got, err)
+	}
+	if got, err := ParseVolume(strings.Repeat("0", 99) + "1"); got != CubicInch || err != nil {
+		t.Errorf("a hundred figures are %v, %v", got, err)
 	}
 }

@@ -1,4 +1,4 @@
-package plan
+package set
 
 import (
 	"encoding/json"
@@ -10,16 +10,24 @@ import (
 	"pgregory.net/rapid"
 )
 
+// noun is the least that a set holds.
+type noun struct {
+	ID       string `json:"id"`
+	Question string `json:"question"`
+}
+
+func (n *noun) Key() string { return n.ID }
+
 // checkShape holds what a set's chunks promise: at most chunkMax in each, none empty,
 // keys in order, leaves equally deep, low the least key below, and marks those of what is there.
-func checkShape(t *rapid.T, s Set[*Decision]) {
+func checkShape(t *rapid.T, s Set[string, *noun]) {
 	depths := map[int]bool{}
-	var walk func(c *chunk[*Decision], depth int) (n int)
-	walk = func(c *chunk[*Decision], depth int) (n int) {
+	var walk func(c *chunk[string, *noun], depth int) (n int)
+	walk = func(c *chunk[string, *noun], depth int) (n int) {
 		if len(c.items) > chunkMax || len(c.kids) > chunkMax || len(c.items)+len(c.kids) == 0 {
 			t.Fatalf("a chunk holds %d nouns and %d chunks", len(c.items), len(c.kids))
 		}
-		if marks := slices.Concat(marksOf(c.items, (*Decision).Key), marksOf(c.kids, (*chunk[*Decision]).least)); !slices.Equal(c.marks, marks) {
+		if marks := slices.Concat(marksOf(c.items, (*noun).Key), marksOf(c.kids, (*chunk[string, *noun]).least)); !slices.Equal(c.marks, marks) {
 			t.Fatalf("marks %x, of what is there %x", c.marks, marks)
 		}
 		if c.isLeaf() {
@@ -58,10 +66,10 @@ func checkShape(t *rapid.T, s Set[*Decision]) {
 }
 
 // drawSet changes a set and a map in the same ways.
-func drawSet(t *rapid.T, s Set[*Decision], model map[ID]*Decision, span int) (Set[*Decision], map[ID]*Decision) {
+func drawSet(t *rapid.T, s Set[string, *noun], model map[string]*noun, span int) (Set[string, *noun], map[string]*noun) {
 	model = maps.Clone(model)
 	if model == nil {
-		model = map[ID]*Decision{}
+		model = map[string]*noun{}
 	}
 	for range rapid.IntRange(0, 12).Draw(t, "bursts") {
 		from, n := rapid.IntRange(0, span).Draw(t, "from"), rapid.IntRange(1, 200).Draw(t, "n")
@@ -74,7 +82,7 @@ func drawSet(t *rapid.T, s Set[*Decision], model map[ID]*Decision, span int) (Se
 				delete(model, id)
 				continue
 			}
-			d := &Decision{ID: id}
+			d := &noun{ID: id}
 			s = s.With(d)
 			model[id] = d
 		}
@@ -82,19 +90,19 @@ func drawSet(t *rapid.T, s Set[*Decision], model map[ID]*Decision, span int) (Se
 	return s, model
 }
 
-func key(n int) ID {
+func key(n int) string {
 	digits := []byte("daaaaaaaa")
 	for i := len(digits) - 1; n > 0; i-- {
-		digits[i] = idLetters[n%32]
+		digits[i] = "abcdefghijkmnpqrstuvwxyz23456789"[n%32]
 		n /= 32
 	}
-	return ID(digits)
+	return string(digits)
 }
 
 func TestSetIsAMap(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		span := rapid.SampledFrom([]int{3, 100, 4000}).Draw(t, "span")
-		before, _ := drawSet(t, Set[*Decision]{}, nil, span)
+		before, _ := drawSet(t, Set[string, *noun]{}, nil, span)
 		kept := slices.Collect(before.All())
 		s, model := drawSet(t, before, maps.Collect(keyed(before)), span)
 		checkShape(t, s)
@@ -115,22 +123,22 @@ func TestSetIsAMap(t *testing.T) {
 func TestSetDiffFindsWhatMapsDo(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		span := rapid.SampledFrom([]int{3, 100, 4000}).Draw(t, "span")
-		a, was := drawSet(t, Set[*Decision]{}, nil, span)
+		a, was := drawSet(t, Set[string, *noun]{}, nil, span)
 		b, now := drawSet(t, a, was, span)
-		var want []Differing[*Decision]
+		var want []Differing[string, *noun]
 		for i := range span {
 			if x, y := was[key(i)], now[key(i)]; x != y {
-				want = append(want, Differing[*Decision]{x, y})
+				want = append(want, Differing[string, *noun]{x, y})
 			}
 		}
-		slices.SortFunc(want, func(x, y Differing[*Decision]) int { return strings.Compare(string(idOf(x)), string(idOf(y))) })
+		slices.SortFunc(want, func(x, y Differing[string, *noun]) int { return strings.Compare(idOf(x), idOf(y)) })
 		if got := a.Diff(b); !slices.Equal(got, want) {
 			t.Fatalf("Diff finds %d changes, want %d", len(got), len(want))
 		}
 	})
 }
 
-func idOf(c Differing[*Decision]) ID {
+func idOf(c Differing[string, *noun]) string {
 	if c.Old != nil {
 		return c.Old.ID
 	}
@@ -140,11 +148,11 @@ func idOf(c Differing[*Decision]) ID {
 func TestNewSetInAnyOrder(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.SampledFrom([]int{0, 1, 47, 48, 49, 64, 65, 48*48 + 1, 5000}).Draw(t, "n")
-		var nouns []*Decision
+		var nouns []*noun
 		for i := range n {
-			nouns = append(nouns, &Decision{ID: key(i * 7919 % 5003)})
+			nouns = append(nouns, &noun{ID: key(i * 7919 % 5003)})
 		}
-		s, err := NewSet(nouns...)
+		s, err := New(nouns...)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -158,37 +166,37 @@ func TestNewSetInAnyOrder(t *testing.T) {
 }
 
 func TestSetRefuses(t *testing.T) {
-	a := &Decision{ID: key(1)}
-	if _, err := NewSet(a, a); err == nil {
+	a := &noun{ID: key(1)}
+	if _, err := New(a, a); err == nil {
 		t.Error("a set took one ID twice")
 	}
-	if _, err := NewSet(a, nil); err == nil {
+	if _, err := New(a, nil); err == nil {
 		t.Error("a set took nil")
 	}
-	var s Set[*Decision]
+	var s Set[string, *noun]
 	if err := json.Unmarshal([]byte(`[null]`), &s); err == nil {
 		t.Error("a set was read from null")
 	}
 }
 
 func TestSetJSON(t *testing.T) {
-	s, _ := NewSet(&Decision{ID: key(2)}, &Decision{ID: key(1), Question: "How high?"})
+	s, _ := New(&noun{ID: key(2)}, &noun{ID: key(1), Question: "How high?"})
 	text, err := json.Marshal(s)
 	if want := `[{"id":"daaaaaaab","question":"How high?"},{"id":"daaaaaaac","question":""}]`; err != nil || string(text) != want {
 		t.Errorf("Marshal = %s, %v, want %s", text, err, want)
 	}
-	var back Set[*Decision]
-	if err := json.Unmarshal(text, &back); err != nil || !sameSet(s, back) {
+	var back Set[string, *noun]
+	if err := json.Unmarshal(text, &back); err != nil || !slices.EqualFunc(slices.Collect(s.All()), slices.Collect(back.All()), func(a, b *noun) bool { return *a == *b }) {
 		t.Errorf("read back: %v, %v", slices.Collect(back.All()), err)
 	}
-	if text, _ := json.Marshal(Set[*Decision]{}); string(text) != "[]" {
+	if text, _ := json.Marshal(Set[string, *noun]{}); string(text) != "[]" {
 		t.Errorf("an empty set is %s", text)
 	}
 }
 
 // keyed yields a set's nouns by their IDs.
-func keyed[T Noun](set Set[T]) func(func(ID, T) bool) {
-	return func(yield func(ID, T) bool) {
+func keyed(set Set[string, *noun]) func(func(string, *noun) bool) {
+	return func(yield func(string, *noun) bool) {
 		for noun := range set.All() {
 			if !yield(noun.Key(), noun) {
 				return

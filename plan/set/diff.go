@@ -1,12 +1,12 @@
-package plan
+package set
 
 // Differing is one noun before and after: Old is nil where it was added, New where it
 // was removed.
-type Differing[T Noun] struct{ Old, New T }
+type Differing[K ~string, T Noun[K]] struct{ Old, New T }
 
 // Diff returns what differs between two sets in the order of IDs. Chunks that both
 // share are passed whole, so the cost follows what differs.
-func (s Set[T]) Diff(after Set[T]) (changes []Differing[T]) {
+func (s Set[K, T]) Diff(after Set[K, T]) (changes []Differing[K, T]) {
 	if s.root == after.root {
 		return nil
 	}
@@ -20,12 +20,12 @@ func (s Set[T]) Diff(after Set[T]) (changes []Differing[T]) {
 		case !okA && !okB:
 			return changes
 		case !okB || okA && left < right:
-			changes = append(changes, Differing[T]{a.take(), none})
+			changes = append(changes, Differing[K, T]{a.take(), none})
 		case !okA || right < left:
-			changes = append(changes, Differing[T]{none, b.take()})
+			changes = append(changes, Differing[K, T]{none, b.take()})
 		default:
 			if x, y := a.take(), b.take(); x != y {
-				changes = append(changes, Differing[T]{x, y})
+				changes = append(changes, Differing[K, T]{x, y})
 			}
 		}
 	}
@@ -33,22 +33,24 @@ func (s Set[T]) Diff(after Set[T]) (changes []Differing[T]) {
 
 // cursor walks a set from left to right. It stands before a chunk, or before an item of
 // the leaf at the end of its path, and goes down into a chunk only when asked.
-type cursor[T Noun] struct {
-	path []rung[T] // from the root down
-	next *chunk[T] // the chunk it stands before; nil within a leaf and at the end
+type cursor[K ~string, T Noun[K]] struct {
+	path []rung[K, T] // from the root down
+	next *chunk[K, T] // the chunk it stands before; nil within a leaf and at the end
 }
 
 // rung is a chunk the cursor is in: at is the place of the next kid or item.
-type rung[T Noun] struct {
-	in *chunk[T]
+type rung[K ~string, T Noun[K]] struct {
+	in *chunk[K, T]
 	at int
 }
 
-func cursorAt[T Noun](root *chunk[T]) *cursor[T] { return &cursor[T]{next: root} }
+func cursorAt[K ~string, T Noun[K]](root *chunk[K, T]) *cursor[K, T] {
+	return &cursor[K, T]{next: root}
+}
 
 // align passes what both share and goes down until both stand before chunks of one
 // height that differ in an item, or one stands within a leaf.
-func (c *cursor[T]) align(o *cursor[T]) {
+func (c *cursor[K, T]) align(o *cursor[K, T]) {
 	for c.next != nil && o.next != nil {
 		switch {
 		case c.next == o.next:
@@ -68,7 +70,7 @@ func (c *cursor[T]) align(o *cursor[T]) {
 }
 
 // key returns the key of the next noun; it reports false at the end.
-func (c *cursor[T]) key() (ID, bool) {
+func (c *cursor[K, T]) key() (K, bool) {
 	if c.next != nil {
 		return c.next.low, true
 	}
@@ -80,7 +82,7 @@ func (c *cursor[T]) key() (ID, bool) {
 }
 
 // take returns the next noun and passes it.
-func (c *cursor[T]) take() T {
+func (c *cursor[K, T]) take() T {
 	for c.next != nil {
 		c.down()
 	}
@@ -94,16 +96,16 @@ func (c *cursor[T]) take() T {
 }
 
 // down goes into the chunk that the cursor stands before.
-func (c *cursor[T]) down() {
+func (c *cursor[K, T]) down() {
 	into := c.next
-	c.path, c.next = append(c.path, rung[T]{into, 0}), nil
+	c.path, c.next = append(c.path, rung[K, T]{into, 0}), nil
 	if !into.isLeaf() {
 		c.next = into.kids[0]
 	}
 }
 
 // pass goes past the chunk that the cursor stood before.
-func (c *cursor[T]) pass() {
+func (c *cursor[K, T]) pass() {
 	c.next = nil
 	for len(c.path) > 0 {
 		top := &c.path[len(c.path)-1]

@@ -1,4 +1,9 @@
-package plan
+// Package set holds nouns of a plan as an immutable set in the order of their keys.
+//
+// Nouns are pointers never written after they are in a set. A changed set shares all but one
+// chunk and its spine with the old one, and Diff passes what two sets share, so that an edit
+// and a comparison cost what they change and not what a plan holds.
+package set
 
 import (
 	"encoding/binary"
@@ -14,9 +19,9 @@ import (
 )
 
 // Noun is what a Set holds: a pointer never written after it is in a plan.
-type Noun interface {
+type Noun[K ~string] interface {
 	comparable
-	Key() ID
+	Key() K
 }
 
 // chunkMax is how many nouns, or chunks, stand in one chunk: an edit copies one
@@ -26,8 +31,8 @@ const chunkMax = 64
 // Set is an immutable set of nouns in the order of their IDs. With and Without
 // return a changed set that shares all but one chunk and its spine with the old
 // one. The zero value is empty.
-type Set[T Noun] struct {
-	root *chunk[T]
+type Set[K ~string, T Noun[K]] struct {
+	root *chunk[K, T]
 	n    int
 }
 
@@ -35,69 +40,69 @@ type Set[T Noun] struct {
 // the number of chunks from it down to a leaf: 0 for a leaf, the same for all kids. The marks
 // of the items, or of the least keys of the kids, stand beside them: what is looked for is
 // found without fetching the others from all over the memory.
-type chunk[T Noun] struct {
-	low    ID
+type chunk[K ~string, T Noun[K]] struct {
+	low    K
 	height int
 	marks  []uint64
 	items  []T
-	kids   []*chunk[T]
+	kids   []*chunk[K, T]
 }
 
 // markOf returns the beginning of an ID as a number: of two IDs whose marks differ the lesser
 // has the lesser.
-func markOf(id ID) uint64 {
+func markOf[K ~string](id K) uint64 {
 	var begin [8]byte
 	copy(begin[:], id)
 	return binary.BigEndian.Uint64(begin[:])
 }
 
-func (c *chunk[T]) isLeaf() bool { return c.kids == nil }
+func (c *chunk[K, T]) isLeaf() bool { return c.kids == nil }
 
 // ErrTwice is returned where two nouns of a set share an ID.
 var ErrTwice = errors.New("stands twice")
 
-// NewSet returns a set of the nouns in any order. It fails with ErrTwice where two share
+// New returns a set of the nouns in any order. It fails with ErrTwice where two share
 // an ID, and where one is nil.
-func NewSet[T Noun](nouns ...T) (Set[T], error) {
+func New[K ~string, T Noun[K]](nouns ...T) (Set[K, T], error) {
 	var none T
 	if i := slices.Index(nouns, none); i >= 0 {
-		return Set[T]{}, fmt.Errorf("noun %d is empty", i)
+		return Set[K, T]{}, fmt.Errorf("noun %d is empty", i)
 	}
 	sorted := slices.Clone(nouns)
 	sort.Slice(sorted, func(i, j int) bool { return sorted[i].Key() < sorted[j].Key() })
 	for i := 1; i < len(sorted); i++ {
 		if sorted[i].Key() == sorted[i-1].Key() {
-			return Set[T]{}, fmt.Errorf("id %q: %w", string(sorted[i].Key()), ErrTwice)
+			return Set[K, T]{}, fmt.Errorf("id %q: %w", string(sorted[i].Key()), ErrTwice)
 		}
 	}
-	var row []*chunk[T]
+	var row []*chunk[K, T]
 	for part := range slices.Chunk(sorted, chunkMax*3/4) {
 		row = append(row, leaf(slices.Clone(part), marksOf(part, T.Key)))
 	}
 	for len(row) > 1 {
-		var up []*chunk[T]
+		var up []*chunk[K, T]
 		for part := range slices.Chunk(row, chunkMax*3/4) {
-			up = append(up, spine(slices.Clone(part), marksOf(part, (*chunk[T]).least)))
+			up = append(up, spine(slices.Clone(part), marksOf(part, (*chunk[K, T]).least)))
 		}
 		row = up
 	}
 	if len(row) == 0 {
-		return Set[T]{}, nil
+		return Set[K, T]{}, nil
 	}
-	return Set[T]{row[0], len(sorted)}, nil
+	return Set[K, T]{row[0], len(sorted)}, nil
 }
 
-func leaf[T Noun](items []T, marks []uint64) *chunk[T] {
-	return &chunk[T]{low: items[0].Key(), items: items, marks: marks}
+func leaf[K ~string, T Noun[K]](items []T, marks []uint64) *chunk[K, T] {
+	return &chunk[K, T]{low: items[0].Key(), items: items, marks: marks}
 }
 
-func spine[T Noun](kids []*chunk[T], marks []uint64) *chunk[T] {
-	return &chunk[T]{low: kids[0].low, height: kids[0].height + 1, kids: kids, marks: marks}
+func spine[K ~string, T Noun[K]](kids []*chunk[K, T], marks []uint64) *chunk[K, T] {
+	return &chunk[K, T]{low: kids[0].low, height: kids[0].height + 1, kids: kids, marks: marks}
 }
 
-func (c *chunk[T]) least() ID { return c.low }
+func (c *chunk[K, T]) least() K { return c.low }
 
-func marksOf[E any](list []E, key func(E) ID) []uint64 {
+func marksOf[K ~string, E any](list []E, key func(E) K) []uint64 {
 	marks := make([]uint64, len(list))
 	for i, e := range list {
 		marks[i] = markOf(key(e))
@@ -106,10 +111,10 @@ func marksOf[E any](list []E, key func(E) ID) []uint64 {
 }
 
 // Len returns how many nouns the set holds.
-func (s Set[T]) Len() int { return s.n }
+func (s Set[K, T]) Len() int { return s.n }
 
 // Get returns the noun with the ID, and whether there is one.
-func (s Set[T]) Get(id ID) (T, bool) {
+func (s Set[K, T]) Get(id K) (T, bool) {
 	c := s.root
 	for c != nil && !c.isLeaf() {
 		c = c.kids[c.kidFor(id)]
@@ -124,7 +129,7 @@ func (s Set[T]) Get(id ID) (T, bool) {
 }
 
 // kidFor returns which kid may hold the ID: the last that does not begin after it.
-func (c *chunk[T]) kidFor(id ID) int {
+func (c *chunk[K, T]) kidFor(id K) int {
 	mark := markOf(id)
 	i, _ := slices.BinarySearch(c.marks, mark)
 	for i < len(c.kids) && c.marks[i] == mark && c.kids[i].low <= id {
@@ -134,7 +139,7 @@ func (c *chunk[T]) kidFor(id ID) int {
 }
 
 // find returns where the ID stands or would stand in a leaf, and whether it is there.
-func (c *chunk[T]) find(id ID) (int, bool) {
+func (c *chunk[K, T]) find(id K) (int, bool) {
 	mark := markOf(id)
 	i, _ := slices.BinarySearch(c.marks, mark)
 	for ; i < len(c.items) && c.marks[i] == mark; i++ {
@@ -146,11 +151,11 @@ func (c *chunk[T]) find(id ID) (int, bool) {
 }
 
 // All yields the nouns in the order of their IDs.
-func (s Set[T]) All() iter.Seq[T] {
+func (s Set[K, T]) All() iter.Seq[T] {
 	return func(yield func(T) bool) { s.root.all(yield) }
 }
 
-func (c *chunk[T]) all(yield func(T) bool) bool {
+func (c *chunk[K, T]) all(yield func(T) bool) bool {
 	if c == nil {
 		return true
 	}
@@ -168,39 +173,39 @@ func (c *chunk[T]) all(yield func(T) bool) bool {
 }
 
 // With returns the set with the noun in it, in place of one with the same ID.
-func (s Set[T]) With(noun T) Set[T] {
+func (s Set[K, T]) With(noun T) Set[K, T] {
 	if s.root == nil {
-		return Set[T]{leaf([]T{noun}, []uint64{markOf(noun.Key())}), 1}
+		return Set[K, T]{leaf([]T{noun}, []uint64{markOf(noun.Key())}), 1}
 	}
 	grown := 0
 	parts := s.root.with(noun, &grown)
 	root := parts[0]
 	if len(parts) == 2 {
-		root = spine(parts, marksOf(parts, (*chunk[T]).least))
+		root = spine(parts, marksOf(parts, (*chunk[K, T]).least))
 	}
-	return Set[T]{root, s.n + grown}
+	return Set[K, T]{root, s.n + grown}
 }
 
 // with returns the one or two chunks that stand for c with the noun in it. Marks that stay
 // the same are shared.
-func (c *chunk[T]) with(noun T, grown *int) []*chunk[T] {
+func (c *chunk[K, T]) with(noun T, grown *int) []*chunk[K, T] {
 	if c.isLeaf() {
 		i, found := c.find(noun.Key())
 		if found {
 			items := slices.Clone(c.items)
 			items[i] = noun
-			return []*chunk[T]{leaf(items, c.marks)}
+			return []*chunk[K, T]{leaf(items, c.marks)}
 		}
 		*grown = 1
-		return halves(replaced(c.items, i, 0, noun), replaced(c.marks, i, 0, markOf(noun.Key())), leaf[T])
+		return halves(replaced(c.items, i, 0, noun), replaced(c.marks, i, 0, markOf(noun.Key())), leaf[K, T])
 	}
 	i := c.kidFor(noun.Key())
 	parts := c.kids[i].with(noun, grown)
 	marks := c.marks
 	if len(parts) > 1 || parts[0].low != c.kids[i].low {
-		marks = replaced(marks, i, 1, marksOf(parts, (*chunk[T]).least)...)
+		marks = replaced(marks, i, 1, marksOf(parts, (*chunk[K, T]).least)...)
 	}
-	return halves(replaced(c.kids, i, 1, parts...), marks, spine[T])
+	return halves(replaced(c.kids, i, 1, parts...), marks, spine[K, T])
 }
 
 // replaced returns the list with others in place of so many of it from i on.
@@ -210,19 +215,19 @@ func replaced[E any](list []E, i, many int, by ...E) []E {
 }
 
 // halves wraps the list in one chunk, or in two where one would be too long.
-func halves[T Noun, E any](list []E, marks []uint64, wrap func([]E, []uint64) *chunk[T]) []*chunk[T] {
+func halves[K ~string, T Noun[K], E any](list []E, marks []uint64, wrap func([]E, []uint64) *chunk[K, T]) []*chunk[K, T] {
 	if len(list) <= chunkMax {
-		return []*chunk[T]{wrap(list, marks)}
+		return []*chunk[K, T]{wrap(list, marks)}
 	}
 	mid := len(list) / 2
-	return []*chunk[T]{
+	return []*chunk[K, T]{
 		wrap(slices.Clone(list[:mid]), slices.Clone(marks[:mid])),
 		wrap(slices.Clone(list[mid:]), slices.Clone(marks[mid:])),
 	}
 }
 
 // Without returns the set without the noun of that ID, if it was there.
-func (s Set[T]) Without(id ID) Set[T] {
+func (s Set[K, T]) Without(id K) Set[K, T] {
 	if _, ok := s.Get(id); !ok {
 		return s
 	}
@@ -230,11 +235,11 @@ func (s Set[T]) Without(id ID) Set[T] {
 	for root != nil && len(root.kids) == 1 {
 		root = root.kids[0]
 	}
-	return Set[T]{root, s.n - 1}
+	return Set[K, T]{root, s.n - 1}
 }
 
 // without returns c less the noun, or nil where nothing is left.
-func (c *chunk[T]) without(id ID) *chunk[T] {
+func (c *chunk[K, T]) without(id K) *chunk[K, T] {
 	if c.isLeaf() {
 		i, _ := c.find(id)
 		if len(c.items) == 1 {
@@ -256,33 +261,33 @@ func (c *chunk[T]) without(id ID) *chunk[T] {
 }
 
 // MarshalJSON writes the nouns as an array in the order of their IDs.
-func (s Set[T]) MarshalJSON() ([]byte, error) {
+func (s Set[K, T]) MarshalJSON() ([]byte, error) {
 	return json.Marshal(slices.AppendSeq(make([]T, 0, s.n), s.All()))
 }
 
 // UnmarshalJSON reads an array of nouns. It fails where two share an ID or one is null.
-func (s *Set[T]) UnmarshalJSON(data []byte) error {
+func (s *Set[K, T]) UnmarshalJSON(data []byte) error {
 	var nouns []T
 	if err := json.Unmarshal(data, &nouns); err != nil {
 		return err
 	}
-	set, err := NewSet(nouns...)
+	set, err := New(nouns...)
 	*s = set
 	return err
 }
 
 // MarshalJSONTo writes the nouns as an array in the order of their IDs.
-func (s Set[T]) MarshalJSONTo(to *jsontext.Encoder) error {
+func (s Set[K, T]) MarshalJSONTo(to *jsontext.Encoder) error {
 	return v2.MarshalEncode(to, slices.AppendSeq(make([]T, 0, s.n), s.All()))
 }
 
 // UnmarshalJSONFrom reads an array of nouns. It fails with ErrTwice where two share an ID.
-func (s *Set[T]) UnmarshalJSONFrom(from *jsontext.Decoder) error {
+func (s *Set[K, T]) UnmarshalJSONFrom(from *jsontext.Decoder) error {
 	var nouns []T
 	if err := v2.UnmarshalDecode(from, &nouns); err != nil {
 		return err
 	}
-	set, err := NewSet(nouns...)
+	set, err := New(nouns...)
 	*s = set
 	return err
 }
