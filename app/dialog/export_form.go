@@ -10,6 +10,7 @@ import (
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/plan/words"
+	"studbay/render/paint"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet"
@@ -23,7 +24,8 @@ type exportForm struct {
 	recall ExportMemory
 	paper  paper.Paper
 	scale  paper.Scale
-	format string // .pdf or .png
+	reader sheet.Reader
+	format string // .pdf, .png or .svg
 	dpi    int
 	// second is another language that the pages are written in as well, or nil.
 	second *language.Language
@@ -50,7 +52,7 @@ const choicesWidth = 300
 // AskExport shows the dialog.
 func (s *Stage) AskExport(of Source, recall ExportMemory) {
 	s.canvas().Unfocus()
-	f := &exportForm{stage: s, of: of, recall: recall, format: recall.ExportFormat(), dpi: recall.ExportDPI()}
+	f := &exportForm{stage: s, of: of, recall: recall, reader: sheet.ForAll, format: recall.ExportFormat(), dpi: recall.ExportDPI()}
 	var err error
 	if f.paper, err = paper.Named(recall.Paper()); err != nil || f.paper.System != of.System() {
 		f.paper = paper.Usual(of.System())
@@ -73,6 +75,7 @@ func (f *exportForm) build() {
 		return c
 	}
 	fields := []fyne.CanvasObject{
+		choice(s.say("export.reader", "For"), f.readers),
 		choice(s.say("export.paper", "Paper"), f.papers),
 		choice(s.say("export.scale", "Scale"), f.scales),
 		choice(s.say("export.pages", "Pages"), f.which),
@@ -110,6 +113,15 @@ func (f *exportForm) papers() (options []look.Option) {
 			f.paper = p
 			f.recall.SetPaper(p.Name)
 		}))
+	}
+	return options
+}
+
+// readers offers whom the set is for, everybody first.
+func (f *exportForm) readers() (options []look.Option) {
+	all := sheet.Readers
+	for _, r := range append([]sheet.Reader{sheet.ForAll}, all[:len(all)-1]...) {
+		options = append(options, f.option(f.stage.voice.Say(r.Text()), r == f.reader, true, func() { f.reader = r }))
 	}
 	return options
 }
@@ -164,8 +176,9 @@ func (f *exportForm) formats() (options []look.Option) {
 	}{
 		{".pdf", words.New("export.pdf", "PDF, one file")},
 		{".png", words.New("export.png", "PNG, one picture per page")},
+		{".svg", words.New("export.svg", "SVG, one drawing per page")},
 	} {
-		options = append(options, f.option(f.stage.voice.Say(format.name), f.format == format.extension, false, func() {
+		options = append(options, f.option(f.stage.voice.Say(format.name), f.format == format.extension, true, func() {
 			f.format = format.extension
 			f.recall.SetExportFormat(format.extension)
 		}))
@@ -198,7 +211,7 @@ func (f *exportForm) layOut() {
 	s := f.stage
 	f.job++
 	job, ix, result := f.job, f.of.Index(), f.of.Result()
-	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice}
+	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice, Reader: f.reader, Cover: paint.IsSet(f.format)}
 	if f.second != nil {
 		o.Second = &words.Voice{Catalogue: language.Catalogue(f.second.Tag), System: s.voice.System}
 	}

@@ -110,6 +110,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 		options.Paper = paper.Usual(p.voice.System)
 	}
 	options.Voice, options.Packed = p.voice, true
+	options.Cover = paint.IsSet(r.to)
 	if r.bilingual {
 		options.Second = r.second(p.voice.System)
 	}

@@ -116,6 +116,13 @@ func FormatOf(file string) (Format, error) {
 	return Format{}, &FormatError{file}
 }
 
+// IsSet reports whether a file of this ending holds all pages, as a set that is leafed
+// through does.
+func IsSet(file string) bool {
+	f, err := FormatOf(file)
+	return err == nil && !f.EachPage
+}
+
 // PageFile returns the name of the file that page i, from 0, is saved in: out.png,
 // out-2.png, out-3.png where each page has its own, else the name itself.
 func (f Format) PageFile(file string, i int) string {

@@ -17,13 +17,14 @@ const (
 
 // page is one page in the making.
 type page struct {
-	b     *book
-	scene *scene.Scene
-	name  string // what it shows, such as "Ground floor, openings"
-	part  string // of a set that goes on: "continued"
-	scale string // in words, or empty
-	north bool   // an arrow is wanted
-	key   *keyPlan
+	b       *book
+	scene   *scene.Scene
+	name    string // what it shows, such as "Ground floor, openings"
+	part    string // of a set that goes on: "continued"
+	scale   string // in words, or empty
+	north   bool   // an arrow is wanted
+	isCover bool
+	key     *keyPlan
 
 	changes []revision.Change // listed in the title block, on a page of revisions
 

@@ -23,6 +23,23 @@ const (
 // Readers lists them in the order help does.
 var Readers = []Reader{ForCrew, ForDrywall, ForInspector, ForSupplier, ForClient, ForAll}
 
+// Text says whom a set is for as a choice does.
+func (r Reader) Text() words.Text {
+	switch r {
+	case ForCrew:
+		return words.New("reader.crew", "the crew")
+	case ForDrywall:
+		return words.New("reader.drywall", "the drywaller")
+	case ForInspector:
+		return words.New("reader.inspector", "the inspector")
+	case ForSupplier:
+		return words.New("reader.supplier", "the supplier")
+	case ForClient:
+		return words.New("reader.client", "the client")
+	}
+	return words.New("reader.all", "everybody: all sheets")
+}
+
 // ReaderNamed returns the reader of a name. The error lists them all.
 func ReaderNamed(name string) (Reader, error) {
 	if r := Reader(strings.ToLower(name)); slices.Contains(Readers, r) {

@@ -27,6 +27,7 @@ type Options struct {
 	// nil for a set in one.
 	Second *words.Voice
 	Reader Reader // whom the set is for: the pages that this one reads
+	Cover  bool   // a cover begins the set
 	// Columns are those of the schedule by the IDs of table.ScheduleIDs, in this order;
 	// none are as many of the usual ones as the width holds.
 	Columns []string
@@ -44,6 +45,7 @@ var kinds = []struct {
 	build func(*book) error
 	by    []Reader
 }{
+	{"cover", (*book).cover, Readers},
 	{"plan of each level", (*book).levels, Readers},
 	{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
 	{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},
@@ -52,6 +54,7 @@ var kinds = []struct {
 	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
 	{"list for the visit", (*book).visits, []Reader{ForInspector}},
 	{"drywall and its cut-outs", (*book).cutMap, []Reader{ForDrywall}},
+	{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
 	{"what to buy", (*book).supplies, []Reader{ForSupplier}},
 	{"blocks, cables and panel", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},
 }
@@ -96,6 +99,9 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 // finished draws what needs the number of all pages and returns them.
 func (b *book) finished() (scenes []*scene.Scene) {
 	for i, p := range b.pages {
+		if p.isCover {
+			b.fillCover(p)
+		}
 		p.finish(i+1, len(b.pages))
 		if b.o.Packed {
 			p.scene.Pack()
