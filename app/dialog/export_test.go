@@ -40,6 +40,7 @@ func TestExportAsPicturesHasTheirDots(t *testing.T) {
 	}
 	s.take(s.choice(form, "Format"), "PNG")
 	s.take(s.choice(form, "Dots per inch"), "100")
+	s.says("the one there is")
 	path := filepath.Join(t.TempDir(), "den.png")
 	s.press(form, "Choose a file")
 	s.write(path)

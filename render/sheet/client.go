@@ -47,7 +47,9 @@ func (f *flow) clientRoom(r *plan.Room) {
 	scale := clientScale(b, box.Width().Millimetres(), box.Height().Millimetres(), f.width())
 	tall := box.Height().Millimetres() * scale.Times()
 	f.heading(b.roomName(r), tall+3*clientText.line())
-	d := b.drawRoom(level, box, scale, scene.Point{X: f.left(), Y: f.y})
+	calm := *b // a client is shown where things are, not what is still to be settled
+	calm.found = newFound(b.ix, nil)
+	d := calm.drawRoom(level, box, scale, scene.Point{X: f.left(), Y: f.y})
 	f.page.add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
 	f.y += tall + 2
 	for _, o := range told {
@@ -76,7 +78,7 @@ func (b *book) levelOf(r *plan.Room) *plan.Level {
 }
 
 // answerWide is the room that the answer to an opening takes at the right.
-const answerWide = 46.0
+const answerWide = 74.0
 
 // clientOpening puts down what an opening is in plain words, and boxes for an answer.
 func (f *flow) clientOpening(o tell.Opening) {

@@ -19,6 +19,9 @@ func (b *book) cover() error {
 	return nil
 }
 
+// coverText is what a cover is written in.
+var coverText, coverStrong = style{size: 8.5}, style{size: 8.5, bold: true}
+
 // coverColumns is in how many columns a cover is written.
 const coverColumns = 3
 
@@ -50,11 +53,11 @@ func (f *flow) coverHead() {
 		{b.both("sheet.drawn", "Drawn"), h.Date}, {b.both("sheet.revision", "Revision"), h.Revision},
 	} {
 		if line.value != "" {
-			f.paragraph(style{size: body + 1}, 0, b.say("cover.line", "{0}: {1}", line.name, line.value))
+			f.paragraph(coverText, 0, b.say("cover.line", "{0}: {1}", line.name, line.value))
 		}
 	}
 	f.space(2)
-	f.bothParagraphs(plain, words.New("cover.what",
+	f.bothParagraphs(coverText, words.New("cover.what",
 		"Every electrical opening of these rooms: where it is and how high, which box is built in and whether what enters fits it, and what was found when all of it was checked. Made before the walls are closed, to build by and to settle what is open."))
 }
 
@@ -71,9 +74,9 @@ func (f *flow) contents() {
 		if last > i {
 			number = b.say("cover.range", "{0} to {1}", i+1, last+1)
 		}
-		f.need(plain.line())
-		f.y += plain.line()
-		f.page.add(plain.at(f.left(), f.y-1, number), plain.at(f.left()+18, f.y-1, plain.fit(b.pages[i].name, f.width()-18)))
+		f.need(coverText.line())
+		f.y += coverText.line()
+		f.page.add(coverText.at(f.left(), f.y-1, number), coverText.at(f.left()+18, f.y-1, coverText.fit(b.pages[i].name, f.width()-18)))
 		i = last + 1
 	}
 }
@@ -83,15 +86,15 @@ func (f *flow) standing() {
 	b := f.page.b
 	f.heading(b.both("cover.found", "What was found"), 10)
 	if not := b.result.NotChecked(); !not.IsZero() {
-		f.paragraph(strong, 0, b.o.Voice.Say(not))
+		f.paragraph(coverStrong, 0, b.o.Voice.Say(not))
 		return
 	}
-	f.paragraph(plain, 0, b.say("cover.against", "Checked against {0}{1}. It says what was checked and what was found, and is no approval.", b.edition(), b.amended()))
+	f.paragraph(coverText, 0, b.say("cover.against", "Checked against {0}{1}. It says what was checked and what was found, and is no approval.", b.edition(), b.amended()))
 	f.space(1)
 	all := b.byKind(b.result.All())
 	for _, k := range standingKinds {
 		if n := k.count(all); n > 0 {
-			f.paragraph(strong, 0, b.o.Voice.Say(k.say(n)))
+			f.paragraph(coverStrong, 0, b.o.Voice.Say(k.say(n)))
 		}
 	}
 	f.space(2)
@@ -142,13 +145,13 @@ func (f *flow) coverRooms() {
 	f.heading(b.both("cover.rooms", "Rooms"), 10)
 	for _, l := range b.plan.Levels {
 		if len(b.plan.Levels) > 1 {
-			f.paragraph(strong, 0, l.Name)
+			f.paragraph(coverStrong, 0, l.Name)
 		}
 		for _, r := range b.roomsInOrder(l) {
-			f.need(plain.line())
-			f.y += plain.line()
+			f.need(coverText.line())
+			f.y += coverText.line()
 			count := b.say("cover.openings", "{0}", b.inUse(r))
-			f.page.add(plain.at(f.left(), f.y-1, plain.fit(b.roomName(r), f.width()-16)), plain.right().at(f.right(), f.y-1, count))
+			f.page.add(coverText.at(f.left(), f.y-1, coverText.fit(b.roomName(r), f.width()-16)), coverText.right().at(f.right(), f.y-1, count))
 		}
 	}
 }
@@ -174,7 +177,7 @@ func (b *book) inUse(r *plan.Room) (n int) {
 func (f *flow) coverCautions() {
 	f.heading(f.page.b.both("cover.cautions", "Cautions"), 10)
 	for _, c := range cautionsOf(f.page.b.plan) {
-		f.bothParagraphs(style{size: body}, c)
+		f.bothParagraphs(coverText, c)
 		f.space(1.2)
 	}
 }

@@ -81,8 +81,16 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 			return nil, err
 		}
 	}
+	if o.Cover && len(b.pages) < leastCovered {
+		o.Cover = false
+		return Build(ix, result, o)
+	}
 	return b.finished(), nil
 }
+
+// leastCovered is of how many pages, with its cover, a set is that wants one: fewer are seen
+// at a glance.
+const leastCovered = 4
 
 // newBook begins a set of no pages.
 func newBook(ix *index.Index, result fill.Result, o Options) *book {

@@ -53,7 +53,7 @@ func TestPagesReadClean(t *testing.T) {
 		for _, openings := range []int{0, 9, 45, 120} {
 			t.Run(fmt.Sprintf("%s with %d openings", size.Name, openings), func(t *testing.T) {
 				voice := words.Voice{System: size.System}
-				for i, page := range build(t, plantest.House(uint64(openings), openings), Options{Paper: size, Voice: voice}) {
+				for i, page := range build(t, plantest.House(uint64(openings), openings), Options{Paper: size, Voice: voice, Cover: true}) {
 					for _, fault := range proof.Read(page, rules(size)) {
 						t.Errorf("page %d: %s", i+1, fault)
 					}
