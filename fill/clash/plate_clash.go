@@ -19,8 +19,12 @@ var PlateClash = rule.Rule{
 func checkPlateClash(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	w := v.Wall()
 	onLeft, onRight := frame.RunsOn(v.Room, v.Side.ID)
+	plates := make([]frame.Rect, len(w.Boxes))
 	for i, b := range w.Boxes {
-		plate := b.Plate()
+		plates[i] = b.Plate()
+	}
+	for i, b := range w.Boxes {
+		plate := plates[i]
 		past := unit.Length(0)
 		if !onLeft && b.Left >= 0 {
 			past = max(past, -plate.Left)
@@ -34,14 +38,15 @@ func checkPlateClash(v rule.SideView, fig *code.Figures) (found []rule.Finding) 
 			f.Why = words.New("rule.plate-clash.corner.why", "It is {0} wide and its middle {1} from there.", words.Height(plate.Right-plate.Left), words.Height(min(b.Centre(), v.Length-b.Centre())))
 			found = append(found, f)
 		}
-		for _, o := range w.Boxes[i+1:] {
-			over := plate.OverlapOf(o.Plate())
+		for j := i + 1; j < len(w.Boxes); j++ {
+			o := &w.Boxes[j]
+			over := plate.OverlapOf(plates[j])
 			if over <= 0 || b.Meets(o.Rect) || b.IsThere() && o.IsThere() {
 				continue
 			}
-			of, with := b, o
+			of, with := b, *o
 			if !rule.TellsOf(of.Opening, with.Opening) {
-				of, with = o, b
+				of, with = *o, b
 			}
 			f := tell(w, of, over, fig)
 			f.Message = words.New("rule.plate-clash.two", "The plates of {0} and {1} overlap by {2}", of.Opening.Tag, with.Opening.Tag, words.Height(over))
