@@ -6,6 +6,7 @@
 package naming
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -17,8 +18,41 @@ import (
 // UseOf returns the use that a room's name tells of, plan.UseUnknown where it tells none:
 // by whole words, English or Spanish, the noun deciding, which comes last in English and
 // first in Spanish. "Room 3" tells nothing. Capitals and accents make no difference.
+//
+// A name that joins two rooms, such as "kitchen/dining", is a kitchen where one of them is
+// and the other a room to live in; of two rooms to live in it is the first. Nobody can tell
+// of any other two, such as a bath and a laundry.
 func UseOf(name string) plan.Use {
 	t := all()
+	parts := joined.Split(strings.ToLower(name), -1)
+	use := t.useOf(parts[0])
+	for _, part := range parts[1:] {
+		use = both(use, t.useOf(part))
+	}
+	return use
+}
+
+// joined is what stands between two rooms that are one.
+var joined = regexp.MustCompile(`\s*[/&+]\s*|\s+and\s+`)
+
+// lived are the rooms to live in that ask for no more than a kitchen does.
+var lived = []plan.Use{plan.UseKitchen, plan.UseDining, plan.UseBreakfast, plan.UseLiving, plan.UseFamily}
+
+// both returns the use of two rooms in one.
+func both(one, other plan.Use) plan.Use {
+	switch {
+	case one == other:
+		return one
+	case !slices.Contains(lived, one) || !slices.Contains(lived, other):
+		return plan.UseUnknown
+	case other == plan.UseKitchen:
+		return other
+	}
+	return one
+}
+
+// useOf returns the use that the name of one room tells of.
+func (t *table) useOf(name string) plan.Use {
 	of := t.nameWords(name)
 	if t.isSpanish(of) {
 		slices.Reverse(of)
@@ -30,7 +64,9 @@ func UseOf(name string) plan.Use {
 				return use
 			}
 		case t.has(ifFinished, word):
-			return t.finish(of)
+			return t.finish(name)
+		case t.has(orFinished, word) && t.says(finished, name) && !t.says(unfinished, name):
+			return t.finish(name)
 		default:
 			if use, tells := t.find(noun, word); tells {
 				return use
@@ -57,9 +93,9 @@ func (t *table) beside(before []string) (plan.Use, bool) {
 
 // finish returns the use of what hangs on whether it is finished: nobody can tell where the
 // name does not say so.
-func (t *table) finish(of []string) plan.Use {
+func (t *table) finish(name string) plan.Use {
 	for _, at := range []place{unfinished, finished} {
-		for _, word := range of {
+		for _, word := range words.Plain(name) { // what stands in brackets tells it too
 			if use, tells := t.find(at, word); tells {
 				return use
 			}
@@ -68,8 +104,13 @@ func (t *table) finish(of []string) plan.Use {
 	return plan.UseUnknown
 }
 
+// says reports whether a name has a word of a place.
+func (t *table) says(at place, name string) bool {
+	return slices.ContainsFunc(words.Plain(name), func(word string) bool { return t.has(at, word) })
+}
+
 // oneWord joins what is written in parts and is one word of a name.
-var oneWord = strings.NewReplacer(".", "", "walk-in", "walk")
+var oneWord = strings.NewReplacer(".", "", "walk-in", "walk", "en-suite", "ensuite", "en suite", "ensuite", "water closet", "wc")
 
 // nameWords parts a name into its words. What follows a comma or stands in brackets, and
 // what follows a word such as "under", tells which room it is, not what it is.

@@ -23,12 +23,13 @@ const (
 	where      place = "where"       // what follows tells where the room is, not what it is
 	small      place = "small"       // shows that a name is Spanish
 	ifFinished place = "if finished" // a noun whose use hangs on whether it is finished
+	orFinished place = "or finished" // a noun that names another room where it is finished
 	finished   place = "finished"    // says that it is
 	unfinished place = "unfinished"  // says that it is not
 )
 
 // tells holds the places whose words tell a use.
-var tells = map[place]bool{noun: true, prefix: true, finished: true, unfinished: true, anyRoom: false, where: false, small: false, ifFinished: false}
+var tells = map[place]bool{noun: true, prefix: true, finished: true, unfinished: true, anyRoom: false, where: false, small: false, ifFinished: false, orFinished: false}
 
 const (
 	file    = "room-names.csv"

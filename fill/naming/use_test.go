@@ -26,6 +26,12 @@ func TestUseOf(t *testing.T) {
 		"Vestíbulo": plan.UseFoyer, "Bodega": plan.UseStorage, "Sótano terminado": plan.UseRecreation, "Sótano sin terminar": plan.UseBasement,
 		"Cuarto de juegos": plan.UseRecreation, "Pasillo del dormitorio": plan.UseHall, "Descanso de la escalera": plan.UseHall,
 		"Baño dormitorio": plan.UseBath, "Sala comedor": plan.UseLiving, "CLOSET": plan.UseCloset, "Habitación principal": plan.UseBedroom, "Baño principal": plan.UseBath, "Bano": plan.UseBath,
+		"En suite": plan.UseBath, "En-suite bath": plan.UseBath, "Water closet": plan.UseBath, "Finished attic": plan.UseRecreation,
+		"Unfinished attic": plan.UseAttic, "Attic, not finished": plan.UseAttic, "Ático terminado": plan.UseRecreation, "Basement (finished)": plan.UseRecreation,
+		"Basement, unfinished": plan.UseBasement, "Kitchen/dining": plan.UseKitchen, "Dining / Kitchen": plan.UseKitchen, "Kitchen & living": plan.UseKitchen,
+		"Living/dining": plan.UseLiving, "Kitchen and family room": plan.UseKitchen, "Attic bedroom": plan.UseBedroom,
+		"Bath/laundry": plan.UseUnknown, "Laundry & mud room": plan.UseUnknown, "Closet/hall": plan.UseUnknown,
+		"Cuarto de servicio": plan.UseUnknown, // a maid's bedroom to some, a laundry to others
 		// Nobody can tell: no check is to be switched on or off by such a name.
 		"Golden room": plan.UseUnknown, "Basement": plan.UseUnknown, "Cellar": plan.UseUnknown, "Sótano": plan.UseUnknown, "Room over garage": plan.UseUnknown,
 		"Workshop": plan.UseUnknown, "Zebra": plan.UseUnknown,
