@@ -36,7 +36,7 @@ func Clipped(text string, most int) string {
 		if n++; n > most {
 			return b.String() + "…"
 		}
-		if IsUnseen(r) {
+		if IsUnseen(r) || isLineEnd(r) {
 			r = utf8.RuneError
 		}
 		b.WriteRune(r)
@@ -96,13 +96,17 @@ func checkOneText(text string, long bool) error {
 		}
 	}
 	for at, r := range text {
-		if (r < ' ' || r >= 0x7f) && IsUnseen(r) && !(long && (r == '\n' || r == '\t')) {
+		if (r < ' ' || r >= 0x7f) && (IsUnseen(r) && !(long && (r == '\n' || r == '\t')) || !long && isLineEnd(r)) {
 			from := strings.ToValidUTF8(text[max(0, at-quoted/2):], "")
 			return Refuse(nil, "text-unseen", "the text “{0}” holds a character that cannot be seen ({1}); delete it", Clipped(from, quoted), fmt.Sprintf("U+%04X", r))
 		}
 	}
 	return nil
 }
+
+// isLineEnd reports whether a character ends a line or a paragraph without being a control
+// (Unicode categories Zl and Zp).
+func isLineEnd(r rune) bool { return unicode.In(r, unicode.Zl, unicode.Zp) }
 
 // textMember is a member of a noun that holds text, itself or further in.
 type textMember struct {

@@ -5,6 +5,7 @@ import (
 	"io"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"studbay/plan"
@@ -76,19 +77,24 @@ func (c Cell) plain(s unit.System) string {
 }
 
 // harmless puts an apostrophe before text that spreadsheets take for a formula: the
-// first characters are those of the CSV injection page of the OWASP foundation. Text
-// counts as it came and as it is written, as a reader may drop what begins it.
+// first characters are those of the CSV injection page of the OWASP foundation, and the
+// small forms of the same (Unicode block Small Form Variants). Text counts as it came, as
+// it is written, and without spaces and format characters before it, as a reader may drop
+// what begins it.
 func harmless(text string) string {
 	seen := visible(text)
-	if isFormula(text) || isFormula(seen) {
+	if isFormula(text) || isFormula(strings.TrimLeftFunc(seen, isDropped)) {
 		return "'" + seen
 	}
 	return seen
 }
 
+// isDropped reports whether a reader may drop a character at the beginning of a cell.
+func isDropped(r rune) bool { return unicode.IsSpace(r) || unicode.Is(unicode.Cf, r) }
+
 func isFormula(text string) bool {
 	first, _ := utf8.DecodeRuneInString(text)
-	return text != "" && strings.ContainsRune("=+-@＝＋－＠\t\r\n\x00", first)
+	return text != "" && strings.ContainsRune("=+-@＝＋－＠﹦﹢﹣﹫\t\r\n\x00", first)
 }
 
 // visible is text without the characters that show nothing or turn the order of others,
@@ -97,7 +103,7 @@ func isFormula(text string) bool {
 func visible(text string) string {
 	return strings.Map(func(r rune) rune {
 		switch {
-		case r == '\n' || r == '\t':
+		case r == '\n' || r == '\t' || unicode.In(r, unicode.Zl, unicode.Zp):
 			return ' '
 		case plan.IsUnseen(r) || r == 0xfffe || r == 0xffff:
 			return -1
