@@ -56,6 +56,9 @@ not be read.`),
 }
 
 func (r *answersRequest) run(c *cobra.Command, args []string) error {
+	if err := namesFile(c, "to", r.to); err != nil {
+		return err
+	}
 	if r.to != "" && !strings.HasSuffix(strings.ToLower(r.to), file.Suffix) {
 		return usage(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
 	}

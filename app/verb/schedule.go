@@ -54,11 +54,19 @@ func formNames() (names []string) {
 	return names
 }
 
+// namesFile refuses a flag that is given and names no file.
+func namesFile(c *cobra.Command, flag, name string) error {
+	if c.Flags().Changed(flag) && name == "" {
+		return usage(words.New("usage.no-file-write-or", "no file to write: name it by --{0}, or leave it out", flag))
+	}
+	return nil
+}
+
 func (r *scheduleRequest) run(c *cobra.Command, path string) error {
-	if c.Flags().Changed("to") {
-		if r.to == "" {
-			return usage(words.New("usage.no-file-write-or", "no file to write: name it by --to, or leave it out"))
-		}
+	if err := namesFile(c, "to", r.to); err != nil {
+		return err
+	}
+	if r.to != "" {
 		if _, err := schedule.FormatOf(r.to); err != nil {
 			return usage(words.New("usage.to", "--to {0}", err))
 		}

@@ -2,6 +2,7 @@ package verb
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"io"
 	"io/fs"
@@ -82,7 +83,10 @@ type taken struct {
 }
 
 func (r *takeoffRequest) run(c *cobra.Command, path string) error {
-	if c.Flags().Changed("to") {
+	if err := cmp.Or(namesFile(c, "to", r.to), namesFile(c, "prices-to", r.pricesTo)); err != nil {
+		return err
+	}
+	if r.to != "" {
 		if _, err := schedule.FormatOf(r.to); err != nil {
 			return usage(words.New("usage.to", "--to {0}", err))
 		}
