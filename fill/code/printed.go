@@ -14,6 +14,7 @@ import (
 type printed struct {
 	imperial string // such as "5-1/2 ft"
 	metric   unit.Length
+	metrics  string // the metric one as it is printed, such as "2.0 m"
 	// isGreaterLighter tells a limit of which the greater figure asks less: a reach is, a
 	// clearance is not.
 	isGreaterLighter bool
@@ -48,7 +49,7 @@ func loadPrinted(from fs.FS, all []*Figures) error {
 		if lighter != "greater" && lighter != "smaller" {
 			return row.Wrong("lighter", errors.New("it is greater or smaller"))
 		}
-		pairs[row.Cell("figure")] = printed{row.Cell("imperial"), metric, lighter == "greater"}
+		pairs[row.Cell("figure")] = printed{row.Cell("imperial"), metric, row.Cell("metric"), lighter == "greater"}
 	}
 	for _, f := range all {
 		f.printed = pairs
@@ -91,7 +92,7 @@ func (f *Figures) Limit(figure string) words.Text {
 		imperial = words.New("limit.ft", "{0} ft", feet)
 	}
 	if f.Units == unit.Metric {
-		return words.New("limit.both", "{0} ({1})", pair.metric, imperial)
+		return words.New("limit.both", "{0} ({1})", words.Printed(pair.metrics), imperial)
 	}
 	return imperial
 }

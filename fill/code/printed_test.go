@@ -22,6 +22,8 @@ func TestAMetricPlanMayRestOnEitherFigureOfAPair(t *testing.T) {
 		{"6 ft or 1.8 m", "wall-reach", func(f *Figures) unit.Length { return f.Spacing.WallReach }, 6 * unit.Foot, 6 * unit.Foot, "6 ft", "1.8 m (6 ft)"},
 		{"24 in or 600 mm", "wall-space-min", func(f *Figures) unit.Length { return f.Spacing.WallSpaceMin }, 2 * unit.Foot, 2 * unit.Foot, "24 in", "600 mm (24 in)"},
 		{"18 in or 450 mm", "floor-receptacle-reach", func(f *Figures) unit.Length { return f.Spacing.FloorReach }, 18 * unit.Inch, 18 * unit.Inch, "18 in", "450 mm (18 in)"},
+		{"6 ft 7 in or 2.0 m", "switch-max-height", func(f *Figures) unit.Length { return f.Lighting.SwitchHeight }, 79 * unit.Inch, 79 * unit.Inch, "6 ft 7 in", "2.0 m (6 ft 7 in)"},
+		{"10 ft or 3.0 m", "hall-length", func(f *Figures) unit.Length { return f.Outlets.HallLength }, 120 * unit.Inch, 120 * unit.Inch, "10 ft", "3.0 m (10 ft)"},
 	} {
 		if got := tt.get(imperial); got != tt.imperial {
 			t.Errorf("%s: an imperial plan has %s", tt.name, got)

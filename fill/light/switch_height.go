@@ -27,7 +27,7 @@ var SwitchHeight = rule.Rule{
 		}
 		f := rule.Finding{
 			Severity: rule.Stop, Measured: rule.LengthOf(height), Limit: rule.LengthOf(most),
-			Message: words.New("rule.switch-height.high", "{0} is {1} above the floor", o.Tag, words.Height(height)),
+			Message: words.New("rule.switch-height.high", "{0} is {1} above the floor", o.Tag, words.HeightBeside{Height: height, Other: most}),
 			Why:     words.New("rule.switch-height.why", "A switch is reached from the floor: the center of its grip is not higher than {0}.", fig.Limit("switch-max-height")),
 		}
 		if o.Status.IsOld() {

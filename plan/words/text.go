@@ -39,6 +39,14 @@ func (l Spoken) text(s unit.System) Text {
 // SmallArea is an area that is called out in square inches or centimetres.
 type SmallArea unit.Area
 
+// Printed is a quantity as a book prints it, such as 2.0 m; where a decimal comma is written
+// it has one.
+type Printed string
+
+// HeightBeside is a height that is written beside another which it is compared with: the
+// two look the same only where they are.
+type HeightBeside struct{ Height, Other unit.Length }
+
 // Beside is a length that is written beside another which it is compared with: the two
 // look the same only where they are.
 type Beside struct{ Length, Other unit.Length }
@@ -137,6 +145,10 @@ func (v Voice) value(arg any) string {
 		return v.decimal(v.System.Short(unit.Length(a)))
 	case Spoken:
 		return v.Say(a.text(v.System))
+	case Printed:
+		return v.decimal(string(a))
+	case HeightBeside:
+		return v.decimal(v.System.ShortApart(a.Height, a.Other))
 	case Beside:
 		return v.decimal(v.System.FormatApart(a.Length, a.Other))
 	case SmallArea:
