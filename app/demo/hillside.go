@@ -11,7 +11,8 @@ import (
 // Left in on purpose, so that each rule about where openings are has something to say: a
 // counter of which a part has no receptacle, a powder room and a laundry without one, a deck
 // and an unfinished basement without one, two bays in the garage and one receptacle, which
-// nothing protects, an upper hall and an entry without one; all counters on one circuit; a
+// nothing protects, as nothing does the receptacles of the finished part of the basement, an
+// upper hall and an entry without one; all counters on one circuit; a
 // bedroom without a light, a deck door without one, a bedroom whose switch is on its far
 // wall, one whose switch is behind the door; a switch too high, one whose only cable has no
 // neutral; a pendant in a closet and one over the tub; bedrooms that no breaker protects

@@ -31,7 +31,7 @@ func checkYokesFit(v index.OpeningView, _ *code.Figures) []rule.Finding {
 	f := rule.Finding{
 		Severity: rule.Stop,
 		Measured: rule.CountOf(need), Limit: rule.CountOf(b.Gangs()),
-		Message: words.New("rule.yokes-fit.many", "{0}: {1} yokes in a box of {2} gangs", o.Tag, yokes, b.Gangs()),
+		Message: words.New("rule.yokes-fit.many", "{0}: {1} yokes in a {2}-gang box", o.Tag, yokes, b.Gangs()),
 		Why:     words.New("rule.yokes-fit.many.why", "Each yoke takes a gang of its own: two things cannot be in one place (common practice)."),
 	}
 	if wide > 1 {

@@ -37,7 +37,7 @@ func StairsFrom(ix *index.Index, level *plan.Level) (all []Stairs) {
 			continue
 		}
 		s := Stairs{Fixture: f, From: place.Room, Upper: upper}
-		s.Foot, s.Head = ends(f, frame)
+		s.Foot, s.Head = EndsOf(f, frame)
 		if s.To = upstairs(upper, f, frame, s.Head); s.To != nil {
 			all = append(all, s)
 		}
@@ -55,9 +55,9 @@ func above(p plan.Plan, level *plan.Level) (next *plan.Level) {
 	return next
 }
 
-// ends returns the foot and the head of stairs: as they are drawn they lead to their back
+// EndsOf returns the foot and the head of stairs: as they are drawn they lead to their back
 // where they are deeper than wide, else to their right.
-func ends(f *plan.Fixture, frame geom.Frame) (foot, head geom.Segment) {
+func EndsOf(f *plan.Fixture, frame geom.Frame) (foot, head geom.Segment) {
 	at := func(x, y unit.Length) geom.Point { return frame.Point(x, y) }
 	w, d := f.Width, f.Depth
 	if d > w {

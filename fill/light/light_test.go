@@ -141,6 +141,16 @@ func TestSwitchByDoor(t *testing.T) {
 			r.Opening("switch", r.On(0, 60))
 			r.Opening("switch", r.On(2, 72))
 		}), 0, "common practice"),
+		ruletest.Case("at the foot of stairs in the room", room(func(h *ruletest.House, r *ruletest.Room) {
+			r.Stand(plan.FixtureStairs, plan.Anchor{Host: r.Room.ID, Part: plan.PartFloor, At: geom.Point{X: ruletest.In(120), Y: ruletest.In(80)}}, 36, 120)
+			r.Opening("switch", r.On(2, 30))
+		}), 0, "common practice: stairs are a way into a room"),
+		ruletest.Case("a three-way in a bedroom", room(func(h *ruletest.House, r *ruletest.Room) { r.Opening("three-way", r.On(2, 72)) }), 1, "common practice"),
+		ruletest.Case("a three-way in a hall", func(h *ruletest.House) {
+			r := h.Square(plan.UseHall, 0, 0, 144, 144)
+			r.Break(plan.BreakDoor, 0, 24, 30)
+			r.Opening("three-way", r.On(2, 72))
+		}, 0, "common practice: it may be at the head of stairs"),
 	})
 	h := ruletest.New(t)
 	at(0, 120)(h)

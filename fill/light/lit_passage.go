@@ -140,14 +140,10 @@ func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) 
 	return found
 }
 
-// basementWords are those of English and Spanish by which the name of a level tells that
-// it is below the ground (common practice in naming).
-var basementWords = []string{"basement", "cellar", "sotano"}
-
 // isBasement reports whether a level is a basement: by its name, or since all of it is
 // unfinished.
 func isBasement(l *plan.Level) bool {
-	if slices.ContainsFunc(words.Plain(l.Name), func(w string) bool { return slices.Contains(basementWords, w) }) {
+	if index.TellsBasement(l.Name) {
 		return true
 	}
 	for r := range l.Rooms.All() {

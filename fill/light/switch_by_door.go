@@ -3,6 +3,7 @@ package light
 import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
+	"studbay/fill/house"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -16,7 +17,7 @@ import (
 var SwitchByDoor = rule.Rule{
 	ID:    "switch-by-door",
 	Title: words.New("rule.switch-by-door.title", "A switch by a door of the room"),
-	Doc:   words.New("rule.switch-by-door.doc", `Common practice: who comes in finds a switch by the door. Told in a note where a room has switches for lights in its walls, and none of them is within 4 ft, in a straight line, of the edge of a door, slider or cased opening that one walks through. Rooms with an open side are not checked, nor are those without a switch: that is another rule's. Not checked: what a switch controls, walls between a switch and the door, and on which side the latch is.`),
+	Doc:   words.New("rule.switch-by-door.doc", `Common practice: who comes in finds a switch by the door. Told in a note where a room has switches for lights in its walls, and none of them is within 4 ft, in a straight line, of the edge of a door, slider or cased opening that one walks through. Both ends of stairs that stand in the room count as doors. Rooms with an open side are not checked, nor are those without a switch: that is another rule's; nor halls, foyers and stairs whose switch there is one of several for a light, as at the head of stairs from below. Not checked: what a switch controls, walls between a switch and the door, and on which side the latch is.`),
 	Room:  checkSwitchByDoor,
 }
 
@@ -52,7 +53,7 @@ func checkSwitchByDoor(v index.RoomView, _ *code.Figures) []rule.Finding {
 			}
 		}
 	}
-	if nearest == nil || least.away <= byDoor {
+	if nearest == nil || least.away <= byDoor || isByStairs(v, nearest) {
 		return nil
 	}
 	return []rule.Finding{{
@@ -81,6 +82,36 @@ func doorEdges(v index.RoomView) (edges []doorEdge, isOpen bool) {
 	}
 	return edges, isOpen
 }
+
+// isByStairs reports whether a switch is by stairs that stand in the room, or may be by
+// such as lead up to it, which the view of a room does not show.
+func isByStairs(v index.RoomView, o *plan.Opening) bool {
+	if (v.Room.Use == plan.UseHall || v.Room.Use == plan.UseFoyer || v.Room.Use == plan.UseStairs) && isOneOfSeveral(o) {
+		return true
+	}
+	for i := range v.Sides {
+		for _, on := range v.Sides[i].Openings {
+			if !isSwitch(on) || on.Status == plan.StatusExisting {
+				continue
+			}
+			foot := v.Sides[i].Frame.Point(on.At.Along, 0)
+			for _, f := range v.Standing {
+				if f.Fixture.Kind != plan.FixtureStairs {
+					continue
+				}
+				low, high := house.EndsOf(f.Fixture, f.Frame)
+				_, toLow := low.Nearest(foot)
+				if _, toHigh := high.Nearest(foot); min(toLow, toHigh) <= byDoor {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// isOneOfSeveral reports whether a switch is for a light that another puts on as well.
+func isOneOfSeveral(o *plan.Opening) bool { return o.Kind == "three-way" || o.Kind == "four-way" }
 
 // besideCasing is how far from a door's casing the middle of a switch stands: common
 // practice.

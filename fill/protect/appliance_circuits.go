@@ -1,7 +1,9 @@
 package protect
 
 import (
+	"cmp"
 	"slices"
+	"strings"
 
 	"studbay/fill/code"
 	"studbay/fill/part"
@@ -90,9 +92,9 @@ func judge(v *index.RoomView, uses []plan.Use, oneRoom bool, fig *code.Figures) 
 			f.Why = words.New("rule.appliance-circuits.small.why", "These circuits have {0} A.", int(fig.Protection.ApplianceAmps))
 			found = append(found, f)
 		}
-		if other := stranger(v, c, uses, oneRoom); other != nil {
+		if others := strangers(v, c, uses, oneRoom); len(others) > 0 {
 			f := ofCircuit(c, fig, uses)
-			f.Message = words.New("rule.appliance-circuits.shared", "Circuit {0} serves receptacles of {1}, and {2}", c.Circuit.Number, v.Room.Name, other.Tag)
+			f.Message = words.New("rule.appliance-circuits.shared", "Circuit {0} serves receptacles of {1}, and {2}", c.Circuit.Number, v.Room.Name, someOf(others))
 			f.Why = words.New("rule.appliance-circuits.shared.why", "Such a circuit serves nothing else.")
 			found = append(found, f)
 		}
@@ -123,8 +125,8 @@ func isNoOutlet(k *part.Kind) bool {
 	return k.Family == part.Junction || k.Family == part.LowVoltage || k.Family == part.Switch
 }
 
-// stranger returns what is on a circuit and does not belong there, or nil.
-func stranger(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom bool) *plan.Opening {
+// strangers returns the tags of what is on a circuit and does not belong there.
+func strangers(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom bool) (tags []string) {
 	isOneRoom := !slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
 		return o.Opening.IsInUse() && o.Room != v.Room
 	})
@@ -138,8 +140,20 @@ func stranger(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom 
 		}
 		belongs := k.Family == part.Receptacle && slices.Contains(uses, o.Room.Use) && o.Opening.Kind != "dishwasher" && o.Opening.Kind != "microwave"
 		if !belongs {
-			return o.Opening
+			tags = append(tags, o.Opening.Tag)
 		}
 	}
-	return nil
+	slices.SortFunc(tags, func(a, b string) int { return cmp.Or(cmp.Compare(len(a), len(b)), cmp.Compare(a, b)) })
+	return tags
+}
+
+// mostTags bounds how many tags a message lists.
+const mostTags = 4
+
+// someOf lists tags, the first few of many.
+func someOf(tags []string) words.Text {
+	if n := len(tags) - mostTags; n > 0 {
+		return words.New("rule.appliance-circuits.more", "{0} and {1} more", strings.Join(tags[:mostTags], ", "), n)
+	}
+	return words.New("plain", "{0}", strings.Join(tags, ", "))
 }

@@ -35,7 +35,7 @@ func checkCircuitLoad(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		if n := loads(c); known && n > most {
 			found = append(found, rule.Finding{
 				Severity: rule.Warn, ByPractice: true, About: c.Circuit.ID, Measured: rule.CountOf(n), Limit: rule.CountOf(most),
-				Message: words.New("rule.circuit-load.many", "Circuit {0} of {1} A has {2} receptacles and lights", c.Circuit.Number, c.Circuit.Amps, n),
+				Message: words.New("rule.circuit-load.many", "Circuit {0} of {1} A has {2} receptacles, lights, fans and alarms", c.Circuit.Number, c.Circuit.Amps, n),
 				Why:     words.New("rule.circuit-load.why", "Common practice is no more than {0} on it; the code sets no number.", most),
 			})
 		}

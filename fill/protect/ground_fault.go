@@ -18,7 +18,7 @@ var GroundFault = rule.Rule{
 	ID:     "ground-fault",
 	Title:  words.New("rule.ground-fault.title", "GFCI protection"),
 	Figure: "ground-fault",
-	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and wherever a washer stands, unfinished basements, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. Not checked: paths through doorways into another room, finished basements from 2020 on unless they are told as unfinished, crawl spaces, indoor damp places, areas with a sink for food and drink outside of kitchens but for what is within 6 ft of it, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
+	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and wherever a washer stands, unfinished basements, from 2020 on finished ones too, which are told by the name of the room or its level, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. Not checked: paths through doorways into another room, crawl spaces, indoor damp places, areas with a sink for food and drink outside of kitchens but for what is within 6 ft of it, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
 	Leaves: rule.IfKnown,
 	Room:   checkGroundFault,
 }
@@ -151,7 +151,11 @@ func wantsGroundFault(v *index.RoomView, o *plan.Opening, at geom.Point, fig *co
 	switch v.Room.Use {
 	case plan.UseBath, plan.UseGarage, plan.UseOutdoors, plan.UseLaundry, plan.UseBasement:
 		return words.New("rule.ground-fault.room", "It is asked for in this room: {0}.", v.Room.Use.Text()), true
-	case plan.UseKitchen:
+	}
+	if v.InBasement && fig.Protection.AllOfBasement {
+		return words.New("rule.ground-fault.basement", "It is asked for in all of a basement, finished or not."), true
+	}
+	if v.Room.Use == plan.UseKitchen {
 		if fig.Protection.AllOfKitchen {
 			return words.New("rule.ground-fault.kitchen", "It is asked for of all receptacles in a kitchen."), true
 		}

@@ -153,6 +153,32 @@ func TestArcFault(t *testing.T) {
 			r.Opening("duplex", r.On(0, 80))
 		}, 1, "one note a room"),
 	})
+	for edition, want := range map[string]string{"2014": "NEC 2014 210.12(A)", "2020": "NEC 2020 210.12(A)", "2023": "NEC 2023 210.12(B)"} {
+		h := ruletest.New(t)
+		onCircuit(edition, plan.UseBedroom, "duplex")(h)
+		if found := h.Found(&protect.ArcFault); len(found) != 1 || found[0].Section != want {
+			t.Errorf("%s: %q cites %q, want %s: electricallicenserenewal.com, section 1429", edition, filltest.Said(found), found[0].Section, want)
+		}
+	}
+}
+
+// A basement that is finished is one by what it or its level is called.
+func TestFinishedBasementsWantGroundFaultProtection(t *testing.T) {
+	named := func(edition, level, room string) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			h.Edition, h.Plan.Levels[0].Name = edition, level
+			r := h.Square(plan.UseRecreation, 0, 0, 120, 120)
+			r.Name = room
+			r.Opening("duplex", r.On(0, 40), ruletest.On(h.Circuit(20)))
+		}
+	}
+	ruletest.Try(t, &protect.GroundFault, []ruletest.Trial{
+		ruletest.Case("in 2017", named("2017", "Basement", "Finished basement"), 0, "210.8(A)(5) of 2017: unfinished basements"),
+		ruletest.Case("in 2020 by the room", named("2020", "Level 1", "Finished basement"), 1, "210.8(A)(5) of 2020: basements"),
+		ruletest.Case("in 2023 by the level", named("2023", "Basement", "Playroom"), 1, "210.8(A)(5) of 2023: basements"),
+		ruletest.Case("in Spanish", named("2023", "Sótano", "Sala de juegos"), 1, "210.8(A)(5) of 2023: basements"),
+		ruletest.Case("above the ground", named("2023", "Ground floor", "Playroom"), 0, "210.8(A) names no recreation rooms"),
+	})
 }
 
 func TestApplianceCircuits(t *testing.T) {

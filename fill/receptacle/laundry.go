@@ -36,9 +36,12 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 		if any && away <= fig.Outlets.ApplianceReach+rule.Grain {
 			return nil
 		}
-		f.Limit, f.Measured = rule.LengthOf(fig.Outlets.ApplianceReach), rule.LengthOf(away)
-		f.Message = words.New("rule.laundry-receptacle.far", "The washer in {0} has no receptacle within reach", v.Room.Name)
-		f.Why = words.New("rule.laundry-receptacle.far.why", "A receptacle for an appliance stands within {0} of it.", fig.Limit("appliance-reach"))
+		if any { // the area has one: what is missed is its reach
+			f.Section = fig.Title + " " + fig.Section("appliance-reach")
+			f.Limit, f.Measured = rule.LengthOf(fig.Outlets.ApplianceReach), rule.LengthOf(away)
+			f.Message = words.New("rule.laundry-receptacle.far", "The washer in {0} has no receptacle within reach", v.Room.Name)
+			f.Why = words.New("rule.laundry-receptacle.far.why", "A receptacle for an appliance stands within {0} of it.", fig.Limit("appliance-reach"))
+		}
 		cost = func(p place) (unit.Length, bool) {
 			d := washer.Footprint.Distance(p.side.Frame.Point(p.along, 0))
 			return d, d <= fig.Outlets.ApplianceReach

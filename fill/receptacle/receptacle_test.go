@@ -80,6 +80,22 @@ func TestHallInAMetricPlan(t *testing.T) {
 	}
 }
 
+// roundCorner is a foyer of 64 ft² with 18 in of wall before its second corner and so much
+// after it, between two passages; the walls besides have receptacles.
+func roundCorner(after float64, more ...func(*ruletest.Room)) func(*ruletest.House) {
+	return func(h *ruletest.House) {
+		r := h.Square(plan.UseFoyer, 0, 0, 96, 96)
+		r.Break(plan.BreakPassage, 0, 38, 40)
+		r.Break(plan.BreakPassage, 1, after, 40)
+		for side, along := range []float64{19, 90, 48, 48} {
+			r.Opening("duplex", r.On(side, along))
+		}
+		for _, do := range more {
+			do(r)
+		}
+	}
+}
+
 func TestFoyer(t *testing.T) {
 	foyer := func(width, depth float64) func(*ruletest.House) {
 		return func(h *ruletest.House) { h.Square(plan.UseFoyer, 0, 0, width, depth) }
@@ -96,6 +112,17 @@ func TestFoyer(t *testing.T) {
 				r.Opening("duplex", r.On(side, 48))
 			}
 		}, 0, "210.52(I): doorways are no wall space"),
+		ruletest.Case("3 ft round a corner between two doors", roundCorner(18), 1, "210.52(I) with (A)(2): measured around corners"),
+		ruletest.Case("a sixteenth less", roundCorner(18-sixteenth), 0, "210.52(I): 3 ft or more"),
+		ruletest.Case("one in it", roundCorner(18, func(r *ruletest.Room) { r.Opening("duplex", r.On(1, 10)) }), 0, "210.52(I)"),
+		ruletest.Case("round the corner where the outline begins", func(h *ruletest.House) {
+			r := h.Square(plan.UseFoyer, 0, 0, 96, 96)
+			r.Break(plan.BreakPassage, 3, 0, 96-20)
+			r.Break(plan.BreakPassage, 0, 20, 40)
+			for side, along := range []float64{90, 48, 48} {
+				r.Opening("duplex", r.On(side, along))
+			}
+		}, 1, "210.52(I) with (A)(2): 20 in and 20 in"),
 	})
 }
 
@@ -124,6 +151,22 @@ func TestLaundry(t *testing.T) {
 		ruletest.Case("one that goes", washer(12, ruletest.Removed), 1, "it will not be there"),
 		ruletest.Case("a bedroom", func(h *ruletest.House) { h.Square(plan.UseBedroom, 0, 0, 100, 96) }, 0, "210.52(F) names laundry areas"),
 	})
+	for _, tt := range []struct {
+		name    string
+		make    func(*ruletest.House)
+		section string
+	}{
+		{"none in the area", func(h *ruletest.House) {
+			h.Square(plan.UseLaundry, 0, 0, 100, 96).Fixture(plan.FixtureWasher, 0, 0, 30)
+		}, "NEC 2023 210.52(F)"},
+		{"one out of reach", washer(72 + sixteenth), "NEC 2023 210.50(C)"},
+	} {
+		h := ruletest.New(t)
+		tt.make(h)
+		if found := h.Found(&receptacle.Laundry); len(found) != 1 || found[0].Section != tt.section {
+			t.Errorf("%s: %q cites %q, want %s", tt.name, filltest.Said(found), found[0].Section, tt.section)
+		}
+	}
 }
 
 func TestGarage(t *testing.T) {

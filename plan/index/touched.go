@@ -16,6 +16,7 @@ func Touched(old, now *Index) (rooms, openings []plan.ID) {
 	for _, k := range kinds {
 		k.touched(t, c)
 	}
+	t.levels(c.Levels)
 	t.alongCircuits()
 	return slices.Sorted(maps.Keys(t.rooms)), slices.Sorted(maps.Keys(t.openings))
 }

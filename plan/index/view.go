@@ -23,6 +23,9 @@ type RoomView struct {
 	Controls []*plan.Control
 	// Circuits are those that anything in the room is on, with all else on them.
 	Circuits []CircuitView
+	// InBasement tells a room in a basement, finished or not, by its use or by what it or its
+	// level is called.
+	InBasement bool
 }
 
 // IsLoad reports whether a switch is drawn to an opening on a side or in the floor.
@@ -140,6 +143,7 @@ func (ix *Index) RoomView(id plan.ID) (v RoomView, ok bool) {
 	}
 	v.addControls(ix, v.Floor)
 	v.Circuits = ix.circuitsOf(v)
+	v.InBasement = isInBasement(ix.plan.Level(ref.level), ref.room)
 	return v, true
 }
 
@@ -212,10 +216,10 @@ func (ix *Index) OpeningView(id plan.ID) (v OpeningView, ok bool) {
 	return v, true
 }
 
-// Parts returns the nouns that the view shows. Two views of one room with the same
+// Parts returns the nouns that the view shows, and what it tells besides. Two views of one room with the same
 // parts are the same in all they show.
 func (v RoomView) Parts() (parts []any) {
-	parts = append(parts, v.Room)
+	parts = append(parts, v.Room, v.InBasement)
 	for _, s := range v.Sides {
 		parts = s.appendTo(parts)
 	}
