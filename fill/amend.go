@@ -1,7 +1,10 @@
 package fill
 
 import (
+	"slices"
+
 	"studbay/fill/code"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
 )
@@ -24,6 +27,11 @@ func CheckAmendment(edition string, a plan.Amendment) error {
 	}
 	_, err = figures.WithAmendments([]code.Amendment{{Figure: a.Figure, Value: a.Value, Rule: a.Rule, Reason: a.Reason}})
 	return err
+}
+
+// IsRule reports whether there is a rule of an ID.
+func IsRule(id string) bool {
+	return slices.ContainsFunc(Rules, func(r *rule.Rule) bool { return r.ID == id })
 }
 
 // RuleName is the title of a rule, or its ID where it is not known.

@@ -160,6 +160,8 @@ func (c *checked) putLooked(p *paragraphs) {
 	for a := range c.plan.Amendments.All() {
 		if a.Figure != "" {
 			p.put("  - ", words.New("check.amended", "with a local amendment, {0} is {1}: {2}", a.Figure, a.Value, a.Reason))
+		} else if !fill.IsRule(a.Rule) {
+			p.put("  - ", words.New("check.off-unknown", "a local amendment turns off “{0}”, which is no rule of this program, and changes nothing: {1}", a.Rule, a.Reason))
 		}
 	}
 	p.put("", words.New("check.not-looked", "Nothing else of the code was checked; studbay check --rules tells what each rule leaves out."))

@@ -33,7 +33,7 @@ func UseOf(name string) plan.Use {
 }
 
 // joined is what stands between two rooms that are one.
-var joined = regexp.MustCompile(`\s*[/&+]\s*|\s+and\s+`)
+var joined = regexp.MustCompile(`\s*[/&+]\s*|\s+(and|y)\s+`)
 
 // lived are the rooms to live in that ask for no more than a kitchen does.
 var lived = []plan.Use{plan.UseKitchen, plan.UseDining, plan.UseBreakfast, plan.UseLiving, plan.UseFamily}

@@ -30,7 +30,7 @@ func TestUseOf(t *testing.T) {
 		"Unfinished attic": plan.UseAttic, "Attic, not finished": plan.UseAttic, "Ático terminado": plan.UseRecreation, "Basement (finished)": plan.UseRecreation,
 		"Basement, unfinished": plan.UseBasement, "Kitchen/dining": plan.UseKitchen, "Dining / Kitchen": plan.UseKitchen, "Kitchen & living": plan.UseKitchen,
 		"Living/dining": plan.UseLiving, "Kitchen and family room": plan.UseKitchen, "Attic bedroom": plan.UseBedroom,
-		"Bath/laundry": plan.UseUnknown, "Laundry & mud room": plan.UseUnknown, "Closet/hall": plan.UseUnknown,
+		"Bath/laundry": plan.UseUnknown, "Laundry & mud room": plan.UseUnknown, "Closet/hall": plan.UseUnknown, "Cocina y comedor": plan.UseKitchen, "Baño y lavandería": plan.UseUnknown,
 		"Cuarto de servicio": plan.UseUnknown, // a maid's bedroom to some, a laundry to others
 		// Nobody can tell: no check is to be switched on or off by such a name.
 		"Golden room": plan.UseUnknown, "Basement": plan.UseUnknown, "Cellar": plan.UseUnknown, "Sótano": plan.UseUnknown, "Room over garage": plan.UseUnknown,
