@@ -149,34 +149,35 @@ func TestDemoFindings(t *testing.T) {
 			"note rule.lit-room.unsaid":           4, // lights that no switch is drawn to
 		}},
 		{"hillside", 84, map[string]int{
-			"note rule.box-fill.not-known":         1,  // the old box
-			"note rule.needs-support.block":        1,  // over the counter
-			"note rule.needs-support.none":         1,  // the fewest that serve the living room leave no choice
-			"note rule.switch-by-door.far":         3,  // two at stairs, one on the far wall of a bedroom
-			"stop rule.appliance-circuits.few":     1,  // one circuit for all counters
-			"stop rule.arc-fault.none":             15, // three bedrooms of five receptacles
-			"stop rule.basement-receptacle.missed": 1,
-			"stop rule.basin-reach.missed":         1,
-			"stop rule.carbon-alarm.outside":       3, // three bedrooms
-			"stop rule.closet-light.pendant":       1,
-			"stop rule.counter-reach.missed":       1,
-			"stop rule.foyer-receptacle.missed":    5, // each wall of the entry
-			"stop rule.garage-receptacle.missed":   1,
-			"stop rule.ground-fault.none":          1,
-			"stop rule.hall-receptacle.missed":     1,
-			"stop rule.laundry-receptacle.far":     1,
-			"stop rule.lit-passage.door":           1,
-			"stop rule.lit-room.none":              1,
-			"stop rule.outdoor-receptacle.missed":  1,
-			"stop rule.panel-place.crowded":        1,
-			"stop rule.smoke-alarm.bedroom":        1,
-			"stop rule.switch-height.high":         1,
-			"stop rule.switch-neutral.none":        1,
-			"stop rule.wet-zone.near":              1,
-			"warn rule.circuit-load.many":          2, // bedrooms; lights and alarms
-			"warn rule.old-outlet.none":            1,
-			"warn rule.switch-place.behind":        1,
-			"warn walk.dark":                       2, // two bedrooms
+			"note rule.box-fill.not-known":            1,  // the old box
+			"note rule.needs-support.block":           1,  // over the counter
+			"note rule.needs-support.none":            1,  // the fewest that serve the living room leave no choice
+			"note rule.switch-by-door.far":            1,  // on the far wall of a bedroom
+			"stop rule.appliance-circuits.few":        1,  // one circuit for all counters
+			"stop rule.arc-fault.none":                15, // three bedrooms of five receptacles
+			"stop rule.basement-receptacle.missed":    1,
+			"stop rule.basin-reach.missed":            1,
+			"stop rule.carbon-alarm.outside":          3, // three bedrooms
+			"stop rule.closet-light.pendant":          1,
+			"stop rule.counter-reach.missed":          1,
+			"stop rule.foyer-receptacle.missed":       5, // each wall of the entry
+			"stop rule.foyer-receptacle.missed.round": 1, // 21-1/2 in and 30 in at a corner
+			"stop rule.garage-receptacle.missed":      1,
+			"stop rule.ground-fault.none":             9, // one in the garage, eight in the finished part of the basement
+			"stop rule.hall-receptacle.missed":        1,
+			"stop rule.laundry-receptacle.missed":     1,
+			"stop rule.lit-passage.door":              1,
+			"stop rule.lit-room.none":                 1,
+			"stop rule.outdoor-receptacle.missed":     1,
+			"stop rule.panel-place.crowded":           1,
+			"stop rule.smoke-alarm.bedroom":           1,
+			"stop rule.switch-height.high":            1,
+			"stop rule.switch-neutral.none":           1,
+			"stop rule.wet-zone.near":                 1,
+			"warn rule.circuit-load.many":             2, // bedrooms; lights and alarms
+			"warn rule.old-outlet.none":               1,
+			"warn rule.switch-place.behind":           1,
+			"warn walk.dark":                          2, // two bedrooms
 		}},
 		{"farmhouse", 15, map[string]int{
 			"stop rule.smoke-alarm.level":    1,
