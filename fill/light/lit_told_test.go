@@ -23,9 +23,9 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 			Nobody says which switch puts on a light in den
 			Connect the light with its switch.`, "what is not said is no fault"),
 		ruletest.Told("an attic in which something stands", lit("2020", plan.UseAttic, "", false, false), `
-			stop, NEC 2020 210.70(A)(3): attic
+			stop, NEC 2020 210.70(C): attic
 			attic has no light
-			It has at least one, on a wall switch.`, "210.70(A)(3), 2020"),
+			It has at least one, on a wall switch.`, "thomasdomitrovich.com, 210.70: under (C) from 2017 on"),
 		ruletest.Told("a basement in which something stands, 2023", lit("2023", plan.UseBasement, "", false, false), `
 			stop, NEC 2023 210.70(C): unfinished basement
 			unfinished basement has no light

@@ -175,15 +175,15 @@ func TestWhichCircuitsOfArcFaults(t *testing.T) {
 			r.Opening(kind, r.On(0, 40), ruletest.Up(16), ruletest.On(h.Circuit(20, change)))
 		}
 	}
-	const said = "210.12(A): 120 V, 15 A and 20 A"
+	const said = "210.12(B): 120 V, 15 A and 20 A"
 	ruletest.Try(t, &protect.ArcFault, []ruletest.Trial{
 		ruletest.Case("20 A", of("duplex", func(*plan.Circuit) {}), 1, said),
 		ruletest.Case("21 A", of("duplex", func(c *plan.Circuit) { c.Amps = 21 }), 0, said),
 		ruletest.Case("125 V", of("duplex", func(c *plan.Circuit) { c.Volts = 125 }), 1, said),
 		ruletest.Case("126 V", of("duplex", func(c *plan.Circuit) { c.Volts = 126 }), 0, said),
 		ruletest.Case("a dryer's on a circuit that nobody rated", of("dryer", func(c *plan.Circuit) { c.Amps = 0 }), 0, said),
-		ruletest.Case("a splice", of("junction", func(*plan.Circuit) {}), 0, "210.12(A): outlets and devices"),
-		ruletest.Case("a jack", of("data", func(*plan.Circuit) {}), 0, "210.12(A): of branch circuits"),
+		ruletest.Case("a splice", of("junction", func(*plan.Circuit) {}), 0, "210.12(B): outlets and devices"),
+		ruletest.Case("a jack", of("data", func(*plan.Circuit) {}), 0, "210.12(B): of branch circuits"),
 		ruletest.Case("a kind that nobody knows", of("gramophone", func(*plan.Circuit) {}), 0, "nobody says that it is an outlet"),
 		ruletest.Case("one that is there", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)

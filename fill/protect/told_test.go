@@ -142,34 +142,34 @@ func TestWhatIsToldOfArcFaults(t *testing.T) {
 		ruletest.Told("a bedroom", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseBedroom, 0, 0, 240, 120), h.Circuit(15, ground), "duplex", "A")
 		}, `
-			stop, NEC 2023 210.12(A): A in bedroom
+			stop, NEC 2023 210.12(B): A in bedroom
 			A has no arc-fault protection
 			It is asked for in this room: bedroom. Circuit 1 has none at its breaker.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI yes, AFCI no
-			  now circuit 1: GFCI yes, AFCI yes`, "210.12(A)"),
+			  now circuit 1: GFCI yes, AFCI yes`, "210.12(B)"),
 		ruletest.Told("nobody says of two breakers", func(h *ruletest.House) {
 			r := h.Square(plan.UseDen, 0, 0, 240, 120)
 			tagged(r, h.Circuit(20, unsaid), "duplex", "A", "B")
 			r.Opening("duplex", r.On(2, 40), ruletest.Tagged("C"), ruletest.On(h.Circuit(20, unsaid)))
 		}, `
-			note, open, NEC 2023 210.12(A): circuit 1 in den; 2
+			note, open, NEC 2023 210.12(B): circuit 1 in den; 2
 			In den, 2 openings on circuit 1 want arc-fault protection: nobody says whether its breaker gives it
 			It is asked for in this room: den. Say on the circuit's card what its breaker is.
 			Protect circuit 1 at its breaker:
 			  no more circuit 1: GFCI not said, AFCI not said
 			  now circuit 1: GFCI not said, AFCI yes
 
-			note, open, NEC 2023 210.12(A): circuit 2 in den; 1
+			note, open, NEC 2023 210.12(B): circuit 2 in den; 1
 			C on circuit 2 wants arc-fault protection: nobody says whether its breaker gives it
 			It is asked for in this room: den. Say on the circuit's card what its breaker is.
 			Protect circuit 2 at its breaker:
 			  no more circuit 2: GFCI not said, AFCI not said
-			  now circuit 2: GFCI not said, AFCI yes`, "210.12(A); what is not said is no fault"),
+			  now circuit 2: GFCI not said, AFCI yes`, "210.12(B); what is not said is no fault"),
 		ruletest.Told("nobody says the circuits", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseHall, 0, 0, 240, 120), nil, "duplex", "A", "B", "C")
 		}, `
-			note, open, NEC 2023 210.12(A): hall; 3
+			note, open, NEC 2023 210.12(B): hall; 3
 			In hall 3 openings that want arc-fault protection name no circuit
 			Say what circuit they are on.`, "what is not said is no fault"),
 	})
@@ -228,7 +228,7 @@ func TestWhatIsToldOfACircuitsLoad(t *testing.T) {
 			r.Opening("duplex", r.On(1, 90), ruletest.On(c), ruletest.Removed)
 		}, `
 			warn, by practice: circuit 1 in bedroom; 11 of 10
-			Circuit 1 of 15 A has 11 receptacles and lights
+			Circuit 1 of 15 A has 11 receptacles, lights, fans and alarms
 			Common practice is no more than 10 on it; the code sets no number.`, "common practice: 8 to 10; a switch and a splice take no current"),
 	})
 }

@@ -65,7 +65,7 @@ func TestWhatIsTold(t *testing.T) {
 			r.Opening("washer", r.On(0, 110))
 			blockAll(r)
 		}, `
-			stop, NEC 2023 210.52(F): mudroom; 80" of 72"
+			stop, NEC 2023 210.50(C): mudroom; 80" of 72"
 			The washer in mudroom has no receptacle within reach
 			A receptacle for an appliance stands within 6 ft of it.`, "210.50(C)"))
 	tell(&receptacle.Garage,
@@ -82,7 +82,7 @@ func TestWhatIsTold(t *testing.T) {
 			r.Opening("garage", r.On(0, 40))
 		}, `
 			stop, NEC 2023 210.52(G)(1): garage; 1 of 3
-			garage has 1 receptacles for 3 vehicle bays
+			garage has a receptacle for 1 of its 3 vehicle bays
 			Each bay has one, not higher than 5-1/2 ft; those for a single machine do not count.`, "210.52(G)(1)"))
 	tell(&receptacle.Basement, ruletest.Told("none", func(h *ruletest.House) { blockAll(h.Square(plan.UseBasement, 0, 0, 96, 96)) }, `
 			stop, NEC 2023 210.52(G)(3): unfinished basement; 0 of 1
@@ -159,7 +159,7 @@ func TestWhereAReceptacleIsOffered(t *testing.T) {
 			r.Sides[0].Probes = []plan.Probe{{To: ruletest.In(100)}, {From: ruletest.In(140), To: ruletest.In(240)}}
 		}, `
 			stop, NEC 2023 210.52(G)(1): garage; 1 of 2
-			garage has 1 receptacles for 2 vehicle bays
+			garage has a receptacle for 1 of its 2 vehicle bays
 			Each bay has one, not higher than 5-1/2 ft; those for a single machine do not count.
 			Add a garage receptacle:
 			  now R1 garage on garage/0 face 101-3/16", centre 48" up, PN3`, "common practice: clear of what is told to be blocked, half of 2-5/16 in from its end"),
