@@ -150,7 +150,7 @@ func TestWhatIsToldOfYokes(t *testing.T) {
 			putBox(h, "E", "quad", built("PN4"))
 		}, `
 			stop, NEC 2023 314.16(B)(4): A in living; 2 of 1
-			A: 2 yokes in a box of 1 gangs
+			A: 2 yokes in a 1-gang box
 			Each yoke takes a gang of its own: two things cannot be in one place (common practice).
 
 			stop, NEC 2023 314.16(B)(4): B in living; 2 of 1
@@ -162,7 +162,7 @@ func TestWhatIsToldOfYokes(t *testing.T) {
 			A device among them is 2 gangs wide, and the section counts it by the gangs it needs: two things cannot be in one place (common practice).
 
 			stop, NEC 2023 314.16(B)(4): D in living; 2 of 1
-			D: 2 yokes in a box of 1 gangs
+			D: 2 yokes in a 1-gang box
 			Each yoke takes a gang of its own: two things cannot be in one place (common practice).`, "1 + 2 of 2"),
 	})
 }
