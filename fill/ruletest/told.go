@@ -150,6 +150,8 @@ func (n names) places(f rule.Finding) string {
 // changes tells what is otherwise in a plan than in one before it.
 func changes(was, is plan.Plan) (all []string) {
 	before, after := facts(was), facts(is)
+	slices.Sort(before)
+	slices.Sort(after)
 	for _, line := range before {
 		if !slices.Contains(after, line) {
 			all = append(all, "no more "+line)
@@ -174,7 +176,7 @@ func facts(p plan.Plan) (all []string) {
 			}
 		}
 		for f := range l.Fixtures.All() {
-			all = append(all, fmt.Sprintf("%s %s: provision %v", f.ID, f.Kind, f.Provision))
+			all = append(all, fmt.Sprintf("%s: provision %v", f.Kind, f.Provision))
 		}
 		for o := range l.Openings.All() {
 			all = append(all, n.opening(o))
