@@ -36,7 +36,7 @@ func TestHowManyAnItemMayState(t *testing.T) {
 		}
 	}
 	_, _, err := Need(figures(t, "2023"), Contents{{What: "wire"}})
-	if err == nil || !strings.Contains(err.Error(), `"wire" is no word`) {
+	if err == nil || !strings.Contains(err.Error(), `“wire” is no word`) {
 		t.Errorf("an unknown word: %v, want it named", err)
 	}
 	for text, ok := range map[string]bool{"ground 12x1000": true, "ground 12x1001": false, "device 12:20": true, "cable 12/100": true, "cable 12/101": false} {
