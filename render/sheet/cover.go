@@ -35,11 +35,11 @@ func (b *book) fillCover(p *page) {
 	f.begin(p)
 	f.coverHead()
 	f.contents()
+	f.coverCautions()
 	f.next()
 	f.standing()
 	f.next()
 	f.coverRooms()
-	f.coverCautions()
 }
 
 // coverHead says whose set it is and for whom.
@@ -177,7 +177,7 @@ func (b *book) inUse(r *plan.Room) (n int) {
 func (f *flow) coverCautions() {
 	f.heading(f.page.b.both("cover.cautions", "Cautions"), 10)
 	for _, c := range cautionsOf(f.page.b.plan) {
-		f.bothParagraphs(coverText, c)
+		f.bothParagraphs(style{size: body}, c)
 		f.space(1.2)
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan/plantest"
 	"studbay/plan/words"
+	"studbay/render/paper"
 	"studbay/render/rendertest"
 	"studbay/render/sheet/proof"
 	"studbay/render/tell"
@@ -54,6 +55,30 @@ func TestCoverSaysWhatIsInTheSet(t *testing.T) {
 		}
 		if want := words.New("", "{0} to change before it is built", stops).String(); stops > 0 && !slices.Contains(texts, want) {
 			t.Errorf("%s: the cover does not say %q", name, want)
+		}
+	}
+}
+
+// TestCoverCarriesEveryCaution: on the smallest paper too.
+func TestCoverCarriesEveryCaution(t *testing.T) {
+	size, err := paper.Named("letter")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, ix := range rendertest.Demos(t) {
+		result, err := fill.Check(ix)
+		if err != nil {
+			t.Fatal(err)
+		}
+		pages, err := Build(ix, result, Options{Cover: true, Paper: size, Reader: ForSupplier})
+		if err != nil {
+			t.Fatal(err)
+		}
+		said := strings.Join(proof.Texts(pages[0]), " ")
+		for _, c := range cautionsOf(ix.Plan()) {
+			if !strings.Contains(said, c.String()) {
+				t.Errorf("%s: the cover does not say %q", name, c)
+			}
 		}
 	}
 }
