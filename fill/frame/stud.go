@@ -62,7 +62,12 @@ func (s Stud) overlaps(t Stud) bool { return s.Left() < t.Right() && t.Left() < 
 // it is no wall or nobody tells a spacing. They belong to the wall, so that the other face
 // of a partition is given the same ones.
 func (f Face) Studs() []Stud {
-	return slices.DeleteFunc(f.Uprights(), func(s Stud) bool { return s.Kind == JackStud || s.Kind == Cripple })
+	return fullHeight(f.Uprights())
+}
+
+// fullHeight keeps the uprights that go from plate to plate.
+func fullHeight(all []Stud) []Stud {
+	return slices.DeleteFunc(all, func(s Stud) bool { return s.Kind == JackStud || s.Kind == Cripple })
 }
 
 // Framed is a face with its uprights, worked out once.
@@ -77,6 +82,9 @@ func (f Face) Framed() Framed {
 	laid := f.laidOut()
 	return Framed{f, f.uprights(laid), surest(laid)}
 }
+
+// Studs is that of Face, of the uprights worked out already.
+func (f Framed) Studs() []Stud { return fullHeight(slices.Clone(f.All)) }
 
 // Between gives the uprights that are there anywhere from one height above the finished
 // floor to another.

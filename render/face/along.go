@@ -16,7 +16,8 @@ type mark struct {
 	to float64 // y of what stands there
 }
 
-// high is from how high the centre of a box is measured along the top of its face.
+// high is from how high the centre of a box stands on the string over the face and no longer
+// on the one under it: half of a usual wall, so that the line to it is short.
 const high = 4 * unit.Foot
 
 // along draws how far boxes and rough openings are from either end: of high boxes over the

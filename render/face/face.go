@@ -25,7 +25,8 @@ import (
 type Face struct {
 	Room  *plan.Room
 	Wall  *frame.Wall
-	Boxes []Box // from the left, the lowest first
+	Boxes []Box        // from the left, the lowest first
+	studs []frame.Stud // of full height, from the left
 	ix    *index.Index
 }
 
@@ -47,6 +48,7 @@ func Of(ix *index.Index, room plan.ID, setBack unit.Length) (all []Face) {
 	for i := range view.Sides {
 		side := &view.Sides[i]
 		f := Face{Room: view.Room, Wall: frame.WallIn(side, view.Room), ix: ix}
+		f.studs = f.Wall.Studs()
 		for _, o := range side.Openings {
 			if o.IsGone() || side.Side.Kind != plan.SideWall {
 				continue
@@ -81,7 +83,7 @@ func (f Face) Stud(s *frame.Stud) (number int, ok bool) {
 	if s == nil {
 		return 0, false
 	}
-	for i, t := range f.Wall.Face.Studs() {
+	for i, t := range f.studs {
 		if t.At == s.At {
 			return i + 1, true
 		}

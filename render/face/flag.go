@@ -5,7 +5,6 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/render/glyph"
 	"studbay/render/scene"
 )
@@ -15,6 +14,10 @@ type flag struct {
 	lines []scene.Run
 	box   scene.Rect // of the box it is of
 }
+
+// flagSteps is over how many places above and below its box a flag is tried, each some
+// four fifths of an em from the one before.
+const flagSteps = 24
 
 // flagLine is from line to line, in ems.
 const flagLine = 1.22
@@ -85,7 +88,7 @@ func (d *drawing) roomFor(f flag) (scene.Rect, bool) {
 	wide, tall := d.size(f)
 	t := d.m.Text
 	for _, gap := range []float64{0.7 * t, 2.5 * t, 5 * t, 8 * t, 12 * t} {
-		for step := range 2 * int(12*unit.Foot/unit.Foot) {
+		for step := range flagSteps {
 			for _, up := range []float64{-1, 1} {
 				y := f.box.Middle().Y - tall/2 + up*float64(step)*0.8*t
 				for _, x := range []float64{f.box.Max.X + gap, f.box.Min.X - gap - wide} {

@@ -12,7 +12,7 @@ import (
 // measured or stated and in dashes where it is assumed, and over that how far its near
 // edge is from the left end. It returns where that ends.
 func (d *drawing) studs() (top float64) {
-	all := d.Wall.Face.Studs()
+	all := d.Face.studs
 	if len(all) == 0 {
 		return d.top
 	}

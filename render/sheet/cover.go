@@ -139,10 +139,10 @@ func (k standingKind) count(all []rule.Finding) (n int) {
 	return n
 }
 
-// coverRooms lists the rooms with their openings, and what none were looked for in.
+// coverRooms lists the rooms with how many openings are in each.
 func (f *flow) coverRooms() {
 	b := f.page.b
-	f.heading(b.both("cover.rooms", "Rooms"), 10)
+	f.heading(b.both("cover.rooms", "Rooms and their openings"), 10)
 	for _, l := range b.plan.Levels {
 		if len(b.plan.Levels) > 1 {
 			f.paragraph(coverStrong, 0, l.Name)
@@ -150,7 +150,7 @@ func (f *flow) coverRooms() {
 		for _, r := range b.roomsInOrder(l) {
 			f.need(coverText.line())
 			f.y += coverText.line()
-			count := b.say("cover.openings", "{0}", b.inUse(r))
+			count := strconv.Itoa(b.inUse(r))
 			f.page.add(coverText.at(f.left(), f.y-1, coverText.fit(b.roomName(r), f.width()-16)), coverText.right().at(f.right(), f.y-1, count))
 		}
 	}

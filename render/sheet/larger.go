@@ -75,7 +75,7 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 	box := r.Outline().Box().Expand(largerAround)
 	scale := b.largerScale(l, r, box, f)
 	wide, tall := box.Width().Millimetres()*scale.Times(), largerHead+box.Height().Millimetres()*scale.Times()
-	wide = max(wide, style{size: heading, bold: true}.width(r.Name)+3+fine.width(scale.Words()))
+	wide = max(wide, headWidth(r.Name, scale.Words()))
 	left, y, column := f.shelf.right+columnGap, f.y, f.column()
 	if isBeside := f.shelf.page == f.page && left+wide <= column.Max.X && f.shelf.top+tall <= column.Max.Y; isBeside {
 		f.y, f.columns[f.at].Min.X = f.shelf.top, left

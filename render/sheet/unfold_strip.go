@@ -48,7 +48,7 @@ func (f *flow) beside(s unfold.Strip, scale paper.Scale) bool {
 
 // headWidth is how wide what stands over a strip is.
 func (b *book) headWidth(s unfold.Strip, scale paper.Scale) float64 {
-	return style{size: heading, bold: true}.width(s.Room.Name) + 3 + fine.width(b.stripScale(s, scale))
+	return headWidth(s.Room.Name, b.stripScale(s, scale))
 }
 
 func (b *book) stripScale(s unfold.Strip, scale paper.Scale) string {
@@ -110,10 +110,23 @@ func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goes
 
 // roomHead puts down the name of a room with what is said of it.
 func (f *flow) roomHead(name, more string) {
-	head := style{size: heading, bold: true}
-	name = head.fit(name, f.width()*0.7)
-	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, name), fine.at(f.left()+head.width(name)+3, f.y+head.cap()+0.6, more))
+	f.page.headAt(scene.Point{X: f.left(), Y: f.y}, f.right(), roomTitle.fit(name, f.width()*0.7), more)
 }
+
+// roomTitle is what a room or a wall of it is named in over its drawing.
+var roomTitle = style{size: heading, bold: true}
+
+// headGap is the white between a name and what is said of it.
+const headGap = 3.0
+
+// headAt writes a name over a drawing with what is said of it, as far as there is room.
+func (p *page) headAt(at scene.Point, right float64, name, more string) {
+	y, x := at.Y+roomTitle.cap()+0.6, at.X+roomTitle.width(name)+headGap
+	p.add(roomTitle.at(at.X, y, name), fine.at(x, y, fine.fit(more, right-x)))
+}
+
+// headWidth is how wide a name is with what is said of it.
+func headWidth(name, more string) float64 { return roomTitle.width(name) + headGap + fine.width(more) }
 
 // inWindow drops what a clip would hide whole.
 func inWindow(pieces []render.Piece, window scene.Rect) (kept []render.Piece) {

@@ -27,7 +27,7 @@ func (b *book) walls() error {
 	onward := b.pagesNamed(name)
 	f := newFlow(onward(), scene.MM(b.o.Paper.Width), onward)
 	f.bothParagraphs(fine, words.New("walls.how",
-		"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. Heights are above the subfloor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block."))
+		"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. Where the wall round the corner is still bare studs, add the thickness of its finish. Heights are above the subfloor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block."))
 	f.space(2)
 	for len(faces) > 0 {
 		faces = faces[f.wallRow(faces):]
@@ -132,18 +132,14 @@ func (f *flow) wallRow(faces []face.Face) int {
 // wallWide is the room that a wall takes beside others: its drawing, and what is written
 // over it.
 func (b *book) wallWide(d drawnWall) float64 {
-	return max(d.bounds.Width(), wallTitle.width(b.wallName(d.Face))+3+fine.width(b.wallSays(d)))
+	return max(d.bounds.Width(), headWidth(b.wallName(d.Face), b.wallSays(d)))
 }
-
-// wallTitle is what a wall is named in.
-var wallTitle = style{size: heading, bold: true}
 
 // wall puts down one wall with its name over it, its foot level with those beside it.
 func (f *flow) wall(d drawnWall, x, y, tall float64) {
 	b := f.page.b
 	name := b.wallName(d.Face)
-	says := x + wallTitle.width(name) + 3
-	f.page.add(wallTitle.at(x, y+wallTitle.cap()+0.6, name), fine.at(says, y+wallTitle.cap()+0.6, fine.fit(b.wallSays(d), f.right()-says)))
+	f.page.headAt(scene.Point{X: x, Y: y}, f.right(), name, b.wallSays(d))
 	if b.isDraft {
 		return
 	}
@@ -153,7 +149,7 @@ func (f *flow) wall(d drawnWall, x, y, tall float64) {
 }
 
 func (b *book) wallName(w face.Face) string {
-	return b.say("walls.name", "{0} · {1}", wallTitle.fit(w.Room.Name, mostWallRoom), w.Name())
+	return b.say("walls.name", "{0} · {1}", roomTitle.fit(w.Room.Name, mostWallRoom), w.Name())
 }
 
 // mostWallRoom is how much of the name of a room stands over its walls, in millimetres.
