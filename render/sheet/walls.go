@@ -157,11 +157,20 @@ const mostWallRoom = 70.0
 
 // wallSays is what is known of a wall: its scale, its studs and what is put on them.
 func (b *book) wallSays(d drawnWall) string {
-	all := []string{d.scale.Words(), b.say("walls.studs", "studs {0}", table.StudState(d.Wall.State))}
-	if deep := d.Wall.FramingAt(d.Wall.Length / 2); deep > 0 {
-		all[1] = b.say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State))
+	all := []string{d.scale.Words()}
+	deep := d.Wall.FramingAt(d.Wall.Length / 2)
+	switch {
+	case len(d.Wall.Studs()) == 0: // nobody tells any; masonry has none
+	case deep > 0:
+		all = append(all, b.say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State)))
+	default:
+		all = append(all, b.say("walls.studs", "studs {0}", table.StudState(d.Wall.State)))
 	}
-	if layers := b.layersText(d.Wall.Side); layers != "" {
+	switch layers := b.layersText(d.Wall.Side); len(d.Wall.Side.Finish) {
+	case 0:
+	case 1:
+		all = append(all, layers)
+	default:
 		all = append(all, b.say("walls.finish", "{0} = {1}", layers, words.Height(frame.SetProud(d.Wall.Side))))
 	}
 	if floor := d.Room.FloorThickness(); floor > 0 {

@@ -123,3 +123,25 @@ func taped(t *testing.T, text string) unit.Length {
 	}
 	return l
 }
+
+// TestAWallWithoutStudsSaysNothingOfThem: the row house's party wall is plaster on brick.
+func TestAWallWithoutStudsSaysNothingOfThem(t *testing.T) {
+	bricks, studs := 0, 0
+	for _, page := range wallPages(t, rendertest.Demos(t)["rowhouse.studbay"], "tabloid") {
+		for _, text := range proof.Texts(page) {
+			hasStuds := strings.Contains(text, "studs 3") || strings.Contains(text, "studs 5") || strings.Contains(text, "studs 8")
+			switch {
+			case strings.Contains(text, "plaster on brick"):
+				bricks++
+				if hasStuds {
+					t.Errorf("%q tells of studs in brick", text)
+				}
+			case hasStuds:
+				studs++
+			}
+		}
+	}
+	if bricks == 0 || studs == 0 {
+		t.Errorf("%d walls of brick and %d of studs: want some of both", bricks, studs)
+	}
+}
