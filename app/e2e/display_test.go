@@ -102,6 +102,7 @@ func (d *Display) startManager(folder string) {
 		_, err := os.Stat(ready)
 		return err == nil
 	})
+	d.Key("Shift_L") // the first of a display makes the manager take its keys anew, and a key within that time is lost
 }
 
 // Until waits for done to report true and fails the test after patience.

@@ -134,11 +134,18 @@ func (p *Program) MustRun() {
 // Said returns what the program has written to stderr and stdout.
 func (p *Program) Said() string { return contents(p.stderr) }
 
-// Close asks the window to close and waits for the program to end well.
+// Close asks the window to close and waits for the program to end well. It asks a
+// second time where the window manager may have lost the key.
 func (p *Program) Close() {
 	p.t.Helper()
 	p.on.Key("alt+F4")
-	p.WaitEnd()
+	select {
+	case err := <-p.ended:
+		p.endedWell(err)
+	case <-time.After(patience / 3):
+		p.on.Key("alt+F4")
+		p.WaitEnd()
+	}
 }
 
 // WaitEnd waits for the program to end by itself, with status 0.
@@ -146,11 +153,16 @@ func (p *Program) WaitEnd() {
 	p.t.Helper()
 	select {
 	case err := <-p.ended:
-		if err != nil {
-			p.t.Fatalf("the program ended with %v:\n%s", err, p.Said())
-		}
+		p.endedWell(err)
 	case <-time.After(patience):
 		p.t.Fatalf("the program did not end within %v of being asked to:\n%s", patience, p.Said())
+	}
+}
+
+func (p *Program) endedWell(err error) {
+	p.t.Helper()
+	if err != nil {
+		p.t.Fatalf("the program ended with %v:\n%s", err, p.Said())
 	}
 }
 
