@@ -5,26 +5,26 @@ import (
 	"math/rand/v2"
 	"slices"
 	"strings"
-	"testing"
-
 	"studbay/fill"
 	"studbay/fill/filltest"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/index"
 	"studbay/plan/unit"
+	"testing"
 )
 
 // TestMirroredPlanHasMirroredFindings holds that left and right are alike to every rule: a
 // plan that is turned round is found to have the same faults, each where its mirror is.
 func TestMirroredPlanHasMirroredFindings(t *testing.T) {
-	sameFaults(t, func(things []plan.ID) edit.Edit { return edit.Mirror{Things: things} }, mirroredStretch)
+	sameFaults(t, func(things []plan.ID) edit.Edit { return arrange.Mirror{Things: things} }, mirroredStretch)
 }
 
 // TestTurnedPlanHasTheSameFindings holds that no rule knows north.
 func TestTurnedPlanHasTheSameFindings(t *testing.T) {
-	sameFaults(t, func(things []plan.ID) edit.Edit { return edit.Turn{Things: things} }, func(_ plan.Plan, s rule.Stretch) rule.Stretch { return s })
+	sameFaults(t, func(things []plan.ID) edit.Edit { return arrange.Turn{Things: things} }, func(_ plan.Plan, s rule.Stretch) rule.Stretch { return s })
 }
 
 // sameFaults holds that random plans are found to have the same faults before and after an

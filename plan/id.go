@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"studbay/plan/set"
@@ -89,3 +90,13 @@ var ErrTwice = set.ErrTwice
 // NewSet returns a set of the nouns in any order. It fails with ErrTwice where two share an
 // ID, and where one is nil.
 func NewSet[T Noun](nouns ...T) (Set[T], error) { return set.New[ID](nouns...) }
+
+// Distinct lists each ID once, where it stands first.
+func Distinct(ids []ID) (all []ID) {
+	for _, id := range ids {
+		if !slices.Contains(all, id) {
+			all = append(all, id)
+		}
+	}
+	return all
+}

@@ -3,11 +3,11 @@ package card
 import (
 	"slices"
 	"strings"
-
 	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -160,7 +160,7 @@ func (d distance[T]) row(s bind.Subject[T]) bind.Row {
 		return words.New("plain", "{0}", cornerName(s.Context, now().Host, isRight))
 	}
 	choose := bind.Choice(s.Context, s.Say("apart.from", "Distance from"), "",
-		bind.One(kept, func(id plan.ID) edit.Edit { return edit.MeasureFrom{ID: s.ID(), From: id} }),
+		bind.One(kept, func(id plan.ID) edit.Edit { return arrange.MeasureFrom{ID: s.ID(), From: id} }),
 		func() []bind.Option[plan.ID] {
 			options := []bind.Option[plan.ID]{{Text: corner(false)}}
 			if right := rightOf(s.Context, now().Host); right != "" {
@@ -171,10 +171,10 @@ func (d distance[T]) row(s bind.Subject[T]) bind.Row {
 			}
 			return options
 		})
-	apart := func() (unit.Length, bool) { return edit.Apart(s.Index.Plan(), s.ID(), kept()) }
+	apart := func() (unit.Length, bool) { return arrange.Apart(s.Index.Plan(), s.ID(), kept()) }
 	away := bind.Named(s.Context, func() string { return s.Say("apart.label", "From {0}", s.TagOf(kept())) }, bind.One(
 		func() unit.Length { l, _ := apart(); return l },
-		func(l unit.Length) edit.Edit { return edit.SetApart{ID: s.ID(), From: kept(), Away: l} },
+		func(l unit.Length) edit.Edit { return arrange.SetApart{ID: s.ID(), From: kept(), Away: l} },
 	), bind.Lengths(s.Context))
 	left, right := d.corners(s)
 	return bind.Column(look.Grid/2, choose,

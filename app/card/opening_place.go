@@ -2,10 +2,10 @@ package card
 
 import (
 	"cmp"
-
 	"studbay/app/card/bind"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -42,7 +42,7 @@ func hasHeight(o plan.Opening) bool {
 
 func heightRow(s opening) bind.Row {
 	height := bind.Told(s, func(o plan.Opening) unit.Length { return o.Height.Value }, func(o plan.Opening, l unit.Length) edit.Edit {
-		return edit.SetHeights{Things: []plan.ID{o.ID}, Value: l}
+		return arrange.SetHeights{Things: []plan.ID{o.ID}, Value: l}
 	})
 	line := bind.Part(s, func(o *plan.Opening) *plan.BoxLine { return &o.Height.To })
 	return bind.Named(s.Context, func() string { return heightLabel(s.Context, line) }, height, bind.Heights(s.Context)).ShowIf(s.Only(hasHeight).Has)

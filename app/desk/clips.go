@@ -2,11 +2,11 @@ package desk
 
 import (
 	"slices"
-
 	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -16,7 +16,7 @@ import (
 // things by one another. What each does is an edit of the plan.
 type clips struct {
 	*editor
-	copied   *edit.Clip // shared by the windows
+	copied   *arrange.Clip // shared by the windows
 	commands *shell.Commands
 }
 
@@ -41,7 +41,7 @@ func (c *clips) several() bool { return len(c.chosen()) > 1 }
 func (c *clips) canPaste() bool { return !c.copied.IsEmpty() }
 
 // taken takes up what is chosen.
-func (c *clips) taken() edit.Clip { return edit.ClipOf(c.doc().Plan(), c.chosen()) }
+func (c *clips) taken() arrange.Clip { return arrange.ClipOf(c.doc().Plan(), c.chosen()) }
 
 // copy keeps what is chosen, so that its like can be set elsewhere, in any window.
 func (c *clips) copy() {
@@ -74,7 +74,7 @@ func (c *clips) paste() {
 		c.set(c.beside(clip, as), clip, as)
 		return
 	}
-	c.set(edit.Paste{Clip: clip, As: as, Level: c.doc().Level(), Onto: onto}, clip, as)
+	c.set(arrange.Paste{Clip: clip, As: as, Level: c.doc().Level(), Onto: onto}, clip, as)
 }
 
 // target returns the wall or the room that alone is chosen, or nothing.
@@ -93,14 +93,14 @@ func (c *clips) duplicate() {
 }
 
 // set makes the edit that sets copies, and chooses them.
-func (c *clips) set(e edit.Edit, clip edit.Clip, as []plan.ID) {
+func (c *clips) set(e edit.Edit, clip arrange.Clip, as []plan.ID) {
 	if c.Do(e) == nil {
 		c.doc().Select(clip.Outer(as)...)
 	}
 }
 
-func (c *clips) beside(clip edit.Clip, as []plan.ID) edit.Edit {
-	e := edit.Duplicate{Clip: clip, As: as, Level: c.doc().Level(), Step: unit.Foot}
+func (c *clips) beside(clip arrange.Clip, as []plan.ID) edit.Edit {
+	e := arrange.Duplicate{Clip: clip, As: as, Level: c.doc().Level(), Step: unit.Foot}
 	if c.doc().System() == unit.Metric {
 		e.Step = 300 * unit.Millimetre
 	}
@@ -111,7 +111,7 @@ func (c *clips) beside(clip edit.Clip, as []plan.ID) edit.Edit {
 }
 
 // fresh makes the IDs that a copy wants.
-func fresh(clip edit.Clip) []plan.ID {
+func fresh(clip arrange.Clip) []plan.ID {
 	ids := clip.IDs()
 	for i, id := range ids {
 		ids[i] = work.NewID(id.Kind())
@@ -119,10 +119,10 @@ func fresh(clip edit.Clip) []plan.ID {
 	return ids
 }
 
-func (c *clips) turn()         { _ = c.Do(edit.Turn{Things: c.chosen()}) }
-func (c *clips) mirror()       { _ = c.Do(edit.Mirror{Things: c.chosen()}) }
-func (c *clips) spread()       { _ = c.Do(edit.Spread{Things: c.chosen()}) }
-func (c *clips) spreadToEnds() { _ = c.Do(edit.Spread{Things: c.chosen(), ToEnds: true}) }
+func (c *clips) turn()         { _ = c.Do(arrange.Turn{Things: c.chosen()}) }
+func (c *clips) mirror()       { _ = c.Do(arrange.Mirror{Things: c.chosen()}) }
+func (c *clips) spread()       { _ = c.Do(arrange.Spread{Things: c.chosen()}) }
+func (c *clips) spreadToEnds() { _ = c.Do(arrange.Spread{Things: c.chosen(), ToEnds: true}) }
 
 // toSteps sets what is chosen at whole steps; with nothing chosen, all on the level.
 func (c *clips) toSteps() {
@@ -139,13 +139,13 @@ func (c *clips) toSteps() {
 }
 
 func (c *clips) alignHeights() {
-	_ = c.Do(edit.AlignHeights{To: c.chosen()[0], Things: c.chosen()})
+	_ = c.Do(arrange.AlignHeights{To: c.chosen()[0], Things: c.chosen()})
 }
 
 func (c *clips) sameFromLeft() {
-	_ = c.Do(edit.SameDistance{As: c.chosen()[0], Things: c.chosen()})
+	_ = c.Do(arrange.SameDistance{As: c.chosen()[0], Things: c.chosen()})
 }
 
 func (c *clips) sameFromRight() {
-	_ = c.Do(edit.SameDistance{As: c.chosen()[0], Things: c.chosen(), IsRight: true})
+	_ = c.Do(arrange.SameDistance{As: c.chosen()[0], Things: c.chosen(), IsRight: true})
 }

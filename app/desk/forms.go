@@ -3,7 +3,6 @@ package desk
 import (
 	"slices"
 	"strconv"
-
 	"studbay/app/card"
 	"studbay/app/dialog"
 	"studbay/app/look"
@@ -14,6 +13,7 @@ import (
 	"studbay/fill/naming"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -137,10 +137,10 @@ func (d *forms) askCopies() {
 }
 
 // rowOf sets so many copies in a row along their faces.
-func (d *forms) rowOf(clip edit.Clip, n int, apart unit.Length) edit.Edit {
-	all := edit.Steps{Label: edit.Paste{}.Name()}
+func (d *forms) rowOf(clip arrange.Clip, n int, apart unit.Length) edit.Edit {
+	all := edit.Steps{Label: arrange.Paste{}.Name()}
 	for i := 1; i <= n; i++ {
-		all.Edits = append(all.Edits, edit.Paste{Clip: clip, As: fresh(clip), Level: d.doc().Level(), Along: unit.Length(i) * apart})
+		all.Edits = append(all.Edits, arrange.Paste{Clip: clip, As: fresh(clip), Level: d.doc().Level(), Along: unit.Length(i) * apart})
 	}
 	return all
 }

@@ -2,8 +2,8 @@ package desk
 
 import (
 	"errors"
-
 	"studbay/app/dialog"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -11,7 +11,7 @@ import (
 
 // askGrid copies what lies in a ceiling or on a floor into rows, as recessed lights stand,
 // or whole rooms.
-func (d *forms) askGrid(clip edit.Clip) {
+func (d *forms) askGrid(clip arrange.Clip) {
 	spacing := "4'"
 	if d.doc().System() == unit.Metric {
 		spacing = "1.2 m"
@@ -54,11 +54,11 @@ func (d *forms) tooMany(n int) error {
 }
 
 // gridOf sets copies in so many columns and rows, what was taken up being the first of both.
-func (d *forms) gridOf(clip edit.Clip, across, down int, by geom.Point) edit.Edit {
-	all := edit.Steps{Label: edit.Paste{}.Name()}
+func (d *forms) gridOf(clip arrange.Clip, across, down int, by geom.Point) edit.Edit {
+	all := edit.Steps{Label: arrange.Paste{}.Name()}
 	for i := 1; i < across*down; i++ {
 		way := geom.Point{X: by.X * unit.Length(i%across), Y: by.Y * unit.Length(i/across)}
-		all.Edits = append(all.Edits, edit.Paste{Clip: clip, As: fresh(clip), Level: d.doc().Level(), By: way})
+		all.Edits = append(all.Edits, arrange.Paste{Clip: clip, As: fresh(clip), Level: d.doc().Level(), By: way})
 	}
 	return all
 }

@@ -5,14 +5,13 @@ import (
 	"path/filepath"
 	"slices"
 	"strconv"
+	"studbay/app/look"
+	"studbay/app/work"
+	"studbay/plan/arrange"
+	"studbay/plan/words"
 
 	"fyne.io/fyne/v2"
 	"github.com/adrg/xdg"
-
-	"studbay/app/look"
-	"studbay/app/work"
-	"studbay/plan/edit"
-	"studbay/plan/words"
 )
 
 // House is the program while its windows are open: what they share.
@@ -23,8 +22,8 @@ type House struct {
 	desks   []*Desk
 	shop    *work.Shop
 	loop    loop
-	desktop appearance // as the desktop asks
-	copied  edit.Clip  // to be set elsewhere, from any window
+	desktop appearance   // as the desktop asks
+	copied  arrange.Clip // to be set elsewhere, from any window
 }
 
 // Open makes ready the program's windows: one for each plan's file named, or one with

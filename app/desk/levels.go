@@ -3,15 +3,15 @@ package desk
 import (
 	"cmp"
 	"slices"
-
-	"fyne.io/fyne/v2"
-
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+
+	"fyne.io/fyne/v2"
 )
 
 // ghost says which level shows through the one in sight.
@@ -66,19 +66,19 @@ func (d *editor) addLevel() {
 
 // copyLevel makes a level over all the others like the one in sight.
 func (d *editor) copyLevel() {
-	d.levelLike(edit.LevelClip(d.doc().Plan(), d.doc().Level()),
+	d.levelLike(arrange.LevelClip(d.doc().Plan(), d.doc().Level()),
 		words.New("level.copied", "Copied with all but wiring and controls: they go their own way on each level"))
 }
 
 // copyOutlines makes a level over all the others that has the rooms of the one in sight,
 // empty.
 func (d *editor) copyOutlines() {
-	d.levelLike(edit.OutlinesClip(d.doc().Plan(), d.doc().Level()), words.Text{})
+	d.levelLike(arrange.OutlinesClip(d.doc().Plan(), d.doc().Level()), words.Text{})
 }
 
-func (d *editor) levelLike(of edit.Clip, said words.Text) {
+func (d *editor) levelLike(of arrange.Clip, said words.Text) {
 	id, name, at := d.nextLevel()
-	if d.Do(edit.CopyLevel{Clip: of, As: fresh(of), ID: id, Title: name, Elevation: at}) == nil {
+	if d.Do(arrange.CopyLevel{Clip: of, As: fresh(of), ID: id, Title: name, Elevation: at}) == nil {
 		d.doc().SetLevel(id)
 		d.hand.say(said)
 	}

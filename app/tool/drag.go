@@ -2,9 +2,9 @@ package tool
 
 import (
 	"slices"
-
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -148,7 +148,7 @@ type dragBreak struct {
 func (d *dragBreak) name() words.Text { return edit.MoveBreak{}.Name() }
 
 // back takes no step: a gesture's edits are each from where it began.
-func (d *dragBreak) back() edit.Edit { return edit.Move{} }
+func (d *dragBreak) back() edit.Edit { return arrange.Move{} }
 
 func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	var preview Preview
@@ -167,7 +167,7 @@ func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) 
 	moved.At = plan.OnFace(side.id(), between(at, 0, side.length()-d.was.Width))
 	preview.Lines, preview.Dims = breakLines(t, side, moved)
 	if len(d.switches) > 0 && p.Control {
-		return edit.MoveDoor{ID: d.was.ID, To: moved.At, With: d.switches}, preview
+		return arrange.MoveDoor{ID: d.was.ID, To: moved.At, With: d.switches}, preview
 	}
 	return edit.MoveBreak{ID: d.was.ID, To: moved.At}, preview
 }

@@ -2,6 +2,7 @@ package tool
 
 import (
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -22,10 +23,10 @@ func dragSeveral(p Pointer, ids []plan.ID) drag {
 	return &several{ids, p.At}
 }
 
-func (d *several) name() words.Text { return edit.Move{Things: d.ids}.Name() }
+func (d *several) name() words.Text { return arrange.Move{Things: d.ids}.Name() }
 
 // back takes no step: a gesture's edits are each from where it began.
-func (d *several) back() edit.Edit { return edit.Move{} }
+func (d *several) back() edit.Edit { return arrange.Move{} }
 
 func (d *several) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	way := p.At.Sub(d.from)
@@ -38,7 +39,7 @@ func (d *several) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	if way != (geom.Point{}) {
 		preview.Dims = []Dim{{From: d.from, To: d.from.Add(way), Text: t.System().Format(geom.Segment{B: way}.Length())}}
 	}
-	return edit.Move{Things: d.ids, By: way}, preview
+	return arrange.Move{Things: d.ids, By: way}, preview
 }
 
 // arrowWays are the directions of the arrow keys on the sheet.
@@ -59,7 +60,7 @@ func nudge(t Window, k Key) bool {
 		step = fine(t.System())
 	}
 	way := arrowWays[k.Name]
-	move := edit.Move{Things: t.Selection(), By: geom.Point{X: way.X * step, Y: way.Y * step}}
+	move := arrange.Move{Things: t.Selection(), By: geom.Point{X: way.X * step, Y: way.Y * step}}
 	if len(move.Things) == 0 {
 		return false
 	}

@@ -2,10 +2,10 @@ package ruletest
 
 import (
 	"slices"
-
 	"studbay/fill/filltest"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 )
 
@@ -33,8 +33,8 @@ func (h *House) HoldsTurned(of *rule.Rule) {
 		}
 		return next
 	}
-	try("mirrored", edit.Mirror{Things: rooms}, p)
+	try("mirrored", arrange.Mirror{Things: rooms}, p)
 	for _, turn := range []string{"turned once", "turned twice", "turned thrice"} {
-		p = try(turn, edit.Turn{Things: rooms}, p)
+		p = try(turn, arrange.Turn{Things: rooms}, p)
 	}
 }

@@ -4,13 +4,13 @@ import (
 	"errors"
 	"math"
 	"slices"
+	"studbay/plan"
+	"studbay/plan/arrange"
+	"studbay/plan/edit"
+	"studbay/plan/unit"
 	"testing"
 
 	"pgregory.net/rapid"
-
-	"studbay/plan"
-	"studbay/plan/edit"
-	"studbay/plan/unit"
 )
 
 // ends are how far along its face a thing begins and ends.
@@ -34,7 +34,7 @@ func TestThingsAreSetApart(t *testing.T) {
 		c := newCabin(t)
 		for _, a := range c.some(t) {
 			for _, b := range c.all {
-				away, ok := edit.Apart(c.Plan, a, b)
+				away, ok := arrange.Apart(c.Plan, a, b)
 				if ok != isTogether(c.Plan, a, b) {
 					t.Fatalf("%s and %s are on one face: %v", a, b, ok)
 				}
@@ -47,7 +47,7 @@ func TestThingsAreSetApart(t *testing.T) {
 					t.Fatalf("%s and %s are %v apart, want %v", a, b, away, want)
 				}
 				want := unit.Length(rapid.IntRange(0, 30).Draw(t, "away")) * in
-				next, err := edit.SetApart{ID: a, From: b, Away: want}.Apply(c.Plan)
+				next, err := arrange.SetApart{ID: a, From: b, Away: want}.Apply(c.Plan)
 				if err != nil {
 					continue
 				}
@@ -62,7 +62,7 @@ func TestThingsAreSetApart(t *testing.T) {
 			}
 		}
 		for _, none := range [][2]plan.ID{{"ozzzzzzzz", c.all[0]}, {c.all[0], "ozzzzzzzz"}, {c.main, c.all[0]}, {c.all[0], c.main}} {
-			if _, ok := edit.Apart(c.Plan, none[0], none[1]); ok {
+			if _, ok := arrange.Apart(c.Plan, none[0], none[1]); ok {
 				t.Fatalf("%v are some way apart", none)
 			}
 		}
@@ -77,21 +77,21 @@ func TestThingsAreSetApart(t *testing.T) {
 func TestThingsOverOneAnother(t *testing.T) {
 	// The window is from 3 to 6 ft: an opening in its middle is 1 ft 6 in over either end.
 	p := after(t, shed(t), edit.MoveOpening{ID: n2, To: plan.OnFace(east, 4*ft+6*in)})
-	if away, ok := edit.Apart(p, n2, window); !ok || away != -18*in {
+	if away, ok := arrange.Apart(p, n2, window); !ok || away != -18*in {
 		t.Errorf("they are %v apart (%v), want −18 in", away, ok)
 	}
-	p = after(t, p, edit.SetApart{ID: n2, From: window, Away: 6 * in})
+	p = after(t, p, arrange.SetApart{ID: n2, From: window, Away: 6 * in})
 	if got := anchorIn(t, p, n2).Along; got != 6*ft+6*in {
 		t.Errorf("set 6 in off it comes to %v, want to the right of it", got)
 	}
 	for _, id := range []plan.ID{"", n1} { // told from nothing, and again from the same
-		p = after(t, p, edit.MeasureFrom{ID: n2, From: id})
-		again := after(t, p, edit.MeasureFrom{ID: n2, From: id})
+		p = after(t, p, arrange.MeasureFrom{ID: n2, From: id})
+		again := after(t, p, arrange.MeasureFrom{ID: n2, From: id})
 		if o := opening(t, again, n2); o.From != id || !same(p, again) {
 			t.Errorf("told from %q it says %q", id, o.From)
 		}
 	}
-	if again := after(t, p, edit.MeasureFrom{ID: circuit, From: n1}); !same(p, again) {
+	if again := after(t, p, arrange.MeasureFrom{ID: circuit, From: n1}); !same(p, again) {
 		t.Error("a circuit has a distance")
 	}
 }
@@ -110,7 +110,7 @@ func TestSpreadThingsHaveTheSameSpace(t *testing.T) {
 			ids = append(ids, id)
 		}
 		ids = append(ids, door, panel)
-		e := edit.Spread{Things: rapid.Permutation(ids).Draw(t, "things"), ToEnds: rapid.Bool().Draw(t, "to ends")}
+		e := arrange.Spread{Things: rapid.Permutation(ids).Draw(t, "things"), ToEnds: rapid.Bool().Draw(t, "to ends")}
 		now, err := e.Apply(p)
 		if err != nil {
 			return
@@ -162,7 +162,7 @@ func TestSpreadLampsStandInALine(t *testing.T) {
 			p = put(t, p, plan.Opening{ID: id, Kind: "light", At: plan.OnCeiling(shedRoom, spot), Status: plan.StatusNew})
 			ids = append(ids, id)
 		}
-		now := applied(t, p, edit.Spread{Things: ids})
+		now := applied(t, p, arrange.Spread{Things: ids})
 		var was, is []spot
 		low, high := spot{math.Inf(1), math.Inf(1)}, spot{math.Inf(-1), math.Inf(-1)}
 		for _, id := range ids {
@@ -190,7 +190,7 @@ func TestSpreadLampsStandInALine(t *testing.T) {
 			}
 		}
 	})
-	refused(t, shed(t), edit.Spread{Things: []plan.ID{lamp}, ToEnds: true}, plan.ErrNoRoom)
+	refused(t, shed(t), arrange.Spread{Things: []plan.ID{lamp}, ToEnds: true}, plan.ErrNoRoom)
 }
 
 // Set as far from an end as another is, each thing is that far from the same end of its
@@ -199,7 +199,7 @@ func TestThingsAreAsFarFromTheirEnds(t *testing.T) {
 	set := 0
 	rapid.Check(t, func(t *rapid.T) {
 		c := newCabin(t)
-		e := edit.SameDistance{As: rapid.SampledFrom(c.all).Draw(t, "as"), Things: c.some(t), IsRight: rapid.Bool().Draw(t, "right")}
+		e := arrange.SameDistance{As: rapid.SampledFrom(c.all).Draw(t, "as"), Things: c.some(t), IsRight: rapid.Bool().Draw(t, "right")}
 		like := *plan.AnchorOf(thing(c.Plan, e.As))
 		now, err := e.Apply(c.Plan)
 		isOnFaces := !isFlat(like)

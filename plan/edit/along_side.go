@@ -40,7 +40,7 @@ func keepWithin(s *plan.Side, from, to unit.Length) {
 }
 
 // turnAlong tells all of it from the other end of a side of a length.
-func turnAlong(s *plan.Side, length unit.Length) {
+func TurnAlong(s *plan.Side, length unit.Length) {
 	s.Places, s.Zones, s.Probes = slices.Clone(s.Places), slices.Clone(s.Zones), slices.Clone(s.Probes)
 	slices.Reverse(s.Places)
 	slices.Reverse(s.Zones)

@@ -27,7 +27,7 @@ func (SetListed) Name() words.Text { return SetAssembly{}.Name() }
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetListed) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) {
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) {
 		o.Assembly = plan.Assembly{Code: e.Code, Barriers: o.Assembly.Barriers}
 	})
 }
@@ -45,7 +45,7 @@ func (SetCircuit) Name() words.Text {
 
 // Apply fails with ErrGone where the opening or the circuit is not in the plan.
 func (e SetCircuit) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.Circuit = e.Circuit })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Circuit = e.Circuit })
 }
 
 // SetNote writes what there is to say of an opening.
@@ -59,5 +59,5 @@ func (SetNote) Name() words.Text { return words.New("edit.opening.note", "Change
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetNote) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.Note = e.Note })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Note = e.Note })
 }

@@ -1,16 +1,16 @@
 package edit_test
 
 import (
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
+	"testing"
 )
 
 // as makes an ID for each that a copy wants.
-func as(c edit.Clip) (ids []plan.ID) {
+func as(c arrange.Clip) (ids []plan.ID) {
 	made := plantest.NewIDs(99)
 	for _, id := range c.IDs() {
 		ids = append(ids, made.New(id.Kind()))
@@ -20,18 +20,18 @@ func as(c edit.Clip) (ids []plan.ID) {
 
 // A bench goes with the sink on it and the opening in its front; both stay on it.
 func TestAFixtureIsDuplicatedWithWhatIsOnIt(t *testing.T) {
-	p := after(t, shed(t), edit.Move{Things: []plan.ID{bench}, By: at(0, 2*ft)}, edit.ChangeFixture{Fixture: func() plan.Fixture {
+	p := after(t, shed(t), arrange.Move{Things: []plan.ID{bench}, By: at(0, 2*ft)}, edit.ChangeFixture{Fixture: func() plan.Fixture {
 		f, _ := shed(t).Fixture(bench)
 		small := *f
 		small.At.Along, small.Width = 0, 4*ft
 		return small
 	}()})
-	c := edit.ClipOf(p, []plan.ID{bench, front})
+	c := arrange.ClipOf(p, []plan.ID{bench, front})
 	if c.Len() != 3 {
 		t.Fatalf("%d things were taken up, want bench, sink and opening", c.Len())
 	}
 	ids := as(c)
-	now := after(t, p, edit.Duplicate{Clip: c, As: ids, Level: ground, Step: ft})
+	now := after(t, p, arrange.Duplicate{Clip: c, As: ids, Level: ground, Step: ft})
 	outer := c.Outer(ids)
 	if len(outer) != 1 || anchorIn(t, now, outer[0]) != plan.OnFace(west, 4*ft) {
 		t.Fatalf("the copies %v are not one bench 4 ft along", outer)
@@ -58,9 +58,9 @@ func TestAFixtureIsDuplicatedWithWhatIsOnIt(t *testing.T) {
 
 // A copy of the shed stands 12 ft and a partition to the right, with all that is in it.
 func TestARoomIsDuplicatedWithAllInIt(t *testing.T) {
-	c := edit.ClipOf(shed(t), []plan.ID{shedRoom})
+	c := arrange.ClipOf(shed(t), []plan.ID{shedRoom})
 	ids := as(c)
-	p := after(t, shed(t), edit.Duplicate{Clip: c, As: ids, Level: ground, Partition: 4 * in, Step: ft})
+	p := after(t, shed(t), arrange.Duplicate{Clip: c, As: ids, Level: ground, Partition: 4 * in, Step: ft})
 	l := p.Level(ground)
 	if l.Rooms.Len() != 2 || l.Openings.Len() != 8 || l.Fixtures.Len() != 6 || l.Breaks.Len() != 4 {
 		t.Fatalf("%d rooms, %d openings, %d fixtures, %d breaks; want twice 1, 4, 3, 2", l.Rooms.Len(), l.Openings.Len(), l.Fixtures.Len(), l.Breaks.Len())
@@ -73,9 +73,9 @@ func TestARoomIsDuplicatedWithAllInIt(t *testing.T) {
 // The north side's openings go to the south side as far along; the lamp stays in its
 // room, being as far from its corner.
 func TestPasteOntoASide(t *testing.T) {
-	c := edit.ClipOf(shed(t), []plan.ID{n1, n2, lamp})
+	c := arrange.ClipOf(shed(t), []plan.ID{n1, n2, lamp})
 	ids := as(c)
-	p := after(t, shed(t), edit.Paste{Clip: c, As: ids, Onto: south})
+	p := after(t, shed(t), arrange.Paste{Clip: c, As: ids, Onto: south})
 	for i, want := range []plan.Anchor{plan.OnFace(south, 3*ft), plan.OnFace(south, 9*ft), plan.OnCeiling(shedRoom, at(6*ft, 5*ft))} {
 		if got := anchorIn(t, p, ids[i]); got != want {
 			t.Errorf("the %d. is at %+v, want %+v", i, got, want)
@@ -91,10 +91,10 @@ func TestPasteIntoAnotherPlan(t *testing.T) {
 		geom.Polygon{at(20*ft, 20*ft), at(28*ft, 20*ft), at(28*ft, 30*ft), at(20*ft, 30*ft)}, made.Row(plan.KindSide, 4))
 	room.Ceiling = 8 * ft
 	other := after(t, plan.New("Barn", ground), edit.AddRoom{Level: ground, Room: room})
-	c := edit.ClipOf(shed(t), []plan.ID{n2, lamp, window})
-	refused(t, other, edit.Paste{Clip: c, As: as(c), Level: ground}, plan.ErrGone)
+	c := arrange.ClipOf(shed(t), []plan.ID{n2, lamp, window})
+	refused(t, other, arrange.Paste{Clip: c, As: as(c), Level: ground}, plan.ErrGone)
 	ids := as(c)
-	p := after(t, other, edit.Paste{Clip: c, As: ids, Level: ground, Onto: room.ID})
+	p := after(t, other, arrange.Paste{Clip: c, As: ids, Level: ground, Onto: room.ID})
 	for i, want := range []plan.Anchor{
 		plan.OnFace(room.Sides[0].ID, 8*ft), // 9 ft is past its end
 		plan.OnCeiling(room.ID, at(26*ft, 25*ft)),

@@ -21,7 +21,7 @@ func (e SetCondition) Name() words.Text {
 
 // Apply fails with ErrGone where a room is not in the plan.
 func (e SetCondition) Apply(p plan.Plan) (plan.Plan, error) {
-	for _, id := range unique(e.Rooms) {
+	for _, id := range plan.Distinct(e.Rooms) {
 		r, _ := p.Room(id)
 		if r == nil {
 			return plan.Plan{}, plan.Gone(plan.KindRoom)

@@ -2,11 +2,11 @@ package edit_test
 
 import (
 	"slices"
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
+	"testing"
 )
 
 // A level changed has the name and the elevation that it was given, and all that was on it.
@@ -31,7 +31,7 @@ func TestSidesMoveAmongOtherThings(t *testing.T) {
 		}
 	}
 	joints := []plan.ID{"seeeeeee2", "sfffffff2", "sggggggg2", "shhhhhhh2"}
-	now := after(t, p, edit.Move{Things: []plan.ID{east, lamp, middle}, By: at(0, ft), Joints: joints})
+	now := after(t, p, arrange.Move{Things: []plan.ID{east, lamp, middle}, By: at(0, ft), Joints: joints})
 	// the east side runs down the sheet: a way along it moves it nowhere
 	if got := corners(room(t, now)); !slices.Equal(got, []int{0, 0, 48, 0, 48, 12, 96, 12, 96, 0, 144, 0, 144, 120, 0, 120}) {
 		t.Errorf("corners %v", got)
@@ -47,10 +47,10 @@ func TestSidesMoveAmongOtherThings(t *testing.T) {
 		t.Errorf("the lamp is at %v", got)
 	}
 	// Without joints for it a side stays.
-	if still := after(t, p, edit.Move{Things: []plan.ID{east, middle}, By: at(0, ft), Joints: joints[:2]}); !same(still, p) {
+	if still := after(t, p, arrange.Move{Things: []plan.ID{east, middle}, By: at(0, ft), Joints: joints[:2]}); !same(still, p) {
 		t.Error("a side without joints was moved")
 	}
-	if wide := after(t, shed(t), edit.Move{Things: []plan.ID{east}, By: at(ft, ft), Joints: joints[:2]}); room(t, wide).Outline().Box().Max != at(13*ft, 10*ft) {
+	if wide := after(t, shed(t), arrange.Move{Things: []plan.ID{east}, By: at(ft, ft), Joints: joints[:2]}); room(t, wide).Outline().Box().Max != at(13*ft, 10*ft) {
 		t.Error("a side was not moved as far across itself as the way goes")
 	}
 }
@@ -111,11 +111,11 @@ func TestAClampedCorner(t *testing.T) {
 // On another face, or to nowhere, a door goes alone.
 func TestADoorGoesAlone(t *testing.T) {
 	p := after(t, shed(t), edit.MoveOpening{ID: n2, To: plan.OnFace(south, 5*ft)})
-	now := after(t, p, edit.MoveDoor{ID: door, To: plan.OnFace(north, 4*ft), With: []plan.ID{n2}})
+	now := after(t, p, arrange.MoveDoor{ID: door, To: plan.OnFace(north, 4*ft), With: []plan.ID{n2}})
 	if got := anchorIn(t, now, n2); got != plan.OnFace(south, 5*ft) {
 		t.Errorf("its switch went to %+v", got)
 	}
-	refused(t, p, edit.MoveDoor{ID: door, To: plan.OnFace("szzzzzzzz", 0), With: []plan.ID{n2}}, plan.ErrGone)
+	refused(t, p, arrange.MoveDoor{ID: door, To: plan.OnFace("szzzzzzzz", 0), With: []plan.ID{n2}}, plan.ErrGone)
 }
 
 // The old opening keeps its tag with a mark, and a second of the same tag a number too; what

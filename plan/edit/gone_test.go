@@ -3,13 +3,13 @@ package edit_test
 import (
 	"errors"
 	"slices"
+	"studbay/plan"
+	"studbay/plan/arrange"
+	"studbay/plan/edit"
+	"studbay/plan/plantest"
 	"testing"
 
 	"pgregory.net/rapid"
-
-	"studbay/plan"
-	"studbay/plan/edit"
-	"studbay/plan/plantest"
 )
 
 // goes is what a plan has no longer once things are out of it, read off the nouns one by
@@ -129,7 +129,7 @@ func tangled(t *rapid.T) plan.Plan {
 		var e edit.Edit
 		switch rapid.IntRange(0, 5).Draw(t, "what") {
 		case 0:
-			e = edit.MeasureFrom{ID: some(), From: some()}
+			e = arrange.MeasureFrom{ID: some(), From: some()}
 		case 1:
 			e = edit.Add{Thing: &plan.Wish{ID: ids.New(plan.KindWish), Kind: plan.WishAgreed, About: some()}}
 		case 2:

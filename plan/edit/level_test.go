@@ -3,14 +3,14 @@ package edit_test
 import (
 	"errors"
 	"strings"
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
+	"testing"
 )
 
 // named makes as many IDs as a clip wants, each of the kind of its like.
-func named(c edit.Clip) (as []plan.ID) {
+func named(c arrange.Clip) (as []plan.ID) {
 	for i, id := range c.IDs() {
 		as = append(as, plan.ID(string(id.Kind())+strings.Repeat("z", 6)+string(rune('2'+i/8))+string(rune('2'+i%6))))
 	}
@@ -21,8 +21,8 @@ const upper = plan.ID("vuppr2222")
 
 func TestALevelIsCopiedWithAllInIt(t *testing.T) {
 	p := shed(t)
-	clip := edit.LevelClip(p, ground)
-	p = after(t, p, edit.CopyLevel{Clip: clip, As: named(clip), ID: upper, Title: "Level 2", Elevation: 9 * ft})
+	clip := arrange.LevelClip(p, ground)
+	p = after(t, p, arrange.CopyLevel{Clip: clip, As: named(clip), ID: upper, Title: "Level 2", Elevation: 9 * ft})
 	was, now := p.Level(ground), p.Level(upper)
 	if now == nil || now.Elevation != 9*ft || now.Name != "Level 2" {
 		t.Fatalf("the level is %+v", now)
@@ -47,8 +47,8 @@ func TestALevelIsCopiedWithAllInIt(t *testing.T) {
 
 func TestOutlinesAreCopiedAlone(t *testing.T) {
 	p := shed(t)
-	clip := edit.OutlinesClip(p, ground)
-	p = after(t, p, edit.CopyLevel{Clip: clip, As: named(clip), ID: upper, Title: "Level 2", Elevation: 9 * ft})
+	clip := arrange.OutlinesClip(p, ground)
+	p = after(t, p, arrange.CopyLevel{Clip: clip, As: named(clip), ID: upper, Title: "Level 2", Elevation: 9 * ft})
 	now := p.Level(upper)
 	if now.Rooms.Len() != 1 || now.Breaks.Len()+now.Fixtures.Len()+now.Openings.Len() != 0 {
 		t.Errorf("the copy holds %d rooms, %d breaks, %d fixtures, %d openings", now.Rooms.Len(), now.Breaks.Len(), now.Fixtures.Len(), now.Openings.Len())

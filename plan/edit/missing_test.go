@@ -3,10 +3,10 @@ package edit_test
 import (
 	"errors"
 	"fmt"
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
+	"testing"
 )
 
 // Each edit of something that is not in the plan says what kind of thing is no longer
@@ -23,29 +23,29 @@ func TestEveryEditSaysWhatIsNotThere(t *testing.T) {
 			edit.MoveOpening{ID: noOpening}, edit.SetHeight{ID: noOpening}, edit.ChangeOpening{Opening: opening}, edit.SetAssembly{ID: noOpening},
 			edit.SetContents{ID: noOpening}, edit.SetStatus{ID: noOpening}, edit.Retag{ID: noOpening}, edit.ChangeKind{ID: noOpening},
 			edit.SetListed{ID: noOpening}, edit.SetCircuit{ID: noOpening}, edit.SetNote{ID: noOpening}, edit.Change{Thing: &opening},
-			edit.SetHeights{Things: things(noOpening)}, edit.ToStuds{Moves: []edit.StudMove{{ID: noOpening}}}, edit.ToSteps{Places: []edit.StepPlace{{ID: noOpening}}},
+			arrange.SetHeights{Things: things(noOpening)}, edit.ToStuds{Moves: []edit.StudMove{{ID: noOpening}}}, edit.ToSteps{Places: []edit.StepPlace{{ID: noOpening}}},
 			edit.PairUp{Opening: noOpening, About: north}, edit.Succeed{Old: noOpening}, edit.SetFate{ID: noOpening},
-			edit.Move{Things: things(n1, noOpening)}, edit.Turn{Things: things(n1, noOpening)}, edit.Mirror{Things: things(n1, noOpening)},
-			edit.Spread{Things: things(n1, n2, noOpening)}, edit.AlignHeights{To: noOpening, Things: things(n1)}, edit.AlignHeights{To: n1, Things: things(noOpening)},
-			edit.SameDistance{As: noOpening, Things: things(n1)}, edit.SameDistance{As: n1, Things: things(noOpening)},
-			edit.MeasureFrom{ID: noOpening, From: n1}, edit.MeasureFrom{ID: n1, From: noOpening},
-			edit.SetApart{ID: noOpening, From: n1}, edit.SetApart{ID: n1, From: noOpening}, edit.Remove{Things: things(noOpening)},
-			edit.MoveDoor{ID: door, To: plan.OnFace(south, 2*ft), With: things(noOpening)},
+			arrange.Move{Things: things(n1, noOpening)}, arrange.Turn{Things: things(n1, noOpening)}, arrange.Mirror{Things: things(n1, noOpening)},
+			arrange.Spread{Things: things(n1, n2, noOpening)}, arrange.AlignHeights{To: noOpening, Things: things(n1)}, arrange.AlignHeights{To: n1, Things: things(noOpening)},
+			arrange.SameDistance{As: noOpening, Things: things(n1)}, arrange.SameDistance{As: n1, Things: things(noOpening)},
+			arrange.MeasureFrom{ID: noOpening, From: n1}, arrange.MeasureFrom{ID: n1, From: noOpening},
+			arrange.SetApart{ID: noOpening, From: n1}, arrange.SetApart{ID: n1, From: noOpening}, edit.Remove{Things: things(noOpening)},
+			arrange.MoveDoor{ID: door, To: plan.OnFace(south, 2*ft), With: things(noOpening)},
 		},
 		"the door, window or cased opening": {
-			edit.MoveBreak{ID: noBreak}, edit.ChangeBreak{Break: plan.Break{ID: noBreak}}, edit.MoveDoor{ID: noBreak}, edit.Remove{Things: things(noBreak)},
-			edit.Move{Things: things(noBreak)},
+			edit.MoveBreak{ID: noBreak}, edit.ChangeBreak{Break: plan.Break{ID: noBreak}}, arrange.MoveDoor{ID: noBreak}, edit.Remove{Things: things(noBreak)},
+			arrange.Move{Things: things(noBreak)},
 		},
 		"the cabinet or furniture": {
-			edit.MoveFixture{ID: noFixture}, edit.ChangeFixture{Fixture: plan.Fixture{ID: noFixture}}, edit.Remove{Things: things(noFixture)}, edit.Turn{Things: things(noFixture)},
+			edit.MoveFixture{ID: noFixture}, edit.ChangeFixture{Fixture: plan.Fixture{ID: noFixture}}, edit.Remove{Things: things(noFixture)}, arrange.Turn{Things: things(noFixture)},
 		},
 		"the room": {
 			edit.ChangeRoom{Room: room}, edit.MoveRoom{ID: noRoom}, edit.RenameRoom{ID: noRoom}, edit.SetCondition{Rooms: things(shedRoom, noRoom)},
-			edit.Remove{Things: things(noRoom)}, edit.Mirror{Things: things(noRoom)},
+			edit.Remove{Things: things(noRoom)}, arrange.Mirror{Things: things(noRoom)},
 		},
 		"the side": {
 			edit.ChangeSide{Side: side}, edit.MoveCorner{Side: noSide}, edit.MoveSide{Side: noSide}, edit.SetSideLength{Side: noSide}, edit.SplitSide{Side: noSide, NewID: "saaaaaaaa"},
-			edit.RemoveCorner{Side: noSide}, edit.SetStuds{Side: noSide}, edit.AddProbe{Side: noSide}, edit.Remove{Things: things(noSide)}, edit.Move{Things: things(noSide)},
+			edit.RemoveCorner{Side: noSide}, edit.SetStuds{Side: noSide}, edit.AddProbe{Side: noSide}, edit.Remove{Things: things(noSide)}, arrange.Move{Things: things(noSide)},
 		},
 		"the level": {
 			edit.ChangeLevel{ID: noLevel}, edit.Add{Thing: &plan.Room{ID: "raaaaaaaa"}, Level: noLevel}, edit.Remove{Things: things(noLevel)},
@@ -81,9 +81,9 @@ func TestEveryEditNeedsWhatItNames(t *testing.T) {
 		"a second switch":          edit.BeginControl{ID: "taaaaaaaa", Switch: n1, Opening: "ozzzzzzzz", IsSwitch: true},
 		"what joins a control":     edit.JoinControl{ID: control, Opening: "ozzzzzzzz"},
 		"what a wish is about":     edit.TakeWishes{Wishes: []*plan.Wish{{ID: "qaaaaaaaa", Kind: plan.WishAgreed, About: "ozzzzzzzz"}}},
-		"the wall of a copy":       edit.Paste{Clip: edit.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{"oaaaaaaaa"}, Onto: "szzzzzzzz"},
-		"the room of a copy":       edit.Paste{Clip: edit.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{"oaaaaaaaa"}, Onto: "rzzzzzzzz"},
-		"the level of a copy":      edit.Paste{Clip: edit.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{"oaaaaaaaa"}, Level: "vzzzzzzzz"},
+		"the wall of a copy":       arrange.Paste{Clip: arrange.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{"oaaaaaaaa"}, Onto: "szzzzzzzz"},
+		"the room of a copy":       arrange.Paste{Clip: arrange.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{"oaaaaaaaa"}, Onto: "rzzzzzzzz"},
+		"the level of a copy":      arrange.Paste{Clip: arrange.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{"oaaaaaaaa"}, Level: "vzzzzzzzz"},
 		"the place of an opening":  edit.MoveOpening{ID: n1, To: plan.OnFace("szzzzzzzz", ft)},
 		"the place of a fixture":   edit.MoveFixture{ID: bench, To: plan.OnFace("szzzzzzzz", ft)},
 		"the place of a door":      edit.MoveBreak{ID: door, To: plan.OnFace("szzzzzzzz", ft)},
@@ -96,10 +96,10 @@ func TestEveryEditNeedsWhatItNames(t *testing.T) {
 // An ID that something has is given to nothing else.
 func TestNoIDIsGivenTwice(t *testing.T) {
 	for _, e := range []edit.Edit{
-		edit.AddLevel{ID: ground}, edit.CopyLevel{ID: ground}, edit.AddBreak{Break: plan.Break{ID: door}}, edit.AddFixture{Fixture: plan.Fixture{ID: bench}},
+		edit.AddLevel{ID: ground}, arrange.CopyLevel{ID: ground}, edit.AddBreak{Break: plan.Break{ID: door}}, edit.AddFixture{Fixture: plan.Fixture{ID: bench}},
 		edit.AddOpening{Opening: plan.Opening{ID: n1}}, edit.BeginControl{ID: control, Switch: n1, Opening: lamp},
 		edit.SplitSide{Side: north, At: ft, NewID: east}, edit.MoveSide{Side: north, By: ft, Joints: [2]plan.ID{"", east}},
-		edit.Paste{Clip: edit.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{n2}, Along: ft},
+		arrange.Paste{Clip: arrange.ClipOf(shed(t), []plan.ID{n1}), As: []plan.ID{n2}, Along: ft},
 		edit.Succeed{Old: n1, By: plan.Opening{ID: n2}, Status: plan.StatusMoved},
 	} {
 		p := shed(t)

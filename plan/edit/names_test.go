@@ -1,11 +1,11 @@
 package edit_test
 
 import (
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/words"
+	"testing"
 )
 
 // Each edit is named as a menu and undo name it: by what it does and to what.
@@ -16,14 +16,14 @@ func TestEditsAreNamed(t *testing.T) {
 		edit edit.Edit
 		want string
 	}{
-		{edit.Move{Things: one(n1)}, "Move opening"}, {edit.Move{Things: one(door)}, "Move door or window"}, {edit.Move{Things: one(bench)}, "Move cabinet or furniture"},
-		{edit.Move{Things: one(shedRoom)}, "Move room"}, {edit.Move{Things: one(north)}, "Move side"}, {edit.Move{Things: two}, "Move what is selected"},
-		{edit.Move{Things: one(circuit)}, "Move what is selected"}, {edit.Move{}, "Move what is selected"},
-		{edit.SetApart{ID: n1}, "Move opening"}, {edit.SetApart{ID: window}, "Move door or window"},
+		{arrange.Move{Things: one(n1)}, "Move opening"}, {arrange.Move{Things: one(door)}, "Move door or window"}, {arrange.Move{Things: one(bench)}, "Move cabinet or furniture"},
+		{arrange.Move{Things: one(shedRoom)}, "Move room"}, {arrange.Move{Things: one(north)}, "Move side"}, {arrange.Move{Things: two}, "Move what is selected"},
+		{arrange.Move{Things: one(circuit)}, "Move what is selected"}, {arrange.Move{}, "Move what is selected"},
+		{arrange.SetApart{ID: n1}, "Move opening"}, {arrange.SetApart{ID: window}, "Move door or window"},
 		{edit.Remove{Things: one(n1)}, "Delete opening"}, {edit.Remove{Things: one(north)}, "Delete corner"}, {edit.Remove{Things: one(ground)}, "Delete level"},
 		{edit.Remove{Things: one(feed)}, "Delete cable"}, {edit.Remove{Things: two}, "Delete 2 things"}, {edit.Removing(n1, n2, lamp), "Delete 3 things"},
-		{edit.Turn{}, "Turn what is selected"}, {edit.Mirror{}, "Mirror what is selected"},
-		{edit.Steps{}, ""}, {edit.Steps{Edits: []edit.Edit{edit.Retag{}, edit.Turn{}}}, "Change tag"},
+		{arrange.Turn{}, "Turn what is selected"}, {arrange.Mirror{}, "Mirror what is selected"},
+		{edit.Steps{}, ""}, {edit.Steps{Edits: []edit.Edit{edit.Retag{}, arrange.Turn{}}}, "Change tag"},
 		{edit.Steps{Label: words.New("test.label", "Both"), Edits: []edit.Edit{edit.Retag{}}}, "Both"}, {edit.Steps{Label: words.New("test.label", "None")}, "None"},
 		{edit.Succeed{Status: plan.StatusMoved}, "Move existing opening"}, {edit.Succeed{Status: plan.StatusReplaced}, "Replace existing opening"},
 		{edit.SetCondition{Condition: plan.ConditionClosed}, "Mark walls and ceiling: stays closed"}, {edit.SetStatus{Status: plan.StatusExisting}, "Mark opening existing"},

@@ -27,7 +27,7 @@ func (MoveOpening) Name() words.Text { return words.New("edit.opening.move", "Mo
 // Apply fails with ErrGone where the opening is not in the plan, and with ErrNoRoom as
 // AddOpening does.
 func (e MoveOpening) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.At = e.To })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.At = e.To })
 }
 
 // SetHeight sets at what height an opening is.
@@ -42,7 +42,7 @@ func (SetHeight) Name() words.Text { return words.New("edit.opening.height", "Se
 // Apply fails with ErrGone where the opening is not in the plan, and with ErrNoRoom
 // where the height is above the ceiling or below the floor.
 func (e SetHeight) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.Height = e.Height })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Height = e.Height })
 }
 
 // ChangeOpening sets all of an opening.
@@ -54,7 +54,7 @@ func (e ChangeOpening) Name() words.Text { return Change{Thing: &e.Opening}.Name
 // Apply fails with ErrGone where the opening is not in the plan, else as AddOpening
 // does.
 func (e ChangeOpening) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.Opening.ID, func(o *plan.Opening) { *o = e.Opening })
+	return ChangedOpening(p, e.Opening.ID, func(o *plan.Opening) { *o = e.Opening })
 }
 
 // SetAssembly sets the box of an opening and what is added to it.
@@ -68,7 +68,7 @@ func (SetAssembly) Name() words.Text { return words.New("edit.opening.assembly",
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetAssembly) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.Assembly = e.Assembly })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Assembly = e.Assembly })
 }
 
 // SetContents sets what the user says is in a box; nil leaves it to the cables drawn or
@@ -85,7 +85,7 @@ func (SetContents) Name() words.Text {
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetContents) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.Contents = e.Contents })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Contents = e.Contents })
 }
 
 // SetStatus says whether an opening is new, there already, or to be removed.
@@ -101,7 +101,7 @@ func (e SetStatus) Name() words.Text {
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetStatus) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) { o.Status = e.Status })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Status = e.Status })
 }
 
 // Retag gives an opening another tag, which no other has. An empty Tag is the next of
@@ -117,7 +117,7 @@ func (Retag) Name() words.Text { return words.New("edit.opening.tag", "Change ta
 // Apply fails with ErrGone where the opening is not in the plan, and with ErrTaken
 // where the tag is in use.
 func (e Retag) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) {
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) {
 		if o.Tag = e.Tag; o.Tag == "" {
 			o.Tag = p.TagAt(o.At)
 		}
@@ -125,7 +125,7 @@ func (e Retag) Apply(p plan.Plan) (plan.Plan, error) {
 }
 
 // changedOpening returns the plan with a changed copy of an opening.
-func changedOpening(p plan.Plan, id plan.ID, change func(*plan.Opening)) (plan.Plan, error) {
+func ChangedOpening(p plan.Plan, id plan.ID, change func(*plan.Opening)) (plan.Plan, error) {
 	was, _ := p.Opening(id)
 	if was == nil {
 		return plan.Plan{}, plan.Gone(plan.KindOpening)
@@ -150,7 +150,7 @@ func (ChangeKind) Name() words.Text { return words.New("edit.opening.kind", "Cha
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e ChangeKind) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.ID, func(o *plan.Opening) {
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) {
 		o.Kind, o.Gangs, o.Assembly, o.Devices = e.Kind, e.Gangs, e.Assembly, nil
 	})
 }

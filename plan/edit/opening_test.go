@@ -2,12 +2,12 @@ package edit_test
 
 import (
 	"slices"
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
+	"testing"
 )
 
 func newOpening(id plan.ID, tag string) edit.AddOpening {
@@ -93,11 +93,11 @@ func TestRemovingAnOpeningDropsWhatNamesIt(t *testing.T) {
 }
 
 func TestCopiesStandInARow(t *testing.T) {
-	first, light := edit.ClipOf(shed(t), []plan.ID{n1}), edit.ClipOf(shed(t), []plan.ID{lamp})
+	first, light := arrange.ClipOf(shed(t), []plan.ID{n1}), arrange.ClipOf(shed(t), []plan.ID{lamp})
 	p := after(t, shed(t),
-		edit.Paste{Clip: first, As: []plan.ID{"oaaaaaaaa"}, Along: 18 * in},
-		edit.Paste{Clip: first, As: []plan.ID{"obbbbbbbb"}, Along: 36 * in},
-		edit.Paste{Clip: light, As: []plan.ID{"occcccccc"}, By: at(2*ft, -ft)})
+		arrange.Paste{Clip: first, As: []plan.ID{"oaaaaaaaa"}, Along: 18 * in},
+		arrange.Paste{Clip: first, As: []plan.ID{"obbbbbbbb"}, Along: 36 * in},
+		arrange.Paste{Clip: light, As: []plan.ID{"occcccccc"}, By: at(2*ft, -ft)})
 	for _, want := range []plan.Opening{
 		{ID: "oaaaaaaaa", Tag: "S5", At: plan.OnFace(north, 54*in)},
 		{ID: "obbbbbbbb", Tag: "S6", At: plan.OnFace(north, 72*in)},
@@ -107,8 +107,8 @@ func TestCopiesStandInARow(t *testing.T) {
 			t.Errorf("copy %s is %s at %v, want %s at %v", want.ID, got.Tag, got.At, want.Tag, want.At)
 		}
 	}
-	refused(t, shed(t), edit.Paste{Clip: first, As: []plan.ID{"oaaaaaaaa"}, Along: 120 * in}, plan.ErrNoRoom)
-	refused(t, shed(t), edit.Paste{Clip: first, As: []plan.ID{n2}, Along: in}, plan.ErrTaken)
+	refused(t, shed(t), arrange.Paste{Clip: first, As: []plan.ID{"oaaaaaaaa"}, Along: 120 * in}, plan.ErrNoRoom)
+	refused(t, shed(t), arrange.Paste{Clip: first, As: []plan.ID{n2}, Along: in}, plan.ErrTaken)
 }
 
 func TestOpeningsNeedRoom(t *testing.T) {

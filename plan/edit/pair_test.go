@@ -1,12 +1,12 @@
 package edit_test
 
 import (
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
+	"testing"
 )
 
 // twoLights is a bedroom wall of 144 in with a mirror from 60 to 96, its middle at 78, and a
@@ -40,7 +40,7 @@ func TestAPairStaysOne(t *testing.T) {
 		{"the mirror is made wider", edit.ChangeFixture{Fixture: plan.Fixture{ID: "faaaaaaaa", Kind: plan.FixtureMirror, At: plan.OnFace("saaaaaaaa", 60*unit.Inch), Width: 40 * unit.Inch, Depth: unit.Inch, Bottom: 42 * unit.Inch, Height: 36 * unit.Inch}}, 56, 104, 62},
 		{"both are moved to where one goes alone", edit.ToStuds{Moves: []edit.StudMove{{ID: "oaaaaaaaa", To: 50 * unit.Inch}, {ID: "obbbbbbbb", To: 106 * unit.Inch}}}, 50, 106, 62},
 		// 144 in less each place
-		{"the room is mirrored", edit.Mirror{Things: []plan.ID{"raaaaaaaa"}}, 90, 42, 62},
+		{"the room is mirrored", arrange.Mirror{Things: []plan.ID{"raaaaaaaa"}}, 90, 42, 62},
 	} {
 		p := after(t, twoLights(t), tt.do)
 		one, other := opening(t, p, "oaaaaaaaa"), opening(t, p, "obbbbbbbb")

@@ -1,18 +1,18 @@
 package edit_test
 
 import (
-	"testing"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/index"
 	"studbay/plan/unit"
+	"testing"
 )
 
 // Where things come to follows from the shed: see its comment.
 func TestThingsMoveTogether(t *testing.T) {
 	all := []plan.ID{n1, n2, window, lamp, bench, front}
-	p := after(t, shed(t), edit.Move{Things: all, By: at(6*in, -12*in)})
+	p := after(t, shed(t), arrange.Move{Things: all, By: at(6*in, -12*in)})
 	for id, want := range map[plan.ID]plan.Anchor{
 		n1:     plan.OnFace(north, 42*in), // the north side runs to the right
 		n2:     plan.OnFace(north, 114*in),
@@ -25,14 +25,14 @@ func TestThingsMoveTogether(t *testing.T) {
 			t.Errorf("%s is at %+v, want %+v", id, got, want)
 		}
 	}
-	if _, err := (edit.Move{Things: all, By: at(4*ft, 0)}).Apply(shed(t)); err == nil {
+	if _, err := (arrange.Move{Things: all, By: at(4*ft, 0)}).Apply(shed(t)); err == nil {
 		t.Error("one that would stand past its end does not refuse all of them")
 	}
 }
 
 // An opening in the front of the bench runs with it: up the sheet, as the west side does.
 func TestWhatIsOnAFixtureMovesAlongItsFace(t *testing.T) {
-	p := after(t, shed(t), edit.Move{Things: []plan.ID{front, sink}, By: at(2*in, -6*in)})
+	p := after(t, shed(t), arrange.Move{Things: []plan.ID{front, sink}, By: at(2*in, -6*in)})
 	if got := anchorIn(t, p, front).Along; got != 18*in {
 		t.Errorf("the opening is %v along the bench, want 18 in", got)
 	}
@@ -43,7 +43,7 @@ func TestWhatIsOnAFixtureMovesAlongItsFace(t *testing.T) {
 
 // A room takes what is in it along once, though both are chosen.
 func TestWhatIsInARoomMovesWithItOnce(t *testing.T) {
-	p := after(t, shed(t), edit.Move{Things: []plan.ID{shedRoom, lamp, n1}, By: at(ft, ft)})
+	p := after(t, shed(t), arrange.Move{Things: []plan.ID{shedRoom, lamp, n1}, By: at(ft, ft)})
 	if got := anchorIn(t, p, lamp).At; got != at(7*ft, 6*ft) {
 		t.Errorf("the lamp is at %v, want 7 ft by 6 ft", got)
 	}
@@ -55,7 +55,7 @@ func TestWhatIsInARoomMovesWithItOnce(t *testing.T) {
 // Two windows side by side move by less than their width: each is in the other's way.
 func TestThingsInEachOthersWayMoveTogether(t *testing.T) {
 	second := plan.Break{ID: "bscnd2222", Kind: plan.BreakWindow, At: plan.OnFace(east, 6*ft), Width: 3 * ft, Head: 80 * in, Sill: 3 * ft}
-	p := after(t, shed(t), edit.AddBreak{Break: second}, edit.Move{Things: []plan.ID{window, second.ID}, By: at(0, ft)})
+	p := after(t, shed(t), edit.AddBreak{Break: second}, arrange.Move{Things: []plan.ID{window, second.ID}, By: at(0, ft)})
 	if a, b := anchorIn(t, p, window).Along, anchorIn(t, p, second.ID).Along; a != 4*ft || b != 7*ft {
 		t.Errorf("they are at %v and %v, want 4 ft and 7 ft", a, b)
 	}
@@ -64,7 +64,7 @@ func TestThingsInEachOthersWayMoveTogether(t *testing.T) {
 // The shed's middle is at 6 by 5 ft: a quarter turn clockwise takes its upper left corner
 // to 11 by −1 ft, where the north side, now facing west, begins.
 func TestARoomTurnsWithAllInIt(t *testing.T) {
-	p := after(t, shed(t), edit.Turn{Things: []plan.ID{shedRoom}})
+	p := after(t, shed(t), arrange.Turn{Things: []plan.ID{shedRoom}})
 	r, _ := p.Room(shedRoom)
 	if got := r.Sides[r.SideAt(north)].Start; got != at(11*ft, -ft) {
 		t.Errorf("the north side starts at %v, want 11 ft, −1 ft", got)
@@ -72,14 +72,14 @@ func TestARoomTurnsWithAllInIt(t *testing.T) {
 	if got := anchorIn(t, p, n1); got != plan.OnFace(north, 3*ft) {
 		t.Errorf("the opening is at %+v, want where it was on its side", got)
 	}
-	four := edit.Turn{Things: []plan.ID{shedRoom}}
+	four := arrange.Turn{Things: []plan.ID{shedRoom}}
 	if !plan.Equal(shed(t), after(t, shed(t), four, four, four, four)) {
 		t.Error("four quarter turns leave something other than it was")
 	}
 }
 
 func TestWhatIsOnAFaceTurnsToTheNext(t *testing.T) {
-	p := after(t, shed(t), edit.Turn{Things: []plan.ID{n1, n2}})
+	p := after(t, shed(t), arrange.Turn{Things: []plan.ID{n1, n2}})
 	if got := anchorIn(t, p, n1); got != plan.OnFace(east, 3*ft) {
 		t.Errorf("at %+v, want 3 ft along the east side", got)
 	}
@@ -89,7 +89,7 @@ func TestWhatIsOnAFaceTurnsToTheNext(t *testing.T) {
 // of 10) is on the west side, which is on the right of the sheet then, at 2 ft again, its
 // opening at 5 ft; and twice is as it was.
 func TestARoomIsMirrored(t *testing.T) {
-	once := edit.Mirror{Things: []plan.ID{shedRoom}}
+	once := arrange.Mirror{Things: []plan.ID{shedRoom}}
 	p := after(t, shed(t), once)
 	for id, want := range map[plan.ID]plan.Anchor{
 		n1:    plan.OnFace(north, 9*ft),
@@ -118,7 +118,7 @@ func TestADoorMirroredIsHungTheOtherWay(t *testing.T) {
 	b, _ := shed(t).Break(door)
 	hung := *b
 	hung.Hand, hung.Swing = plan.HandLeft, plan.SwingIn
-	p := after(t, shed(t), edit.ChangeBreak{Break: hung}, edit.Mirror{Things: []plan.ID{door}})
+	p := after(t, shed(t), edit.ChangeBreak{Break: hung}, arrange.Mirror{Things: []plan.ID{door}})
 	if now, _ := p.Break(door); now.Hand != plan.HandRight || now.At.Along != 8*ft {
 		t.Errorf("it is %+v, want right hand at 8 ft", now)
 	}
@@ -135,8 +135,8 @@ func TestOpeningsAreSpreadEvenly(t *testing.T) {
 		edit edit.Edit
 		want [3]unit.Length
 	}{
-		{edit.Spread{Things: three}, [3]unit.Length{ft, 9 * ft, 5 * ft}},
-		{edit.Spread{Things: three, ToEnds: true}, [3]unit.Length{3 * ft, 9 * ft, 6 * ft}},
+		{arrange.Spread{Things: three}, [3]unit.Length{ft, 9 * ft, 5 * ft}},
+		{arrange.Spread{Things: three, ToEnds: true}, [3]unit.Length{3 * ft, 9 * ft, 6 * ft}},
 	} {
 		now := after(t, p, tt.edit)
 		for i, id := range three {
@@ -145,13 +145,13 @@ func TestOpeningsAreSpreadEvenly(t *testing.T) {
 			}
 		}
 	}
-	refused(t, p, edit.Spread{Things: []plan.ID{n1, window}, ToEnds: true}, plan.ErrNoRoom)
-	refused(t, p, edit.Spread{Things: []plan.ID{n1, n2}}, nil)
+	refused(t, p, arrange.Spread{Things: []plan.ID{n1, window}, ToEnds: true}, plan.ErrNoRoom)
+	refused(t, p, arrange.Spread{Things: []plan.ID{n1, n2}}, nil)
 }
 
 func TestHeightsAreAligned(t *testing.T) {
 	high := plan.Height{Value: 44 * in, To: plan.BoxBottom, From: plan.Subfloor}
-	p := after(t, shed(t), edit.SetHeight{ID: n1, Height: high}, edit.AlignHeights{To: n1, Things: []plan.ID{n1, n2, lamp, door}})
+	p := after(t, shed(t), edit.SetHeight{ID: n1, Height: high}, arrange.AlignHeights{To: n1, Things: []plan.ID{n1, n2, lamp, door}})
 	if o, _ := p.Opening(n2); o.Height != high {
 		t.Errorf("it is at %+v, want %+v", o.Height, high)
 	}
@@ -163,11 +163,11 @@ func TestHeightsAreAligned(t *testing.T) {
 // From its right end, 12 − 9 = 3 ft: on the east side of 10 ft the window of 3 ft stands
 // at 10 − 3 − 3 = 4 ft.
 func TestSameDistanceFromAnEnd(t *testing.T) {
-	p := after(t, shed(t), edit.SameDistance{As: n2, Things: []plan.ID{window}, IsRight: true})
+	p := after(t, shed(t), arrange.SameDistance{As: n2, Things: []plan.ID{window}, IsRight: true})
 	if got := anchorIn(t, p, window).Along; got != 4*ft {
 		t.Errorf("it is at %v, want 4 ft", got)
 	}
-	refused(t, shed(t), edit.SameDistance{As: n2, Things: []plan.ID{lamp}}, plan.ErrNoRoom)
+	refused(t, shed(t), arrange.SameDistance{As: n2, Things: []plan.ID{lamp}}, plan.ErrNoRoom)
 }
 
 // anchorIn returns where a thing of a plan is.
@@ -189,7 +189,7 @@ func anchorIn(t *testing.T, p plan.Plan, id plan.ID) plan.Anchor {
 // The window of the east side is from 3 to 6 ft: an opening at 8 ft is 2 ft from its right
 // edge, and at 1 ft 6 in as far as 18 in from its left one.
 func TestDistancesFromAnotherThing(t *testing.T) {
-	p := after(t, shed(t), edit.MoveOpening{ID: n2, To: plan.OnFace(east, 8*ft)}, edit.SetApart{ID: n2, From: window, Away: 12 * in})
+	p := after(t, shed(t), edit.MoveOpening{ID: n2, To: plan.OnFace(east, 8*ft)}, arrange.SetApart{ID: n2, From: window, Away: 12 * in})
 	if got := anchorIn(t, p, n2); got != plan.OnFace(east, 7*ft) {
 		t.Errorf("it is at %+v, want 7 ft along the east side", got)
 	}
@@ -197,14 +197,14 @@ func TestDistancesFromAnotherThing(t *testing.T) {
 		t.Errorf("its distance is told from %q, want the window", o.From)
 	}
 	p = after(t, shed(t), edit.MoveOpening{ID: n2, To: plan.OnFace(east, 18*in)})
-	if got, ok := edit.Apart(p, n2, window); !ok || got != 18*in {
+	if got, ok := arrange.Apart(p, n2, window); !ok || got != 18*in {
 		t.Errorf("they are %v apart, want 18 in", got)
 	}
-	refused(t, shed(t), edit.SetApart{ID: n1, From: window, Away: ft}, plan.ErrNoRoom)
+	refused(t, shed(t), arrange.SetApart{ID: n1, From: window, Away: ft}, plan.ErrNoRoom)
 }
 
 func TestADistanceIsToldFromWhatIsThere(t *testing.T) {
-	refused(t, shed(t), edit.MeasureFrom{ID: n1, From: "ozzzzzzzz"}, plan.ErrGone)
+	refused(t, shed(t), arrange.MeasureFrom{ID: n1, From: "ozzzzzzzz"}, plan.ErrGone)
 	o := opening(t, shed(t), n1)
 	o.From = "ozzzzzzzz"
 	refused(t, shed(t), edit.ChangeOpening{Opening: o}, plan.ErrGone)
@@ -212,7 +212,7 @@ func TestADistanceIsToldFromWhatIsThere(t *testing.T) {
 
 // What a distance is told from may go without a question; the thing stays.
 func TestWhatADistanceIsToldFromMayGo(t *testing.T) {
-	p := after(t, shed(t), edit.MeasureFrom{ID: n1, From: n2}, edit.MeasureFrom{ID: door, From: panel},
+	p := after(t, shed(t), arrange.MeasureFrom{ID: n1, From: n2}, arrange.MeasureFrom{ID: door, From: panel},
 		edit.Remove{Things: []plan.ID{n2}})
 	if o, _ := p.Opening(n1); o == nil || o.From != "" {
 		t.Errorf("it is %+v, want it there and told from its corners", o)

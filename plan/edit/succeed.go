@@ -37,7 +37,7 @@ func (e Succeed) Apply(p plan.Plan) (plan.Plan, error) {
 	}
 	by := e.By
 	by.Tag, by.Circuit, by.Was, by.Status = old.Tag, old.Circuit, old.ID, plan.StatusNew
-	p, err := changedOpening(p, old.ID, func(o *plan.Opening) {
+	p, err := ChangedOpening(p, old.ID, func(o *plan.Opening) {
 		o.Status, o.Fate, o.Tag = e.Status, plan.FateUnsaid, oldTag(p, old.Tag)
 	})
 	if err != nil {
@@ -98,7 +98,7 @@ func (SetFate) Name() words.Text {
 // Apply fails with ErrGone where the opening is not in the plan, and where an opening of
 // its status has no such fate.
 func (e SetFate) Apply(p plan.Plan) (plan.Plan, error) {
-	p, err := changedOpening(p, e.ID, func(o *plan.Opening) { o.Fate = e.Fate })
+	p, err := ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Fate = e.Fate })
 	by := p.Successor(e.ID)
 	if err != nil || by == nil || e.Fate != plan.FateEmptied && e.Fate != plan.FateReused {
 		return p, err

@@ -23,7 +23,7 @@ func (ToSteps) Name() words.Text { return words.New("edit.to-steps", "Round to t
 // where one does not fit.
 func (e ToSteps) Apply(p plan.Plan) (plan.Plan, error) {
 	for _, place := range e.Places {
-		next, err := changedOpening(p, place.ID, func(o *plan.Opening) { o.At, o.Height.Value = place.At, place.Height })
+		next, err := ChangedOpening(p, place.ID, func(o *plan.Opening) { o.At, o.Height.Value = place.At, place.Height })
 		if err != nil {
 			return plan.Plan{}, err
 		}

@@ -24,7 +24,7 @@ func (ToStuds) Name() words.Text { return words.New("edit.to-studs", "To the stu
 // where it is on no face.
 func (e ToStuds) Apply(p plan.Plan) (plan.Plan, error) {
 	for _, m := range e.Moves {
-		next, err := changedOpening(p, m.ID, func(o *plan.Opening) { o.At.Along = m.To })
+		next, err := ChangedOpening(p, m.ID, func(o *plan.Opening) { o.At.Along = m.To })
 		if err != nil {
 			return plan.Plan{}, err
 		}

@@ -2,18 +2,18 @@ package edit_test
 
 import (
 	"strings"
-	"testing"
-
-	"pgregory.net/rapid"
-
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
+	"testing"
+
+	"pgregory.net/rapid"
 )
 
 // named makes an ID for each that a copy of a clip wants.
-func (c *cabin) named(clip edit.Clip) (as []plan.ID) {
+func (c *cabin) named(clip arrange.Clip) (as []plan.ID) {
 	for _, id := range clip.IDs() {
 		as = append(as, c.ids.New(id.Kind()))
 	}
@@ -44,7 +44,7 @@ func (c *cabin) linked(t *rapid.T) (circuit plan.ID) {
 
 // copiesStand holds copies to what they are of: each of its places as far away as the
 // copies were set, and the thing else the same but for its ID, its tag and its place.
-func copiesStand(t *rapid.T, was, now plan.Plan, clip edit.Clip, as []plan.ID, circuit plan.ID, way func(plan.ID) spot) {
+func copiesStand(t *rapid.T, was, now plan.Plan, clip arrange.Clip, as []plan.ID, circuit plan.ID, way func(plan.ID) spot) {
 	olds, news := sheetOf(was), sheetOf(now)
 	of := map[plan.ID]plan.ID{}
 	for i, id := range clip.IDs() {
@@ -84,8 +84,8 @@ func TestALevelIsCopiedAsItIs(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := newCabin(t)
 		circuit := c.linked(t)
-		clip := edit.LevelClip(c.Plan, c.level)
-		e := edit.CopyLevel{Clip: clip, As: c.named(clip), ID: c.ids.New(plan.KindLevel), Title: "Upper", Elevation: 9 * ft}
+		clip := arrange.LevelClip(c.Plan, c.level)
+		e := arrange.CopyLevel{Clip: clip, As: c.named(clip), ID: c.ids.New(plan.KindLevel), Title: "Upper", Elevation: 9 * ft}
 		now := applied(t, c.Plan, e)
 		copiesStand(t, c.Plan, now, clip, e.As, circuit, func(plan.ID) spot { return spot{} })
 		if l := now.Level(e.ID); l == nil || l.Name != e.Title || l.Elevation != e.Elevation || len(now.Levels) != 2 {
@@ -94,12 +94,12 @@ func TestALevelIsCopiedAsItIs(t *testing.T) {
 		if clip.Len() != len(c.all)+2 { // and the two rooms
 			t.Fatalf("%d things of %d were taken up", clip.Len(), len(c.all)+2)
 		}
-		outlines := edit.OutlinesClip(c.Plan, c.level)
-		bare := applied(t, c.Plan, edit.CopyLevel{Clip: outlines, As: c.named(outlines), ID: e.ID, Title: "Bare"})
+		outlines := arrange.OutlinesClip(c.Plan, c.level)
+		bare := applied(t, c.Plan, arrange.CopyLevel{Clip: outlines, As: c.named(outlines), ID: e.ID, Title: "Bare"})
 		if l := bare.Level(e.ID); l.Rooms.Len() != 2 || l.Openings.Len()+l.Fixtures.Len()+l.Breaks.Len() != 0 {
 			t.Fatal("outlines come with something in them")
 		}
-		_, err := edit.CopyLevel{Clip: clip, As: e.As, ID: c.level}.Apply(c.Plan)
+		_, err := arrange.CopyLevel{Clip: clip, As: e.As, ID: c.level}.Apply(c.Plan)
 		if err == nil {
 			t.Fatal("a level was copied over another")
 		}
@@ -116,10 +116,10 @@ func TestCopiesKeepTheirDistances(t *testing.T) {
 		if rapid.Bool().Draw(t, "room") {
 			things = append(things, c.main)
 		}
-		clip := edit.ClipOf(c.Plan, things)
+		clip := arrange.ClipOf(c.Plan, things)
 		along := unit.Length(rapid.IntRange(-30, 30).Draw(t, "along")) * in
 		by := at(unit.Length(rapid.IntRange(-40, 40).Draw(t, "x"))*in, unit.Length(rapid.IntRange(-40, 40).Draw(t, "y"))*in)
-		e := edit.Paste{Clip: clip, As: c.named(clip), Level: c.level, Along: along, By: by}
+		e := arrange.Paste{Clip: clip, As: c.named(clip), Level: c.level, Along: along, By: by}
 		now := applied(t, c.Plan, e)
 		if plan.Equal(now, c.Plan) {
 			return
@@ -152,7 +152,7 @@ func TestWhatAClipHolds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := newCabin(t)
 		for _, id := range append([]plan.ID{c.main, c.annex}, c.all...) {
-			clip := edit.ClipOf(c.Plan, []plan.ID{id})
+			clip := arrange.ClipOf(c.Plan, []plan.ID{id})
 			want, rooms := 0, 0
 			for _, other := range append([]plan.ID{c.main, c.annex}, c.all...) {
 				if carrier(c.Plan, other, []plan.ID{id}) != "" {
@@ -173,12 +173,12 @@ func TestWhatAClipHolds(t *testing.T) {
 				t.Fatalf("of %s its one opening is %v", id, one)
 			}
 		}
-		for _, none := range []edit.Clip{{}, edit.ClipOf(c.Plan, nil), edit.ClipOf(c.Plan, []plan.ID{c.level, c.sides[0], "ozzzzzzzz"})} {
+		for _, none := range []arrange.Clip{{}, arrange.ClipOf(c.Plan, nil), arrange.ClipOf(c.Plan, []plan.ID{c.level, c.sides[0], "ozzzzzzzz"})} {
 			if !none.IsEmpty() || none.Len() != 0 || none.IsFlat() || none.One() != nil || none.Rooms() != nil {
 				t.Fatalf("a clip of nothing holds %v", none.IDs())
 			}
 		}
-		two := edit.ClipOf(c.Plan, []plan.ID{c.annex, c.annex, c.island, c.tops[1]})
+		two := arrange.ClipOf(c.Plan, []plan.ID{c.annex, c.annex, c.island, c.tops[1]})
 		if got := strings.Count(string(join(two.IDs())), string(c.annex)) + strings.Count(string(join(two.IDs())), string(c.tops[1])); got != 2 {
 			t.Fatal("what is chosen twice, or stands on what is chosen, is taken up twice")
 		}
@@ -201,8 +201,8 @@ func TestDuplicatesStandBeside(t *testing.T) {
 		b := *f
 		b.At.Along, b.Width = along, 4*ft
 		p := after(t, shed(t), edit.ChangeFixture{Fixture: b})
-		clip := edit.ClipOf(p, []plan.ID{bench})
-		e := edit.Duplicate{Clip: clip, As: as(clip), Level: ground, Step: ft}
+		clip := arrange.ClipOf(p, []plan.ID{bench})
+		e := arrange.Duplicate{Clip: clip, As: as(clip), Level: ground, Step: ft}
 		if want < 0 {
 			refused(t, p, e, plan.ErrNoRoom)
 			continue
@@ -217,18 +217,18 @@ func TestDuplicatesStandBeside(t *testing.T) {
 // several on one face, a step is as far as they reach together: 3 to 9 ft is 6 ft and what
 // the last takes, a step.
 func TestDuplicatesOfOpeningsStandAStepOn(t *testing.T) {
-	both := edit.ClipOf(shed(t), []plan.ID{n1, lamp})
+	both := arrange.ClipOf(shed(t), []plan.ID{n1, lamp})
 	ids := as(both)
-	p := after(t, shed(t), edit.Duplicate{Clip: both, As: ids, Level: ground, Step: ft})
+	p := after(t, shed(t), arrange.Duplicate{Clip: both, As: ids, Level: ground, Step: ft})
 	for i, want := range []plan.Anchor{plan.OnFace(north, 4*ft), plan.OnCeiling(shedRoom, at(7*ft, 6*ft))} {
 		if got := anchorIn(t, p, ids[i]); got != want {
 			t.Errorf("the copy is at %+v, want %+v", got, want)
 		}
 	}
 	short := after(t, shed(t), edit.MoveOpening{ID: n1, To: plan.OnFace(north, ft)}, edit.MoveOpening{ID: n2, To: plan.OnFace(north, 3*ft)})
-	row := edit.ClipOf(short, []plan.ID{n1, n2})
+	row := arrange.ClipOf(short, []plan.ID{n1, n2})
 	ids = as(row)
-	p = after(t, short, edit.Duplicate{Clip: row, As: ids, Level: ground, Step: ft})
+	p = after(t, short, arrange.Duplicate{Clip: row, As: ids, Level: ground, Step: ft})
 	for i, want := range []unit.Length{4 * ft, 6 * ft} { // 1 to 3 ft and a step of 1 are 3
 		if got := anchorIn(t, p, ids[i]).Along; got != want {
 			t.Errorf("the copy is at %v, want %v", got, want)
@@ -253,8 +253,8 @@ func TestCopiesGoToTheFaceThatLooksAlike(t *testing.T) {
 		r := plan.NewRoom("raaaaaaaa", "Barn", plan.UseStorage, tt.outline, ids)
 		r.Ceiling = 8 * ft
 		p := after(t, shed(t), edit.AddRoom{Level: ground, Room: r})
-		clip := edit.ClipOf(shed(t), []plan.ID{tt.of})
-		e := edit.Paste{Clip: clip, As: as(clip), Level: ground, Onto: r.ID}
+		clip := arrange.ClipOf(shed(t), []plan.ID{tt.of})
+		e := arrange.Paste{Clip: clip, As: as(clip), Level: ground, Onto: r.ID}
 		now, err := e.Apply(p)
 		if err != nil {
 			t.Errorf("%s: %v", tt.of, err)

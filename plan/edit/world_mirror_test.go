@@ -2,13 +2,13 @@ package edit_test
 
 import (
 	"strings"
+	"studbay/plan"
+	"studbay/plan/arrange"
+	"studbay/plan/edit"
+	"studbay/plan/unit"
 	"testing"
 
 	"pgregory.net/rapid"
-
-	"studbay/plan"
-	"studbay/plan/edit"
-	"studbay/plan/unit"
 )
 
 // otherEnd names the place of a thing that a mirror shows where this one is.
@@ -32,7 +32,7 @@ func TestThingsAreMirroredWhereTheyAre(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := newCabin(t)
 		id := rapid.SampledFrom(c.all).Draw(t, "thing")
-		now := applied(t, c.Plan, edit.Mirror{Things: []plan.ID{id}})
+		now := applied(t, c.Plan, arrange.Mirror{Things: []plan.ID{id}})
 		if plan.Equal(now, c.Plan) {
 			return
 		}
@@ -85,11 +85,11 @@ func TestLeftAndRightOfAFixtureChangePlaces(t *testing.T) {
 	there := plan.Anchor{Host: bench, Part: plan.PartLeft, Along: 20 * in}
 	p := after(t, shed(t), edit.MoveOpening{ID: front, To: left})
 	for what, want := range map[plan.ID]plan.Anchor{shedRoom: right, bench: right, front: there} {
-		now := after(t, p, edit.Mirror{Things: []plan.ID{what}})
+		now := after(t, p, arrange.Mirror{Things: []plan.ID{what}})
 		if got := anchorIn(t, now, front); got != want {
 			t.Errorf("with %s it comes to %+v, want %+v", what, got, want)
 		}
-		if back := after(t, now, edit.Mirror{Things: []plan.ID{what}}); anchorIn(t, back, front) != left {
+		if back := after(t, now, arrange.Mirror{Things: []plan.ID{what}}); anchorIn(t, back, front) != left {
 			t.Errorf("with %s twice it comes to %+v, want %+v", what, anchorIn(t, back, front), left)
 		}
 	}
@@ -101,7 +101,7 @@ func TestNoStudsAreMirrored(t *testing.T) {
 		ref, _ := shed(t).Side(north)
 		side := *ref.Side()
 		side.Studs.Spacing = spacing
-		p := after(t, shed(t), edit.ChangeSide{Side: side}, edit.Mirror{Things: []plan.ID{shedRoom}})
+		p := after(t, shed(t), edit.ChangeSide{Side: side}, arrange.Mirror{Things: []plan.ID{shedRoom}})
 		if now, _ := p.Side(north); now.Side().Studs.FromRight != (spacing > 0) {
 			t.Errorf("spaced %v they are laid out %+v", spacing, now.Side().Studs)
 		}

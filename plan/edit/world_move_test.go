@@ -3,14 +3,13 @@ package edit_test
 import (
 	"math"
 	"slices"
+	"studbay/plan"
+	"studbay/plan/arrange"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
 	"testing"
 
 	"pgregory.net/rapid"
-
-	"studbay/plan"
-	"studbay/plan/edit"
-	"studbay/plan/geom"
-	"studbay/plan/unit"
 )
 
 // carrier is the thing among some that takes a thing along: the one that it is or stands
@@ -62,7 +61,7 @@ func TestEverythingMovesWithWhatTakesItAlong(t *testing.T) {
 	moved := 0
 	rapid.Check(t, func(t *rapid.T) {
 		c := newCabin(t)
-		e := edit.Move{Things: c.some(t), By: at(unit.Length(rapid.IntRange(-40, 40).Draw(t, "x"))*in/16, unit.Length(rapid.IntRange(-40, 40).Draw(t, "y"))*in/16)}
+		e := arrange.Move{Things: c.some(t), By: at(unit.Length(rapid.IntRange(-40, 40).Draw(t, "x"))*in/16, unit.Length(rapid.IntRange(-40, 40).Draw(t, "y"))*in/16)}
 		if rapid.Bool().Draw(t, "room") {
 			e.Things = append(e.Things, c.main)
 		}
@@ -94,7 +93,7 @@ func TestTheLeastWayAlongAFace(t *testing.T) {
 		{at(eighth, 0), eighth, eighth}, {at(-eighth, 0), -eighth, -eighth},
 		{at(eighth-1, 0), 0, 0}, {at(1-eighth, 0), 0, 0},
 	} {
-		p := after(t, shed(t), edit.Move{Things: []plan.ID{n1, sink}, By: tt.by})
+		p := after(t, shed(t), arrange.Move{Things: []plan.ID{n1, sink}, By: tt.by})
 		if got, out := anchorIn(t, p, n1).Along-3*ft, anchorIn(t, p, sink).Out-ft; got != tt.n1 || out != tt.sinkIn {
 			t.Errorf("by %v they go %v along and %v out, want %v and %v", tt.by, got, out, tt.n1, tt.sinkIn)
 		}
@@ -135,7 +134,7 @@ func TestEverythingTurnsAQuarter(t *testing.T) {
 		if rapid.Bool().Draw(t, "room") {
 			things = append(things, c.main)
 		}
-		now := applied(t, c.Plan, edit.Turn{Things: things})
+		now := applied(t, c.Plan, arrange.Turn{Things: things})
 		if plan.Equal(now, c.Plan) {
 			return
 		}
@@ -171,7 +170,7 @@ func TestOnFacesThingsTurnToTheNext(t *testing.T) {
 			if i < 0 {
 				continue
 			}
-			now, err := edit.Turn{Things: []plan.ID{id}}.Apply(c.Plan)
+			now, err := arrange.Turn{Things: []plan.ID{id}}.Apply(c.Plan)
 			if err != nil {
 				continue // something stands there
 			}
@@ -195,10 +194,10 @@ func TestTurnsAndMirrorsComeRound(t *testing.T) {
 		c := newCabin(t)
 		p := c.Plan
 		for range 4 {
-			p = applied(t, p, edit.Turn{Things: []plan.ID{c.main, c.annex}})
+			p = applied(t, p, arrange.Turn{Things: []plan.ID{c.main, c.annex}})
 		}
 		sheetOf(p).want(t, "turned four times", sheetOf(c.Plan), nil)
-		mirror := edit.Mirror{Things: []plan.ID{c.main, c.annex}}
+		mirror := arrange.Mirror{Things: []plan.ID{c.main, c.annex}}
 		if twice := applied(t, applied(t, c.Plan, mirror), mirror); !plan.Equal(twice, c.Plan) {
 			t.Fatal("mirrored twice it is another plan")
 		}
@@ -215,7 +214,7 @@ func TestEverythingOfARoomIsMirrored(t *testing.T) {
 		if rapid.Bool().Draw(t, "both") {
 			things = append(things, c.annex)
 		}
-		now := applied(t, c.Plan, edit.Mirror{Things: things})
+		now := applied(t, c.Plan, arrange.Mirror{Things: things})
 		line, want := middleOf(c.Plan, things).x, sheet{}
 		for key, was := range sheetOf(c.Plan) {
 			if carrier(c.Plan, plan.ID(key[:9]), things) == "" {

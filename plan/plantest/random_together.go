@@ -2,6 +2,7 @@ package plantest
 
 import (
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -31,22 +32,22 @@ func (g draw) together() edit.Edit {
 	ids := g.several()
 	switch g.n(0, 5) {
 	case 0:
-		return edit.Turn{Things: ids}
+		return arrange.Turn{Things: ids}
 	case 1:
-		return edit.Mirror{Things: ids}
+		return arrange.Mirror{Things: ids}
 	case 2:
-		return edit.Spread{Things: ids, ToEnds: g.chance()}
+		return arrange.Spread{Things: ids, ToEnds: g.chance()}
 	case 3:
-		return edit.AlignHeights{To: ids[0], Things: ids}
+		return arrange.AlignHeights{To: ids[0], Things: ids}
 	case 4:
-		return edit.SameDistance{As: ids[0], Things: ids, IsRight: g.chance()}
+		return arrange.SameDistance{As: ids[0], Things: ids, IsRight: g.chance()}
 	}
-	return edit.Move{Things: ids, By: g.way()}
+	return arrange.Move{Things: ids, By: g.way()}
 }
 
 // copied draws an edit that sets copies of several things.
 func (g draw) copied() edit.Edit {
-	c := edit.ClipOf(g.p, g.several())
+	c := arrange.ClipOf(g.p, g.several())
 	var as []plan.ID
 	for _, id := range c.IDs() {
 		as = append(as, g.id(id.Kind()))
@@ -54,11 +55,11 @@ func (g draw) copied() edit.Edit {
 	level := value(pick(g, g.p.Levels)).ID
 	switch g.n(0, 3) {
 	case 0:
-		return edit.Paste{Clip: c, As: as, Level: level, By: g.way(), Along: g.length(-24, 24)}
+		return arrange.Paste{Clip: c, As: as, Level: level, By: g.way(), Along: g.length(-24, 24)}
 	case 1:
-		return edit.Paste{Clip: c, As: as, Level: level, Onto: g.room().ID}
+		return arrange.Paste{Clip: c, As: as, Level: level, Onto: g.room().ID}
 	case 2:
-		return edit.Paste{Clip: c, As: as, Level: level, Onto: g.side().ID}
+		return arrange.Paste{Clip: c, As: as, Level: level, Onto: g.side().ID}
 	}
-	return edit.Duplicate{Clip: c, As: as, Level: level, Step: unit.Foot, Partition: 4 * unit.Inch}
+	return arrange.Duplicate{Clip: c, As: as, Level: level, Step: unit.Foot, Partition: 4 * unit.Inch}
 }

@@ -1,7 +1,8 @@
-package edit
+package arrange
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/words"
 )
 
@@ -26,10 +27,10 @@ func (e MoveDoor) Apply(p plan.Plan) (plan.Plan, error) {
 	if was == nil {
 		return plan.Plan{}, plan.Gone(plan.KindBreak)
 	}
-	edits := []Edit{MoveBreak{e.ID, e.To}}
+	edits := []edit.Edit{edit.MoveBreak{ID: e.ID, To: e.To}}
 	if ref, _ := p.Side(e.To.Host); ref != nil && was.At.Host == e.To.Host {
 		line := ref.Line()
 		edits = append(edits, Move{Things: e.With, By: line.At(e.To.Along).Sub(line.At(was.At.Along))})
 	}
-	return Steps{Edits: edits}.Apply(p)
+	return edit.Steps{Edits: edits}.Apply(p)
 }

@@ -1,4 +1,4 @@
-package edit
+package arrange
 
 import (
 	"studbay/plan"

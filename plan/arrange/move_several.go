@@ -1,9 +1,8 @@
-package edit
+package arrange
 
 import (
-	"slices"
-
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -24,15 +23,15 @@ func (e Move) Name() words.Text {
 	if len(e.Things) == 1 {
 		switch e.Things[0].Kind() {
 		case plan.KindOpening:
-			return MoveOpening{}.Name()
+			return edit.MoveOpening{}.Name()
 		case plan.KindBreak:
-			return MoveBreak{}.Name()
+			return edit.MoveBreak{}.Name()
 		case plan.KindFixture:
-			return MoveFixture{}.Name()
+			return edit.MoveFixture{}.Name()
 		case plan.KindRoom:
-			return MoveRoom{}.Name()
+			return edit.MoveRoom{}.Name()
 		case plan.KindSide:
-			return MoveSide{}.Name()
+			return edit.MoveSide{}.Name()
 		}
 	}
 	return words.New("edit.move", "Move what is selected")
@@ -41,9 +40,9 @@ func (e Move) Name() words.Text {
 // Apply fails with ErrGone where one of the things is not in the plan, and with ErrNoRoom
 // where one does not fit where it would come to. A way across a face moves nothing on it.
 func (e Move) Apply(p plan.Plan) (plan.Plan, error) {
-	var edits []Edit
+	var edits []edit.Edit
 	sides := 0
-	for _, id := range unique(e.Things) {
+	for _, id := range plan.Distinct(e.Things) {
 		t, _ := p.Find(id)
 		if t == nil {
 			return plan.Plan{}, plan.Gone(id.Kind())
@@ -61,26 +60,16 @@ func (e Move) Apply(p plan.Plan) (plan.Plan, error) {
 		if at := plan.AnchorOf(t); at != nil {
 			edits = append(edits, placing{id, shifted(p, *at, e.By), 0})
 		} else if id.Kind() == plan.KindRoom {
-			edits = append(edits, MoveRoom{ID: id, By: e.By})
+			edits = append(edits, edit.MoveRoom{ID: id, By: e.By})
 		}
 	}
 	return inTurn(p, edits)
 }
 
-// unique lists each ID once, where it stands first.
-func unique(ids []plan.ID) (all []plan.ID) {
-	for _, id := range ids {
-		if !slices.Contains(all, id) {
-			all = append(all, id)
-		}
-	}
-	return all
-}
-
 // inTurn makes edits one after another; one that another is in the way of comes after it.
-func inTurn(p plan.Plan, edits []Edit) (plan.Plan, error) {
+func inTurn(p plan.Plan, edits []edit.Edit) (plan.Plan, error) {
 	for len(edits) > 0 {
-		var later []Edit
+		var later []edit.Edit
 		var why error
 		for _, e := range edits {
 			next, err := e.Apply(p)
@@ -130,7 +119,7 @@ func rides(p plan.Plan, t plan.Thing, things []plan.ID) bool {
 
 // slide returns the edit that moves a side across itself as far as a way of the sheet
 // goes that way, if it does.
-func slide(p plan.Plan, id plan.ID, way geom.Point, joints [2]plan.ID) []Edit {
+func slide(p plan.Plan, id plan.ID, way geom.Point, joints [2]plan.ID) []edit.Edit {
 	ref, _ := p.Side(id)
 	if ref == nil {
 		return nil
@@ -139,7 +128,7 @@ func slide(p plan.Plan, id plan.ID, way geom.Point, joints [2]plan.ID) []Edit {
 	if off == 0 {
 		return nil
 	}
-	return []Edit{MoveSide{Side: id, By: -off, Joints: joints, Clamp: true}}
+	return []edit.Edit{edit.MoveSide{Side: id, By: -off, Joints: joints, Clamp: true}}
 }
 
 // leastStep is below what a tape shows: a way that goes less far along a face is one

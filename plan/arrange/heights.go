@@ -1,7 +1,8 @@
-package edit
+package arrange
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -25,7 +26,7 @@ func (e AlignHeights) Apply(p plan.Plan) (plan.Plan, error) {
 	if to == nil {
 		return plan.Plan{}, plan.Gone(e.To.Kind())
 	}
-	var edits []Edit
+	var edits []edit.Edit
 	for _, id := range e.Things {
 		t, _ := p.Find(id)
 		switch t := t.(type) {
@@ -33,7 +34,7 @@ func (e AlignHeights) Apply(p plan.Plan) (plan.Plan, error) {
 			return plan.Plan{}, plan.Gone(id.Kind())
 		case *plan.Opening:
 			if as, ok := to.(*plan.Opening); ok && hasHeight(as) && hasHeight(t) {
-				edits = append(edits, SetHeight{id, as.Height})
+				edits = append(edits, edit.SetHeight{ID: id, Height: as.Height})
 			}
 		case *plan.Break:
 			if as, ok := to.(*plan.Break); ok {
@@ -42,13 +43,13 @@ func (e AlignHeights) Apply(p plan.Plan) (plan.Plan, error) {
 					now.Sill += as.Head - t.Head
 				}
 				now.Head = as.Head
-				edits = append(edits, ChangeBreak{now})
+				edits = append(edits, edit.ChangeBreak{Break: now})
 			}
 		case *plan.Fixture:
 			if as, ok := to.(*plan.Fixture); ok && t.At.Part == plan.PartFace {
 				now := *t
 				now.Bottom = as.Bottom
-				edits = append(edits, ChangeFixture{now})
+				edits = append(edits, edit.ChangeFixture{Fixture: now})
 			}
 		}
 	}
@@ -72,7 +73,7 @@ func (SetHeights) Name() words.Text { return words.New("edit.heights", "Set heig
 // Apply fails with ErrGone where one of the openings is not in the plan, else as SetHeight
 // does.
 func (e SetHeights) Apply(p plan.Plan) (plan.Plan, error) {
-	return EachOpening(e.Things, func(id plan.ID) Edit { return setValue{id, e.Value} }).Apply(p)
+	return edit.EachOpening(e.Things, func(id plan.ID) edit.Edit { return setValue{id, e.Value} }).Apply(p)
 }
 
 // setValue sets the figure of a height and no more.
@@ -84,7 +85,7 @@ type setValue struct {
 func (setValue) Name() words.Text { return SetHeights{}.Name() }
 
 func (e setValue) Apply(p plan.Plan) (plan.Plan, error) {
-	return changedOpening(p, e.id, func(o *plan.Opening) {
+	return edit.ChangedOpening(p, e.id, func(o *plan.Opening) {
 		if hasHeight(o) {
 			o.Height.Value = e.value
 		}

@@ -1,9 +1,9 @@
-package edit
+package arrange
 
 import (
 	"cmp"
-
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -28,17 +28,17 @@ func (Paste) Name() words.Text { return words.New("edit.paste", "Paste") }
 // Apply fails with ErrGone where what they go to is not in the plan, with ErrTaken where an
 // ID is in use, and with ErrNoRoom where something does not fit.
 func (e Paste) Apply(p plan.Plan) (plan.Plan, error) {
-	names, edits := e.Clip.named(e.As), []Edit(nil)
+	names, edits := e.Clip.named(e.As), []edit.Edit(nil)
 	for _, t := range e.Clip.things {
 		if r, ok := t.(*plan.Room); ok {
-			edits = append(edits, Add{e.room(r, names), e.Level})
+			edits = append(edits, edit.Add{Thing: e.room(r, names), Level: e.Level})
 			continue
 		}
 		at, err := e.place(p, t, names)
 		if err != nil {
 			return plan.Plan{}, err
 		}
-		edits = append(edits, Add{Thing: copied(p, t, names, at)})
+		edits = append(edits, edit.Add{Thing: copied(p, t, names, at)})
 	}
 	return inTurn(p, edits)
 }

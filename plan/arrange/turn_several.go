@@ -1,7 +1,8 @@
-package edit
+package arrange
 
 import (
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -19,8 +20,8 @@ func (Turn) Name() words.Text { return words.New("edit.turn", "Turn what is sele
 // Apply fails with ErrGone where one of the things is not in the plan, and with ErrNoRoom
 // where one does not fit where it would come to.
 func (e Turn) Apply(p plan.Plan) (plan.Plan, error) {
-	about, edits := middle(p, e.Things), []Edit(nil)
-	for _, id := range unique(e.Things) {
+	about, edits := middle(p, e.Things), []edit.Edit(nil)
+	for _, id := range plan.Distinct(e.Things) {
 		t, _ := p.Find(id)
 		if t == nil {
 			return plan.Plan{}, plan.Gone(id.Kind())
@@ -144,7 +145,7 @@ func eachFlat(p plan.Plan, r *plan.Room, change func(*plan.Fixture)) (plan.Plan,
 		}
 		now := *f
 		change(&now)
-		next, err := ChangeFixture{now}.Apply(p)
+		next, err := edit.ChangeFixture{Fixture: now}.Apply(p)
 		if err != nil {
 			return plan.Plan{}, err
 		}

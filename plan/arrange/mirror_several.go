@@ -1,9 +1,9 @@
-package edit
+package arrange
 
 import (
 	"slices"
-
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -21,8 +21,8 @@ func (Mirror) Name() words.Text { return words.New("edit.mirror", "Mirror what i
 // where one does not fit where it would come to.
 func (e Mirror) Apply(p plan.Plan) (plan.Plan, error) {
 	rooms := slices.DeleteFunc(slices.Clone(e.Things), func(id plan.ID) bool { return id.Kind() != plan.KindRoom })
-	line, edits := middle(p, rooms).X, []Edit(nil)
-	for _, id := range unique(e.Things) {
+	line, edits := middle(p, rooms).X, []edit.Edit(nil)
+	for _, id := range plan.Distinct(e.Things) {
 		t, _ := p.Find(id)
 		if t == nil {
 			return plan.Plan{}, plan.Gone(id.Kind())
@@ -104,7 +104,7 @@ func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 		turned := *b
 		otherHand(&turned)
-		if p, err = (ChangeBreak{turned}).Apply(p); err != nil {
+		if p, err = (edit.ChangeBreak{Break: turned}).Apply(p); err != nil {
 			return plan.Plan{}, err
 		}
 	}
@@ -116,7 +116,7 @@ func mirrorStuds(s *plan.Side, length unit.Length) {
 	if s.Studs.Spacing > 0 {
 		s.Studs.FromRight = !s.Studs.FromRight
 	}
-	turnAlong(s, length)
+	edit.TurnAlong(s, length)
 }
 
 // mirrorThing mirrors one thing where it is, with what stands on it.
@@ -129,22 +129,22 @@ func (mirrorThing) Name() words.Text { return Mirror{}.Name() }
 
 func (e mirrorThing) Apply(p plan.Plan) (plan.Plan, error) {
 	to := mirrored(p, *plan.AnchorOf(e.thing), plan.WidthOf(e.thing), e.line)
-	edits := []Edit{placing{e.thing.Key(), to, 0}}
+	edits := []edit.Edit{placing{e.thing.Key(), to, 0}}
 	switch t := e.thing.(type) {
 	case *plan.Break:
 		now := *t
 		now.At = to
 		otherHand(&now)
-		edits = []Edit{ChangeBreak{now}}
+		edits = []edit.Edit{edit.ChangeBreak{Break: now}}
 	case *plan.Fixture:
 		now := *t
 		if now.At = to; isFlat(to) {
 			now.Turn = -t.Turn & 3
 		}
-		edits = []Edit{ChangeFixture{now}}
+		edits = []edit.Edit{edit.ChangeFixture{Fixture: now}}
 		for _, on := range standingOn(p, t.ID) {
 			edits = append(edits, placing{on.Key(), mirroredWith(p, *plan.AnchorOf(on), 0, 0), 0})
 		}
 	}
-	return Steps{Edits: edits}.Apply(p)
+	return edit.Steps{Edits: edits}.Apply(p)
 }

@@ -1,4 +1,7 @@
-package edit
+// Package arrange is the edits of many things at once: taken up, pasted, moved, mirrored,
+// turned, spread and levelled together with what stands on them. It makes each of the edits
+// of package edit.
+package arrange
 
 import (
 	"slices"
@@ -22,7 +25,7 @@ type Clip struct {
 // ClipOf takes things up. What can not be set elsewhere by itself is left out.
 func ClipOf(p plan.Plan, things []plan.ID) Clip {
 	c := Clip{faces: map[plan.ID]geom.Segment{}, corners: map[plan.ID]geom.Point{}}
-	for _, id := range unique(things) {
+	for _, id := range plan.Distinct(things) {
 		t, _ := p.Find(id)
 		if t == nil || rides(p, t, things) {
 			continue

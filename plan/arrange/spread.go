@@ -1,10 +1,10 @@
-package edit
+package arrange
 
 import (
 	"cmp"
 	"slices"
-
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -52,7 +52,7 @@ func (e Spread) Apply(p plan.Plan) (plan.Plan, error) {
 	if free < 0 {
 		return plan.Plan{}, plan.Refuse(plan.ErrNoRoom, "spread-full", "there is not space enough between the ends")
 	}
-	var edits []Edit
+	var edits []edit.Edit
 	var before unit.Length // taken by those to the left
 	for i, t := range all {
 		nth := i
@@ -69,7 +69,7 @@ func (e Spread) Apply(p plan.Plan) (plan.Plan, error) {
 
 // together returns things that stand on the same part of one host.
 func together(p plan.Plan, ids []plan.ID) (all []plan.Thing, err error) {
-	for _, id := range unique(ids) {
+	for _, id := range plan.Distinct(ids) {
 		t, _ := p.Find(id)
 		if t == nil {
 			return nil, plan.Gone(id.Kind())
@@ -102,7 +102,7 @@ func spreadFlat(p plan.Plan, all []plan.Thing) (plan.Plan, error) {
 	}
 	first, last := plan.AnchorOf(all[0]).At, plan.AnchorOf(all[len(all)-1]).At
 	way, gaps := last.Sub(first), unit.Length(len(all)-1)
-	var edits []Edit
+	var edits []edit.Edit
 	for i, t := range all {
 		at, n := *plan.AnchorOf(t), unit.Length(i)
 		at.At = first.Add(geom.Point{X: way.X * n / gaps, Y: way.Y * n / gaps})
@@ -147,7 +147,7 @@ func (e SameDistance) Apply(p plan.Plan) (plan.Plan, error) {
 	if e.IsRight {
 		away = plan.FromRight(p.FaceLength(*like), like.Along, plan.WidthOf(as))
 	}
-	var edits []Edit
+	var edits []edit.Edit
 	for _, id := range e.Things {
 		t, _ := p.Find(id)
 		if t == nil {
