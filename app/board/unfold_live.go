@@ -2,10 +2,10 @@ package board
 
 import (
 	"slices"
-
 	"studbay/app/tool"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render"
@@ -56,7 +56,7 @@ func (u *Unfold) liveShapes(d float64) []shape {
 func (u *Unfold) ghost(s *scribe, f unfold.Face, g *tool.Ghost) {
 	middle := u.medium.ToStrip(f.Left+g.At.Along, g.Height)
 	p := u.pic.Index.Plan()
-	made := frame.ForWall(p, part.NewOpening(p.Header.System(), g.Kind, g.At))
+	made := place.ForWall(p, part.NewOpening(p.Header.System(), g.Kind, g.At))
 	front := frame.FrontOf(&made)
 	wide, high := max(7*s.density, u.medium.Length(front.Width)), max(11*s.density, u.medium.Length(front.Height))
 	wash := s.pic.Theme.Accent

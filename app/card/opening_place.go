@@ -3,6 +3,7 @@ package card
 import (
 	"cmp"
 	"studbay/app/card/bind"
+	"studbay/fill/flat"
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/arrange"
@@ -110,7 +111,7 @@ func wallFrom(c *bind.Context, at plan.Anchor, axis sheetAxis) (side plan.ID, aw
 	if room == nil || at.Part != plan.PartCeiling && at.Part != plan.PartFloor {
 		return "", 0, false
 	}
-	for _, d := range frame.ToWalls(room, at.At) {
+	for _, d := range flat.ToWalls(room, at.At) {
 		isAcross := d.To.Y == d.From.Y
 		if d.To.X < d.From.X && isAcross && axis == acrossSheet || d.To.Y < d.From.Y && !isAcross && axis == downSheet {
 			return d.Wall, d.Length, true

@@ -1,7 +1,7 @@
 package demo
 
 import (
-	"studbay/fill/frame"
+	"studbay/fill/place"
 	"studbay/fill/remodel"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -130,7 +130,7 @@ func (f *farmhouse) cable(from, to plan.ID, ground plan.Answer) {
 // planned is what is new.
 func (f *farmhouse) planned() {
 	put := func(kind string, at plan.Anchor, more ...func(*plan.Opening)) plan.ID {
-		return f.opening(kind, at, f.wiring, append([]func(*plan.Opening){func(o *plan.Opening) { *o = frame.ForWall(f.p, *o) }}, more...)...)
+		return f.opening(kind, at, f.wiring, append([]func(*plan.Opening){func(o *plan.Opening) { *o = place.ForWall(f.p, *o) }}, more...)...)
 	}
 	first := put("duplex", f.bed.on(1, 39), up(16))
 	second := put("duplex", f.bed.on(1, 71), up(16))

@@ -5,6 +5,7 @@ import (
 	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/fill/frame"
+	"studbay/fill/place"
 	"studbay/plan"
 	"studbay/plan/arrange"
 	"studbay/plan/edit"
@@ -130,7 +131,7 @@ func (c *clips) toSteps() {
 	if len(chosen) == 0 {
 		chosen = c.openingsHere()
 	}
-	made := frame.ToSteps(c.doc().Index(), chosen)
+	made := place.ToSteps(c.doc().Index(), chosen)
 	if n := len(made.Places); n == 0 {
 		c.hand.say(words.New("to-steps.none", "All of them are at the step already, {0}", words.Height(c.doc().System().Placing())))
 	} else if c.Do(made) == nil {

@@ -3,6 +3,7 @@ package tool
 import (
 	"slices"
 	"studbay/fill/frame"
+	"studbay/fill/place"
 	"studbay/plan"
 	"studbay/plan/arrange"
 	"studbay/plan/edit"
@@ -55,7 +56,7 @@ func alongOf(t Window, p Pointer, under plan.ID) drag {
 	case plan.KindBreak:
 		if b, _ := t.Plan().Break(under); b != nil && (!p.OnUnfold || b.At.Host == p.Side) {
 			s, _ := faceOf(t.Index(), b.At.Host, p.At)
-			return &dragBreak{b, s.along - b.At.Along, frame.SwitchesOf(t.Index(), b)}
+			return &dragBreak{b, s.along - b.At.Along, place.SwitchesOf(t.Index(), b)}
 		}
 	case plan.KindFixture:
 		if f, _ := t.Plan().Fixture(under); f != nil {

@@ -1,8 +1,8 @@
 package tool
 
 import (
-	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
@@ -98,7 +98,7 @@ func (o *opening) Leave(t Window) {
 func like(t Window, kind string, at plan.Anchor) plan.Opening {
 	s := t.Sample()
 	if s == nil || s.Kind != kind {
-		return frame.ForWall(t.Plan(), part.NewOpening(t.System(), kind, at))
+		return place.ForWall(t.Plan(), part.NewOpening(t.System(), kind, at))
 	}
 	made := *s
 	made.ID, made.Tag, made.At = "", "", at

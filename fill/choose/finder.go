@@ -3,11 +3,11 @@ package choose
 import (
 	"cmp"
 	"slices"
-
 	"studbay/fill"
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/fill/price"
 	"studbay/fill/rule"
 	"studbay/fill/takeoff"
@@ -218,6 +218,6 @@ func builtIn(m part.Mounting) bool {
 // it is there already, or it has a box made for that.
 func IsClosed(v index.OpeningView) bool {
 	o, box := v.Opening, frame.BoxOf(v.Opening.Assembly)
-	return v.Room != nil && frame.ConditionOf(v.Room, o.At) == plan.ConditionClosed ||
+	return v.Room != nil && place.ConditionOf(v.Room, o.At) == plan.ConditionClosed ||
 		o.Status.IsOld() || box != nil && box.Mounting == part.OldWork
 }

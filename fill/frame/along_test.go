@@ -1,13 +1,10 @@
 package frame_test
 
 import (
-	"testing"
-
 	"studbay/fill/frame"
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/index"
-	"studbay/plan/unit"
+	"testing"
 )
 
 // A face 120 in long: a receptacle at 16, a door from 40 to 70 with casing of 3 in, a
@@ -76,25 +73,5 @@ func TestNearest(t *testing.T) {
 	}
 	if m, away := f.NearerEnd(in(60.0625)); !m.IsRight || away != in(59.9375) {
 		t.Errorf("past halfway: %s from %+v, want the right end", away, m)
-	}
-}
-
-// A ceiling point of a room 120 × 100 at (40, 30): 40 to the left, 80 to the right, 30
-// up, 70 down.
-func TestToWalls(t *testing.T) {
-	h := newHouse(t)
-	sides := h.room(0, 0, 120, 100, nil)
-	room := index.New(h.p)
-	ref, _ := room.Side(sides[0])
-	dims := frame.ToWalls(ref.Room, ref.Line().A.Add(geom.FrameOf(ref.Line()).Point(in(40), in(30))))
-	want := []unit.Length{in(40), in(80), in(30), in(70)}
-	walls := []plan.ID{sides[3], sides[1], sides[0], sides[2]}
-	if len(dims) != 4 {
-		t.Fatalf("%d dimensions, want 4", len(dims))
-	}
-	for i, d := range dims {
-		if d.Length != want[i] || d.Wall != walls[i] {
-			t.Errorf("dimension %d: %s to %s, want %s to %s", i, d.Length, d.Wall, want[i], walls[i])
-		}
 	}
 }

@@ -1,13 +1,11 @@
 package frame_test
 
 import (
-	"testing"
-
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
-	"studbay/plan/unit"
+	"testing"
 )
 
 // open makes the i-th side of a room one that rooms flow together at.
@@ -97,55 +95,5 @@ func TestATapeFindsNoCornerWithinAWall(t *testing.T) {
 	f, _ = frame.FaceOf(ix, r.Sides[1].ID)
 	if left, _ := f.Ends(); left.At != -in(50) {
 		t.Errorf("the second begins at %s", left.At)
-	}
-}
-
-// The figures are read off the drawing: an L, 120 in wide and 100 in deep, of which the
-// lower right quarter, 60 by 50, is cut away.
-func TestTheDistanceFromAWallIsSquareToIt(t *testing.T) {
-	corners := geom.Polygon{{X: 0, Y: 0}, {X: in(120), Y: 0}, {X: in(120), Y: in(50)}, {X: in(60), Y: in(50)}, {X: in(60), Y: in(100)}, {X: 0, Y: in(100)}}
-	ids := []plan.ID{"saaaaaaa2", "saaaaaaa3", "saaaaaaa4", "saaaaaaa5", "saaaaaaa6", "saaaaaaa7"}
-	r := plan.NewRoom("raaaaaaa2", "Ell", plan.UseLiving, corners, ids)
-	type wall struct {
-		side int
-		away float64
-	}
-	railed := r
-	railed.Sides = append([]*plan.Side{}, r.Sides...)
-	railing := *r.Sides[0]
-	railing.Kind = plan.SideRailing
-	railed.Sides[0] = &railing
-	for _, tt := range []struct {
-		name string
-		room plan.Room
-		part plan.Part
-		x, y float64
-		want []wall
-	}{
-		{"before every wall", r, plan.PartCeiling, 20, 30, []wall{{5, 20}, {0, 30}}},
-		{"five from the inner corner aslant, before neither wall of it", r, plan.PartCeiling, 56, 47, []wall{{0, 47}, {5, 56}}},
-		{"before one wall of the inner corner", r, plan.PartCeiling, 64, 47, []wall{{2, 3}, {1, 56}}},
-		{"on the line of the wall that ends there", r, plan.PartCeiling, 60, 47, []wall{{2, 3}, {1, 60}}},
-		{"a railing is no wall for a ceiling", railed, plan.PartCeiling, 20, 30, []wall{{5, 20}, {4, 70}}},
-		{"but for a floor", railed, plan.PartFloor, 20, 30, []wall{{5, 20}, {0, 30}}},
-	} {
-		var got []wall
-		for _, d := range frame.NearWalls(&tt.room, tt.part, geom.Point{X: in(tt.x), Y: in(tt.y)}) {
-			side := tt.room.SideAt(d.Wall)
-			got = append(got, wall{side, float64(d.Length) / float64(unit.Inch)})
-			line := geom.FrameOf(tt.room.Segment(side))
-			if along, _ := line.Project(d.From); d.To != line.Point(along, 0) {
-				t.Errorf("%s: the tape to side %d runs aslant", tt.name, side)
-			}
-		}
-		if len(got) != len(tt.want) {
-			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
-			continue
-		}
-		for i := range got {
-			if got[i] != tt.want[i] {
-				t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
-			}
-		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -23,7 +24,7 @@ var ClosedWall = rule.Rule{
 
 func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 	v.EachOpening(func(o *plan.Opening, _ geom.Point) {
-		if o.Status.IsOld() || frame.ConditionOf(v.Room, o.At) != plan.ConditionClosed {
+		if o.Status.IsOld() || place.ConditionOf(v.Room, o.At) != plan.ConditionClosed {
 			return
 		}
 		box := frame.BoxOf(o.Assembly)

@@ -1,8 +1,8 @@
 package remodel
 
 import (
-	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -22,7 +22,7 @@ func Replace(p plan.Plan, old *plan.Opening, kind string) edit.Succeed {
 }
 
 func successor(p plan.Plan, old *plan.Opening, kind string, at plan.Anchor) plan.Opening {
-	by := frame.ForWall(p, part.NewOpening(p.Header.System(), kind, at))
+	by := place.ForWall(p, part.NewOpening(p.Header.System(), kind, at))
 	by.ID = rule.IDsFor([]any{old}, "succeeds", kind).Next()
 	if old.Height != (plan.Height{}) {
 		by.Height = old.Height

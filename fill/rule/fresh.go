@@ -3,8 +3,7 @@ package rule
 import (
 	"crypto/sha256"
 	"encoding/binary"
-
-	"studbay/fill/frame"
+	"studbay/fill/place"
 	"studbay/plan"
 	"studbay/plan/edit"
 )
@@ -16,7 +15,7 @@ type AddFresh struct{ edit.AddOpening }
 
 // Apply fails as AddOpening does, but not for the ID.
 func (e AddFresh) Apply(p plan.Plan) (plan.Plan, error) {
-	e.Opening = frame.ForWall(p, e.Opening)
+	e.Opening = place.ForWall(p, e.Opening)
 	for {
 		if taken, _ := p.Opening(e.Opening.ID); taken == nil {
 			return e.AddOpening.Apply(p)

@@ -2,9 +2,8 @@ package spacing
 
 import (
 	"slices"
-
 	"studbay/fill/code"
-	"studbay/fill/frame"
+	"studbay/fill/flat"
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -48,10 +47,10 @@ func (r run) floorOpening(s spot, v *index.RoomView, fig *code.Figures) (plan.Op
 // isClearOnFloor reports whether the box of an opening lies within the room, in no wall,
 // in no cabinet and on no other box of its floor.
 func isClearOnFloor(o *plan.Opening, v *index.RoomView) bool {
-	at := frame.FootprintOf(o)
+	at := flat.FootprintOf(o)
 	isWallIn := func(s index.SideView) bool { return s.Side.Kind != plan.SideOpen && at.IsCut(s.Line) }
 	isOn := func(other *plan.Opening) bool {
-		return !other.IsGone() && at.Meets(frame.FootprintOf(other))
+		return !other.IsGone() && at.Meets(flat.FootprintOf(other))
 	}
 	return !isUnderCabinet(at.Center, *v) && v.Room.Outline().Contains(at.Center) && !slices.ContainsFunc(v.Sides, isWallIn) && !slices.ContainsFunc(v.Floor, isOn)
 }

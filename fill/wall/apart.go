@@ -3,9 +3,8 @@ package wall
 import (
 	"cmp"
 	"slices"
-
 	"studbay/fill/code"
-	"studbay/fill/frame"
+	"studbay/fill/flat"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -74,7 +73,7 @@ func setClear(v index.RoomView, boxes []flatBox, at flatBox, fig *code.Figures) 
 		}
 		moved := *at.o
 		moved.At.At = to
-		if isClearFlat(v, boxes, flatBox{frame.FootprintOf(&moved), at.o}) {
+		if isClearFlat(v, boxes, flatBox{flat.FootprintOf(&moved), at.o}) {
 			best, found = to, true
 		}
 	}
@@ -122,7 +121,7 @@ func offWalls(v index.RoomView, at flatBox, to geom.Point, half, step unit.Lengt
 		s := &v.Sides[i]
 		along, out := s.Frame.Project(to)
 		isBefore := -half < along && along < s.Length+half
-		if frame.StandsAt(s.Side, at.o.At.Part) && isBefore && -half < out && out < half {
+		if flat.StandsAt(s.Side, at.o.At.Part) && isBefore && -half < out && out < half {
 			to = s.Frame.Point(along, clear)
 		}
 	}

@@ -3,9 +3,8 @@ package wall
 import (
 	"cmp"
 	"slices"
-
 	"studbay/fill/code"
-	"studbay/fill/frame"
+	"studbay/fill/flat"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -26,7 +25,7 @@ func checkFlatPlace(v index.RoomView, fig *code.Figures) []rule.Finding {
 
 // flatBox is the box of an opening where it is in its ceiling or floor.
 type flatBox struct {
-	frame.Footprint
+	flat.Footprint
 	o *plan.Opening
 }
 
@@ -36,7 +35,7 @@ func flatPlaces(v index.RoomView, openings []*plan.Opening, fig *code.Figures) (
 	boxes := make([]flatBox, 0, len(openings))
 	for _, o := range openings {
 		if !o.IsGone() {
-			boxes = append(boxes, flatBox{frame.FootprintOf(o), o})
+			boxes = append(boxes, flatBox{flat.FootprintOf(o), o})
 		}
 	}
 	slices.SortStableFunc(boxes, func(a, b flatBox) int { return cmp.Compare(a.Area.Min.X, b.Area.Min.X) })
@@ -65,7 +64,7 @@ func flatPlaces(v index.RoomView, openings []*plan.Opening, fig *code.Figures) (
 
 // isInWall reports whether the line of a wall of the room runs through a box.
 func isInWall(v index.RoomView, at flatBox) bool {
-	return slices.ContainsFunc(v.Sides, func(s index.SideView) bool { return frame.StandsAt(s.Side, at.o.At.Part) && at.IsCut(s.Line) })
+	return slices.ContainsFunc(v.Sides, func(s index.SideView) bool { return flat.StandsAt(s.Side, at.o.At.Part) && at.IsCut(s.Line) })
 }
 
 func inWall(o *plan.Opening) rule.Finding {

@@ -1,6 +1,7 @@
 package table
 
 import (
+	"studbay/fill/flat"
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -93,7 +94,7 @@ func casing(w wind, b *plan.Break) (name, brief words.Text) {
 
 // inRoom measures from the two walls that the frame tells.
 func (m measurer) inRoom(place index.Place, part plan.Part) (froms []From) {
-	for _, d := range frame.NearWalls(place.Room, part, place.Foot) {
+	for _, d := range flat.NearWalls(place.Room, part, place.Foot) {
 		line := place.Room.Segment(place.Room.SideAt(d.Wall))
 		froms = append(froms, m.wall(windOf(minus(geom.FrameOf(line).Out()), m.north), d.Length))
 	}

@@ -9,7 +9,7 @@ package tell
 import (
 	"cmp"
 	"slices"
-
+	"studbay/fill/flat"
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
@@ -238,7 +238,7 @@ func (t teller) flat(o *plan.Opening, plain words.Text) place {
 
 // nearWalls says how far the two nearest walls are.
 func (t teller) nearWalls(o *plan.Opening) words.Text {
-	near := frame.NearWalls(t.view.Room, o.At.Part, o.At.At)
+	near := flat.NearWalls(t.view.Room, o.At.Part, o.At.At)
 	if len(near) < 2 {
 		return words.Text{}
 	}

@@ -1,6 +1,7 @@
-package frame
+package flat
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -15,7 +16,7 @@ type Footprint struct {
 
 // FootprintOf returns the outside of an opening in a ceiling or a floor.
 func FootprintOf(o *plan.Opening) Footprint {
-	front, at := FrontOf(o), o.At.At
+	front, at := frame.FrontOf(o), o.At.At
 	lo := geom.Point{X: at.X - front.Width/2, Y: at.Y - front.Height/2}
 	hi := geom.Point{X: lo.X + front.Width, Y: lo.Y + front.Height}
 	return Footprint{at, geom.BoxOf(lo, hi), front.IsRound}

@@ -1,4 +1,6 @@
-package frame
+// Package place is what goes with placing an opening: the box that its wall asks for, the step
+// it stands on, and the switches that belong to a door.
+package place
 
 import (
 	"studbay/fill/part"

@@ -1,20 +1,22 @@
-package frame_test
+package flat_test
 
 import (
 	"math/rand/v2"
 	"testing"
 
-	"studbay/fill/frame"
+	"studbay/fill/flat"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
+func in(inches float64) unit.Length { return unit.Length(inches*16) * (unit.Inch / 16) }
+
 // TestFootprints lays two things side by side in a ceiling: squares meet past their edges, round
 // ones within the sum of their radii, a round one meets a square at its nearest corner (3-4-5).
 func TestFootprints(t *testing.T) {
-	at := func(x, y float64, box string) frame.Footprint {
-		return frame.FootprintOf(&plan.Opening{At: plan.OnCeiling("", geom.Point{X: in(x), Y: in(y)}), Assembly: plan.Assembly{Box: box}})
+	at := func(x, y float64, box string) flat.Footprint {
+		return flat.FootprintOf(&plan.Opening{At: plan.OnCeiling("", geom.Point{X: in(x), Y: in(y)}), Assembly: plan.Assembly{Box: box}})
 	}
 	const square, round = "sq4-1.5", "oct4-1.5" // 4 in across, Table 314.16(A)
 	if got := at(10, 20, square); got.Area != geom.BoxOf(geom.Point{X: in(8), Y: in(18)}, geom.Point{X: in(12), Y: in(22)}) || got.Center != (geom.Point{X: in(10), Y: in(20)}) || got.IsRound {
@@ -25,7 +27,7 @@ func TestFootprints(t *testing.T) {
 	}
 	for _, tt := range []struct {
 		name string
-		a, b frame.Footprint
+		a, b flat.Footprint
 		want bool
 	}{
 		{"squares edge to edge", at(0, 0, square), at(4, 0, square), false},
@@ -95,7 +97,7 @@ func TestToWallsLooksAlongTheAxes(t *testing.T) {
 			return x1 >= 0 && y1 >= 0 && x1 <= w && y1 <= d && (x1 <= x || y1 <= y)
 		}
 		got := map[geom.Point]unit.Length{}
-		for _, dim := range frame.ToWalls(&r, p(ax, ay)) {
+		for _, dim := range flat.ToWalls(&r, p(ax, ay)) {
 			if dim.From != p(ax, ay) || dim.Length < 0 {
 				t.Fatalf("%+v from (%d, %d)", dim, ax, ay)
 			}
@@ -124,11 +126,11 @@ func TestToASlantedWall(t *testing.T) {
 	p := func(x, y float64) geom.Point { return geom.Point{X: in(x), Y: in(y)} }
 	r := plan.NewRoom("raaaaaaa2", "Corner", plan.UseLiving, geom.Polygon{p(0, 60), p(60, 0), p(100, 0), p(100, 100), p(0, 100)},
 		[]plan.ID{"saaaaaaa2", "saaaaaaa3", "saaaaaaa4", "saaaaaaa5", "saaaaaaa6"})
-	want := []frame.Dim{
+	want := []flat.Dim{
 		{p(40, 50), p(10, 50), in(30), r.Sides[0].ID}, {p(40, 50), p(100, 50), in(60), r.Sides[2].ID},
 		{p(40, 50), p(40, 20), in(30), r.Sides[0].ID}, {p(40, 50), p(40, 100), in(50), r.Sides[3].ID},
 	}
-	got := frame.ToWalls(&r, p(40, 50))
+	got := flat.ToWalls(&r, p(40, 50))
 	if len(got) != 4 {
 		t.Fatalf("%+v", got)
 	}
@@ -138,7 +140,7 @@ func TestToASlantedWall(t *testing.T) {
 		}
 	}
 	// Square to the slanted wall: (40, 50) is 30/√2 in off it, at (25, 35).
-	near := frame.NearWalls(&r, plan.PartCeiling, p(40, 50))
+	near := flat.NearWalls(&r, plan.PartCeiling, p(40, 50))
 	if len(near) != 1 || near[0].Wall != r.Sides[0].ID || (near[0].To.X-in(25)).Abs() > 2 || (near[0].To.Y-in(35)).Abs() > 2 {
 		t.Errorf("%+v, want the slanted wall alone, at (25, 35): none is square to it", near)
 	}
@@ -162,7 +164,7 @@ func TestATapeIsLaidToWhatIsBeforeIt(t *testing.T) {
 		{"on a wall", 0, 30, []int{7, 0}, []float64{0, 30}},
 		{"in the bottom", 50, 88, []int{2, 5}, []float64{8, 50}},
 	} {
-		got := frame.NearWalls(&u, plan.PartCeiling, p(tt.x, tt.y))
+		got := flat.NearWalls(&u, plan.PartCeiling, p(tt.x, tt.y))
 		if len(got) != len(tt.walls) {
 			t.Errorf("%s: %+v", tt.name, got)
 			continue
@@ -170,6 +172,74 @@ func TestATapeIsLaidToWhatIsBeforeIt(t *testing.T) {
 		for i, d := range got {
 			if d.Wall != ids[tt.walls[i]] || d.Length != in(tt.away[i]) {
 				t.Errorf("%s: tape %d is %v to side %d, want %v to %d", tt.name, i, d.Length, u.SideAt(d.Wall), tt.away[i], tt.walls[i])
+			}
+		}
+	}
+}
+
+// A ceiling point of a room 120 × 100 at (40, 30): 40 to the left, 80 to the right, 30
+// up, 70 down.
+func TestToWalls(t *testing.T) {
+	sides := []plan.ID{"saaaaaaa1", "saaaaaaa2", "saaaaaaa3", "saaaaaaa4"}
+	room := plan.NewRoom("raaaaaaa1", "Den", plan.UseDen, geom.Polygon{{}, {X: in(120)}, {X: in(120), Y: in(100)}, {Y: in(100)}}, sides)
+	dims := flat.ToWalls(&room, geom.Point{X: in(40), Y: in(30)})
+	want := []unit.Length{in(40), in(80), in(30), in(70)}
+	walls := []plan.ID{sides[3], sides[1], sides[0], sides[2]}
+	if len(dims) != 4 {
+		t.Fatalf("%d dimensions, want 4", len(dims))
+	}
+	for i, d := range dims {
+		if d.Length != want[i] || d.Wall != walls[i] {
+			t.Errorf("dimension %d: %s to %s, want %s to %s", i, d.Length, d.Wall, want[i], walls[i])
+		}
+	}
+}
+
+// The figures are read off the drawing: an L, 120 in wide and 100 in deep, of which the
+// lower right quarter, 60 by 50, is cut away.
+func TestTheDistanceFromAWallIsSquareToIt(t *testing.T) {
+	corners := geom.Polygon{{X: 0, Y: 0}, {X: in(120), Y: 0}, {X: in(120), Y: in(50)}, {X: in(60), Y: in(50)}, {X: in(60), Y: in(100)}, {X: 0, Y: in(100)}}
+	ids := []plan.ID{"saaaaaaa2", "saaaaaaa3", "saaaaaaa4", "saaaaaaa5", "saaaaaaa6", "saaaaaaa7"}
+	r := plan.NewRoom("raaaaaaa2", "Ell", plan.UseLiving, corners, ids)
+	type wall struct {
+		side int
+		away float64
+	}
+	railed := r
+	railed.Sides = append([]*plan.Side{}, r.Sides...)
+	railing := *r.Sides[0]
+	railing.Kind = plan.SideRailing
+	railed.Sides[0] = &railing
+	for _, tt := range []struct {
+		name string
+		room plan.Room
+		part plan.Part
+		x, y float64
+		want []wall
+	}{
+		{"before every wall", r, plan.PartCeiling, 20, 30, []wall{{5, 20}, {0, 30}}},
+		{"five from the inner corner aslant, before neither wall of it", r, plan.PartCeiling, 56, 47, []wall{{0, 47}, {5, 56}}},
+		{"before one wall of the inner corner", r, plan.PartCeiling, 64, 47, []wall{{2, 3}, {1, 56}}},
+		{"on the line of the wall that ends there", r, plan.PartCeiling, 60, 47, []wall{{2, 3}, {1, 60}}},
+		{"a railing is no wall for a ceiling", railed, plan.PartCeiling, 20, 30, []wall{{5, 20}, {4, 70}}},
+		{"but for a floor", railed, plan.PartFloor, 20, 30, []wall{{5, 20}, {0, 30}}},
+	} {
+		var got []wall
+		for _, d := range flat.NearWalls(&tt.room, tt.part, geom.Point{X: in(tt.x), Y: in(tt.y)}) {
+			side := tt.room.SideAt(d.Wall)
+			got = append(got, wall{side, float64(d.Length) / float64(unit.Inch)})
+			line := geom.FrameOf(tt.room.Segment(side))
+			if along, _ := line.Project(d.From); d.To != line.Point(along, 0) {
+				t.Errorf("%s: the tape to side %d runs aslant", tt.name, side)
+			}
+		}
+		if len(got) != len(tt.want) {
+			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+			continue
+		}
+		for i := range got {
+			if got[i] != tt.want[i] {
+				t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
 			}
 		}
 	}

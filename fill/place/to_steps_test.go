@@ -1,10 +1,10 @@
-package frame_test
+package place_test
 
 import (
 	"testing"
 
-	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -43,7 +43,7 @@ func TestOpeningsAreRoundedToTheStep(t *testing.T) {
 				t.Fatal(name, err)
 			}
 		}
-		p, err = frame.ToSteps(index.New(p), []plan.ID{o.ID}).Apply(p)
+		p, err = place.ToSteps(index.New(p), []plan.ID{o.ID}).Apply(p)
 		if err != nil {
 			t.Fatal(name, err)
 		}
@@ -51,7 +51,7 @@ func TestOpeningsAreRoundedToTheStep(t *testing.T) {
 		if now.At.Along != tt.want || now.Height.Value != tt.set {
 			t.Errorf("%s: at %v, %v high; want %v, %v", name, now.At.Along, now.Height.Value, tt.want, tt.set)
 		}
-		if again := frame.ToSteps(index.New(p), []plan.ID{o.ID}); len(again.Places) != 0 {
+		if again := place.ToSteps(index.New(p), []plan.ID{o.ID}); len(again.Places) != 0 {
 			t.Errorf("%s: rounded once it is rounded again: %v", name, again)
 		}
 	}

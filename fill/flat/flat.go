@@ -1,4 +1,6 @@
-package frame
+// Package flat is of ceilings and floors: what an opening takes of them, and how far a place
+// in them is from the walls.
+package flat
 
 import (
 	"math"

@@ -1,6 +1,7 @@
-package frame
+package place
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -45,17 +46,17 @@ func atStep(ix *index.Index, o *plan.Opening, s unit.System) plan.Anchor {
 		}
 		return at
 	}
-	f, ok := FaceOf(ix, at.Host)
+	f, ok := frame.FaceOf(ix, at.Host)
 	if at.Part != plan.PartFace || !ok {
 		at.Along = at.Along.Rounded(step)
 		return at
 	}
 	ref, _ := ix.Side(at.Host)
 	switch f.Framed().HoldOn(o, ref.Room).By {
-	case ByNailLeft, ByNailRight, ByBracket:
+	case frame.ByNailLeft, frame.ByNailRight, frame.ByBracket:
 		step = s.Step()
 	}
-	mark, _ := Nearest(f.Tapes(), at.Along)
+	mark, _ := frame.Nearest(f.Tapes(), at.Along)
 	at.Along = mark.At + (at.Along - mark.At).Rounded(step)
 	return at
 }

@@ -1,4 +1,4 @@
-package frame
+package place
 
 import (
 	"studbay/fill/part"
