@@ -97,19 +97,19 @@ func run(o options) error {
 func draw(all []*mutant, n int, seed uint64) []*mutant {
 	chosen := slices.Clone(all)
 	if n > 0 && n < len(all) {
+		at := map[*mutant]int{}
+		for i, m := range all {
+			at[m] = i
+		}
 		r := rand.New(rand.NewPCG(seed, 0))
 		r.Shuffle(len(chosen), func(i, j int) { chosen[i], chosen[j] = chosen[j], chosen[i] })
 		chosen = chosen[:n]
-		slices.SortStableFunc(chosen, func(a, b *mutant) int {
-			return strings.Compare(a.file.name, b.file.name)*4 + compareInt(a.from, b.from)
-		})
+		slices.SortFunc(chosen, func(a, b *mutant) int { return at[a] - at[b] })
 	}
 	for i, m := range chosen {
 		m.number = i + 1
 	}
 	return chosen
 }
-
-func compareInt(a, b int) int { return min(1, max(-1, a-b)) }
 
 func say(format string, args ...any) { fmt.Fprintf(os.Stderr, "mutate: "+format+"\n", args...) }

@@ -167,6 +167,22 @@ func TestSampleIsTheSameForTheSameSeed(t *testing.T) {
 	}
 }
 
+// TestSampleKeepsTheOrder of the code, also of changes to one node: of two, the first is
+// written around the second, and would be lost where it came after.
+func TestSampleKeepsTheOrder(t *testing.T) {
+	var all []*mutant
+	for i := range 100 {
+		all = append(all, &mutant{file: &source{name: "part.go"}, nth: i})
+	}
+	last := -1
+	for _, m := range draw(all, 50, 1) {
+		if m.nth <= last {
+			t.Errorf("%d comes after %d", m.nth, last)
+		}
+		last = m.nth
+	}
+}
+
 // TestReport holds the figure: what no test could notice is neither killed nor left out.
 func TestReport(t *testing.T) {
 	file := &source{name: "part.go"}
