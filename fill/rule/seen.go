@@ -25,9 +25,6 @@ func (f Finding) Seen() *plan.Seen {
 	return s
 }
 
-// slack is the most that rounding adds to a place along a slanted side.
-const slack = 100 * unit.Nanometre
-
 // IsWithin reports whether a finding is what was seen, or less: the same of its rule, no
 // heavier, not farther from its limit, and nowhere but where it was.
 func (f Finding) IsWithin(seen *plan.Seen) bool {
@@ -36,14 +33,14 @@ func (f Finding) IsWithin(seen *plan.Seen) bool {
 	switch {
 	case seen.What != now.What || heavier:
 		return false
-	case seen.Over != 0 && now.Over > seen.Over+slack,
+	case seen.Over != 0 && now.Over > seen.Over+Grain,
 		seen.Excess != 0 && now.Excess > seen.Excess,
 		seen.Count != 0 && now.Count > seen.Count:
 		return false
 	}
 	return !slices.ContainsFunc(now.Stretches, func(part plan.SeenStretch) bool {
 		return !slices.ContainsFunc(seen.Stretches, func(was plan.SeenStretch) bool {
-			return part.Host == was.Host && part.Part == was.Part && was.From-slack <= part.From && part.To <= was.To+slack
+			return part.Host == was.Host && part.Part == was.Part && was.From-Grain <= part.From && part.To <= was.To+Grain
 		})
 	})
 }

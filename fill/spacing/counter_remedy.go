@@ -34,11 +34,9 @@ func counterRemedy(v index.RoomView, r run, g gap, fig *code.Figures) []rule.Rem
 // counterWith sets so many receptacles along a gap, one for each part of it, or none where
 // one of them does not serve its part.
 func counterWith(v index.RoomView, r run, g gap, fig *code.Figures, n unit.Length) (edits []edit.Edit) {
-	each := (g.to - g.from) / n
 	ids := newIDs(v, r, g.from)
 	for i := range n {
-		from := g.from + each*i
-		part := gap{from: from, to: min(from+each+1, g.to)}
+		part := gap{from: g.from + (g.to-g.from)*i/n, to: g.from + (g.to-g.from)*(i+1)/n}
 		o := newCounterReceptacle(fig)
 		at, served := counterPlace(v, r, part, &o, fig)
 		if served < part.to-part.from {
@@ -68,14 +66,14 @@ func counterPlace(v index.RoomView, r run, g gap, o *plan.Opening, fig *code.Fig
 		try.Height = height
 		shift := p.start - p.from // from the side to the run
 		for _, free := range p.clearOf(&try, v.Room, frame.ClearOfAll) {
+			gain := func(at unit.Length) unit.Length { return min(at+shift+reach, g.to) - max(at+shift-reach, g.from) }
 			at := min(max(wish-shift, free.From), free.To)
-			if round := at.Rounded(fig.Units.Grid()); round >= free.From && round <= free.To && (at+shift-wish).Abs() < 2*fig.Units.Grid() {
+			if round := at.Rounded(fig.Units.Grid()); round >= free.From && round <= free.To && (at+shift-wish).Abs() < 2*fig.Units.Grid() && gain(round) >= gain(at) {
 				at = round
 			}
-			gain := min(at+shift+reach, g.to) - max(at+shift-reach, g.from)
 			away := (at + shift - wish).Abs()
-			if gain > served || gain == served && gain > 0 && away < off {
-				best, served, off = plan.OnFace(p.side.Side.ID, at), gain, away
+			if serves := gain(at); serves > served || serves == served && serves > 0 && away < off {
+				best, served, off = plan.OnFace(p.side.Side.ID, at), serves, away
 				o.Height = height
 			}
 		}

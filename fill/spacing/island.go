@@ -127,7 +127,7 @@ func (i island) withoutProvision(fig *code.Figures) (f rule.Finding, missed bool
 // below returns the first receptacle in the faces of the island that is below its top.
 func (i island) below(fig *code.Figures) *plan.Opening {
 	for _, o := range i.Openings {
-		if isCounterOutlet(o) && !i.serves(o, fig) && o.At.Part != plan.PartTop {
+		if isCounterOutlet(o) && !i.serves(o, fig) {
 			return o
 		}
 	}

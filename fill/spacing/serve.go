@@ -115,7 +115,7 @@ func (s *service) serve(r run, there []unit.Length, reach unit.Length, sites sit
 
 // pick chooses the places for one gap.
 func (s *service) pick(r run, g gap, there []unit.Length, reach unit.Length, sites sites) (chosen []plan.Opening, ok bool) {
-	even := r.evenness(s.v)
+	even := r.evenness()
 	if r.isClosed && len(there) == 0 {
 		sites.grid *= ringGrid
 		places := sites.places(sites.around(r.length, reach), 0, r.length-1)

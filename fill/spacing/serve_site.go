@@ -7,7 +7,6 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
-	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -214,7 +213,7 @@ func (p sitePlaces) openings(c fewest.Choice) (all []plan.Opening) {
 // evenness tells how uneven two neighbors stand about the middle of a bed or a window that
 // is between them, and how far apart they are, of which the squares are least where all
 // are alike.
-func (r run) evenness(v index.RoomView) func(left, right unit.Length) fewest.Worth {
+func (r run) evenness() func(left, right unit.Length) fewest.Worth {
 	middles := r.middles()
 	return func(left, right unit.Length) (w fewest.Worth) {
 		for _, m := range middles {

@@ -17,7 +17,7 @@ import (
 // where all that it served stays served. One that is there already stays.
 func moveNeighbor(r run, room *plan.Room, outlets []outlet, places []unit.Length, g gap, fig *code.Figures) (offers []rule.Remedy) {
 	by := (g.to - g.from + fig.Units.Step() - 1) / fig.Units.Step() * fig.Units.Step()
-	if by > rule.MostMoved || len(places) == 0 {
+	if by > rule.MostMoved {
 		return nil
 	}
 	reach := fig.Spacing.WallReach

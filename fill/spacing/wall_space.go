@@ -9,11 +9,9 @@ import (
 	"studbay/plan/unit"
 )
 
-// grain is the most that rounding adds: where a side runs aslant, its length and the
-// places along it are rounded to the nanometre. Every length that people measure is
-// thousands of times longer, so a limit is passed or missed by more than this or not
-// at all.
-const grain = 100 * unit.Nanometre
+// grain is the most that rounding adds: a limit is passed or missed by more than this or
+// not at all.
+const grain = rule.Grain
 
 // leg is a part of one side along the floor line that is wall space, in whole.
 type leg struct {
