@@ -10,8 +10,8 @@ import (
 // and from which other thing the distance of one on a face is told: "from" of an opening,
 // a break or a fixture; framing that is told stud by stud; the spaces of a parted box: an item "space" of its
 // contents, and which of them a cable enters; and what the code book asks of a house: bays
-// and facing of a room, grade and vehicles of a door, provision, fuel and risers of a
-// fixture, the level that stairs lead to, the grounding of an old box; what was moved or
+// and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
+// fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
 // places, trim and lath; the year a house was built; existing cables, and what of a box is
 // known in part; the pairs of openings; and wishes, the client's word. Without them each
@@ -62,10 +62,12 @@ func tellsFrom(l *plan.Level) bool {
 	return false
 }
 
-// tellsSpaces reports whether the contents of a box on a level are told space by space.
+// tellsSpaces reports whether the contents of a box on a level are told space by space, or
+// in part.
 func tellsSpaces(l *plan.Level) bool {
+	since := func(i plan.Item) bool { return i.What == plan.ItemSpace || i.Volume != 0 || i.None }
 	for o := range l.Openings.All() {
-		if o.Contents != nil && (o.Contents.Source == plan.ContentsInPart || slices.ContainsFunc(o.Contents.Items, func(i plan.Item) bool { return i.What == plan.ItemSpace })) {
+		if o.Contents != nil && (o.Contents.Source == plan.ContentsInPart || slices.ContainsFunc(o.Contents.Items, since)) {
 			return true
 		}
 	}
@@ -85,7 +87,7 @@ func tellsUndecided(layers []plan.Layer) bool {
 // file could.
 func tellsHouse(l *plan.Level) bool {
 	for r := range l.Rooms.All() {
-		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" {
+		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" || r.Reach {
 			return true
 		}
 	}
@@ -95,7 +97,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for f := range l.Fixtures.All() {
-		if f.Provision || f.Fuel != "" || f.Risers != 0 || f.Leads != "" {
+		if f.Provision || f.Fuel != "" || f.Risers != 0 || f.Leads != "" || f.Splash != 0 {
 			return true
 		}
 	}
