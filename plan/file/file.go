@@ -122,13 +122,13 @@ func (f format) decode(name string, data []byte) (plan.Plan, error) {
 // read decodes text that is of our version, or of a newer minor.
 func (f format) read(data []byte, found version) (plan.Plan, error) {
 	newer := f.version.less(found)
-	known, kept, err := surveyed(data, newer)
+	kept, err := surveyed(data, newer)
 	if err != nil {
 		return plan.Plan{}, err
 	}
 	var doc document
-	if err := json.Unmarshal(known, &doc, jsontext.AllowDuplicateNames(true)); err != nil { // refused already
-		return plan.Plan{}, meaning(known, err)
+	if err := json.Unmarshal(data, &doc, jsontext.AllowDuplicateNames(true)); err != nil { // refused already
+		return plan.Plan{}, meaning(data, err)
 	}
 	if doc.Header == nil {
 		r := newReader(data)

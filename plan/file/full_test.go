@@ -121,6 +121,16 @@ func TestChangedWhileSaving(t *testing.T) {
 	}
 }
 
+// TestNothingIsWrittenWhereTheFileIsAnother: it is looked at before anything is made beside
+// it.
+func TestNothingIsWrittenWhereTheFileIsAnother(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "shed.studbay")
+	write(t, path, "theirs")
+	if _, err := save(failing{stage: "create", err: syscall.EIO}, path, sample(), Stamp{}); !errors.Is(err, ErrExists) || errors.Is(err, syscall.EIO) {
+		t.Errorf("says %v", err)
+	}
+}
+
 // meddling is a disk on which another program writes while we do.
 type meddling struct {
 	disk.Real

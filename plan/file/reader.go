@@ -150,16 +150,6 @@ func (r *reader) due(want words.Text) words.Text {
 	return want
 }
 
-// textAt is the string that ends before a place, or nothing.
-func textAt(data []byte, end int) string {
-	start := bytes.LastIndexByte(data[:max(end-1, 0)], '"')
-	if start < 0 {
-		return ""
-	}
-	text, _ := jsontext.AppendUnquote(nil, data[start:end])
-	return string(text)
-}
-
 // seek returns the byte at which the value of an RFC 6901 pointer begins, or -1. The text
 // has been read before and is right.
 func seek(data []byte, pointer string) int {

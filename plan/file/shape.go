@@ -62,7 +62,7 @@ func shapeOf(t reflect.Type) *shape {
 		return &f
 	case reflect.Slice:
 		elem := shapeOf(t.Elem())
-		return &shape{kinds: "[", want: wantList, elem: elem, flat: elem.flat && elem.members == nil && elem.elem == nil}
+		return &shape{kinds: "[", want: wantList, elem: elem, flat: elem.flat && elem.members == nil}
 	case reflect.Map:
 		return &shape{kinds: "{", want: wantObject, elem: shapeOf(t.Elem())}
 	case reflect.Struct:

@@ -82,7 +82,7 @@ func Save(path string, p plan.Plan, expect Stamp) (Stamp, error) {
 
 func save(system disk.System, path string, p plan.Plan, expect Stamp) (Stamp, error) {
 	data, err := Encode(p)
-	if err == nil && len(data) > MaxBytes {
+	if len(data) > MaxBytes {
 		err = tooLarge(int64(len(data)))
 	}
 	if err == nil {

@@ -15,27 +15,23 @@ import (
 // no JSON, and a key that stands twice, jsontext refuses on the way.
 type survey struct {
 	*reader
-	keep bool // unknown members are kept and blanked; else they are errors
+	keep bool // unknown members are kept; else they are errors
 	rows int  // list elements and free keys so far
 	kept map[string]plan.Extra
-	text []byte // a copy of the data in which kept members are spaces; nil where there are none
+	key  []byte // the last read, without quotes and escapes
 }
 
-// surveyed returns the text without unknown members, each byte still at its place, and
-// those members by the noun that is to keep them: see ownerOf.
-func surveyed(data []byte, keep bool) (known []byte, kept map[string]plan.Extra, err error) {
+// surveyed returns the members that are not known, by the noun that is to keep them.
+func surveyed(data []byte, keep bool) (kept map[string]plan.Extra, err error) {
 	s := &survey{reader: newReader(data), keep: keep, kept: map[string]plan.Extra{}}
 	if err := s.value(documentShape(), nil); err != nil {
-		return nil, nil, err
+		return nil, err
 	}
 	if rest := bytes.TrimLeft(data[s.here(0):], " \t\r\n"); len(rest) > 0 {
 		at := len(data) - len(rest)
-		return nil, nil, s.fail(at, wholeText, "file.trailing", "{0} stands behind the end of the plan; delete what follows the last brace", s.seen(at))
+		return nil, s.fail(at, wholeText, "file.trailing", "{0} stands behind the end of the plan; delete what follows the last brace", s.seen(at))
 	}
-	if s.text == nil {
-		return data, s.kept, nil
-	}
-	return s.text, s.kept, nil
+	return s.kept, nil
 }
 
 // owner is the noun whose members are read.
@@ -50,7 +46,7 @@ func (s *survey) value(f *shape, own *owner) error {
 	at := s.next()
 	kind := s.dec.PeekKind()
 	if f != nil && kind != jsontext.KindInvalid && strings.IndexByte(f.kinds, byte(kind)) < 0 {
-		return s.unwanted(at, s.pointer(), f.want)
+		return s.unwanted(at, s.pointer(), s.due(f.want))
 	}
 	switch {
 	case kind == '{' && f != nil && f.members != nil:
@@ -121,32 +117,24 @@ func (s *survey) object(f *shape, own *owner) error {
 	if err := s.enter(); err != nil {
 		return err
 	}
-	for known := false; s.dec.PeekKind() != '}'; {
-		from := s.here(0)
+	for s.dec.PeekKind() != '}' {
 		raw, err := s.dec.ReadValue()
 		if err != nil {
 			return s.failing(err, wantKey)
 		}
-		member, ok := f.members[string(raw[1:len(raw)-1])]
-		if !ok && bytes.IndexByte(raw, '\\') >= 0 {
-			key, _ := jsontext.AppendUnquote(nil, raw)
-			member, ok = f.members[string(key)]
-		}
+		s.key, _ = jsontext.AppendUnquote(s.key[:0], raw)
+		member, ok := f.members[string(s.key)]
 		switch {
 		case !ok:
-			err = s.unknown(f, raw, from, own)
-		case f.noun && string(raw) == `"id"`:
-			own.id, err = s.id(member, own)
+			err = s.unknown(f, len(raw), own)
+		case f.noun && string(s.key) == "id":
+			own.id, err = s.word(member)
 		default:
 			err = s.value(member, own)
 		}
 		if err != nil {
 			return err
 		}
-		if ok && !known && s.text != nil {
-			s.blank(from, from+len(s.data[from:])-len(bytes.TrimLeft(s.data[from:], " \t\r\n,")))
-		}
-		known = known || ok
 	}
 	if _, err := s.dec.ReadToken(); err != nil {
 		return s.failing(err, wantKey)
@@ -154,17 +142,20 @@ func (s *survey) object(f *shape, own *owner) error {
 	return s.give(f, own)
 }
 
-// id takes the ID of a noun.
-func (s *survey) id(f *shape, own *owner) (string, error) {
-	if err := s.value(f, own); err != nil {
+// word takes a text of a shape and returns it.
+func (s *survey) word(f *shape) (string, error) {
+	start := s.next()
+	if err := s.value(f, nil); err != nil {
 		return "", err
 	}
-	return textAt(s.data, s.here(0)), nil
+	text, _ := jsontext.AppendUnquote(nil, s.data[start:s.here(0)])
+	return string(text), nil
 }
 
-// unknown keeps a member that this version does not know, or refuses it.
-func (s *survey) unknown(f *shape, raw jsontext.Value, from int, own *owner) error {
-	at, pointer := s.here(len(raw)), s.dec.StackPointer()
+// unknown keeps a member that this version does not know, or refuses it. Its key, of so
+// many bytes, was read.
+func (s *survey) unknown(f *shape, length int, own *owner) error {
+	at, pointer := s.here(length), s.dec.StackPointer()
 	if !s.keep {
 		return &trouble{at: at, pointer: string(pointer), err: f.notKnown(pointer.LastToken())}
 	}
@@ -180,7 +171,6 @@ func (s *survey) unknown(f *shape, raw jsontext.Value, from int, own *owner) err
 		return s.failing(err, wantValue)
 	}
 	own.extra = append(own.extra, plan.ExtraMember{Pointer: below(string(pointer), own.depth), Value: string(value)})
-	s.blank(from, s.here(0))
 	return nil
 }
 
@@ -191,18 +181,6 @@ func below(pointer string, steps int) string {
 		pointer = pointer[strings.IndexByte(pointer, '/'):]
 	}
 	return pointer
-}
-
-// blank puts spaces in the place of what is kept, so that all else stays where it is.
-func (s *survey) blank(from, to int) {
-	if s.text == nil {
-		s.text = bytes.Clone(s.data)
-	}
-	for i := from; i < to; i++ {
-		if s.text[i] != '\n' {
-			s.text[i] = ' '
-		}
-	}
 }
 
 // give hands a noun the members kept of it, in an order that does not hang on where they

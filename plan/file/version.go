@@ -130,10 +130,10 @@ func head(data []byte, ours version) (version, error) {
 		}
 		switch name.String() {
 		case "format":
-			named, err = s.word()
+			named, err = s.word(documentShape().members["format"])
 		case "version":
 			stated = s.next()
-			number, err = s.word()
+			number, err = s.word(documentShape().members["version"])
 		default:
 			err = s.value(nil, nil)
 		}
@@ -152,14 +152,6 @@ func head(data []byte, ours version) (version, error) {
 		return version{}, &trouble{at: stated, pointer: versionPointer, err: f}
 	}
 	return found, nil
-}
-
-// word takes a text and returns it.
-func (s *survey) word() (string, error) {
-	if err := s.value(documentShape().members["format"], nil); err != nil {
-		return "", err
-	}
-	return textAt(s.data, s.here(0)), nil
 }
 
 // accept returns the version a file states, or why we cannot read it.
