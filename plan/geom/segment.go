@@ -44,7 +44,7 @@ func (s Segment) square() unit.Area {
 // On a segment without length every place is A.
 func (s Segment) At(along unit.Length) Point {
 	length := s.Length()
-	if along == 0 || length == 0 {
+	if length == 0 {
 		return s.A
 	}
 	if along == length {

@@ -86,24 +86,19 @@ func (w *Ways) least(last func(from Point) (to Point, away unit.Length)) (best u
 // lie behind it then.
 const slack = 100 * unit.Nanometre
 
-// isClear reports whether a straight line between two points of the polygon crosses no edge.
+// isClear reports whether a straight line stays in the polygon: so does the middle of each
+// piece between two edges that it meets.
 func (w *Ways) isClear(a, b Point) bool {
 	line := Segment{A: a, B: b}
-	for i := range w.in {
-		if e := w.in.Edge(i); e.Crosses(line) && !isOn(e, a) && !isOn(e, b) {
+	cuts := line.cutBy(w.in)
+	for i := range cuts[1:] {
+		middle := line.At((cuts[i] + cuts[i+1]) / 2)
+		if w.in.Contains(middle) {
+			continue
+		}
+		if _, away := w.in.Nearest(middle); away > slack {
 			return false
 		}
 	}
-	middle := Point{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2}
-	if w.in.Contains(middle) {
-		return true
-	}
-	_, away := w.in.Nearest(middle)
-	return away <= slack
-}
-
-// isOn reports whether a point is on the line of an edge, but for what rounding adds.
-func isOn(e Segment, p Point) bool {
-	_, off := e.Project(p)
-	return off.Abs() <= slack
+	return true
 }
