@@ -22,8 +22,8 @@ var Bonding = rule.Rule{
 
 func checkBonding(v index.OpeningView, _ *code.Figures) []rule.Finding {
 	o := v.Opening
-	b, chosen, err := part.Resolve(o.Assembly)
-	if o.IsGone() || !chosen || err != nil || b.Box.Material == part.Plastic {
+	b, chosen, _ := part.Resolve(o.Assembly)
+	if o.IsGone() || !chosen || b.Box.Material == part.Plastic {
 		return nil
 	}
 	contents, source := ContentsOf(v)

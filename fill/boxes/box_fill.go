@@ -29,22 +29,23 @@ func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	b, chosen, err := part.Resolve(o.Assembly)
 	source := sourceOf(v)
 	kind := part.All().Kind(o.Kind)
+	hasOwn := !chosen && err == nil && kind != nil && kind.Assembly == nil // it comes with a box of its own
 	switch {
 	case source == NotCounted:
 		return nil
-	case !chosen && err == nil && kind != nil && kind.Assembly == nil && o.Contents == nil:
-		return nil // it comes with a box of its own
+	case hasOwn && o.Contents == nil:
+		return nil
 	case source == NotKnown && kind == nil && o.Contents == nil && !o.Status.IsOld():
 		return []rule.Finding{notKnown(o, words.New("rule.box-fill.no-kind.why", "Nothing is assumed of the kind \"{0}\", which is not in the catalog; draw its cables or enter what is there.", o.Kind))}
 	case source == NotKnown, source == InPart:
-		if f, over := overAtLeast(v, fig, b, chosen && err == nil); over {
+		if f, over := overAtLeast(v, fig, b, chosen); over {
 			return []rule.Finding{f}
 		}
 		return []rule.Finding{notKnown(o, whyNotKnown(v, fig))}
 	case err != nil:
 		return []rule.Finding{unreadable(o, whyUnresolved(err))}
-	case !chosen && kind != nil && kind.Assembly == nil:
-		return nil // it comes with a box of its own
+	case hasOwn:
+		return nil
 	case !chosen:
 		return []rule.Finding{{
 			Severity: rule.Note, IsOpen: true,

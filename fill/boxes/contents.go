@@ -28,7 +28,7 @@ func ContentsOf(v index.OpeningView) (box.Contents, Source) {
 // the cables drawn to it.
 func ToState(v index.OpeningView) box.Contents {
 	w, clamps := wiringOf(v), hasClamps(v.Opening)
-	if b, ok, err := part.Resolve(v.Opening.Assembly); ok && err == nil && b.IsParted() {
+	if b, ok, _ := part.Resolve(v.Opening.Assembly); ok && b.IsParted() {
 		return w.partedRest(v, b, clamps)
 	}
 	if !w.source.IsKnown() {
@@ -73,8 +73,8 @@ func smallest(seen box.Contents) (out box.Contents) {
 }
 
 func hasClamps(o *plan.Opening) bool {
-	b, ok, err := part.Resolve(o.Assembly)
-	return ok && err == nil && b.Box.Clamps
+	b, ok, _ := part.Resolve(o.Assembly)
+	return ok && b.Box.Clamps
 }
 
 // contentsIn is ContentsOf for a box that comes with internal clamps or does not.

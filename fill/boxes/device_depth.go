@@ -23,8 +23,8 @@ var DeviceDepth = rule.Rule{
 
 func checkDeviceDepth(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
-	b, chosen, err := part.Resolve(o.Assembly)
-	if !o.IsInUse() || !chosen || err != nil || b.Depth() == 0 {
+	b, chosen, _ := part.Resolve(o.Assembly)
+	if !o.IsInUse() || !chosen || b.Depth() == 0 {
 		return nil
 	}
 	devices := DevicesOf(o)

@@ -152,8 +152,8 @@ func dearer(a, than *part.Assembly) *unit.Money {
 // fitsIn reports whether what is in a box goes into another assembly, with its own clamps
 // and the barriers there are.
 func fitsIn(a plan.Assembly, fig *code.Figures, v index.OpeningView) bool {
-	b, _, err := part.Resolve(a)
-	if err != nil {
+	b, ok, _ := part.Resolve(a)
+	if !ok {
 		return false
 	}
 	w := WorkOf(v, b, fig)

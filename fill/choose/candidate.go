@@ -15,7 +15,7 @@ import (
 func candidates(o *plan.Opening, side *plan.Side, setBack unit.Length) (all []plan.Assembly) {
 	add := func(a plan.Assembly) {
 		a.Barriers = o.Assembly.Barriers
-		if _, ok, err := part.Resolve(a); !ok || err != nil {
+		if _, ok, _ := part.Resolve(a); !ok {
 			return
 		}
 		if !slices.ContainsFunc(all, func(b plan.Assembly) bool { return isSame(a, b) }) {
@@ -126,11 +126,11 @@ func reference(o *plan.Opening) *part.Assembly {
 	if k := part.All().Kind(o.Kind); k != nil {
 		usual = k.Assembly
 	}
-	b, ok, err := part.Resolve(o.Assembly)
+	b, ok, _ := part.Resolve(o.Assembly)
 	switch {
-	case usual != nil && (!ok || err != nil || usual.Gangs() == o.Gangs):
+	case usual != nil && (!ok || usual.Gangs() == o.Gangs):
 		return usual
-	case ok && err == nil:
+	case ok:
 		return b.Assembly
 	}
 	return nil

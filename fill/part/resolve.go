@@ -22,9 +22,9 @@ func (e *UnresolvedError) Error() string { return e.Why.String() }
 
 func unresolved(why words.Text) error { return &UnresolvedError{why} }
 
-// Resolve resolves an assembly. It reports false where none is chosen, and fails with
-// an *UnresolvedError where it names a box or part that the catalogue has not, or one
-// that does not fit.
+// Resolve resolves an assembly. It reports false where none is chosen, and false with an
+// *UnresolvedError where it names a box or part that the catalogue has not, or one that
+// does not fit.
 func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 	all := All()
 	switch {
