@@ -88,9 +88,10 @@ func fromStorage(spaces []space, o *plan.Opening, at geom.Point, room *plan.Room
 			area = s.low
 		}
 		d := max(area.Distance(at)-half, 0)
-		if !any || d < away {
-			away, any = d, true
+		if any {
+			d = min(d, away)
 		}
+		away, any = d, true
 	}
 	return away, any
 }

@@ -14,7 +14,6 @@ import (
 type stance struct {
 	line geom.Segment
 	side *plan.Side // the face that the jamb is in, or nil
-	from unit.Length
 	// What the open leaf hides of the face; nothing where the two are equal.
 	hides geom.Interval
 }
@@ -38,17 +37,19 @@ func through(l *lit, d house.Door) *Crossing {
 	return c
 }
 
-// backOf returns the same way as it leads from the room beyond.
+// backOf returns the same way as it leads from the room beyond: of several open sides
+// between the two, that which lies opposite.
 func backOf(l *lit, d house.Door) (back house.Door, ok bool) {
 	if d.To == nil {
 		return back, false
 	}
+	away := func(b house.Door) unit.Length { return middle(b.Line).Distance(middle(d.Line)) }
 	for _, b := range l.From(d.To) {
-		if b.To == d.From && b.Break == d.Break && (b.Break != nil || b.Line.Box().Expand(house.Apart).Intersects(d.Line.Box())) {
-			return b, true
+		if b.To == d.From && b.Break == d.Break && (!ok || away(b) < away(back)) {
+			back, ok = b, true
 		}
 	}
-	return back, false
+	return back, ok
 }
 
 // stances are those at a door, in the room that it is seen from: at the latch, or at both
@@ -57,15 +58,9 @@ func stances(d house.Door) (all []stance) {
 	if d.Break == nil {
 		return []stance{{line: d.Line, side: d.Side.Side()}}
 	}
-	face := geom.FrameOf(d.Side.Line())
-	from, to, hidden := leaf(d.Cut)
 	for _, at := range latches(d.Cut) {
-		p := face.Point(at, 0)
-		s := stance{line: geom.Segment{A: p, B: p}, side: d.Side.Side(), from: at}
-		if hidden {
-			s.hides = geom.Interval{From: from, To: to}
-		}
-		all = append(all, s)
+		p := d.Side.Line().At(at)
+		all = append(all, stance{line: geom.Segment{A: p, B: p}, side: d.Side.Side(), hides: leaf(d.Cut)})
 	}
 	return all
 }
@@ -123,7 +118,7 @@ func (w *walker) judge(c *Crossing) {
 		}
 	}
 	switch {
-	case c.Break == nil && c.Stairs == nil && c.Before != nil && c.Before.State != CrossingUnlit && c.Before.State != CrossingUnsaid:
+	case c.Break == nil && c.Stairs == nil && c.Before.State != CrossingUnlit && c.Before.State != CrossingUnsaid:
 		c.State = CrossingOpen
 	case !any:
 		c.State = CrossingUnlit
@@ -145,56 +140,42 @@ func (w *walker) consider(c *Crossing, s *plan.Opening) {
 	}
 }
 
-// serves tells how far a switch is from where one stands at a crossing, and how one comes
-// in by it.
+// serves tells how far a switch is from the nearest place where one stands at a crossing,
+// round the corners of the room, and how one comes in by it.
 func (w *walker) serves(c *Crossing, s *plan.Opening) (away unit.Length, state CrossingState) {
 	away, state = -1, CrossingDark
-	place, ok := w.ix.Place(s.At)
-	if !ok || place.Room == nil {
+	place, _ := w.ix.Place(s.At)
+	if place.Room == nil {
 		return away, state
 	}
 	if s.Kind == kindSensor && place.Room == c.Into {
 		return 0, CrossingLit
 	}
 	for _, at := range c.isAt(place.Room) {
-		far, ok := w.feel(at, s, place)
-		if !ok {
+		far, ok := place.Room.Outline().WaysFrom(place.Foot).ToLine(at.line)
+		if !ok || away >= 0 && far >= away {
 			continue
 		}
-		now := CrossingDark
+		away, state = far, CrossingDark
 		if far <= w.reach+rule.Grain {
-			now = CrossingLit
-			if place.Side != nil && place.Side == at.side && at.hides.From < s.At.Along && s.At.Along < at.hides.To {
-				now = CrossingHidden
+			state = CrossingLit
+			if place.Side == at.side && at.hides.From < s.At.Along && s.At.Along < at.hides.To {
+				state = CrossingHidden
 			}
-		}
-		if away < 0 || now < state || now == state && far < away {
-			away, state = far, now
 		}
 	}
 	return away, state
-}
-
-// feel returns how far it is from a stance to a switch, round the corners of the room.
-func (w *walker) feel(at stance, s *plan.Opening, place index.Place) (unit.Length, bool) {
-	if place.Side != nil && place.Side == at.side && at.line.A == at.line.B {
-		return (s.At.Along - at.from).Abs(), true
-	}
-	return place.Room.Outline().WaysFrom(place.Foot).ToLine(at.line)
 }
 
 // dark returns how far one walks in a room until a switch of it is in reach; all the way to
 // its middle where its switch is in another room.
 func (w *walker) dark(c *Crossing) unit.Length {
 	ways := c.Into.Outline().WaysFrom(c.At)
-	far, ok := ways.To(c.Into.Outline().LabelPoint())
-	if place, placed := w.ix.Place(c.Switch.At); placed && place.Room == c.Into {
-		if to, reached := ways.To(place.Foot); reached {
-			far, ok = to-w.reach, true
+	far, _ := ways.To(c.Into.Outline().LabelPoint())
+	if place, _ := w.ix.Place(c.Switch.At); place.Room == c.Into {
+		if to, ok := ways.To(place.Foot); ok {
+			far = to - w.reach
 		}
-	}
-	if !ok {
-		return 0
 	}
 	return max(far, 0)
 }

@@ -59,9 +59,9 @@ func (v *lit) gather() {
 			continue
 		}
 		for o := range v.ix.OfKind(k.ID).All() {
-			place, ok := v.ix.Place(o.At)
+			place, _ := v.ix.Place(o.At)
 			switch {
-			case !ok || place.Room == nil || !o.IsInUse():
+			case place.Room == nil || !o.IsInUse():
 			case k.Family == part.Switch:
 				v.switches[place.Room.ID] = append(v.switches[place.Room.ID], o)
 			default:

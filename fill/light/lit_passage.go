@@ -69,7 +69,7 @@ func (v passage) isUsed(r *plan.Room) bool {
 	}
 	for _, s := range r.Sides {
 		for _, b := range v.ix.Behind(s.ID) {
-			if b.Room != r && b.Room.Use != plan.UseOutdoors && b.Room.Use != plan.UseGarage {
+			if b.Room.Use != plan.UseOutdoors && b.Room.Use != plan.UseGarage {
 				return true
 			}
 		}
@@ -120,7 +120,7 @@ func (v passage) outside(d house.Door) (f rule.Finding, ok bool) {
 // stairs tells of stairs whose light is not put on from both ends.
 func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) {
 	for _, f := range v.ix.FixturesOn(r.ID) {
-		if f.Kind != plan.FixtureStairs || int64(f.Risers) < fig.Lighting.StairsRisers || len(v.lights[r.ID]) == 0 {
+		if f.Kind != plan.FixtureStairs || int64(f.Risers) < fig.Lighting.StairsRisers {
 			continue
 		}
 		most := 0
@@ -163,7 +163,7 @@ func seePassage(ix *index.Index, level *plan.Level) passage {
 // otherwise its doors are at grade.
 func isAtGrade(p plan.Plan, level *plan.Level) bool {
 	for _, other := range p.Levels {
-		if other != level && !isBasement(other) && other.Elevation < level.Elevation {
+		if !isBasement(other) && other.Elevation < level.Elevation {
 			return false
 		}
 	}

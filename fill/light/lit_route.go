@@ -32,7 +32,7 @@ func darkCrossing(c *Crossing, isLongest bool, fig *code.Figures) rule.Finding {
 		Message: c.Text(),
 		Why:     c.Why(fig),
 	}
-	if c.State == CrossingDark && c.Away >= 0 {
+	if c.isFar() {
 		f.Measured, f.Limit = rule.LengthOf(c.Away), rule.LengthOf(fig.Lighting.SwitchReach)
 	}
 	if isLongest && c.Dark > 0 {
@@ -43,6 +43,9 @@ func darkCrossing(c *Crossing, isLongest bool, fig *code.Figures) rule.Finding {
 	}
 	return f
 }
+
+// isFar reports whether the nearest switch can be felt for, and is out of reach.
+func (c *Crossing) isFar() bool { return c.State == CrossingDark && c.Away >= 0 }
 
 // About is what a waiver of the crossing names.
 func (c *Crossing) About() plan.ID {
@@ -99,7 +102,7 @@ func (c *Crossing) Why(fig *code.Figures) words.Text {
 	switch {
 	case c.State == CrossingHidden:
 		why = words.New("rule.lit-route.hidden", "A hand looks for {0} on the side of the latch.", c.Switch.Tag)
-	case c.Away >= 0:
+	case c.isFar():
 		why = words.New("rule.lit-route.away", "{0}, the nearest, is {1} away; a hand reaches {2}.", c.Switch.Tag, c.Away, fig.Limit("switch-reach"))
 	}
 	if c.Dark > 0 {

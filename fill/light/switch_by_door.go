@@ -34,7 +34,7 @@ type doorEdge struct {
 
 func checkSwitchByDoor(v index.RoomView, _ *code.Figures) []rule.Finding {
 	edges, isOpen := doorEdges(v)
-	if isOpen || len(edges) == 0 {
+	if isOpen {
 		return nil
 	}
 	var least doorEdge
@@ -53,7 +53,7 @@ func checkSwitchByDoor(v index.RoomView, _ *code.Figures) []rule.Finding {
 			}
 		}
 	}
-	if nearest == nil || least.away <= byDoor || isByStairs(v, nearest) {
+	if least.away <= byDoor || isByStairs(v, nearest) {
 		return nil
 	}
 	return []rule.Finding{{

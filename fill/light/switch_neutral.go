@@ -71,7 +71,7 @@ func loneCable(v index.OpeningView) (wires int, ok bool) {
 	}
 	c := v.Opening.Contents
 	if c == nil || c.Source != plan.ContentsStated {
-		return 0, false
+		return wires, false
 	}
 	count := 0
 	for _, it := range c.Items {
@@ -79,7 +79,7 @@ func loneCable(v index.OpeningView) (wires int, ok bool) {
 		case plan.ItemCable:
 			wires, count = it.Wires, count+max(it.Times, 1)
 		case plan.ItemConductor, plan.ItemThrough, plan.ItemLoop:
-			return 0, false // a raceway
+			return wires, false // a raceway
 		}
 	}
 	return wires, count == 1

@@ -5,8 +5,8 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/index"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -42,8 +42,7 @@ func misplaced(v rule.SideView, o *plan.Opening, c index.Cut) (f rule.Finding, o
 		f.Why = words.New("rule.switch-place.casing.why", "The casing is {0} wide; its plate has no room.", b.Casing)
 		return f, true
 	}
-	from, to, hides := leaf(c)
-	if hides && from < o.At.Along && o.At.Along < to {
+	if hides := leaf(c); hides.From < o.At.Along && o.At.Along < hides.To {
 		f.Message = words.New("rule.switch-place.behind", "{0} is behind the open door", o.Tag)
 		f.Why = words.New("rule.switch-place.behind.why", "It is on the side of the hinges, within the width of the leaf; a hand looks for it at the latch.")
 		return f, true
@@ -51,23 +50,24 @@ func misplaced(v rule.SideView, o *plan.Opening, c index.Cut) (f rule.Finding, o
 	return f, false
 }
 
-// leaf returns what of a side the leaf of a door hides where it stands open against it.
-func leaf(c index.Cut) (from, to unit.Length, hides bool) {
+// leaf returns what of a side the leaf of a door hides where it stands open against it;
+// nothing where the two ends are equal.
+func leaf(c index.Cut) (hides geom.Interval) {
 	b := c.Break
 	swing, hand := b.Swing, b.Hand
 	if !c.IsOwn {
 		swing, hand = seenFromBehind(swing, hand)
 	}
 	if b.Kind != plan.BreakDoor || swing != plan.SwingIn {
-		return 0, 0, false
+		return hides
 	}
 	switch hand {
 	case plan.HandLeft:
-		return c.From - b.Width, c.From, true
+		return geom.Interval{From: c.From - b.Width, To: c.From}
 	case plan.HandRight:
-		return c.To, c.To + b.Width, true
+		return geom.Interval{From: c.To, To: c.To + b.Width}
 	}
-	return 0, 0, false
+	return hides
 }
 
 // seenFromBehind returns a door's swing and hand as its other face has them.
