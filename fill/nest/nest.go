@@ -78,10 +78,6 @@ func Cut(s Stock, pieces []Piece) List {
 	slices.SortStableFunc(fit, func(a, b Piece) int {
 		return cmp.Or(cmp.Compare(b.Length, a.Length), cmp.Compare(a.For, b.For))
 	})
-	if len(fit) == 0 {
-		l.Fewest, l.Longest = true, true
-		return l
-	}
 	l.Least = bound(s, fit)
 	find := &search{stock: s, pieces: fit, room: s.Board + s.Kerf}
 	find.greedy()
@@ -188,7 +184,7 @@ func (f *search) longer() bool {
 		total -= f.need(i)
 	}
 	return f.place(0, func() bool {
-		longest := unit.Length(0)
+		var longest unit.Length
 		for _, b := range f.bins {
 			longest = max(longest, b.left)
 		}
@@ -250,10 +246,5 @@ func (f *search) from(i int, done func() bool) (stop, complete bool) {
 
 // holding returns the board that a piece is on.
 func (f *search) holding(piece int) int {
-	for k, b := range f.bins {
-		if slices.Contains(b.pieces, piece) {
-			return k
-		}
-	}
-	return 0
+	return slices.IndexFunc(f.bins, func(b bin) bool { return slices.Contains(b.pieces, piece) })
 }

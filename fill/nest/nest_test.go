@@ -130,10 +130,154 @@ func everyPacking(pieces []Piece) (fewest int, rest unit.Length) {
 	return fewest, rest
 }
 
-// TestTooLong keeps apart what no board holds.
+// TestTooLong keeps apart what no board holds; a piece without a length is none.
 func TestTooLong(t *testing.T) {
-	l := Cut(Usual, in(769, 100))
-	if len(l.TooLong) != 1 || len(l.Boards) != 1 {
-		t.Errorf("%d too long, %d boards", len(l.TooLong), len(l.Boards))
+	l := Cut(Usual, in(769, 100, 0))
+	if len(l.TooLong) != 1 || len(l.Boards) != 1 || len(l.Boards[0].Pieces) != 1 {
+		t.Errorf("%d too long, boards %v", len(l.TooLong), l.Boards)
 	}
+	if l := Cut(Usual, []Piece{{Length: 1}}); len(l.Boards) != 1 || l.Boards[0].Rest != Usual.Board-Usual.Kerf-1 {
+		t.Errorf("a nanometer is cut from %v", l.Boards)
+	}
+}
+
+// TestMarks adds pieces and kerfs up by hand.
+func TestMarks(t *testing.T) {
+	want := []string{`10"`, `30-1/8"`, `60-1/4"`} // 10, + 1/8 + 20, + 1/8 + 30
+	for i, at := range (Board{Pieces: in(80, 160, 240)}).Marks(Usual) {
+		if got := at.Inches(16); got != want[i] {
+			t.Errorf("cut %d is marked at %s, want %s", i, got, want[i])
+		}
+	}
+}
+
+// TestCutGoesByThePieces alone: in whatever order they come, the list is one, and of the
+// least boards by the sum: so many boards, a kerf more each, as hold all pieces with a kerf.
+func TestCutGoesByThePieces(t *testing.T) {
+	random := rand.New(rand.NewPCG(3, 4))
+	for range 100 {
+		var sizes []int64
+		for range 1 + random.IntN(9) {
+			sizes = append(sizes, []int64{60, 69, 83, 116, 180, 300, 384, 500}[random.IntN(8)])
+		}
+		pieces := in(sizes...)
+		want := Cut(Usual, pieces)
+		for range 3 {
+			random.Shuffle(len(pieces), func(i, j int) { pieces[i], pieces[j] = pieces[j], pieces[i] })
+			if got := Cut(Usual, pieces); fmt.Sprint(got) != fmt.Sprint(want) {
+				t.Fatalf("%v in another order: %v, want %v", sizes, got, want)
+			}
+		}
+		least := 0
+		for rest := sizesWithKerfs(sizes); rest > 0; rest -= 769 {
+			least++
+		}
+		if want.Least != least {
+			t.Errorf("%v: at least %d boards, want %d", sizes, want.Least, least)
+		}
+	}
+}
+
+func sizesWithKerfs(sizes []int64) (sum int64) {
+	for _, s := range sizes {
+		sum += s + 1
+	}
+	return sum
+}
+
+// TestGreedyByHand puts pieces on the fullest board that has room, in eighths of an inch of
+// 769: 96 in and a kerf.
+func TestGreedyByHand(t *testing.T) {
+	for _, tt := range []struct {
+		pieces []Piece
+		want   string
+		source string
+	}{
+		{in(384, 383), "[[0 1]]", "385 and 384 are 769"},
+		{in(384, 384), "[[0] [1]]", "385 and 385 are 770"},
+		{in(500, 450, 200), "[[0 2] [1]]", "268 are left and 318"},
+		{in(500, 400, 300, 60), "[[0] [1 2 3]]", "268 are left and 368 - 301 = 67"},
+		{in(500, 450, 400, 200, 100, 60), "[[0 3 5] [1 4] [2]]", "268, 318, 368; 67, 318, 368; 67, 217, 368"},
+	} {
+		f := &search{stock: Usual, pieces: tt.pieces, room: Usual.Board + Usual.Kerf}
+		f.greedy()
+		if got := fmt.Sprint(f.best); got != tt.want {
+			t.Errorf("%s, want %s (%s)", got, tt.want, tt.source)
+		}
+	}
+}
+
+// TestSearchFromTheWorst looks for the fewest boards from a board a piece on, over pieces
+// that fill boards without or nearly without an offcut, which the greedy way often misses.
+func TestSearchFromTheWorst(t *testing.T) {
+	random := rand.New(rand.NewPCG(5, 6))
+	for range 150 {
+		var sizes []int64
+		for range 2 {
+			left := int64(769 - random.IntN(2)*random.IntN(20))
+			for range 1 + random.IntN(3) {
+				piece := 20 + random.Int64N(left/2)
+				sizes, left = append(sizes, piece), left-piece-1
+			}
+			sizes = append(sizes, left-1)
+		}
+		pieces := in(sizes...)
+		boards, rest := everyPacking(pieces)
+		if l := Cut(Usual, pieces); len(l.Boards) != boards || l.Boards[boards-1].Rest != rest || !l.Fewest || !l.Longest {
+			t.Errorf("%v: %d boards, %v left, want %d and %v", sizes, len(l.Boards), l.Boards[len(l.Boards)-1].Rest, boards, rest)
+		}
+		f := &search{stock: Usual, pieces: pieces, room: Usual.Board + Usual.Kerf}
+		for i := range pieces {
+			f.best = append(f.best, []int{i})
+		}
+		f.rest = f.room
+		if sure := f.fewer(0); !sure || len(f.best) != boards {
+			t.Errorf("%v: from a board a piece to %d, sure %v, want %d", sizes, len(f.best), sure, boards)
+		}
+		if sure := f.longer(); !sure || f.rest != max(rest, 0)+min(Usual.Kerf, f.rest) {
+			t.Errorf("%v: the longest is %v, sure %v, want %v and a kerf", sizes, f.rest, sure, rest)
+		}
+	}
+}
+
+// TestWhatIsSaidToBeSure of many pieces: no search tries all ways to part sixty different
+// ones, so that only sums tell. Of equal ones, or of small ones on boards that are equally
+// full, all ways that differ are few, and are tried.
+func TestWhatIsSaidToBeSure(t *testing.T) {
+	var different []int64
+	for i := range int64(60) {
+		different = append(different, 101+i)
+	}
+	if l := Cut(Usual, in(different...)); !l.Longest == (l.Boards[len(l.Boards)-1].Rest+Usual.Kerf >= left(l)) || l.Fewest != (len(l.Boards) == l.Least) {
+		t.Errorf("sixty different: %d boards of at least %d, fewest %v; longest %v", len(l.Boards), l.Least, l.Fewest, l.Longest)
+	}
+	var equal []int64
+	for range 15 {
+		equal = append(equal, 240)
+	}
+	if l := Cut(Usual, in(equal...)); !l.Longest || !l.Fewest || len(l.Boards) != 5 {
+		t.Errorf("fifteen of 30 in: %d boards, longest %v, want 5, three on each", len(l.Boards), l.Longest)
+	}
+	if l := Cut(Usual, in(400, 400, 400, 400, 400, 31, 30, 29, 28, 27, 26, 25, 24, 23, 22)); !l.Longest || !l.Fewest || len(l.Boards) != 5 {
+		t.Errorf("five of 50 in and ten small: %d boards, longest %v", len(l.Boards), l.Longest)
+	}
+	// Full boards but for the last: all that is left is in one piece.
+	var full []int64
+	for range 20 {
+		full = append(full, 500, 267)
+	}
+	if l := Cut(Usual, in(append(full, 100)...)); !l.Longest || !l.Fewest || len(l.Boards) != 21 {
+		t.Errorf("twenty full boards: %d, longest %v", len(l.Boards), l.Longest)
+	}
+}
+
+// left is what all boards have left, with a kerf each.
+func left(l List) (sum unit.Length) {
+	for _, b := range l.Boards {
+		sum += l.Stock.Board + l.Stock.Kerf
+		for _, p := range b.Pieces {
+			sum -= p.Length + l.Stock.Kerf
+		}
+	}
+	return sum
 }
