@@ -2,7 +2,6 @@ package takeoff
 
 import (
 	"studbay/fill/frame"
-	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
@@ -20,7 +19,7 @@ func (t *Taker) blocksOf(v index.OpeningView) []unit.Length {
 		t.framed[v.Side.ID] = f
 	}
 	switch h := f.HoldOn(v.Opening, v.Room); {
-	case h.Block != nil && h.Block.Length > 0:
+	case h.Block != nil:
 		return []unit.Length{h.Block.Length}
 	case h.FarSide > 0:
 		return []unit.Length{h.FarSide}
@@ -30,11 +29,8 @@ func (t *Taker) blocksOf(v index.OpeningView) []unit.Length {
 
 // overhead returns the block between two joists of a ceiling, where those are told.
 func overhead(v index.OpeningView) []unit.Length {
-	if v.Opening.At.Part != plan.PartCeiling || v.Room == nil || frame.HoldIn(v.Opening, v.Room).By != frame.ByBlock {
+	if frame.HoldIn(v.Opening, v.Room).By != frame.ByBlock {
 		return nil
 	}
-	if clear := v.Room.Joists.Spacing - frame.StudThick; clear > 0 {
-		return []unit.Length{clear}
-	}
-	return nil
+	return []unit.Length{v.Room.Joists.Spacing - frame.StudThick}
 }

@@ -73,7 +73,7 @@ func (w *Takeoff) Groups(by By) (groups []Group) {
 		}
 		groups[i].Openings = append(groups[i].Openings, o)
 	}
-	if by == ByRoom || by == ByPlan || by == ByLevel {
+	if by == ByRoom || by == ByLevel {
 		return groups
 	}
 	order := make([]int, len(groups))
@@ -81,8 +81,11 @@ func (w *Takeoff) Groups(by By) (groups []Group) {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
-		if (keys[a] == "") != (keys[b] == "") {
+		switch {
+		case (keys[a] == "") != (keys[b] == ""):
 			return cmp.Compare(len(keys[b]), len(keys[a]))
+		case by == ByCircuit && keys[a] != "":
+			return byNumber(groups[a].Openings[0].View.Circuit, groups[b].Openings[0].View.Circuit)
 		}
 		return plan.CompareTags(keys[a], keys[b])
 	})
@@ -107,7 +110,7 @@ func (by By) keyOf(p plan.Plan, o Opening) (key string, name words.Text) {
 		return string(o.View.Room.ID), plain(o.View.Room.Name)
 	case ByCircuit:
 		if c := o.View.Circuit; c != nil {
-			return c.Number + " " + string(c.ID), words.New("takeoff.circuit", "{0} {1}", c.Number, c.Name)
+			return string(c.ID), words.New("takeoff.circuit", "{0} {1}", c.Number, c.Name)
 		}
 		return "", words.New("takeoff.no-circuit", "on no circuit")
 	case ByAssembly:

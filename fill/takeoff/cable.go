@@ -43,11 +43,9 @@ func tagOf(p plan.Plan, id plan.ID) string {
 	return ""
 }
 
-// sortFeeds orders circuits by the first space they take, then by the text.
-func sortFeeds(all []Feeds) {
-	slices.SortStableFunc(all, func(a, b Feeds) int {
-		return cmp.Or(cmp.Compare(firstNumber(a.Circuit.Number), firstNumber(b.Circuit.Number)), cmp.Compare(a.Circuit.Number, b.Circuit.Number))
-	})
+// byNumber orders circuits by the first space they take, then by the text.
+func byNumber(a, b *plan.Circuit) int {
+	return cmp.Or(cmp.Compare(firstNumber(a.Number), firstNumber(b.Number)), cmp.Compare(a.Number, b.Number))
 }
 
 func firstNumber(text string) int {

@@ -64,10 +64,7 @@ func NewTaker(ix *index.Index, fig *code.Figures, book *price.Book) *Taker {
 	t := &Taker{ix: ix, fig: fig, book: book, framed: map[plan.ID]frame.Framed{}, edges: map[plan.ID]int{}}
 	for _, l := range ix.Plan().Levels {
 		for r := range l.Rooms.All() {
-			v, ok := ix.RoomView(r.ID)
-			if !ok {
-				continue
-			}
+			v, _ := ix.RoomView(r.ID)
 			for _, s := range rule.SidesOf(v) {
 				for _, e := range protect.EdgesOf(s, fig) {
 					t.edges[e.From.ID] += e.Studs
@@ -102,7 +99,7 @@ func (t *Taker) Of(o *plan.Opening) (taken Opening) {
 		t.cables(&taken)
 		return taken
 	}
-	if b, ok, err := part.Resolve(o.Assembly); ok && err == nil {
+	if b, ok, _ := part.Resolve(o.Assembly); ok {
 		t.built(&taken, b)
 	}
 	t.mounted(&taken)
@@ -112,8 +109,8 @@ func (t *Taker) Of(o *plan.Opening) (taken Opening) {
 }
 
 func (t *Taker) fillOf(v index.OpeningView) boxes.Work {
-	b, ok, err := part.Resolve(v.Opening.Assembly)
-	if !ok || err != nil {
+	b, ok, _ := part.Resolve(v.Opening.Assembly)
+	if !ok {
 		return boxes.Work{}
 	}
 	return boxes.WorkOf(v, b, t.fig)

@@ -1,6 +1,8 @@
 package takeoff
 
 import (
+	"slices"
+
 	"studbay/fill/nest"
 	"studbay/fill/part"
 	"studbay/fill/price"
@@ -82,7 +84,7 @@ func Panel(p plan.Plan) (all []Feeds) {
 	for c := range p.Circuits.All() {
 		all = append(all, Feeds{Circuit: c})
 	}
-	sortFeeds(all)
+	slices.SortStableFunc(all, func(a, b Feeds) int { return byNumber(a.Circuit, b.Circuit) })
 	for i, f := range all {
 		at[f.Circuit.ID] = i
 	}
