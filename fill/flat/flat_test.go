@@ -69,11 +69,13 @@ func TestFootprints(t *testing.T) {
 		{"upright", line(1, -9, 1, 9), true, true},
 		{"upright on the edge", line(-2, -9, -2, 9), false, false},
 	} {
-		if got := at(0, 0, square).IsCut(tt.line); got != tt.square {
-			t.Errorf("%s: a square is cut %v, want %v", tt.name, got, tt.square)
-		}
-		if got := at(0, 0, round).IsCut(tt.line); got != tt.round {
-			t.Errorf("%s: a round is cut %v, want %v", tt.name, got, tt.round)
+		for _, l := range []geom.Segment{tt.line, {A: tt.line.B, B: tt.line.A}} {
+			if got := at(0, 0, square).IsCut(l); got != tt.square {
+				t.Errorf("%s: a square is cut %v, want %v", tt.name, got, tt.square)
+			}
+			if got := at(0, 0, round).IsCut(l); got != tt.round {
+				t.Errorf("%s: a round is cut %v, want %v", tt.name, got, tt.round)
+			}
 		}
 	}
 }
