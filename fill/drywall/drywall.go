@@ -8,6 +8,7 @@
 package drywall
 
 import (
+	"cmp"
 	"slices"
 
 	"studbay/fill/frame"
@@ -129,14 +130,10 @@ func isCut(p frame.Placed) bool {
 }
 
 func (l Layout) isBetter(than Layout) bool {
-	a, b := len(l.Sheets.Boards)*int(l.Way.Long/unit.Inch), len(than.Sheets.Boards)*int(than.Way.Long/unit.Inch)
-	switch joints, other := len(l.OnJoints()), len(than.OnJoints()); {
-	case a != b:
-		return a < b
-	case joints != other:
-		return joints < other
-	}
-	return l.Joints < than.Joints
+	board := func(l Layout) int { return len(l.Sheets.Boards) * int(l.Way.Long/unit.Inch) }
+	return cmp.Or(
+		cmp.Compare(board(l), board(than)), cmp.Compare(len(l.OnJoints()), len(than.OnJoints())), cmp.Compare(l.Joints, than.Joints),
+	) < 0
 }
 
 func lay(w *frame.Wall, way Way) Layout {
@@ -226,10 +223,7 @@ func joints(studs []frame.Stud, length, first, long unit.Length) (ends []unit.Le
 // letter names the pieces from the floor up, from left to right: A, B ... Z, AA ...
 func (l *Layout) letter() {
 	slices.SortStableFunc(l.Pieces, func(a, b Piece) int {
-		if a.Bottom != b.Bottom {
-			return int(min(max(a.Bottom-b.Bottom, -1), 1))
-		}
-		return int(min(max(a.Left-b.Left, -1), 1))
+		return cmp.Or(cmp.Compare(a.Bottom, b.Bottom), cmp.Compare(a.Left, b.Left))
 	})
 	for i := range l.Pieces {
 		name := string(rune('A' + i%26))

@@ -80,21 +80,21 @@ func isWay(b *plan.Break) bool {
 	return b.Sill == 0 && (b.Kind == plan.BreakDoor || b.Kind == plan.BreakSlider || b.Kind == plan.BreakPassage)
 }
 
-// apart is how far two open sides may lie from one another for one way between their
+// Apart is how far two open sides may lie from one another for one way between their
 // rooms: no farther than the faces of a thick wall.
-const apart = index.MaxPartition
+const Apart = index.MaxPartition
 
 func (l *Level) openSide(ref *plan.SideRef) {
 	if ref.Side().Kind != plan.SideOpen {
 		return
 	}
 	line := ref.Line()
-	for _, id := range l.ix.Search(l.level.ID, line.Box().Expand(apart)) {
+	for _, id := range l.ix.Search(l.level.ID, line.Box().Expand(Apart)) {
 		other, ok := l.ix.Side(id)
 		if !ok || other.Room == ref.Room || other.Side().Kind != plan.SideOpen {
 			continue
 		}
-		if shared, gap, ok := line.Overlap(other.Line(), unit.Inch); ok && gap.Abs() <= apart && shared.Length() > unit.Foot {
+		if shared, gap, ok := line.Overlap(other.Line(), unit.Inch); ok && gap.Abs() <= Apart && shared.Length() > unit.Foot {
 			face := geom.FrameOf(line)
 			l.ways[ref.Room.ID] = append(l.ways[ref.Room.ID], Door{
 				From: ref.Room, To: other.Room, Side: ref, Line: geom.Segment{A: face.Point(shared.From, 0), B: face.Point(shared.To, 0)},

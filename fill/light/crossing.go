@@ -145,9 +145,6 @@ func (w *walker) consider(c *Crossing, s *plan.Opening) {
 func (w *walker) serves(c *Crossing, s *plan.Opening) (away unit.Length, state CrossingState) {
 	away, state = -1, CrossingDark
 	place, _ := w.ix.Place(s.At)
-	if place.Room == nil {
-		return away, state
-	}
 	if s.Kind == kindSensor && place.Room == c.Into {
 		return 0, CrossingLit
 	}

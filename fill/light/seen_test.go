@@ -83,7 +83,7 @@ func TestLightsAreSeenToChange(t *testing.T) {
 		return func(p plan.Plan) plan.Plan {
 			for o := range p.Levels[0].Openings.All() {
 				if o.Kind == kind {
-					next, err := edit.Remove{Things: []plan.ID{o.ID}}.Apply(p)
+					next, err := edit.SetStatus{ID: o.ID, Status: plan.StatusRemove}.Apply(p)
 					if err != nil {
 						t.Fatal(err)
 					}

@@ -212,7 +212,7 @@ func TestFeedsOfAPanel(t *testing.T) {
 	one, two, none := h.Circuit(20), h.Circuit(20), h.Circuit(20)
 	a, b := r.Opening("duplex", r.On(0, 20), ruletest.On(one)), r.Opening("duplex", r.On(0, 60), ruletest.On(two))
 	r.Opening("duplex", r.On(0, 90))
-	h.Cable(a.ID, b.ID, 14, 2, nil)
+	h.Cable(a.ID, b.ID, 16, 2, nil)
 	for _, size := range []unit.AWG{12, 14, 10} {
 		h.Cable(a.ID, b.ID, size, 2, one)
 		h.Cable(b.ID, a.ID, 26-size, 2, two) // 14, 12, 16

@@ -231,7 +231,7 @@ func (t *Taker) add(taken *Opening, p price.Part, q price.Quantity) {
 func SameParts(a, b plan.Assembly) bool {
 	boxA, addsA := part.Known(a)
 	boxB, addsB := part.Known(b)
-	if boxA == nil || boxB == nil {
+	if boxA == nil {
 		return a.Code == b.Code && a.Box == b.Box
 	}
 	return boxA == boxB && slices.Equal(addsA, addsB)

@@ -82,6 +82,13 @@ func TestSumsOfParts(t *testing.T) {
 	if !(Line{Price: one}).HasPrice() || free.HasPrice() {
 		t.Error("a pack of any size has a price, none has none")
 	}
+	// Three blocks of 50 in take a board of 96 each, though their sum is less than two.
+	wood := Line{Part: price.Must(lumber), Quantity: price.Of(150), Price: price.Price{Pack: usd(400), Per: price.Of(96)}}
+	blocks := []unit.Length{50 * unit.Inch, 50 * unit.Inch, 50 * unit.Inch}
+	w = &Takeoff{Book: price.Trial(), Openings: []Opening{{View: index.OpeningView{Opening: &plan.Opening{Tag: "A"}}, Lines: []Line{wood}, Blocks: blocks}}}
+	if got := w.Shopping(); len(got) != 1 || got[0].Packs != 3 || got[0].Pay != usd(1200) {
+		t.Errorf("three blocks: %+v, want three boards", got)
+	}
 	if got := Pay([]Buy{{Pay: usd(250)}, {Pay: usd(99)}}, usd(0)); got != usd(349) {
 		t.Errorf("to pay %v, want 2.50 + .99", got)
 	}
@@ -109,7 +116,7 @@ func TestSpares(t *testing.T) {
 // TestCircuitsInOrder: by the first space they take, then what has none or too great a one,
 // by the text.
 func TestCircuitsInOrder(t *testing.T) {
-	want := []string{"0", "1 A", "2", "9", "10/12", "19", "90", "700000000", "99999999999999999999", "A", "B"}
+	want := []string{"0", "1 A", "2", "9", "10/12", "10:1", "10A", "19", "90", "700000000", "99999999999999999999", "A", "B"}
 	for i, a := range want {
 		for k, b := range want {
 			if got := byNumber(&plan.Circuit{Number: a}, &plan.Circuit{Number: b}); got != cmp.Compare(i, k) {

@@ -114,10 +114,10 @@ func (d *draft) isHalfSwitched(load plan.ID) bool {
 // ends returns the switch that a control begins with and the others in the order of their
 // cables: of several the three-ways stand at both ends, the four-ways between.
 func (d *draft) ends(switches []plan.ID) (first plan.ID, rest []plan.ID) {
-	ends := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return !d.holds(id, threeWay) })
-	if len(switches) < 3 || len(ends) != 2 {
-		return switches[0], switches[1:]
+	if len(switches) == 1 {
+		return switches[0], nil
 	}
+	ends := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return !d.holds(id, threeWay) }) // two, as canWork found
 	between := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return d.holds(id, threeWay) })
 	return ends[0], append(Order(d.ix, ends[0], between), ends[1])
 }
@@ -214,7 +214,7 @@ func Order(ix *index.Index, start plan.ID, stops []plan.ID) []plan.ID {
 	if len(stops) < 2 {
 		return stops
 	}
-	ends := make([]end, 0, len(stops)+1)
+	var ends []end
 	from := 0
 	if e, ok := endOf(ix, start); ok {
 		ends, from = append(ends, e), 1
@@ -292,7 +292,6 @@ func (c chain) everyOrder(order []int) []int {
 		}
 		if done == len(tried) {
 			best, least = slices.Clone(tried), c.length(tried)
-			return
 		}
 		for i := done; i < len(tried); i++ {
 			tried[done], tried[i] = tried[i], tried[done]

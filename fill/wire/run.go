@@ -72,18 +72,13 @@ func between(a, b end) (r Run) {
 	return r
 }
 
-func (e end) toCeiling() unit.Length {
-	if e.isOverhead {
-		return 0
-	}
-	return max(e.ceiling-e.height, 0)
-}
+func (e end) toCeiling() unit.Length { return max(e.ceiling-e.height, 0) }
 
 func endOf(ix *index.Index, id plan.ID) (e end, ok bool) {
 	p := ix.Plan()
 	if o, level := p.Opening(id); o != nil {
-		place, ok := ix.Place(o.At)
-		if !ok || place.Room == nil {
+		place, _ := ix.Place(o.At)
+		if place.Room == nil {
 			return e, false
 		}
 		e = end{at: place.Foot, level: level.Elevation, ceiling: place.Room.Ceiling}
@@ -104,8 +99,8 @@ func endOf(ix *index.Index, id plan.ID) (e end, ok bool) {
 	if f == nil {
 		return e, false
 	}
-	place, ok := ix.Place(f.At)
-	if !ok || place.Room == nil {
+	place, _ := ix.Place(f.At)
+	if place.Room == nil {
 		return e, false
 	}
 	return end{at: place.Foot, level: level.Elevation, ceiling: place.Room.Ceiling, height: f.Top()}, true

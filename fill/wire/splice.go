@@ -35,7 +35,7 @@ func Splices(contents box.Contents, isMetal bool) int {
 		bundles = append(bundles, fixture)
 		grounds++ // the luminaire's own
 	}
-	if isMetal && grounds > 0 {
+	if isMetal { // alone it meets no other
 		grounds++
 	}
 	splices := 0
