@@ -61,7 +61,6 @@ func Parse(text string) (a Answers, err error) {
 	if len(text) > most {
 		return a, errLarge
 	}
-	text = strings.ToValidUTF8(strings.ReplaceAll(text, "\r", ""), "\uFFFD")
 	at := strings.Index(text, first)
 	if at < 0 {
 		return a, ErrNone
@@ -80,21 +79,17 @@ func Parse(text string) (a Answers, err error) {
 func (a *Answers) line(line string) {
 	word, rest, _ := strings.Cut(line, " ")
 	rest = strings.TrimSpace(rest)
-	if len(a.Given) == 0 {
-		if field := map[string]*string{"plan": &a.Plan, "revision": &a.Revision, "by": &a.By, "date": &a.Date}[word]; field != nil {
-			*field = one(rest)
-			return
-		}
-	}
-	kind := plan.WishKind(word)
 	about, note, _ := strings.Cut(rest, " ")
-	if slices.Contains(plan.WishKinds, kind) && isNoun(plan.ID(about)) {
+	field := map[string]*string{"plan": &a.Plan, "revision": &a.Revision, "by": &a.By, "date": &a.Date}[word]
+	n := len(a.Given)
+	switch kind := plan.WishKind(word); {
+	case n == 0 && field != nil:
+		*field = one(rest)
+	case slices.Contains(plan.WishKinds, kind) && isNoun(plan.ID(about)):
 		a.Given = append(a.Given, Given{kind, plan.ID(about), seen(note)})
-		return
-	}
-	if n := len(a.Given); n > 0 && line != "" {
+	case n > 0:
 		g := &a.Given[n-1]
-		g.Note = seen(strings.TrimSpace(g.Note + " " + line))
+		g.Note = seen(g.Note + " " + line)
 	}
 }
 

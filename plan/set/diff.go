@@ -7,9 +7,6 @@ type Differing[K ~string, T Noun[K]] struct{ Old, New T }
 // Diff returns what differs between two sets in the order of IDs. Chunks that both
 // share are passed whole, so the cost follows what differs.
 func (s Set[K, T]) Diff(after Set[K, T]) (changes []Differing[K, T]) {
-	if s.root == after.root {
-		return nil
-	}
 	var none T
 	a, b := cursorAt(s.root), cursorAt(after.root)
 	for {
@@ -48,23 +45,18 @@ func cursorAt[K ~string, T Noun[K]](root *chunk[K, T]) *cursor[K, T] {
 	return &cursor[K, T]{next: root}
 }
 
-// align passes what both share and goes down until both stand before chunks of one
-// height that differ in an item, or one stands within a leaf.
+// align passes what both share and goes down, the higher first, until one stands within a
+// leaf or at the end.
 func (c *cursor[K, T]) align(o *cursor[K, T]) {
 	for c.next != nil && o.next != nil {
 		switch {
 		case c.next == o.next:
 			c.pass()
 			o.pass()
-		case c.next.height == 0 && o.next.height == 0:
-			return
-		case c.next.height > o.next.height:
-			c.down()
 		case c.next.height < o.next.height:
 			o.down()
 		default:
 			c.down()
-			o.down()
 		}
 	}
 }
@@ -89,7 +81,6 @@ func (c *cursor[K, T]) take() T {
 	top := &c.path[len(c.path)-1]
 	item := top.in.items[top.at]
 	if top.at++; top.at == len(top.in.items) {
-		c.path = c.path[:len(c.path)-1]
 		c.pass()
 	}
 	return item
@@ -104,7 +95,7 @@ func (c *cursor[K, T]) down() {
 	}
 }
 
-// pass goes past the chunk that the cursor stood before.
+// pass goes past the chunk that the cursor stood before, or past the leaf it has walked through.
 func (c *cursor[K, T]) pass() {
 	c.next = nil
 	for len(c.path) > 0 {

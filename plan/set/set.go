@@ -6,13 +6,13 @@
 package set
 
 import (
+	"cmp"
 	"encoding/binary"
 	"encoding/json"
 	"errors"
 	"fmt"
 	"iter"
 	"slices"
-	"sort"
 
 	v2 "github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
@@ -27,6 +27,9 @@ type Noun[K ~string] interface {
 // chunkMax is how many nouns, or chunks, stand in one chunk: an edit copies one
 // chunk and its spine.
 const chunkMax = 64
+
+// chunkNew is how many stand in one chunk of a new set: what is added next finds room.
+const chunkNew = chunkMax * 3 / 4
 
 // Set is an immutable set of nouns in the order of their IDs. With and Without
 // return a changed set that shares all but one chunk and its spine with the old
@@ -69,19 +72,19 @@ func New[K ~string, T Noun[K]](nouns ...T) (Set[K, T], error) {
 		return Set[K, T]{}, fmt.Errorf("noun %d is empty", i)
 	}
 	sorted := slices.Clone(nouns)
-	sort.Slice(sorted, func(i, j int) bool { return sorted[i].Key() < sorted[j].Key() })
+	slices.SortFunc(sorted, func(a, b T) int { return cmp.Compare(a.Key(), b.Key()) })
 	for i := 1; i < len(sorted); i++ {
 		if sorted[i].Key() == sorted[i-1].Key() {
 			return Set[K, T]{}, fmt.Errorf("id %q: %w", string(sorted[i].Key()), ErrTwice)
 		}
 	}
 	var row []*chunk[K, T]
-	for part := range slices.Chunk(sorted, chunkMax*3/4) {
+	for part := range slices.Chunk(sorted, chunkNew) {
 		row = append(row, leaf(slices.Clone(part), marksOf(part, T.Key)))
 	}
 	for len(row) > 1 {
 		var up []*chunk[K, T]
-		for part := range slices.Chunk(row, chunkMax*3/4) {
+		for part := range slices.Chunk(row, chunkNew) {
 			up = append(up, spine(slices.Clone(part), marksOf(part, (*chunk[K, T]).least)))
 		}
 		row = up
@@ -210,8 +213,7 @@ func (c *chunk[K, T]) with(noun T, grown *int) []*chunk[K, T] {
 
 // replaced returns the list with others in place of so many of it from i on.
 func replaced[E any](list []E, i, many int, by ...E) []E {
-	out := make([]E, 0, len(list)+len(by)-many)
-	return append(append(append(out, list[:i]...), by...), list[i+many:]...)
+	return slices.Concat(list[:i], by, list[i+many:])
 }
 
 // halves wraps the list in one chunk, or in two where one would be too long.

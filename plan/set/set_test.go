@@ -2,11 +2,13 @@ package set
 
 import (
 	"encoding/json"
+	"errors"
 	"maps"
 	"slices"
 	"strings"
 	"testing"
 
+	v2 "github.com/go-json-experiment/json"
 	"pgregory.net/rapid"
 )
 
@@ -19,8 +21,10 @@ type noun struct {
 func (n *noun) Key() string { return n.ID }
 
 // checkShape holds what a set's chunks promise: at most chunkMax in each, none empty,
-// keys in order, leaves equally deep, low the least key below, and marks those of what is there.
-func checkShape(t *rapid.T, s Set[string, *noun]) {
+// keys in order, leaves equally deep, height counted from there, a root that parts something,
+// low the least key below, and marks those of what is there.
+func checkShape(t rapid.TB, s Set[string, *noun]) {
+	t.Helper()
 	depths := map[int]bool{}
 	var walk func(c *chunk[string, *noun], depth int) (n int)
 	walk = func(c *chunk[string, *noun], depth int) (n int) {
@@ -32,6 +36,9 @@ func checkShape(t *rapid.T, s Set[string, *noun]) {
 		}
 		if c.isLeaf() {
 			depths[depth] = true
+			if c.height != 0 {
+				t.Fatalf("a leaf has the height %d", c.height)
+			}
 			if c.low != c.items[0].ID {
 				t.Fatalf("low is %s, the least key %s", c.low, c.items[0].ID)
 			}
@@ -41,12 +48,18 @@ func checkShape(t *rapid.T, s Set[string, *noun]) {
 			t.Fatalf("low is %s, that of the first below %s", c.low, c.kids[0].low)
 		}
 		for _, kid := range c.kids {
+			if kid.height != c.height-1 {
+				t.Fatalf("a chunk of height %d stands in one of %d", kid.height, c.height)
+			}
 			n += walk(kid, depth+1)
 		}
 		return n
 	}
 	n := 0
 	if s.root != nil {
+		if len(s.root.kids) == 1 {
+			t.Fatal("the root holds nothing but one chunk")
+		}
 		n = walk(s.root, 0)
 	}
 	if n != s.Len() || len(depths) > 1 {
@@ -173,24 +186,49 @@ func TestSetRefuses(t *testing.T) {
 	if _, err := New(a, nil); err == nil {
 		t.Error("a set took nil")
 	}
-	var s Set[string, *noun]
-	if err := json.Unmarshal([]byte(`[null]`), &s); err == nil {
-		t.Error("a set was read from null")
+	for text, want := range map[string]error{
+		`[null]`:                    nil,
+		`[{"id":"a"},{"id":"a"}]`:   ErrTwice,
+		`[{"id":1}]`:                nil,
+		`{"id":"a"}`:                nil,
+		`[{"id":"a"},{"id":"b"},7]`: nil,
+	} {
+		for name, read := range readers {
+			var s Set[string, *noun]
+			if err := read([]byte(text), &s); err == nil || want != nil && !errors.Is(err, want) || s.Len() != 0 {
+				t.Errorf("%s reads %s as %d nouns, %v", name, text, s.Len(), err)
+			}
+		}
 	}
 }
 
+// Both packages for JSON read and write a set.
+var (
+	readers = map[string]func([]byte, any) error{
+		"encoding/json": json.Unmarshal,
+		"version 2":     func(data []byte, to any) error { return v2.Unmarshal(data, to) },
+	}
+	writers = map[string]func(any) ([]byte, error){
+		"encoding/json": json.Marshal,
+		"version 2":     func(from any) ([]byte, error) { return v2.Marshal(from) },
+	}
+)
+
 func TestSetJSON(t *testing.T) {
 	s, _ := New(&noun{ID: key(2)}, &noun{ID: key(1), Question: "How high?"})
-	text, err := json.Marshal(s)
-	if want := `[{"id":"daaaaaaab","question":"How high?"},{"id":"daaaaaaac","question":""}]`; err != nil || string(text) != want {
-		t.Errorf("Marshal = %s, %v, want %s", text, err, want)
-	}
-	var back Set[string, *noun]
-	if err := json.Unmarshal(text, &back); err != nil || !slices.EqualFunc(slices.Collect(s.All()), slices.Collect(back.All()), func(a, b *noun) bool { return *a == *b }) {
-		t.Errorf("read back: %v, %v", slices.Collect(back.All()), err)
-	}
-	if text, _ := json.Marshal(Set[string, *noun]{}); string(text) != "[]" {
-		t.Errorf("an empty set is %s", text)
+	const want = `[{"id":"daaaaaaab","question":"How high?"},{"id":"daaaaaaac","question":""}]`
+	for name, write := range writers {
+		text, err := write(s)
+		if err != nil || string(text) != want {
+			t.Errorf("%s writes %s, %v, want %s", name, text, err, want)
+		}
+		var back Set[string, *noun]
+		if err := readers[name](text, &back); err != nil || !slices.EqualFunc(slices.Collect(s.All()), slices.Collect(back.All()), func(a, b *noun) bool { return *a == *b }) {
+			t.Errorf("%s reads back %v, %v", name, slices.Collect(back.All()), err)
+		}
+		if text, _ := write(Set[string, *noun]{}); string(text) != "[]" {
+			t.Errorf("%s writes an empty set as %s", name, text)
+		}
 	}
 }
 

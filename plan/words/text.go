@@ -107,16 +107,13 @@ func (v Voice) fill(source string, args []any) (said string, complete bool) {
 
 // cutPlace splits source around its first {n}. Other braces are plain text.
 func cutPlace(source string) (before string, place int, after string, found bool) {
-	for at := 0; at < len(source); at++ {
+	for at := range len(source) {
 		if source[at] != '{' {
 			continue
 		}
-		end := strings.IndexByte(source[at:], '}')
-		if end < 0 {
-			break
-		}
-		if place, ok := placeNumber(source[at+1 : at+end]); ok {
-			return source[:at], place, source[at+end+1:], true
+		inside, after, closed := strings.Cut(source[at+1:], "}")
+		if place, ok := placeNumber(inside); ok && closed {
+			return source[:at], place, after, true
 		}
 	}
 	return source, 0, "", false
@@ -124,11 +121,8 @@ func cutPlace(source string) (before string, place int, after string, found bool
 
 // placeNumber reads the one or two digits between braces, as they are counted.
 func placeNumber(text string) (int, bool) {
-	n, err := strconv.ParseUint(text, 10, 8)
-	if err != nil || n > 99 || strconv.FormatUint(n, 10) != text {
-		return 0, false
-	}
-	return int(n), true
+	n, _ := strconv.Atoi(text) // 0 for what is no number, which is not written so
+	return n, len(text) <= 2 && n >= 0 && strconv.Itoa(n) == text
 }
 
 func (v Voice) value(arg any) string {
@@ -136,7 +130,7 @@ func (v Voice) value(arg any) string {
 	case string:
 		return a
 	case int:
-		return strings.Replace(strconv.Itoa(a), "-", "−", 1)
+		return strings.ReplaceAll(strconv.Itoa(a), "-", "−")
 	case Text:
 		return v.Say(a)
 	case unit.Length:
@@ -152,7 +146,7 @@ func (v Voice) value(arg any) string {
 	case Beside:
 		return v.decimal(v.System.FormatApart(a.Length, a.Other))
 	case SmallArea:
-		return v.decimal(v.System.FormatSmallArea(unit.Area(a)))
+		return v.named(v.decimal(v.System.FormatSmallArea(unit.Area(a))))
 	case unit.Area:
 		return v.named(v.decimal(v.System.FormatArea(a)))
 	case unit.Volume:
@@ -169,13 +163,14 @@ func (v Voice) value(arg any) string {
 var (
 	CubicInch  = New("unit.in3", "in³")
 	SquareFoot = New("unit.ft2", "ft²")
+	squareInch = New("unit.in2", "in²")
 )
 
 // named writes the units of a quantity as the language does.
 func (v Voice) named(quantity string) string {
-	for _, name := range []Text{CubicInch, SquareFoot} {
+	for _, name := range []Text{CubicInch, SquareFoot, squareInch} {
 		if translated := v.Catalogue[name.ID]; translated != "" {
-			quantity = strings.Replace(quantity, name.English, translated, 1)
+			quantity = strings.ReplaceAll(quantity, name.English, translated)
 		}
 	}
 	return quantity
@@ -183,7 +178,7 @@ func (v Voice) named(quantity string) string {
 
 func (v Voice) decimal(quantity string) string {
 	if v.DecimalComma {
-		return strings.Replace(quantity, ".", ",", 1)
+		return strings.ReplaceAll(quantity, ".", ",")
 	}
 	return quantity
 }
