@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -194,9 +195,7 @@ func (b *Break) checkFields() error {
 
 // checkApart reports which two breaks of one side overlap. Touching is fine.
 func checkApart(breaks []*Break) error {
-	sorted := slices.SortedFunc(slices.Values(breaks), func(a, b *Break) int {
-		return int(min(max(a.At.Along-b.At.Along, -1), 1))
-	})
+	sorted := slices.SortedFunc(slices.Values(breaks), func(a, b *Break) int { return cmp.Compare(a.At.Along, b.At.Along) })
 	for i := 1; i < len(sorted); i++ {
 		a, b := sorted[i-1], sorted[i]
 		if a.At.Along+a.Width > b.At.Along+Slack {

@@ -70,16 +70,11 @@ func (c *Changes) pairLevels(old, now []*Level) (pairs []pair) {
 			pairs = append(pairs, c.pairLevel(a, b))
 		}
 	}
-	for i, l := range old {
-		if i >= len(now) || now[i].ID != l.ID {
-			c.Order = true
-		}
+	c.Order = !slices.EqualFunc(old, now, func(a, b *Level) bool { return a.ID == b.ID })
+	for _, l := range old {
 		add(l, find(now, l.ID))
 	}
-	for i, l := range now {
-		if i >= len(old) || old[i].ID != l.ID {
-			c.Order = true
-		}
+	for _, l := range now {
 		if find(old, l.ID) == nil {
 			add(nil, l)
 		}
@@ -197,13 +192,7 @@ func sameSet[T Noun](a, b Set[T]) bool {
 	if a.Len() != b.Len() {
 		return false
 	}
-	var none T
-	for _, c := range a.Diff(b) {
-		if c.Old == none || c.New == none || !sameNoun(c.Old, c.New) {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(a.Diff(b), func(c Differing[T]) bool { return !sameNoun(c.Old, c.New) })
 }
 
 func sameNoun[T any](a, b T) bool { return same(reflect.ValueOf(a), reflect.ValueOf(b)) }

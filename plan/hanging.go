@@ -175,9 +175,8 @@ func (p *Plan) withParts(things []ID) doomed {
 	d := doomed{}
 	for _, id := range things {
 		d.add(id)
-		if k := kindOf(id.Kind()); k != nil {
-			t, _ := p.Find(id)
-			d.addThing(k, t)
+		if t, _ := p.Find(id); t != nil && kindFor(t) != nil {
+			d.addThing(kindFor(t), t)
 		}
 		if l := p.Level(id); l != nil {
 			for _, k := range kinds() {

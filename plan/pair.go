@@ -142,9 +142,7 @@ func (p Plan) withPartner(was Plan, id ID) (Plan, error) {
 	return p.withOpening(&o)
 }
 
-func isOnLine(o *Opening, line CenterLine) bool {
-	return o.At.Part == PartFace && o.At.Host == line.Side
-}
+func isOnLine(o *Opening, line CenterLine) bool { return o.At.Host == line.Side }
 
 // withPairsMoved brings pairs along whose center line has moved.
 func (p Plan) withPairsMoved(was Plan) (Plan, error) {

@@ -17,11 +17,8 @@ const maxNumber = 999_999
 // given out, without leading zeros.
 func tagNumber(tag, prefix string) (int, bool) {
 	digits, ok := strings.CutPrefix(tag, prefix)
-	n, err := strconv.Atoi(digits)
-	if !ok || err != nil || n < 1 || n > maxNumber || strconv.Itoa(n) != digits {
-		return 0, false
-	}
-	return n, true
+	n, _ := strconv.Atoi(digits) // 0 for what is no number, and the greatest int for what is too large
+	return n, ok && n >= 1 && n <= maxNumber && strconv.Itoa(n) == digits
 }
 
 // NextTag returns the tag that the next thing of a prefix gets: one past the greatest
@@ -206,10 +203,7 @@ func CompareTags(a, b string) int {
 
 func splitTag(tag string) (letters string, number int) {
 	letters = strings.TrimRightFunc(tag, unicode.IsDigit)
-	number, err := strconv.Atoi(tag[len(letters):])
-	if err != nil {
-		return tag, 0
-	}
+	number, _ = strconv.Atoi(tag[len(letters):]) // the greatest int for one too large: the text decides then
 	return letters, number
 }
 

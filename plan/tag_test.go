@@ -68,8 +68,16 @@ func TestTagsGivenUp(t *testing.T) {
 		}
 	}
 	p := taggedPlan(nil)
-	if p.retired("no tag").Header != p.Header || p.retired().Header != p.Header {
-		t.Error("a header is another for nothing")
+	for _, none := range []string{"no tag", "", "K", "K0", "K-07", "K1x", "two words1", "NINELONGS1", "K1000000"} {
+		if p.retired(none).Header != p.Header {
+			t.Errorf("the header is another for %q", none)
+		}
+	}
+	if p.retired().Header != p.Header {
+		t.Error("the header is another for nothing")
+	}
+	if got := p.retired("K9", "EIGHTLET0", "EIGHTLET19").NextTag("K"); got != "K10" {
+		t.Errorf("after K9 comes %s", got)
 	}
 	if p = (Plan{}); p.retired("K4").Header != nil {
 		t.Error("a plan without a header got one")
@@ -126,23 +134,30 @@ func TestWhatIsATag(t *testing.T) {
 	}
 }
 
-// By letters, then by number, then as they are written.
+// By letters, then by number, then as they are written; a number that is too large to be
+// read comes last.
 func TestTagsInOrder(t *testing.T) {
-	want := []string{"", "1", "2", "10", "A", "A1", "A2", "A02", "A10", "A10b", "B1", "B2", "B10", "BED2-1"}
-	got := slices.Clone(want)
-	slices.Reverse(got)
-	slices.SortFunc(got, CompareTags)
-	if slices.Index(got, "B2") > slices.Index(got, "B10") || slices.Index(got, "A2") > slices.Index(got, "A10") || slices.Index(got, "2") > slices.Index(got, "10") || slices.Index(got, "A02") < slices.Index(got, "A1") || slices.Index(got, "B1") < slices.Index(got, "A10") {
-		t.Errorf("in order they are %q", got)
-	}
-	for _, a := range want {
-		if CompareTags(a, a) != 0 {
-			t.Errorf("%q differs from itself", a)
-		}
-		for _, b := range want {
-			if a != b && CompareTags(a, b)*CompareTags(b, a) != -1 {
-				t.Errorf("%q and %q are in no order", a, b)
+	want := []string{"", "1", "2", "10", "A", "A1", "A02", "A2", "A10", "A99999999999999999999", "A10b", "B1", "B2", "B10", "BED2-1", "C٣"}
+	for i, a := range want {
+		for j, b := range want {
+			if got := CompareTags(a, b); got != min(1, max(-1, i-j)) {
+				t.Errorf("%q against %q is %d", a, b, got)
 			}
+		}
+	}
+}
+
+// A number of a prefix is from 1 to 999 999, written without leading zeros or a sign.
+func TestTheNumberOfATag(t *testing.T) {
+	for _, tt := range []struct {
+		tag, prefix string
+		want        int // 0: none
+	}{
+		{"K1", "K", 1}, {"K42", "K", 42}, {"K999999", "K", 999_999}, {"K1000000", "K", 0}, {"K0", "K", 0}, {"K-1", "K", 0}, {"K+1", "K", 0}, {"K01", "K", 0},
+		{"K", "K", 0}, {"K1x", "K", 0}, {"7", "K", 0}, {"J7", "K", 0}, {"7", "", 7}, {"K٣", "K", 0}, {"K99999999999999999999", "K", 0}, {"BED2-3", "BED2-", 3},
+	} {
+		if n, ok := tagNumber(tt.tag, tt.prefix); ok != (tt.want > 0) || ok && n != tt.want {
+			t.Errorf("%s has the number %d of %s, %t; want %d", tt.tag, n, tt.prefix, ok, tt.want)
 		}
 	}
 }

@@ -101,3 +101,45 @@ func TestChecksOfNounsRefuseTexts(t *testing.T) {
 		}
 	}
 }
+
+// At most so many characters and a mark that there were more; what cannot be seen is U+FFFD.
+func TestClippedTexts(t *testing.T) {
+	for _, tt := range []struct {
+		text string
+		most int
+		want string
+	}{
+		{"", 0, ""}, {"a", 0, "…"}, {"½½½", 3, "½½½"}, {"½½½½", 3, "½½½…"}, {"½½½½", 4, "½½½½"}, {"a\nb\u202ec\u2028d\u2029\x7f", 9, "a\uFFFDb\uFFFDc\uFFFDd\uFFFD\uFFFD"}, {"a\xff", 5, "a\uFFFD"},
+	} {
+		if got := Clipped(tt.text, tt.most); got != tt.want {
+			t.Errorf("%q clipped to %d is %q, want %q", tt.text, tt.most, got, tt.want)
+		}
+	}
+	var f Flag
+	if err, want := f.UnmarshalJSON([]byte(strings.Repeat("x", 25))), strings.Repeat("x", 24)+"…"; err == nil || !strings.Contains(err.Error(), `"`+want+`"`) {
+		t.Errorf("a flag says %v, want %s", err, want)
+	}
+}
+
+// A kind letter and eight of the 32 letters: each place is looked at.
+func TestIDsAreWellFormed(t *testing.T) {
+	const letters = "abcdefghijkmnpqrstuvwxyz23456789"
+	for at := range 9 {
+		for r := rune(1); r < 0x80; r++ {
+			id := []byte("oaaaaaaaa")
+			id[at] = byte(r)
+			want := at > 0 && strings.ContainsRune(letters, r) || at == 0 && r == 'o'
+			if err := ID(id).Check(KindOpening); (err == nil) != want {
+				t.Errorf("%q: %v", id, err)
+			}
+		}
+	}
+	for _, id := range []ID{"", "o", "oaaaaaaa", "oaaaaaaaaa"} {
+		if id.Check(KindOpening) == nil {
+			t.Errorf("%q is well formed", id)
+		}
+	}
+	if ID("").Kind() != 0 || ID("oaaaaaaaa").Kind() != KindOpening {
+		t.Error("the kind of an ID is not its first letter")
+	}
+}

@@ -78,14 +78,8 @@ func (r *row[N, P]) hang(p *Plan, d doomed) bool {
 
 // follow adds what stands on the doomed, needs one of them or would be left with nothing.
 func (r *row[N, P]) follow(p *Plan, d doomed) bool {
-	if r.at == nil && r.names == nil {
-		return false
-	}
 	return r.addWhere(p, d, func(noun P) bool {
-		if r.at != nil && d[r.at(noun).Host] {
-			return true
-		}
-		return r.names != nil && r.isLost(noun, d)
+		return r.at != nil && d[r.at(noun).Host] || r.names != nil && r.isLost(noun, d)
 	})
 }
 
@@ -93,10 +87,7 @@ func (r *row[N, P]) follow(p *Plan, d doomed) bool {
 func (r *row[N, P]) isLost(noun P, d doomed) bool {
 	s := seeing{doomed: d}
 	r.names(noun, &s)
-	if s.needed || !s.named || r.isEmpty == nil {
-		return s.needed
-	}
-	return r.isEmpty(r.with(noun, forgetting{d}))
+	return s.needed || s.named && r.isEmpty != nil && r.isEmpty(r.with(noun, forgetting{d}))
 }
 
 func (r *row[N, P]) addWhere(p *Plan, d doomed, goes func(P) bool) (grew bool) {

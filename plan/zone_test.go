@@ -46,6 +46,10 @@ func TestTheZoneOfAPlace(t *testing.T) {
 	if plain := s.Zones[0]; s.At(3) == s || s.At(0) != s || plain.Depth != 0 || s.Studs.Depth != 90 || s.Finish[0].Name != "board" {
 		t.Error("a look at a place has changed the side, or copies it for nothing")
 	}
+	s.Zones = []Zone{{From: 0, To: 4, Condition: ConditionClosed, Depth: 1}}
+	if there := s.At(0); there.Studs.Depth != 1 {
+		t.Errorf("a zone 1 nm deep is %v deep", there.Studs.Depth)
+	}
 	s.Zones = []Zone{{From: 0, To: 4, Condition: ConditionClosed}}
 	if s.At(2) != s {
 		t.Error("a zone built as its face is another side")
@@ -76,17 +80,17 @@ func TestTheConditionOfARoom(t *testing.T) {
 
 // The words for each, and one for what nobody said.
 func TestWordsForStates(t *testing.T) {
-	for got, want := range map[string]string{
-		ConditionNew.Text().String(): "new", ConditionOpened.Text().String(): "opened", ConditionClosed.Text().String(): "stays closed", ConditionUnsaid.Text().String(): "not said",
-		WoodLath.Text().String(): "wood lath", MetalLath.Text().String(): "metal lath", NoLath.Text().String(): "no lath",
-		FlagYes.Text().String(): "Yes", FlagNo.Text().String(): "No", FlagUnsaid.Text().String(): "not said",
-		FateStays.Text().String(): "stays, blank cover", FateUnsaid.Text().String(): "not decided", FateOut.Text().String(): "old box taken out",
-		FateDead.Text().String(): "dead, disconnected at both ends", FateReused.Text().String(): "old box kept for the new one", FateEmptied.Text().String(): "emptied, cables pulled to the new box",
-		BreakSlider.Text().String(): "sliding door", BreakPassage.Text().String(): "cased opening", BreakDoor.Text().String(): "door",
-		FixtureWaterHeater.Text().String(): "water heater", FixtureWaterHeater.Text().ID: "fixture.water-heater", UseBasement.Text().ID: "use.unfinished-basement", SideGlass.Text().ID: "side.glass", StatusMoved.Text().ID: "status.moved", WishAgreed.Text().ID: "wish.agreed",
+	for _, tt := range []struct{ got, want string }{
+		{ConditionNew.Text().String(), "new"}, {ConditionOpened.Text().String(), "opened"}, {ConditionClosed.Text().String(), "stays closed"}, {ConditionUnsaid.Text().String(), "not said"},
+		{WoodLath.Text().String(), "wood lath"}, {MetalLath.Text().String(), "metal lath"}, {NoLath.Text().String(), "no lath"},
+		{FlagYes.Text().String(), "Yes"}, {FlagNo.Text().String(), "No"}, {FlagUnsaid.Text().String(), "not said"},
+		{FateStays.Text().String(), "stays, blank cover"}, {FateUnsaid.Text().String(), "not decided"}, {FateOut.Text().String(), "old box taken out"},
+		{FateDead.Text().String(), "dead, disconnected at both ends"}, {FateReused.Text().String(), "old box kept for the new one"}, {FateEmptied.Text().String(), "emptied, cables pulled to the new box"},
+		{BreakSlider.Text().String(), "sliding door"}, {BreakPassage.Text().String(), "cased opening"}, {BreakDoor.Text().String(), "door"},
+		{FixtureWaterHeater.Text().String(), "water heater"}, {FixtureWaterHeater.Text().ID, "fixture.water-heater"}, {UseBasement.Text().ID, "use.unfinished-basement"}, {SideGlass.Text().ID, "side.glass"}, {StatusMoved.Text().ID, "status.moved"}, {WishAgreed.Text().ID, "wish.agreed"},
 	} {
-		if got != want {
-			t.Errorf("says %q, want %q", got, want)
+		if tt.got != tt.want {
+			t.Errorf("says %q, want %q", tt.got, tt.want)
 		}
 	}
 }

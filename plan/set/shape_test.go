@@ -56,7 +56,7 @@ func growAndShrink(t *testing.T, n int, keyed func(int) string, in, out func(i, 
 	nouns := inOrder(n, keyed)
 	held := make([]*noun, n)
 	check := func(s Set[string, *noun], i int) {
-		if i%500 > 1 && i%63 > 0 && i < n-70 {
+		if i%250 > 1 && s.Len() > chunkMax+2 {
 			return
 		}
 		checkShape(t, s)
