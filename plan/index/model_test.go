@@ -36,8 +36,13 @@ func that[T any](list func(func(T) bool), is func(T) bool) (all []T) {
 	return all
 }
 
+// failing is a test of either kind.
+type failing interface {
+	Fatalf(format string, args ...any)
+}
+
 // asked fails where an index answers otherwise than a look at each noun of the plan does.
-func asked[T comparable](t *rapid.T, what string, id plan.ID, got, want []T) {
+func asked[T comparable](t failing, what string, id plan.ID, got, want []T) {
 	if !slices.Equal(got, want) {
 		t.Fatalf("%s %s: %v, the plan says %v", what, id, got, want)
 	}
@@ -48,72 +53,76 @@ func asked[T comparable](t *rapid.T, what string, id plan.ID, got, want []T) {
 func TestAnIndexSaysWhatThePlanDoes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, ix := edited(t)
-		var openings []*plan.Opening
-		hosts := []plan.ID{"", "ozzzzzzzz", "rzzzzzzzz", "kzzzzzzzz"}
-		for _, l := range p.Levels {
-			for o := range l.Openings.All() {
-				openings, hosts = append(openings, o), append(hosts, o.ID)
-			}
-			for f := range l.Fixtures.All() {
-				hosts = append(hosts, f.ID)
-			}
-			for r := range l.Rooms.All() {
-				hosts = append(hosts, r.ID)
-				for i, s := range r.Sides {
-					hosts = append(hosts, s.ID)
-					if ref, ok := ix.Side(s.ID); !ok || ref.Room != r || ref.At != i || ref.Level != l.ID {
-						t.Fatalf("side %s: %v", s.ID, ref)
-					}
+		foot := func(name string) unit.Length { return unit.Length(rapid.IntRange(-10, 60).Draw(t, name)) * unit.Foot }
+		area := geom.BoxOf(geom.Point{X: foot("x"), Y: foot("y")}, geom.Point{X: foot("to x"), Y: foot("to y")})
+		saysWhatThePlanDoes(t, p, ix, area)
+	})
+}
+
+func saysWhatThePlanDoes(t failing, p plan.Plan, ix *index.Index, area geom.Box) {
+	var openings []*plan.Opening
+	hosts := []plan.ID{"", "ozzzzzzzz", "rzzzzzzzz", "kzzzzzzzz"}
+	for _, l := range p.Levels {
+		for o := range l.Openings.All() {
+			openings, hosts = append(openings, o), append(hosts, o.ID)
+		}
+		for f := range l.Fixtures.All() {
+			hosts = append(hosts, f.ID)
+		}
+		for r := range l.Rooms.All() {
+			hosts = append(hosts, r.ID)
+			for i, s := range r.Sides {
+				hosts = append(hosts, s.ID)
+				if ref, ok := ix.Side(s.ID); !ok || ref.Room != r || ref.At != i || ref.Level != l.ID {
+					t.Fatalf("side %s: %v", s.ID, ref)
 				}
 			}
 		}
-		slices.SortFunc(openings, func(a, b *plan.Opening) int { return cmp.Compare(a.ID, b.ID) })
-		for _, id := range hosts {
-			asked(t, "cables at", id, ix.CablesAt(id), that(p.Cables.All(), func(c *plan.Cable) bool { return c.From == id || c.To == id }))
-			asked(t, "controls of", id, ix.ControlsOf(id), that(p.Controls.All(), func(c *plan.Control) bool { return slices.Contains(c.Loads, id) }))
-			pair := append(that(p.Pairs.All(), func(x *plan.Pair) bool { return x.One == id || x.Other == id }), nil)[0]
-			asked(t, "pair of", id, []*plan.Pair{ix.PairOf(id)}, []*plan.Pair{pair})
-			var breaks []*plan.Break
-			var fixtures []*plan.Fixture
-			for _, l := range p.Levels {
-				breaks = append(breaks, that(l.Breaks.All(), func(b *plan.Break) bool { return b.At.Host == id })...)
-				fixtures = append(fixtures, that(l.Fixtures.All(), func(f *plan.Fixture) bool { return f.At.Host == id })...)
-			}
-			asked(t, "breaks on", id, ix.BreaksOn(id), breaks)
-			asked(t, "fixtures on", id, ix.FixturesOn(id), fixtures)
-			asked(t, "openings on", id, ix.OpeningsOn(id), that(slices.Values(openings), func(o *plan.Opening) bool { return o.At.Host == id }))
+	}
+	slices.SortFunc(openings, func(a, b *plan.Opening) int { return cmp.Compare(a.ID, b.ID) })
+	for _, id := range hosts {
+		asked(t, "cables at", id, ix.CablesAt(id), that(p.Cables.All(), func(c *plan.Cable) bool { return c.From == id || c.To == id }))
+		asked(t, "controls of", id, ix.ControlsOf(id), that(p.Controls.All(), func(c *plan.Control) bool { return slices.Contains(c.Loads, id) }))
+		pair := append(that(p.Pairs.All(), func(x *plan.Pair) bool { return x.One == id || x.Other == id }), nil)[0]
+		asked(t, "pair of", id, []*plan.Pair{ix.PairOf(id)}, []*plan.Pair{pair})
+		var breaks []*plan.Break
+		var fixtures []*plan.Fixture
+		for _, l := range p.Levels {
+			breaks = append(breaks, that(l.Breaks.All(), func(b *plan.Break) bool { return b.At.Host == id })...)
+			fixtures = append(fixtures, that(l.Fixtures.All(), func(f *plan.Fixture) bool { return f.At.Host == id })...)
 		}
-		for c := range p.Circuits.All() {
-			asked(t, "on circuit", c.ID, slices.Collect(ix.OnCircuit(c.ID)), that(slices.Values(openings), func(o *plan.Opening) bool { return o.Circuit == c.ID }))
+		asked(t, "breaks on", id, ix.BreaksOn(id), breaks)
+		asked(t, "fixtures on", id, ix.FixturesOn(id), fixtures)
+		asked(t, "openings on", id, ix.OpeningsOn(id), that(slices.Values(openings), func(o *plan.Opening) bool { return o.At.Host == id }))
+	}
+	for c := range p.Circuits.All() {
+		asked(t, "on circuit", c.ID, slices.Collect(ix.OnCircuit(c.ID)), that(slices.Values(openings), func(o *plan.Opening) bool { return o.Circuit == c.ID }))
+	}
+	for _, o := range openings {
+		asked(t, "of kind", plan.ID(o.Kind), slices.Collect(ix.OfKind(o.Kind).All()), that(slices.Values(openings), func(other *plan.Opening) bool { return other.Kind == o.Kind }))
+		viewOfOpening(t, p, ix, o)
+	}
+	joined := that(slices.Values(openings), func(o *plan.Opening) bool { return len(ix.CablesAt(o.ID)) > 0 })
+	var want []index.Joined
+	for _, o := range joined {
+		_, l := p.Opening(o.ID)
+		j := index.Joined{ID: o.ID, Level: l.ID, Was: o.Was, Tag: o.Tag, Kind: o.Kind, Status: o.Status}
+		if place, ok := ix.Place(o.At); ok && place.Room != nil {
+			j.Room = place.Room.ID
 		}
-		for _, o := range openings {
-			asked(t, "of kind", plan.ID(o.Kind), slices.Collect(ix.OfKind(o.Kind).All()), that(slices.Values(openings), func(other *plan.Opening) bool { return other.Kind == o.Kind }))
-			viewOfOpening(t, p, ix, o)
-		}
-		joined := that(slices.Values(openings), func(o *plan.Opening) bool { return len(ix.CablesAt(o.ID)) > 0 })
-		var want []index.Joined
-		for _, o := range joined {
-			_, l := p.Opening(o.ID)
-			j := index.Joined{ID: o.ID, Level: l.ID, Was: o.Was, Tag: o.Tag, Kind: o.Kind, Status: o.Status}
-			if place, ok := ix.Place(o.At); ok && place.Room != nil {
-				j.Room = place.Room.ID
-			}
-			want = append(want, j)
-		}
-		var got []index.Joined
-		for j := range ix.Joined().All() {
-			got = append(got, *j)
-		}
-		asked(t, "joined", "", got, want)
-		searched(t, p, ix)
-	})
+		want = append(want, j)
+	}
+	var got []index.Joined
+	for j := range ix.Joined().All() {
+		got = append(got, *j)
+	}
+	asked(t, "joined", "", got, want)
+	searched(t, p, ix, area)
 }
 
 // searched compares what a box meets with a look at the box of each noun, and the extent of
 // a level with the least box round them all.
-func searched(t *rapid.T, p plan.Plan, ix *index.Index) {
-	foot := func(name string) unit.Length { return unit.Length(rapid.IntRange(-10, 60).Draw(t, name)) * unit.Foot }
-	area := geom.BoxOf(geom.Point{X: foot("x"), Y: foot("y")}, geom.Point{X: foot("to x"), Y: foot("to y")})
+func searched(t failing, p plan.Plan, ix *index.Index, area geom.Box) {
 	for _, l := range p.Levels {
 		var all []plan.ID
 		for r := range l.Rooms.All() {
@@ -151,7 +160,7 @@ func searched(t *rapid.T, p plan.Plan, ix *index.Index) {
 }
 
 // viewOfOpening compares the view of an opening with the plan.
-func viewOfOpening(t *rapid.T, p plan.Plan, ix *index.Index, o *plan.Opening) {
+func viewOfOpening(t failing, p plan.Plan, ix *index.Index, o *plan.Opening) {
 	v, ok := ix.OpeningView(o.ID)
 	_, l := p.Opening(o.ID)
 	circuit, _ := p.Circuits.Get(o.Circuit)
@@ -181,51 +190,55 @@ func viewOfOpening(t *rapid.T, p plan.Plan, ix *index.Index, o *plan.Opening) {
 func TestAViewOfARoomShowsWhatIsInIt(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, ix := edited(t)
-		for _, l := range p.Levels {
-			for r := range l.Rooms.All() {
-				v, ok := ix.RoomView(r.ID)
-				if !ok || v.Room != r || v.Level != l.ID || len(v.Sides) != len(r.Sides) {
-					t.Fatalf("the view of %s is %+v", r.ID, v)
-				}
-				flat := func(part plan.Part) []*plan.Opening {
-					return that(l.Openings.All(), func(o *plan.Opening) bool { return o.At.Host == r.ID && o.At.Part == part })
-				}
-				asked(t, "ceiling of", r.ID, v.Ceiling, flat(plan.PartCeiling))
-				asked(t, "floor of", r.ID, v.Floor, flat(plan.PartFloor))
-				loads := v.Floor
-				for i, s := range r.Sides {
-					in := that(l.Openings.All(), func(o *plan.Opening) bool { return o.At.Host == s.ID })
-					slices.SortStableFunc(in, func(a, b *plan.Opening) int { return cmp.Compare(a.At.Along, b.At.Along) })
-					asked(t, "openings in", s.ID, v.Sides[i].Openings, in)
-					loads = append(slices.Clone(loads), in...)
-					end := func(id plan.ID) bool {
-						return slices.ContainsFunc(in, func(o *plan.Opening) bool { return o.ID == id })
-					}
-					sorted := slices.SortedFunc(slices.Values(v.Sides[i].Cables), func(a, b *plan.Cable) int { return cmp.Compare(a.ID, b.ID) })
-					asked(t, "cables in", s.ID, sorted, that(p.Cables.All(), func(c *plan.Cable) bool { return end(c.From) || end(c.To) }))
-					var pairs []*plan.Pair
-					for _, x := range v.Sides[i].Pairs {
-						pairs = append(pairs, x.Pair)
-						about, _ := p.Fixture(x.Pair.About)
-						if line, _ := p.CenterLineOf(x.Pair.About); x.Line != line || about != nil && x.About != about.Kind || about == nil && x.About != "" {
-							t.Fatalf("pair %s is about %v %q", x.Pair.ID, x.Line, x.About)
-						}
-					}
-					slices.SortFunc(pairs, func(a, b *plan.Pair) int { return cmp.Compare(a.ID, b.ID) })
-					asked(t, "pairs in", s.ID, pairs, that(p.Pairs.All(), func(x *plan.Pair) bool { return end(x.One) || end(x.Other) }))
-				}
-				isLoad := func(c *plan.Control) bool {
-					return slices.ContainsFunc(loads, func(o *plan.Opening) bool { return slices.Contains(c.Loads, o.ID) })
-				}
-				controls := slices.SortedFunc(slices.Values(v.Controls), func(a, b *plan.Control) int { return cmp.Compare(a.ID, b.ID) })
-				asked(t, "controls in", r.ID, controls, that(p.Controls.All(), isLoad))
-				circuitsOfRoom(t, p, ix, v)
-			}
-		}
+		showsWhatIsInRooms(t, p, ix)
 	})
 }
 
-func circuitsOfRoom(t *rapid.T, p plan.Plan, ix *index.Index, v index.RoomView) {
+func showsWhatIsInRooms(t failing, p plan.Plan, ix *index.Index) {
+	for _, l := range p.Levels {
+		for r := range l.Rooms.All() {
+			v, ok := ix.RoomView(r.ID)
+			if !ok || v.Room != r || v.Level != l.ID || len(v.Sides) != len(r.Sides) {
+				t.Fatalf("the view of %s is %+v", r.ID, v)
+			}
+			flat := func(part plan.Part) []*plan.Opening {
+				return that(l.Openings.All(), func(o *plan.Opening) bool { return o.At.Host == r.ID && o.At.Part == part })
+			}
+			asked(t, "ceiling of", r.ID, v.Ceiling, flat(plan.PartCeiling))
+			asked(t, "floor of", r.ID, v.Floor, flat(plan.PartFloor))
+			loads := v.Floor
+			for i, s := range r.Sides {
+				in := that(l.Openings.All(), func(o *plan.Opening) bool { return o.At.Host == s.ID })
+				slices.SortStableFunc(in, func(a, b *plan.Opening) int { return cmp.Compare(a.At.Along, b.At.Along) })
+				asked(t, "openings in", s.ID, v.Sides[i].Openings, in)
+				loads = append(slices.Clone(loads), in...)
+				end := func(id plan.ID) bool {
+					return slices.ContainsFunc(in, func(o *plan.Opening) bool { return o.ID == id })
+				}
+				sorted := slices.SortedFunc(slices.Values(v.Sides[i].Cables), func(a, b *plan.Cable) int { return cmp.Compare(a.ID, b.ID) })
+				asked(t, "cables in", s.ID, sorted, that(p.Cables.All(), func(c *plan.Cable) bool { return end(c.From) || end(c.To) }))
+				var pairs []*plan.Pair
+				for _, x := range v.Sides[i].Pairs {
+					pairs = append(pairs, x.Pair)
+					about, _ := p.Fixture(x.Pair.About)
+					if line, _ := p.CenterLineOf(x.Pair.About); x.Line != line || about != nil && x.About != about.Kind || about == nil && x.About != "" {
+						t.Fatalf("pair %s is about %v %q", x.Pair.ID, x.Line, x.About)
+					}
+				}
+				slices.SortFunc(pairs, func(a, b *plan.Pair) int { return cmp.Compare(a.ID, b.ID) })
+				asked(t, "pairs in", s.ID, pairs, that(p.Pairs.All(), func(x *plan.Pair) bool { return end(x.One) || end(x.Other) }))
+			}
+			isLoad := func(c *plan.Control) bool {
+				return slices.ContainsFunc(loads, func(o *plan.Opening) bool { return slices.Contains(c.Loads, o.ID) })
+			}
+			controls := slices.SortedFunc(slices.Values(v.Controls), func(a, b *plan.Control) int { return cmp.Compare(a.ID, b.ID) })
+			asked(t, "controls in", r.ID, controls, that(p.Controls.All(), isLoad))
+			circuitsOfRoom(t, p, ix, v)
+		}
+	}
+}
+
+func circuitsOfRoom(t failing, p plan.Plan, ix *index.Index, v index.RoomView) {
 	in := map[plan.ID]bool{}
 	for _, l := range p.Levels {
 		for o := range l.Openings.All() {
@@ -264,27 +277,31 @@ func TestTouchedNamesWhatIsSeenOtherwise(t *testing.T) {
 				continue
 			}
 			now := ix.Updated(next)
-			rooms, openings := index.Touched(ix, now)
-			for _, of := range []plan.Plan{p, next} {
-				for _, l := range of.Levels {
-					for r := range l.Rooms.All() {
-						a, _ := ix.RoomView(r.ID)
-						b, _ := now.RoomView(r.ID)
-						if !slices.Contains(rooms, r.ID) && !slices.Equal(a.Parts(), b.Parts()) {
-							t.Fatalf("%s shows other parts and is not named", r.ID)
-						}
-					}
-					for o := range l.Openings.All() {
-						a, _ := ix.OpeningView(o.ID)
-						b, _ := now.OpeningView(o.ID)
-						same := a.Opening == b.Opening && a.Room == b.Room && a.Side == b.Side && a.On == b.On && a.Circuit == b.Circuit && slices.Equal(a.Cables, b.Cables)
-						if !slices.Contains(openings, o.ID) && !same {
-							t.Fatalf("%s is seen otherwise and is not named", o.ID)
-						}
-					}
-				}
-			}
+			namesWhatIsSeenOtherwise(t, ix, now)
 			p, ix = next, now
 		}
 	})
+}
+
+func namesWhatIsSeenOtherwise(t failing, ix, now *index.Index) {
+	rooms, openings := index.Touched(ix, now)
+	for _, of := range []plan.Plan{ix.Plan(), now.Plan()} {
+		for _, l := range of.Levels {
+			for r := range l.Rooms.All() {
+				a, _ := ix.RoomView(r.ID)
+				b, _ := now.RoomView(r.ID)
+				if !slices.Contains(rooms, r.ID) && !slices.Equal(a.Parts(), b.Parts()) {
+					t.Fatalf("%s shows other parts and is not named", r.ID)
+				}
+			}
+			for o := range l.Openings.All() {
+				a, _ := ix.OpeningView(o.ID)
+				b, _ := now.OpeningView(o.ID)
+				same := a.Opening == b.Opening && a.Room == b.Room && a.Side == b.Side && a.On == b.On && a.Circuit == b.Circuit && slices.Equal(a.Cables, b.Cables)
+				if !slices.Contains(openings, o.ID) && !same {
+					t.Fatalf("%s is seen otherwise and is not named", o.ID)
+				}
+			}
+		}
+	}
 }

@@ -27,9 +27,8 @@ type touching struct {
 	rooms, openings map[plan.ID]bool
 }
 
-// room marks a room, what is in it and what sees it.
+// room marks a room by its sides, what is in it and what sees it.
 func (t touching) room(r *plan.Room) {
-	t.rooms[r.ID] = true
 	t.on(r.ID)
 	for _, s := range r.Sides {
 		t.side(s.ID)
@@ -92,7 +91,8 @@ func (t touching) cable(c *plan.Cable) {
 	t.end(c.To)
 }
 
-// end marks an opening that a cable ends at; a panel is none.
+// end marks an opening that a cable ends at or a control serves, and the room that it is in;
+// a panel is none.
 func (t touching) end(id plan.ID) {
 	if id.Kind() == plan.KindOpening {
 		t.openings[id] = true
@@ -108,11 +108,6 @@ func (t touching) end(id plan.ID) {
 func (t touching) control(c *plan.Control) {
 	for _, load := range c.Loads {
 		t.end(load)
-		for _, ix := range []*Index{t.old, t.now} {
-			if o, _ := ix.plan.Opening(load); o != nil {
-				t.host(o.At)
-			}
-		}
 	}
 }
 
