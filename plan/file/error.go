@@ -77,14 +77,6 @@ type trouble struct {
 
 func (t *trouble) Error() string { return t.err.Error() }
 
-// escaped is one step of an RFC 6901 pointer.
-func escaped(step string) string {
-	if !strings.ContainsAny(step, "~/") {
-		return step
-	}
-	return strings.NewReplacer("~", "~0", "/", "~1").Replace(step)
-}
-
 // unescaped reads one step of an RFC 6901 pointer.
 func unescaped(step string) string {
 	if !strings.Contains(step, "~") {

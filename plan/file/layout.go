@@ -28,12 +28,13 @@ type keeper struct {
 	path  string // from the noun to the value at hand
 }
 
-// step is the keeper one step further in.
+// step is the keeper one step further in. Below a free key, which a pointer would have to
+// escape, nothing is kept.
 func (k keeper) step(step string) keeper {
 	if len(k.extra) == 0 {
 		return k
 	}
-	return keeper{k.extra, k.path + "/" + escaped(step)}
+	return keeper{k.extra, k.path + "/" + step}
 }
 
 func oneLine(text []byte) *jsontext.Decoder {
