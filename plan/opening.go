@@ -137,7 +137,7 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 			return Plan{}, err
 		}
 	}
-	if err := (levelSides{level: l}).checkOpening(&o); err != nil {
+	if err := sidesAt(l, o.At).checkOpening(&o); err != nil {
 		return Plan{}, err
 	}
 	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {

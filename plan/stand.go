@@ -36,6 +36,16 @@ func surveyed(l *Level) levelSides {
 	return s
 }
 
+// sidesAt is a level for checks of one thing that stands at an anchor on it: the side is
+// looked for once.
+func sidesAt(l *Level, a Anchor) levelSides {
+	s := levelSides{level: l}
+	if a.Part == PartFace {
+		s.sides = map[ID]*SideRef{a.Host: s.side(a.Host)}
+	}
+	return s
+}
+
 func (s levelSides) side(id ID) *SideRef {
 	if s.sides != nil {
 		return s.sides[id]

@@ -90,7 +90,7 @@ func nearCorner(b *testing.B, pic Picture) *plan.Opening {
 	return nil
 }
 
-func movedBy(b *testing.B, ix *index.Index, o *plan.Opening, by unit.Length) *index.Index {
+func movedBy(b testing.TB, ix *index.Index, o *plan.Opening, by unit.Length) *index.Index {
 	to := o.At
 	to.Along += by
 	now, err := edit.MoveOpening{ID: o.ID, To: to}.Apply(ix.Plan())

@@ -110,6 +110,52 @@ func TestEditPaintsInPlaceAndMovingIsLeftOut(t *testing.T) {
 	}
 }
 
+// While an opening is dragged the picture below it stays, as it would be painted anew the
+// same; with a cable of it in sight, or with another thing changed, it does not.
+func TestThePictureStaysUnderADrag(t *testing.T) {
+	s := newStage(t, 60)
+	pic := s.board.pic
+	o := firstOnFace(pic)
+	pic.Preview.Moving = []plan.ID{o.ID}
+	s.board.SetPicture(pic)
+	below := s.board.easel.shown
+	pic.Index = movedBy(t, pic.Index, o, 2*unit.Inch)
+	s.board.SetPicture(pic)
+	if s.board.easel.shown != below {
+		t.Error("the picture below a drag was painted anew")
+	}
+	moved := below.request
+	moved.pic = pic
+	if string(paint(moved, nil, nil, &s.board.easel.sprites).image.Pix) != string(below.image.Pix) {
+		t.Error("the picture below a drag is not what it would be painted anew")
+	}
+	wired := pic
+	wired.Preview.Cables = true
+	s.board.SetPicture(wired)
+	if below = s.board.easel.shown; len(pic.Index.CablesAt(o.ID)) == 0 {
+		t.Fatal("no cable ends in the opening: this proves nothing")
+	}
+	wired.Index = movedBy(t, pic.Index, o, 4*unit.Inch)
+	s.board.SetPicture(wired)
+	if s.board.easel.shown == below {
+		t.Error("a cable in sight did not follow its opening")
+	}
+	s.board.SetPicture(pic)
+	below = s.board.easel.shown
+	other := *o
+	for id := range pic.Index.Plan().Levels[0].Openings.All() {
+		if id.ID != o.ID && id.At.Part == plan.PartFace {
+			other = *id
+			break
+		}
+	}
+	pic.Index = movedBy(t, pic.Index, &other, unit.Inch)
+	s.board.SetPicture(pic)
+	if s.board.easel.shown == below {
+		t.Error("a thing that is not dragged was changed and the picture stayed")
+	}
+}
+
 func TestPaintingBesideTheWindow(t *testing.T) {
 	waited := make(chan func(), 8)
 	pic := houseOf(t, 60)

@@ -10,6 +10,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/render"
 	"studbay/render/level"
 	"studbay/render/scene"
@@ -31,10 +32,29 @@ type request struct {
 // sameLooks reports whether two requests differ in nothing but their frame.
 func (r request) sameLooks(s request) bool {
 	a, b := r.pic, s.pic
-	return r.zoom == s.zoom && r.density == s.density && a.Index == b.Index && a.Level == b.Level && a.Ghost == b.Ghost &&
+	return r.zoom == s.zoom && r.density == s.density && samePlan(a.Index, b.Index, b.Preview.Moving, s.wires) && a.Level == b.Level && a.Ghost == b.Ghost &&
 		a.Theme == b.Theme && r.wires.same(s.wires) && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
 		a.Voice.System == b.Voice.System && a.Voice.DecimalComma == b.Voice.DecimalComma &&
 		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
+}
+
+// samePlan reports whether two plans look the same but for the openings that are drawn live:
+// while one is dragged the picture below it stays, unless cables that end in it are shown.
+func samePlan(a, b *index.Index, moving []plan.ID, shown wires) bool {
+	if a == b || a == nil || b == nil || len(moving) == 0 {
+		return a == b
+	}
+	differs := plan.Diff(a.Plan(), b.Plan())
+	if differs.Header || differs.Order || len(differs.Levels) > 0 {
+		return false
+	}
+	for was, now := range differs.All() {
+		o, isOpening := now.(*plan.Opening)
+		if !isOpening || was == nil || !slices.Contains(moving, o.ID) || slices.ContainsFunc(b.CablesAt(o.ID), shown.has) {
+			return false
+		}
+	}
+	return true
 }
 
 // sameFindings reports whether two lists look the same on a drawing. A window may list

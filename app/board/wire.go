@@ -18,6 +18,9 @@ type wires struct {
 
 func (w wires) same(v wires) bool { return w.all == v.all && (w.all || slices.Equal(w.named, v.named)) }
 
+// has reports whether a cable is shown, where it is in view.
+func (w wires) has(c *plan.Cable) bool { return w.all || slices.Contains(w.named, c.ID) }
+
 // mostNamed bounds at how many chosen things cables are shown.
 const mostNamed = 32
 
