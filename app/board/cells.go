@@ -28,9 +28,16 @@ func cellsOf(pieces []render.Piece) cells {
 	return c
 }
 
-// near returns what may be within so many pixels of a place, in the order painted.
-func (c cells) near(at scene.Point, reach float64) (all []int) {
-	c.each(scene.Rect{Min: at, Max: at}.Expanded(reach), func(cell image.Point) { all = append(all, c[cell]...) })
+// near returns which of the pieces that it is of may be within so many pixels of a place, in
+// the order painted.
+func (c cells) near(pieces []render.Piece, at scene.Point, reach float64) (all []int) {
+	c.each(scene.Rect{Min: at, Max: at}.Expanded(reach), func(cell image.Point) {
+		for _, i := range c[cell] {
+			if pieces[i].Bounds.Expanded(reach).Contains(at) {
+				all = append(all, i)
+			}
+		}
+	})
 	slices.Sort(all)
 	return slices.Compact(all)
 }

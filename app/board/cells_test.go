@@ -26,7 +26,7 @@ func TestEveryPieceIsFoundWhereItLies(t *testing.T) {
 				}
 			}
 			var got []plan.ID
-			for _, i := range c.near(at, pointed) {
+			for _, i := range c.near(pieces, at, pointed) {
 				if pieces[i].Bounds.Expanded(pointed).Contains(at) {
 					got = append(got, pieces[i].ID)
 				}

@@ -16,11 +16,8 @@ func (p *painted) symbolAt(at scene.Point, reach float64) plan.ID {
 		return ""
 	}
 	var tag plan.ID
-	for _, i := range slices.Backward(p.cells.near(at, reach)) {
+	for _, i := range slices.Backward(p.cells.near(p.pieces, at, reach)) {
 		piece := &p.pieces[i]
-		if !piece.Bounds.Expanded(reach).Contains(at) {
-			continue
-		}
 		switch {
 		case piece.Layer == render.LayerLabels && tag == "" && piece.ID.Kind() == plan.KindOpening && piece.Bounds.Contains(at):
 			tag = piece.ID
@@ -39,7 +36,7 @@ func (p *painted) bundleAt(at scene.Point, reach float64) []plan.ID {
 	if p == nil {
 		return nil
 	}
-	for _, i := range slices.Backward(p.cells.near(at, reach)) {
+	for _, i := range slices.Backward(p.cells.near(p.pieces, at, reach)) {
 		if piece := &p.pieces[i]; len(piece.Bundle) > 0 && piece.Bounds.Contains(at) {
 			return piece.Bundle
 		}

@@ -140,9 +140,9 @@ func (r request) endOf(id plan.ID) (at, into geom.Point, ok bool) {
 // of the painted frame, the nearest of several.
 func (p *painted) lineAt(at scene.Point, reach float64) (id plan.ID) {
 	least := reach
-	for _, i := range p.cells.near(at, reach) {
+	for _, i := range p.cells.near(p.pieces, at, reach) {
 		piece := &p.pieces[i]
-		if piece.Layer != render.LayerControls || !piece.Bounds.Expanded(reach).Contains(at) {
+		if piece.Layer != render.LayerControls {
 			continue
 		}
 		for _, line := range flattened(piece.Items) {
