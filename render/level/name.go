@@ -17,9 +17,9 @@ import (
 // nameGrid is how many places across a room are tried for its name.
 const nameGrid = 22
 
-// roomName writes a room's name with area and ceiling height under it, as near the
-// roomiest place as bodies, swings and fixtures let it. Where there is too little
-// room the second line is shortened and then left out, and the name goes over several lines
+// roomName writes a room's name with area and ceiling height under it, on paper with its size
+// from wall to wall above them, as near the roomiest place as bodies, swings and fixtures let
+// it. Where there is too little room the lines are shortened and then left out, and the name goes over several lines
 // and is then shortened; on a board so narrow a room that three letters have no place in it
 // has none, until nearer.
 func (d *drawing) roomName(r *roomDrawing) {
@@ -72,10 +72,26 @@ func (d *drawing) nameLines(room *plan.Room) [][]scene.Run {
 		return scene.Run{Text: d.Medium.Voice.Say(t), Size: d.Medium.SecondSize(), Color: d.Theme.Muted, Align: scene.Center}
 	}
 	var all [][]scene.Run
+	last := area
 	if room.Ceiling > 0 && room.Use != plan.UseOutdoors {
-		all = append(all, []scene.Run{name, second(words.New("room.size", "{0} · ceiling {1}", area, room.Ceiling))})
+		last = words.New("room.size", "{0} · ceiling {1}", area, room.Ceiling)
+		all = append(all, []scene.Run{name, second(last)})
+	}
+	if d.Medium.Kind == render.Sheet {
+		size := second(SizeText(room))
+		all = append([][]scene.Run{{name, size, second(last)}, {name, size, second(area)}, {name, size}}, all...)
 	}
 	return append(all, []scene.Run{name, second(area)}, []scene.Run{name}, []scene.Run{small})
+}
+
+// SizeText says how large a room is from wall to wall, of one that is no rectangle how far it
+// reaches.
+func SizeText(room *plan.Room) words.Text {
+	across, down, whole := room.Outline().Extent()
+	if whole {
+		return words.New("room.extent", "{0} × {1}", across, down)
+	}
+	return words.New("room.extent.overall", "{0} × {1} overall", across, down)
 }
 
 // mostNameLines is over how many lines a name goes at most.

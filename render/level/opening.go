@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 
+	"studbay/fill/frame"
+	"studbay/fill/place"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -154,8 +156,8 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 		if beside != "" {
 			spec.Letters = ""
 		}
-		if len(g.openings) > 1 && !g.places[0].IsFlat() {
-			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height", "{0}", words.Height(o.Height.Value))))
+		if high, ok := d.toldHeight(r, g, o); ok {
+			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height.plus", "+{0}", words.Height(high))))
 		}
 		g.beside = append(g.beside, beside)
 		if f := d.Found.Worst(o.ID); d.Medium.Kind == render.Board && f != nil && f.Severity == rule.Stop {
@@ -164,6 +166,18 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 		g.ref.Specs = append(g.ref.Specs, spec)
 		g.ref.IDs = append(g.ref.IDs, o.ID)
 	}
+}
+
+// toldHeight returns the height of an opening's center that is written beside it: of several
+// at one foot each, else on paper what is off the usual height of its kind.
+func (d *drawing) toldHeight(r *roomDrawing, g *group, o *plan.Opening) (unit.Length, bool) {
+	if len(g.openings) > 1 && !g.places[0].IsFlat() {
+		return frame.CentreHeight(o, r.view.Room), true
+	}
+	if d.Medium.Kind != render.Sheet {
+		return 0, false
+	}
+	return place.Unusual(d.Index, o)
 }
 
 // spread places the feet of one face and moves bodies apart that are too near.

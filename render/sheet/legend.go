@@ -136,6 +136,14 @@ func (f *flow) legend(entries []legendEntry, pieces []render.Piece) {
 		f.space(1)
 		f.swatches(letters, lettersTall)
 	}
+	if heights := b.heights(pieces); len(heights) > 0 {
+		f.space(1.5)
+		f.need(lettersTall)
+		f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
+		f.space(1)
+		f.paragraph(style{size: small, muted: true}, 0, b.both("legend.heights", "Centers above the finished floor, unless a + says otherwise"))
+		f.swatches(heights, lettersTall)
+	}
 }
 
 // swatches puts down two columns of pictures with their names, none less than so tall.
@@ -198,17 +206,14 @@ func (b *book) letters(pieces []render.Piece) (all []swatch) {
 
 // lettersName names the one kind of some letters, or the device that several share.
 func lettersName(v words.Voice, kinds []*part.Kind) string {
-	var names []string
 	oneDevice := len(kinds) > 1
 	for _, k := range kinds {
-		names = append(names, v.Say(k.Text()))
 		oneDevice = oneDevice && k.Device == kinds[0].Device && k.Device != ""
 	}
 	if oneDevice {
 		return capital(v.Say(part.DeviceText(kinds[0].Device)))
 	}
-	slices.Sort(names)
-	return strings.Join(names, "; ")
+	return kindNames(v, kinds)
 }
 
 // capital makes the first letter one.
