@@ -54,6 +54,7 @@ var kinds = []struct {
 	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
 	{"list for the visit", (*book).visits, []Reader{ForInspector}},
 	{"drywall and its cut-outs", (*book).cutMap, []Reader{ForDrywall}},
+	{"templates and heights, full size", (*book).fullSize, []Reader{ForCrew, ForDrywall}},
 	{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
 	{"what to buy", (*book).supplies, []Reader{ForSupplier}},
 	{"blocks, cables and panel", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},

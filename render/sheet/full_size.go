@@ -1,0 +1,147 @@
+package sheet
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/fullsize"
+	"studbay/render/scene"
+	"studbay/render/table"
+)
+
+// fullSize lays out at full size what is put on a wall or a board: a template of each cut-out,
+// and for each level a tape with the height of every box, in strips.
+func (b *book) fullSize() error {
+	holes := fullsize.CutOuts(b.ix)
+	if len(holes) == 0 {
+		return nil
+	}
+	onward := b.pagesNamed(b.both("full-size.title", "Full size"))
+	f := newFlow(onward(), wholePage, onward)
+	f.checkBar()
+	f.bothParagraphs(fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box and draw round it; where more than 1/8 in stays open round a box the board is to be filled (NEC 314.21)."))
+	f.heading(b.both("full-size.cut-outs", "Cut-outs"), 40)
+	f.templates(holes)
+	for _, l := range b.plan.Levels {
+		f.tape(l)
+	}
+	return nil
+}
+
+// wholePage is the least width of a column where there is to be one.
+const wholePage = 10_000.0
+
+// checkBar puts down a bar of a known length, to be measured on the print.
+func (f *flow) checkBar() {
+	long := 6 * unit.Inch
+	if f.page.b.o.Voice.System == unit.Metric {
+		long = 150 * unit.Millimetre
+	}
+	const tall = 7.0
+	f.need(tall + 2)
+	x, y := f.left(), f.y+tall/2
+	end := x + scene.MM(long)
+	f.page.add(hline(x, end, y, pen(divider)), vline(x, y-2, y+2, pen(divider)), vline(end, y-2, y+2, pen(divider)))
+	f.page.add(plain.at(end+3, y+plain.cap()/2, f.page.b.both("full-size.bar", "{0}, if printed true", words.Height(long))))
+	f.y += tall
+}
+
+// template is a cut-out with what is written below it.
+type template struct {
+	fullsize.CutOut
+	wide, tall float64
+	lines      []string
+}
+
+// templateGap is how far templates keep apart, and leastTemplate how wide what is written
+// below one may be.
+const templateGap, leastTemplate = 6.0, 42.0
+
+// templates puts down cut-outs in rows, the tallest first, each in the first row that has room
+// for it, and names those that are larger than the paper.
+func (f *flow) templates(holes []fullsize.CutOut) {
+	var all []template
+	var tooLarge []string
+	for _, c := range holes {
+		if t := f.template(c); t.wide > f.width() || t.tall > f.column().Height()-20 {
+			tooLarge = append(tooLarge, strings.Join(t.lines, " "))
+		} else {
+			all = append(all, t)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b template) int { return cmp.Compare(b.tall, a.tall) })
+	var rows [][]template
+	var wide []float64
+	for _, t := range all {
+		n := slices.IndexFunc(wide, func(w float64) bool { return w+t.wide <= f.width() })
+		if n < 0 {
+			n, rows, wide = len(rows), append(rows, nil), append(wide, 0)
+		}
+		rows[n], wide[n] = append(rows[n], t), wide[n]+t.wide+templateGap
+	}
+	for _, row := range rows {
+		f.templateRow(row)
+	}
+	if len(tooLarge) > 0 {
+		f.bothParagraphs(plain, words.New("full-size.too-large", "Larger than this paper: {0}", strings.Join(tooLarge, "; ")))
+	}
+}
+
+func (f *flow) template(c fullsize.CutOut) template {
+	t := template{CutOut: c}
+	t.wide, t.tall = c.Extent()
+	t.wide = max(t.wide, leastTemplate)
+	b := f.page.b
+	var boxes, tags []string
+	for _, o := range c.Openings {
+		tags = append(tags, o.Tag)
+		if code := table.AssemblyCode(o.Assembly); code != "" && !slices.Contains(boxes, code) {
+			boxes = append(boxes, code)
+		}
+	}
+	slices.Sort(boxes)
+	t.lines = append(plain.wrap(b.outlineText(c.Outline), t.wide), fine.wrap(strings.Join(boxes, ", "), t.wide)...)
+	t.lines = append(t.lines, fine.wrap(b.fewTags(tags, mostTemplateTags), t.wide)...)
+	return t
+}
+
+// mostTemplateTags, mostCenterTags and mostBottomTags are how many tags are written below a
+// template and beside a height.
+const mostTemplateTags, mostCenterTags, mostBottomTags = 8, 4, 2
+
+// fewTags names some openings, and how many more there are.
+func (b *book) fewTags(tags []string, most int) string {
+	if len(tags) <= most+1 {
+		return strings.Join(tags, ", ")
+	}
+	return b.say("full-size.tags", "{0} and {1} more", strings.Join(tags[:most], ", "), len(tags)-most)
+}
+
+// templateRow puts down templates side by side, their middles in one line.
+func (f *flow) templateRow(row []template) {
+	tall, lines := 0.0, 0
+	for _, t := range row {
+		tall, lines = max(tall, t.tall), max(lines, len(t.lines))
+	}
+	if lines == 0 {
+		return
+	}
+	under := 2 + float64(lines)*plain.line()
+	f.need(tall + under + templateGap)
+	x := f.left()
+	for _, t := range row {
+		f.page.add(t.Draw(scene.Point{X: x + t.wide/2, Y: f.y + tall/2}, pen(divider), pen(hairline))...)
+		for n, text := range t.lines {
+			s := fine
+			if n == 0 {
+				s = strong
+			}
+			f.page.add(s.at(x, f.y+tall+2+float64(n+1)*plain.line(), text))
+		}
+		x += t.wide + templateGap
+	}
+	f.y += tall + under + templateGap
+}
