@@ -167,6 +167,13 @@ func TestHowFarInTheDark(t *testing.T) {
 	if got := walk.Longest(); walk.Dark() != 2 || got == nil || got.Into.ID != r.bedroom.Room.ID {
 		t.Errorf("of %d dark ways the longest is %+v, want that into the bedroom of two", walk.Dark(), got)
 	}
+	dark := func(far float64) *light.Crossing {
+		return &light.Crossing{State: light.CrossingDark, Dark: ruletest.In(far)}
+	}
+	ways := light.Walk{Crossings: []*light.Crossing{dark(5), dark(9), dark(7), {State: light.CrossingLit, Dark: ruletest.In(99)}}}
+	if got := ways.Longest(); got != ways.Crossings[1] {
+		t.Errorf("of 5, 9 and 7 in the longest is %+v", got)
+	}
 	const longest = " No walk in the dark is longer."
 	for _, f := range r.Found(&light.LitRoute) {
 		why := f.Why.String()

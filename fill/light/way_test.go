@@ -117,10 +117,10 @@ func TestHowFarOneWalks(t *testing.T) {
 	// Of two doors into one room that which is lit.
 	h = ruletest.New(t)
 	den = h.Square(plan.UseDen, 0, 0, 240, 120)
-	den.Break(plan.BreakDoor, 2, 100, 36)
-	den.Break(plan.BreakDoor, 0, 40, 36) // latched at 76
+	den.Break(plan.BreakDoor, 0, 100, 36)
+	den.Break(plan.BreakDoor, 2, 40, 36) // latched at 76
 	lamp := den.Opening("ceiling-light", den.Ceiling(60, 60))
-	h.Control([]*plan.Opening{den.Opening("switch", den.On(0, 80))}, []*plan.Opening{lamp})
+	h.Control([]*plan.Opening{den.Opening("switch", den.On(2, 80))}, []*plan.Opening{lamp})
 	if w := walked(h); len(w.Crossings) != 1 || w.Crossings[0].State != light.CrossingLit {
 		t.Errorf("%+v, want one comes in by the door with the switch", w.Crossings)
 	}

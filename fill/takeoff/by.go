@@ -84,7 +84,7 @@ func (w *Takeoff) Groups(by By) (groups []Group) {
 		switch {
 		case (keys[a] == "") != (keys[b] == ""):
 			return cmp.Compare(len(keys[b]), len(keys[a]))
-		case by == ByCircuit && keys[a] != "":
+		case by == ByCircuit:
 			return byNumber(groups[a].Openings[0].View.Circuit, groups[b].Openings[0].View.Circuit)
 		}
 		return plan.CompareTags(keys[a], keys[b])
