@@ -1,12 +1,17 @@
 package wall
 
 import (
+	"cmp"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
+	"studbay/fill/frame"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -142,5 +147,72 @@ func TestRoomsAreMovedApartTheShortestWay(t *testing.T) {
 	}
 	if moved < 200 || stuck < 50 {
 		t.Errorf("%d moved, %d stuck", moved, stuck)
+	}
+}
+
+// A box that is in another's place is set at the whole inch nearest to where it is of all at
+// which it stands clear of other boxes, of breaks and of the ends; one that is there stays.
+func TestBoxesAreSetBesideAsNearAsCanBe(t *testing.T) {
+	set, none := 0, 0
+	for seed := range uint64(1500) {
+		n := rand.New(rand.NewPCG(seed, 3))
+		length := 12 + n.IntN(60)
+		v := rule.SideView{SideView: index.SideView{Side: &plan.Side{}, Length: unit.Length(length) * inch}}
+		for range n.IntN(3) {
+			from := n.IntN(length)
+			b := &plan.Break{Sill: []unit.Length{0, 17 * inch, 18 * inch}[n.IntN(3)], Head: 80 * inch}
+			v.Cuts = append(v.Cuts, index.Cut{Break: b, From: unit.Length(from) * inch, To: unit.Length(from+5+n.IntN(30)) * inch})
+		}
+		var boxes []placedBox
+		for range 2 + n.IntN(6) { // 4 in square, at halves of an inch; it goes from 14 to 18 in up
+			at := unit.Length(n.IntN(2*length)) * inch / 2
+			bottom := unit.Length(10+n.IntN(9)) * inch
+			o := &plan.Opening{Status: plan.StatusNew, At: plan.OnFace("s", at)}
+			boxes = append(boxes, placedBox{frame.Rect{Left: at - 2*inch, Right: at + 2*inch, Bottom: bottom, Top: bottom + 4*inch}, o})
+		}
+		slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.Left, b.Left) })
+		own := &boxes[n.IntN(len(boxes))]
+		own.Bottom, own.Top = 14*inch, 18*inch
+		isClear := func(along unit.Length) bool {
+			left, right := along-2*inch, along+2*inch
+			isIt := left >= 0 && right <= v.Length
+			for _, b := range boxes {
+				isIt = isIt && (b.o == own.o || b.Right <= left || right <= b.Left || b.Top <= 14*inch || 18*inch <= b.Bottom)
+			}
+			for _, c := range v.Cuts {
+				isIt = isIt && (c.To <= left || right <= c.From || 18*inch <= c.Break.Sill)
+			}
+			return isIt
+		}
+		if isClear(own.o.At.Along) {
+			continue // it is in nothing's place
+		}
+		least := unit.Length(-1)
+		for along := unit.Length(0); along <= v.Length; along += inch {
+			if off := (along - own.o.At.Along).Abs(); isClear(along) && (least < 0 || off < least) {
+				least = off
+			}
+		}
+		inPlace := own.o.At.Along >= 2*inch && own.o.At.Along <= v.Length-2*inch
+		offers := setBeside(v, boxes, *own, inch)
+		if inPlace && (len(offers) == 1) != (least >= 0) {
+			t.Fatalf("seed %d: %+v among %+v and %+v on %d in: %d offers, the nearest is %v off", seed, own.Rect, boxes, v.Cuts, length, len(offers), least)
+		}
+		if len(offers) == 0 {
+			none++
+			continue
+		}
+		set++
+		to := offers[0].Edit.(edit.MoveOpening).To.Along
+		if off := (to - own.o.At.Along).Abs(); !isClear(to) || inPlace && off != least {
+			t.Fatalf("seed %d: %+v among %+v and %+v on %d in: set at %v, the nearest is %v off", seed, own.Rect, boxes, v.Cuts, length, to, least)
+		}
+		own.o.Status = plan.StatusExisting
+		if again := setBeside(v, boxes, *own, inch); again != nil {
+			t.Fatalf("seed %d: what is there is set elsewhere", seed)
+		}
+	}
+	if set < 200 || none < 20 {
+		t.Errorf("%d were set, %d not", set, none)
 	}
 }

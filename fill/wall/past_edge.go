@@ -71,19 +71,25 @@ func setBeside(v rule.SideView, boxes []placedBox, at placedBox, step unit.Lengt
 	}
 	half := (at.Right - at.Left) / 2
 	best, found := unit.Length(0), false
-	last := at // beside which it was tried; of many in one place one will do
-	for _, b := range boxes {
-		if b.o == at.o || last.o != at.o && b.Left == last.Left && b.Right == last.Right {
-			continue
-		}
-		last = b
-		for _, along := range []unit.Length{down(b.Left-half, step), up(b.Right+half, step)} {
+	beside := func(left, right unit.Length) {
+		for _, along := range []unit.Length{down(left-half, step), up(right+half, step)} {
 			moved := at.Moved(along - at.o.At.Along)
 			isNearer := !found || (along-at.o.At.Along).Abs() < (best-at.o.At.Along).Abs()
 			if isNearer && moved.Left >= 0 && moved.Right <= v.Length && isFree(v, boxes, at.o, moved) {
 				best, found = along, true
 			}
 		}
+	}
+	last := at // beside which it was tried; of many in one place one will do
+	for _, b := range boxes {
+		if b.o == at.o || last.o != at.o && b.Left == last.Left && b.Right == last.Right {
+			continue
+		}
+		last = b
+		beside(b.Left, b.Right)
+	}
+	for _, c := range v.Cuts {
+		beside(c.From, c.To)
 	}
 	if !found {
 		return nil
