@@ -3,6 +3,7 @@ package spacing_test
 import (
 	"testing"
 
+	"studbay/fill/rule"
 	"studbay/fill/ruletest"
 	"studbay/fill/spacing"
 	"studbay/plan"
@@ -163,5 +164,19 @@ func TestFloorReceptaclesBeforeWalls(t *testing.T) {
 			r.Break(plan.BreakSlider, 3, 30, 20, func(b *plan.Break) { b.Panels = []plan.Panel{plan.PanelFixed} })
 		}), 1, said),
 		ruletest.Case("before one wall beside the corner", corner(110, 90, nil), 1, "10 in past it: 10 in at the far end are left"),
+	})
+	ruletest.Edges(t, &spacing.WallReach, []ruletest.Edge{
+		ruletest.Limit("on the line of the wall", func(h *ruletest.House, over unit.Length) {
+			r := oneSide(h, plan.UseBedroom, 100)
+			r.Sides[0].Kind = plan.SideGlass
+			r.Opening("floor", onFloor(r, 50, 0)).At.At.Y -= over
+		}, rule.Grain, 0, 1, said+"; not behind it"),
+		// 200 nm past the end of the wall below the corner it is straight off neither.
+		ruletest.Limit("18 in off an outside corner", func(h *ruletest.House, over unit.Length) {
+			corner(82, 100, nil)(h)
+			for o := range h.Plan.Levels[0].Openings.All() {
+				o.At.At = o.At.At.Add(geom.Point{X: -over, Y: -200})
+			}
+		}, rule.Grain, 0, 1, said),
 	})
 }
