@@ -76,6 +76,12 @@ func TestWhatCountsForACounter(t *testing.T) {
 			r.Stand(plan.FixtureCounter, onFloor(r, 80, 12), 40, 24)
 			r.Opening("counter", r.On(0, 80), ruletest.Up(42))
 		}, 0, said),
+		ruletest.Case("over a dishwasher beside it", func(h *ruletest.House) {
+			r := h.Square(plan.UseKitchen, 0, 0, 240, 160)
+			r.Fixture(plan.FixtureCounter, 0, 80, 20)
+			r.Fixture(plan.FixtureDishwasher, 0, 100, 24)
+			r.Opening("counter", r.On(0, 104), ruletest.Up(42))
+		}, 0, said+": a counter runs over it, 24 in to the left and 20 to the right"),
 		ruletest.Case("in a bath", func(h *ruletest.House) {
 			r := h.Square(plan.UseBath, 0, 0, 240, 160)
 			r.Fixture(plan.FixtureCounter, 0, 60, 40)
@@ -107,7 +113,14 @@ func TestWhatCountsForACounter(t *testing.T) {
 			r.Opening("counter", r.On(0, 80), ruletest.Up(42))
 		}
 	}
+	front := func(h *ruletest.House, over unit.Length) {
+		h.Edition = "2020"
+		r := h.Square(plan.UseKitchen, 0, 0, 240, 160)
+		f := r.Fixture(plan.FixtureCounter, 0, 60, 40)
+		r.Opening("counter", plan.Anchor{Host: f.ID, Part: plan.PartFront, Along: ruletest.In(20)}, ruletest.Up(36)).Height.Value += over
+	}
 	ruletest.Edges(t, &spacing.CounterReach, []ruletest.Edge{
+		ruletest.Limit("in its front, level with its top", front, 0, 0, 1, said+"(3), 2020: below it"),
 		ruletest.Limit("level with the higher of two", steps, 0, 1, 0, place+"; 210.52(C)(3): above it"),
 		ruletest.Limit("level with its top", level, 0, 1, 0, place),
 		ruletest.Limit("an inch from the wall", off, 0, 1, 2, "common practice: a filler is no more; else it is an island without one"),

@@ -62,6 +62,7 @@ func TestWhatServesAnIsland(t *testing.T) {
 		ruletest.Case("all three served", anIsland("2017", 130, 30, all(set(plan.FixtureSink, 40, 15, 20, 20), set(plan.FixtureSink, 90, 15, 20, 20),
 			in(plan.PartFront, "island", 10, 0, 30), in(plan.PartFront, "island", 65, 0, 30), in(plan.PartFront, "island", 110, 0, 30))), 0, parts),
 		ruletest.Case("too little left beside a sink", anIsland("2017", 50, 14, set(plan.FixtureSink, 25, 7, 30, 10)), 0, sizes+": 10 by 14 in at either hand"),
+		ruletest.Case("10 in left at either hand, 30 deep", anIsland("2017", 50, 30, set(plan.FixtureSink, 25, 15, 30, 20)), 0, sizes),
 		ruletest.Case("10 in long, 24 deep", anIsland("2017", 11, 24, none), 0, sizes),
 		ruletest.Case("12 in long, 24 deep", anIsland("2017", 12, 24, none), 1, sizes),
 		ruletest.Case("2020, in its top", anIsland("2020", 36, 30, in(plan.PartTop, "counter", 30, 15, 0)), 0, counts),

@@ -49,11 +49,11 @@ func countsForWalls(o *plan.Opening, v index.RoomView, fig *code.Figures) bool {
 	return o.At.Part != plan.PartFace || frame.CentreHeight(o, v.Room) <= fig.Spacing.ReceptacleMaxHeight
 }
 
-// isWhollyControlled reports whether a receptacle is drawn as the load of a switch and
-// nothing says that only a half of it is.
+// isWhollyControlled reports whether a receptacle, of a kind that is known, is drawn as the
+// load of a switch and nothing says that only a half of it is.
 func isWhollyControlled(o *plan.Opening, v index.RoomView) bool {
 	k := part.All().Kind(o.Kind)
-	isHalf := len(o.Devices) == 0 && k != nil && k.Switched == part.HalfSwitched ||
+	isHalf := len(o.Devices) == 0 && k.Switched == part.HalfSwitched ||
 		slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Switched == plan.HalfSwitched })
 	return v.IsLoad(o.ID) && !isHalf
 }

@@ -101,7 +101,6 @@ func (s *service) serve(r run, there []unit.Length, reach unit.Length, sites sit
 		if !ok {
 			line.Missed = true
 			s.Left = append(s.Left, r.stretches(g.from, g.to)...)
-			continue
 		}
 		for _, o := range chosen {
 			o.ID = ids.Next()
