@@ -58,3 +58,22 @@ func TestTheNearestOfWallsBehindOneAnother(t *testing.T) {
 		}
 	}
 }
+
+// A wall stands before a place as far as a hair past its ends, and no nanometer farther: an L of
+// 120 by 100 in whose lower right quarter is cut away.
+func TestAHairPastTheEndOfAWall(t *testing.T) {
+	p := func(x, y float64) geom.Point { return geom.Point{X: in(x), Y: in(y)} }
+	ids := []plan.ID{"saaaaaaa2", "saaaaaaa3", "saaaaaaa4", "saaaaaaa5", "saaaaaaa6", "saaaaaaa7"}
+	r := plan.NewRoom("raaaaaaa2", "Ell", plan.UseLiving, geom.Polygon{p(0, 0), p(120, 0), p(120, 50), p(60, 50), p(60, 100), p(0, 100)}, ids)
+	for _, tt := range []struct {
+		at   geom.Point
+		side int
+	}{
+		{p(60, 47).Sub(geom.Point{X: plan.Slack}), 2}, {p(60, 47).Sub(geom.Point{X: plan.Slack + 1}), 0},
+		{p(40, 50).Sub(geom.Point{Y: plan.Slack}), 3}, {p(40, 50).Sub(geom.Point{Y: plan.Slack + 1}), 5},
+	} {
+		if got := flat.NearWalls(&r, plan.PartCeiling, tt.at); len(got) == 0 || got[0].Wall != ids[tt.side] {
+			t.Errorf("from %v: %+v, want side %d first", tt.at, got, tt.side)
+		}
+	}
+}

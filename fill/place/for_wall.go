@@ -26,8 +26,8 @@ func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	if o.Status.IsOld() || !isClosedAt(p, o.At) {
 		return o
 	}
-	built, chosen, err := part.Resolve(o.Assembly)
-	if !chosen || err != nil || !built.Box.IsFixedFromBehind() {
+	built, chosen, _ := part.Resolve(o.Assembly)
+	if !chosen || !built.Box.IsFixedFromBehind() {
 		return o
 	}
 	for _, a := range part.All().OldWork(built.Assembly, 0) {
