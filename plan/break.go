@@ -23,6 +23,11 @@ const (
 // BreakKinds lists the kinds in the order a user sees.
 var BreakKinds = []BreakKind{BreakDoor, BreakSlider, BreakPassage, BreakWindow, BreakFireplace}
 
+// IsDoorway reports whether one walks through it: it does where it reaches the floor.
+func (k BreakKind) IsDoorway() bool {
+	return k == BreakDoor || k == BreakSlider || k == BreakPassage
+}
+
 // Hand says at which end of a door its hinges are, as seen from the room of its
 // host side.
 type Hand string

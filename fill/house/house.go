@@ -77,7 +77,7 @@ func (l *Level) doors(ref *plan.SideRef) {
 
 // isWay reports whether people walk through a break.
 func isWay(b *plan.Break) bool {
-	return b.Sill == 0 && (b.Kind == plan.BreakDoor || b.Kind == plan.BreakSlider || b.Kind == plan.BreakPassage)
+	return b.Sill == 0 && b.Kind.IsDoorway()
 }
 
 // Apart is how far two open sides may lie from one another for one way between their

@@ -72,11 +72,8 @@ func doorEdges(v index.RoomView) (edges []doorEdge, isOpen bool) {
 		s := &v.Sides[i]
 		isOpen = isOpen || s.Side.Kind == plan.SideOpen
 		for _, c := range s.Cuts {
-			switch c.Break.Kind {
-			case plan.BreakDoor, plan.BreakSlider, plan.BreakPassage:
-				if c.Break.Sill == 0 {
-					edges = append(edges, doorEdge{cut: c, side: s, at: c.From}, doorEdge{cut: c, side: s, at: c.To})
-				}
+			if c.Break.Kind.IsDoorway() && c.Break.Sill == 0 {
+				edges = append(edges, doorEdge{cut: c, side: s, at: c.From}, doorEdge{cut: c, side: s, at: c.To})
 			}
 		}
 	}

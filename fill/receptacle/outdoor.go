@@ -59,7 +59,7 @@ func isDeck(r *plan.Room) bool {
 func hasDoor(v *index.RoomView) bool {
 	for _, s := range v.Sides {
 		for _, c := range s.Cuts {
-			if c.Break.Sill == 0 && (c.Break.Kind == plan.BreakDoor || c.Break.Kind == plan.BreakSlider || c.Break.Kind == plan.BreakPassage) {
+			if c.Break.Sill == 0 && c.Break.Kind.IsDoorway() {
 				return true
 			}
 		}

@@ -57,7 +57,7 @@ var kinds = []struct {
 	{"templates and heights, full size", (*book).fullSize, []Reader{ForCrew, ForDrywall}},
 	{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
 	{"what to buy", (*book).supplies, []Reader{ForSupplier}},
-	{"blocks, cables and panel", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},
+	{"blocks, cables, panel and switches", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},
 }
 
 // ErrNoLevel is returned for a plan without a level.

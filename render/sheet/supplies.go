@@ -121,7 +121,7 @@ func (b *book) cuttings() error {
 	if len(list.Boards)+b.plan.Cables.Len()+b.plan.Circuits.Len() == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.both("cuttings.title", "Blocks, cables and panel"))
+	onward := b.pagesNamed(b.both("cuttings.title", "Blocks, cables, panel and switches"))
 	f := newFlow(onward(), supplyColumn, onward)
 	f.boards(list)
 	for _, l := range table.AllLists[2:] {
@@ -131,12 +131,18 @@ func (b *book) cuttings() error {
 	return nil
 }
 
+// listWidths are the widths of columns that are not usual, in millimeters; 0 takes what is left.
+var listWidths = map[string]float64{
+	"serves": 0, "kind": 0, "label": 0,
+	"tag": 11, "room": 24, "gang": 24, "letter": 11, "works": 26, "also": 17,
+}
+
 // listColumns are those of a list on paper: what is text takes what is left.
 func listColumns(t table.Table) (columns []tableColumn) {
-	for i, c := range t.Columns {
+	for _, c := range t.Columns {
 		col := tableColumn{title: c.Title, width: 20, right: c.Kind != table.Text, style: plain}
-		if i == 1 && t.At("serves") == 1 || i == 0 && t.At("kind") == 0 {
-			col.width = 0
+		if wide, isOwn := listWidths[c.ID]; isOwn {
+			col.width = wide
 		}
 		columns = append(columns, col)
 	}

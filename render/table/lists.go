@@ -24,6 +24,7 @@ var AllLists = []List{
 	{"cuts", words.New("list.cuts", "Cut list"), (*Lists).cuts},
 	{"cable", words.New("list.cable", "Cables"), (*Lists).cable},
 	{"panel", words.New("list.panel", "Panel schedule"), (*Lists).panel},
+	{"switches", words.New("list.switches", "Switch map"), (*Lists).switches},
 }
 
 // ListNames lists what a user types.

@@ -172,7 +172,7 @@ func (t teller) byCorner(s *index.SideView, at unit.Length) place {
 // thingsOn lists what is seen on and at a face.
 func thingsOn(s *index.SideView) (all []thing) {
 	for _, c := range s.Cuts {
-		isDoor := c.Break.Kind == plan.BreakDoor || c.Break.Kind == plan.BreakSlider || c.Break.Kind == plan.BreakPassage
+		isDoor := c.Break.Kind.IsDoorway()
 		all = append(all, thing{c.Break.Kind.Text(), c.From, c.To, c.Break.Sill, c.Break.Head, isDoor})
 	}
 	var take func([]index.FixtureView)

@@ -1,0 +1,81 @@
+package wire_test
+
+import (
+	"fmt"
+	"testing"
+
+	"studbay/fill/part"
+	"studbay/fill/wire"
+	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+)
+
+// TestSwitchBoxes reads a room of two doors and a window by eye: a box of three gangs left of
+// one door, one of two on a wall without a way out, a switch right of the other. What lights
+// the room itself comes first, then by letters; the rest is nobody's word.
+func TestSwitchBoxes(t *testing.T) {
+	in := func(n float64) unit.Length { return unit.Length(n * float64(unit.Inch)) }
+	p := plan.New("Den", "vaaaaaaaa")
+	square := func(x float64) geom.Polygon {
+		return geom.Polygon{{X: in(x)}, {X: in(x + 144)}, {X: in(x + 144), Y: in(120)}, {X: in(x), Y: in(120)}}
+	}
+	den := plan.NewRoom("raaaaaaaa", "Den", plan.UseDen, square(0), []plan.ID{"saaaaaaaa", "sbaaaaaaa", "scaaaaaaa", "sdaaaaaaa"})
+	hall := plan.NewRoom("rbaaaaaaa", "Hall", plan.UseHall, square(150), []plan.ID{"seaaaaaaa", "sfaaaaaaa", "sgaaaaaaa", "shaaaaaaa"})
+	den.Ceiling, hall.Ceiling = in(96), in(96)
+	edits := []edit.Edit{edit.AddRoom{Level: "vaaaaaaaa", Room: den}, edit.AddRoom{Level: "vaaaaaaaa", Room: hall}}
+	cut := func(id, side plan.ID, kind plan.BreakKind, along float64) {
+		b := part.All().Break(kind).NewBreak(unit.Imperial)
+		b.ID, b.At = id, plan.OnFace(side, in(along))
+		edits = append(edits, edit.AddBreak{Break: b})
+	}
+	cut("baaaaaaaa", "saaaaaaaa", plan.BreakDoor, 60)
+	cut("bbaaaaaaa", "saaaaaaaa", plan.BreakWindow, 4)
+	cut("bcaaaaaaa", "scaaaaaaa", plan.BreakDoor, 20)
+	put := func(id plan.ID, kind, tag string, at plan.Anchor, gangs int) {
+		o := part.NewOpening(unit.Imperial, kind, at)
+		o.ID, o.Tag = id, tag
+		if gangs > 0 {
+			o.Gangs = gangs
+		}
+		edits = append(edits, edit.AddOpening{Opening: o})
+	}
+	put("oaaaaaaaa", "switch-3", "D1", plan.OnFace("saaaaaaaa", in(52)), 3)
+	put("obaaaaaaa", "switch-2", "D2", plan.OnFace("sbaaaaaaa", in(60)), 2)
+	put("ocaaaaaaa", "switch", "D10", plan.OnFace("scaaaaaaa", in(70)), 0)
+	put("odaaaaaaa", "light", "D4", plan.OnCeiling("raaaaaaaa", geom.Point{X: in(72), Y: in(60)}), 0)
+	put("oeaaaaaaa", "light", "H1", plan.OnCeiling("rbaaaaaaa", geom.Point{X: in(222), Y: in(60)}), 0)
+	put("ofaaaaaaa", "duplex", "D5", plan.OnFace("sdaaaaaaa", in(60)), 0)
+	control := func(id plan.ID, letter string, switches, loads []plan.ID) {
+		edits = append(edits, edit.Add{Thing: &plan.Control{ID: id, Letter: letter, Switches: switches, Loads: loads}})
+	}
+	control("taaaaaaaa", "a", []plan.ID{"oaaaaaaaa"}, []plan.ID{"oeaaaaaaa"})
+	control("tbaaaaaaa", "b", []plan.ID{"oaaaaaaaa", "ocaaaaaaa"}, []plan.ID{"odaaaaaaa"})
+	var err error
+	for _, e := range edits {
+		if p, err = e.Apply(p); err != nil {
+			t.Fatal(err)
+		}
+	}
+	var got []string
+	for _, b := range wire.SwitchBoxes(index.New(p), p.Levels[0]) {
+		line := b.Opening.Tag + " in " + b.Room.Name
+		if b.Door != nil {
+			line += fmt.Sprintf(" door %s right %v", b.Door.ID, b.FromRight)
+		}
+		for _, c := range b.Gangs {
+			if c == nil {
+				line += " -"
+			} else {
+				line += " " + c.Letter
+			}
+		}
+		got = append(got, line)
+	}
+	want := []string{"D1 in Den door baaaaaaaa right true b a -", "D2 in Den - -", "D10 in Den door bcaaaaaaa right false b"}
+	if fmt.Sprint(got) != fmt.Sprint(want) {
+		t.Errorf("%v, want %v", got, want)
+	}
+}
