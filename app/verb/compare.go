@@ -3,6 +3,7 @@ package verb
 import (
 	"context"
 	"errors"
+	"fmt"
 	"os"
 	"os/signal"
 	"studbay/plan/words"
@@ -87,7 +88,7 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 		list = list.Priced(book)
 	}
 	if r.to != "" {
-		if err := r.draw(list, now, o); err != nil {
+		if err := r.draw(c, list, now, o); err != nil {
 			return err
 		}
 	}
@@ -121,13 +122,14 @@ func (r *compareRequest) options() (o sheet.Options, err error) {
 	return o, nil
 }
 
-// draw writes the pages of the changes. Where no opening differs there are none, and the
-// file is left alone.
-func (r *compareRequest) draw(list revision.List, now *checked, o sheet.Options) error {
+// draw writes the pages of the changes. Where no opening differs there are none: the file is
+// left alone, which is said.
+func (r *compareRequest) draw(c *cobra.Command, list revision.List, now *checked, o sheet.Options) error {
 	o.Voice = now.voice
 	pages, err := sheet.BuildRevision(list, o)
 	if errors.Is(err, sheet.ErrNoChange) {
-		return nil
+		_, err := fmt.Fprintln(c.ErrOrStderr(), r.say("compare.nothing-drawn", "no opening differs: {0} is not written", r.to))
+		return err
 	}
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
 		return usage(words.New("usage.of", "{0}: {1}", now.file, err))
