@@ -11,9 +11,9 @@ import (
 // heightsOf is what Heights are kept by, with their index.
 type heightsOf struct{}
 
-// Heights returns the usual height of each kind of opening of a plan: that of the centers of
-// most of its openings in walls, above the finished floor. Of as many, that of the catalogue
-// goes first, then the lowest. A drawing that states them need only tell what is off them.
+// Heights returns the usual height of each kind of new opening of a plan: that of the centers
+// of most of them in walls, above the finished floor. Of as many, that of the catalogue goes
+// first, then the lowest. A drawing that states them need only tell what is off them.
 func Heights(ix *index.Index) map[string]unit.Length {
 	return index.Derived(ix, heightsOf{}, func() map[string]unit.Length {
 		count := map[string]map[unit.Length]int{}
@@ -37,9 +37,10 @@ func Heights(ix *index.Index) map[string]unit.Length {
 	})
 }
 
-// heightOf returns the height of an opening that sits in a wall and is not to go.
+// heightOf returns the height of a new opening that sits in a wall; what is there already
+// stands where it does.
 func heightOf(ix *index.Index, o *plan.Opening) (unit.Length, bool) {
-	if o.At.Part != plan.PartFace || !o.IsInUse() {
+	if o.At.Part != plan.PartFace || o.Status != plan.StatusNew {
 		return 0, false
 	}
 	ref, ok := ix.Side(o.At.Host)
@@ -67,7 +68,7 @@ func most(count map[unit.Length]int, usual unit.Length) (best unit.Length) {
 	return best
 }
 
-// Unusual returns the height of an opening in a wall where it is not the usual one of its
+// Unusual returns the height of a new opening in a wall where it is not the usual one of its
 // kind.
 func Unusual(ix *index.Index, o *plan.Opening) (unit.Length, bool) {
 	at, ok := heightOf(ix, o)
