@@ -70,7 +70,7 @@ var importRules = []importRule{
 	{who: "fill/house", may: "plan/...", why: "how rooms lie to one another has nothing to do with what is asked of them"},
 	{who: "fill/light", may: "plan/... fill/rule fill/code fill/part fill/frame fill/house", why: familiesApart},
 	{who: "fill/protect", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
-	{who: "fill/alarm", may: "plan/... fill/rule fill/code fill/part fill/house", why: familiesApart},
+	{who: "fill/alarm", may: "plan/... fill/rule fill/code fill/part fill/flat fill/house", why: familiesApart},
 	{who: "fill/receptacle", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/open", may: "plan/... fill/rule fill/code", why: familiesApart},
 	{who: "fill/price", may: "plan/... fill/rows fill/part assets", why: "what parts cost hangs on no plan"},

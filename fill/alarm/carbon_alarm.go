@@ -37,7 +37,7 @@ func (v carbon) Parts() (parts []any) {
 	return parts
 }
 
-func checkCarbon(v carbon, _ *code.Figures) (found []rule.Finding) {
+func checkCarbon(v carbon, fig *code.Figures) (found []rule.Finding) {
 	cause, any := v.cause()
 	if !any {
 		return nil
@@ -49,12 +49,12 @@ func checkCarbon(v carbon, _ *code.Figures) (found []rule.Finding) {
 				continue
 			}
 			if !isNear(rooms, r, at) {
-				f := plain(r, words.New("rule.carbon-alarm.outside", "No carbon-monoxide alarm is outside of {0}", r.Name), cause)
+				f := plain(r, words.New("rule.carbon-alarm.outside", "No carbon-monoxide alarm is outside of {0}", r.Name), cause, l.offer(rooms, outside(rooms, r), kindBoth, fig))
 				f.Level = l.level.ID
 				found = append(found, f)
 			}
 			if l.burns(r) && len(at[r.ID]) == 0 {
-				f := plain(r, words.New("rule.carbon-alarm.within", "{0} holds what burns fuel and has no carbon-monoxide alarm", r.Name), cause)
+				f := plain(r, words.New("rule.carbon-alarm.within", "{0} holds what burns fuel and has no carbon-monoxide alarm", r.Name), cause, l.offer(rooms, r, kindBoth, fig))
 				f.Level = l.level.ID
 				found = append(found, f)
 			}

@@ -77,11 +77,11 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 		if r.Use == plan.UseBedroom {
 			if len(at[r.ID]) == 0 {
 				found = append(found, plain(r, words.New("rule.smoke-alarm.bedroom", "{0} has no smoke alarm", r.Name),
-					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in has one.")))
+					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in has one."), v.offer(rooms, r, kindSmoke, fig)))
 			}
 			if !isNear(rooms, r, at) {
 				found = append(found, plain(r, words.New("rule.smoke-alarm.outside", "No smoke alarm is outside of {0}", r.Name),
-					words.New("rule.smoke-alarm.outside.why", "One is outside of each group of bedrooms, near them.")))
+					words.New("rule.smoke-alarm.outside.why", "One is outside of each group of bedrooms, near them."), v.offer(rooms, outside(rooms, r), kindSmoke, fig)))
 			}
 		}
 		for _, a := range at[r.ID] {
@@ -91,8 +91,9 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 	if isLivedIn && len(at) == 0 {
 		found = append(found, rule.Finding{
 			Severity: rule.Stop, About: v.level.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1),
-			Message: words.New("rule.smoke-alarm.level", "{0} has no smoke alarm", v.level.Name),
-			Why:     words.New("rule.smoke-alarm.level.why", "Each level where people live has one, a basement too."),
+			Message:  words.New("rule.smoke-alarm.level", "{0} has no smoke alarm", v.level.Name),
+			Why:      words.New("rule.smoke-alarm.level.why", "Each level where people live has one, a basement too."),
+			Remedies: v.offer(rooms, forLevel(rooms.Rooms), kindSmoke, fig),
 		})
 	}
 	return found
@@ -102,9 +103,9 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 var unlived = []plan.Use{plan.UseOutdoors, plan.UseAttic, plan.UseGarage, plan.UseStorage, plan.UseUnknown}
 
 // plain is the finding of a room.
-func plain(r *plan.Room, message, why words.Text) rule.Finding {
+func plain(r *plan.Room, message, why words.Text, remedies []rule.Remedy) rule.Finding {
 	return rule.Finding{
-		Severity: rule.Stop, Room: r.ID, About: r.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1), Message: message, Why: why,
+		Severity: rule.Stop, Room: r.ID, About: r.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1), Message: message, Why: why, Remedies: remedies,
 	}
 }
 
@@ -143,30 +144,22 @@ func (v alarms) tooNear(rooms *house.Level, r *plan.Room, a placed, fig *code.Fi
 			Severity: rule.Warn, Room: r.ID, Opening: a.ID, About: a.ID, Message: message, Why: why, Measured: measured, Limit: limit,
 		})
 	}
-	for _, d := range rooms.From(r) {
-		if d.To == nil || d.To.Use != plan.UseBath || !v.hasShower(d.To) {
+	for _, k := range v.keepOffs(rooms, r, fig) {
+		away := k.area.Distance(a.at)
+		if away+rule.Grain >= k.least {
 			continue
 		}
-		if _, away := d.Line.Nearest(a.at); away+rule.Grain < fig.Alarms.SmokeBath {
-			near(words.New("rule.smoke-alarm.bath", "{0} is {1} from the door of {2}", a.Tag, words.Beside{Length: away, Other: fig.Alarms.SmokeBath}, d.To.Name),
+		told := words.Beside{Length: away, Other: k.least}
+		if k.bath != nil {
+			near(words.New("rule.smoke-alarm.bath", "{0} is {1} from the door of {2}", a.Tag, told, k.bath.Name),
 				words.New("rule.smoke-alarm.bath.why", "Steam sets it off: {0} are kept, unless no other place is left.", fig.Limit("smoke-bath")),
-				rule.LengthOf(away), rule.LengthOf(fig.Alarms.SmokeBath))
+				rule.LengthOf(away), rule.LengthOf(k.least))
+		} else {
+			near(words.New("rule.smoke-alarm.cooking", "{0} is {1} from a range", a.Tag, told),
+				words.New("rule.smoke-alarm.cooking.why", "Cooking sets it off: {0} are kept at least, more by some technologies.", fig.Limit("smoke-cooking")),
+				rule.LengthOf(away), rule.LengthOf(k.least))
 		}
 	}
-	v.fixtures(r, func(f *plan.Fixture) {
-		if f.Kind != plan.FixtureRange {
-			return
-		}
-		area, ok := v.ix.Footprint(f)
-		if !ok {
-			return
-		}
-		if _, away := area.Nearest(a.at); area.Contains(a.at) || away+rule.Grain < fig.Alarms.SmokeCooking {
-			near(words.New("rule.smoke-alarm.cooking", "{0} is {1} from a range", a.Tag, words.Beside{Length: away, Other: fig.Alarms.SmokeCooking}),
-				words.New("rule.smoke-alarm.cooking.why", "Cooking sets it off: {0} are kept at least, more by some technologies.", fig.Limit("smoke-cooking")),
-				rule.LengthOf(away), rule.LengthOf(fig.Alarms.SmokeCooking))
-		}
-	})
 	return found
 }
 

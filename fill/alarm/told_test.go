@@ -16,14 +16,20 @@ func TestWhatIsToldOfAlarms(t *testing.T) {
 			stop, IRC R314.3: bedroom; 0 of 1
 			bedroom has no smoke alarm
 			Each room to sleep in has one.
+			Add a smoke alarm in bedroom:
+			  now R1 smoke on bedroom ceiling 60", 60", RD1
 
 			stop, IRC R314.3: bedroom; 0 of 1
 			No smoke alarm is outside of bedroom
 			One is outside of each group of bedrooms, near them.
+			Add a smoke alarm in hall:
+			  now R1 smoke on hall ceiling 60", 174", RD1
 
 			stop, IRC R314.3: ; 0 of 1
 			Ground floor has no smoke alarm
-			Each level where people live has one, a basement too.`, "IRC R314.3"),
+			Each level where people live has one, a basement too.
+			Add a smoke alarm in hall:
+			  now R1 smoke on hall ceiling 60", 174", RD1`, "IRC R314.3"),
 		ruletest.Told("20 in from the door of a bath", func(h *ruletest.House) {
 			bedroom, hall, _ := bedroomAndHall(h)
 			bedroom.Opening("smoke", bedroom.Ceiling(60, 60))
@@ -46,8 +52,8 @@ func TestWhatIsToldOfAlarms(t *testing.T) {
 			r.Fixture(plan.FixtureRange, 0, 60, 30)
 			r.Opening("smoke", r.Ceiling(75, 12), ruletest.Tagged("S"))
 		}, `
-			warn, IRC R314.3: S in kitchen; 12" of 72"
-			S is 1' 0" from a range
+			warn, IRC R314.3: S in kitchen; 0" of 72"
+			S is 0" from a range
 			Cooking sets it off: 6 ft are kept at least, more by some technologies.`, "IRC R314.3.1"),
 	})
 	ruletest.Tells(t, &alarm.CarbonAlarm, []ruletest.Telling{
@@ -58,17 +64,23 @@ func TestWhatIsToldOfAlarms(t *testing.T) {
 			stop, IRC R315.3: bedroom; 0 of 1
 			No carbon-monoxide alarm is outside of bedroom
 			It is asked for since something in the house burns fuel: water heater.
+			Add a smoke and carbon-monoxide alarm in hall:
+			  now R1 smoke-co on hall ceiling 60", 174", RD1
 
 			stop, IRC R315.3: bedroom; 0 of 1
 			bedroom holds what burns fuel and has no carbon-monoxide alarm
-			It is asked for since something in the house burns fuel: water heater.`, "IRC R315.2, R315.3"),
+			It is asked for since something in the house burns fuel: water heater.
+			Add a smoke and carbon-monoxide alarm in bedroom:
+			  now R1 smoke-co on bedroom ceiling 60", 60", RD1`, "IRC R315.2, R315.3"),
 		ruletest.Told("a garage with a door", func(h *ruletest.House) {
 			bedroomAndHall(h)
 			h.Square(plan.UseGarage, 124, 124, 240, 240).Break(plan.BreakDoor, 3, 160, 36)
 		}, `
 			stop, IRC R315.3: bedroom; 0 of 1
 			No carbon-monoxide alarm is outside of bedroom
-			It is asked for since a garage is attached with a door into hall.`, "IRC R315.2.1"),
+			It is asked for since a garage is attached with a door into hall.
+			Add a smoke and carbon-monoxide alarm in hall:
+			  now R1 smoke-co on hall ceiling 60", 174", RD1`, "IRC R315.2.1"),
 	})
 }
 
