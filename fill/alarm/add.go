@@ -71,7 +71,7 @@ func (e addAlarm) Apply(p plan.Plan) (plan.Plan, error) {
 // places tried are (common practice: dead air is in the corners).
 const fromWall, gridStep = 12 * unit.Inch, 6 * unit.Inch
 
-// placeFor returns the place in a ceiling nearest the middle of a room that is away from its
+// placeFor returns the place in a ceiling nearest the center of mass of a room that is away from its
 // walls and from what alarms keep off, and free.
 func placeFor(r *plan.Room, off []keepOff, isFree func(geom.Point) bool) (best geom.Point, ok bool) {
 	outline := r.Outline()
@@ -80,7 +80,7 @@ func placeFor(r *plan.Room, off []keepOff, isFree func(geom.Point) bool) (best g
 		return outline.InteriorContains(at) && toWall >= fromWall && isFree(at) &&
 			!slices.ContainsFunc(off, func(k keepOff) bool { return k.area.Distance(at) < k.least })
 	}
-	middle, box := outline.LabelPoint(), outline.Box()
+	middle, box := outline.Centroid(), outline.Box()
 	if would(middle) {
 		return middle, true
 	}
