@@ -30,7 +30,7 @@ func TestUsualHeights(t *testing.T) {
 	add("oaaaaaaaa", "duplex", on(10), 16*inch, plan.StatusNew)
 	add("oaaaaaaab", "duplex", on(20), 16*inch, plan.StatusNew)
 	add("oaaaaaaac", "duplex", on(30), 42*inch, plan.StatusNew)
-	add("oaaaaaaad", "duplex", on(36), 42*inch, plan.StatusRemove) // gone: not counted
+	add("oaaaaaaad", "duplex", on(36), 42*inch, plan.StatusRemove)   // gone: not counted
 	add("oaaaaaaae", "duplex", on(42), 42*inch, plan.StatusExisting) // nobody sets it: neither is this
 	usual := part.All().Kind("switch").UsualHeight(unit.Imperial)
 	add("oaaaaaaaf", "switch", on(60), usual-2*inch, plan.StatusNew) // as many: the catalogue's
