@@ -104,7 +104,7 @@ var families = map[symbol.Family]words.Text{
 
 // swatch is one line of the legend.
 type swatch struct {
-	draw func(middle scene.Point) []scene.Item // about a middle, in a box swatchWide × swatchTall
+	draw func(middle scene.Point) []scene.Item // about a middle, in a box as wide as the line leaves it
 	name string
 }
 
@@ -128,26 +128,26 @@ func (f *flow) legend(entries []legendEntry, pieces []render.Piece) {
 		return
 	}
 	f.heading(b.both("legend.title", "Legend"), swatchTall)
-	f.swatches(all, swatchTall)
+	f.swatches(all, swatchWide, swatchTall)
 	if letters := b.letters(pieces); len(letters) > 0 {
 		f.space(1.5)
 		f.need(lettersTall)
 		f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
 		f.space(1)
-		f.swatches(letters, lettersTall)
+		f.swatches(letters, swatchWide, lettersTall)
 	}
-	if heights := b.heights(pieces); len(heights) > 0 {
+	if heights, figures := b.heights(pieces); len(heights) > 0 {
 		f.space(1.5)
 		f.need(lettersTall)
 		f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
 		f.space(1)
 		f.paragraph(style{size: small, muted: true}, 0, b.both("legend.heights", "Centers above the finished floor, unless a + says otherwise"))
-		f.swatches(heights, lettersTall)
+		f.swatches(heights, max(swatchWide, figures+3), lettersTall)
 	}
 }
 
-// swatches puts down two columns of pictures with their names, none less than so tall.
-func (f *flow) swatches(all []swatch, least float64) {
+// swatches puts down two columns of pictures so wide with their names, none less than so tall.
+func (f *flow) swatches(all []swatch, picture, least float64) {
 	s := style{size: body}
 	wide := f.width() / 2
 	rows := (len(all) + 1) / 2
@@ -158,16 +158,16 @@ func (f *flow) swatches(all []swatch, least float64) {
 		}
 		lines, tall := make([][]string, len(pair)), least
 		for k, i := range pair {
-			lines[k] = s.wrap(all[i].name, wide-swatchWide-2)
+			lines[k] = s.wrap(all[i].name, wide-picture-2)
 			tall = max(tall, float64(len(lines[k]))*s.line()+least-3.6)
 		}
 		f.need(tall)
 		for k, i := range pair {
 			x, middle := f.left()+float64(k)*wide, f.y+tall/2
-			f.page.add(all[i].draw(scene.Point{X: x + swatchWide/2 - 1, Y: middle})...)
+			f.page.add(all[i].draw(scene.Point{X: x + picture/2 - 1, Y: middle})...)
 			y := middle - float64(len(lines[k])-1)*s.line()/2 + s.cap()/2
 			for n, line := range lines[k] {
-				f.page.add(s.at(x+swatchWide, y+float64(n)*s.line(), line))
+				f.page.add(s.at(x+picture, y+float64(n)*s.line(), line))
 			}
 		}
 		f.y += tall

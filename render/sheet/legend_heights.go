@@ -14,8 +14,9 @@ import (
 	"studbay/render/scene"
 )
 
-// heights lists the usual heights of what a drawing shows, each with the kinds that have it.
-func (b *book) heights(pieces []render.Piece) (all []swatch) {
+// heights lists the usual heights of what a drawing shows, each with the kinds that have it,
+// and how wide the widest figure is.
+func (b *book) heights(pieces []render.Piece) (all []swatch, figures float64) {
 	kinds := map[unit.Length][]*part.Kind{}
 	for _, p := range pieces {
 		if p.Symbol == nil {
@@ -35,6 +36,7 @@ func (b *book) heights(pieces []render.Piece) (all []swatch) {
 	for _, at := range slices.Sorted(maps.Keys(kinds)) {
 		run := centred(style{size: body, bold: true})
 		text := b.say("opening.height", "{0}", words.Height(at))
+		figures = max(figures, run.width(text))
 		all = append(all, swatch{
 			func(m scene.Point) []scene.Item {
 				return []scene.Item{run.at(m.X, m.Y+run.cap()/2, text)}
@@ -42,7 +44,7 @@ func (b *book) heights(pieces []render.Piece) (all []swatch) {
 			b.bothOf(func(v words.Voice) string { return kindNames(v, kinds[at]) }),
 		})
 	}
-	return all
+	return all, figures
 }
 
 // kindNames names some kinds, by the alphabet.
