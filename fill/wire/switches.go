@@ -80,7 +80,7 @@ func inGangs(ix *index.Index, room *plan.Room, works []*plan.Control, gangs int)
 func nearestDoor(cuts []index.Cut, at unit.Length) (door *plan.Break, isRight bool) {
 	least := unit.Length(-1)
 	for _, c := range cuts {
-		if !c.Break.Kind.IsDoorway() {
+		if c.Break.Sill > 0 || !c.Break.Kind.IsDoorway() {
 			continue
 		}
 		away, right := c.From-at, true

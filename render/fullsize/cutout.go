@@ -21,12 +21,12 @@ type CutOut struct {
 }
 
 // CutOuts lists the cut-outs of the new openings in walls and ceilings of a plan, the
-// smallest first. What sits in a floor or in a cabinet is not cut out of board.
+// smallest first. What sits in a floor, in a cabinet or outdoors is not cut out of board.
 func CutOuts(ix *index.Index) (all []CutOut) {
 	at := map[part.Outline]int{}
 	for _, l := range ix.Plan().Levels {
 		for o := range l.Openings.All() {
-			if o.Status != plan.StatusNew || o.At.Part != plan.PartFace && o.At.Part != plan.PartCeiling {
+			if o.Status != plan.StatusNew || isOutdoors(ix, o) || o.At.Part != plan.PartFace && o.At.Part != plan.PartCeiling {
 				continue
 			}
 			hole := frame.CutoutOf(o)
@@ -48,6 +48,12 @@ func CutOuts(ix *index.Index) (all []CutOut) {
 	return all
 }
 
+// isOutdoors reports whether an opening is in the outer face of a house.
+func isOutdoors(ix *index.Index, o *plan.Opening) bool {
+	at, ok := ix.Place(o.At)
+	return ok && at.Room != nil && at.Room.Use == plan.UseOutdoors
+}
+
 // compareBools sets false before true.
 func compareBools(a, b bool) int {
 	switch {
@@ -62,8 +68,8 @@ func compareBools(a, b bool) int {
 // past is how far the center lines of a template run beyond its outline, in millimeters.
 const past = 4.0
 
-// Draw draws the template about a middle: its outline, to cut along the
-// middle of the line, and the center lines by which it is laid on the marks of a wall.
+// Draw draws the template about a middle: the outline of what comes
+// through the board, and the center lines by which it is laid on the marks of a wall.
 func (c CutOut) Draw(middle scene.Point, edge, center scene.Pen) []scene.Item {
 	w, h := scene.MM(c.Width), scene.MM(c.Height)
 	outline := scene.RectAround(middle, w, h).Path()
