@@ -23,7 +23,7 @@ func (b *book) fullSize() error {
 	onward := b.pagesNamed(b.both("full-size.title", "Full size"))
 	f := newFlow(onward(), wholePage, onward)
 	f.checkBar()
-	f.bothParagraphs(fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as the cut map does; where more than {1} stays open round a box the board is to be filled (NEC 314.21).",
+	f.bothParagraphs(fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21).",
 		words.Height(drywall.Clearance), words.Height(drywall.MostGap)))
 	f.heading(b.both("full-size.cut-outs", "Cut-outs"), 40)
 	f.templates(holes)
