@@ -74,7 +74,7 @@ var importRules = []importRule{
 	{who: "fill/receptacle", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/open", may: "plan/... fill/rule fill/code", why: familiesApart},
 	{who: "fill/price", may: "plan/... fill/rows fill/part assets", why: "what parts cost hangs on no plan"},
-	{who: "fill/wire", may: "plan/... fill/box fill/frame fill/part", why: "how long a cable is no rule has a say in"},
+	{who: "fill/wire", may: "plan/... fill/box fill/boxes fill/code fill/frame fill/part", why: "a draft of cables asks what fits in a box, and no rule knows of it"},
 	{who: "fill/nest", may: "plan/unit", why: "lengths are cut from boards whatever they are for"},
 	{who: "fill/drywall", may: "plan/... fill/part fill/frame fill/nest", why: "where board is cut hangs on the built wall alone"},
 	{who: "fill/takeoff", may: "plan/... fill/rows fill/part fill/box fill/boxes fill/code fill/frame fill/rule fill/protect fill/price fill/wire fill/nest assets", why: "what a plan takes is counted, not judged"},

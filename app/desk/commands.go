@@ -115,8 +115,8 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
 		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 		{ID: "choice", Title: title("choice", "Plastic or steel, side by side …"), Menu: shell.MenuHand, Line: true, Keys: keys(shift|shell.Ctrl, fyne.KeyB), Can: d.editor.hasOpenings, Run: func() { d.stage.ShowChoice(d.doc(), func(e edit.Edit) { _ = d.editor.Do(e) }) }},
-		{ID: "shopping-csv", Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.AllLists[0], ".csv") }},
-		{ID: "cuts-csv", Title: title("cuts-csv", "Cut list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.AllLists[1], ".csv") }},
+		{ID: "shopping-csv", Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Shopping, ".csv") }},
+		{ID: "cuts-csv", Title: title("cuts-csv", "Cut list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Cuts, ".csv") }},
 
 		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), "", d.doc().Result().Figures) }},
 		{ID: "palette", Title: title("palette", "Find a command …"), Menu: shell.MenuHelp, Keys: keys(shell.Ctrl, fyne.KeyK), Run: d.showPalette},

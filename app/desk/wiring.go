@@ -27,7 +27,7 @@ func (d *editor) hasCircuit() bool { return d.circuitChosen() != "" }
 
 // wireCircuit draws a draft of the cables of that circuit, as one step.
 func (d *editor) wireCircuit() {
-	steps, err := wire.Draft(d.doc().Index(), d.circuitChosen(), func() plan.ID { return work.NewID(plan.KindCable) })
+	steps, err := wire.Draft(d.doc().Index(), d.doc().Result().Figures, d.circuitChosen(), func() plan.ID { return work.NewID(plan.KindCable) })
 	if err != nil {
 		d.hand.refuse(words.New("plain", "{0}", d.stage.ErrorText(err)))
 		return

@@ -127,14 +127,11 @@ func (t choiceTable) button(c choose.Column) fyne.CanvasObject {
 	return look.Row(0, -1, button(s.say("choice.take", "Take this: {0}", strconv.Itoa(len(c.Changes))), false, func() { t.take(c) }))
 }
 
-// barGroups are the parts that differ from policy to policy, from the foot of a bar up.
-var barGroups = []price.Group{price.Boxes, price.Rings, price.Fittings, price.Wood}
-
 // key says what the patterns of a bar are.
 func (t choiceTable) key() fyne.CanvasObject {
 	rows := []fyne.CanvasObject{look.NewText(t.stage.say("choice.differs", "What differs"), look.Strong)}
-	for i := len(barGroups) - 1; i >= 0; i-- {
-		g := barGroups[i]
+	for i := len(price.WithBox) - 1; i >= 0; i-- {
+		g := price.WithBox[i]
 		rows = append(rows, look.Row(look.Grid, -1, look.NewPicture(look.Scaled(16), look.Scaled(14), func(w, h float64, p *look.Palette) []scene.Item {
 			return pattern(scene.Rect{Min: scene.Point{X: 0.5, Y: 0.5}, Max: scene.Point{X: w - 0.5, Y: h - 0.5}}, i, p)
 		}), look.NewText(t.stage.voice.Say(g.Text()), look.Second)))
@@ -142,16 +139,16 @@ func (t choiceTable) key() fyne.CanvasObject {
 	return look.Column(2, rows...)
 }
 
-// bars draws what the parts that differ cost, all on one scale from zero, with the sum over
-// it.
+// bars draws what the parts that differ cost, from the foot of a bar up, all on one scale from
+// zero, with the sum over it.
 func (t choiceTable) bars(c choose.Column) fyne.CanvasObject {
 	most := int64(1)
 	for _, other := range t.columns {
-		most = max(most, other.Takeoff.Cost(barGroups...).Cents)
+		most = max(most, other.Takeoff.Cost(price.WithBox...).Cents)
 	}
 	bar := look.NewPicture(look.Scaled(48), look.Scaled(choiceChart), func(w, h float64, p *look.Palette) (items []scene.Item) {
 		foot := h - 0.5
-		for i, g := range barGroups {
+		for i, g := range price.WithBox {
 			tall := (h - 1) * float64(c.Takeoff.Cost(g).Cents) / float64(most)
 			if tall <= 0 {
 				continue
@@ -161,11 +158,11 @@ func (t choiceTable) bars(c choose.Column) fyne.CanvasObject {
 		}
 		return items
 	})
-	return look.Column(2, look.NewText(c.Takeoff.Cost(barGroups...).String(), look.Strong), look.Row(0, -1, bar))
+	return look.Column(2, look.NewText(c.Takeoff.Cost(price.WithBox...).String(), look.Strong), look.Row(0, -1, bar))
 }
 
-// pattern fills a part of a bar: solid, slanted, level lines or none, told apart without
-// their colour.
+// pattern fills a part of a bar: solid, slanted, level lines, none or upright lines, told
+// apart without their colour.
 func pattern(r scene.Rect, which int, p *look.Palette) (items []scene.Item) {
 	if which == 0 {
 		return []scene.Item{scene.Fill{Path: r.Path(), Color: p.Accent}}
@@ -181,6 +178,10 @@ func pattern(r scene.Rect, which int, p *look.Palette) (items []scene.Item) {
 	case 2:
 		for y := r.Min.Y + 3; y < r.Max.Y; y += 4 {
 			items = append(items, scene.Stroke{Path: scene.LinePath(scene.Point{X: r.Min.X, Y: y}, scene.Point{X: r.Max.X, Y: y}), Pen: line})
+		}
+	case 4:
+		for x := r.Min.X + 4; x < r.Max.X; x += 5 {
+			items = append(items, scene.Stroke{Path: scene.LinePath(scene.Point{X: x, Y: r.Min.Y}, scene.Point{X: x, Y: r.Max.Y}), Pen: line})
 		}
 	}
 	return append(items, scene.Stroke{Path: r.Path(), Pen: line})

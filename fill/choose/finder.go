@@ -50,12 +50,8 @@ func (c Candidate) DoesTheWork() bool {
 	return !slices.ContainsFunc(c.Reasons, func(r Reason) bool { return r.Finding == nil })
 }
 
-// Cost is what the box and all that goes with it cost; devices, plates and cable are the
-// same whatever the box.
-func (c Candidate) Cost() unit.Money { return c.Taken.Cost(boxGroups...) }
-
-// boxGroups are the parts that differ with the box.
-var boxGroups = []price.Group{price.Boxes, price.Rings, price.Fittings, price.Wood, price.Small}
+// Cost is what the box and all that goes with it cost.
+func (c Candidate) Cost() unit.Money { return c.Taken.Cost(price.WithBox...) }
 
 // Finder finds assemblies for the openings of one plan; one goroutine uses it at a time.
 type Finder struct {

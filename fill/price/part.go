@@ -31,6 +31,10 @@ const (
 // Groups lists them all.
 var Groups = []Group{Boxes, Rings, Fittings, Wood, Cable, Small, Devices}
 
+// WithBox lists the groups of what differs with the box that is taken: devices, plates and
+// cable are the same whatever the box.
+var WithBox = []Group{Boxes, Rings, Fittings, Wood, Small}
+
 // Text returns the group in words.
 func (g Group) Text() words.Text {
 	switch g {

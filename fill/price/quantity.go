@@ -30,6 +30,9 @@ func OfLength(l, in unit.Length) Quantity {
 	return Quantity((int64(l) + per - 1) / per)
 }
 
+// Length returns the length that so much of a part sold by another length is, such as inches.
+func (q Quantity) Length(in unit.Length) unit.Length { return unit.Length(q) * (in / unit.Length(One)) }
+
 // Times returns q × n.
 func (q Quantity) Times(n Quantity) Quantity { return q * n / One }
 

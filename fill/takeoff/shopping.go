@@ -60,7 +60,8 @@ func Pay(all []Buy, zero unit.Money) unit.Money {
 	return zero
 }
 
-// CutList cuts the blocks of all openings from usual studs.
+// CutList cuts the blocks of all openings from boards as long as the price book sells them,
+// from usual studs where it has no price of them.
 func (w *Takeoff) CutList() nest.List {
 	var pieces []nest.Piece
 	for _, o := range w.Openings {
@@ -68,7 +69,16 @@ func (w *Takeoff) CutList() nest.List {
 			pieces = append(pieces, nest.Piece{Length: l, For: o.View.Opening.Tag})
 		}
 	}
-	return nest.Cut(nest.Usual, pieces)
+	return nest.Cut(w.stock(), pieces)
+}
+
+// stock is the boards that blocks are cut from: a pack of lumber is one board.
+func (w *Takeoff) stock() nest.Stock {
+	s := nest.Usual
+	if p, ok := w.Book.Of(lumber); ok {
+		s.Board = p.Per.Length(unit.Inch)
+	}
+	return s
 }
 
 // Feeds lists what hangs on each circuit, by its number.

@@ -1,11 +1,15 @@
 package takeoff_test
 
 import (
+	"strings"
 	"testing"
 
+	"studbay/fill"
+	"studbay/fill/price"
 	"studbay/fill/ruletest"
 	"studbay/fill/takeoff"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 )
 
@@ -50,6 +54,42 @@ func TestShoppingByHand(t *testing.T) {
 	}
 	if b := got["luminaire"]; b.HasPrice() || b.Packs != 0 {
 		t.Errorf("a luminaire without a price: %+v", b)
+	}
+}
+
+// TestBoardsAsTheBookSellsThem: blocks of 14-1/2 in are cut six from a board of 96 in (6 × 14-1/2
+// and as many kerfs of 1/8 are 87-3/4) and twelve from one of 192 in (175-1/2).
+func TestBoardsAsTheBookSellsThem(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseBedroom, 0, 0, 400, 120)
+	for _, s := range r.Sides {
+		s.Studs = plan.Studs{Spacing: 16 * unit.Inch, Depth: 7 * unit.Inch / 2}
+	}
+	for i := range 12 {
+		r.Opening("wall-light", r.On(0, 24+float64(i)*32))
+	}
+	p := h.Made()
+	for _, tt := range []struct {
+		book   string
+		board  unit.Length
+		boards int
+	}{
+		{"part,price,pack\nblock-2x4,4.56,96\n", 96 * unit.Inch, 2},
+		{"part,price,pack\nblock-2x4,9.80,192\n", 192 * unit.Inch, 1},
+		{"part,price\nstaple,1\n", 96 * unit.Inch, 2}, // no price: studs as they are usual
+	} {
+		book, err := price.Read("mine.csv", strings.NewReader(tt.book))
+		if err != nil {
+			t.Fatal(err)
+		}
+		fig, err := fill.FiguresOf(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		list := takeoff.NewTaker(index.New(p), fig, book).Whole(p).CutList()
+		if list.Stock.Board != tt.board || len(list.Boards) != tt.boards {
+			t.Errorf("%q: %d boards of %v, want %d of %v", tt.book, len(list.Boards), list.Stock.Board, tt.boards, tt.board)
+		}
 	}
 }
 

@@ -3,6 +3,7 @@ package wire
 import (
 	"slices"
 
+	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -11,23 +12,22 @@ import (
 	"studbay/plan/words"
 )
 
-// exact is up to how many stops every order of a chain is tried.
-const exact = 7
-
 // Draft proposes the cables of a circuit on which none is drawn yet, as one step: from the
 // panel along all that is fed, by the order of the shortest cable; from the first switch of
 // each control to its others with a third conductor for the travelers, and from the last one
-// on to the lights. IDs are made by whoever takes it. It is an estimate of common practice
-// and checks nothing: box fill follows from the cables once they are drawn. It fails where
-// there is nothing to wire, where cables are drawn already, for a breaker over 60 A, and for
-// a control that cannot work.
-func Draft(ix *index.Index, circuit plan.ID, newID func() plan.ID) (edit.Steps, error) {
+// on to the lights. Of all orders those come first in which the fewest boxes are over full by
+// the figures, if there are any: the last box of a chain takes one cable where the others take
+// two. IDs are made by whoever takes it. It is an estimate of common practice and checks
+// nothing: box fill follows from the cables once they are drawn. It fails where there is
+// nothing to wire, where cables are drawn already, for a breaker over 60 A, and for a control
+// that cannot work.
+func Draft(ix *index.Index, fig *code.Figures, circuit plan.ID, newID func() plan.ID) (edit.Steps, error) {
 	p := ix.Plan()
 	c, ok := p.Circuits.Get(circuit)
 	if !ok {
 		return edit.Steps{}, plan.Gone(plan.KindCircuit)
 	}
-	d := &draft{ix: ix, circuit: c, newID: newID, seen: map[plan.ID]bool{}}
+	d := &draft{ix: ix, fig: fig, circuit: c, newID: newID, seen: map[plan.ID]bool{}}
 	for cable := range p.Cables.All() {
 		if cable.Circuit == circuit {
 			return edit.Steps{}, words.Fault("wire.drawn", "circuit {0} has cables already: remove them first", c.Number)
@@ -54,6 +54,7 @@ func Draft(ix *index.Index, circuit plan.ID, newID func() plan.ID) (edit.Steps, 
 // draft is the cables of a circuit in the making.
 type draft struct {
 	ix       *index.Index
+	fig      *code.Figures // nil: what fits is not looked at
 	circuit  *plan.Circuit
 	newID    func() plan.ID
 	openings []*plan.Opening
@@ -81,7 +82,7 @@ func (d *draft) controls() error {
 			d.add(last, s, 3)
 			last, d.seen[s] = s, true
 		}
-		order := Order(d.ix, last, loads)
+		order := d.order(last, loads, 2)
 		half := -1 // up to where the conductor that is always on goes along
 		for i, l := range order {
 			if d.isHalfSwitched(l) {
@@ -165,7 +166,7 @@ func (d *draft) feed() {
 		}
 	}
 	from := d.circuit.Panel
-	order := Order(d.ix, from, stops)
+	order := d.order(from, stops, d.wires())
 	for _, id := range order {
 		if from != "" {
 			d.add(from, id, d.wires())
@@ -183,9 +184,14 @@ func (d *draft) wires() int {
 }
 
 func (d *draft) add(from, to plan.ID, wires int) {
-	d.edits = append(d.edits, edit.Add{Thing: &plan.Cable{
-		ID: d.newID(), From: from, To: to, Size: sizeFor(d.circuit.Amps), Wires: wires, Ground: true, Circuit: d.circuit.ID,
-	}})
+	c := d.cable(from, to, wires)
+	c.ID = d.newID()
+	d.edits = append(d.edits, edit.Add{Thing: c})
+}
+
+// cable is one of the circuit, without an ID yet.
+func (d *draft) cable(from, to plan.ID, wires int) *plan.Cable {
+	return &plan.Cable{From: from, To: to, Size: sizeFor(d.circuit.Amps), Wires: wires, Ground: true, Circuit: d.circuit.ID}
 }
 
 // mostAmps is the largest breaker that a cable is chosen for.
@@ -205,125 +211,4 @@ func sizeFor(amps int) unit.AWG {
 		return 8
 	}
 	return 6
-}
-
-// Order returns stops in the order of the shortest cable from a start, which may be empty: of
-// up to seven stops every order is tried; of more it is begun with the nearest each time and
-// then changed until no two stops swapped, and no part turned round, shorten it.
-func Order(ix *index.Index, start plan.ID, stops []plan.ID) []plan.ID {
-	if len(stops) < 2 {
-		return stops
-	}
-	var ends []end
-	from := 0
-	if e, ok := endOf(ix, start); ok {
-		ends, from = append(ends, e), 1
-	}
-	for _, id := range stops {
-		e, _ := endOf(ix, id)
-		ends = append(ends, e)
-	}
-	c := chain{ends: ends, from: from}
-	order := c.nearest()
-	if len(stops) <= exact {
-		order = c.everyOrder(order)
-	} else {
-		c.improve(order)
-	}
-	sorted := make([]plan.ID, len(stops))
-	for i, at := range order {
-		sorted[i] = stops[at-from]
-	}
-	return sorted
-}
-
-// chain is places to be joined one after the other; with from 1 the first is the start.
-type chain struct {
-	ends []end
-	from int
-}
-
-// length is that of all cables of an order, in which the start is not.
-func (c chain) length(order []int) (sum unit.Length) {
-	at := -1
-	if c.from == 1 {
-		at = 0
-	}
-	for _, next := range order {
-		if at >= 0 {
-			sum += between(c.ends[at], c.ends[next]).Total
-		}
-		at = next
-	}
-	return sum
-}
-
-// nearest goes on to the nearest stop each time.
-func (c chain) nearest() (order []int) {
-	left := make([]int, 0, len(c.ends))
-	for i := c.from; i < len(c.ends); i++ {
-		left = append(left, i)
-	}
-	at := 0
-	if c.from == 0 {
-		order, left = append(order, left[0]), left[1:]
-	}
-	for len(left) > 0 {
-		best := 0
-		for i := range left {
-			if between(c.ends[at], c.ends[left[i]]).Total < between(c.ends[at], c.ends[left[best]]).Total {
-				best = i
-			}
-		}
-		at = left[best]
-		order, left = append(order, at), slices.Delete(left, best, best+1)
-	}
-	return order
-}
-
-// everyOrder returns the shortest of all orders, the one given where none is shorter.
-func (c chain) everyOrder(order []int) []int {
-	best, least := slices.Clone(order), c.length(order)
-	var try func(done int)
-	tried := slices.Clone(order)
-	try = func(done int) {
-		if c.length(tried[:done]) >= least {
-			return
-		}
-		if done == len(tried) {
-			best, least = slices.Clone(tried), c.length(tried)
-		}
-		for i := done; i < len(tried); i++ {
-			tried[done], tried[i] = tried[i], tried[done]
-			try(done + 1)
-			tried[done], tried[i] = tried[i], tried[done]
-		}
-	}
-	try(0)
-	return best
-}
-
-// improve swaps two stops, or turns the part between them round, as long as that shortens
-// the chain.
-func (c chain) improve(order []int) {
-	least := c.length(order)
-	for better := true; better; {
-		better = false
-		for i := range order {
-			for k := i + 1; k < len(order); k++ {
-				order[i], order[k] = order[k], order[i]
-				if l := c.length(order); l < least {
-					least, better = l, true
-					continue
-				}
-				order[i], order[k] = order[k], order[i]
-				slices.Reverse(order[i : k+1])
-				if l := c.length(order); l < least {
-					least, better = l, true
-					continue
-				}
-				slices.Reverse(order[i : k+1])
-			}
-		}
-	}
 }

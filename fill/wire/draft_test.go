@@ -6,6 +6,7 @@ import (
 	"slices"
 	"testing"
 
+	"studbay/fill/code"
 	"studbay/fill/filltest"
 	"studbay/fill/ruletest"
 	"studbay/plan"
@@ -107,7 +108,7 @@ func TestDraftByHand(t *testing.T) {
 	light := r.Opening("ceiling-light", r.Ceiling(120, 60), ruletest.On(c), called("light"))
 	h.Control([]*plan.Opening{s1, s2}, []*plan.Opening{light})
 	p := h.Made()
-	steps, err := Draft(index.New(p), c.ID, ids())
+	steps, err := Draft(index.New(p), nil, c.ID, ids())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -122,7 +123,7 @@ func TestDraftByHand(t *testing.T) {
 	if err := plan.Check(next); err != nil {
 		t.Error(err)
 	}
-	if _, err := Draft(index.New(next), c.ID, ids()); err == nil {
+	if _, err := Draft(index.New(next), nil, c.ID, ids()); err == nil {
 		t.Error("a circuit with cables is wired again")
 	}
 	_ = a
@@ -139,8 +140,45 @@ func TestDraftRefuses(t *testing.T) {
 	h.Control([]*plan.Opening{one, other}, []*plan.Opening{light})
 	ix := index.New(h.Made())
 	for name, id := range map[string]plan.ID{"two single-pole switches of one light": c.ID, "an empty circuit": empty.ID, "no circuit": "k99999999"} {
-		if _, err := Draft(ix, id, ids()); err == nil {
+		if _, err := Draft(ix, nil, id, ids()); err == nil {
 			t.Errorf("%s is wired", name)
+		}
+	}
+}
+
+// TestDraftMindsWhatFits: a box of 12.5 in³ holds a device and one 12/2 (2 + 1 + 2 allowances of
+// 2.25 is 11.25 by NEC 2023 314.16(B)), and not two (7 of them are 15.75). So it comes last, though the
+// cable is longer: 106 + 48 in along the wall, where it would be 48 + 58 with it in the middle.
+func TestDraftMindsWhatFits(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseLiving, 0, 0, 240, 120)
+	c := h.Circuit(20)
+	for i, name := range []string{"a", "b", "c"} {
+		r.Opening("duplex", r.On(0, []float64{24, 72, 130}[i]), ruletest.On(c), func(o *plan.Opening) {
+			if o.Note = name; name == "b" {
+				o.Assembly = plan.Assembly{Box: "dev3-2.5"}
+			}
+		})
+	}
+	p := h.Made()
+	fig, err := code.Edition("2023")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tt := range []struct {
+		fig  *code.Figures
+		want string
+	}{{nil, "[a-b 12/2 b-c 12/2]"}, {fig, "[b-a 12/2 a-c 12/2]"}} {
+		steps, err := Draft(index.New(p), tt.fig, c.ID, ids())
+		if err != nil {
+			t.Fatal(err)
+		}
+		var drawn []string
+		for _, e := range steps.Edits {
+			drawn = append(drawn, told(p, edit.Steps{Edits: []edit.Edit{e}})...)
+		}
+		if got := fmt.Sprint(drawn); got != tt.want {
+			t.Errorf("figures %v: %s, want %s", tt.fig != nil, got, tt.want)
 		}
 	}
 }
@@ -158,7 +196,7 @@ func TestFourWaysStandBetween(t *testing.T) {
 	light := r.Opening("ceiling-light", r.Ceiling(120, 60), ruletest.On(c), called("light"))
 	h.Control([]*plan.Opening{s1, s2, far}, []*plan.Opening{light})
 	p := h.Made()
-	steps, err := Draft(index.New(p), c.ID, ids())
+	steps, err := Draft(index.New(p), nil, c.ID, ids())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -176,7 +214,7 @@ func TestDraftLeavesWhatItCannot(t *testing.T) {
 		c := h.Circuit(amps)
 		r.Opening("range", r.On(0, 20), ruletest.On(c))
 		r.Opening("range", r.On(0, 60), ruletest.On(c))
-		if _, err := Draft(index.New(h.Made()), c.ID, ids()); (err == nil) != ok {
+		if _, err := Draft(index.New(h.Made()), nil, c.ID, ids()); (err == nil) != ok {
 			t.Errorf("%d A: %v", amps, err)
 		}
 	}
@@ -193,7 +231,7 @@ func TestDraftLeavesWhatItCannot(t *testing.T) {
 		half := r.Opening("half-switched", r.On(0, 140), ruletest.On(c), called("half"))
 		h.Control(by, []*plan.Opening{near, half})
 		p := h.Made()
-		steps, err := Draft(index.New(p), c.ID, ids())
+		steps, err := Draft(index.New(p), nil, c.ID, ids())
 		if (err == nil) != ok {
 			t.Errorf("%d switches: %v", switches, err)
 		}

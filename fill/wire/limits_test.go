@@ -42,25 +42,25 @@ func TestOfFewStopsEveryOrderIsTried(t *testing.T) {
 		for _, id := range Order(ix, "", stops) {
 			got = append(got, slices.Index(stops, id))
 		}
-		least := c.length(got)
+		least := c.cost(got).length
 		every(at, 0, func(order []int) {
-			if l := c.length(order); l < least {
+			if l := c.cost(order).length; l < least {
 				t.Fatalf("%v is %v long, %v %v", got, least, order, l)
 			}
 		})
 	}
 	for n := 8; n < 24; n++ {
 		for from := range 2 {
-			c := chain{randomEnds(random, n), from}
+			c := chain{ends: randomEnds(random, n), from: from}
 			order := c.nearest()
 			c.improve(order)
-			least := c.length(order)
+			least := c.cost(order).length
 			for i := range order {
 				for k := i + 1; k < len(order); k++ {
 					swapped, turned := slices.Clone(order), slices.Clone(order)
 					swapped[i], swapped[k] = swapped[k], swapped[i]
 					slices.Reverse(turned[i : k+1])
-					if min(c.length(swapped), c.length(turned)) < least {
+					if min(c.cost(swapped).length, c.cost(turned).length) < least {
 						t.Fatalf("%d stops: %d and %d swapped or what is between turned is shorter", n, i, k)
 					}
 				}
@@ -69,6 +69,48 @@ func TestOfFewStopsEveryOrderIsTried(t *testing.T) {
 	}
 	if got := Order(index.New(ruletest.New(t).Made()), "", nil); len(got) != 0 {
 		t.Errorf("no stop: %v", got)
+	}
+}
+
+// TestBoxesBeforeCable: of few stops no order has fewer boxes over full, nor as few with less
+// cable; of more no two swapped and no part turned round mend a box or shorten the chain.
+func TestBoxesBeforeCable(t *testing.T) {
+	random := rand.New(rand.NewPCG(31, 32))
+	for n := 2; n < 18; n++ {
+		for from := range 2 {
+			c := chain{ends: randomEnds(random, n), from: from}
+			for range c.ends {
+				last := random.IntN(5) == 0
+				c.over = append(c.over, [2]bool{last, last || random.IntN(3) == 0})
+			}
+			stops := make([]plan.ID, len(c.ends)-from)
+			for i := range stops {
+				stops[i] = plan.ID(rune('a' + i))
+			}
+			var order []int
+			for _, id := range c.sorted(stops) {
+				order = append(order, slices.Index(stops, id)+from)
+			}
+			best := c.cost(order)
+			beaten := func(by []int) {
+				if got := c.cost(by); got.compare(best) < 0 {
+					t.Fatalf("%d stops from %d: %v costs %v, %v costs %v", n, from, order, best, by, got)
+				}
+			}
+			if len(order) <= exact {
+				every(slices.Clone(order), 0, beaten)
+				continue
+			}
+			for i := range order {
+				for k := i + 1; k < len(order); k++ {
+					swapped, turned := slices.Clone(order), slices.Clone(order)
+					swapped[i], swapped[k] = swapped[k], swapped[i]
+					slices.Reverse(turned[i : k+1])
+					beaten(swapped)
+					beaten(turned)
+				}
+			}
+		}
 	}
 }
 

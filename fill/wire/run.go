@@ -24,6 +24,9 @@ type Run struct {
 	Rise  unit.Length // up and down at both ends
 	Tails unit.Length
 	Total unit.Length // rounded up to the half foot
+	// Drilled is how high above the floor the studs are drilled for it; 0: it goes over the
+	// ceiling, or nobody says.
+	Drilled unit.Length
 	// Measured says that the user said the length: the parts are zero then.
 	Measured bool
 }
@@ -64,7 +67,7 @@ func between(a, b end) (r Run) {
 	case a.level != b.level:
 		r.Rise = (a.level + a.height - b.level - b.height).Abs()
 	case !a.isOverhead && !b.isOverhead && a.height <= Low && b.height <= Low:
-		r.Rise = (Drilled - a.height).Abs() + (Drilled - b.height).Abs()
+		r.Rise, r.Drilled = (Drilled-a.height).Abs()+(Drilled-b.height).Abs(), Drilled
 	default:
 		r.Rise = a.toCeiling() + b.toCeiling()
 	}

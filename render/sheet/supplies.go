@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"studbay/fill/choose"
 	"studbay/fill/nest"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
@@ -18,7 +17,7 @@ import (
 // takenOff returns what the plan takes by the trial prices, worked out once.
 func (b *book) takenOff() *takeoff.Takeoff {
 	if b.taken == nil && b.result.Figures != nil {
-		b.taken = choose.NewFinder(b.ix, b.result.Figures, price.Trial()).Taker().Whole(b.plan)
+		b.taken = takeoff.NewTaker(b.ix, b.result.Figures, price.Trial()).Whole(b.plan)
 	}
 	return b.taken
 }
@@ -124,7 +123,10 @@ func (b *book) cuttings() error {
 	onward := b.pagesNamed(b.both("cuttings.title", "Blocks, cables, panel and switches"))
 	f := newFlow(onward(), supplyColumn, onward)
 	f.boards(list)
-	for _, l := range table.AllLists[2:] {
+	for _, l := range table.AllLists {
+		if l.IsDrawn {
+			continue
+		}
 		t := lists.Of(l)
 		f.table(&tabled{columns: listColumns(t)}, b.both("cuttings.list", "{0}", l.Title), b.listRows(t))
 	}
@@ -134,6 +136,7 @@ func (b *book) cuttings() error {
 // listWidths are the widths of columns that are not usual, in millimeters; 0 takes what is left.
 var listWidths = map[string]float64{
 	"serves": 0, "kind": 0, "label": 0,
+	"from": 13, "to": 13, "level": 18, "rise": 18, "ends": 16, "drilled": 18, "length": 18, "source": 24,
 	"tag": 11, "room": 24, "gang": 24, "letter": 11, "works": 26, "also": 17,
 }
 

@@ -15,16 +15,24 @@ import (
 type List struct {
 	ID    string // as a user types it
 	Title words.Text
-	build func(*Lists) Table
+	// IsDrawn says that the sheets have a layout of their own for it, and set it in no table.
+	IsDrawn bool
+	build   func(*Lists) Table
 }
+
+// The lists that the window saves by themselves.
+var (
+	Shopping = List{ID: "shopping", Title: words.New("list.shopping", "Shopping list"), IsDrawn: true, build: (*Lists).shopping}
+	Cuts     = List{ID: "cuts", Title: words.New("list.cuts", "Cut list"), IsDrawn: true, build: (*Lists).cuts}
+)
 
 // AllLists are the lists in the order of the sheets.
 var AllLists = []List{
-	{"shopping", words.New("list.shopping", "Shopping list"), (*Lists).shopping},
-	{"cuts", words.New("list.cuts", "Cut list"), (*Lists).cuts},
-	{"cable", words.New("list.cable", "Cables"), (*Lists).cable},
-	{"panel", words.New("list.panel", "Panel schedule"), (*Lists).panel},
-	{"switches", words.New("list.switches", "Switch map"), (*Lists).switches},
+	Shopping,
+	Cuts,
+	{ID: "cable", Title: words.New("list.cable", "Cables"), build: (*Lists).cable},
+	{ID: "panel", Title: words.New("list.panel", "Panel schedule"), build: (*Lists).panel},
+	{ID: "switches", Title: words.New("list.switches", "Switch map"), build: (*Lists).switches},
 }
 
 // ListNames lists what a user types.
@@ -103,7 +111,7 @@ func (l *Lists) cuts() (t Table) {
 func (l *Lists) cable() (t Table) {
 	t.Columns = []Column{
 		{"kind", words.New("list.kind", "Kind"), Text}, {"from", words.New("list.from", "From"), Text}, {"to", words.New("list.to", "To"), Text},
-		{"level", words.New("list.level-run", "Level"), Length}, {"rise", words.New("list.rise", "Rise"), Length}, {"ends", words.New("list.ends", "Ends"), Length},
+		{"level", words.New("list.level-run", "Level"), Length}, {"rise", words.New("list.rise", "Rise"), Length}, {"ends", words.New("list.ends", "Ends"), Length}, {"drilled", words.New("list.drilled", "Drilled at"), Length},
 		{"length", words.New("list.length", "Length"), Length}, {"source", words.New("list.source", "Source"), Text},
 	}
 	for _, c := range takeoff.Cables(l.Index) {
@@ -111,10 +119,13 @@ func (l *Lists) cable() (t Table) {
 		if c.From == "" {
 			from = l.say(words.New("list.the-panel", "panel"))
 		}
-		row := []Cell{l.say(c.Part.Name), from, TextOf(c.To), LengthOf(c.Run.Level), LengthOf(c.Run.Rise), LengthOf(c.Run.Tails), LengthOf(c.Run.Total),
+		row := []Cell{l.say(c.Part.Name), from, TextOf(c.To), LengthOf(c.Run.Level), LengthOf(c.Run.Rise), LengthOf(c.Run.Tails), {}, LengthOf(c.Run.Total),
 			l.say(words.New("list.guessed", "from the plan"))}
+		if c.Run.Drilled > 0 {
+			row[6] = LengthOf(c.Run.Drilled)
+		}
 		if c.Run.Measured {
-			row[3], row[4], row[5], row[7] = Cell{}, Cell{}, Cell{}, l.say(words.New("list.measured", "as entered"))
+			row[3], row[4], row[5], row[8] = Cell{}, Cell{}, Cell{}, l.say(words.New("list.measured", "as entered"))
 		}
 		t.Rows = append(t.Rows, Row{Of: c.Cable.ID, Cells: row})
 	}
