@@ -6,15 +6,15 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
-	"studbay/plan/words"
-
-	"studbay/render/paint"
-	"studbay/render/paint/png"
-	"studbay/render/revision"
-	"studbay/render/sheet"
 
 	"github.com/spf13/cobra"
+
+	"studbay/plan/words"
+	"studbay/render/paint"
+	"studbay/render/paint/png"
 	"studbay/render/paper"
+	"studbay/render/revision"
+	"studbay/render/sheet"
 )
 
 // compareRequest is what was asked for on the command line.

@@ -7,17 +7,17 @@ import (
 	"os/signal"
 	"strings"
 
+	"github.com/spf13/cobra"
+
 	"studbay/app/language"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/paint"
 	"studbay/render/paint/png"
+	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet"
 	schedule "studbay/render/table"
-
-	"github.com/spf13/cobra"
-	"studbay/render/paper"
 )
 
 // The least and most resolution of a picture: under the first no text can be read, over

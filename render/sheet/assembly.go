@@ -14,6 +14,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 	"studbay/render/table"
@@ -41,13 +42,13 @@ func (b *book) assemblies() error {
 	if len(all) == 0 {
 		return nil
 	}
-	name := b.both("assembly.title", "Box types and box fill")
+	name := b.Both("assembly.title", "Box types and box fill")
 	first := true
 	onward := func() *page {
 		p := b.newPage(name, 0)
 		if !first {
-			p.part = b.say("sheet.continued", "continued")
-			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+			p.part = b.Say("sheet.continued", "continued")
+			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 		}
 		first = false
 		return p
@@ -75,7 +76,7 @@ func tallest(all []*assemblyUse) (most float64) {
 			most = max(most, w.tall())
 		}
 	}
-	return most + 4*strong.line()
+	return most + 4*layout.Strong.Line()
 }
 
 // builtIn gathers the assemblies of the plan by their codes, and of each what it holds.
@@ -126,31 +127,31 @@ func (b *book) work(a *assemblyUse, o *plan.Opening, made part.Resolved) {
 // assembly puts down one assembly and its workings.
 func (f *flow) assembly(a *assemblyUse) {
 	b := f.page.b
-	head := style{size: 8.5, bold: true}
-	f.space(3.5)
-	first := 2 * plain.line()
+	head := layout.Style{Size: 8.5, Bold: true}
+	f.Space(3.5)
+	first := 2 * layout.Plain.Line()
 	if len(a.workings) > 0 {
 		first = a.workings[0].tall()
 	}
-	f.need(head.line() + 3 + first)
-	f.y += head.line()
-	f.page.add(head.at(f.left(), f.y, a.code))
-	x := f.left() + head.width(a.code) + 2.5
-	count := b.say("assembly.count", "× {0}", a.count)
-	f.page.add(plain.at(x, f.y, plain.fit(b.o.Voice.Say(a.name), f.right()-x-plain.width(count)-3)))
-	f.page.add(plain.right().at(f.right(), f.y, count))
-	f.y += 1.5
-	f.page.add(hline(f.left(), f.right(), f.y, pen(divider)))
+	f.Need(head.Line() + 3 + first)
+	f.Y += head.Line()
+	f.page.Add(head.At(f.Left(), f.Y, a.code))
+	x := f.Left() + head.Width(a.code) + 2.5
+	count := b.Say("assembly.count", "× {0}", a.count)
+	f.page.Add(layout.Plain.At(x, f.Y, layout.Plain.Fit(b.Voice.Say(a.name), f.Right()-x-layout.Plain.Width(count)-3)))
+	f.page.Add(layout.Plain.Right().At(f.Right(), f.Y, count))
+	f.Y += 1.5
+	f.page.Add(layout.HLine(f.Left(), f.Right(), f.Y, layout.Pen(layout.Divider)))
 	if len(a.workings) == 0 {
-		f.paragraph(fine, 0, b.say("assembly.uncounted", "Nothing that is counted is in it."))
+		f.Paragraph(layout.Fine, 0, b.Say("assembly.uncounted", "Nothing that is counted is in it."))
 	}
 	for _, w := range a.workings {
-		if f.space(1.2); !f.fits(w.tall()) {
-			f.next()
-			f.y += head.line()
-			f.page.add(plain.at(f.left(), f.y, b.say("site.room-again", "{0}, continued", a.code)))
-			f.y += 1.5
-			f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
+		if f.Space(1.2); !f.Fits(w.tall()) {
+			f.Next()
+			f.Y += head.Line()
+			f.page.Add(layout.Plain.At(f.Left(), f.Y, b.Say("site.room-again", "{0}, continued", a.code)))
+			f.Y += 1.5
+			f.page.Add(layout.HLine(f.Left(), f.Right(), f.Y, layout.Pen(layout.Hairline)))
 		}
 		f.working(w)
 	}
@@ -165,33 +166,33 @@ func (w working) tall() float64 {
 	if len(w.Spaces) > 1 {
 		lines += len(w.Spaces)
 	}
-	return float64(lines)*plain.line() + 1
+	return float64(lines)*layout.Plain.Line() + 1
 }
 
 func (f *flow) working(w working) {
 	b := f.page.b
-	for _, line := range strong.wrap(strings.Join(w.tags, ", "), f.width()-22) {
-		f.need(strong.line())
-		f.y += strong.line()
-		f.page.add(strong.at(f.left(), f.y-0.6, line))
+	for _, line := range layout.Strong.Wrap(strings.Join(w.tags, ", "), f.Width()-22) {
+		f.Need(layout.Strong.Line())
+		f.Y += layout.Strong.Line()
+		f.page.Add(layout.Strong.At(f.Left(), f.Y-0.6, line))
 	}
-	f.page.add(fine.right().at(f.right(), f.y-0.6, b.o.Voice.Say(w.Source.Text())))
+	f.page.Add(layout.Fine.Right().At(f.Right(), f.Y-0.6, b.Voice.Say(w.Source.Text())))
 	switch {
 	case w.Source == boxes.NotKnown && w.Err != nil:
-		f.paragraph(fine, 0, b.say("assembly.untold", "No verdict: {0}", w.said()))
+		f.Paragraph(layout.Fine, 0, b.Say("assembly.untold", "No verdict: {0}", w.said()))
 		return
 	case w.Source == boxes.NotKnown, w.Source == boxes.InPart:
-		f.paragraph(fine, 0, b.say("assembly.not-known", "What is in it is not known; no verdict until it has been opened and checked with the power off and proven off."))
+		f.Paragraph(layout.Fine, 0, b.Say("assembly.not-known", "What is in it is not known; no verdict until it has been opened and checked with the power off and proven off."))
 		return
 	case w.Err != nil:
-		f.paragraph(fine, 0, b.say("assembly.not-counted", "Not worked out: {0}", w.said()))
+		f.Paragraph(layout.Fine, 0, b.Say("assembly.not-counted", "Not worked out: {0}", w.said()))
 		return
 	}
 	for i, r := range w.Spaces {
 		if len(w.Spaces) > 1 {
-			f.need(plain.line())
-			f.y += plain.line()
-			f.page.add(plain.at(f.left(), f.y-0.6, b.say("assembly.space", "Space {0} of {1}", i+1, len(w.Spaces))))
+			f.Need(layout.Plain.Line())
+			f.Y += layout.Plain.Line()
+			f.page.Add(layout.Plain.At(f.Left(), f.Y-0.6, b.Say("assembly.space", "Space {0} of {1}", i+1, len(w.Spaces))))
 		}
 		f.sum(r)
 	}
@@ -210,10 +211,10 @@ func (w working) said() any {
 func (f *flow) sum(r box.Result) {
 	b := f.page.b
 	for _, l := range r.VolumeLines {
-		f.sumLine(plain, l.Section, b.o.Voice.Say(l.What), "", l.Volume)
+		f.sumLine(layout.Plain, l.Section, b.Voice.Say(l.What), "", l.Volume)
 	}
 	for _, l := range r.Lines {
-		f.sumLine(plain, l.Section, b.o.Voice.Say(l.What), strconv.FormatInt(l.Count, 10)+" × "+twoPlaces(l.Allowance), -l.Volume)
+		f.sumLine(layout.Plain, l.Section, b.Voice.Say(l.What), strconv.FormatInt(l.Count, 10)+" × "+twoPlaces(l.Allowance), -l.Volume)
 	}
 	f.verdict(r)
 }
@@ -226,34 +227,34 @@ const (
 )
 
 // sumLine puts down one addend: what the box gives, or takes away what is in it.
-func (f *flow) sumLine(s style, section, what, work string, v unit.Volume) {
-	width := f.width() - sectionsIn - sumWide
+func (f *flow) sumLine(s layout.Style, section, what, work string, v unit.Volume) {
+	width := f.Width() - sectionsIn - sumWide
 	if work != "" {
 		width -= countWide
 	}
-	lines := s.wrap(what, width)
-	f.need(float64(len(lines)) * s.line())
-	f.page.add(fine.at(f.left(), f.y+s.line()-0.6, section))
-	f.page.add(s.right().at(f.right()-sumWide, f.y+s.line()-0.6, work))
-	f.page.add(s.right().at(f.right(), f.y+s.line()-0.6, twoPlaces(v)))
+	lines := s.Wrap(what, width)
+	f.Need(float64(len(lines)) * s.Line())
+	f.page.Add(layout.Fine.At(f.Left(), f.Y+s.Line()-0.6, section))
+	f.page.Add(s.Right().At(f.Right()-sumWide, f.Y+s.Line()-0.6, work))
+	f.page.Add(s.Right().At(f.Right(), f.Y+s.Line()-0.6, twoPlaces(v)))
 	for i, line := range lines {
-		f.page.add(s.at(f.left()+sectionsIn, f.y+float64(i+1)*s.line()-0.6, line))
+		f.page.Add(s.At(f.Left()+sectionsIn, f.Y+float64(i+1)*s.Line()-0.6, line))
 	}
-	f.y += float64(len(lines)) * s.line()
+	f.Y += float64(len(lines)) * s.Line()
 }
 
 // verdict puts down what is left over, or by how much it is too little.
 func (f *flow) verdict(r box.Result) {
 	b := f.page.b
-	f.need(plain.line() + 1)
-	f.page.add(hline(f.right()-sumWide+2, f.right(), f.y+0.5, pen(hairline)))
-	f.y += 0.8
-	text := b.say("assembly.spare", "remaining, in³")
+	f.Need(layout.Plain.Line() + 1)
+	f.page.Add(layout.HLine(f.Right()-sumWide+2, f.Right(), f.Y+0.5, layout.Pen(layout.Hairline)))
+	f.Y += 0.8
+	text := b.Say("assembly.spare", "remaining, in³")
 	if !r.Fits {
-		text = b.say("assembly.over", "too little, in³")
-		f.page.add(symbol.DrawMark(symbol.Stop, scene.Point{X: f.left() + sectionsIn - 2.4, Y: f.y + plain.line()*0.55}, 2.5, theme.Stop, theme.Paper)...)
+		text = b.Say("assembly.over", "too little, in³")
+		f.page.Add(symbol.DrawMark(symbol.Stop, scene.Point{X: f.Left() + sectionsIn - 2.4, Y: f.Y + layout.Plain.Line()*0.55}, 2.5, layout.Theme.Stop, layout.Theme.Paper)...)
 	}
-	f.sumLine(strong, "", text, "", r.Spare)
+	f.sumLine(layout.Strong, "", text, "", r.Spare)
 }
 
 // twoPlaces writes a volume with two decimals, or more where it has more, below zero with

@@ -9,9 +9,6 @@ import (
 	"studbay/render/table"
 )
 
-// cellPad is the white at the right of each column.
-const cellPad = 1.6
-
 func cellText(id string) func(*grid, table.Row) []string {
 	return func(g *grid, r table.Row) []string { return oneLine(g.book().schedule.Cell(r, id).Text) }
 }
@@ -34,9 +31,9 @@ func (g *grid) remarks(r table.Row) string {
 	if o == nil || o.Status == plan.StatusNew || g.shows("status") {
 		return note
 	}
-	status := b.o.Voice.Say(o.Status.Text())
+	status := b.Voice.Say(o.Status.Text())
 	if o.Status == plan.StatusRemove {
-		status = b.say("site.remove", "to be removed")
+		status = b.Say("site.remove", "to be removed")
 	}
 	if note == "" {
 		return status
@@ -50,12 +47,12 @@ func boxLines(g *grid, r table.Row) []string {
 	b := g.book()
 	o, _ := b.plan.Opening(r.Of)
 	if o != nil && table.IsUnread(o) {
-		return []string{b.say("site.unread", "not read")}
+		return []string{b.Say("site.unread", "not read")}
 	}
 	if o == nil || o.Assembly.Code != "" || o.Assembly.Box == "" {
 		return oneLine(b.schedule.Cell(r, "assembly").Text)
 	}
-	return []string{b.say("site.own", "own")}
+	return []string{b.Say("site.own", "own")}
 }
 
 func heightLines(id string) func(*grid, table.Row) []string {
@@ -65,7 +62,7 @@ func heightLines(id string) func(*grid, table.Row) []string {
 		if c.Kind == table.Empty {
 			return nil
 		}
-		return []string{b.say("site.height", "{0}", words.Height(c.Length))}
+		return []string{b.Say("site.height", "{0}", words.Height(c.Length))}
 	}
 }
 
@@ -78,7 +75,7 @@ func centreLines(g *grid, r table.Row) []string {
 	if c.Kind == table.Empty {
 		return oneLine(b.schedule.Cell(r, "face").Text)
 	}
-	return []string{b.say("site.height", "{0}", words.Height(c.Length))}
+	return []string{b.Say("site.height", "{0}", words.Height(c.Length))}
 }
 
 // froms are the distances of a row, again as the installer measures them.
@@ -90,7 +87,7 @@ func (b *book) froms(r table.Row) []table.From {
 func distanceLines(g *grid, r table.Row) (lines []string) {
 	b := g.book()
 	for _, f := range b.froms(r) {
-		lines = append(lines, b.say("site.distance", "{0}", f.Centre))
+		lines = append(lines, b.Say("site.distance", "{0}", f.Centre))
 	}
 	return lines
 }
@@ -98,7 +95,7 @@ func distanceLines(g *grid, r table.Row) (lines []string) {
 func fromLines(g *grid, r table.Row) (lines []string) {
 	b := g.book()
 	for _, f := range b.froms(r) {
-		lines = append(lines, b.o.Voice.Say(f.Brief))
+		lines = append(lines, b.Voice.Say(f.Brief))
 	}
 	return lines
 }

@@ -4,6 +4,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/tell"
@@ -16,9 +17,9 @@ func (b *book) clientRooms() error {
 	if len(rooms) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.both("client.title", "Your rooms"))
+	onward := b.pagesNamed(b.Both("client.title", "Your rooms"))
 	f := newFlow(onward(), clientColumn, onward)
-	f.bothParagraphs(clientText, words.New("client.how",
+	f.BothParagraphs(clientText, words.New("client.how",
 		"Go through each room and think of your days in it: where things are plugged in, where a hand looks for a switch. Tick what you agree to; write down what you want changed. Now it costs a moment, once the walls are closed much more."))
 	for _, r := range rooms {
 		f.clientRoom(r)
@@ -30,7 +31,7 @@ func (b *book) clientRooms() error {
 // clientColumn is the least width of a column of a client's page, and clientText its type.
 const clientColumn = 150.0
 
-var clientText = style{size: 9}
+var clientText = layout.Style{Size: 9}
 
 // clientPlanTall is how high the plan of a room is drawn at most.
 const clientPlanTall = 80.0
@@ -44,23 +45,23 @@ func (f *flow) clientRoom(r *plan.Room) {
 		return
 	}
 	box := r.Outline().Box().Expand(largerAround)
-	scale := clientScale(b, box.Width().Millimetres(), box.Height().Millimetres(), f.width())
+	scale := clientScale(b, box.Width().Millimetres(), box.Height().Millimetres(), f.Width())
 	tall := box.Height().Millimetres() * scale.Times()
-	f.heading(b.roomName(r), tall+3*clientText.line())
+	f.Heading(b.roomName(r), tall+3*clientText.Line())
 	calm := *b // a client is shown where things are, not what is still to be settled
 	calm.found = newFound(b.ix, nil)
-	d := calm.drawRoom(level, box, scale, scene.Point{X: f.left(), Y: f.y})
-	f.page.add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
-	f.y += tall + 2
+	d := calm.drawRoom(level, box, scale, scene.Point{X: f.Left(), Y: f.Y})
+	f.page.Add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
+	f.Y += tall + 2
 	for _, o := range told {
 		f.clientOpening(o)
 	}
-	f.space(3)
+	f.Space(3)
 }
 
 // clientScale is the largest at which a room of a size fits the column.
 func clientScale(b *book, wide, tall, column float64) (best paper.Scale) {
-	for _, best = range paper.ScalesOf(b.o.Voice.System) {
+	for _, best = range paper.ScalesOf(b.Voice.System) {
 		if wide*best.Times() <= column && tall*best.Times() <= clientPlanTall {
 			break
 		}
@@ -83,56 +84,56 @@ const answerWide = 74.0
 // clientOpening puts down what an opening is in plain words, and boxes for an answer.
 func (f *flow) clientOpening(o tell.Opening) {
 	b := f.page.b
-	bold, more := clientText, style{size: clientText.size - 1, muted: true}
-	bold.bold = true
+	bold, more := clientText, layout.Style{Size: clientText.Size - 1, Muted: true}
+	bold.Bold = true
 	const tag = 13.0
-	text := f.width() - tag - answerWide
-	head := bold.wrap(b.o.Voice.Say(o.Headline()), text)
+	text := f.Width() - tag - answerWide
+	head := bold.Wrap(b.Voice.Say(o.Headline()), text)
 	var rest []string
 	for _, t := range []words.Text{o.Figures(), o.Lit} {
 		if !t.IsZero() {
-			rest = append(rest, more.wrap(b.o.Voice.Say(t), text)...)
+			rest = append(rest, more.Wrap(b.Voice.Say(t), text)...)
 		}
 	}
-	f.need(float64(len(head))*bold.line() + float64(len(rest))*more.line() + 2)
-	y := f.y
-	f.page.add(bold.at(f.left(), y+bold.line()-1, o.Opening.Tag))
+	f.Need(float64(len(head))*bold.Line() + float64(len(rest))*more.Line() + 2)
+	y := f.Y
+	f.page.Add(bold.At(f.Left(), y+bold.Line()-1, o.Opening.Tag))
 	for _, line := range head {
-		f.y += bold.line()
-		f.page.add(bold.at(f.left()+tag, f.y-1, line))
+		f.Y += bold.Line()
+		f.page.Add(bold.At(f.Left()+tag, f.Y-1, line))
 	}
 	for _, line := range rest {
-		f.y += more.line()
-		f.page.add(more.at(f.left()+tag, f.y-1, line))
+		f.Y += more.Line()
+		f.page.Add(more.At(f.Left()+tag, f.Y-1, line))
 	}
-	x := f.right() - answerWide
-	for _, answer := range []string{b.say("client.agreed", "agreed"), b.say("client.change", "change:")} {
-		f.page.add(scene.Stroke{Path: scene.RectAround(scene.Point{X: x + 1.5, Y: y + bold.line() - 2.2}, 3, 3).Path(), Pen: pen(divider)}, more.at(x+4.4, y+bold.line()-1, answer))
-		x += 7 + more.width(answer)
+	x := f.Right() - answerWide
+	for _, answer := range []string{b.Say("client.agreed", "agreed"), b.Say("client.change", "change:")} {
+		f.page.Add(scene.Stroke{Path: scene.RectAround(scene.Point{X: x + 1.5, Y: y + bold.Line() - 2.2}, 3, 3).Path(), Pen: layout.Pen(layout.Divider)}, more.At(x+4.4, y+bold.Line()-1, answer))
+		x += 7 + more.Width(answer)
 	}
-	f.page.add(hline(x-1, f.right(), y+bold.line()-0.6, pen(hairline)))
-	f.y += 1
-	f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
-	f.y++
+	f.page.Add(layout.HLine(x-1, f.Right(), y+bold.Line()-0.6, layout.Pen(layout.Hairline)))
+	f.Y += 1
+	f.page.Add(layout.HLine(f.Left(), f.Right(), f.Y, layout.Pen(layout.Hairline)))
+	f.Y++
 }
 
 // signOff ends them with a line a room for initials, and lines to sign on.
 func (f *flow) signOff(rooms []*plan.Room) {
 	b := f.page.b
 	const line, sign = 8.0, 13.0
-	f.heading(b.both("client.sign", "Gone through and agreed"), 3*line)
-	f.bothParagraphs(style{size: body}, words.New("client.sign-how",
+	f.Heading(b.Both("client.sign", "Gone through and agreed"), 3*line)
+	f.BothParagraphs(layout.Style{Size: layout.Body}, words.New("client.sign-how",
 		"Initials say that a room was gone through with the answers written beside its openings. They say nothing about the code: the adopted local code, the authority having jurisdiction and a licensed electrician decide."))
-	initials := b.say("client.initials", "initials")
+	initials := b.Say("client.initials", "initials")
 	for _, r := range rooms {
-		f.need(line)
-		f.y += line
-		f.page.add(clientText.at(f.left(), f.y-1.5, clientText.fit(b.roomName(r), f.width()-60)))
-		f.page.add(fine.at(f.right()-52, f.y-1.5, initials), hline(f.right()-36, f.right(), f.y-1, pen(hairline)))
+		f.Need(line)
+		f.Y += line
+		f.page.Add(clientText.At(f.Left(), f.Y-1.5, clientText.Fit(b.roomName(r), f.Width()-60)))
+		f.page.Add(layout.Fine.At(f.Right()-52, f.Y-1.5, initials), layout.HLine(f.Right()-36, f.Right(), f.Y-1, layout.Pen(layout.Hairline)))
 	}
-	for _, who := range []string{b.say("client.signed", "Client, date"), b.say("client.for", "For the work, date")} {
-		f.need(sign)
-		f.y += sign
-		f.page.add(hline(f.left(), f.right(), f.y-4, pen(divider)), fine.at(f.left(), f.y-0.8, who))
+	for _, who := range []string{b.Say("client.signed", "Client, date"), b.Say("client.for", "For the work, date")} {
+		f.Need(sign)
+		f.Y += sign
+		f.page.Add(layout.HLine(f.Left(), f.Right(), f.Y-4, layout.Pen(layout.Divider)), layout.Fine.At(f.Left(), f.Y-0.8, who))
 	}
 }

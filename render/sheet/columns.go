@@ -5,16 +5,17 @@ import (
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/table"
 )
 
-// layout is how a column of the schedule stands on paper, in millimetres. Its title and
+// form is how a column of the schedule stands on paper, in millimetres. Its title and
 // cells are the schedule's.
-type layout struct {
+type form struct {
 	width   float64 // the least where a user chooses it
 	elastic bool    // it takes a share of the width that is left
-	style   style
+	style   layout.Style
 	right   bool // set from the right
 	lines   func(*grid, table.Row) []string
 	site    *seat // its place in the site schedule, or nil
@@ -33,37 +34,37 @@ type seat struct {
 	pad        float64 // more white at its right
 }
 
-// layouts are those of all columns, by their IDs in the schedule.
-var layouts = map[string]layout{
-	"tag":           {width: 11, style: strong, lines: cellText("tag"), site: &seat{width: 11}},
-	"level":         {width: 22, style: plain, lines: cellText("level")},
-	"room":          {width: 24, style: plain, lines: cellText("room")},
-	"face":          {width: 20, style: plain, lines: cellText("face"), site: &seat{width: 18.5, rank: 2}},
-	"what":          {width: leastWhat, style: plain, elastic: true, lines: cellText("what"), site: &seat{}},
-	"gangs":         {width: 10, style: plain, right: true, lines: numberLines("gangs"), site: &seat{width: 10, rank: 5}},
-	"centre":        {width: 16, style: plain, right: true, lines: centreLines, site: &seat{width: 16}},
-	"bottom":        {width: 16, style: plain, right: true, lines: heightLines("bottom"), site: &seat{width: 16, rank: 4}},
-	"top":           {width: 16, style: plain, right: true, lines: heightLines("top"), site: &seat{width: 16, rank: 4}},
-	"from":          {width: 18, style: plain, lines: firstLine(fromLines), site: &seat{width: 16.5}},
-	"from_centre":   {width: 20, style: plain, right: true, lines: firstLine(distanceLines), site: &seat{width: 18.5, isUntitled: true}},
-	"from_edge":     {width: 20, style: plain, right: true, lines: firstLine(edgeLines), site: &seat{width: 18.5, rank: 5}},
-	"across":        {width: 18, style: plain, lines: secondLine(fromLines)},
-	"across_centre": {width: 20, style: plain, right: true, lines: secondLine(distanceLines)},
-	"assembly":      {width: 12, style: plain, lines: boxLines, site: &seat{width: 9.5}},
-	"volume":        {width: 15, style: plain, right: true, lines: volumeLines("volume")},
-	"volume_from":   {width: 24, style: fine, lines: cellText("volume_from")},
-	"fill":          {width: 15, style: plain, right: true, lines: volumeLines("fill"), site: &seat{width: 21, pad: 1.4, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
-	"spare":         {width: 15, style: plain, right: true, lines: volumeLines("spare"), site: &seat{width: 14, rank: 5}},
-	"source":        {width: 15, style: fine, lines: sourceLines, site: &seat{width: 12.5, rank: 1}},
-	"circuit":       {width: 12, style: plain, lines: cellText("circuit"), site: &seat{width: 9.5, rank: 1}},
-	"controls":      {width: 24, style: plain, elastic: true, lines: cellText("controls"), site: &seat{width: 23, rank: 3}},
-	"status":        {width: 16, style: plain, lines: cellText("status")},
-	"findings":      {width: 30, style: plain, elastic: true, lines: cellText("findings")},
-	"note":          {width: 26, style: plain, elastic: true, lines: cellText("note")},
-	"centre_tape":   {width: 18, style: plain, lines: cellText("centre_tape")},
-	"from_tape":     {width: 18, style: plain, lines: cellText("from_tape")},
-	"across_tape":   {width: 18, style: plain, lines: cellText("across_tape")},
-	"sort":          {width: 9, style: plain, right: true, lines: numberLines("sort")},
+// forms are those of all columns, by their IDs in the schedule.
+var forms = map[string]form{
+	"tag":           {width: 11, style: layout.Strong, lines: cellText("tag"), site: &seat{width: 11}},
+	"level":         {width: 22, style: layout.Plain, lines: cellText("level")},
+	"room":          {width: 24, style: layout.Plain, lines: cellText("room")},
+	"face":          {width: 20, style: layout.Plain, lines: cellText("face"), site: &seat{width: 18.5, rank: 2}},
+	"what":          {width: layout.LeastOpen, style: layout.Plain, elastic: true, lines: cellText("what"), site: &seat{}},
+	"gangs":         {width: 10, style: layout.Plain, right: true, lines: numberLines("gangs"), site: &seat{width: 10, rank: 5}},
+	"centre":        {width: 16, style: layout.Plain, right: true, lines: centreLines, site: &seat{width: 16}},
+	"bottom":        {width: 16, style: layout.Plain, right: true, lines: heightLines("bottom"), site: &seat{width: 16, rank: 4}},
+	"top":           {width: 16, style: layout.Plain, right: true, lines: heightLines("top"), site: &seat{width: 16, rank: 4}},
+	"from":          {width: 18, style: layout.Plain, lines: firstLine(fromLines), site: &seat{width: 16.5}},
+	"from_centre":   {width: 20, style: layout.Plain, right: true, lines: firstLine(distanceLines), site: &seat{width: 18.5, isUntitled: true}},
+	"from_edge":     {width: 20, style: layout.Plain, right: true, lines: firstLine(edgeLines), site: &seat{width: 18.5, rank: 5}},
+	"across":        {width: 18, style: layout.Plain, lines: secondLine(fromLines)},
+	"across_centre": {width: 20, style: layout.Plain, right: true, lines: secondLine(distanceLines)},
+	"assembly":      {width: 12, style: layout.Plain, lines: boxLines, site: &seat{width: 9.5}},
+	"volume":        {width: 15, style: layout.Plain, right: true, lines: volumeLines("volume")},
+	"volume_from":   {width: 24, style: layout.Fine, lines: cellText("volume_from")},
+	"fill":          {width: 15, style: layout.Plain, right: true, lines: volumeLines("fill"), site: &seat{width: 21, pad: 1.4, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
+	"spare":         {width: 15, style: layout.Plain, right: true, lines: volumeLines("spare"), site: &seat{width: 14, rank: 5}},
+	"source":        {width: 15, style: layout.Fine, lines: sourceLines, site: &seat{width: 12.5, rank: 1}},
+	"circuit":       {width: 12, style: layout.Plain, lines: cellText("circuit"), site: &seat{width: 9.5, rank: 1}},
+	"controls":      {width: 24, style: layout.Plain, elastic: true, lines: cellText("controls"), site: &seat{width: 23, rank: 3}},
+	"status":        {width: 16, style: layout.Plain, lines: cellText("status")},
+	"findings":      {width: 30, style: layout.Plain, elastic: true, lines: cellText("findings")},
+	"note":          {width: 26, style: layout.Plain, elastic: true, lines: cellText("note")},
+	"centre_tape":   {width: 18, style: layout.Plain, lines: cellText("centre_tape")},
+	"from_tape":     {width: 18, style: layout.Plain, lines: cellText("from_tape")},
+	"across_tape":   {width: 18, style: layout.Plain, lines: cellText("across_tape")},
+	"sort":          {width: 9, style: layout.Plain, right: true, lines: numberLines("sort")},
 }
 
 // siteOrder is that of the columns of the site schedule.
@@ -75,7 +76,7 @@ var siteOrder = []string{
 // siteColumns returns the columns of the site schedule in their order.
 func siteColumns() (all []column) {
 	for _, id := range siteOrder {
-		l := layouts[id]
+		l := forms[id]
 		c := column{id: id, title: table.BriefTitle(id), width: l.site.width, rank: l.site.rank, style: l.style, right: l.right, lines: l.lines, pad: l.site.pad}
 		if l.site.lines != nil {
 			c.lines = l.site.lines
@@ -102,7 +103,7 @@ func (b *book) checkColumns() error {
 	if err := table.CheckColumns(b.o.Columns); err != nil {
 		return err
 	}
-	free := b.frame().Expanded(-gutter).Width()
+	free := layout.FrameOf(b.o.Paper).Expanded(-layout.Gutter).Width()
 	if need := b.leastSchedule(); need > free {
 		return &WidthError{Need: unit.FromMillimetres(need), Free: unit.FromMillimetres(free), Paper: b.o.Paper}
 	}
@@ -127,10 +128,10 @@ func (e *WidthError) Told() words.Text {
 // chosen returns the columns asked for, each as narrow as it may be.
 func (b *book) chosen() (all []column) {
 	for _, id := range b.o.Columns {
-		l := layouts[id]
+		l := forms[id]
 		c := column{id: id, title: table.BriefTitle(id), width: l.width, style: l.style, right: l.right, elastic: l.elastic, lines: l.lines}
 		// A title is never cut.
-		c.width = max(c.width, style{size: small, bold: true}.width(b.o.Voice.Say(c.title))+cellPad)
+		c.width = max(c.width, layout.Style{Size: layout.Small, Bold: true}.Width(b.Voice.Say(c.title))+layout.CellPad)
 		if c.right {
 			c.pad = 1.6 // figures stand clear of the text after them
 			c.width += c.pad
@@ -183,7 +184,7 @@ func (b *book) onwardColumn() float64 {
 	if b.o.Short && len(b.o.Columns) == 0 {
 		return shortColumn
 	}
-	return wideColumn
+	return layout.WideColumn
 }
 
 // shortColumn holds the short schedule.
@@ -211,7 +212,7 @@ func secondLine(lines func(*grid, table.Row) []string) func(*grid, table.Row) []
 func edgeLines(g *grid, r table.Row) (lines []string) {
 	b := g.book()
 	for _, f := range b.froms(r) {
-		lines = append(lines, b.say("site.distance", "{0}", f.Edge))
+		lines = append(lines, b.Say("site.distance", "{0}", f.Edge))
 	}
 	return lines
 }

@@ -6,6 +6,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
+	"studbay/render/layout"
 )
 
 // cover begins a set: whose it is, what is in it, what was found, where was looked, and the
@@ -14,13 +15,13 @@ func (b *book) cover() error {
 	if !b.o.Cover {
 		return nil
 	}
-	p := b.newPage(b.both("cover.name", "Cover"), 0)
+	p := b.newPage(b.Both("cover.name", "Cover"), 0)
 	p.isCover = true
 	return nil
 }
 
 // coverText is what a cover is written in.
-var coverText, coverStrong = style{size: 8.5}, style{size: 8.5, bold: true}
+var coverText, coverStrong = layout.Style{Size: 8.5}, layout.Style{Size: 8.5, Bold: true}
 
 // coverColumns is in how many columns a cover is written.
 const coverColumns = 3
@@ -30,41 +31,42 @@ const coverColumns = 3
 func (b *book) fillCover(p *page) {
 	rest := *b
 	rest.isDraft = true
-	wide := p.main.Expanded(-gutter).Width()
-	f := &flow{least: (wide - (coverColumns-1)*columnGap) / coverColumns, onward: func() *page { return &page{b: &rest, main: p.main} }}
+	wide := p.Main.Expanded(-layout.Gutter).Width()
+	f := (&flow{Flow: &layout.Flow{Least: (wide - (coverColumns-1)*layout.ColumnGap) / coverColumns}}).
+		goesOn(func() *page { return &page{Page: p.Draft(), b: &rest} })
 	f.begin(p)
 	f.coverHead()
 	f.contents()
 	f.coverCautions()
-	f.next()
+	f.Next()
 	f.standing()
-	f.next()
+	f.Next()
 	f.coverRooms()
 }
 
 // coverHead says whose set it is and for whom.
 func (f *flow) coverHead() {
 	b := f.page.b
-	f.paragraph(style{size: title, bold: true}, 0, b.plan.Header.Title)
-	f.space(1)
+	f.Paragraph(layout.Style{Size: layout.Title, Bold: true}, 0, b.plan.Header.Title)
+	f.Space(1)
 	h := b.plan.Header
 	for _, line := range []struct{ name, value string }{
-		{b.both("sheet.site", "Site"), h.Site}, {b.both("sheet.client", "For"), h.Client}, {b.both("sheet.author", "By"), h.Author},
-		{b.both("sheet.drawn", "Drawn"), h.Date}, {b.both("sheet.revision", "Revision"), h.Revision},
+		{b.Both("sheet.site", "Site"), h.Site}, {b.Both("sheet.client", "For"), h.Client}, {b.Both("sheet.author", "By"), h.Author},
+		{b.Both("sheet.drawn", "Drawn"), h.Date}, {b.Both("sheet.revision", "Revision"), h.Revision},
 	} {
 		if line.value != "" {
-			f.paragraph(coverText, 0, b.say("cover.line", "{0}: {1}", line.name, line.value))
+			f.Paragraph(coverText, 0, b.Say("cover.line", "{0}: {1}", line.name, line.value))
 		}
 	}
-	f.space(2)
-	f.bothParagraphs(coverText, words.New("cover.what",
+	f.Space(2)
+	f.BothParagraphs(coverText, words.New("cover.what",
 		"Every electrical opening of these rooms: where it is and how high, which box is built in and whether what enters fits it, and what was found when all of it was checked. Made before the walls are closed, to build by and to settle what is open."))
 }
 
 // contents lists the sheets, those of one name in one line.
 func (f *flow) contents() {
 	b := f.page.b
-	f.heading(b.both("cover.sheets", "Sheets"), 10)
+	f.Heading(b.Both("cover.sheets", "Sheets"), 10)
 	for i := 0; i < len(b.pages); {
 		last := i
 		for last+1 < len(b.pages) && b.pages[last+1].name == b.pages[i].name {
@@ -72,11 +74,11 @@ func (f *flow) contents() {
 		}
 		number := strconv.Itoa(i + 1)
 		if last > i {
-			number = b.say("cover.range", "{0} to {1}", i+1, last+1)
+			number = b.Say("cover.range", "{0} to {1}", i+1, last+1)
 		}
-		f.need(coverText.line())
-		f.y += coverText.line()
-		f.page.add(coverText.at(f.left(), f.y-1, number), coverText.at(f.left()+18, f.y-1, coverText.fit(b.pages[i].name, f.width()-18)))
+		f.Need(coverText.Line())
+		f.Y += coverText.Line()
+		f.page.Add(coverText.At(f.Left(), f.Y-1, number), coverText.At(f.Left()+18, f.Y-1, coverText.Fit(b.pages[i].name, f.Width()-18)))
 		i = last + 1
 	}
 }
@@ -84,27 +86,27 @@ func (f *flow) contents() {
 // standing says what was checked against and what came of it: what must change first.
 func (f *flow) standing() {
 	b := f.page.b
-	f.heading(b.both("cover.found", "What was found"), 10)
+	f.Heading(b.Both("cover.found", "What was found"), 10)
 	if not := b.result.NotChecked(); !not.IsZero() {
-		f.paragraph(coverStrong, 0, b.o.Voice.Say(not))
+		f.Paragraph(coverStrong, 0, b.Voice.Say(not))
 		return
 	}
-	f.paragraph(coverText, 0, b.say("cover.against", "Checked against {0}{1}. It says what was checked and what was found, and is no approval.", b.edition(), b.amended()))
-	f.space(1)
+	f.Paragraph(coverText, 0, b.Say("cover.against", "Checked against {0}{1}. It says what was checked and what was found, and is no approval.", b.edition(), b.amended()))
+	f.Space(1)
 	all := b.byKind(b.result.All())
 	for _, k := range standingKinds {
 		if n := k.count(all); n > 0 {
-			f.paragraph(coverStrong, 0, b.o.Voice.Say(k.say(n)))
+			f.Paragraph(coverStrong, 0, b.Voice.Say(k.say(n)))
 		}
 	}
-	f.space(2)
+	f.Space(2)
 	for _, found := range all {
 		if found.Waived != nil || !found.IsOpen && found.Severity < rule.Stop {
 			continue
 		}
 		const tail = 12.0
-		if f.rest() < tail {
-			f.paragraph(fine, 0, b.say("cover.more", "The rest stands on the plan of each level."))
+		if f.Rest() < tail {
+			f.Paragraph(layout.Fine, 0, b.Say("cover.more", "The rest stands on the plan of each level."))
 			return
 		}
 		f.finding(found, "")
@@ -142,16 +144,16 @@ func (k standingKind) count(all []rule.Finding) (n int) {
 // coverRooms lists the rooms with how many openings are in each.
 func (f *flow) coverRooms() {
 	b := f.page.b
-	f.heading(b.both("cover.rooms", "Rooms and their openings"), 10)
+	f.Heading(b.Both("cover.rooms", "Rooms and their openings"), 10)
 	for _, l := range b.plan.Levels {
 		if len(b.plan.Levels) > 1 {
-			f.paragraph(coverStrong, 0, l.Name)
+			f.Paragraph(coverStrong, 0, l.Name)
 		}
 		for _, r := range b.roomsInOrder(l) {
-			f.need(coverText.line())
-			f.y += coverText.line()
+			f.Need(coverText.Line())
+			f.Y += coverText.Line()
 			count := strconv.Itoa(b.inUse(r))
-			f.page.add(coverText.at(f.left(), f.y-1, coverText.fit(b.roomName(r), f.width()-16)), coverText.right().at(f.right(), f.y-1, count))
+			f.page.Add(coverText.At(f.Left(), f.Y-1, coverText.Fit(b.roomName(r), f.Width()-16)), coverText.Right().At(f.Right(), f.Y-1, count))
 		}
 	}
 }
@@ -159,7 +161,7 @@ func (f *flow) coverRooms() {
 // roomName is the name of a room, or that it has none.
 func (b *book) roomName(r *plan.Room) string {
 	if r.Name == "" {
-		return b.say("cover.unnamed", "(without a name)")
+		return b.Say("cover.unnamed", "(without a name)")
 	}
 	return r.Name
 }
@@ -175,9 +177,9 @@ func (b *book) inUse(r *plan.Room) (n int) {
 }
 
 func (f *flow) coverCautions() {
-	f.heading(f.page.b.both("cover.cautions", "Cautions"), 10)
+	f.Heading(f.page.b.Both("cover.cautions", "Cautions"), 10)
 	for _, c := range cautionsOf(f.page.b.plan) {
-		f.bothParagraphs(style{size: body}, c)
-		f.space(1.2)
+		f.BothParagraphs(layout.Style{Size: layout.Body}, c)
+		f.Space(1.2)
 	}
 }

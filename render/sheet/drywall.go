@@ -11,6 +11,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
@@ -32,7 +33,7 @@ func (b *book) cutMap() error {
 			}
 			for i := range view.Sides {
 				if laid, ok := drywall.Lay(&view.Sides[i], r); ok {
-					all = append(all, face{laid, b.say("drywall.face", "{0}, {1}", r.Name, table.Wall(b.ix, r, view.Sides[i].Side.ID))})
+					all = append(all, face{laid, b.Say("drywall.face", "{0}, {1}", r.Name, table.Wall(b.ix, r, view.Sides[i].Side.ID))})
 				}
 			}
 		}
@@ -40,9 +41,9 @@ func (b *book) cutMap() error {
 	if len(all) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.both("drywall.title", "Drywall sheets and cut-outs"))
+	onward := b.pagesNamed(b.Both("drywall.title", "Drywall sheets and cut-outs"))
 	f := newFlow(onward(), boardColumn, onward)
-	f.bothParagraphs(fine, drywallHow)
+	f.BothParagraphs(layout.Fine, drywallHow)
 	for _, l := range all {
 		f.boardFace(l.Layout, l.name)
 	}
@@ -66,16 +67,16 @@ func boardScales(s unit.System) []paper.Scale {
 	return []paper.Scale{paper.Imperial(8), paper.Imperial(6), paper.Imperial(4), paper.Imperial(3), paper.Imperial(2), paper.Imperial(1)}
 }
 
-var holeColumns = []tableColumn{
-	{title: words.New("framing.tag", "Tag"), width: 11, style: strong},
-	{title: words.New("drywall.piece", "Piece"), width: 11, style: plain},
-	{title: words.New("drywall.outline", "Cut-out"), style: plain},
-	{title: words.New("drywall.left", "Left"), width: 16, right: true, style: strong},
-	{title: words.New("drywall.right", "Right"), width: 16, right: true, style: strong},
-	{title: words.New("drywall.bottom", "Bottom"), width: 16, right: true, style: strong},
-	{title: words.New("drywall.top", "Top"), width: 16, right: true, style: strong},
-	{title: words.New("drywall.from-end", "From wall end"), width: 26, right: true, style: fine},
-	{title: words.New("drywall.from-floor", "Above subfloor"), width: 26, right: true, style: fine},
+var holeColumns = []layout.Column{
+	{Title: words.New("framing.tag", "Tag"), Width: 11, Style: layout.Strong},
+	{Title: words.New("drywall.piece", "Piece"), Width: 11, Style: layout.Plain},
+	{Title: words.New("drywall.outline", "Cut-out"), Style: layout.Plain},
+	{Title: words.New("drywall.left", "Left"), Width: 16, Right: true, Style: layout.Strong},
+	{Title: words.New("drywall.right", "Right"), Width: 16, Right: true, Style: layout.Strong},
+	{Title: words.New("drywall.bottom", "Bottom"), Width: 16, Right: true, Style: layout.Strong},
+	{Title: words.New("drywall.top", "Top"), Width: 16, Right: true, Style: layout.Strong},
+	{Title: words.New("drywall.from-end", "From wall end"), Width: 26, Right: true, Style: layout.Fine},
+	{Title: words.New("drywall.from-floor", "Above subfloor"), Width: 26, Right: true, Style: layout.Fine},
 }
 
 // boardFace puts down one face: the drawing, the table of its holes, and the counts.
@@ -84,26 +85,26 @@ func (f *flow) boardFace(l drywall.Layout, name string) {
 	scale := f.boardScale(l)
 	tall := l.Height.Millimetres()*scale.Times() + boardLow
 	rows := b.holeRows(l)
-	f.heading(b.say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.column().Height()-20))
-	f.need(tall)
+	f.Heading(b.Say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.Column().Height()-20))
+	f.Need(tall)
 	if !b.isDraft {
 		f.drawBoard(l, scale)
 	}
-	f.y += tall
-	f.table(&tabled{columns: wideEnough(holeColumns, rows)}, b.say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
+	f.Y += tall
+	f.Table(&layout.Table{Columns: wideEnough(holeColumns, rows)}, b.Say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
 	for _, t := range b.boardSays(l) {
-		f.paragraph(fine, 0, b.o.Voice.Say(t))
+		f.Paragraph(layout.Fine, 0, b.Voice.Say(t))
 	}
-	f.space(3)
+	f.Space(3)
 }
 
 // wideEnough returns columns of which those of figures hold what stands in them.
-func wideEnough(columns []tableColumn, rows []tableRow) []tableColumn {
+func wideEnough(columns []layout.Column, rows []layout.Row) []layout.Column {
 	columns = slices.Clone(columns)
 	for i := range columns {
-		if c := &columns[i]; c.right {
+		if c := &columns[i]; c.Right {
 			for _, r := range rows {
-				c.width = max(c.width, c.style.width(r.cells[i])+3)
+				c.Width = max(c.Width, c.Style.Width(r.Cells[i])+3)
 			}
 		}
 	}
@@ -113,9 +114,9 @@ func wideEnough(columns []tableColumn, rows []tableRow) []tableColumn {
 // boardScale returns the largest scale that a face fits the column at, in less than half of
 // its height.
 func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
-	for _, scale = range boardScales(f.page.b.o.Voice.System) {
+	for _, scale = range boardScales(f.page.b.Voice.System) {
 		wide, tall := l.Face.Length.Millimetres()*scale.Times(), l.Height.Millimetres()*scale.Times()
-		if wide <= f.width()-2 && tall <= 0.42*f.column().Height() {
+		if wide <= f.Width()-2 && tall <= 0.42*f.Column().Height() {
 			return scale
 		}
 	}
@@ -123,19 +124,19 @@ func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
 }
 
 // holeRows says where the edges of each hole are.
-func (b *book) holeRows(l drywall.Layout) (rows []tableRow) {
+func (b *book) holeRows(l drywall.Layout) (rows []layout.Row) {
 	holes := slices.Clone(l.Holes)
 	slices.SortStableFunc(holes, func(x, y drywall.Hole) int { return plan.CompareTags(x.Opening.Tag, y.Opening.Tag) })
 	span := func(from, to unit.Length) string {
-		return b.say("drywall.span", "{0} to {1}", words.Height(from), words.Height(to))
+		return b.Say("drywall.span", "{0} to {1}", words.Height(from), words.Height(to))
 	}
 	for _, h := range holes {
 		from := l.From(h)
 		what := b.outlineText(h.Outline)
 		if h.OnJoint {
-			what = b.say("drywall.on-joint", "{0}, on a joint", what)
+			what = b.Say("drywall.on-joint", "{0}, on a joint", what)
 		}
-		rows = append(rows, tableRow{cells: []string{
+		rows = append(rows, layout.Row{Cells: []string{
 			h.Opening.Tag, l.Pieces[h.Piece].Letter, what, b.length(from.Left), b.length(from.Right), b.length(from.Bottom), b.length(from.Top),
 			span(h.Left, h.Right), span(h.Bottom, h.Top),
 		}})
@@ -145,9 +146,9 @@ func (b *book) holeRows(l drywall.Layout) (rows []tableRow) {
 
 func (b *book) outlineText(o part.Outline) string {
 	if o.IsRound {
-		return b.say("drywall.round", "{0} round", words.Height(o.Width))
+		return b.Say("drywall.round", "{0} round", words.Height(o.Width))
 	}
-	return b.say("drywall.square", "{0} × {1}", words.Height(o.Width), words.Height(o.Height))
+	return b.Say("drywall.square", "{0} × {1}", words.Height(o.Width), words.Height(o.Height))
 }
 
 // boardSays counts sheets and joints, and names what a joint crosses and what is covered.
@@ -163,7 +164,7 @@ func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
 		for _, p := range board.Pieces {
 			letters = append(letters, p.For+" "+b.length(p.Length))
 		}
-		cut = append(cut, b.say("drywall.sheet", "{0}: {1}", strconv.Itoa(i+1), strings.Join(letters, " + ")))
+		cut = append(cut, b.Say("drywall.sheet", "{0}: {1}", strconv.Itoa(i+1), strings.Join(letters, " + ")))
 	}
 	all = append(all, words.New("drywall.cut-from", "Cut from sheets {0}.", strings.Join(cut, "; ")))
 	if tags := l.OnJoints(); len(tags) > 0 {
@@ -181,11 +182,11 @@ func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
 
 // drawBoard draws a face at a scale, its floor line at the foot.
 func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
-	d := &boardDrawing{flow: f, left: f.left(), foot: f.y + l.Height.Millimetres()*scale.Times(), k: scale.Times(), layout: l}
-	d.page.add(hline(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, pen(border)))
+	d := &boardDrawing{flow: f, left: f.Left(), foot: f.Y + l.Height.Millimetres()*scale.Times(), k: scale.Times(), layout: l}
+	d.page.Add(layout.HLine(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, layout.Pen(layout.Border)))
 	for _, p := range l.Pieces {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
-		d.page.add(scene.Stroke{Path: r.Path(), Pen: pen(divider)})
+		d.page.Add(scene.Stroke{Path: r.Path(), Pen: layout.Pen(layout.Divider)})
 	}
 	for _, h := range l.Holes {
 		d.taken = append(d.taken, d.rect(h.Left, h.Right, h.Bottom, h.Top).Expanded(0.5))
@@ -193,8 +194,8 @@ func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
 	for _, p := range l.Covered {
 		r := d.rect(max(p.Left, 0), min(p.Right, l.Face.Length), p.Bottom, p.Top)
 		d.taken = append(d.taken, r.Expanded(0.5))
-		thin := pen(hairline)
-		d.page.add(scene.Stroke{Path: r.Path(), Pen: thin},
+		thin := layout.Pen(layout.Hairline)
+		d.page.Add(scene.Stroke{Path: r.Path(), Pen: thin},
 			scene.Stroke{Path: scene.LinePath(r.Min, r.Max), Pen: thin},
 			scene.Stroke{Path: scene.LinePath(scene.Point{X: r.Min.X, Y: r.Max.Y}, scene.Point{X: r.Max.X, Y: r.Min.Y}), Pen: thin})
 	}
@@ -224,7 +225,7 @@ func (d *boardDrawing) rect(left, right, bottom, top unit.Length) scene.Rect {
 
 // holes draws the cut-outs, each with its tag where there is room beside it.
 func (d *boardDrawing) holes() {
-	heavy := pen(border)
+	heavy := layout.Pen(layout.Border)
 	named := map[plan.ID]bool{}
 	for _, h := range d.layout.Holes {
 		r := d.rect(h.Left, h.Right, h.Bottom, h.Top)
@@ -237,15 +238,15 @@ func (d *boardDrawing) holes() {
 		case body.HasRing:
 			path = r.RoundedPath(collarCorner.Millimetres() * d.k)
 		}
-		d.page.add(scene.Stroke{Path: path, Pen: heavy})
+		d.page.Add(scene.Stroke{Path: path, Pen: heavy})
 		if !named[h.Opening.ID] {
-			named[h.Opening.ID] = d.beside(r, h.Piece, strong, h.Opening.Tag)
+			named[h.Opening.ID] = d.beside(r, h.Piece, layout.Strong, h.Opening.Tag)
 		}
 	}
 	for _, p := range d.layout.Covered {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
 		for i := range d.layout.Pieces {
-			if d.beside(r, i, fine, p.Opening.Tag) {
+			if d.beside(r, i, layout.Fine, p.Opening.Tag) {
 				break
 			}
 		}
@@ -254,8 +255,8 @@ func (d *boardDrawing) holes() {
 
 // beside writes a text over, under or to a side of a rectangle, within a piece, where it
 // touches nothing. It reports whether there was room: the table has it all the same.
-func (d *boardDrawing) beside(r scene.Rect, piece int, s style, text string) bool {
-	wide, tall := s.width(text), s.cap()
+func (d *boardDrawing) beside(r scene.Rect, piece int, s layout.Style, text string) bool {
+	wide, tall := s.Width(text), s.Cap()
 	m := r.Middle()
 	for _, at := range []scene.Point{
 		{X: m.X - wide/2, Y: r.Min.Y - 1.2}, {X: r.Max.X + 1.2, Y: m.Y + tall/2}, {X: r.Min.X - 1.2 - wide, Y: m.Y + tall/2}, {X: m.X - wide/2, Y: r.Max.Y + 1.2 + tall},
@@ -268,15 +269,15 @@ func (d *boardDrawing) beside(r scene.Rect, piece int, s style, text string) boo
 }
 
 // write writes a text with its baseline at a place where that is free.
-func (d *boardDrawing) write(at scene.Point, piece int, s style, text string) bool {
-	box := scene.Rect{Min: scene.Point{X: at.X - 0.4, Y: at.Y - s.cap() - 0.6}, Max: scene.Point{X: at.X + s.width(text) + 0.4, Y: at.Y + 0.8}}
+func (d *boardDrawing) write(at scene.Point, piece int, s layout.Style, text string) bool {
+	box := scene.Rect{Min: scene.Point{X: at.X - 0.4, Y: at.Y - s.Cap() - 0.6}, Max: scene.Point{X: at.X + s.Width(text) + 0.4, Y: at.Y + 0.8}}
 	p := d.layout.Pieces[piece]
 	in := d.rect(p.Left, p.Right, p.Bottom, p.Top).Expanded(-0.4)
 	if !in.Contains(box.Min) || !in.Contains(box.Max) || slices.ContainsFunc(d.taken, box.Overlaps) {
 		return false
 	}
 	d.taken = append(d.taken, box)
-	d.page.add(s.at(at.X, at.Y, text))
+	d.page.Add(s.At(at.X, at.Y, text))
 	return true
 }
 
@@ -285,10 +286,10 @@ func (d *boardDrawing) names() {
 	b := d.page.b
 	for i, p := range d.layout.Pieces {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
-		size := b.say("drywall.size", "{0}: {1} × {2}", p.Letter, words.Height(p.Right-p.Left), words.Height(p.Top-p.Bottom))
+		size := b.Say("drywall.size", "{0}: {1} × {2}", p.Letter, words.Height(p.Right-p.Left), words.Height(p.Top-p.Bottom))
 		for _, text := range []string{size, p.Letter} {
-			if d.write(scene.Point{X: r.Min.X + 1.6, Y: r.Min.Y + 1.4 + strong.cap()}, i, strong, text) ||
-				d.write(scene.Point{X: r.Min.X + 1.6, Y: r.Max.Y - 1.6}, i, strong, text) {
+			if d.write(scene.Point{X: r.Min.X + 1.6, Y: r.Min.Y + 1.4 + layout.Strong.Cap()}, i, layout.Strong, text) ||
+				d.write(scene.Point{X: r.Min.X + 1.6, Y: r.Max.Y - 1.6}, i, layout.Strong, text) {
 				break
 			}
 		}
@@ -307,7 +308,7 @@ func (d *boardDrawing) floorMarks() {
 		}
 		for i := range n {
 			at := scene.Point{X: x + 1.6*(float64(i)-float64(n-1)/2), Y: d.foot + 2}
-			d.page.add(scene.Fill{Path: scene.Circle(at, 0.55), Color: theme.Ink})
+			d.page.Add(scene.Fill{Path: scene.Circle(at, 0.55), Color: layout.Theme.Ink})
 		}
 		right = x + wide/2 + 0.6
 	}

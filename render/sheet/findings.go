@@ -6,12 +6,12 @@ import (
 	"strings"
 
 	"studbay/fill"
-	"studbay/plan/index"
-
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 )
@@ -23,13 +23,13 @@ const markIn = 4.4
 // user set aside with the reason.
 func (f *flow) findings(all []rule.Finding) {
 	b := f.page.b
-	f.heading(b.both("findings.title", "Findings and open decisions"), 6)
+	f.Heading(b.Both("findings.title", "Findings and open decisions"), 6)
 	if not := b.result.NotChecked(); !not.IsZero() {
-		f.paragraph(style{size: body, bold: true}, 0, b.o.Voice.Say(not))
+		f.Paragraph(layout.Style{Size: layout.Body, Bold: true}, 0, b.Voice.Say(not))
 		return
 	}
 	if len(all) == 0 {
-		f.paragraph(style{size: body, muted: true}, 0, b.say("findings.none", "Nothing was found in what was checked; see below what that is."))
+		f.Paragraph(layout.Style{Size: layout.Body, Muted: true}, 0, b.Say("findings.none", "Nothing was found in what was checked; see below what that is."))
 		return
 	}
 	all = b.byKind(all)
@@ -59,44 +59,44 @@ func (b *book) byKind(all []rule.Finding) []rule.Finding {
 
 func (f *flow) finding(found rule.Finding, why string) {
 	b := f.page.b
-	say := plain
-	lines := say.wrap(b.o.Voice.Say(found.Message), f.width()-markIn)
-	second := fine.wrap(why, f.width()-markIn)
-	f.need(float64(len(lines))*say.line() + float64(min(len(second), 2))*fine.line() + 1.2)
-	f.page.add(markFor(found, scene.Point{X: f.left() + 1.4, Y: f.y + say.line()*0.55})...)
+	say := layout.Plain
+	lines := say.Wrap(b.Voice.Say(found.Message), f.Width()-markIn)
+	second := layout.Fine.Wrap(why, f.Width()-markIn)
+	f.Need(float64(len(lines))*say.Line() + float64(min(len(second), 2))*layout.Fine.Line() + 1.2)
+	f.page.Add(markFor(found, scene.Point{X: f.Left() + 1.4, Y: f.Y + say.Line()*0.55})...)
 	for _, line := range lines {
-		f.need(say.line())
-		f.y += say.line()
-		f.page.add(say.at(f.left()+markIn, f.y-say.line()*0.24, line))
+		f.Need(say.Line())
+		f.Y += say.Line()
+		f.page.Add(say.At(f.Left()+markIn, f.Y-say.Line()*0.24, line))
 	}
 	for _, line := range second {
-		f.need(fine.line())
-		f.y += fine.line()
-		f.page.add(fine.at(f.left()+markIn, f.y-fine.line()*0.24, line))
+		f.Need(layout.Fine.Line())
+		f.Y += layout.Fine.Line()
+		f.page.Add(layout.Fine.At(f.Left()+markIn, f.Y-layout.Fine.Line()*0.24, line))
 	}
-	f.space(1.2)
+	f.Space(1.2)
 }
 
 // reason is the working of a finding with what it rests on; of one set aside, why and
 // by whom.
 func (b *book) reason(found rule.Finding) string {
-	why := b.o.Voice.Say(found.Why)
+	why := b.Voice.Say(found.Why)
 	if found.Waived != nil {
-		why = b.say("findings.waived", "Set aside: {0}", strings.TrimSpace(found.Waived.Reason+b.by(found)))
+		why = b.Say("findings.waived", "Set aside: {0}", strings.TrimSpace(found.Waived.Reason+b.by(found)))
 	}
 	if found.Section == "" {
 		return why
 	}
-	return strings.TrimSpace(why + " " + b.say("findings.section", "[{0}]", found.Section))
+	return strings.TrimSpace(why + " " + b.Say("findings.section", "[{0}]", found.Section))
 }
 
 func (b *book) by(found rule.Finding) string {
 	w := found.Waived
 	switch {
 	case w.By != "" && w.Date != "":
-		return b.say("findings.by-on", " ({0}, {1})", w.By, w.Date)
+		return b.Say("findings.by-on", " ({0}, {1})", w.By, w.Date)
 	case w.By != "":
-		return b.say("findings.by", " ({0})", w.By)
+		return b.Say("findings.by", " ({0})", w.By)
 	}
 	return ""
 }
@@ -105,42 +105,42 @@ func (b *book) by(found rule.Finding) string {
 func markFor(found rule.Finding, at scene.Point) []scene.Item {
 	if found.Waived != nil {
 		return []scene.Item{scene.Stroke{
-			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: pen(divider).Width, Color: theme.Muted, Dash: []float64{0.5, 0.5}},
+			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: layout.Pen(layout.Divider).Width, Color: layout.Theme.Muted, Dash: []float64{0.5, 0.5}},
 		}}
 	}
-	ink := theme.Note
+	ink := layout.Theme.Note
 	if !found.IsOpen {
-		ink = theme.Severity(found.Severity)
+		ink = layout.Theme.Severity(found.Severity)
 	}
-	return symbol.DrawMark(render.MarkOf(&found), at, 2.5, ink, theme.Paper)
+	return symbol.DrawMark(render.MarkOf(&found), at, 2.5, ink, layout.Theme.Paper)
 }
 
 // looked says what was looked at on a level and against what, and ends with the cautions.
 func (f *flow) looked(level *plan.Level) {
 	b := f.page.b
 	fig := b.result.Figures
-	s := style{size: small}
+	s := layout.Style{Size: layout.Small}
 	if fig == nil {
 		for _, c := range cautionsOf(b.plan) {
-			f.space(1.4)
-			f.bothParagraphs(s, c)
+			f.Space(1.4)
+			f.BothParagraphs(s, c)
 		}
 		return
 	}
-	f.heading(b.both("looked.title", "What was checked"), 2*s.line())
+	f.Heading(b.Both("looked.title", "What was checked"), 2*s.Line())
 	for _, alike := range b.result.LookedAlike(level) {
 		f.lookedAlike(alike)
 	}
 	for _, r := range fill.Rules {
 		if reason, off := fig.Off(r.ID); off {
-			f.bullet(s, b.say("looked.off", "{0}: turned off by a local amendment, {1}", r.Cited(fig), reason))
+			f.bullet(s, b.Say("looked.off", "{0}: turned off by a local amendment, {1}", r.Cited(fig), reason))
 		}
 	}
-	f.bothParagraphs(s, words.New("looked.only", "Nothing else of the code was checked."))
+	f.BothParagraphs(s, words.New("looked.only", "Nothing else of the code was checked."))
 	f.amendments(s)
 	for _, c := range cautionsOf(b.plan) {
-		f.space(1.4)
-		f.bothParagraphs(s, c)
+		f.Space(1.4)
+		f.BothParagraphs(s, c)
 	}
 }
 
@@ -149,42 +149,42 @@ func (f *flow) lookedAlike(alike fill.LookedAlike) {
 	b := f.page.b
 	var titles []string
 	for _, r := range alike.Rules {
-		titles = append(titles, b.o.Voice.Say(r.Cited(b.result.Figures)))
+		titles = append(titles, b.Voice.Say(r.Cited(b.result.Figures)))
 	}
-	f.need(3 * style{size: small}.line())
-	f.paragraph(style{size: small, bold: true}, 0, b.say("looked.group", "{0}:", alike.Where))
-	f.paragraph(style{size: small}, 0, strings.Join(titles, "; ")+".")
+	f.Need(3 * layout.Style{Size: layout.Small}.Line())
+	f.Paragraph(layout.Style{Size: layout.Small, Bold: true}, 0, b.Say("looked.group", "{0}:", alike.Where))
+	f.Paragraph(layout.Style{Size: layout.Small}, 0, strings.Join(titles, "; ")+".")
 	for _, not := range alike.Not {
-		f.paragraph(style{size: small, muted: true}, 0, b.say("looked.sentence", "{0}.", not))
+		f.Paragraph(layout.Style{Size: layout.Small, Muted: true}, 0, b.Say("looked.sentence", "{0}.", not))
 	}
-	f.space(0.8)
+	f.Space(0.8)
 }
 
 // amendments lists the local changes, each with its reason.
-func (f *flow) amendments(s style) {
+func (f *flow) amendments(s layout.Style) {
 	b := f.page.b
 	if b.plan.Amendments.Len() == 0 {
 		return
 	}
-	f.heading(b.both("amended.title", "Local amendments to {0}", b.edition()), 2*s.line())
+	f.Heading(b.Both("amended.title", "Local amendments to {0}", b.edition()), 2*s.Line())
 	for a := range b.plan.Amendments.All() {
 		if a.Rule != "" {
-			f.bullet(s, b.say("amended.rule", "Rule {0} is turned off: {1}", a.Rule, a.Reason))
+			f.bullet(s, b.Say("amended.rule", "Rule {0} is turned off: {1}", a.Rule, a.Reason))
 			continue
 		}
-		f.bullet(s, b.say("amended.figure", "{0} is {1}: {2}", a.Figure, a.Value, a.Reason))
+		f.bullet(s, b.Say("amended.figure", "{0} is {1}: {2}", a.Figure, a.Value, a.Reason))
 	}
 }
 
 // bullet puts down a paragraph behind a short dash.
-func (f *flow) bullet(s style, text string) {
-	for i, line := range s.wrap(text, f.width()-3) {
-		f.need(s.line())
-		f.y += s.line()
+func (f *flow) bullet(s layout.Style, text string) {
+	for i, line := range s.Wrap(text, f.Width()-3) {
+		f.Need(s.Line())
+		f.Y += s.Line()
 		if i == 0 {
-			f.page.add(s.at(f.left(), f.y-s.line()*0.28, "–"))
+			f.page.Add(s.At(f.Left(), f.Y-s.Line()*0.28, "–"))
 		}
-		f.page.add(s.at(f.left()+3, f.y-s.line()*0.28, line))
+		f.page.Add(s.At(f.Left()+3, f.Y-s.Line()*0.28, line))
 	}
 }
 

@@ -112,9 +112,9 @@ func TestEvenFlowFillsColumnsAlike(t *testing.T) {
 		lowest := map[*page]float64{}
 		lay := func(f *flow) {
 			for range tt.blocks {
-				f.need(tall)
-				f.y += tall
-				lowest[f.page] = max(lowest[f.page], f.y-f.column().Min.Y)
+				f.Need(tall)
+				f.Y += tall
+				lowest[f.page] = max(lowest[f.page], f.Y-f.Column().Min.Y)
 			}
 		}
 		f := newEvenFlow(b, assemblyColumn, func() *page { return b.newPage("", 0) }, lay)

@@ -11,8 +11,8 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/cut"
+	"studbay/render/layout"
 	"studbay/render/paper"
-	"studbay/render/scene"
 	"studbay/render/table"
 )
 
@@ -23,20 +23,20 @@ func (b *book) framing() error {
 	if len(cuts) == 0 {
 		return nil
 	}
-	name := b.both("framing.title", "Framing and blocks")
+	name := b.Both("framing.title", "Framing and blocks")
 	first := true
 	onward := func() *page {
 		p := b.newPage(name, 0)
 		if !first {
-			p.part = b.say("sheet.continued", "continued")
-			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+			p.part = b.Say("sheet.continued", "continued")
+			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 		}
 		first = false
 		return p
 	}
 	f := newFlow(onward(), framingColumn, onward)
-	f.bothParagraphs(fine, framingHow)
-	f.table(&tabled{columns: slices.Clone(framingColumns)}, b.both("framing.table", "How each box is held"), b.framingRows(cuts))
+	f.BothParagraphs(layout.Fine, framingHow)
+	f.Table(&layout.Table{Columns: slices.Clone(framingColumns)}, b.Both("framing.table", "How each box is held"), b.framingRows(cuts))
 	f.cuts(cuts)
 	f.sticks(cuts)
 	return nil
@@ -48,20 +48,20 @@ const framingColumn = 240.0
 var framingHow = words.New("framing.how",
 	"Studs by their near faces, from the left end of the wall as seen standing in the room. Heights are above the subfloor. Studs that are assumed stand where a spacing puts them: verify them with a tape before nailing.")
 
-var framingColumns = []tableColumn{
-	{title: words.New("framing.tag", "Tag"), width: 11, style: strong},
-	{title: words.New("framing.wall", "Wall"), width: 22, style: plain},
-	{title: words.New("framing.from-left", "From left"), width: 18, right: true, style: plain},
-	{title: words.New("framing.left", "Left stud"), width: 18, right: true, style: plain},
-	{title: words.New("framing.right", "Right stud"), width: 18, right: true, style: plain},
-	{title: words.New("framing.state", "Studs"), width: 17, style: fine},
-	{title: words.New("framing.held", "Held by"), width: 28, style: plain},
-	{title: words.New("framing.block", "Block"), width: 16, right: true, style: plain},
-	{title: words.New("framing.back", "Set back"), width: 16, right: true, style: plain},
-	{title: words.New("framing.low", "Block bottom"), width: 20, right: true, style: plain},
-	{title: words.New("framing.box-low", "Box bottom"), width: 18, right: true, style: plain},
-	{title: words.New("framing.proud", "Set proud"), width: 17, right: true, style: plain},
-	{title: words.New("framing.rings", "Ring"), style: plain},
+var framingColumns = []layout.Column{
+	{Title: words.New("framing.tag", "Tag"), Width: 11, Style: layout.Strong},
+	{Title: words.New("framing.wall", "Wall"), Width: 22, Style: layout.Plain},
+	{Title: words.New("framing.from-left", "From left"), Width: 18, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.left", "Left stud"), Width: 18, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.right", "Right stud"), Width: 18, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.state", "Studs"), Width: 17, Style: layout.Fine},
+	{Title: words.New("framing.held", "Held by"), Width: 28, Style: layout.Plain},
+	{Title: words.New("framing.block", "Block"), Width: 16, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.back", "Set back"), Width: 16, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.low", "Block bottom"), Width: 20, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.box-low", "Box bottom"), Width: 18, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.proud", "Set proud"), Width: 17, Right: true, Style: layout.Plain},
+	{Title: words.New("framing.rings", "Ring"), Style: layout.Plain},
 }
 
 // boxCut is the cut at one box with where it is.
@@ -98,21 +98,21 @@ func (b *book) cuts() (all []boxCut) {
 }
 
 // framingRows says of each box between which studs it is and how it is held.
-func (b *book) framingRows(cuts []boxCut) (rows []tableRow) {
+func (b *book) framingRows(cuts []boxCut) (rows []layout.Row) {
 	for _, c := range cuts {
-		row := tableRow{group: c.room.Name, cells: []string{
-			c.Opening.Tag, b.o.Voice.Say(table.Wall(b.ix, c.room, c.Wall.Side.ID)), b.length(c.Opening.At.Along),
-			"", "", b.o.Voice.Say(table.StudState(c.Hold.State)), b.o.Voice.Say(table.Held(c.Hold.By)), "", "", "",
+		row := layout.Row{Group: c.room.Name, Cells: []string{
+			c.Opening.Tag, b.Voice.Say(table.Wall(b.ix, c.room, c.Wall.Side.ID)), b.length(c.Opening.At.Along),
+			"", "", b.Voice.Say(table.StudState(c.Hold.State)), b.Voice.Say(table.Held(c.Hold.By)), "", "", "",
 			b.length(c.Box.Bottom + c.room.FloorThickness()), b.length(c.Proud), b.rings(c.Cut),
 		}}
 		if c.Hold.HasBay && c.Hold.Bay.Left != nil {
-			row.cells[3] = b.length(c.Hold.Bay.From)
+			row.Cells[3] = b.length(c.Hold.Bay.From)
 		}
 		if c.Hold.HasBay && c.Hold.Bay.Right != nil {
-			row.cells[4] = b.length(c.Hold.Bay.To)
+			row.Cells[4] = b.length(c.Hold.Bay.To)
 		}
 		if k := c.Hold.Block; k != nil {
-			row.cells[7], row.cells[8], row.cells[9] = b.length(k.Length), b.length(k.SetBack), b.length(k.Bottom+c.room.FloorThickness())
+			row.Cells[7], row.Cells[8], row.Cells[9] = b.length(k.Length), b.length(k.SetBack), b.length(k.Bottom+c.room.FloorThickness())
 		}
 		rows = append(rows, row)
 	}
@@ -120,7 +120,7 @@ func (b *book) framingRows(cuts []boxCut) (rows []tableRow) {
 }
 
 // length writes a length as a tape under a hand is read: in inches or millimetres alone.
-func (b *book) length(l unit.Length) string { return b.say("framing.length", "{0}", words.Height(l)) }
+func (b *book) length(l unit.Length) string { return b.Say("framing.length", "{0}", words.Height(l)) }
 
 // rings lists the raises that pass, nothing where the box takes none.
 func (b *book) rings(c cut.Cut) string {
@@ -128,7 +128,7 @@ func (b *book) rings(c cut.Cut) string {
 		return ""
 	}
 	if len(c.Rings) == 0 {
-		return b.say("framing.no-ring", "none ends right")
+		return b.Say("framing.no-ring", "none ends right")
 	}
 	var all []string
 	for _, raise := range c.Rings {
@@ -143,7 +143,7 @@ func (b *book) joinedOr(all []string) string {
 		return strings.Join(all, "")
 	}
 	last := len(all) - 1
-	return b.say("framing.or", "{0} or {1}", strings.Join(all[:last], ", "), all[last])
+	return b.Say("framing.or", "{0} or {1}", strings.Join(all[:last], ", "), all[last])
 }
 
 // alike is one way of building a box in, with the boxes that are built in so.
@@ -184,87 +184,87 @@ const (
 // cuts puts down the cuts in rows.
 func (f *flow) cuts(cuts []boxCut) {
 	b := f.page.b
-	scale := cutScales[b.o.Voice.System]
-	f.heading(b.both("cut.title", "Cuts through the wall, from above, the room at the foot, {0}", scale.Words()), 40)
+	scale := cutScales[b.Voice.System]
+	f.Heading(b.Both("cut.title", "Cuts through the wall, from above, the room at the foot, {0}", scale.Words()), 40)
 	m := b.medium(scale)
-	perRow := max(1, int((f.width()+cutGap)/(cutWide+cutGap)))
+	perRow := max(1, int((f.Width()+cutGap)/(cutWide+cutGap)))
 	for row := range slices.Chunk(waysOf(cuts), perRow) {
 		says, names := make([][]string, len(row)), make([][]string, len(row))
 		tall, lines, over := 0.0, 0, 0
 		for i, w := range row {
-			says[i], names[i] = b.cutSays(w), strong.wrap(strings.Join(w.tags, ", "), cutWide)
+			says[i], names[i] = b.cutSays(w), layout.Strong.Wrap(strings.Join(w.tags, ", "), cutWide)
 			over = max(over, len(names[i]))
 			tall, lines = max(tall, w.Tall(m)), max(lines, len(says[i]))
 		}
-		f.need(float64(over)*strong.line() + plain.line() + tall + float64(lines)*fine.line() + 5)
+		f.Need(float64(over)*layout.Strong.Line() + layout.Plain.Line() + tall + float64(lines)*layout.Fine.Line() + 5)
 		for i, w := range row {
-			x := f.left() + float64(i)*(cutWide+cutGap)
-			y := f.y
+			x := f.Left() + float64(i)*(cutWide+cutGap)
+			y := f.Y
 			for _, line := range names[i] {
-				y += strong.line()
-				f.page.add(strong.at(x, y-0.6, line))
+				y += layout.Strong.Line()
+				f.page.Add(layout.Strong.At(x, y-0.6, line))
 			}
-			y = f.y + float64(over)*strong.line()
+			y = f.Y + float64(over)*layout.Strong.Line()
 			middle := cut.Frame{Middle: x + cutWide/2, Top: y + 1.5 + tall - w.Tall(m), Width: min(cutWide, 2*m.Length(cutReach))}
 			if !b.isDraft {
-				f.page.add(cut.Draw(w.Cut, m, middle)...)
+				f.page.Add(cut.Draw(w.Cut, m, middle)...)
 			}
 			y += tall + 3
 			for _, line := range says[i] {
-				y += fine.line()
-				f.page.add(fine.at(x, y, line))
+				y += layout.Fine.Line()
+				f.page.Add(layout.Fine.At(x, y, line))
 			}
 		}
-		f.y += float64(over)*strong.line() + tall + float64(lines)*fine.line() + 8
+		f.Y += float64(over)*layout.Strong.Line() + tall + float64(lines)*layout.Fine.Line() + 8
 	}
 }
 
 // cutSays is what stands under a cut.
 func (b *book) cutSays(w *alike) []string {
-	depth := b.say("cut.framing", "studs {0} deep", words.Height(w.Framing))
+	depth := b.Say("cut.framing", "studs {0} deep", words.Height(w.Framing))
 	if !w.IsTold {
-		depth = b.say("cut.framing-assumed", "studs {0} deep, assumed", words.Height(w.Framing))
+		depth = b.Say("cut.framing-assumed", "studs {0} deep, assumed", words.Height(w.Framing))
 	}
-	set := b.say("cut.even", "box even with the studs, front {0} proud", words.Height(w.Proud))
+	set := b.Say("cut.even", "box even with the studs, front {0} proud", words.Height(w.Proud))
 	if !w.Body.HasRing {
-		set = b.say("cut.proud", "set {0} proud of the studs", words.Height(w.Proud))
+		set = b.Say("cut.proud", "set {0} proud of the studs", words.Height(w.Proud))
 	}
 	if rings := b.rings(w.Cut); rings != "" {
-		set = b.say("cut.ring", "{0}; ring {1}", set, rings)
+		set = b.Say("cut.ring", "{0}; ring {1}", set, rings)
 	}
 	if w.IsUndecided {
-		set = b.say("cut.undecided", "{0}; a layer is undecided", set)
+		set = b.Say("cut.undecided", "{0}; a layer is undecided", set)
 	}
-	text := []string{b.say("cut.wall", "{0} · {1}", depth, b.layersText(w.Wall.Side)), set}
+	text := []string{b.Say("cut.wall", "{0} · {1}", depth, b.layersText(w.Wall.Side)), set}
 	if k := w.Hold.Block; k != nil && k.KnowsDepth && k.Over > 0 {
-		text = append(text, b.say("cut.over", "block and box are {0} deeper than the studs", words.Height(k.Over)))
+		text = append(text, b.Say("cut.over", "block and box are {0} deeper than the studs", words.Height(k.Over)))
 	}
 	if box := frame.BoxOf(w.Opening.Assembly); box != nil {
-		text = append(text, b.say("cut.staple", "NM cable fastened within {0}", words.Height(frame.StapleWithin(box))))
+		text = append(text, b.Say("cut.staple", "NM cable fastened within {0}", words.Height(frame.StapleWithin(box))))
 	}
 	for _, p := range w.Behind(cutReach) {
 		spare := frame.Spare(w.Framing, w.Body.InFraming(w.Proud), p.InFraming())
 		if p.Left < w.Box.Right && w.Box.Left < p.Right && spare < 0 {
-			text = append(text, b.say("cut.behind-over", "{0} is behind: {1} too deep", p.Opening.Tag, words.Height(-spare)))
+			text = append(text, b.Say("cut.behind-over", "{0} is behind: {1} too deep", p.Opening.Tag, words.Height(-spare)))
 			continue
 		}
-		text = append(text, b.say("cut.behind", "{0} is behind", p.Opening.Tag))
+		text = append(text, b.Say("cut.behind", "{0} is behind", p.Opening.Tag))
 	}
 	var lines []string
 	for _, t := range text {
-		lines = append(lines, fine.wrap(t, cutWide)...)
+		lines = append(lines, layout.Fine.Wrap(t, cutWide)...)
 	}
 	return lines
 }
 
 // stickColumns are those of the table of sticks.
-var stickColumns = []tableColumn{
-	{title: words.New("stick.centre", "Center above finished floor"), width: 44, right: true, style: plain},
-	{title: words.New("stick.box", "Box stick from subfloor"), width: 40, right: true, style: strong},
-	{title: words.New("stick.box-finished", "from finished floor"), width: 36, right: true, style: plain},
-	{title: words.New("stick.block", "Block stick from subfloor"), width: 42, right: true, style: strong},
-	{title: words.New("stick.block-finished", "from finished floor"), width: 36, right: true, style: plain},
-	{title: words.New("stick.for", "For"), style: plain},
+var stickColumns = []layout.Column{
+	{Title: words.New("stick.centre", "Center above finished floor"), Width: 44, Right: true, Style: layout.Plain},
+	{Title: words.New("stick.box", "Box stick from subfloor"), Width: 40, Right: true, Style: layout.Strong},
+	{Title: words.New("stick.box-finished", "from finished floor"), Width: 36, Right: true, Style: layout.Plain},
+	{Title: words.New("stick.block", "Block stick from subfloor"), Width: 42, Right: true, Style: layout.Strong},
+	{Title: words.New("stick.block-finished", "from finished floor"), Width: 36, Right: true, Style: layout.Plain},
+	{Title: words.New("stick.for", "For"), Style: layout.Plain},
 }
 
 // stick is one length that sets boxes, and the block behind them where they have one.
@@ -298,21 +298,16 @@ func (f *flow) sticks(cuts []boxCut) {
 	slices.SortFunc(all, func(x, y stick) int {
 		return cmp.Or(cmp.Compare(order[x.level], order[y.level]), cmp.Compare(x.centre, y.centre), cmp.Compare(x.box, y.box), cmp.Compare(x.floor, y.floor), cmp.Compare(x.block, y.block))
 	})
-	var rows []tableRow
+	var rows []layout.Row
 	for _, s := range all {
-		row := tableRow{group: b.say("stick.level", "{0}, finished floor {1} above subfloor", s.level.Name, words.Height(s.floor)), cells: []string{
+		row := layout.Row{Group: b.Say("stick.level", "{0}, finished floor {1} above subfloor", s.level.Name, words.Height(s.floor)), Cells: []string{
 			b.length(s.centre), b.length(s.box + s.floor), b.length(s.box), "", "", strings.Join(tags[s], ", "),
 		}}
 		if s.hasBlock {
-			row.cells[3], row.cells[4] = b.length(s.block+s.floor), b.length(s.block)
+			row.Cells[3], row.Cells[4] = b.length(s.block+s.floor), b.length(s.block)
 		}
 		rows = append(rows, row)
 	}
-	slices.SortStableFunc(rows, func(x, y tableRow) int { return cmp.Compare(x.group, y.group) })
-	f.table(&tabled{columns: slices.Clone(stickColumns)}, b.both("stick.title", "Sticks: box and block rest on the stick"), rows)
-}
-
-// band is the faint ground of a row.
-func band(left, right, top, tall float64) scene.Item {
-	return scene.Fill{Path: scene.Rect{Min: scene.Point{X: left, Y: top}, Max: scene.Point{X: right, Y: top + tall}}.Path(), Color: faint}
+	slices.SortStableFunc(rows, func(x, y layout.Row) int { return cmp.Compare(x.Group, y.Group) })
+	f.Table(&layout.Table{Columns: slices.Clone(stickColumns)}, b.Both("stick.title", "Sticks: box and block rest on the stick"), rows)
 }

@@ -9,6 +9,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/fullsize"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -20,12 +21,12 @@ func (b *book) fullSize() error {
 	if len(holes) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.both("full-size.title", "Full size"))
+	onward := b.pagesNamed(b.Both("full-size.title", "Full size"))
 	f := newFlow(onward(), wholePage, onward)
 	f.checkBar()
-	f.bothParagraphs(fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21).",
+	f.BothParagraphs(layout.Fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21).",
 		words.Height(drywall.Clearance), words.Height(drywall.MostGap)))
-	f.heading(b.both("full-size.cut-outs", "Cut-outs"), 40)
+	f.Heading(b.Both("full-size.cut-outs", "Cut-outs"), 40)
 	f.templates(holes)
 	for _, l := range b.plan.Levels {
 		f.tape(l)
@@ -39,16 +40,16 @@ const wholePage = 10_000.0
 // checkBar puts down a bar of a known length, to be measured on the print.
 func (f *flow) checkBar() {
 	long := 6 * unit.Inch
-	if f.page.b.o.Voice.System == unit.Metric {
+	if f.page.b.Voice.System == unit.Metric {
 		long = 150 * unit.Millimetre
 	}
 	const tall = 7.0
-	f.need(tall + 2)
-	x, y := f.left(), f.y+tall/2
+	f.Need(tall + 2)
+	x, y := f.Left(), f.Y+tall/2
 	end := x + scene.MM(long)
-	f.page.add(hline(x, end, y, pen(divider)), vline(x, y-2, y+2, pen(divider)), vline(end, y-2, y+2, pen(divider)))
-	f.page.add(plain.at(end+3, y+plain.cap()/2, f.page.b.both("full-size.bar", "{0}, if printed true", words.Height(long))))
-	f.y += tall
+	f.page.Add(layout.HLine(x, end, y, layout.Pen(layout.Divider)), layout.VLine(x, y-2, y+2, layout.Pen(layout.Divider)), layout.VLine(end, y-2, y+2, layout.Pen(layout.Divider)))
+	f.page.Add(layout.Plain.At(end+3, y+layout.Plain.Cap()/2, f.page.b.Both("full-size.bar", "{0}, if printed true", words.Height(long))))
+	f.Y += tall
 }
 
 // template is a cut-out with what is written below it.
@@ -68,7 +69,7 @@ func (f *flow) templates(holes []fullsize.CutOut) {
 	var all []template
 	var tooLarge []string
 	for _, c := range holes {
-		if t := f.template(c); t.wide > f.width() || t.tall > f.column().Height()-20 {
+		if t := f.template(c); t.wide > f.Width() || t.tall > f.Column().Height()-20 {
 			tooLarge = append(tooLarge, strings.Join(t.lines, " "))
 		} else {
 			all = append(all, t)
@@ -78,7 +79,7 @@ func (f *flow) templates(holes []fullsize.CutOut) {
 	var rows [][]template
 	var wide []float64
 	for _, t := range all {
-		n := slices.IndexFunc(wide, func(w float64) bool { return w+t.wide <= f.width() })
+		n := slices.IndexFunc(wide, func(w float64) bool { return w+t.wide <= f.Width() })
 		if n < 0 {
 			n, rows, wide = len(rows), append(rows, nil), append(wide, 0)
 		}
@@ -88,7 +89,7 @@ func (f *flow) templates(holes []fullsize.CutOut) {
 		f.templateRow(row)
 	}
 	if len(tooLarge) > 0 {
-		f.bothParagraphs(plain, words.New("full-size.too-large", "Larger than this paper: {0}", strings.Join(tooLarge, "; ")))
+		f.BothParagraphs(layout.Plain, words.New("full-size.too-large", "Larger than this paper: {0}", strings.Join(tooLarge, "; ")))
 	}
 }
 
@@ -105,8 +106,8 @@ func (f *flow) template(c fullsize.CutOut) template {
 		}
 	}
 	slices.Sort(boxes)
-	t.lines = append(plain.wrap(b.outlineText(c.Outline), t.wide), fine.wrap(strings.Join(boxes, ", "), t.wide)...)
-	t.lines = append(t.lines, fine.wrap(b.fewTags(tags, mostTemplateTags), t.wide)...)
+	t.lines = append(layout.Plain.Wrap(b.outlineText(c.Outline), t.wide), layout.Fine.Wrap(strings.Join(boxes, ", "), t.wide)...)
+	t.lines = append(t.lines, layout.Fine.Wrap(b.fewTags(tags, mostTemplateTags), t.wide)...)
 	return t
 }
 
@@ -119,7 +120,7 @@ func (b *book) fewTags(tags []string, most int) string {
 	if len(tags) <= most+1 {
 		return strings.Join(tags, ", ")
 	}
-	return b.say("full-size.tags", "{0} and {1} more", strings.Join(tags[:most], ", "), len(tags)-most)
+	return b.Say("full-size.tags", "{0} and {1} more", strings.Join(tags[:most], ", "), len(tags)-most)
 }
 
 // templateRow puts down templates side by side, their middles in one line.
@@ -131,19 +132,19 @@ func (f *flow) templateRow(row []template) {
 	if lines == 0 {
 		return
 	}
-	under := 2 + float64(lines)*plain.line()
-	f.need(tall + under + templateGap)
-	x := f.left()
+	under := 2 + float64(lines)*layout.Plain.Line()
+	f.Need(tall + under + templateGap)
+	x := f.Left()
 	for _, t := range row {
-		f.page.add(t.Draw(scene.Point{X: x + t.wide/2, Y: f.y + tall/2}, pen(divider), pen(hairline))...)
+		f.page.Add(t.Draw(scene.Point{X: x + t.wide/2, Y: f.Y + tall/2}, layout.Pen(layout.Divider), layout.Pen(layout.Hairline))...)
 		for n, text := range t.lines {
-			s := fine
+			s := layout.Fine
 			if n == 0 {
-				s = strong
+				s = layout.Strong
 			}
-			f.page.add(s.at(x, f.y+tall+2+float64(n+1)*plain.line(), text))
+			f.page.Add(s.At(x, f.Y+tall+2+float64(n+1)*layout.Plain.Line(), text))
 		}
 		x += t.wide + templateGap
 	}
-	f.y += tall + under + templateGap
+	f.Y += tall + under + templateGap
 }

@@ -8,6 +8,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/fullsize"
+	"studbay/render/layout"
 	"studbay/render/scene"
 )
 
@@ -25,13 +26,13 @@ const (
 func (f *flow) tape(l *plan.Level) {
 	b := f.page.b
 	centers, bottoms := fullsize.Marks(b.ix, l)
-	units := b.o.Voice.System
-	strips := fullsize.Strips(centers, unit.Length(f.width()*float64(unit.Millimetre)), units)
+	units := b.Voice.System
+	strips := fullsize.Strips(centers, unit.Length(f.Width()*float64(unit.Millimetre)), units)
 	if len(strips) == 0 {
 		return
 	}
-	f.heading(b.both("full-size.tape", "Heights, {0}", l.Name), stripAbove+stripBelow+2*fine.line())
-	f.bothParagraphs(fine, words.New("full-size.tape-how", "Cut the strips along their ends and paste them so that the same figures meet; stand the 0 on the subfloor. Above the ruler the centers of boxes, below it their bottoms."))
+	f.Heading(b.Both("full-size.tape", "Heights, {0}", l.Name), stripAbove+stripBelow+2*layout.Fine.Line())
+	f.BothParagraphs(layout.Fine, words.New("full-size.tape-how", "Cut the strips along their ends and paste them so that the same figures meet; stand the 0 on the subfloor. Above the ruler the centers of boxes, below it their bottoms."))
 	for _, s := range strips {
 		f.strip(s, centers, bottoms, units)
 	}
@@ -39,25 +40,25 @@ func (f *flow) tape(l *plan.Level) {
 
 // strip puts down one strip with its marks.
 func (f *flow) strip(s fullsize.Strip, centers, bottoms []fullsize.Mark, units unit.System) {
-	f.need(stripAbove + stripBelow)
+	f.Need(stripAbove + stripBelow)
 	p, b := f.page, f.page.b
-	at := scene.Point{X: f.left(), Y: f.y + stripAbove}
+	at := scene.Point{X: f.Left(), Y: f.Y + stripAbove}
 	x := func(l unit.Length) float64 { return at.X + scene.MM(l-s.From) }
-	p.add(s.Ticks(at, units, pen(hairline))...)
+	p.Add(s.Ticks(at, units, layout.Pen(layout.Hairline))...)
 	f.rulerFigures(s, at, units)
 	for _, end := range []float64{x(s.From), x(s.To)} {
-		p.add(vline(end, at.Y-stripAbove+2, at.Y+stripBelow-2, pen(hairline)))
+		p.Add(layout.VLine(end, at.Y-stripAbove+2, at.Y+stripBelow-2, layout.Pen(layout.Hairline)))
 	}
-	for _, m := range b.beside(s, centers, strong, mostCenterTags) {
+	for _, m := range b.beside(s, centers, layout.Strong, mostCenterTags) {
 		y := at.Y - firstMark - float64(m.lane)*markLine
-		p.add(vline(at.X+m.at, y, at.Y-pastFigures, pen(divider)), vline(at.X+m.at, at.Y-underFigures, at.Y, pen(divider)))
-		p.add(strong.at(at.X+m.begin, y+strong.cap(), m.text))
+		p.Add(layout.VLine(at.X+m.at, y, at.Y-pastFigures, layout.Pen(layout.Divider)), layout.VLine(at.X+m.at, at.Y-underFigures, at.Y, layout.Pen(layout.Divider)))
+		p.Add(layout.Strong.At(at.X+m.begin, y+layout.Strong.Cap(), m.text))
 	}
-	for _, m := range b.beside(s, bottoms, fine, mostBottomTags) {
+	for _, m := range b.beside(s, bottoms, layout.Fine, mostBottomTags) {
 		y := at.Y + firstBelow + float64(m.lane)*markLine
-		p.add(vline(at.X+m.at, at.Y, y, pen(hairline)), fine.at(at.X+m.begin, y, m.text))
+		p.Add(layout.VLine(at.X+m.at, at.Y, y, layout.Pen(layout.Hairline)), layout.Fine.At(at.X+m.begin, y, m.text))
 	}
-	f.y += stripAbove + stripBelow
+	f.Y += stripAbove + stripBelow
 }
 
 // rulerFigures writes the figures of a strip's ruler: inches, or millimeters.
@@ -67,14 +68,14 @@ func (f *flow) rulerFigures(s fullsize.Strip, at scene.Point, units unit.System)
 		counts = unit.Millimetre
 	}
 	for l := s.From; l <= s.To; l += step {
-		figure, x := style{size: small, align: scene.Center}, at.X+scene.MM(l-s.From)
+		figure, x := layout.Style{Size: layout.Small, Align: scene.Center}, at.X+scene.MM(l-s.From)
 		switch l {
 		case s.From:
-			figure.align, x = scene.Start, x+figureIn
+			figure.Align, x = scene.Start, x+figureIn
 		case s.To:
-			figure.align, x = scene.End, x-figureIn
+			figure.Align, x = scene.End, x-figureIn
 		}
-		f.page.add(figure.at(x, at.Y-figuresUp, strconv.FormatInt(int64(l/counts), 10)))
+		f.page.Add(figure.At(x, at.Y-figuresUp, strconv.FormatInt(int64(l/counts), 10)))
 	}
 }
 
@@ -95,7 +96,7 @@ type tapeMark struct {
 // beside sets the texts of the marks on a strip in lanes, the first nearest the ruler: right
 // of their marks, or left of them at the end of the strip, so that no line of a mark runs
 // through the text of another on the same side.
-func (b *book) beside(s fullsize.Strip, marks []fullsize.Mark, look style, most int) (all []tapeMark) {
+func (b *book) beside(s fullsize.Strip, marks []fullsize.Mark, look layout.Style, most int) (all []tapeMark) {
 	const gap = 1.2
 	long := scene.MM(s.To - s.From)
 	var onRight []tapeMark
@@ -103,8 +104,8 @@ func (b *book) beside(s fullsize.Strip, marks []fullsize.Mark, look style, most 
 		if !s.Holds(m.At) {
 			continue
 		}
-		t := tapeMark{at: scene.MM(m.At - s.From), text: b.say("full-size.mark", "{0} · {1}", words.Height(m.At), b.fewTags(m.Tags, most))}
-		wide := look.width(t.text)
+		t := tapeMark{at: scene.MM(m.At - s.From), text: b.Say("full-size.mark", "{0} · {1}", words.Height(m.At), b.fewTags(m.Tags, most))}
+		wide := look.Width(t.text)
 		if t.begin, t.end = t.at+gap, t.at+gap+wide; t.end <= long {
 			onRight = append(onRight, t)
 			continue

@@ -14,6 +14,7 @@ import (
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/fullsize"
+	"studbay/render/layout"
 	"studbay/render/paint"
 	"studbay/render/scene"
 )
@@ -130,7 +131,7 @@ func TestMarksBesideTheTape(t *testing.T) {
 	for _, at := range []float64{0.5, 1, 1.25, 4, 4.0625, 9, 13.5, 14, 14.875} {
 		marks = append(marks, fullsize.Mark{At: unit.Length(at * float64(unit.Inch)), Tags: []string{"K1", "K2", "K3"}})
 	}
-	all := b.beside(s, marks, strong, 4)
+	all := b.beside(s, marks, layout.Strong, 4)
 	if len(all) != len(marks) {
 		t.Fatalf("%d of %d marks", len(all), len(marks))
 	}

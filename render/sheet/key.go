@@ -5,6 +5,7 @@ import (
 
 	"studbay/plan"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/scene"
 )
 
@@ -29,24 +30,24 @@ func (p *page) keyBox(box scene.Rect, right float64) float64 {
 	k := min(space.Width()/t.whole.Width(), space.Height()/t.whole.Height())
 	toKey := func(q scene.Point) scene.Point { return space.Middle().Add(q.Sub(t.whole.Middle()).Mul(k)) }
 	rect := func(r scene.Rect) scene.Rect { return scene.Rect{Min: toKey(r.Min), Max: toKey(r.Max)} }
-	p.add(scene.Fill{Path: rect(t.seam(p.key.at)).Path(), Color: keyGround})
+	p.Add(scene.Fill{Path: rect(t.seam(p.key.at)).Path(), Color: keyGround})
 	if t.keyed == nil { // it stands in the same place on the pages of all parts
 		t.keyed = p.key.rooms(toKey)
 	}
-	p.add(scene.Group{Layer: scene.Layer{Name: "key"}, Items: []scene.Item{*t.keyed}}) // the numbers stand on patches over them
+	p.Add(scene.Group{Layer: scene.Layer{Name: "key"}, Items: []scene.Item{*t.keyed}}) // the numbers stand on patches over them
 	for _, at := range t.all() {
 		part := rect(t.seam(at))
 		if t.sheets[at] == 0 {
 			continue
 		}
-		p.add(scene.Stroke{Path: part.Path(), Pen: pen(hairline)})
-		s := centred(style{size: small, bold: at == p.key.at})
-		if text := strconv.Itoa(t.sheets[at]); s.width(text)+1 < part.Width() && s.cap()+1 < part.Height() {
+		p.Add(scene.Stroke{Path: part.Path(), Pen: layout.Pen(layout.Hairline)})
+		s := centred(layout.Style{Size: layout.Small, Bold: at == p.key.at})
+		if text := strconv.Itoa(t.sheets[at]); s.Width(text)+1 < part.Width() && s.Cap()+1 < part.Height() {
 			p.keyNumber(s, text, part.Middle())
 		}
 	}
-	p.add(scene.Stroke{Path: rect(t.seam(p.key.at)).Path(), Pen: pen(border)})
-	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	p.Add(scene.Stroke{Path: rect(t.seam(p.key.at)).Path(), Pen: layout.Pen(layout.Border)})
+	p.Add(layout.VLine(x, box.Min.Y, box.Max.Y, layout.Pen(layout.Hairline)))
 	return x
 }
 
@@ -56,8 +57,8 @@ const leastKeyed = 0.8
 
 // rooms draws the outlines of the rooms in the small.
 func (k *keyPlan) rooms(toKey func(scene.Point) scene.Point) *scene.Stroke {
-	all := scene.Stroke{Pen: pen(hairline)}
-	all.Pen.Color = theme.Muted
+	all := scene.Stroke{Pen: layout.Pen(layout.Hairline)}
+	all.Pen.Color = layout.Theme.Muted
 	for r := range k.level.Rooms.All() {
 		var points []scene.Point
 		for _, q := range r.Outline() {
@@ -71,14 +72,14 @@ func (k *keyPlan) rooms(toKey func(scene.Point) scene.Point) *scene.Stroke {
 }
 
 // keyNumber writes the number of a sheet on a patch of ground.
-func (p *page) keyNumber(s style, text string, at scene.Point) {
-	run := s.at(at.X, at.Y+s.cap()/2, text)
-	ground := theme.Paper
-	if s.bold {
+func (p *page) keyNumber(s layout.Style, text string, at scene.Point) {
+	run := s.At(at.X, at.Y+s.Cap()/2, text)
+	ground := layout.Theme.Paper
+	if s.Bold {
 		ground = keyGround
 	}
-	patch := scene.RectAround(at, s.width(text)+0.8, s.cap()+0.8)
-	p.add(scene.Fill{Path: patch.Path(), Color: ground}, run)
+	patch := scene.RectAround(at, s.Width(text)+0.8, s.Cap()+0.8)
+	p.Add(scene.Fill{Path: patch.Path(), Color: ground}, run)
 }
 
 // keyGround is the ground of the part that a page holds.

@@ -7,6 +7,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 )
@@ -30,14 +31,14 @@ func (b *book) larger() error {
 		if len(rooms) == 0 {
 			continue
 		}
-		name := b.both("larger.title", "{0}, rooms drawn larger", l.Name)
+		name := b.Both("larger.title", "{0}, rooms drawn larger", l.Name)
 		first := true
 		onward := func() *page {
 			p := b.newPage(name, 0)
 			p.north = true
 			if !first {
-				p.part = b.say("sheet.continued", "continued")
-				p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+				p.part = b.Say("sheet.continued", "continued")
+				p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 			}
 			first = false
 			return p
@@ -76,27 +77,27 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 	scale := b.largerScale(l, r, box, f)
 	wide, tall := box.Width().Millimetres()*scale.Times(), largerHead+box.Height().Millimetres()*scale.Times()
 	wide = max(wide, headWidth(r.Name, scale.Words()))
-	left, y, column := f.shelf.right+columnGap, f.y, f.column()
+	left, y, column := f.shelf.right+layout.ColumnGap, f.Y, f.Column()
 	if isBeside := f.shelf.page == f.page && left+wide <= column.Max.X && f.shelf.top+tall <= column.Max.Y; isBeside {
-		f.y, f.columns[f.at].Min.X = f.shelf.top, left
+		f.Y, f.Columns[f.At].Min.X = f.shelf.top, left
 	} else {
-		f.need(tall)
-		y, column = f.y, f.column()
+		f.Need(tall)
+		y, column = f.Y, f.Column()
 	}
 	f.roomHead(r.Name, scale.Words())
-	d := b.drawRoom(l, box, scale, scene.Point{X: f.left(), Y: f.y + largerHead})
-	f.page.add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
-	f.shelf = shelf{f.page, f.y, f.left() + wide, f.y + tall}
-	f.y += tall
-	f.space(unfoldGap)
-	f.y, f.columns[f.at] = max(y, f.y), column
+	d := b.drawRoom(l, box, scale, scene.Point{X: f.Left(), Y: f.Y + largerHead})
+	f.page.Add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
+	f.shelf = shelf{f.page, f.Y, f.Left() + wide, f.Y + tall}
+	f.Y += tall
+	f.Space(unfoldGap)
+	f.Y, f.Columns[f.At] = max(y, f.Y), column
 }
 
 // largerScale is the scale that a room is drawn larger at.
 func (b *book) largerScale(l *plan.Level, r *plan.Room, box geom.Box, f *flow) (best paper.Scale) {
-	free := f.page.main.Expanded(-gutter)
+	free := f.page.Main.Expanded(-layout.Gutter)
 	free.Min.Y += largerHead
-	scales := paper.ScalesOf(b.o.Voice.System)
+	scales := paper.ScalesOf(b.Voice.System)
 	slices.Reverse(scales)
 	for _, s := range scales {
 		if !mayFit(box, s, free) {

@@ -12,6 +12,7 @@ import (
 	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/symbol"
 	"studbay/render/table"
@@ -121,35 +122,35 @@ func (f *flow) legend(entries []legendEntry, pieces []render.Piece) {
 	b := f.page.b
 	var all []swatch
 	for _, e := range entries {
-		all = append(all, swatch{e.draw, b.bothOf(e.name)})
+		all = append(all, swatch{e.draw, b.BothOf(e.name)})
 	}
 	all = append(all, b.notation(pieces)...)
 	if len(all) == 0 {
 		return
 	}
-	f.heading(b.both("legend.title", "Legend"), swatchTall)
+	f.Heading(b.Both("legend.title", "Legend"), swatchTall)
 	f.swatches(all, swatchWide, swatchTall)
 	if letters := b.letters(pieces); len(letters) > 0 {
-		f.space(1.5)
-		f.need(lettersTall)
-		f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
-		f.space(1)
+		f.Space(1.5)
+		f.Need(lettersTall)
+		f.page.Add(layout.HLine(f.Left(), f.Right(), f.Y, layout.Pen(layout.Hairline)))
+		f.Space(1)
 		f.swatches(letters, swatchWide, lettersTall)
 	}
 	if heights, figures := b.heights(pieces); len(heights) > 0 {
-		f.space(1.5)
-		f.need(lettersTall)
-		f.page.add(hline(f.left(), f.right(), f.y, pen(hairline)))
-		f.space(1)
-		f.paragraph(style{size: small, muted: true}, 0, b.both("legend.heights", "Centers above the finished floor, unless a + says otherwise"))
+		f.Space(1.5)
+		f.Need(lettersTall)
+		f.page.Add(layout.HLine(f.Left(), f.Right(), f.Y, layout.Pen(layout.Hairline)))
+		f.Space(1)
+		f.Paragraph(layout.Style{Size: layout.Small, Muted: true}, 0, b.Both("legend.heights", "Centers above the finished floor, unless a + says otherwise"))
 		f.swatches(heights, max(swatchWide, figures+3), lettersTall)
 	}
 }
 
 // swatches puts down two columns of pictures so wide with their names, none less than so tall.
 func (f *flow) swatches(all []swatch, picture, least float64) {
-	s := style{size: body}
-	wide := f.width() / 2
+	s := layout.Style{Size: layout.Body}
+	wide := f.Width() / 2
 	rows := (len(all) + 1) / 2
 	for row := range rows {
 		pair := []int{row}
@@ -158,19 +159,19 @@ func (f *flow) swatches(all []swatch, picture, least float64) {
 		}
 		lines, tall := make([][]string, len(pair)), least
 		for k, i := range pair {
-			lines[k] = s.wrap(all[i].name, wide-picture-2)
-			tall = max(tall, float64(len(lines[k]))*s.line()+least-3.6)
+			lines[k] = s.Wrap(all[i].name, wide-picture-2)
+			tall = max(tall, float64(len(lines[k]))*s.Line()+least-3.6)
 		}
-		f.need(tall)
+		f.Need(tall)
 		for k, i := range pair {
-			x, middle := f.left()+float64(k)*wide, f.y+tall/2
-			f.page.add(all[i].draw(scene.Point{X: x + picture/2 - 1, Y: middle})...)
-			y := middle - float64(len(lines[k])-1)*s.line()/2 + s.cap()/2
+			x, middle := f.Left()+float64(k)*wide, f.Y+tall/2
+			f.page.Add(all[i].draw(scene.Point{X: x + picture/2 - 1, Y: middle})...)
+			y := middle - float64(len(lines[k])-1)*s.Line()/2 + s.Cap()/2
 			for n, line := range lines[k] {
-				f.page.add(s.at(x+picture, y+float64(n)*s.line(), line))
+				f.page.Add(s.At(x+picture, y+float64(n)*s.Line(), line))
 			}
 		}
-		f.y += tall
+		f.Y += tall
 	}
 }
 
@@ -193,12 +194,12 @@ func (b *book) letters(pieces []render.Piece) (all []swatch) {
 		}
 	}
 	for _, letters := range slices.Sorted(maps.Keys(kinds)) {
-		run := centred(style{size: body, bold: true})
+		run := centred(layout.Style{Size: layout.Body, Bold: true})
 		all = append(all, swatch{
 			func(m scene.Point) []scene.Item {
-				return []scene.Item{run.at(m.X, m.Y+run.cap()/2, letters)}
+				return []scene.Item{run.At(m.X, m.Y+run.Cap()/2, letters)}
 			},
-			b.bothOf(func(v words.Voice) string { return lettersName(v, kinds[letters]) }),
+			b.BothOf(func(v words.Voice) string { return lettersName(v, kinds[letters]) }),
 		})
 	}
 	return all
@@ -228,7 +229,7 @@ func (e legendEntry) draw(middle scene.Point) []scene.Item {
 	if !e.IsFlat {
 		at = symbol.Place{Foot: middle.Add(scene.Point{Y: swatchTall/2 - 0.9}), Into: scene.Point{Y: -1}}
 	}
-	style := symbol.Style{Size: symbol.BodySize, Ink: theme.Accent, Paper: theme.Paper, MinLine: pen(hairline).Width}
+	style := symbol.Style{Size: symbol.BodySize, Ink: layout.Theme.Accent, Paper: layout.Theme.Paper, MinLine: layout.Pen(layout.Hairline).Width}
 	drawn := symbol.Draw(at, style, e.Spec)
 	// Letters beside or past the body make it lie off the middle.
 	off := middle.Sub(drawn.Bounds().Middle())
@@ -243,13 +244,13 @@ func (b *book) notation(pieces []render.Piece) (all []swatch) {
 		uses[p.Layer] = true
 	}
 	if uses[render.LayerControls] {
-		all = append(all, swatch{drawCurve, b.both("legend.control", "Switch and what it serves; small letters name the group")})
+		all = append(all, swatch{drawCurve, b.Both("legend.control", "Switch and what it serves; small letters name the group")})
 	}
 	if uses[render.LayerStretches] {
-		all = append(all, swatch{drawStretch, b.both("legend.stretch", "Part of a wall that a finding is of")})
+		all = append(all, swatch{drawStretch, b.Both("legend.stretch", "Part of a wall that a finding is of")})
 	}
 	if uses[render.LayerMarks] {
-		all = append(all, swatch{drawRing, b.both("legend.ring", "A finding; see the list")})
+		all = append(all, swatch{drawRing, b.Both("legend.ring", "A finding; see the list")})
 	}
 	return all
 }
@@ -258,20 +259,20 @@ func drawCurve(m scene.Point) []scene.Item {
 	var path scene.Path
 	path.MoveTo(m.Add(scene.Point{X: -4, Y: 1.2}))
 	path.CubicTo(m.Add(scene.Point{X: -2.5, Y: -2}), m.Add(scene.Point{X: 2, Y: -2}), m.Add(scene.Point{X: 4, Y: 0.8}))
-	p := pen(hairline)
-	p.Color, p.Dash = theme.Muted, []float64{4.5 * p.Width, 3.5 * p.Width}
+	p := layout.Pen(layout.Hairline)
+	p.Color, p.Dash = layout.Theme.Muted, []float64{4.5 * p.Width, 3.5 * p.Width}
 	return []scene.Item{scene.Stroke{Path: path, Pen: p}}
 }
 
 func drawStretch(m scene.Point) []scene.Item {
 	wall := scene.RectAround(m.Sub(scene.Point{Y: 0.9}), 8, 1.8)
 	mark := scene.RectAround(m.Add(scene.Point{Y: 0.3}), 5, 0.6)
-	return []scene.Item{scene.Fill{Path: wall.Path(), Color: theme.Wall}, scene.Fill{Path: mark.Path(), Color: theme.Stop}}
+	return []scene.Item{scene.Fill{Path: wall.Path(), Color: layout.Theme.Wall}, scene.Fill{Path: mark.Path(), Color: layout.Theme.Stop}}
 }
 
 func drawRing(m scene.Point) []scene.Item {
-	p := pen(1.5 * hairline)
-	p.Color = theme.Stop
+	p := layout.Pen(1.5 * layout.Hairline)
+	p.Color = layout.Theme.Stop
 	ring := scene.Stroke{Path: scene.Circle(m, 2.2), Pen: p}
-	return append([]scene.Item{ring}, symbol.DrawMark(symbol.Stop, m.Add(scene.Point{X: 1.6, Y: -1.6}), 1.9, theme.Stop, theme.Paper)...)
+	return append([]scene.Item{ring}, symbol.DrawMark(symbol.Stop, m.Add(scene.Point{X: 1.6, Y: -1.6}), 1.9, layout.Theme.Stop, layout.Theme.Paper)...)
 }

@@ -11,6 +11,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/scene"
 )
 
@@ -34,14 +35,14 @@ func (b *book) heights(pieces []render.Piece) (all []swatch, figures float64) {
 		}
 	}
 	for _, at := range slices.Sorted(maps.Keys(kinds)) {
-		run := centred(style{size: body, bold: true})
-		text := b.say("opening.height", "{0}", words.Height(at))
-		figures = max(figures, run.width(text))
+		run := centred(layout.Style{Size: layout.Body, Bold: true})
+		text := b.Say("opening.height", "{0}", words.Height(at))
+		figures = max(figures, run.Width(text))
 		all = append(all, swatch{
 			func(m scene.Point) []scene.Item {
-				return []scene.Item{run.at(m.X, m.Y+run.cap()/2, text)}
+				return []scene.Item{run.At(m.X, m.Y+run.Cap()/2, text)}
 			},
-			b.bothOf(func(v words.Voice) string { return kindNames(v, kinds[at]) }),
+			b.BothOf(func(v words.Voice) string { return kindNames(v, kinds[at]) }),
 		})
 	}
 	return all, figures

@@ -8,6 +8,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/level"
 	"studbay/render/paper"
 	"studbay/render/scene"
@@ -39,10 +40,10 @@ func (b *book) level(l *plan.Level, isFirst bool) error {
 
 // levelBeside lays out one level with so many columns beside its plan.
 func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
-	name := b.both("sheet.plan", "{0}, openings", l.Name)
+	name := b.Both("sheet.plan", "{0}, openings", l.Name)
 	onward := func() *page {
-		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), 0)
-		q.name, q.part = name, b.say("sheet.continued", "continued")
+		q := b.newPage(b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), 0)
+		q.name, q.part = name, b.Say("sheet.continued", "continued")
 		return q
 	}
 	p := b.newPage(name, columns)
@@ -57,24 +58,30 @@ func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 		b.pages = b.pages[:len(b.pages)-1]
 		pieces = b.tiled(l, name, drawn)
 		f = newFlow(onward(), b.onwardColumn(), onward)
-	case p.side.IsEmpty():
+	case p.Side.IsEmpty():
 		pieces = drawn.pieces
 		p.plan(l, drawn)
 		f = newFlow(onward(), b.onwardColumn(), onward)
 	default:
 		pieces = drawn.pieces
 		p.plan(l, drawn)
-		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), least: b.onwardColumn(), onward: onward}
-		f.y = f.column().Min.Y
+		f = b.besidePlan(p, onward)
 	}
 	f.legend(legendOf(pieces, b.ix), pieces)
 	f.findings(b.findingsOn(l, isFirst))
-	if need := b.leastSchedule(); f.width() < need {
+	if need := b.leastSchedule(); f.Width() < need {
 		f = newFlow(onward(), need, onward)
 	}
 	f.schedule(b.rowsOn(l))
 	f.looked(l)
 	return nil
+}
+
+// besidePlan begins a flow in the columns beside a plan, which goes on on pages of its own.
+func (b *book) besidePlan(p *page, onward func() *page) *flow {
+	columns := layout.ColumnsOf(p.Side.Expanded(-layout.Gutter), layout.SideColumn-1)
+	f := &flow{Flow: &layout.Flow{On: p.Page, Columns: columns, Y: columns[0].Min.Y, Least: b.onwardColumn()}, page: p}
+	return f.goesOn(onward)
 }
 
 // plan puts down a level that fits the page.
@@ -85,14 +92,14 @@ func (p *page) plan(l *plan.Level, d drawnLevel) {
 		return
 	}
 	p.scale = d.scale.Words()
-	p.add(scene.Group{Layer: scene.Layer{Name: l.Name}, Items: render.Items(d.pieces)})
-	p.tape(d, p.main)
+	p.Add(scene.Group{Layer: scene.Layer{Name: l.Name}, Items: render.Items(d.pieces)})
+	p.tape(d, p.Main)
 	p.under(d)
 }
 
 // under puts down what stands under a plan: the scale bar, and what found no room.
 func (p *page) under(d drawnLevel) {
-	end := p.scaleBar(scene.Point{X: p.main.Min.X + 2*gutter, Y: p.main.Max.Y - 7.5}, d.scale)
+	end := p.scaleBar(scene.Point{X: p.Main.Min.X + 2*layout.Gutter, Y: p.Main.Max.Y - 7.5}, d.scale)
 	left := p.b.untaggedIn(d.pieces)
 	if len(left) == 0 {
 		return
@@ -102,12 +109,12 @@ func (p *page) under(d drawnLevel) {
 		tags[i] = o.Tag
 		p.untagged = append(p.untagged, o.ID)
 	}
-	text := p.b.say("sheet.untagged", "No space here for the tags of {0}: see their rooms drawn larger.", strings.Join(tags, ", "))
-	room := p.main.Max.X - gutter - end - gutter
-	if fine.width(text) > room {
-		text = p.b.say("sheet.untagged-many", "No space here for {0} tags: see the rooms drawn larger.", len(left))
+	text := p.b.Say("sheet.untagged", "No space here for the tags of {0}: see their rooms drawn larger.", strings.Join(tags, ", "))
+	room := p.Main.Max.X - layout.Gutter - end - layout.Gutter
+	if layout.Fine.Width(text) > room {
+		text = p.b.Say("sheet.untagged-many", "No space here for {0} tags: see the rooms drawn larger.", len(left))
 	}
-	p.add(fine.right().at(p.main.Max.X-gutter, p.main.Max.Y-5.9, fine.fit(text, room)))
+	p.Add(layout.Fine.Right().At(p.Main.Max.X-layout.Gutter, p.Main.Max.Y-5.9, layout.Fine.Fit(text, room)))
 }
 
 // untagged lists the tags of openings that are drawn without one, in their order.
@@ -143,16 +150,16 @@ func (b *book) untaggedIn(pieces []render.Piece) (left []*plan.Opening) {
 // planArea is where the drawing goes: clear of the tape along two edges and of the
 // scale bar under it.
 func (p *page) planArea() scene.Rect {
-	area := p.main
+	area := p.Main
 	area.Min = area.Min.Add(scene.Point{X: tapeDeep + 2, Y: tapeDeep + 2})
 	area.Max = area.Max.Sub(scene.Point{X: 4, Y: 11})
 	return area
 }
 
 func (p *page) nothing() {
-	s := style{size: heading, muted: true, align: scene.Center}
-	m := p.main.Middle()
-	p.add(s.at(m.X, m.Y, p.b.say("sheet.nothing", "Nothing is drawn on this level yet.")))
+	s := layout.Style{Size: layout.Heading, Muted: true, Align: scene.Center}
+	m := p.Main.Middle()
+	p.Add(s.At(m.X, m.Y, p.b.Say("sheet.nothing", "Nothing is drawn on this level yet.")))
 }
 
 // findingsOn returns the findings of a level; those of the plan as a whole go with the
@@ -187,7 +194,7 @@ func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 	}
 	scales := []paper.Scale{b.o.Scale}
 	if b.o.Scale.IsFit() {
-		scales = paper.ScalesOf(b.o.Voice.System)
+		scales = paper.ScalesOf(b.Voice.System)
 	}
 	for _, s := range scales {
 		if !mayFit(extent, s, area) {
@@ -222,8 +229,8 @@ func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s paper.Sca
 }
 
 func (b *book) medium(s paper.Scale) render.Medium {
-	m := render.SheetMedium(s.Paper, s.Building, *theme, b.o.Voice)
-	m.Text = tagText * scene.PointSize
+	m := render.SheetMedium(s.Paper, s.Building, *layout.Theme, b.Voice)
+	m.Text = layout.TagText * scene.PointSize
 	return m
 }
 

@@ -14,6 +14,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
+	"studbay/render/layout"
 	"studbay/render/paint"
 	"studbay/render/paper"
 	"studbay/render/picturetest"
@@ -83,7 +84,7 @@ func TestWallIsTrueToScaleInPDF(t *testing.T) {
 func between(im image.Image) (most int) {
 	isWall := func(x, y int) bool {
 		r, _, _, _ := im.At(x, y).RGBA()
-		wall := uint32(theme.Wall.R)
+		wall := uint32(layout.Theme.Wall.R)
 		return max(r>>8, wall)-min(r>>8, wall) < 8
 	}
 	b := im.Bounds()

@@ -9,6 +9,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/revision"
 	"studbay/render/scene"
 	"studbay/render/symbol"
@@ -42,7 +43,7 @@ func BuildRevision(list revision.List, o Options) ([]*scene.Scene, error) {
 
 // revised lays out one level with what changed on it.
 func (b *book) revised(l *plan.Level, list revision.List, changes []revision.Change) error {
-	name := b.both("revision.page", "{0}, what changed", l.Name)
+	name := b.Both("revision.page", "{0}, what changed", l.Name)
 	columns := min(1, sideColumns(b.o.Paper))
 	p := b.newPage(name, columns)
 	p.changes = changes
@@ -51,8 +52,8 @@ func (b *book) revised(l *plan.Level, list revision.List, changes []revision.Cha
 		return err
 	}
 	onward := func() *page {
-		q := b.newPage(b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), 0)
-		q.name, q.part = name, b.say("sheet.continued", "continued")
+		q := b.newPage(b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages)+1), 0)
+		q.name, q.part = name, b.Say("sheet.continued", "continued")
 		return q
 	}
 	var f *flow
@@ -67,15 +68,14 @@ func (b *book) revised(l *plan.Level, list revision.List, changes []revision.Cha
 			p.changes = changes
 		}
 		f = newFlow(onward(), b.onwardColumn(), onward)
-	case p.side.IsEmpty():
+	case p.Side.IsEmpty():
 		p.plan(l, drawn)
-		p.clouds(drawn, changes, p.main)
+		p.clouds(drawn, changes, p.Main)
 		f = newFlow(onward(), b.onwardColumn(), onward)
 	default:
 		p.plan(l, drawn)
-		p.clouds(drawn, changes, p.main)
-		f = &flow{page: p, columns: columnsOf(p.side.Expanded(-gutter), sideColumn-1), least: b.onwardColumn(), onward: onward}
-		f.y = f.column().Min.Y
+		p.clouds(drawn, changes, p.Main)
+		f = b.besidePlan(p, onward)
 	}
 	f.revisionTable(list, changes)
 	return nil
@@ -83,7 +83,7 @@ func (b *book) revised(l *plan.Level, list revision.List, changes []revision.Cha
 
 // revisionList lays out the list alone.
 func (b *book) revisionList(list revision.List, changes []revision.Change) {
-	name := b.both("revision.list-page", "What changed")
+	name := b.Both("revision.list-page", "What changed")
 	onward := func() *page { return b.newPage(name, 0) }
 	f := newFlow(onward(), b.onwardColumn(), onward)
 	if changes == nil {
@@ -93,43 +93,43 @@ func (b *book) revisionList(list revision.List, changes []revision.Change) {
 }
 
 // revisionColumns are those of the list of changes.
-var revisionColumns = []tableColumn{
-	{title: words.New("revision.column.number", "No."), width: 9, right: true, style: strong},
-	{title: words.New("revision.column.tag", "Tag"), width: 13, style: strong},
-	{title: words.New("revision.column.change", "Change"), style: plain},
-	{title: words.New("revision.column.found", "Findings"), width: 52, style: fine},
+var revisionColumns = []layout.Column{
+	{Title: words.New("revision.column.number", "No."), Width: 9, Right: true, Style: layout.Strong},
+	{Title: words.New("revision.column.tag", "Tag"), Width: 13, Style: layout.Strong},
+	{Title: words.New("revision.column.change", "Change"), Style: layout.Plain},
+	{Title: words.New("revision.column.found", "Findings"), Width: 52, Style: layout.Fine},
 }
 
 // revisionTable puts down the list of changes with what was found on either side.
 func (f *flow) revisionTable(list revision.List, changes []revision.Change) {
 	b := f.page.b
-	f.heading(b.both("revision.title", "Revisions"), 10)
-	f.paragraph(plain, 0, b.o.Voice.Say(list.Sum()))
+	f.Heading(b.Both("revision.title", "Revisions"), 10)
+	f.Paragraph(layout.Plain, 0, b.Voice.Say(list.Sum()))
 	if rest := list.Besides(); !rest.IsZero() {
-		f.paragraph(fine, 0, b.o.Voice.Say(rest))
+		f.Paragraph(layout.Fine, 0, b.Voice.Say(rest))
 	}
 	if b.result.Figures == nil || list.Old.Result.Figures == nil {
-		f.paragraph(style{size: body, bold: true}, 0, b.say("revision.not-checked", "NOT CHECKED on both sides: findings cannot be compared."))
+		f.Paragraph(layout.Style{Size: layout.Body, Bold: true}, 0, b.Say("revision.not-checked", "NOT CHECKED on both sides: findings cannot be compared."))
 	}
-	var rows []tableRow
+	var rows []layout.Row
 	for _, c := range changes {
-		row := tableRow{cells: []string{strconv.Itoa(c.Number), c.Opening().Tag, b.changeText(c), b.foundText(c)}}
+		row := layout.Row{Cells: []string{strconv.Itoa(c.Number), c.Opening().Tag, b.changeText(c), b.foundText(c)}}
 		if c.At().Room != nil {
-			row.group = c.At().Room.Name
+			row.Group = c.At().Room.Name
 		}
 		rows = append(rows, row)
 	}
-	f.table(&tabled{columns: slices.Clone(revisionColumns)}, b.both("revision.list", "List of changes"), rows)
+	f.Table(&layout.Table{Columns: slices.Clone(revisionColumns)}, b.Both("revision.list", "List of changes"), rows)
 }
 
 // changeText says what became of an opening, and what else it says otherwise.
 func (b *book) changeText(c revision.Change) string {
-	text := b.o.Voice.Say(c.Text())
+	text := b.Voice.Say(c.Text())
 	for _, d := range c.Differs {
-		text = b.say("revision.and", "{0}; {1}", text, d.Text())
+		text = b.Say("revision.and", "{0}; {1}", text, d.Text())
 	}
 	if c.Cost != nil {
-		text = b.say("revision.cost", "{0}; cost {1}", text, *c.Cost)
+		text = b.Say("revision.cost", "{0}; cost {1}", text, *c.Cost)
 	}
 	return text
 }
@@ -141,7 +141,7 @@ func (b *book) foundText(c revision.Change) string {
 		if text != "" {
 			text += " · "
 		}
-		text += b.o.Voice.Say(t)
+		text += b.Voice.Say(t)
 	}
 	for _, g := range c.Raised {
 		join(words.New("revision.raised", "now: {0}", g.Message))
@@ -180,13 +180,13 @@ func (p *page) clouds(d drawnLevel, changes []revision.Change, window scene.Rect
 		}
 	}
 	for _, c := range merged(clouds) {
-		under = append(under, scene.Stroke{Path: symbol.Cloud(c.box, cloudBump), Pen: pen(cloudLine)})
+		under = append(under, scene.Stroke{Path: symbol.Cloud(c.box, cloudBump), Pen: layout.Pen(cloudLine)})
 		at := scene.Point{X: c.box.Max.X, Y: c.box.Min.Y - 0.3*deltaSide}
 		for i, n := range c.numbers {
-			over = append(over, symbol.RevisionDelta(n, at.Sub(scene.Point{X: float64(len(c.numbers)-1-i) * deltaSide * 0.95}), deltaSide, theme.Ink, theme.Paper)...)
+			over = append(over, symbol.RevisionDelta(n, at.Sub(scene.Point{X: float64(len(c.numbers)-1-i) * deltaSide * 0.95}), deltaSide, layout.Theme.Ink, layout.Theme.Paper)...)
 		}
 	}
-	p.add(scene.Group{Layer: scene.Layer{Name: "revision", Clip: &window}, Items: append(under, over...)})
+	p.Add(scene.Group{Layer: scene.Layer{Name: "revision", Clip: &window}, Items: append(under, over...)})
 }
 
 // changed returns the box of what is drawn of a changed opening and, of one that was moved,
@@ -194,12 +194,12 @@ func (p *page) clouds(d drawnLevel, changes []revision.Change, window scene.Rect
 func (p *page) changed(d drawnLevel, c revision.Change) (box scene.Rect, items []scene.Item) {
 	if c.New == nil {
 		at := d.medium.ToScene(c.From.Foot)
-		dashes := pen(divider)
+		dashes := layout.Pen(layout.Divider)
 		dashes.Dash = []float64{0.8, 0.6}
 		cross := ghostRound * 0.7
 		return scene.RectAround(at, 2*ghostRound, 2*ghostRound), []scene.Item{
 			scene.Stroke{Path: scene.Circle(at, ghostRound), Pen: dashes},
-			scene.Stroke{Path: scene.LinePath(at.Add(scene.Point{X: -cross, Y: -cross}), at.Add(scene.Point{X: cross, Y: cross})), Pen: pen(divider)},
+			scene.Stroke{Path: scene.LinePath(at.Add(scene.Point{X: -cross, Y: -cross}), at.Add(scene.Point{X: cross, Y: cross})), Pen: layout.Pen(layout.Divider)},
 		}
 	}
 	for _, piece := range d.pieces {
@@ -219,22 +219,22 @@ func (p *page) changed(d drawnLevel, c revision.Change) (box scene.Rect, items [
 // moveArrow draws the way from an old place, with a ring there and the distance.
 func (p *page) moveArrow(from, to scene.Point, c revision.Change) []scene.Item {
 	width := arrowLine * scene.PointSize
-	items := symbol.MoveArrow(from, to, width, theme.Ink)
+	items := symbol.MoveArrow(from, to, width, layout.Theme.Ink)
 	long := math.Hypot(to.X-from.X, to.Y-from.Y)
 	if len(items) == 0 || long < 2*ghostRound {
 		return nil // nearer than its own body: the list tells how far
 	}
-	dashes := pen(divider)
+	dashes := layout.Pen(layout.Divider)
 	dashes.Dash = []float64{0.8, 0.6}
 	items = append(items, scene.Stroke{Path: scene.Circle(from, ghostRound), Pen: dashes})
-	s := style{size: body, bold: true}
+	s := layout.Style{Size: layout.Body, Bold: true}
 	middle := from.Add(to).Mul(0.5)
-	text := p.b.say("revision.distance", "{0}", c.Moved)
-	if s.width(text)+4*ghostRound > long {
+	text := p.b.Say("revision.distance", "{0}", c.Moved)
+	if s.Width(text)+4*ghostRound > long {
 		return items
 	}
-	patch := scene.RectAround(middle, s.width(text)+1, s.cap()+1)
-	return append(items, scene.Fill{Path: patch.Path(), Color: theme.Paper}, centred(s).at(middle.X, middle.Y+s.cap()/2, text))
+	patch := scene.RectAround(middle, s.Width(text)+1, s.Cap()+1)
+	return append(items, scene.Fill{Path: patch.Path(), Color: layout.Theme.Paper}, centred(s).At(middle.X, middle.Y+s.Cap()/2, text))
 }
 
 // merged puts clouds that overlap together, with all their numbers.
@@ -264,19 +264,19 @@ const (
 // where that begins. What has no room there is counted.
 func (p *page) revisionBox(box scene.Rect, right float64) float64 {
 	x := right - min(revisionWide, box.Width()*0.45)
-	head := style{size: small, bold: true}
+	head := layout.Style{Size: layout.Small, Bold: true}
 	y := box.Min.Y + 3.6
-	p.add(head.at(x+2, y, head.fit(p.b.both("revision.title", "Revisions"), right-x-4)))
+	p.Add(head.At(x+2, y, head.Fit(p.b.Both("revision.title", "Revisions"), right-x-4)))
 	rows := int((box.Max.Y - 1 - y) / revisionRow)
 	for i, c := range p.changes {
 		y += revisionRow
 		if i == rows-1 && len(p.changes) > rows {
-			p.add(fine.at(x+2, y, p.b.say("revision.rest", "and {0} more: see the list", len(p.changes)-i)))
+			p.Add(layout.Fine.At(x+2, y, p.b.Say("revision.rest", "and {0} more: see the list", len(p.changes)-i)))
 			break
 		}
-		p.add(symbol.RevisionDelta(c.Number, scene.Point{X: x + 4, Y: y - 0.7}, 3.1, theme.Ink, theme.Paper)...)
-		p.add(fine.at(x+7.5, y, fine.fit(p.b.say("revision.brief", "{0} {1}", c.Opening().Tag, p.b.o.Voice.Say(c.Text())), right-x-9)))
+		p.Add(symbol.RevisionDelta(c.Number, scene.Point{X: x + 4, Y: y - 0.7}, 3.1, layout.Theme.Ink, layout.Theme.Paper)...)
+		p.Add(layout.Fine.At(x+7.5, y, layout.Fine.Fit(p.b.Say("revision.brief", "{0} {1}", c.Opening().Tag, p.b.Voice.Say(c.Text())), right-x-9)))
 	}
-	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	p.Add(layout.VLine(x, box.Min.Y, box.Max.Y, layout.Pen(layout.Hairline)))
 	return x
 }

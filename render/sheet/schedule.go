@@ -7,6 +7,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -18,7 +19,7 @@ type column struct {
 	title words.Text
 	width float64
 	rank  int // 0: always shown; else the lower, the sooner it is shown where there is room
-	style style
+	style layout.Style
 	right bool // set from the right
 	// elastic columns among those chosen share the width that is left.
 	elastic bool
@@ -26,19 +27,10 @@ type column struct {
 	lines   func(*grid, table.Row) []string
 }
 
-var (
-	plain  = style{size: body}
-	strong = style{size: body, bold: true}
-	fine   = style{size: small, muted: true}
-)
-
-// leastWhat is how wide the column that takes the rest must stay.
-const leastWhat = 24.0
-
 // columnsFor returns the columns for a width: as many as leave room to say what it is,
 // up to a rank.
 func columnsFor(width float64, most int) (chosen []column) {
-	columns, rest, rank := siteColumns(), width-leastWhat, 0
+	columns, rest, rank := siteColumns(), width-layout.LeastOpen, 0
 	for want := 0; want <= most; want++ {
 		sum := 0.0
 		for _, c := range columns {
@@ -56,7 +48,7 @@ func columnsFor(width float64, most int) (chosen []column) {
 			continue
 		}
 		if c.width == 0 {
-			c.width = leastWhat + rest
+			c.width = layout.LeastOpen + rest
 		}
 		chosen = append(chosen, c)
 	}
@@ -87,7 +79,7 @@ func (f *flow) schedule(rows []table.Row) {
 		return
 	}
 	b := f.page.b
-	f.heading(b.both("site.title", "Opening schedule"), 14)
+	f.Heading(b.Both("site.title", "Opening schedule"), 14)
 	g := &grid{f: f}
 	g.unseen = slices.ContainsFunc(rows, g.isUnseen)
 	g.header()
@@ -95,12 +87,12 @@ func (f *flow) schedule(rows []table.Row) {
 		isNew := i == 0 || rows[i-1].Group != r.Group
 		want := g.row(r).tall
 		if isNew {
-			want += roomTall
+			want += layout.GroupTall
 		}
 		if i+1 < len(rows) {
 			want += noteTall
 		}
-		if !f.fits(want) {
+		if !f.Fits(want) {
 			g.onward()
 			if !isNew {
 				g.room(r, true)
@@ -111,13 +103,10 @@ func (f *flow) schedule(rows []table.Row) {
 		}
 		g.draw(g.row(r))
 	}
-	f.y++
+	f.Y++
 }
 
-const (
-	roomTall = 5.2
-	noteTall = 5.0
-)
+const noteTall = 5.0
 
 func (g *grid) book() *book { return g.f.page.b }
 
@@ -128,20 +117,20 @@ func (g *grid) shows(id string) bool {
 
 // header puts down the titles over a rule.
 func (g *grid) header() {
-	g.columns = g.book().columnsFor(g.f.width())
-	f, s := g.f, style{size: small, bold: true}
+	g.columns = g.book().columnsFor(g.f.Width())
+	f, s := g.f, layout.Style{Size: layout.Small, Bold: true}
 	if g.unseen {
-		f.bothParagraphs(fine, words.New("site.unseen", "{0} from memory: read the stamp in the box before its volume is counted on.", unseen))
-		f.y += 0.8
+		f.BothParagraphs(layout.Fine, words.New("site.unseen", "{0} from memory: read the stamp in the box before its volume is counted on.", unseen))
+		f.Y += 0.8
 	}
-	f.y += s.line()
-	g.titleRow(s, f.y, f.page.b.o.Voice)
-	if second := f.page.b.o.Second; second != nil {
-		f.y += fine.line()
-		g.titleRow(fine, f.y, *second)
+	f.Y += s.Line()
+	g.titleRow(s, f.Y, f.page.b.Voice)
+	if second := f.page.b.Second; second != nil {
+		f.Y += layout.Fine.Line()
+		g.titleRow(layout.Fine, f.Y, *second)
 	}
-	f.y += 1.3
-	f.page.add(hline(f.left()-overhang, f.right(), f.y, pen(divider)))
+	f.Y += 1.3
+	f.page.Add(layout.HLine(f.Left()-layout.Overhang, f.Right(), f.Y, layout.Pen(layout.Divider)))
 	g.shade = false
 }
 
@@ -149,14 +138,14 @@ func (g *grid) header() {
 func (g *grid) onward() {
 	f := g.f
 	b := f.page.b
-	s := style{size: small, muted: true}
-	if f.isLast() {
-		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.continues", "The schedule continues on sheet {0}.", b.number(f.page)+1)))
+	s := layout.Style{Size: layout.Small, Muted: true}
+	if f.IsLast() {
+		f.page.Add(s.At(f.Left(), f.Y+3.6, b.Say("site.continues", "The schedule continues on sheet {0}.", b.number(f.page)+1)))
 	} else {
-		f.page.add(s.at(f.left(), f.y+3.6, b.say("site.beside", "The schedule continues in the next column.")))
+		f.page.Add(s.At(f.Left(), f.Y+3.6, b.Say("site.beside", "The schedule continues in the next column.")))
 	}
-	f.next()
-	f.heading(b.both("site.again", "Opening schedule, continued"), 14)
+	f.Next()
+	f.Heading(b.Both("site.again", "Opening schedule, continued"), 14)
 	g.header()
 }
 
@@ -166,15 +155,15 @@ func (g *grid) room(r table.Row, again bool) {
 	b := f.page.b
 	name := b.schedule.Cell(r, "room").Text
 	if name == "" {
-		name = b.say("site.nowhere", "In no room")
+		name = b.Say("site.nowhere", "In no room")
 	}
 	if again {
-		name = b.say("site.room-again", "{0}, continued", name)
+		name = b.Say("site.room-again", "{0}, continued", name)
 	}
-	s := style{size: body, bold: true}
-	f.page.add(s.at(f.left(), f.y+roomTall-1.6, s.fit(name, f.width())))
-	f.y += roomTall
-	f.page.add(hline(f.left()-overhang, f.right(), f.y, pen(hairline)))
+	s := layout.Style{Size: layout.Body, Bold: true}
+	f.page.Add(s.At(f.Left(), f.Y+layout.GroupTall-1.6, s.Fit(name, f.Width())))
+	f.Y += layout.GroupTall
+	f.page.Add(layout.HLine(f.Left()-layout.Overhang, f.Right(), f.Y, layout.Pen(layout.Hairline)))
 	g.shade = false
 }
 
@@ -185,8 +174,6 @@ type gridRow struct {
 	tall  float64
 }
 
-const rowPad = 1.2
-
 // The most lines of a cell and of what follows under the kind: the table as a file has
 // the whole.
 const (
@@ -195,26 +182,26 @@ const (
 )
 
 func (g *grid) row(r table.Row) gridRow {
-	row := gridRow{of: r.Of, tall: plain.line() + rowPad}
+	row := gridRow{of: r.Of, tall: layout.Plain.Line() + layout.RowPad}
 	x := 0.0
 	for _, c := range g.columns {
 		y := 0.0
 		var runs []scene.Run
-		put := func(s style, text string) {
-			y += plain.line()
+		put := func(s layout.Style, text string) {
+			y += layout.Plain.Line()
 			if c.right {
-				right := x + c.width - cellPad - c.pad
+				right := x + c.width - layout.CellPad - c.pad
 				figure, isUnseen := strings.CutSuffix(text, unseen)
-				if s.width(figure) > c.width-1 {
-					s.size = small
+				if s.Width(figure) > c.width-1 {
+					s.Size = layout.Small
 				}
-				runs = append(runs, s.right().at(right, y-0.3, figure))
+				runs = append(runs, s.Right().At(right, y-0.3, figure))
 				if isUnseen { // it hangs, so that figures stand in line
-					runs = append(runs, style{size: small}.at(right+0.2, y-0.3, unseen))
+					runs = append(runs, layout.Style{Size: layout.Small}.At(right+0.2, y-0.3, unseen))
 				}
 				return
 			}
-			runs = append(runs, s.at(x, y-0.3, text))
+			runs = append(runs, s.At(x, y-0.3, text))
 		}
 		if c.lines != nil {
 			for _, text := range c.lines(g, r) {
@@ -224,12 +211,12 @@ func (g *grid) row(r table.Row) gridRow {
 			}
 		}
 		if c.id == "what" {
-			for _, line := range atMost(fine.wrap(g.remarks(r), c.width-cellPad-1.5), mostRemarks) {
-				put(fine, line)
+			for _, line := range layout.AtMost(layout.Fine.Wrap(g.remarks(r), c.width-layout.CellPad-1.5), mostRemarks) {
+				put(layout.Fine, line)
 			}
 		}
 		row.cells = append(row.cells, runs)
-		row.tall = max(row.tall, y+rowPad)
+		row.tall = max(row.tall, y+layout.RowPad)
 		x += c.width
 	}
 	return row
@@ -240,35 +227,28 @@ func (g *grid) broken(c column, text string) []string {
 	if c.right {
 		return []string{text}
 	}
-	return atMost(c.style.wrap(text, c.width-cellPad), mostLines)
+	return layout.AtMost(c.style.Wrap(text, c.width-layout.CellPad), mostLines)
 }
-
-// overhang is how far rules and grounds of rows begin left of the text, so that both are
-// of one width.
-const overhang = 1.0
 
 // draw puts a row down, every other one on a faint ground.
 func (g *grid) draw(row gridRow) {
 	f := g.f
 	if g.shade {
-		f.page.add(band(f.left()-overhang, f.right(), f.y, row.tall))
+		f.page.Add(layout.Band(f.Left()-layout.Overhang, f.Right(), f.Y, row.tall))
 	}
 	g.shade = !g.shade
 	for _, runs := range row.cells {
 		for _, run := range runs {
-			run.At = run.At.Add(scene.Point{X: f.left(), Y: f.y})
-			f.page.add(run)
+			run.At = run.At.Add(scene.Point{X: f.Left(), Y: f.Y})
+			f.page.Add(run)
 		}
 	}
 	if worst := f.page.b.worst(row.of); worst != nil {
-		first := plain.line()
-		f.page.add(markFor(*worst, scene.Point{X: f.right() - 1.2, Y: f.y + (first+rowPad)/2})...)
+		first := layout.Plain.Line()
+		f.page.Add(markFor(*worst, scene.Point{X: f.Right() - 1.2, Y: f.Y + (first+layout.RowPad)/2})...)
 	}
-	f.y += row.tall
+	f.Y += row.tall
 }
-
-// faint is the ground of every other row: it prints, and a figure on it reads.
-var faint = scene.Color{R: 0xf1, G: 0xf1, B: 0xf1, A: 0xff}
 
 // worst returns the gravest finding of an opening, or nil.
 func (b *book) worst(id plan.ID) *rule.Finding { return b.found.worst[id] }

@@ -11,6 +11,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
@@ -98,7 +99,7 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if o.Paper.Width == 0 {
 		o.Paper = paper.Usual(o.Voice.System)
 	}
-	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o}
+	b := &book{ix: ix, plan: ix.Plan(), result: result, found: newFound(ix, result.All()), o: o, Languages: layout.Languages{Voice: o.Voice, Second: o.Second}}
 	if b.plan.Header == nil {
 		b.plan.Header = &plan.Header{}
 	}
@@ -113,15 +114,16 @@ func (b *book) finished() (scenes []*scene.Scene) {
 		}
 		p.finish(i+1, len(b.pages))
 		if b.o.Packed {
-			p.scene.Pack()
+			p.Scene.Pack()
 		}
-		scenes = append(scenes, p.scene)
+		scenes = append(scenes, p.Scene)
 	}
 	return scenes
 }
 
 // book is the set of pages in the making.
 type book struct {
+	layout.Languages
 	ix       *index.Index
 	plan     plan.Plan
 	result   fill.Result
@@ -136,10 +138,6 @@ type book struct {
 	// over draws more on each part of a plan in tiles; it may be nil.
 	over    func(p *page, d drawnLevel, window scene.Rect)
 	isDraft bool // only to see how much room things take
-}
-
-func (b *book) say(id, english string, args ...any) string {
-	return b.o.Voice.Say(words.New(id, english, args...))
 }
 
 // FitError says that a level takes more pages than anyone wants, and what would do.

@@ -17,6 +17,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/level"
 	"studbay/render/paper"
 	"studbay/render/scene"
@@ -41,9 +42,9 @@ func build(t testing.TB, p plan.Plan, o Options) []*scene.Scene {
 
 func rules(p paper.Paper) proof.Rules {
 	return proof.Rules{
-		Frame:     (&book{o: Options{Paper: p}}).frame(),
-		LeastText: small * scene.PointSize,
-		LeastLine: hairline * scene.PointSize,
+		Frame:     layout.FrameOf(p),
+		LeastText: layout.Small * scene.PointSize,
+		LeastLine: layout.Hairline * scene.PointSize,
 	}
 }
 
@@ -66,8 +67,8 @@ func TestPagesReadClean(t *testing.T) {
 // TestProofreaderSees holds that the proofreader is not blind.
 func TestProofreaderSees(t *testing.T) {
 	s := &scene.Scene{Width: 11 * unit.Inch, Height: 17 * unit.Inch / 2}
-	s.Add(plain.at(50, 50, "over"), plain.at(51, 50.5, "under"), plain.at(2, 50, "out"), style{size: 5}.at(90, 90, "tiny"),
-		hline(100, 140, 119, pen(0.1)), plain.at(110, 120, "struck"))
+	s.Add(layout.Plain.At(50, 50, "over"), layout.Plain.At(51, 50.5, "under"), layout.Plain.At(2, 50, "out"), layout.Style{Size: 5}.At(90, 90, "tiny"),
+		layout.HLine(100, 140, 119, layout.Pen(0.1)), layout.Plain.At(110, 120, "struck"))
 	got := strings.Join(proof.Read(s, rules(paper.All[0])), "\n")
 	for _, want := range []string{`"over" lies on "under"`, "ink leaves the frame", `"tiny" is 5.00 pt`, "0.100 pt wide", `runs through "struck"`} {
 		if !strings.Contains(got, want) {
@@ -85,9 +86,9 @@ func TestFiguresStayWhole(t *testing.T) {
 		"distance": {`≈ 28' 10-13/16"`, "≈ 18.888 m"},
 		"fill":     {"188.75 / 188.00"},
 	}
-	for _, c := range columnsFor(sideColumn, mostRank) {
+	for _, c := range columnsFor(layout.SideColumn, mostRank) {
 		for _, text := range wide[c.id] {
-			if w := c.style.width(text); w > c.width-0.8 {
+			if w := c.style.Width(text); w > c.width-0.8 {
 				t.Errorf("%s is %.1f mm wide, its column %.1f", text, w, c.width)
 			}
 		}
@@ -109,7 +110,7 @@ func TestColumnsFollowTheWidth(t *testing.T) {
 		want  int // columns
 		why   string
 	}{
-		{110, 8, "the least"}, {sideColumn, 10, "with source and circuit"}, {wideColumn, 12, "with wall and controls"}, {249, 14, "with bottom and top"},
+		{110, 8, "the least"}, {layout.SideColumn, 10, "with source and circuit"}, {layout.WideColumn, 12, "with wall and controls"}, {249, 14, "with bottom and top"},
 	} {
 		got, sum := columnsFor(tt.width, mostRank), 0.0
 		for _, c := range got {
@@ -125,7 +126,7 @@ func TestOnlyInkAndTheRedOfAStop(t *testing.T) {
 	for _, page := range build(t, plantest.House(5, 60), Options{}) {
 		for c := range proof.Colors(page) {
 			if c.R != c.G || c.G != c.B {
-				if c != theme.Stop {
+				if c != layout.Theme.Stop {
 					t.Errorf("a page has the colour %v", c)
 				}
 			}
@@ -182,7 +183,7 @@ func TestLegendIsJustTheSymbolsUsed(t *testing.T) {
 	ix := index.New(p)
 	ground := p.Levels[0].ID
 	extent, _ := ix.Extent(ground)
-	m := render.SheetMedium(unit.Inch/4, unit.Foot, *theme, words.Voice{})
+	m := render.SheetMedium(unit.Inch/4, unit.Foot, *layout.Theme, words.Voice{})
 	pieces := level.Draw(ix, ground, nil, m, extent)
 	want := map[Sign]map[string]bool{}
 	drawn := 0

@@ -10,6 +10,7 @@ import (
 	"studbay/fill/takeoff"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -28,8 +29,8 @@ func (b *book) pagesNamed(name string) func() *page {
 	return func() *page {
 		p := b.newPage(name, 0)
 		if !first {
-			p.part = b.say("sheet.continued", "continued")
-			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+			p.part = b.Say("sheet.continued", "continued")
+			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 		}
 		first = false
 		return p
@@ -42,13 +43,13 @@ func (b *book) supplies() error {
 	if w == nil || len(w.Shopping()) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.both("supplies.title", "What to buy"))
+	onward := b.pagesNamed(b.Both("supplies.title", "What to buy"))
 	f := newFlow(onward(), supplyColumn, onward)
 	all := w.Shopping()
-	f.table(&tabled{columns: slices.Clone(shoppingColumns)}, b.both("list.shopping", "Shopping list"), b.shoppingRows(all))
-	f.bothParagraphs(plain, words.New("supplies.pay", "To pay {0}; used in the work {1}, spare and left in packs {2}.",
+	f.Table(&layout.Table{Columns: slices.Clone(shoppingColumns)}, b.Both("list.shopping", "Shopping list"), b.shoppingRows(all))
+	f.BothParagraphs(layout.Plain, words.New("supplies.pay", "To pay {0}; used in the work {1}, spare and left in packs {2}.",
 		takeoff.Pay(all, w.Book.Zero()), w.Cost(), less(takeoff.Pay(all, w.Book.Zero()), w.Cost())))
-	f.bothParagraphs(fine, words.New("supplies.how", "Spare: a tenth of all but devices and boards, at least one (common practice). Prices: {0}. No tax. What has no price in the book has none here, and is in no sum.", w.Book.Text()))
+	f.BothParagraphs(layout.Fine, words.New("supplies.how", "Spare: a tenth of all but devices and boards, at least one (common practice). Prices: {0}. No tax. What has no price in the book has none here, and is in no sum.", w.Book.Text()))
 	return nil
 }
 
@@ -60,23 +61,23 @@ func less(a, b unit.Money) unit.Money {
 // supplyColumn is the least width of the one column of the page.
 const supplyColumn = 176.0
 
-var shoppingColumns = []tableColumn{
-	{width: 6, style: plain}, // to tick off
-	{title: words.New("list.item", "Item"), style: plain},
-	{title: words.New("list.need", "Need"), width: 18, right: true, style: plain},
-	{title: words.New("list.spare", "Spare"), width: 16, right: true, style: plain},
-	{title: words.New("list.buy", "Buy"), width: 14, right: true, style: strong},
-	{title: words.New("supplies.in", "in"), width: 34, style: plain},
-	{title: words.New("list.pay", "Pay"), width: 22, right: true, style: plain},
+var shoppingColumns = []layout.Column{
+	{Width: 6, Style: layout.Plain}, // to tick off
+	{Title: words.New("list.item", "Item"), Style: layout.Plain},
+	{Title: words.New("list.need", "Need"), Width: 18, Right: true, Style: layout.Plain},
+	{Title: words.New("list.spare", "Spare"), Width: 16, Right: true, Style: layout.Plain},
+	{Title: words.New("list.buy", "Buy"), Width: 14, Right: true, Style: layout.Strong},
+	{Title: words.New("supplies.in", "in"), Width: 34, Style: layout.Plain},
+	{Title: words.New("list.pay", "Pay"), Width: 22, Right: true, Style: layout.Plain},
 }
 
-func (b *book) shoppingRows(all []takeoff.Buy) (rows []tableRow) {
+func (b *book) shoppingRows(all []takeoff.Buy) (rows []layout.Row) {
 	for _, buy := range all {
-		row := tableRow{group: b.o.Voice.Say(buy.Part.Group.Text()), cells: []string{
-			"[  ]", b.o.Voice.Say(buy.Part.Name), b.amount(buy.Part, buy.Quantity), b.amount(buy.Part, buy.Spare), "", "", b.say("takeoff.no-price", "no price"),
+		row := layout.Row{Group: b.Voice.Say(buy.Part.Group.Text()), Cells: []string{
+			"[  ]", b.Voice.Say(buy.Part.Name), b.amount(buy.Part, buy.Quantity), b.amount(buy.Part, buy.Spare), "", "", b.Say("takeoff.no-price", "no price"),
 		}}
 		if buy.HasPrice() {
-			row.cells[4], row.cells[5], row.cells[6] = strconv.FormatInt(buy.Packs, 10), b.packs(buy), buy.Pay.String()
+			row.Cells[4], row.Cells[5], row.Cells[6] = strconv.FormatInt(buy.Packs, 10), b.packs(buy), buy.Pay.String()
 		}
 		rows = append(rows, row)
 	}
@@ -89,9 +90,9 @@ func (b *book) amount(p price.Part, q price.Quantity) string {
 	}
 	switch p.Unit {
 	case "ft":
-		return b.say("supplies.feet", "{0} ft", q.String())
+		return b.Say("supplies.feet", "{0} ft", q.String())
 	case "in":
-		return b.say("supplies.inches", "{0} in", q.String())
+		return b.Say("supplies.inches", "{0} in", q.String())
 	}
 	return q.String()
 }
@@ -102,11 +103,11 @@ func (b *book) packs(buy takeoff.Buy) string {
 	case per == price.One:
 		return ""
 	case buy.Part.Unit == "in":
-		return b.say("supplies.boards", "boards of {0} in", per.String())
+		return b.Say("supplies.boards", "boards of {0} in", per.String())
 	case buy.Part.Unit == "ft":
-		return b.say("supplies.coils", "coils of {0} ft", per.String())
+		return b.Say("supplies.coils", "coils of {0} ft", per.String())
 	default:
-		return b.say("supplies.packs", "packs of {0}", per.String())
+		return b.Say("supplies.packs", "packs of {0}", per.String())
 	}
 }
 
@@ -116,11 +117,11 @@ func (b *book) cuttings() error {
 	if w == nil {
 		return nil
 	}
-	list, lists := w.CutList(), &table.Lists{Index: b.ix, Takeoff: w, Voice: b.o.Voice}
+	list, lists := w.CutList(), &table.Lists{Index: b.ix, Takeoff: w, Voice: b.Voice}
 	if len(list.Boards)+b.plan.Cables.Len()+b.plan.Circuits.Len() == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.both("cuttings.title", "Blocks, cables, panel and switches"))
+	onward := b.pagesNamed(b.Both("cuttings.title", "Blocks, cables, panel and switches"))
 	f := newFlow(onward(), supplyColumn, onward)
 	f.boards(list)
 	for _, l := range table.AllLists {
@@ -128,7 +129,7 @@ func (b *book) cuttings() error {
 			continue
 		}
 		t := lists.Of(l)
-		f.table(&tabled{columns: listColumns(t)}, b.both("cuttings.list", "{0}", l.Title), b.listRows(t))
+		f.Table(&layout.Table{Columns: listColumns(t)}, b.Both("cuttings.list", "{0}", l.Title), b.listRows(t))
 	}
 	return nil
 }
@@ -141,31 +142,31 @@ var listWidths = map[string]float64{
 }
 
 // listColumns are those of a list on paper: what is text takes what is left.
-func listColumns(t table.Table) (columns []tableColumn) {
+func listColumns(t table.Table) (columns []layout.Column) {
 	for _, c := range t.Columns {
-		col := tableColumn{title: c.Title, width: 20, right: c.Kind != table.Text, style: plain}
+		col := layout.Column{Title: c.Title, Width: 20, Right: c.Kind != table.Text, Style: layout.Plain}
 		if wide, isOwn := listWidths[c.ID]; isOwn {
-			col.width = wide
+			col.Width = wide
 		}
 		columns = append(columns, col)
 	}
 	return columns
 }
 
-func (b *book) listRows(t table.Table) (rows []tableRow) {
+func (b *book) listRows(t table.Table) (rows []layout.Row) {
 	for _, r := range t.Rows {
 		var cells []string
 		for _, c := range r.Cells {
 			switch c.Kind {
 			case table.Length:
-				cells = append(cells, b.say("supplies.length", "{0}", c.Length))
+				cells = append(cells, b.Say("supplies.length", "{0}", c.Length))
 			case table.Number:
 				cells = append(cells, strconv.Itoa(c.Number))
 			default:
 				cells = append(cells, c.Text)
 			}
 		}
-		rows = append(rows, tableRow{cells: cells})
+		rows = append(rows, layout.Row{Cells: cells})
 	}
 	return rows
 }
@@ -183,21 +184,21 @@ func (f *flow) boards(l nest.List) {
 		return
 	}
 	b := f.page.b
-	f.heading(b.both("cuttings.boards", "Cut list"), 30)
-	f.bothParagraphs(fine, cutHow(l))
-	f.space(2)
-	scale := (f.width() - boardLeft - 2) / l.Stock.Board.Millimetres()
+	f.Heading(b.Both("cuttings.boards", "Cut list"), 30)
+	f.BothParagraphs(layout.Fine, cutHow(l))
+	f.Space(2)
+	scale := (f.Width() - boardLeft - 2) / l.Stock.Board.Millimetres()
 	for i, board := range l.Boards {
-		f.need(boardTall + boardUnder)
+		f.Need(boardTall + boardUnder)
 		f.board(l, board, i+1, scale)
 	}
-	f.bothParagraphs(plain, words.New("cuttings.stops", "Set the stop once for each length: {0}.", b.stops(l)))
+	f.BothParagraphs(layout.Plain, words.New("cuttings.stops", "Set the stop once for each length: {0}.", b.stops(l)))
 	if len(l.TooLong) > 0 {
 		var tags []string
 		for _, p := range l.TooLong {
 			tags = append(tags, p.For)
 		}
-		f.bothParagraphs(plain, words.New("cuttings.too-long", "Longer than a board, to be pieced together: {0}.", strings.Join(tags, ", ")))
+		f.BothParagraphs(layout.Plain, words.New("cuttings.too-long", "Longer than a board, to be pieced together: {0}.", strings.Join(tags, ", ")))
 	}
 }
 
@@ -217,7 +218,7 @@ func (b *book) stops(l nest.List) string {
 	slices.Reverse(lengths)
 	var all []string
 	for _, length := range lengths {
-		all = append(all, b.say("cuttings.stop", "{0} × {1} ({2})", words.Height(length), len(tags[length]), strings.Join(tags[length], ", ")))
+		all = append(all, b.Say("cuttings.stop", "{0} × {1} ({2})", words.Height(length), len(tags[length]), strings.Join(tags[length], ", ")))
 	}
 	return strings.Join(all, "; ")
 }
@@ -238,35 +239,35 @@ func cutHow(l nest.List) words.Text {
 
 func (f *flow) board(l nest.List, board nest.Board, number int, scale float64) {
 	b := f.page.b
-	x0, top := f.left()+boardLeft, f.y
+	x0, top := f.Left()+boardLeft, f.Y
 	wide := l.Stock.Board.Millimetres() * scale
-	f.page.add(strong.at(f.left(), top+boardTall/2+1, strconv.Itoa(number)))
-	f.page.add(scene.Stroke{Path: scene.Rect{Min: scene.Point{X: x0, Y: top}, Max: scene.Point{X: x0 + wide, Y: top + boardTall}}.Path(), Pen: pen(divider)})
+	f.page.Add(layout.Strong.At(f.Left(), top+boardTall/2+1, strconv.Itoa(number)))
+	f.page.Add(scene.Stroke{Path: scene.Rect{Min: scene.Point{X: x0, Y: top}, Max: scene.Point{X: x0 + wide, Y: top + boardTall}}.Path(), Pen: layout.Pen(layout.Divider)})
 	at := unit.Length(0)
 	var ends [2]float64 // of the figures in the two rows under the board
 	for i, mark := range board.Marks(l.Stock) {
 		left, right := x0+at.Millimetres()*scale, x0+mark.Millimetres()*scale
 		at = mark + l.Stock.Kerf
 		if mark < l.Stock.Board {
-			f.page.add(vline(right, top, top+boardTall, pen(divider)))
+			f.page.Add(layout.VLine(right, top, top+boardTall, layout.Pen(layout.Divider)))
 		}
 		middle := (left + right) / 2
-		if text := b.length(board.Pieces[i].Length); strong.width(text) < right-left-1 {
-			f.page.add(centred(strong).at(middle, top+3.6, text))
-			f.page.add(centred(fine).at(middle, top+7.2, fine.fit(board.Pieces[i].For, right-left-1)))
+		if text := b.length(board.Pieces[i].Length); layout.Strong.Width(text) < right-left-1 {
+			f.page.Add(centred(layout.Strong).At(middle, top+3.6, text))
+			f.page.Add(centred(layout.Fine).At(middle, top+7.2, layout.Fine.Fit(board.Pieces[i].For, right-left-1)))
 		}
 		text, row := b.length(mark), 0
-		half := fine.width(text) / 2
+		half := layout.Fine.Width(text) / 2
 		if right-half < ends[0]+1 {
 			row = 1
 		}
 		if right-half > ends[row] {
 			ends[row] = right + half
-			f.page.add(centred(fine).at(right, top+boardTall+3.2+float64(row)*fine.line(), text))
+			f.page.Add(centred(layout.Fine).At(right, top+boardTall+3.2+float64(row)*layout.Fine.Line(), text))
 		}
 	}
 	if rest := board.Rest.Millimetres() * scale; rest > 14 {
-		f.page.add(fine.right().at(x0+wide-1.5, top+boardTall/2+1, b.say("cuttings.rest", "{0} left", words.Height(board.Rest))))
+		f.page.Add(layout.Fine.Right().At(x0+wide-1.5, top+boardTall/2+1, b.Say("cuttings.rest", "{0} left", words.Height(board.Rest))))
 	}
-	f.y = top + boardTall + boardUnder
+	f.Y = top + boardTall + boardUnder
 }

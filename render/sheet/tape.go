@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"studbay/plan/unit"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 )
@@ -50,17 +51,17 @@ func (t tape) each(upTo unit.Length, f func(n int, at unit.Length)) {
 // tape draws the marks along a level's drawing, from the upper left corner of its rooms
 // to the last mark short of the lower right one, as far as a window shows it.
 func (p *page) tape(d drawnLevel, window scene.Rect) {
-	t, edge := tapeFor(d.scale), p.main
+	t, edge := tapeFor(d.scale), p.Main
 	origin := d.medium.ToScene(d.rooms.Min)
-	s := style{size: small, muted: true}
+	s := layout.Style{Size: layout.Small, Muted: true}
 	t.each(d.rooms.Width(), func(n int, at unit.Length) {
 		x := origin.X + d.medium.Length(at)
 		if x < window.Min.X || x > window.Max.X {
 			return
 		}
-		p.add(vline(x, edge.Min.Y, edge.Min.Y+t.mark(n), pen(hairline)))
+		p.Add(layout.VLine(x, edge.Min.Y, edge.Min.Y+t.mark(n), layout.Pen(layout.Hairline)))
 		if n%t.major == 0 {
-			p.add(centred(s).at(x, edge.Min.Y+4.9, t.figure(n)))
+			p.Add(centred(s).At(x, edge.Min.Y+4.9, t.figure(n)))
 		}
 	})
 	t.each(d.rooms.Height(), func(n int, at unit.Length) {
@@ -68,14 +69,14 @@ func (p *page) tape(d drawnLevel, window scene.Rect) {
 		if y < window.Min.Y || y > window.Max.Y {
 			return
 		}
-		p.add(hline(edge.Min.X, edge.Min.X+t.mark(n), y, pen(hairline)))
+		p.Add(layout.HLine(edge.Min.X, edge.Min.X+t.mark(n), y, layout.Pen(layout.Hairline)))
 		if n%t.major == 0 {
-			p.add(s.at(edge.Min.X+2.8, y+s.cap()/2, t.figure(n)))
+			p.Add(s.At(edge.Min.X+2.8, y+s.Cap()/2, t.figure(n)))
 		}
 	})
 }
 
-func centred(s style) style {
-	s.align = scene.Center
+func centred(s layout.Style) layout.Style {
+	s.Align = scene.Center
 	return s
 }

@@ -7,6 +7,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 )
@@ -99,8 +100,8 @@ func (b *book) drawTiles(l *plan.Level, extent geom.Box) (drawnLevel, error) {
 	scales := []paper.Scale{b.o.Scale}
 	if b.o.Scale.IsFit() {
 		scales = nil
-		for _, s := range paper.ScalesOf(b.o.Voice.System) {
-			if s.Times() >= leastTiled[b.o.Voice.System].Times() {
+		for _, s := range paper.ScalesOf(b.Voice.System) {
+			if s.Times() >= leastTiled[b.Voice.System].Times() {
 				scales = append([]paper.Scale{s}, scales...)
 			}
 		}
@@ -178,9 +179,7 @@ func struckAt(x float64, symbols []taken) (n int) {
 
 // tileArea is where a part of a plan goes on a page of its own.
 func (b *book) tileArea() scene.Rect {
-	main := b.frame()
-	main.Max.Y -= titleTall
-	return (&page{main: main}).planArea()
+	return (&page{Page: layout.New(b.o.Paper, b.Languages, 0)}).planArea()
 }
 
 // tilesAt returns about how many pages an outline takes at a scale.
@@ -221,8 +220,8 @@ func (b *book) tiled(l *plan.Level, name string, d drawnLevel) (all []render.Pie
 		}
 	}
 	for i, at := range parts {
-		part := b.say("sheet.part", "part {0} of {1}", i+1, len(parts))
-		p := b.newPage(b.say("sheet.named-part", "{0}, {1}", name, part), 0)
+		part := b.Say("sheet.part", "part {0} of {1}", i+1, len(parts))
+		p := b.newPage(b.Say("sheet.named-part", "{0}, {1}", name, part), 0)
 		p.name, p.part = name, part
 		all = append(all, p.tile(l, d, at)...)
 	}
@@ -258,7 +257,7 @@ func (p *page) tile(l *plan.Level, d drawnLevel, at tileAt) []render.Piece {
 			shown = append(shown, piece)
 		}
 	}
-	p.add(scene.Group{Layer: scene.Layer{Name: l.Name, Clip: &window}, Items: render.Items(shown)})
+	p.Add(scene.Group{Layer: scene.Layer{Name: l.Name, Clip: &window}, Items: render.Items(shown)})
 	d.pieces = shown
 	if p.b.over != nil {
 		p.b.over(p, d, window)
@@ -297,16 +296,16 @@ func (p *page) matchLines(t *tiling, at tileAt, seam, window scene.Rect) (lines 
 
 // matchLine draws the line, the end of what is shown beyond it, and where it goes on.
 func (p *page) matchLine(l matchLine) {
-	heavy := pen(1.4)
+	heavy := layout.Pen(1.4)
 	heavy.Dash = []float64{7, 1.6, 1.6, 1.6}
-	end := pen(hairline)
-	end.Color, end.Dash = theme.Muted, []float64{1.2, 1.2}
+	end := layout.Pen(layout.Hairline)
+	end.Color, end.Dash = layout.Theme.Muted, []float64{1.2, 1.2}
 	off := l.out.Mul(overlap)
-	p.add(
+	p.Add(
 		scene.Stroke{Path: scene.LinePath(l.a, l.b), Pen: heavy},
 		scene.Stroke{Path: scene.LinePath(l.a.Add(off), l.b.Add(off)), Pen: end})
 	middle := l.a.Add(l.b).Mul(0.5).Add(l.out.Mul(overlap + matchText/2))
-	run := centred(style{size: body, bold: true}).at(middle.X, middle.Y, p.b.say("match.line", "Match line · see sheet {0}", l.sheet))
+	run := centred(layout.Style{Size: layout.Body, Bold: true}).At(middle.X, middle.Y, p.b.Say("match.line", "Match line · see sheet {0}", l.sheet))
 	run.Angle, run.VAlign = l.angle, scene.Middle
-	p.add(run)
+	p.Add(run)
 }

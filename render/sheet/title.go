@@ -6,6 +6,7 @@ import (
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/symbol"
@@ -14,7 +15,7 @@ import (
 // titleBlock draws what stands at the foot of a page: what it is, the caution, and the
 // fields that tell one print from another.
 func (p *page) titleBlock(number, of int) {
-	box := scene.Rect{Min: scene.Point{X: p.frame.Min.X, Y: p.main.Max.Y}, Max: scene.Point{X: p.main.Max.X, Y: p.frame.Max.Y}}
+	box := scene.Rect{Min: scene.Point{X: p.Frame.Min.X, Y: p.Main.Max.Y}, Max: scene.Point{X: p.Main.Max.X, Y: p.Frame.Max.Y}}
 	right := box.Max.X
 	if p.north {
 		right = p.northBox(box)
@@ -30,23 +31,23 @@ func (p *page) titleBlock(number, of int) {
 }
 
 func (p *page) titles(box scene.Rect) {
-	x, width := box.Min.X+gutter, box.Width()-2*gutter
-	big := style{size: title, bold: true}
-	for big.size > heading && big.width(p.b.plan.Header.Title) > width {
-		big.size--
+	x, width := box.Min.X+layout.Gutter, box.Width()-2*layout.Gutter
+	big := layout.Style{Size: layout.Title, Bold: true}
+	for big.Size > layout.Heading && big.Width(p.b.plan.Header.Title) > width {
+		big.Size--
 	}
-	y := box.Min.Y + 3.2 + big.cap()
-	p.add(big.at(x, y, big.fit(p.b.plan.Header.Title, width)))
-	name := style{size: 8.5}
-	y += name.line() + 0.6
-	p.add(name.at(x, y, name.fit(p.fullName(), width)))
+	y := box.Min.Y + 3.2 + big.Cap()
+	p.Add(big.At(x, y, big.Fit(p.b.plan.Header.Title, width)))
+	name := layout.Style{Size: 8.5}
+	y += name.Line() + 0.6
+	p.Add(name.At(x, y, name.Fit(p.fullName(), width)))
 	lines := p.cautionLines(width, box.Max.Y-1.4-y)
-	y = max(y+fine.line()+0.4, box.Max.Y-2.6-float64(len(lines)-1)*fine.line())
+	y = max(y+layout.Fine.Line()+0.4, box.Max.Y-2.6-float64(len(lines)-1)*layout.Fine.Line())
 	for _, line := range lines {
 		if y <= box.Max.Y-1 {
-			p.add(fine.at(x, y, line))
+			p.Add(layout.Fine.At(x, y, line))
 		}
-		y += fine.line()
+		y += layout.Fine.Line()
 	}
 }
 
@@ -97,13 +98,13 @@ func (p *page) titleCells(box scene.Rect, right float64, number, of int) float64
 	h := p.b.plan.Header
 	var all []titleCell
 	for _, f := range []titleCell{
-		{p.b.both("sheet.scale", "Scale"), p.scale},
-		{p.b.both("sheet.number", "Sheet"), p.b.say("sheet.of", "{0} of {1}", number, of)},
-		{p.b.both("sheet.drawn", "Drawn"), h.Date},
-		{p.b.both("sheet.revision", "Revision"), h.Revision},
-		{p.b.both("sheet.author", "By"), h.Author},
-		{p.b.both("sheet.site", "Site"), h.Site},
-		{p.b.both("sheet.client", "For"), h.Client},
+		{p.b.Both("sheet.scale", "Scale"), p.scale},
+		{p.b.Both("sheet.number", "Sheet"), p.b.Say("sheet.of", "{0} of {1}", number, of)},
+		{p.b.Both("sheet.drawn", "Drawn"), h.Date},
+		{p.b.Both("sheet.revision", "Revision"), h.Revision},
+		{p.b.Both("sheet.author", "By"), h.Author},
+		{p.b.Both("sheet.site", "Site"), h.Site},
+		{p.b.Both("sheet.client", "For"), h.Client},
 	} {
 		if f.value != "" {
 			all = append(all, f)
@@ -121,10 +122,10 @@ const mostCell = 42
 
 // cellColumn draws one or two of them left of a place and returns where they begin.
 func (p *page) cellColumn(box scene.Rect, right float64, pair []titleCell) float64 {
-	label, value := style{size: small, muted: true}, style{size: 8}
+	label, value := layout.Style{Size: layout.Small, Muted: true}, layout.Style{Size: 8}
 	wide := 0.0
 	for _, f := range pair {
-		wide = max(wide, label.width(f.name), min(value.width(f.value), mostCell))
+		wide = max(wide, label.Width(f.name), min(value.Width(f.value), mostCell))
 	}
 	x := right - wide - 8
 	half := box.Height() / 2
@@ -133,24 +134,24 @@ func (p *page) cellColumn(box scene.Rect, right float64, pair []titleCell) float
 		if len(pair) == 1 {
 			y += half / 2
 		}
-		p.add(label.at(x+4, y, f.name))
-		p.add(value.at(x+4, y+value.line()+0.6, value.fit(f.value, wide+0.1)))
+		p.Add(label.At(x+4, y, f.name))
+		p.Add(value.At(x+4, y+value.Line()+0.6, value.Fit(f.value, wide+0.1)))
 	}
 	if len(pair) == 2 {
-		p.add(hline(x, right, box.Min.Y+half, pen(hairline)))
+		p.Add(layout.HLine(x, right, box.Min.Y+half, layout.Pen(layout.Hairline)))
 	}
-	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	p.Add(layout.VLine(x, box.Min.Y, box.Max.Y, layout.Pen(layout.Hairline)))
 	return x
 }
 
 // northBox draws the arrow in a box of its own, and returns where that begins.
 func (p *page) northBox(box scene.Rect) float64 {
 	x := box.Max.X - 17
-	p.add(symbol.North{
+	p.Add(symbol.North{
 		Middle: scene.Point{X: x + 8.5, Y: box.Min.Y + 14.5}, Size: 11, Turn: -float64(p.b.plan.Header.North),
-		Letter: p.b.say("wind.short.n", "N"), Ink: theme.Ink,
+		Letter: p.b.Say("wind.short.n", "N"), Ink: layout.Theme.Ink,
 	}.Items()...)
-	p.add(vline(x, box.Min.Y, box.Max.Y, pen(hairline)))
+	p.Add(layout.VLine(x, box.Min.Y, box.Max.Y, layout.Pen(layout.Hairline)))
 	return x
 }
 
@@ -169,15 +170,15 @@ func (p *page) scaleBar(at scene.Point, s paper.Scale) float64 {
 		labels = c.labels
 	}
 	bar := symbol.ScaleBar{
-		At: at, Step: scene.MM(step) * s.Times(), Height: 1.5, Labels: labels, TextSize: style{size: small}.mm(),
-		Line: pen(divider).Width, Ink: theme.Ink, Paper: theme.Paper,
+		At: at, Step: scene.MM(step) * s.Times(), Height: 1.5, Labels: labels, TextSize: layout.Style{Size: layout.Small}.MM(),
+		Line: layout.Pen(layout.Divider).Width, Ink: layout.Theme.Ink, Paper: layout.Theme.Paper,
 	}
-	p.add(bar.Items()...)
-	text := p.b.say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(), p.b.o.Paper.Size())
-	words := style{size: small}
-	x := at.X + bar.Step*float64(len(labels)-1) + gutter
-	p.add(words.at(x, at.Y+1.6, text))
-	return x + words.width(text)
+	p.Add(bar.Items()...)
+	text := p.b.Say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(), p.b.o.Paper.Size())
+	words := layout.Style{Size: layout.Small}
+	x := at.X + bar.Step*float64(len(labels)-1) + layout.Gutter
+	p.Add(words.At(x, at.Y+1.6, text))
+	return x + words.Width(text)
 }
 
 type barStep struct {
@@ -199,54 +200,20 @@ func barSteps(s paper.Scale) []barStep {
 	}
 }
 
-// both says a text in the language of the set and, on a set in two, in the second beside it.
-func (b *book) both(id, english string, args ...any) string {
-	return b.bothOf(func(v words.Voice) string { return v.Say(words.New(id, english, args...)) })
-}
-
-// bothOf is both for what is put together of several texts.
-func (b *book) bothOf(say func(words.Voice) string) string {
-	first, second, two := b.apart(say)
-	if !two {
-		return first
-	}
-	return first + " · " + second
-}
-
-// apart says a text in either language, and whether there are two that differ.
-func (b *book) apart(say func(words.Voice) string) (first, second string, two bool) {
-	first = say(b.o.Voice)
-	if b.o.Second == nil {
-		return first, "", false
-	}
-	second = say(*b.o.Second)
-	return first, second, second != first
-}
-
-// bothParagraphs puts down a note, and below it the same in the second language.
-func (f *flow) bothParagraphs(s style, t words.Text) {
-	first, second, two := f.page.b.apart(func(v words.Voice) string { return v.Say(t) })
-	f.paragraph(s, 0, first)
-	if two {
-		f.space(0.6)
-		f.paragraph(s, 0, second)
-	}
-}
-
 // titleRow puts down the titles of a schedule in one language.
-func (g *grid) titleRow(s style, y float64, v words.Voice) {
+func (g *grid) titleRow(s layout.Style, y float64, v words.Voice) {
 	f := g.f
-	x := f.left()
+	x := f.Left()
 	for i, c := range g.columns {
 		text := v.Say(c.title)
 		switch {
 		case c.title.IsZero():
 		case c.right:
-			f.page.add(s.right().at(x+c.width-cellPad-c.pad, y, text))
+			f.page.Add(s.Right().At(x+c.width-layout.CellPad-c.pad, y, text))
 		case i > 0 && g.columns[i-1].title.IsZero():
-			f.page.add(s.at(x-g.columns[i-1].width+cellPad, y, text)) // over a figure and its name
+			f.page.Add(s.At(x-g.columns[i-1].width+layout.CellPad, y, text)) // over a figure and its name
 		default:
-			f.page.add(s.at(x, y, text))
+			f.page.Add(s.At(x, y, text))
 		}
 		x += c.width
 	}
@@ -254,12 +221,12 @@ func (g *grid) titleRow(s style, y float64, v words.Voice) {
 
 // cautionLines are those of the title block: in both languages where they have room.
 func (p *page) cautionLines(width, tall float64) []string {
-	first, second, two := p.b.apart(p.b.caution)
-	lines := fine.wrap(first, width)
+	first, second, two := p.b.Apart(p.b.caution)
+	lines := layout.Fine.Wrap(first, width)
 	if !two {
 		return lines
 	}
-	if more := append(lines, fine.wrap(second, width)...); float64(len(more))*fine.line() <= tall {
+	if more := append(lines, layout.Fine.Wrap(second, width)...); float64(len(more))*layout.Fine.Line() <= tall {
 		return more
 	}
 	return lines

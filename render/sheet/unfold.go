@@ -7,6 +7,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/unfold"
@@ -29,28 +30,28 @@ func (b *book) unfolded() error {
 		return nil
 	}
 	lay := func(f *flow) {
-		f.bothParagraphs(fine, words.New("unfold.how",
+		f.BothParagraphs(layout.Fine, words.New("unfold.how",
 			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its center is above the finished floor. Studs in dashes are assumed: verify them. Hatched: a block. Boxes in dashes: set from the other side."))
-		f.space(2)
+		f.Space(2)
 		for _, s := range strips {
 			f.unfold(s)
 		}
 	}
-	name := b.both("unfold.title", "Interior elevations")
+	name := b.Both("unfold.title", "Interior elevations")
 	first := len(b.pages)
 	onward := func() *page {
 		p := b.newPage(name, 0)
 		if len(b.pages) > first+1 {
-			p.part = b.say("sheet.continued", "continued")
-			p.scene.Meta.Title = b.say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+			p.part = b.Say("sheet.continued", "continued")
+			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 		}
 		return p
 	}
 	most := b.fewestAt(lay)
-	f := &flow{least: scene.MM(b.o.Paper.Width), most: most, onward: onward}
+	f := (&flow{Flow: &layout.Flow{Least: scene.MM(b.o.Paper.Width)}, most: most}).goesOn(onward)
 	f.begin(onward())
 	lay(f)
-	b.foot = foot{f.page, f.y}
+	b.foot = foot{f.page, f.Y}
 	return nil
 }
 
@@ -70,16 +71,16 @@ func (b *book) belowRooms(name string, least, tallest float64, lay func(*flow)) 
 	}
 	const step, head = 4.0, 9.0
 	top := b.foot.y + head
-	for tall := max(6*step, tallest); top+tall <= p.main.Expanded(-gutter).Max.Y; tall += step {
-		if b.pagesOf(&flow{least: least, tall: tall}, lay) > 1 {
+	for tall := max(6*step, tallest); top+tall <= p.Main.Expanded(-layout.Gutter).Max.Y; tall += step {
+		if b.pagesOf(&flow{Flow: &layout.Flow{Least: least, Tall: tall}}, lay) > 1 {
 			continue
 		}
-		s := style{size: heading, bold: true}
-		f := &flow{least: least, tall: tall, top: top, onward: func() *page { return b.newPage(name, 0) }}
+		s := layout.Style{Size: layout.Heading, Bold: true}
+		f := (&flow{Flow: &layout.Flow{Least: least, Tall: tall, Top: top}}).goesOn(func() *page { return b.newPage(name, 0) })
 		f.begin(p)
-		p.add(s.at(f.left(), top-3, name))
-		p.name = b.say("sheet.both", "{0} · {1}", p.name, name)
-		p.scene.Meta.Title = b.say("sheet.both", "{0} · {1}", p.scene.Meta.Title, name)
+		p.Add(s.At(f.Left(), top-3, name))
+		p.name = b.Say("sheet.both", "{0} · {1}", p.name, name)
+		p.Scene.Meta.Title = b.Say("sheet.both", "{0} · {1}", p.Scene.Meta.Title, name)
 		return f
 	}
 	return nil
@@ -102,13 +103,13 @@ func (b *book) strips() (all []unfold.Strip) {
 // fewestAt returns the largest scale at which the rooms take as few pages as they can at
 // one that is still easy to read: a page is not begun for the last small room.
 func (b *book) fewestAt(lay func(*flow)) paper.Scale {
-	system := b.o.Voice.System
+	system := b.Voice.System
 	best, fewest := largestUnfold[system], 0
 	for _, scale := range paper.ScalesOf(system) {
 		if scale.Times() > largestUnfold[system].Times() || scale.Times() < easyUnfold[system].Times() {
 			continue
 		}
-		n := b.pagesOf(&flow{least: scene.MM(b.o.Paper.Width), most: scale}, lay)
+		n := b.pagesOf(&flow{Flow: &layout.Flow{Least: scene.MM(b.o.Paper.Width)}, most: scale}, lay)
 		if fewest == 0 || n < fewest {
 			best, fewest = scale, n
 		}
@@ -138,7 +139,7 @@ func (b *book) hasFaceOpening(r *plan.Room) bool {
 func (f *flow) unfold(s unfold.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
-	rows := b.stripRows(s, unit.FromMillimetres((f.width()-2*stripAside)/scale.Times()))
+	rows := b.stripRows(s, unit.FromMillimetres((f.Width()-2*stripAside)/scale.Times()))
 	if len(rows) == 1 && len(unfold.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
 		return
 	}
@@ -155,8 +156,8 @@ var leastUnfold = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(3), 
 // scaleFor returns the largest standard scale for a strip; the smallest of use where it
 // is too long for all, and a smaller one only where it is too high.
 func (f *flow) scaleFor(s unfold.Strip) (scale paper.Scale) {
-	system := f.page.b.o.Voice.System
-	free := scene.Rect{Max: scene.Point{X: f.width() - 2*stripAside, Y: f.column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
+	system := f.page.b.Voice.System
+	free := scene.Rect{Max: scene.Point{X: f.Width() - 2*stripAside, Y: f.Column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
 	for _, scale = range paper.ScalesOf(system) {
 		if scale.Times() > f.most.Times() || scene.MM(s.Ceiling+s.Floor)*scale.Times() > free.Height() {
 			continue

@@ -8,6 +8,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/unfold"
 )
@@ -25,8 +26,8 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 	if len(stations) == 0 {
 		return
 	}
-	small := style{size: small, align: scene.End}
-	wide := small.line()
+	small := layout.Style{Size: layout.Small, Align: scene.End}
+	wide := small.Line()
 	at := make([]float64, len(stations))
 	for i, st := range stations {
 		at[i] = m.ToStrip(st.at, 0).X
@@ -34,11 +35,11 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 	top := floor + unfoldNames
 	for i, x := range scene.Spread(at, wide, left+wide/2, right-wide/2) {
 		foot := scene.Point{X: at[i], Y: floor}
-		f.page.add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: pen(hairline)})
-		f.page.add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: pen(hairline)})
-		run := small.at(x, top+1.5, stations[i].text)
+		f.page.Add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: layout.Pen(layout.Hairline)})
+		f.page.Add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: layout.Pen(layout.Hairline)})
+		run := small.At(x, top+1.5, stations[i].text)
 		run.Angle, run.VAlign = -90, scene.Middle
-		f.page.add(run)
+		f.page.Add(run)
 	}
 }
 
@@ -47,7 +48,7 @@ func (b *book) figuresTall(s unfold.Strip) float64 {
 	most := 0.0
 	for _, face := range s.Faces {
 		for _, st := range b.stations(s, face, span{0, s.Width + 1}) {
-			most = max(most, style{size: small}.width(st.text))
+			most = max(most, layout.Style{Size: layout.Small}.Width(st.text))
 		}
 	}
 	return most + 2
@@ -71,10 +72,10 @@ func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Ope
 	for _, o := range openings {
 		up := words.Height(height(o))
 		if n := len(all); n > 0 && all[n-1].along == o.At.Along {
-			all[n-1].text = b.say("unfold.and", "{0}, {1}", all[n-1].text, up)
+			all[n-1].text = b.Say("unfold.and", "{0}, {1}", all[n-1].text, up)
 			continue
 		}
-		all = append(all, station{left + o.At.Along, o.At.Along, b.say("unfold.station", "{0} · {1}", o.At.Along, up)})
+		all = append(all, station{left + o.At.Along, o.At.Along, b.Say("unfold.station", "{0} · {1}", o.At.Along, up)})
 	}
 	return all
 }

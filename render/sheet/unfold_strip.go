@@ -6,6 +6,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/plan/unit"
 	"studbay/render"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/unfold"
@@ -28,21 +29,21 @@ func (b *book) stripTall(s unfold.Strip, scale paper.Scale) float64 {
 // beside puts a whole strip down at the right of the one before, if there is room, and
 // reports whether there was.
 func (f *flow) beside(s unfold.Strip, scale paper.Scale) bool {
-	b, last, column := f.page.b, f.shelf, f.column()
-	left := last.right + columnGap
+	b, last, column := f.page.b, f.shelf, f.Column()
+	left := last.right + layout.ColumnGap
 	wide := max(scene.MM(s.Width)*scale.Times()+2*stripAside, b.headWidth(s, scale))
 	bottom := last.top + b.stripTall(s, scale)
 	lowest := column.Max.Y
-	if f.y > last.bottom+unfoldGap { // something stands below it
+	if f.Y > last.bottom+unfoldGap { // something stands below it
 		lowest = last.bottom
 	}
 	if last.page != f.page || left+wide > column.Max.X || bottom > lowest {
 		return false
 	}
-	y := f.y
-	f.y, f.columns[f.at].Min.X = last.top, left
+	y := f.Y
+	f.Y, f.Columns[f.At].Min.X = last.top, left
 	f.stripRow(s, scale, span{0, s.Width}, false, false)
-	f.y, f.columns[f.at] = max(y, f.y), column
+	f.Y, f.Columns[f.At] = max(y, f.Y), column
 	return true
 }
 
@@ -52,7 +53,7 @@ func (b *book) headWidth(s unfold.Strip, scale paper.Scale) float64 {
 }
 
 func (b *book) stripScale(s unfold.Strip, scale paper.Scale) string {
-	return b.say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
+	return b.Say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
 }
 
 // span is a part of a strip from its left end.
@@ -65,14 +66,14 @@ func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goes
 	b := f.page.b
 	m := unfold.Medium{Medium: b.medium(scale)}
 	tall := b.stripTall(s, scale)
-	f.need(tall)
+	f.Need(tall)
 	name := s.Room.Name
 	if again {
-		name = b.say("site.room-again", "{0}, continued", name)
+		name = b.Say("site.room-again", "{0}, continued", name)
 	}
 	f.roomHead(name, b.stripScale(s, scale))
-	top, bottom := f.y+unfoldHead, f.y+unfoldHead+m.Length(s.Ceiling+s.Floor)
-	left := f.left() + stripAside/2
+	top, bottom := f.Y+unfoldHead, f.Y+unfoldHead+m.Length(s.Ceiling+s.Floor)
+	left := f.Left() + stripAside/2
 	m.At = scene.Point{X: left - m.Length(row.from), Y: top + m.Length(s.Ceiling)}
 	m.Window = scene.Rect{
 		Min: scene.Point{X: left - stripAside/2, Y: top - 0.5},
@@ -86,7 +87,7 @@ func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goes
 		m.Window.Max.X = left + m.Length(row.to-row.from) + hair
 	}
 	if !b.isDraft {
-		f.page.add(scene.Group{
+		f.page.Add(scene.Group{
 			Layer: scene.Layer{Name: s.Room.Name, Clip: &m.Window},
 			Items: render.Items(inWindow(unfold.Draw(b.ix, s.Room.ID, b.found.in(s.Room.ID), m), m.Window)),
 		})
@@ -103,30 +104,32 @@ func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goes
 			f.figures(m, m.ToStrip(from, 0).X, m.ToStrip(to, 0).X, m.ToStrip(0, -s.Floor).Y, b.stations(s, face, row))
 		}
 	}
-	f.shelf = shelf{f.page, f.y, max(m.Window.Max.X, f.left()+b.headWidth(s, scale)), f.y + tall}
-	f.y += tall
-	f.space(unfoldGap)
+	f.shelf = shelf{f.page, f.Y, max(m.Window.Max.X, f.Left()+b.headWidth(s, scale)), f.Y + tall}
+	f.Y += tall
+	f.Space(unfoldGap)
 }
 
 // roomHead puts down the name of a room with what is said of it.
 func (f *flow) roomHead(name, more string) {
-	f.page.headAt(scene.Point{X: f.left(), Y: f.y}, f.right(), roomTitle.fit(name, f.width()*0.7), more)
+	f.page.headAt(scene.Point{X: f.Left(), Y: f.Y}, f.Right(), roomTitle.Fit(name, f.Width()*0.7), more)
 }
 
 // roomTitle is what a room or a wall of it is named in over its drawing.
-var roomTitle = style{size: heading, bold: true}
+var roomTitle = layout.Style{Size: layout.Heading, Bold: true}
 
 // headGap is the white between a name and what is said of it.
 const headGap = 3.0
 
 // headAt writes a name over a drawing with what is said of it, as far as there is room.
 func (p *page) headAt(at scene.Point, right float64, name, more string) {
-	y, x := at.Y+roomTitle.cap()+0.6, at.X+roomTitle.width(name)+headGap
-	p.add(roomTitle.at(at.X, y, name), fine.at(x, y, fine.fit(more, right-x)))
+	y, x := at.Y+roomTitle.Cap()+0.6, at.X+roomTitle.Width(name)+headGap
+	p.Add(roomTitle.At(at.X, y, name), layout.Fine.At(x, y, layout.Fine.Fit(more, right-x)))
 }
 
 // headWidth is how wide a name is with what is said of it.
-func headWidth(name, more string) float64 { return roomTitle.width(name) + headGap + fine.width(more) }
+func headWidth(name, more string) float64 {
+	return roomTitle.Width(name) + headGap + layout.Fine.Width(more)
+}
 
 // inWindow drops what a clip would hide whole.
 func inWindow(pieces []render.Piece, window scene.Rect) (kept []render.Piece) {
@@ -141,8 +144,8 @@ func inWindow(pieces []render.Piece, window scene.Rect) (kept []render.Piece) {
 // breakMark draws the line with a kink at which a strip is broken off.
 func (p *page) breakMark(x, top, bottom float64) {
 	middle := (top + bottom) / 2
-	line := pen(divider)
-	p.add(scene.Stroke{Pen: line, Path: scene.Polyline(
+	line := layout.Pen(layout.Divider)
+	p.Add(scene.Stroke{Pen: line, Path: scene.Polyline(
 		scene.Point{X: x, Y: top - 1}, scene.Point{X: x, Y: middle - 2}, scene.Point{X: x - 1.2, Y: middle - 0.8},
 		scene.Point{X: x + 1.2, Y: middle + 0.8}, scene.Point{X: x, Y: middle + 2}, scene.Point{X: x, Y: bottom + 1})})
 }
@@ -203,7 +206,7 @@ func (f *flow) fixtureFaces(s unfold.Strip, scale paper.Scale) {
 	for len(faces) > 0 {
 		m := unfold.Medium{Medium: b.medium(scale)}
 		n := 1
-		for n < len(faces) && m.Length(faces[n].Left+faces[n].Length-faces[0].Left) <= f.width()-2*stripAside {
+		for n < len(faces) && m.Length(faces[n].Left+faces[n].Length-faces[0].Left) <= f.Width()-2*stripAside {
 			n++
 		}
 		f.fixtureRow(s, m, faces[:n])
@@ -221,18 +224,18 @@ func (f *flow) fixtureRow(s unfold.Strip, m unfold.Medium, faces []unfold.Fixtur
 			high = max(high, frame.CentreHeight(o, s.Room)+6*unit.Inch)
 		}
 		for _, st := range b.stationsOf(s, 0, face.Openings) {
-			low = max(low, style{size: small}.width(st.text))
+			low = max(low, layout.Style{Size: layout.Small}.Width(st.text))
 		}
 	}
 	tall := unfoldHead + m.Length(high) + unfoldNames + low + 2
-	f.need(tall)
-	head := style{size: body, bold: true}
-	f.page.add(head.at(f.left(), f.y+head.cap()+0.6, b.say("unfold.fixtures", "{0}: faces of what stands in it", s.Room.Name)))
-	left := f.left() + stripAside/2 + 2
-	m.At = scene.Point{X: left - m.Length(faces[0].Left), Y: f.y + unfoldHead + m.Length(high)}
+	f.Need(tall)
+	head := layout.Style{Size: layout.Body, Bold: true}
+	f.page.Add(head.At(f.Left(), f.Y+head.Cap()+0.6, b.Say("unfold.fixtures", "{0}: faces of what stands in it", s.Room.Name)))
+	left := f.Left() + stripAside/2 + 2
+	m.At = scene.Point{X: left - m.Length(faces[0].Left), Y: f.Y + unfoldHead + m.Length(high)}
 	last := faces[len(faces)-1]
 	m.Window = scene.Rect{
-		Min: scene.Point{X: f.left() - 1, Y: f.y + unfoldHead - 2},
+		Min: scene.Point{X: f.Left() - 1, Y: f.Y + unfoldHead - 2},
 		Max: scene.Point{X: m.ToStrip(last.Left+last.Length+unfold.FixtureFaceGap/2, 0).X, Y: m.At.Y + unfoldNames},
 	}
 	var items []scene.Item
@@ -241,12 +244,12 @@ func (f *flow) fixtureRow(s unfold.Strip, m unfold.Medium, faces []unfold.Fixtur
 			items = append(items, p.Items...)
 		}
 	}
-	f.page.add(scene.Group{Layer: scene.Layer{Name: s.Room.Name}, Items: items})
+	f.page.Add(scene.Group{Layer: scene.Layer{Name: s.Room.Name}, Items: items})
 	half := m.Length(unfold.FixtureFaceGap) / 2
 	for _, face := range faces {
 		from, to := m.ToStrip(face.Left, 0).X, m.ToStrip(face.Left+face.Length, 0).X
 		f.figures(m, from-half, to+half, m.At.Y, b.stationsOf(s, face.Left, face.Openings))
 	}
-	f.y += tall
-	f.space(unfoldGap)
+	f.Y += tall
+	f.Space(unfoldGap)
 }

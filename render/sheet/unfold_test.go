@@ -137,7 +137,7 @@ func TestChosenColumnsStandInOrder(t *testing.T) {
 		t.Error("a column may come twice")
 	}
 	for _, id := range table.ScheduleIDs() {
-		if layouts[id].lines == nil {
+		if forms[id].lines == nil {
 			t.Errorf("column %s cannot be chosen", id)
 		}
 	}

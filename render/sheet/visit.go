@@ -7,6 +7,7 @@ import (
 	"studbay/fill/visit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/table"
 )
@@ -19,7 +20,7 @@ func (b *book) visits() error {
 	if list.Boxes == 0 {
 		return nil
 	}
-	name := b.both("visit.title", "Before the rough-in visit: every box, by room")
+	name := b.Both("visit.title", "Before the rough-in visit: every box, by room")
 	onward := b.pagesNamed(name)
 	lay := func(f *flow) { (&visitGrid{f}).lay(list) }
 	lay(newEvenFlow(b, visitColumn, onward, lay))
@@ -40,7 +41,7 @@ const (
 // visitGrid is the list on its way down a flow.
 type visitGrid struct{ f *flow }
 
-func (g *visitGrid) say(t words.Text) string { return g.f.page.b.o.Voice.Say(t) }
+func (g *visitGrid) say(t words.Text) string { return g.f.page.b.Voice.Say(t) }
 
 func (g *visitGrid) lay(list visit.List) {
 	for i, r := range list.Rooms {
@@ -57,39 +58,39 @@ func (g *visitGrid) lay(list visit.List) {
 
 // tickAt is where the n-th tick stands, from the left of the column.
 func (g *visitGrid) tickAt(n visit.Column) float64 {
-	return g.f.right() - visitTick*float64(len(visit.Columns)-int(n)) + visitTick/2
+	return g.f.Right() - visitTick*float64(len(visit.Columns)-int(n)) + visitTick/2
 }
 
 // header puts down the words over the ticks.
 func (g *visitGrid) header() {
-	f, s := g.f, style{size: small, bold: true}
-	f.need(s.line() + 3*visitRow)
-	f.y += s.line()
+	f, s := g.f, layout.Style{Size: layout.Small, Bold: true}
+	f.Need(s.Line() + 3*visitRow)
+	f.Y += s.Line()
 	for _, c := range visit.Columns {
 		mid := s
-		mid.align = scene.Center
-		f.page.add(mid.at(g.tickAt(c), f.y, strconv.Itoa(int(c)+1)+" "+g.say(c.Text())))
+		mid.Align = scene.Center
+		f.page.Add(mid.At(g.tickAt(c), f.Y, strconv.Itoa(int(c)+1)+" "+g.say(c.Text())))
 	}
-	right := g.f.right() - visitTick*float64(len(visit.Columns))
-	f.page.add(s.right().at(right-visitCircuit, f.y, f.page.b.say("visit.used", "in³ used / there")))
-	f.page.add(s.right().at(right, f.y, f.page.b.say("visit.circuit", "circ.")))
-	f.y += 1.4
+	right := g.f.Right() - visitTick*float64(len(visit.Columns))
+	f.page.Add(s.Right().At(right-visitCircuit, f.Y, f.page.b.Say("visit.used", "in³ used / there")))
+	f.page.Add(s.Right().At(right, f.Y, f.page.b.Say("visit.circuit", "circ.")))
+	f.Y += 1.4
 }
 
 func (g *visitGrid) room(r visit.Room) {
-	f, s := g.f, style{size: body, bold: true}
-	f.space(1.6)
-	if !f.fits(s.line() + 2*visitRow) {
-		f.next()
+	f, s := g.f, layout.Style{Size: layout.Body, Bold: true}
+	f.Space(1.6)
+	if !f.Fits(s.Line() + 2*visitRow) {
+		f.Next()
 		g.header()
 	}
-	f.y += s.line()
-	f.page.add(s.at(f.left(), f.y-1, s.fit(g.say(r.Report.Sentence()), f.width())))
-	f.page.add(hline(f.left()-overhang, f.right(), f.y, pen(hairline)))
+	f.Y += s.Line()
+	f.page.Add(s.At(f.Left(), f.Y-1, s.Fit(g.say(r.Report.Sentence()), f.Width())))
+	f.page.Add(layout.HLine(f.Left()-layout.Overhang, f.Right(), f.Y, layout.Pen(layout.Hairline)))
 	shade := false
 	for _, b := range r.Boxes {
-		if !f.fits(visitRow) {
-			f.next()
+		if !f.Fits(visitRow) {
+			f.Next()
 			g.header()
 			shade = false
 		}
@@ -102,37 +103,37 @@ func (g *visitGrid) room(r visit.Room) {
 func (g *visitGrid) box(b visit.Box, shade bool) {
 	f := g.f
 	if shade {
-		f.page.add(band(f.left()-overhang, f.right(), f.y, visitRow))
+		f.page.Add(layout.Band(f.Left()-layout.Overhang, f.Right(), f.Y, visitRow))
 	}
-	y := f.y + visitRow - 1.35
+	y := f.Y + visitRow - 1.35
 	if b.Worst != nil {
-		f.page.add(markFor(*b.Worst, scene.Point{X: f.left() + 1.1, Y: f.y + visitRow/2})...)
+		f.page.Add(markFor(*b.Worst, scene.Point{X: f.Left() + 1.1, Y: f.Y + visitRow/2})...)
 	}
-	f.page.add(strong.at(f.left()+3.2, y, b.Opening.Tag))
-	right := f.right() - visitTick*float64(len(visit.Columns))
-	f.page.add(plain.right().at(right, y, plain.fit(b.Circuit, visitCircuit-1)))
-	f.page.add(plain.right().at(right-visitCircuit, y, g.fill(b)))
-	what := right - visitCircuit - visitFill - f.left() - visitTag - 3.2
-	f.page.add(plain.at(f.left()+visitTag+3.2, y, plain.fit(g.say(table.What(b.Opening)), what)))
+	f.page.Add(layout.Strong.At(f.Left()+3.2, y, b.Opening.Tag))
+	right := f.Right() - visitTick*float64(len(visit.Columns))
+	f.page.Add(layout.Plain.Right().At(right, y, layout.Plain.Fit(b.Circuit, visitCircuit-1)))
+	f.page.Add(layout.Plain.Right().At(right-visitCircuit, y, g.fill(b)))
+	what := right - visitCircuit - visitFill - f.Left() - visitTag - 3.2
+	f.page.Add(layout.Plain.At(f.Left()+visitTag+3.2, y, layout.Plain.Fit(g.say(table.What(b.Opening)), what)))
 	for _, c := range visit.Columns {
 		x := g.tickAt(c)
 		if !b.Ticks[c].Applies {
-			mid := style{size: body, muted: true, align: scene.Center}
-			f.page.add(mid.at(x, y, "·"))
+			mid := layout.Style{Size: layout.Body, Muted: true, Align: scene.Center}
+			f.page.Add(mid.At(x, y, "·"))
 			continue
 		}
-		g.tick(x, f.y+visitRow/2)
+		g.tick(x, f.Y+visitRow/2)
 		if in := b.Ticks[c].Inches; in > 0 {
-			f.page.add(fine.at(x+tickSide/2+0.5, y, strconv.Itoa(in)))
+			f.page.Add(layout.Fine.At(x+tickSide/2+0.5, y, strconv.Itoa(in)))
 		}
 	}
-	f.y += visitRow
+	f.Y += visitRow
 }
 
 // tick draws an empty square about a point.
 func (g *visitGrid) tick(x, y float64) {
 	box := scene.Rect{Min: scene.Point{X: x - tickSide/2, Y: y - tickSide/2}, Max: scene.Point{X: x + tickSide/2, Y: y + tickSide/2}}
-	g.f.page.add(scene.Stroke{Path: box.Path(), Pen: pen(divider)})
+	g.f.page.Add(scene.Stroke{Path: box.Path(), Pen: layout.Pen(layout.Divider)})
 }
 
 func (g *visitGrid) fill(b visit.Box) string {
@@ -151,25 +152,25 @@ func (g *visitGrid) fill(b visit.Box) string {
 // points puts down what will be looked at, each with a tick.
 func (g *visitGrid) points(list visit.List) {
 	f := g.f
-	f.heading(f.page.b.both("visit.points", "What will be inspected here"), 12)
+	f.Heading(f.page.b.Both("visit.points", "What will be inspected here"), 12)
 	for i, p := range list.Points {
-		detail := fine.wrap(g.say(p.Detail), f.width()-10)
-		f.need(strong.line() + float64(len(detail))*fine.line() + 1)
-		f.y += strong.line()
-		f.page.add(strong.at(f.left(), f.y-1, strconv.Itoa(i+1)))
-		for j, line := range strong.wrap(g.say(p.Title), f.width()-40) {
+		detail := layout.Fine.Wrap(g.say(p.Detail), f.Width()-10)
+		f.Need(layout.Strong.Line() + float64(len(detail))*layout.Fine.Line() + 1)
+		f.Y += layout.Strong.Line()
+		f.page.Add(layout.Strong.At(f.Left(), f.Y-1, strconv.Itoa(i+1)))
+		for j, line := range layout.Strong.Wrap(g.say(p.Title), f.Width()-40) {
 			if j > 0 {
-				f.y += strong.line()
+				f.Y += layout.Strong.Line()
 			}
-			f.page.add(strong.at(f.left()+5, f.y-1, line))
+			f.page.Add(layout.Strong.At(f.Left()+5, f.Y-1, line))
 		}
-		f.page.add(fine.right().at(f.right()-5, f.y-1, p.Section))
-		g.tick(f.right()-tickSide/2, f.y-1.8)
+		f.page.Add(layout.Fine.Right().At(f.Right()-5, f.Y-1, p.Section))
+		g.tick(f.Right()-tickSide/2, f.Y-1.8)
 		for _, line := range detail {
-			f.y += fine.line()
-			f.page.add(fine.at(f.left()+5, f.y-1, line))
+			f.Y += layout.Fine.Line()
+			f.page.Add(layout.Fine.At(f.Left()+5, f.Y-1, line))
 		}
-		f.y++
+		f.Y++
 	}
 }
 
@@ -178,18 +179,18 @@ func (g *visitGrid) circuits(all []visit.Circuit) {
 		return
 	}
 	f := g.f
-	f.heading(f.page.b.both("visit.circuits", "Circuits and protection"), 12)
+	f.Heading(f.page.b.Both("visit.circuits", "Circuits and protection"), 12)
 	for _, c := range all {
-		f.need(visitRow)
-		y := f.y + visitRow - 1.35
-		f.page.add(strong.at(f.left(), y, plain.fit(c.Number, 10)))
-		f.page.add(plain.at(f.left()+11, y, plain.fit(c.Name, f.width()*0.42)))
-		f.page.add(plain.at(f.left()+13+f.width()*0.42, y, f.page.b.say("visit.amps", "{0} A", c.Amps)))
-		f.page.add(strong.at(f.left()+26+f.width()*0.42, y, strong.fit(c.Protection(), f.width()*0.58-34)))
-		g.tick(f.right()-tickSide/2, f.y+visitRow/2)
-		f.y += visitRow
+		f.Need(visitRow)
+		y := f.Y + visitRow - 1.35
+		f.page.Add(layout.Strong.At(f.Left(), y, layout.Plain.Fit(c.Number, 10)))
+		f.page.Add(layout.Plain.At(f.Left()+11, y, layout.Plain.Fit(c.Name, f.Width()*0.42)))
+		f.page.Add(layout.Plain.At(f.Left()+13+f.Width()*0.42, y, f.page.b.Say("visit.amps", "{0} A", c.Amps)))
+		f.page.Add(layout.Strong.At(f.Left()+26+f.Width()*0.42, y, layout.Strong.Fit(c.Protection(), f.Width()*0.58-34)))
+		g.tick(f.Right()-tickSide/2, f.Y+visitRow/2)
+		f.Y += visitRow
 	}
-	f.paragraph(fine, 0, f.page.b.say("visit.letters", "GF is GFCI and AF is AFCI, at the breaker or at the receptacles named."))
+	f.Paragraph(layout.Fine, 0, f.page.b.Say("visit.letters", "GF is GFCI and AF is AFCI, at the breaker or at the receptacles named."))
 }
 
 // settle lists what was found, to be settled before the visit.
@@ -198,17 +199,17 @@ func (g *visitGrid) settle(found []rule.Finding) {
 		return
 	}
 	f := g.f
-	f.heading(f.page.b.both("visit.settle", "Settle before the visit"), 12)
+	f.Heading(f.page.b.Both("visit.settle", "Settle before the visit"), 12)
 	for _, one := range found {
-		lines := plain.wrap(g.say(one.Message), f.width()-markIn-8)
-		f.need(float64(len(lines)) * plain.line())
-		f.page.add(markFor(one, scene.Point{X: f.left() + 1.4, Y: f.y + plain.line()*0.55})...)
-		g.tick(f.right()-tickSide/2, f.y+plain.line()*0.55)
+		lines := layout.Plain.Wrap(g.say(one.Message), f.Width()-markIn-8)
+		f.Need(float64(len(lines)) * layout.Plain.Line())
+		f.page.Add(markFor(one, scene.Point{X: f.Left() + 1.4, Y: f.Y + layout.Plain.Line()*0.55})...)
+		g.tick(f.Right()-tickSide/2, f.Y+layout.Plain.Line()*0.55)
 		for _, line := range lines {
-			f.y += plain.line()
-			f.page.add(plain.at(f.left()+markIn, f.y-plain.line()*0.24, line))
+			f.Y += layout.Plain.Line()
+			f.page.Add(layout.Plain.At(f.Left()+markIn, f.Y-layout.Plain.Line()*0.24, line))
 		}
-		f.y += 0.8
+		f.Y += 0.8
 	}
 }
 
@@ -217,20 +218,20 @@ func (g *visitGrid) rest(list visit.List) {
 	f := g.f
 	b := f.page.b
 	if len(list.Missing) > 0 {
-		f.heading(b.both("visit.missing", "Not drawn, so not on this list"), 6)
+		f.Heading(b.Both("visit.missing", "Not drawn, so not on this list"), 6)
 		for _, m := range list.Missing {
-			f.bullet(fine, g.say(m))
+			f.bullet(layout.Fine, g.say(m))
 		}
 	}
-	f.space(2)
-	f.paragraph(plain, 0, b.say("visit.count", "{0} boxes, {1} ticks by box; leave none open.", list.Boxes, list.Ticks))
-	f.paragraph(fine, 0, b.say("visit.aid", "Made from this plan alone. What an inspector asks for is for the inspector to say."))
-	f.need(16)
-	f.y += 12
-	half := f.width() / 2
-	for i, who := range []string{b.say("visit.walked", "Walked by"), b.say("visit.date", "Date")} {
-		x := f.left() + half*float64(i)
-		f.page.add(hline(x, x+half-6, f.y, pen(hairline)), fine.at(x, f.y+3, who))
+	f.Space(2)
+	f.Paragraph(layout.Plain, 0, b.Say("visit.count", "{0} boxes, {1} ticks by box; leave none open.", list.Boxes, list.Ticks))
+	f.Paragraph(layout.Fine, 0, b.Say("visit.aid", "Made from this plan alone. What an inspector asks for is for the inspector to say."))
+	f.Need(16)
+	f.Y += 12
+	half := f.Width() / 2
+	for i, who := range []string{b.Say("visit.walked", "Walked by"), b.Say("visit.date", "Date")} {
+		x := f.Left() + half*float64(i)
+		f.page.Add(layout.HLine(x, x+half-6, f.Y, layout.Pen(layout.Hairline)), layout.Fine.At(x, f.Y+3, who))
 	}
-	f.y += 4
+	f.Y += 4
 }

@@ -10,6 +10,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/face"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
@@ -23,12 +24,12 @@ func (b *book) walls() error {
 	if len(faces) == 0 {
 		return nil
 	}
-	name := b.both("walls.title", "Walls, face by face")
+	name := b.Both("walls.title", "Walls, face by face")
 	onward := b.pagesNamed(name)
 	f := newFlow(onward(), scene.MM(b.o.Paper.Width), onward)
-	f.bothParagraphs(fine, words.New("walls.how",
+	f.BothParagraphs(layout.Fine, words.New("walls.how",
 		"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. Where the wall round the corner is still bare studs, add the thickness of its finish. Heights are above the subfloor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block."))
-	f.space(2)
+	f.Space(2)
 	for len(faces) > 0 {
 		faces = faces[f.wallRow(faces):]
 	}
@@ -70,7 +71,7 @@ type drawnWall struct {
 
 // drawWall takes the largest scale at which a wall fits a width and a height.
 func (b *book) drawWall(w face.Face, wide, tall float64) (d drawnWall) {
-	for _, s := range wallScales[b.o.Voice.System] {
+	for _, s := range wallScales[b.Voice.System] {
 		d = drawnWall{w, w.Bounds(b.wallMedium(s, scene.Point{})), s}
 		if d.bounds.Width() <= wide && d.bounds.Height() <= tall {
 			break
@@ -90,7 +91,7 @@ func (b *book) wallMedium(s paper.Scale, at scene.Point) unfold.Medium {
 // on a wall, capitals of 3/32 in, which architects letter by (common practice).
 func (b *book) siteText() float64 {
 	if b.o.Paper.Height < 16*unit.Inch {
-		return tagText
+		return layout.TagText
 	}
 	return 9.5
 }
@@ -101,10 +102,10 @@ func (f *flow) wallRow(faces []face.Face) int {
 	b := f.page.b
 	var row []drawnWall
 	wide, tall := 0.0, 0.0
-	most := (f.column().Height() - wallHead) * 0.72
+	most := (f.Column().Height() - wallHead) * 0.72
 	for _, w := range faces {
-		d := b.drawWall(w, f.width(), most)
-		if len(row) > 0 && wide+wallGap+b.wallWide(d) > f.width() {
+		d := b.drawWall(w, f.Width(), most)
+		if len(row) > 0 && wide+wallGap+b.wallWide(d) > f.Width() {
 			break
 		}
 		if len(row) > 0 {
@@ -114,18 +115,18 @@ func (f *flow) wallRow(faces []face.Face) int {
 		tall = max(tall, d.bounds.Height())
 		row = append(row, d)
 	}
-	columns, rows := b.wallRows(row, f.width())
-	t := &tabled{columns: columns}
-	t.fill(f.width())
-	f.need(wallHead + tall + 4 + t.tallOf(rows))
-	x := f.left()
+	columns, rows := b.wallRows(row, f.Width())
+	t := &layout.Table{Columns: columns}
+	t.Fill(f.Width())
+	f.Need(wallHead + tall + 4 + t.TallOf(rows))
+	x := f.Left()
 	for _, d := range row {
-		f.wall(d, x, f.y, tall)
+		f.wall(d, x, f.Y, tall)
 		x += b.wallWide(d) + wallGap
 	}
-	f.y += wallHead + tall + 2
-	f.table(t, "", rows)
-	f.space(unfoldGap)
+	f.Y += wallHead + tall + 2
+	f.Table(t, "", rows)
+	f.Space(unfoldGap)
 	return len(row)
 }
 
@@ -139,17 +140,17 @@ func (b *book) wallWide(d drawnWall) float64 {
 func (f *flow) wall(d drawnWall, x, y, tall float64) {
 	b := f.page.b
 	name := b.wallName(d.Face)
-	f.page.headAt(scene.Point{X: x, Y: y}, f.right(), name, b.wallSays(d))
+	f.page.headAt(scene.Point{X: x, Y: y}, f.Right(), name, b.wallSays(d))
 	if b.isDraft {
 		return
 	}
 	at := scene.Point{X: x, Y: y + wallHead + tall - d.bounds.Height()}.Sub(d.bounds.Min)
 	items, _ := d.Draw(b.wallMedium(d.scale, at))
-	f.page.add(scene.Group{Layer: scene.Layer{Name: name}, Items: items})
+	f.page.Add(scene.Group{Layer: scene.Layer{Name: name}, Items: items})
 }
 
 func (b *book) wallName(w face.Face) string {
-	return b.say("walls.name", "{0} · {1}", roomTitle.fit(w.Room.Name, mostWallRoom), w.Name())
+	return b.Say("walls.name", "{0} · {1}", roomTitle.Fit(w.Room.Name, mostWallRoom), w.Name())
 }
 
 // mostWallRoom is how much of the name of a room stands over its walls, in millimetres.
@@ -162,19 +163,19 @@ func (b *book) wallSays(d drawnWall) string {
 	switch {
 	case len(d.Wall.Studs()) == 0: // nobody tells any; masonry has none
 	case deep > 0:
-		all = append(all, b.say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State)))
+		all = append(all, b.Say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State)))
 	default:
-		all = append(all, b.say("walls.studs", "studs {0}", table.StudState(d.Wall.State)))
+		all = append(all, b.Say("walls.studs", "studs {0}", table.StudState(d.Wall.State)))
 	}
 	switch layers := b.layersText(d.Wall.Side); len(d.Wall.Side.Finish) {
 	case 0:
 	case 1:
 		all = append(all, layers)
 	default:
-		all = append(all, b.say("walls.finish", "{0} = {1}", layers, words.Height(frame.SetProud(d.Wall.Side))))
+		all = append(all, b.Say("walls.finish", "{0} = {1}", layers, words.Height(frame.SetProud(d.Wall.Side))))
 	}
 	if floor := d.Room.FloorThickness(); floor > 0 {
-		all = append(all, b.say("walls.floor", "finished floor {0} above subfloor", words.Height(floor)))
+		all = append(all, b.Say("walls.floor", "finished floor {0} above subfloor", words.Height(floor)))
 	}
 	return strings.Join(all, " · ")
 }
@@ -183,7 +184,7 @@ func (b *book) wallSays(d drawnWall) string {
 func (b *book) layersText(s *plan.Side) string {
 	var layers []string
 	for _, l := range s.Finish {
-		layers = append(layers, b.say("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness)))
+		layers = append(layers, b.Say("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness)))
 	}
 	return strings.Join(layers, " + ")
 }
@@ -191,35 +192,35 @@ func (b *book) layersText(s *plan.Side) string {
 // wallColumn is a column of the table under walls, with what fills it. Where the paper is
 // narrow those of the highest rank are left out first: they stand on other pages too.
 type wallColumn struct {
-	tableColumn
+	layout.Column
 	rank int
 	cell func(*book, face.Face, face.Box) string
 }
 
 var wallTable = []wallColumn{
-	{tableColumn{title: words.New("walls.tag", "Tag"), width: 12, style: strong}, 0, func(b *book, _ face.Face, o face.Box) string { return o.Opening.Tag }},
-	{tableColumn{title: words.New("walls.what", "What"), style: plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.o.Voice.Say(table.What(o.Opening)) }},
-	{tableColumn{title: words.New("walls.left", "From left"), width: 19, right: true, style: plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.length(o.Along()) }},
-	{tableColumn{title: words.New("walls.right", "From right"), width: 19, right: true, style: plain}, 0, func(b *book, w face.Face, o face.Box) string { return b.length(w.Wall.Length - o.Along()) }},
-	{tableColumn{title: words.New("walls.bottom", "Bottom"), width: 16, right: true, style: plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Bottom)) }},
-	{tableColumn{title: words.New("walls.centre", "Center"), width: 16, right: true, style: strong}, 0, func(b *book, w face.Face, o face.Box) string {
+	{layout.Column{Title: words.New("walls.tag", "Tag"), Width: 12, Style: layout.Strong}, 0, func(b *book, _ face.Face, o face.Box) string { return o.Opening.Tag }},
+	{layout.Column{Title: words.New("walls.what", "What"), Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.Voice.Say(table.What(o.Opening)) }},
+	{layout.Column{Title: words.New("walls.left", "From left"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.length(o.Along()) }},
+	{layout.Column{Title: words.New("walls.right", "From right"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *book, w face.Face, o face.Box) string { return b.length(w.Wall.Length - o.Along()) }},
+	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Bottom)) }},
+	{layout.Column{Title: words.New("walls.centre", "Center"), Width: 16, Right: true, Style: layout.Strong}, 0, func(b *book, w face.Face, o face.Box) string {
 		return b.length(w.AboveSubfloor(frame.CentreHeight(o.Opening, w.Room)))
 	}},
-	{tableColumn{title: words.New("walls.top", "Top"), width: 16, right: true, style: plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Top)) }},
-	{tableColumn{title: words.New("walls.finished", "Finished floor"), width: 20, right: true, style: plain}, 1, func(b *book, w face.Face, o face.Box) string {
+	{layout.Column{Title: words.New("walls.top", "Top"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Top)) }},
+	{layout.Column{Title: words.New("walls.finished", "Finished floor"), Width: 20, Right: true, Style: layout.Plain}, 1, func(b *book, w face.Face, o face.Box) string {
 		return b.length(frame.CentreHeight(o.Opening, w.Room))
 	}},
-	{tableColumn{title: words.New("walls.held", "Held by"), width: 40, style: plain}, 0, func(b *book, w face.Face, o face.Box) string { return w.HeldBy(b.o.Voice, o) }},
-	{tableColumn{title: words.New("walls.block", "Block set back, bottom"), width: 34, style: plain}, 3, (*book).blockCell},
-	{tableColumn{title: words.New("walls.set", "Set"), width: 30, style: plain}, 1, func(b *book, w face.Face, o face.Box) string {
+	{layout.Column{Title: words.New("walls.held", "Held by"), Width: 40, Style: layout.Plain}, 0, func(b *book, w face.Face, o face.Box) string { return w.HeldBy(b.Voice, o) }},
+	{layout.Column{Title: words.New("walls.block", "Block set back, bottom"), Width: 34, Style: layout.Plain}, 3, (*book).blockCell},
+	{layout.Column{Title: words.New("walls.set", "Set"), Width: 30, Style: layout.Plain}, 1, func(b *book, w face.Face, o face.Box) string {
 		if !o.IsBuiltIn {
 			return ""
 		}
-		return w.Set(b.o.Voice, o)
+		return w.Set(b.Voice, o)
 	}},
-	{tableColumn{title: words.New("walls.box", "Box"), width: 46, style: plain}, 1, (*book).boxCell},
-	{tableColumn{title: words.New("walls.circuit", "Circuit"), width: 13, style: plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "circuit") }},
-	{tableColumn{title: words.New("walls.serves", "Serves"), width: 26, style: plain}, 2, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "controls") }},
+	{layout.Column{Title: words.New("walls.box", "Box"), Width: 46, Style: layout.Plain}, 1, (*book).boxCell},
+	{layout.Column{Title: words.New("walls.circuit", "Circuit"), Width: 13, Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "circuit") }},
+	{layout.Column{Title: words.New("walls.serves", "Serves"), Width: 26, Style: layout.Plain}, 2, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "controls") }},
 }
 
 // leastWallWhat is how wide what an opening is stands at least.
@@ -231,7 +232,7 @@ func wallTableFor(width float64) []wallColumn {
 	for rank := 3; rank > 0; rank-- {
 		need := leastWallWhat
 		for _, c := range all {
-			need += c.width
+			need += c.Width
 		}
 		if need <= width {
 			break
@@ -242,22 +243,22 @@ func wallTableFor(width float64) []wallColumn {
 }
 
 // wallRows are what the boxes of walls are, a row each, with the columns that say anything.
-func (b *book) wallRows(row []drawnWall, width float64) (columns []tableColumn, rows []tableRow) {
+func (b *book) wallRows(row []drawnWall, width float64) (columns []layout.Column, rows []layout.Row) {
 	var cells []wallColumn
 	for _, c := range wallTableFor(width) {
 		if slices.ContainsFunc(row, func(d drawnWall) bool {
 			return slices.ContainsFunc(d.Boxes, func(o face.Box) bool { return c.cell(b, d.Face, o) != "" })
 		}) {
-			cells, columns = append(cells, c), append(columns, c.tableColumn)
+			cells, columns = append(cells, c), append(columns, c.Column)
 		}
 	}
 	for _, d := range row {
 		boxes := slices.Clone(d.Boxes)
 		slices.SortStableFunc(boxes, func(x, y face.Box) int { return plan.CompareTags(x.Opening.Tag, y.Opening.Tag) })
 		for _, o := range boxes {
-			r := tableRow{group: b.wallName(d.Face)}
+			r := layout.Row{Group: b.wallName(d.Face)}
 			for _, c := range cells {
-				r.cells = append(r.cells, c.cell(b, d.Face, o))
+				r.Cells = append(r.Cells, c.cell(b, d.Face, o))
 			}
 			rows = append(rows, r)
 		}
@@ -270,22 +271,22 @@ func (b *book) blockCell(w face.Face, o face.Box) string {
 	if !o.IsBuiltIn || k == nil {
 		return ""
 	}
-	return b.say("walls.block-at", "{0} back, bottom {1}", words.Height(k.SetBack), words.Height(w.AboveSubfloor(k.Bottom)))
+	return b.Say("walls.block-at", "{0} back, bottom {1}", words.Height(k.SetBack), words.Height(w.AboveSubfloor(k.Bottom)))
 }
 
 // boxCell is the box in words with its code.
 func (b *book) boxCell(_ face.Face, o face.Box) string {
 	if table.IsUnread(o.Opening) {
-		return b.say("site.unread", "not read")
+		return b.Say("site.unread", "not read")
 	}
 	made, chosen, err := part.Resolve(o.Opening.Assembly)
 	if !chosen || err != nil {
 		return ""
 	}
 	if code := table.AssemblyCode(o.Opening.Assembly); code != "" {
-		return b.say("walls.box-code", "{0} · {1}", code, made.Text())
+		return b.Say("walls.box-code", "{0} · {1}", code, made.Text())
 	}
-	return b.o.Voice.Say(made.Text())
+	return b.Voice.Say(made.Text())
 }
 
 // scheduled is what the schedule says of an opening in a column.

@@ -1,0 +1,71 @@
+// Package layout is the paper that printed sheets are laid out on: pages with a title block's
+// room, columns that go on from page to page, tables in them, and the type all is set in. It
+// knows no plan.
+package layout
+
+import (
+	"studbay/render/paper"
+	"studbay/render/scene"
+)
+
+// The measures of a page, in millimetres of paper.
+const (
+	margin    = 0.4 * 25.4 // what every office printer can leave white (common practice)
+	Gutter    = 5.0        // between a rule and what stands beside it
+	TitleTall = 25.0       // height of the title block
+)
+
+// Page is one page in the making: a frame with the title block at its foot, what it is for
+// above that, and columns beside.
+type Page struct {
+	Languages
+	Scene   *scene.Scene
+	IsDraft bool // only to see how much room things take: it keeps nothing
+
+	Frame scene.Rect // all within the border
+	Main  scene.Rect // free, left of the side column and above the title block
+	Side  scene.Rect // free columns at the right; empty where there are none
+}
+
+// SideColumn is how wide a column beside a drawing is: enough for the schedule.
+const SideColumn = 142.0
+
+// New begins a page on a paper with so many columns at the side.
+func New(p paper.Paper, l Languages, columns int) *Page {
+	f := FrameOf(p)
+	page := &Page{Languages: l, Scene: &scene.Scene{Width: p.Width, Height: p.Height}, Frame: f, Main: f}
+	page.Main.Max.Y -= TitleTall
+	if columns > 0 {
+		page.Main.Max.X -= (SideColumn+ColumnGap)*float64(columns) - ColumnGap + 2*Gutter
+		page.Side = scene.Rect{Min: scene.Point{X: page.Main.Max.X, Y: f.Min.Y}, Max: f.Max}
+	}
+	return page
+}
+
+// FrameOf returns what is within the border of a page on a paper, in millimetres.
+func FrameOf(p paper.Paper) scene.Rect {
+	return scene.Rect{Max: scene.Point{X: scene.MM(p.Width), Y: scene.MM(p.Height)}}.Expanded(-margin)
+}
+
+// Draft returns a page alike that keeps nothing.
+func (p *Page) Draft() *Page {
+	q := *p
+	q.IsDraft = true
+	return &q
+}
+
+// Add puts items on the page; a page that is only to be counted keeps none.
+func (p *Page) Add(items ...scene.Item) {
+	if !p.IsDraft {
+		p.Scene.Add(items...)
+	}
+}
+
+// Rule draws the border and what divides the page.
+func (p *Page) Rule() {
+	p.Add(HLine(p.Frame.Min.X, p.Main.Max.X, p.Main.Max.Y, Pen(Divider)))
+	if !p.Side.IsEmpty() {
+		p.Add(VLine(p.Main.Max.X, p.Frame.Min.Y, p.Frame.Max.Y, Pen(Divider)))
+	}
+	p.Add(scene.Stroke{Path: p.Frame.Path(), Pen: Pen(Border)})
+}
