@@ -94,6 +94,7 @@ var importRules = []importRule{
 	{who: "render/view", may: "plan/... fill/... render render/scene assets", why: "one drawing does not lean on another"},
 	{who: "render/tell", may: "plan/... fill/...", why: "plain words are told before anything is drawn"},
 	{who: "render/layout", may: "plan/unit plan/words render render/glyph render/paper render/scene", why: "paper, columns and type know no plan"},
+	{who: "render/trade", may: "plan/... fill/... render/... assets", not: "render/sheet", why: "a page with no plan on it is laid out without knowing the set it is in"},
 	{who: "render/revision", may: "plan/... fill/... render/table", why: "what changed is told before any of it is drawn"},
 	{who: "render/...", may: "plan/... fill/... render/... assets", test: true, why: "imports run one way, plan <- fill <- render <- app"},
 	{who: "app/locale", may: "", why: "it must be initialised before the toolkit"},

@@ -122,3 +122,45 @@ func (f *Flow) BothParagraphs(s Style, t words.Text) {
 		f.Paragraph(s, 0, second)
 	}
 }
+
+// Bullet puts down a paragraph behind a short dash.
+func (f *Flow) Bullet(s Style, text string) {
+	for i, line := range s.Wrap(text, f.Width()-3) {
+		f.Need(s.Line())
+		f.Y += s.Line()
+		if i == 0 {
+			f.On.Add(s.At(f.Left(), f.Y-s.Line()*0.28, "–"))
+		}
+		f.On.Add(s.At(f.Left()+3, f.Y-s.Line()*0.28, line))
+	}
+}
+
+// Even makes columns no higher than they need to be to get by with as few pages as they can,
+// by how many pages are taken where columns are so high (0: as the page is): on a large page
+// all columns then end about alike, and none is left empty beside full ones.
+func (f *Flow) Even(pages func(tall float64) int) {
+	const steps = 24
+	whole, fewest := f.Column().Height(), pages(0)
+	for i := range steps {
+		f.Tall = whole * float64(i+1) / steps
+		if f.Tall >= leastColumn && pages(f.Tall) == fewest {
+			break
+		}
+	}
+	f.Begin(f.On)
+}
+
+// leastColumn is how high a column is at least.
+const leastColumn = 110.0
+
+// Count returns how many pages are taken by what is laid into a flow, on drafts of a page.
+func (f *Flow) Count(draft *Page, lay func()) int {
+	n := 1
+	f.Onward = func() *Page {
+		n++
+		return draft
+	}
+	f.Begin(draft)
+	lay()
+	return n
+}

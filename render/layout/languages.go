@@ -1,6 +1,9 @@
 package layout
 
-import "studbay/plan/words"
+import (
+	"studbay/plan/unit"
+	"studbay/plan/words"
+)
 
 // Languages are those that a set is written in: one, or two side by side.
 type Languages struct {
@@ -35,4 +38,9 @@ func (l *Languages) Apart(say func(words.Voice) string) (first, second string, t
 	}
 	second = say(*l.Second)
 	return first, second, second != first
+}
+
+// Length writes a length as a tape under a hand is read: in inches or millimeters alone.
+func (l *Languages) Length(length unit.Length) string {
+	return l.Say("framing.length", "{0}", words.Height(length))
 }

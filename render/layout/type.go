@@ -112,6 +112,12 @@ func (s Style) At(x, y float64, text string) scene.Run {
 	return scene.Run{At: scene.Point{X: x, Y: y}, Text: text, Size: s.MM(), Weight: s.Weight(), Align: s.Align, Color: color}
 }
 
+// Centered returns the style set about its place.
+func (s Style) Centered() Style {
+	s.Align = scene.Center
+	return s
+}
+
 // Right returns the style set against its place from the left.
 func (s Style) Right() Style {
 	s.Align = scene.End

@@ -7,6 +7,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render/layout"
+	"studbay/render/table"
 )
 
 // cover begins a set: whose it is, what is in it, what was found, where was looked, and the
@@ -149,7 +150,7 @@ func (f *flow) coverRooms() {
 		if len(b.plan.Levels) > 1 {
 			f.Paragraph(coverStrong, 0, l.Name)
 		}
-		for _, r := range b.roomsInOrder(l) {
+		for _, r := range table.RoomsInOrder(l) {
 			f.Need(coverText.Line())
 			f.Y += coverText.Line()
 			count := strconv.Itoa(b.inUse(r))

@@ -10,14 +10,10 @@ import (
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
-	"studbay/render"
 	"studbay/render/layout"
 	"studbay/render/scene"
-	"studbay/render/symbol"
+	"studbay/render/trade"
 )
-
-// markIn is how far the text of a finding stands in, behind its mark.
-const markIn = 4.4
 
 // findings puts down what was found, the worst first, then what is open, then what the
 // user set aside with the reason.
@@ -60,19 +56,19 @@ func (b *book) byKind(all []rule.Finding) []rule.Finding {
 func (f *flow) finding(found rule.Finding, why string) {
 	b := f.page.b
 	say := layout.Plain
-	lines := say.Wrap(b.Voice.Say(found.Message), f.Width()-markIn)
-	second := layout.Fine.Wrap(why, f.Width()-markIn)
+	lines := say.Wrap(b.Voice.Say(found.Message), f.Width()-trade.MarkIn)
+	second := layout.Fine.Wrap(why, f.Width()-trade.MarkIn)
 	f.Need(float64(len(lines))*say.Line() + float64(min(len(second), 2))*layout.Fine.Line() + 1.2)
-	f.page.Add(markFor(found, scene.Point{X: f.Left() + 1.4, Y: f.Y + say.Line()*0.55})...)
+	f.page.Add(trade.Mark(found, scene.Point{X: f.Left() + 1.4, Y: f.Y + say.Line()*0.55})...)
 	for _, line := range lines {
 		f.Need(say.Line())
 		f.Y += say.Line()
-		f.page.Add(say.At(f.Left()+markIn, f.Y-say.Line()*0.24, line))
+		f.page.Add(say.At(f.Left()+trade.MarkIn, f.Y-say.Line()*0.24, line))
 	}
 	for _, line := range second {
 		f.Need(layout.Fine.Line())
 		f.Y += layout.Fine.Line()
-		f.page.Add(layout.Fine.At(f.Left()+markIn, f.Y-layout.Fine.Line()*0.24, line))
+		f.page.Add(layout.Fine.At(f.Left()+trade.MarkIn, f.Y-layout.Fine.Line()*0.24, line))
 	}
 	f.Space(1.2)
 }
@@ -101,20 +97,6 @@ func (b *book) by(found rule.Finding) string {
 	return ""
 }
 
-// markFor draws the sign of a finding; of one set aside, a broken ring.
-func markFor(found rule.Finding, at scene.Point) []scene.Item {
-	if found.Waived != nil {
-		return []scene.Item{scene.Stroke{
-			Path: scene.Circle(at, 1), Pen: scene.Pen{Width: layout.Pen(layout.Divider).Width, Color: layout.Theme.Muted, Dash: []float64{0.5, 0.5}},
-		}}
-	}
-	ink := layout.Theme.Note
-	if !found.IsOpen {
-		ink = layout.Theme.Severity(found.Severity)
-	}
-	return symbol.DrawMark(render.MarkOf(&found), at, 2.5, ink, layout.Theme.Paper)
-}
-
 // looked says what was looked at on a level and against what, and ends with the cautions.
 func (f *flow) looked(level *plan.Level) {
 	b := f.page.b
@@ -133,7 +115,7 @@ func (f *flow) looked(level *plan.Level) {
 	}
 	for _, r := range fill.Rules {
 		if reason, off := fig.Off(r.ID); off {
-			f.bullet(s, b.Say("looked.off", "{0}: turned off by a local amendment, {1}", r.Cited(fig), reason))
+			f.Bullet(s, b.Say("looked.off", "{0}: turned off by a local amendment, {1}", r.Cited(fig), reason))
 		}
 	}
 	f.BothParagraphs(s, words.New("looked.only", "Nothing else of the code was checked."))
@@ -169,22 +151,10 @@ func (f *flow) amendments(s layout.Style) {
 	f.Heading(b.Both("amended.title", "Local amendments to {0}", b.edition()), 2*s.Line())
 	for a := range b.plan.Amendments.All() {
 		if a.Rule != "" {
-			f.bullet(s, b.Say("amended.rule", "Rule {0} is turned off: {1}", a.Rule, a.Reason))
+			f.Bullet(s, b.Say("amended.rule", "Rule {0} is turned off: {1}", a.Rule, a.Reason))
 			continue
 		}
-		f.bullet(s, b.Say("amended.figure", "{0} is {1}: {2}", a.Figure, a.Value, a.Reason))
-	}
-}
-
-// bullet puts down a paragraph behind a short dash.
-func (f *flow) bullet(s layout.Style, text string) {
-	for i, line := range s.Wrap(text, f.Width()-3) {
-		f.Need(s.Line())
-		f.Y += s.Line()
-		if i == 0 {
-			f.page.Add(s.At(f.Left(), f.Y-s.Line()*0.28, "–"))
-		}
-		f.page.Add(s.At(f.Left()+3, f.Y-s.Line()*0.28, line))
+		f.Bullet(s, b.Say("amended.figure", "{0} is {1}: {2}", a.Figure, a.Value, a.Reason))
 	}
 }
 

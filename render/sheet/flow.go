@@ -35,32 +35,18 @@ func newFlow(p *page, least float64, onward func() *page) *flow {
 	return f
 }
 
-// newEvenFlow begins a flow whose columns are no higher than lay needs to get by with as
-// few pages as it can: on a large page all columns then end about alike, and none is left
-// empty beside full ones.
+// newEvenFlow begins a flow whose columns are even, by what is laid into it.
 func newEvenFlow(b *book, least float64, onward func() *page, lay func(*flow)) *flow {
 	pages := func(tall float64) int { return b.pagesOf(&flow{Flow: &layout.Flow{Least: least, Tall: tall}}, lay) }
 	f := (&flow{Flow: &layout.Flow{Least: least}}).goesOn(onward)
 	f.begin(onward())
-	const steps = 24
-	whole, fewest := f.Column().Height(), pages(0)
-	for i := range steps {
-		f.Tall = whole * float64(i+1) / steps
-		if f.Tall >= leastColumn && pages(f.Tall) == fewest {
-			break
-		}
-	}
-	f.begin(f.page)
+	f.Even(pages)
 	return f
 }
 
 // pagesOf counts the pages that something laid into a flow like f would take.
 func (b *book) pagesOf(f *flow, lay func(*flow)) int {
 	draft := &book{ix: b.ix, plan: b.plan, result: b.result, found: b.found, o: b.o, Languages: b.Languages, isDraft: true}
-	f.goesOn(func() *page { return draft.newPage("", 0) }).begin(draft.newPage("", 0))
-	lay(f)
-	return len(draft.pages)
+	f.page = draft.newPage("", 0)
+	return f.Count(f.page.Page, func() { lay(f) })
 }
-
-// leastColumn is how high a column is at least.
-const leastColumn = 110.0

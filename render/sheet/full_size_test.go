@@ -9,12 +9,10 @@ import (
 	"strings"
 	"testing"
 
-	"studbay/fill"
 	"studbay/plan/index"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/fullsize"
-	"studbay/render/layout"
 	"studbay/render/paint"
 	"studbay/render/scene"
 )
@@ -120,59 +118,4 @@ func inked(im image.Image) int {
 		return 0
 	}
 	return middles[len(middles)-1] - middles[0]
-}
-
-// TestMarksBesideTheTape: no line of a mark runs through the text of another, and all texts
-// stand on the strip.
-func TestMarksBesideTheTape(t *testing.T) {
-	b := newBook(index.New(square(t, 10*unit.Foot)), fill.Result{}, Options{})
-	s := fullsize.Strip{To: 15 * unit.Inch}
-	var marks []fullsize.Mark
-	for _, at := range []float64{0.5, 1, 1.25, 4, 4.0625, 9, 13.5, 14, 14.875} {
-		marks = append(marks, fullsize.Mark{At: unit.Length(at * float64(unit.Inch)), Tags: []string{"K1", "K2", "K3"}})
-	}
-	all := b.beside(s, marks, layout.Strong, 4)
-	if len(all) != len(marks) {
-		t.Fatalf("%d of %d marks", len(all), len(marks))
-	}
-	for i, m := range all {
-		if m.begin < 0 || m.end > 15*25.4 {
-			t.Errorf("%q at %.1f leaves the strip", m.text, m.at)
-		}
-		for _, o := range all[i+1:] {
-			if o.begin < m.end && m.begin < o.end && o.lane == m.lane {
-				t.Errorf("%q and %q lie on each other", m.text, o.text)
-			}
-			for _, pair := range [][2]tapeMark{{m, o}, {o, m}} {
-				line, text := pair[0], pair[1]
-				sameSide := (line.begin > line.at) == (text.begin > text.at)
-				if sameSide && line.at > text.begin && line.at < text.end && line.lane >= text.lane {
-					t.Errorf("the line of %q at %.1f runs through %q", line.text, line.at, text.text)
-				}
-			}
-		}
-	}
-}
-
-// A tape of marks up to 41 in on strips of 15-3/4 in: whole inches, end to end, past the last
-// mark by more than an inch; metric by whole centimeters.
-func TestStrips(t *testing.T) {
-	marks := []fullsize.Mark{{At: 16 * unit.Inch}, {At: 41 * unit.Inch}}
-	want := []fullsize.Strip{{From: 0, To: 15 * unit.Inch}, {From: 15 * unit.Inch, To: 30 * unit.Inch}, {From: 30 * unit.Inch, To: 43 * unit.Inch}}
-	got := fullsize.Strips(marks, 15*unit.Inch+3*unit.Inch/4, unit.Imperial)
-	if len(got) != len(want) {
-		t.Fatalf("%v, want %v", got, want)
-	}
-	for i := range want {
-		if got[i] != want[i] {
-			t.Errorf("strip %d is %v, want %v", i, got[i], want[i])
-		}
-	}
-	mm := fullsize.Strips([]fullsize.Mark{{At: 407 * unit.Millimetre}}, 395*unit.Millimetre, unit.Metric)
-	if len(mm) != 2 || mm[0].To != 390*unit.Millimetre || mm[1].To != 420*unit.Millimetre {
-		t.Errorf("metric strips are %v", mm)
-	}
-	if fullsize.Strips(nil, unit.Foot, unit.Imperial) != nil {
-		t.Error("a tape of no marks has strips")
-	}
 }

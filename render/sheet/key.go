@@ -41,7 +41,7 @@ func (p *page) keyBox(box scene.Rect, right float64) float64 {
 			continue
 		}
 		p.Add(scene.Stroke{Path: part.Path(), Pen: layout.Pen(layout.Hairline)})
-		s := centred(layout.Style{Size: layout.Small, Bold: at == p.key.at})
+		s := layout.Style{Size: layout.Small, Bold: at == p.key.at}.Centered()
 		if text := strconv.Itoa(t.sheets[at]); s.Width(text)+1 < part.Width() && s.Cap()+1 < part.Height() {
 			p.keyNumber(s, text, part.Middle())
 		}

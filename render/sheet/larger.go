@@ -10,6 +10,7 @@ import (
 	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
+	"studbay/render/table"
 )
 
 // largerAround is how far beyond a room's faces its larger drawing reaches: a wall and what
@@ -66,7 +67,7 @@ func (b *book) crowdedRooms(l *plan.Level) (rooms []*plan.Room) {
 			}
 		}
 	}
-	return slices.DeleteFunc(b.roomsInOrder(l), func(r *plan.Room) bool { return !crowded[r.ID] })
+	return slices.DeleteFunc(table.RoomsInOrder(l), func(r *plan.Room) bool { return !crowded[r.ID] })
 }
 
 // largerRoom puts a room down beside or below the one before: at the smallest larger scale
@@ -158,7 +159,7 @@ func (b *book) hasAll(pieces []render.Piece, r *plan.Room) bool {
 
 // drawRoom draws a part of a level with its upper left corner at a place.
 func (b *book) drawRoom(l *plan.Level, box geom.Box, s paper.Scale, at scene.Point) drawnLevel {
-	m := b.medium(s)
+	m := layout.Medium(s, b.Voice)
 	m.Origin, m.At = box.Min, at
 	m.Window = scene.Rect{Min: at, Max: at.Add(scene.Point{X: box.Width().Millimetres() * s.Times(), Y: box.Height().Millimetres() * s.Times()})}
 	return b.drawAt(l, box, m, s)

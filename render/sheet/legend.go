@@ -194,7 +194,7 @@ func (b *book) letters(pieces []render.Piece) (all []swatch) {
 		}
 	}
 	for _, letters := range slices.Sorted(maps.Keys(kinds)) {
-		run := centred(layout.Style{Size: layout.Body, Bold: true})
+		run := layout.Style{Size: layout.Body, Bold: true}.Centered()
 		all = append(all, swatch{
 			func(m scene.Point) []scene.Item {
 				return []scene.Item{run.At(m.X, m.Y+run.Cap()/2, letters)}

@@ -35,7 +35,7 @@ func (b *book) heights(pieces []render.Piece) (all []swatch, figures float64) {
 		}
 	}
 	for _, at := range slices.Sorted(maps.Keys(kinds)) {
-		run := centred(layout.Style{Size: layout.Body, Bold: true})
+		run := layout.Style{Size: layout.Body, Bold: true}.Centered()
 		text := b.Say("opening.height", "{0}", words.Height(at))
 		figures = max(figures, run.Width(text))
 		all = append(all, swatch{

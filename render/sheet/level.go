@@ -220,18 +220,12 @@ func mayFit(extent geom.Box, s paper.Scale, area scene.Rect) bool {
 // draw draws a level in the middle of an area. What is drawn reaches past the outline on
 // all sides by other amounts, so it is set in the middle by what it came to.
 func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s paper.Scale) drawnLevel {
-	m := b.medium(s).Centred(extent.Center(), area.Middle())
+	m := layout.Medium(s, b.Voice).Centred(extent.Center(), area.Middle())
 	d := b.drawAt(l, extent, m, s)
 	off := area.Middle().Sub(d.bounds().Middle())
 	d.medium.At = m.At.Add(off)
 	d.pieces = b.drawPart(l, d.medium, extent)
 	return d
-}
-
-func (b *book) medium(s paper.Scale) render.Medium {
-	m := render.SheetMedium(s.Paper, s.Building, *layout.Theme, b.Voice)
-	m.Text = layout.TagText * scene.PointSize
-	return m
 }
 
 // drawAt draws a level where a medium puts it.

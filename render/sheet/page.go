@@ -51,6 +51,26 @@ func (b *book) newPage(name string, columns int) *page {
 	return p
 }
 
+// pagesNamed returns what begins each page of a kind in turn.
+func (b *book) pagesNamed(name string) func() *page {
+	first := true
+	return func() *page {
+		p := b.newPage(name, 0)
+		if !first {
+			p.part = b.Say("sheet.continued", "continued")
+			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
+		}
+		first = false
+		return p
+	}
+}
+
+// plainPages is pagesNamed for who has nothing but the paper of a page to do with.
+func (b *book) plainPages(name string) func() *layout.Page {
+	onward := b.pagesNamed(name)
+	return func() *layout.Page { return onward().Page }
+}
+
 // number is which sheet of the set a page is.
 func (b *book) number(p *page) int {
 	for i, q := range b.pages {

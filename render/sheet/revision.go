@@ -234,7 +234,7 @@ func (p *page) moveArrow(from, to scene.Point, c revision.Change) []scene.Item {
 		return items
 	}
 	patch := scene.RectAround(middle, s.Width(text)+1, s.Cap()+1)
-	return append(items, scene.Fill{Path: patch.Path(), Color: layout.Theme.Paper}, centred(s).At(middle.X, middle.Y+s.Cap()/2, text))
+	return append(items, scene.Fill{Path: patch.Path(), Color: layout.Theme.Paper}, s.Centered().At(middle.X, middle.Y+s.Cap()/2, text))
 }
 
 // merged puts clouds that overlap together, with all their numbers.

@@ -10,6 +10,7 @@ import (
 	"studbay/render/layout"
 	"studbay/render/scene"
 	"studbay/render/table"
+	"studbay/render/trade"
 )
 
 // column is one column of the schedule as it stands on a sheet. Its width is in
@@ -245,7 +246,7 @@ func (g *grid) draw(row gridRow) {
 	}
 	if worst := f.page.b.worst(row.of); worst != nil {
 		first := layout.Plain.Line()
-		f.page.Add(markFor(*worst, scene.Point{X: f.Right() - 1.2, Y: f.Y + (first+layout.RowPad)/2})...)
+		f.page.Add(trade.Mark(*worst, scene.Point{X: f.Right() - 1.2, Y: f.Y + (first+layout.RowPad)/2})...)
 	}
 	f.Y += row.tall
 }

@@ -7,7 +7,6 @@ package sheet
 
 import (
 	"studbay/fill"
-	"studbay/fill/takeoff"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -15,6 +14,7 @@ import (
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/table"
+	"studbay/render/trade"
 )
 
 // Options say how to lay out. The zero value takes the paper usual for the plan's units
@@ -52,13 +52,18 @@ var kinds = []struct {
 	{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},
 	{"walls, face by face", (*book).walls, []Reader{ForCrew, ForInspector}},
 	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
-	{"framing, cuts and sticks", (*book).framing, []Reader{ForCrew, ForInspector}},
-	{"list for the visit", (*book).visits, []Reader{ForInspector}},
-	{"drywall and its cut-outs", (*book).cutMap, []Reader{ForDrywall}},
-	{"templates and heights, full size", (*book).fullSize, []Reader{ForCrew, ForDrywall}},
+	{"framing, cuts and sticks", ofTrade((*trade.Book).Framing), []Reader{ForCrew, ForInspector}},
+	{"list for the visit", ofTrade((*trade.Book).Visits), []Reader{ForInspector}},
+	{"drywall and its cut-outs", ofTrade((*trade.Book).CutMap), []Reader{ForDrywall}},
+	{"templates and heights, full size", ofTrade((*trade.Book).FullSize), []Reader{ForCrew, ForDrywall}},
 	{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
-	{"what to buy", (*book).supplies, []Reader{ForSupplier}},
-	{"blocks, cables, panel and switches", (*book).cuttings, []Reader{ForCrew, ForInspector, ForSupplier}},
+	{"what to buy", ofTrade((*trade.Book).Supplies), []Reader{ForSupplier}},
+	{"blocks, cables, panel and switches", ofTrade((*trade.Book).Cuttings), []Reader{ForCrew, ForInspector, ForSupplier}},
+}
+
+// ofTrade returns how a kind of page that shows no plan is built.
+func ofTrade(build func(*trade.Book) error) func(*book) error {
+	return func(b *book) error { return build(b.trade) }
 }
 
 // ErrNoLevel is returned for a plan without a level.
@@ -103,6 +108,7 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if b.plan.Header == nil {
 		b.plan.Header = &plan.Header{}
 	}
+	b.trade = &trade.Book{Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
 	return b
 }
 
@@ -131,7 +137,7 @@ type book struct {
 	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
 	schedule table.Table
 	rowOf    map[plan.ID]table.Row // once wanted: the row of the schedule of each opening
-	taken    *takeoff.Takeoff      // once wanted
+	trade    *trade.Book
 	o        Options
 	pages    []*page
 	foot     foot

@@ -61,7 +61,7 @@ func (p *page) tape(d drawnLevel, window scene.Rect) {
 		}
 		p.Add(layout.VLine(x, edge.Min.Y, edge.Min.Y+t.mark(n), layout.Pen(layout.Hairline)))
 		if n%t.major == 0 {
-			p.Add(centred(s).At(x, edge.Min.Y+4.9, t.figure(n)))
+			p.Add(s.Centered().At(x, edge.Min.Y+4.9, t.figure(n)))
 		}
 	})
 	t.each(d.rooms.Height(), func(n int, at unit.Length) {
@@ -74,9 +74,4 @@ func (p *page) tape(d drawnLevel, window scene.Rect) {
 			p.Add(s.At(edge.Min.X+2.8, y+s.Cap()/2, t.figure(n)))
 		}
 	})
-}
-
-func centred(s layout.Style) layout.Style {
-	s.Align = scene.Center
-	return s
 }

@@ -114,7 +114,7 @@ func (b *book) drawTiles(l *plan.Level, extent geom.Box) (drawnLevel, error) {
 			}
 			return drawnLevel{}, b.tooLarge(l, s, n, extent)
 		}
-		d := b.drawAt(l, extent, b.medium(s).Centred(extent.Center(), scene.Point{}), s)
+		d := b.drawAt(l, extent, layout.Medium(s, b.Voice).Centred(extent.Center(), scene.Point{}), s)
 		d.tiles = b.tiling(d)
 		if best = d; len(b.untagged(d.pieces)) == 0 {
 			break
@@ -305,7 +305,7 @@ func (p *page) matchLine(l matchLine) {
 		scene.Stroke{Path: scene.LinePath(l.a, l.b), Pen: heavy},
 		scene.Stroke{Path: scene.LinePath(l.a.Add(off), l.b.Add(off)), Pen: end})
 	middle := l.a.Add(l.b).Mul(0.5).Add(l.out.Mul(overlap + matchText/2))
-	run := centred(layout.Style{Size: layout.Body, Bold: true}).At(middle.X, middle.Y, p.b.Say("match.line", "Match line · see sheet {0}", l.sheet))
+	run := layout.Style{Size: layout.Body, Bold: true}.Centered().At(middle.X, middle.Y, p.b.Say("match.line", "Match line · see sheet {0}", l.sheet))
 	run.Angle, run.VAlign = l.angle, scene.Middle
 	p.Add(run)
 }

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"cmp"
 	"slices"
 
 	"studbay/plan"
@@ -10,6 +9,7 @@ import (
 	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
+	"studbay/render/table"
 	"studbay/render/unfold"
 )
 
@@ -90,7 +90,7 @@ func (b *book) belowRooms(name string, least, tallest float64, lay func(*flow)) 
 // stands in them.
 func (b *book) strips() (all []unfold.Strip) {
 	for _, l := range b.plan.Levels {
-		for _, r := range b.roomsInOrder(l) {
+		for _, r := range table.RoomsInOrder(l) {
 			strip, ok := unfold.StripOf(b.ix, r.ID)
 			if ok && (b.hasFaceOpening(r) || len(unfold.FixtureFaces(b.ix, r.ID)) > 0) {
 				all = append(all, strip)
@@ -119,15 +119,6 @@ func (b *book) fewestAt(lay func(*flow)) paper.Scale {
 
 // easyUnfold is the smallest scale that rooms are unfolded at to save a page.
 var easyUnfold = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(4), unit.Metric: paper.Metric(50)}
-
-// roomsInOrder lists the rooms of a level as the schedule does.
-func (b *book) roomsInOrder(l *plan.Level) []*plan.Room {
-	rooms := slices.Collect(l.Rooms.All())
-	slices.SortStableFunc(rooms, func(x, y *plan.Room) int {
-		return cmp.Or(cmp.Compare(x.Name, y.Name), cmp.Compare(x.ID, y.ID))
-	})
-	return rooms
-}
 
 func (b *book) hasFaceOpening(r *plan.Room) bool {
 	return slices.ContainsFunc(r.Sides, func(s *plan.Side) bool { return len(b.ix.OpeningsOn(s.ID)) > 0 })

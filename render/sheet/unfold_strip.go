@@ -64,7 +64,7 @@ func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
 // stripRow puts down a part of a strip: all of it, or what one row holds.
 func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goesOn bool) {
 	b := f.page.b
-	m := unfold.Medium{Medium: b.medium(scale)}
+	m := unfold.Medium{Medium: layout.Medium(scale, b.Voice)}
 	tall := b.stripTall(s, scale)
 	f.Need(tall)
 	name := s.Room.Name
@@ -204,7 +204,7 @@ func (f *flow) fixtureFaces(s unfold.Strip, scale paper.Scale) {
 	b := f.page.b
 	faces := unfold.FixtureFaces(b.ix, s.Room.ID)
 	for len(faces) > 0 {
-		m := unfold.Medium{Medium: b.medium(scale)}
+		m := unfold.Medium{Medium: layout.Medium(scale, b.Voice)}
 		n := 1
 		for n < len(faces) && m.Length(faces[n].Left+faces[n].Length-faces[0].Left) <= f.Width()-2*stripAside {
 			n++

@@ -42,7 +42,7 @@ func (b *book) faces() (all []face.Face) {
 		return nil
 	}
 	for _, l := range b.plan.Levels {
-		for _, r := range b.roomsInOrder(l) {
+		for _, r := range table.RoomsInOrder(l) {
 			all = append(all, face.Of(b.ix, r.ID, b.result.Figures.Build.SetBack)...)
 		}
 	}
@@ -81,7 +81,7 @@ func (b *book) drawWall(w face.Face, wide, tall float64) (d drawnWall) {
 }
 
 func (b *book) wallMedium(s paper.Scale, at scene.Point) unfold.Medium {
-	m := unfold.Medium{Medium: b.medium(s), Datum: plan.Subfloor}
+	m := unfold.Medium{Medium: layout.Medium(s, b.Voice), Datum: plan.Subfloor}
 	m.Text = b.siteText() * scene.PointSize
 	m.At = at
 	return m
@@ -167,7 +167,7 @@ func (b *book) wallSays(d drawnWall) string {
 	default:
 		all = append(all, b.Say("walls.studs", "studs {0}", table.StudState(d.Wall.State)))
 	}
-	switch layers := b.layersText(d.Wall.Side); len(d.Wall.Side.Finish) {
+	switch layers := table.Layers(b.Voice, d.Wall.Side); len(d.Wall.Side.Finish) {
 	case 0:
 	case 1:
 		all = append(all, layers)
@@ -178,15 +178,6 @@ func (b *book) wallSays(d drawnWall) string {
 		all = append(all, b.Say("walls.floor", "finished floor {0} above subfloor", words.Height(floor)))
 	}
 	return strings.Join(all, " · ")
-}
-
-// layersText names the layers of a face from the studs outward.
-func (b *book) layersText(s *plan.Side) string {
-	var layers []string
-	for _, l := range s.Finish {
-		layers = append(layers, b.Say("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness)))
-	}
-	return strings.Join(layers, " + ")
 }
 
 // wallColumn is a column of the table under walls, with what fills it. Where the paper is
@@ -200,15 +191,15 @@ type wallColumn struct {
 var wallTable = []wallColumn{
 	{layout.Column{Title: words.New("walls.tag", "Tag"), Width: 12, Style: layout.Strong}, 0, func(b *book, _ face.Face, o face.Box) string { return o.Opening.Tag }},
 	{layout.Column{Title: words.New("walls.what", "What"), Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.Voice.Say(table.What(o.Opening)) }},
-	{layout.Column{Title: words.New("walls.left", "From left"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.length(o.Along()) }},
-	{layout.Column{Title: words.New("walls.right", "From right"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *book, w face.Face, o face.Box) string { return b.length(w.Wall.Length - o.Along()) }},
-	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Bottom)) }},
+	{layout.Column{Title: words.New("walls.left", "From left"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.Length(o.Along()) }},
+	{layout.Column{Title: words.New("walls.right", "From right"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *book, w face.Face, o face.Box) string { return b.Length(w.Wall.Length - o.Along()) }},
+	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.Length(w.AboveSubfloor(o.Rect.Bottom)) }},
 	{layout.Column{Title: words.New("walls.centre", "Center"), Width: 16, Right: true, Style: layout.Strong}, 0, func(b *book, w face.Face, o face.Box) string {
-		return b.length(w.AboveSubfloor(frame.CentreHeight(o.Opening, w.Room)))
+		return b.Length(w.AboveSubfloor(frame.CentreHeight(o.Opening, w.Room)))
 	}},
-	{layout.Column{Title: words.New("walls.top", "Top"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.length(w.AboveSubfloor(o.Rect.Top)) }},
+	{layout.Column{Title: words.New("walls.top", "Top"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *book, w face.Face, o face.Box) string { return b.Length(w.AboveSubfloor(o.Rect.Top)) }},
 	{layout.Column{Title: words.New("walls.finished", "Finished floor"), Width: 20, Right: true, Style: layout.Plain}, 1, func(b *book, w face.Face, o face.Box) string {
-		return b.length(frame.CentreHeight(o.Opening, w.Room))
+		return b.Length(frame.CentreHeight(o.Opening, w.Room))
 	}},
 	{layout.Column{Title: words.New("walls.held", "Held by"), Width: 40, Style: layout.Plain}, 0, func(b *book, w face.Face, o face.Box) string { return w.HeldBy(b.Voice, o) }},
 	{layout.Column{Title: words.New("walls.block", "Block set back, bottom"), Width: 34, Style: layout.Plain}, 3, (*book).blockCell},

@@ -1,4 +1,4 @@
-package sheet
+package trade
 
 import (
 	"slices"
@@ -16,35 +16,20 @@ import (
 )
 
 // takenOff returns what the plan takes by the trial prices, worked out once.
-func (b *book) takenOff() *takeoff.Takeoff {
-	if b.taken == nil && b.result.Figures != nil {
-		b.taken = takeoff.NewTaker(b.ix, b.result.Figures, price.Trial()).Whole(b.plan)
+func (b *Book) takenOff() *takeoff.Takeoff {
+	if b.taken == nil && b.Result.Figures != nil {
+		b.taken = takeoff.NewTaker(b.Index, b.Result.Figures, price.Trial()).Whole(b.Plan)
 	}
 	return b.taken
 }
 
-// pagesNamed returns what begins each page of a kind in turn.
-func (b *book) pagesNamed(name string) func() *page {
-	first := true
-	return func() *page {
-		p := b.newPage(name, 0)
-		if !first {
-			p.part = b.Say("sheet.continued", "continued")
-			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
-		}
-		first = false
-		return p
-	}
-}
-
-// supplies lays out what to buy, in packs.
-func (b *book) supplies() error {
+// Supplies lays out what to buy, in packs.
+func (b *Book) Supplies() error {
 	w := b.takenOff()
 	if w == nil || len(w.Shopping()) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.Both("supplies.title", "What to buy"))
-	f := newFlow(onward(), supplyColumn, onward)
+	f := b.flow(b.Both("supplies.title", "What to buy"), supplyColumn)
 	all := w.Shopping()
 	f.Table(&layout.Table{Columns: slices.Clone(shoppingColumns)}, b.Both("list.shopping", "Shopping list"), b.shoppingRows(all))
 	f.BothParagraphs(layout.Plain, words.New("supplies.pay", "To pay {0}; used in the work {1}, spare and left in packs {2}.",
@@ -71,7 +56,7 @@ var shoppingColumns = []layout.Column{
 	{Title: words.New("list.pay", "Pay"), Width: 22, Right: true, Style: layout.Plain},
 }
 
-func (b *book) shoppingRows(all []takeoff.Buy) (rows []layout.Row) {
+func (b *Book) shoppingRows(all []takeoff.Buy) (rows []layout.Row) {
 	for _, buy := range all {
 		row := layout.Row{Group: b.Voice.Say(buy.Part.Group.Text()), Cells: []string{
 			"[  ]", b.Voice.Say(buy.Part.Name), b.amount(buy.Part, buy.Quantity), b.amount(buy.Part, buy.Spare), "", "", b.Say("takeoff.no-price", "no price"),
@@ -84,7 +69,7 @@ func (b *book) shoppingRows(all []takeoff.Buy) (rows []layout.Row) {
 	return rows
 }
 
-func (b *book) amount(p price.Part, q price.Quantity) string {
+func (b *Book) amount(p price.Part, q price.Quantity) string {
 	if q == 0 {
 		return ""
 	}
@@ -98,7 +83,7 @@ func (b *book) amount(p price.Part, q price.Quantity) string {
 }
 
 // packs names what a part is sold in.
-func (b *book) packs(buy takeoff.Buy) string {
+func (b *Book) packs(buy takeoff.Buy) string {
 	switch per := buy.Price.Per; {
 	case per == price.One:
 		return ""
@@ -111,18 +96,17 @@ func (b *book) packs(buy takeoff.Buy) string {
 	}
 }
 
-// cuttings lays out the blocks cut from boards, the cables and the panel.
-func (b *book) cuttings() error {
+// Cuttings lays out the blocks cut from boards, the cables and the panel.
+func (b *Book) Cuttings() error {
 	w := b.takenOff()
 	if w == nil {
 		return nil
 	}
-	list, lists := w.CutList(), &table.Lists{Index: b.ix, Takeoff: w, Voice: b.Voice}
-	if len(list.Boards)+b.plan.Cables.Len()+b.plan.Circuits.Len() == 0 {
+	list, lists := w.CutList(), &table.Lists{Index: b.Index, Takeoff: w, Voice: b.Voice}
+	if len(list.Boards)+b.Plan.Cables.Len()+b.Plan.Circuits.Len() == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.Both("cuttings.title", "Blocks, cables, panel and switches"))
-	f := newFlow(onward(), supplyColumn, onward)
+	f := b.flow(b.Both("cuttings.title", "Blocks, cables, panel and switches"), supplyColumn)
 	f.boards(list)
 	for _, l := range table.AllLists {
 		if l.IsDrawn {
@@ -153,7 +137,7 @@ func listColumns(t table.Table) (columns []layout.Column) {
 	return columns
 }
 
-func (b *book) listRows(t table.Table) (rows []layout.Row) {
+func (b *Book) listRows(t table.Table) (rows []layout.Row) {
 	for _, r := range t.Rows {
 		var cells []string
 		for _, c := range r.Cells {
@@ -183,7 +167,7 @@ func (f *flow) boards(l nest.List) {
 	if len(l.Boards) == 0 {
 		return
 	}
-	b := f.page.b
+	b := f.b
 	f.Heading(b.Both("cuttings.boards", "Cut list"), 30)
 	f.BothParagraphs(layout.Fine, cutHow(l))
 	f.Space(2)
@@ -203,7 +187,7 @@ func (f *flow) boards(l nest.List) {
 }
 
 // stops lists each length once with what it is for, the longest first.
-func (b *book) stops(l nest.List) string {
+func (b *Book) stops(l nest.List) string {
 	tags := map[unit.Length][]string{}
 	var lengths []unit.Length
 	for _, board := range l.Boards {
@@ -238,36 +222,36 @@ func cutHow(l nest.List) words.Text {
 }
 
 func (f *flow) board(l nest.List, board nest.Board, number int, scale float64) {
-	b := f.page.b
+	b := f.b
 	x0, top := f.Left()+boardLeft, f.Y
 	wide := l.Stock.Board.Millimetres() * scale
-	f.page.Add(layout.Strong.At(f.Left(), top+boardTall/2+1, strconv.Itoa(number)))
-	f.page.Add(scene.Stroke{Path: scene.Rect{Min: scene.Point{X: x0, Y: top}, Max: scene.Point{X: x0 + wide, Y: top + boardTall}}.Path(), Pen: layout.Pen(layout.Divider)})
+	f.On.Add(layout.Strong.At(f.Left(), top+boardTall/2+1, strconv.Itoa(number)))
+	f.On.Add(scene.Stroke{Path: scene.Rect{Min: scene.Point{X: x0, Y: top}, Max: scene.Point{X: x0 + wide, Y: top + boardTall}}.Path(), Pen: layout.Pen(layout.Divider)})
 	at := unit.Length(0)
 	var ends [2]float64 // of the figures in the two rows under the board
 	for i, mark := range board.Marks(l.Stock) {
 		left, right := x0+at.Millimetres()*scale, x0+mark.Millimetres()*scale
 		at = mark + l.Stock.Kerf
 		if mark < l.Stock.Board {
-			f.page.Add(layout.VLine(right, top, top+boardTall, layout.Pen(layout.Divider)))
+			f.On.Add(layout.VLine(right, top, top+boardTall, layout.Pen(layout.Divider)))
 		}
 		middle := (left + right) / 2
-		if text := b.length(board.Pieces[i].Length); layout.Strong.Width(text) < right-left-1 {
-			f.page.Add(centred(layout.Strong).At(middle, top+3.6, text))
-			f.page.Add(centred(layout.Fine).At(middle, top+7.2, layout.Fine.Fit(board.Pieces[i].For, right-left-1)))
+		if text := b.Length(board.Pieces[i].Length); layout.Strong.Width(text) < right-left-1 {
+			f.On.Add(layout.Strong.Centered().At(middle, top+3.6, text))
+			f.On.Add(layout.Fine.Centered().At(middle, top+7.2, layout.Fine.Fit(board.Pieces[i].For, right-left-1)))
 		}
-		text, row := b.length(mark), 0
+		text, row := b.Length(mark), 0
 		half := layout.Fine.Width(text) / 2
 		if right-half < ends[0]+1 {
 			row = 1
 		}
 		if right-half > ends[row] {
 			ends[row] = right + half
-			f.page.Add(centred(layout.Fine).At(right, top+boardTall+3.2+float64(row)*layout.Fine.Line(), text))
+			f.On.Add(layout.Fine.Centered().At(right, top+boardTall+3.2+float64(row)*layout.Fine.Line(), text))
 		}
 	}
 	if rest := board.Rest.Millimetres() * scale; rest > 14 {
-		f.page.Add(layout.Fine.Right().At(x0+wide-1.5, top+boardTall/2+1, b.Say("cuttings.rest", "{0} left", words.Height(board.Rest))))
+		f.On.Add(layout.Fine.Right().At(x0+wide-1.5, top+boardTall/2+1, b.Say("cuttings.rest", "{0} left", words.Height(board.Rest))))
 	}
 	f.Y = top + boardTall + boardUnder
 }

@@ -1,4 +1,4 @@
-package sheet
+package trade
 
 import (
 	"cmp"
@@ -16,25 +16,14 @@ import (
 	"studbay/render/table"
 )
 
-// framing lays out how each box in a wall is held, the cut through the wall at each way of
+// Framing lays out how each box in a wall is held, the cut through the wall at each way of
 // building one in, and the sticks that set heights.
-func (b *book) framing() error {
+func (b *Book) Framing() error {
 	cuts := b.cuts()
 	if len(cuts) == 0 {
 		return nil
 	}
-	name := b.Both("framing.title", "Framing and blocks")
-	first := true
-	onward := func() *page {
-		p := b.newPage(name, 0)
-		if !first {
-			p.part = b.Say("sheet.continued", "continued")
-			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
-		}
-		first = false
-		return p
-	}
-	f := newFlow(onward(), framingColumn, onward)
+	f := b.flow(b.Both("framing.title", "Framing and blocks"), framingColumn)
 	f.BothParagraphs(layout.Fine, framingHow)
 	f.Table(&layout.Table{Columns: slices.Clone(framingColumns)}, b.Both("framing.table", "How each box is held"), b.framingRows(cuts))
 	f.cuts(cuts)
@@ -72,20 +61,20 @@ type boxCut struct {
 }
 
 // cuts gathers the cuts at all boxes in walls, in the order of the schedule.
-func (b *book) cuts() (all []boxCut) {
-	if b.result.Figures == nil {
+func (b *Book) cuts() (all []boxCut) {
+	if b.Result.Figures == nil {
 		return nil
 	}
-	for _, l := range b.plan.Levels {
-		for _, r := range b.roomsInOrder(l) {
-			view, ok := b.ix.RoomView(r.ID)
+	for _, l := range b.Plan.Levels {
+		for _, r := range table.RoomsInOrder(l) {
+			view, ok := b.Index.RoomView(r.ID)
 			if !ok {
 				continue
 			}
 			var in []boxCut
 			for i := range view.Sides {
 				for _, o := range view.Sides[i].Openings {
-					if c, ok := cut.Of(&view.Sides[i], r, o, b.result.Figures.Build.SetBack); ok && !o.Status.IsOld() {
+					if c, ok := cut.Of(&view.Sides[i], r, o, b.Result.Figures.Build.SetBack); ok && !o.Status.IsOld() {
 						in = append(in, boxCut{c, l, r})
 					}
 				}
@@ -98,32 +87,29 @@ func (b *book) cuts() (all []boxCut) {
 }
 
 // framingRows says of each box between which studs it is and how it is held.
-func (b *book) framingRows(cuts []boxCut) (rows []layout.Row) {
+func (b *Book) framingRows(cuts []boxCut) (rows []layout.Row) {
 	for _, c := range cuts {
 		row := layout.Row{Group: c.room.Name, Cells: []string{
-			c.Opening.Tag, b.Voice.Say(table.Wall(b.ix, c.room, c.Wall.Side.ID)), b.length(c.Opening.At.Along),
+			c.Opening.Tag, b.Voice.Say(table.Wall(b.Index, c.room, c.Wall.Side.ID)), b.Length(c.Opening.At.Along),
 			"", "", b.Voice.Say(table.StudState(c.Hold.State)), b.Voice.Say(table.Held(c.Hold.By)), "", "", "",
-			b.length(c.Box.Bottom + c.room.FloorThickness()), b.length(c.Proud), b.rings(c.Cut),
+			b.Length(c.Box.Bottom + c.room.FloorThickness()), b.Length(c.Proud), b.rings(c.Cut),
 		}}
 		if c.Hold.HasBay && c.Hold.Bay.Left != nil {
-			row.Cells[3] = b.length(c.Hold.Bay.From)
+			row.Cells[3] = b.Length(c.Hold.Bay.From)
 		}
 		if c.Hold.HasBay && c.Hold.Bay.Right != nil {
-			row.Cells[4] = b.length(c.Hold.Bay.To)
+			row.Cells[4] = b.Length(c.Hold.Bay.To)
 		}
 		if k := c.Hold.Block; k != nil {
-			row.Cells[7], row.Cells[8], row.Cells[9] = b.length(k.Length), b.length(k.SetBack), b.length(k.Bottom+c.room.FloorThickness())
+			row.Cells[7], row.Cells[8], row.Cells[9] = b.Length(k.Length), b.Length(k.SetBack), b.Length(k.Bottom+c.room.FloorThickness())
 		}
 		rows = append(rows, row)
 	}
 	return rows
 }
 
-// length writes a length as a tape under a hand is read: in inches or millimetres alone.
-func (b *book) length(l unit.Length) string { return b.Say("framing.length", "{0}", words.Height(l)) }
-
 // rings lists the raises that pass, nothing where the box takes none.
-func (b *book) rings(c cut.Cut) string {
+func (b *Book) rings(c cut.Cut) string {
 	if !c.Body.HasRing {
 		return ""
 	}
@@ -132,13 +118,13 @@ func (b *book) rings(c cut.Cut) string {
 	}
 	var all []string
 	for _, raise := range c.Rings {
-		all = append(all, b.length(raise))
+		all = append(all, b.Length(raise))
 	}
 	return b.joinedOr(all)
 }
 
 // joinedOr joins what may be taken one for the other.
-func (b *book) joinedOr(all []string) string {
+func (b *Book) joinedOr(all []string) string {
 	if len(all) < 2 {
 		return strings.Join(all, "")
 	}
@@ -183,10 +169,10 @@ const (
 
 // cuts puts down the cuts in rows.
 func (f *flow) cuts(cuts []boxCut) {
-	b := f.page.b
+	b := f.b
 	scale := cutScales[b.Voice.System]
 	f.Heading(b.Both("cut.title", "Cuts through the wall, from above, the room at the foot, {0}", scale.Words()), 40)
-	m := b.medium(scale)
+	m := layout.Medium(scale, b.Voice)
 	perRow := max(1, int((f.Width()+cutGap)/(cutWide+cutGap)))
 	for row := range slices.Chunk(waysOf(cuts), perRow) {
 		says, names := make([][]string, len(row)), make([][]string, len(row))
@@ -202,17 +188,17 @@ func (f *flow) cuts(cuts []boxCut) {
 			y := f.Y
 			for _, line := range names[i] {
 				y += layout.Strong.Line()
-				f.page.Add(layout.Strong.At(x, y-0.6, line))
+				f.On.Add(layout.Strong.At(x, y-0.6, line))
 			}
 			y = f.Y + float64(over)*layout.Strong.Line()
 			middle := cut.Frame{Middle: x + cutWide/2, Top: y + 1.5 + tall - w.Tall(m), Width: min(cutWide, 2*m.Length(cutReach))}
-			if !b.isDraft {
-				f.page.Add(cut.Draw(w.Cut, m, middle)...)
+			if !f.On.IsDraft {
+				f.On.Add(cut.Draw(w.Cut, m, middle)...)
 			}
 			y += tall + 3
 			for _, line := range says[i] {
 				y += layout.Fine.Line()
-				f.page.Add(layout.Fine.At(x, y, line))
+				f.On.Add(layout.Fine.At(x, y, line))
 			}
 		}
 		f.Y += float64(over)*layout.Strong.Line() + tall + float64(lines)*layout.Fine.Line() + 8
@@ -220,7 +206,7 @@ func (f *flow) cuts(cuts []boxCut) {
 }
 
 // cutSays is what stands under a cut.
-func (b *book) cutSays(w *alike) []string {
+func (b *Book) cutSays(w *alike) []string {
 	depth := b.Say("cut.framing", "studs {0} deep", words.Height(w.Framing))
 	if !w.IsTold {
 		depth = b.Say("cut.framing-assumed", "studs {0} deep, assumed", words.Height(w.Framing))
@@ -235,7 +221,7 @@ func (b *book) cutSays(w *alike) []string {
 	if w.IsUndecided {
 		set = b.Say("cut.undecided", "{0}; a layer is undecided", set)
 	}
-	text := []string{b.Say("cut.wall", "{0} · {1}", depth, b.layersText(w.Wall.Side)), set}
+	text := []string{b.Say("cut.wall", "{0} · {1}", depth, table.Layers(b.Voice, w.Wall.Side)), set}
 	if k := w.Hold.Block; k != nil && k.KnowsDepth && k.Over > 0 {
 		text = append(text, b.Say("cut.over", "block and box are {0} deeper than the studs", words.Height(k.Over)))
 	}
@@ -278,7 +264,7 @@ type stick struct {
 // sticks puts down the lengths of the sticks that boxes and blocks are set on, one for each
 // height that there is on a level.
 func (f *flow) sticks(cuts []boxCut) {
-	b := f.page.b
+	b := f.b
 	tags := map[stick][]string{}
 	for _, c := range cuts {
 		s := stick{level: c.level, floor: c.room.FloorThickness(), centre: (c.Box.Bottom + c.Box.Top) / 2, box: c.Box.Bottom}
@@ -292,7 +278,7 @@ func (f *flow) sticks(cuts []boxCut) {
 		all = append(all, s)
 	}
 	order := map[*plan.Level]int{}
-	for i, l := range b.plan.Levels {
+	for i, l := range b.Plan.Levels {
 		order[l] = i
 	}
 	slices.SortFunc(all, func(x, y stick) int {
@@ -301,10 +287,10 @@ func (f *flow) sticks(cuts []boxCut) {
 	var rows []layout.Row
 	for _, s := range all {
 		row := layout.Row{Group: b.Say("stick.level", "{0}, finished floor {1} above subfloor", s.level.Name, words.Height(s.floor)), Cells: []string{
-			b.length(s.centre), b.length(s.box + s.floor), b.length(s.box), "", "", strings.Join(tags[s], ", "),
+			b.Length(s.centre), b.Length(s.box + s.floor), b.Length(s.box), "", "", strings.Join(tags[s], ", "),
 		}}
 		if s.hasBlock {
-			row.Cells[3], row.Cells[4] = b.length(s.block+s.floor), b.length(s.block)
+			row.Cells[3], row.Cells[4] = b.Length(s.block+s.floor), b.Length(s.block)
 		}
 		rows = append(rows, row)
 	}

@@ -1,4 +1,4 @@
-package sheet
+package trade
 
 import (
 	"slices"
@@ -17,23 +17,23 @@ import (
 	"studbay/render/table"
 )
 
-// cutMap lays out the faces that board is hung on, room by room: its sheets, what is cut out
+// CutMap lays out the faces that board is hung on, room by room: its sheets, what is cut out
 // of each, and what is not.
-func (b *book) cutMap() error {
+func (b *Book) CutMap() error {
 	type face struct {
 		drywall.Layout
 		name string
 	}
 	var all []face
-	for _, l := range b.plan.Levels {
-		for _, r := range b.roomsInOrder(l) {
-			view, ok := b.ix.RoomView(r.ID)
+	for _, l := range b.Plan.Levels {
+		for _, r := range table.RoomsInOrder(l) {
+			view, ok := b.Index.RoomView(r.ID)
 			if !ok || r.Use == plan.UseOutdoors {
 				continue
 			}
 			for i := range view.Sides {
 				if laid, ok := drywall.Lay(&view.Sides[i], r); ok {
-					all = append(all, face{laid, b.Say("drywall.face", "{0}, {1}", r.Name, table.Wall(b.ix, r, view.Sides[i].Side.ID))})
+					all = append(all, face{laid, b.Say("drywall.face", "{0}, {1}", r.Name, table.Wall(b.Index, r, view.Sides[i].Side.ID))})
 				}
 			}
 		}
@@ -41,8 +41,7 @@ func (b *book) cutMap() error {
 	if len(all) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.Both("drywall.title", "Drywall sheets and cut-outs"))
-	f := newFlow(onward(), boardColumn, onward)
+	f := b.flow(b.Both("drywall.title", "Drywall sheets and cut-outs"), boardColumn)
 	f.BothParagraphs(layout.Fine, drywallHow)
 	for _, l := range all {
 		f.boardFace(l.Layout, l.name)
@@ -81,13 +80,13 @@ var holeColumns = []layout.Column{
 
 // boardFace puts down one face: the drawing, the table of its holes, and the counts.
 func (f *flow) boardFace(l drywall.Layout, name string) {
-	b := f.page.b
+	b := f.b
 	scale := f.boardScale(l)
 	tall := l.Height.Millimetres()*scale.Times() + boardLow
 	rows := b.holeRows(l)
 	f.Heading(b.Say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.Column().Height()-20))
 	f.Need(tall)
-	if !b.isDraft {
+	if !f.On.IsDraft {
 		f.drawBoard(l, scale)
 	}
 	f.Y += tall
@@ -114,7 +113,7 @@ func wideEnough(columns []layout.Column, rows []layout.Row) []layout.Column {
 // boardScale returns the largest scale that a face fits the column at, in less than half of
 // its height.
 func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
-	for _, scale = range boardScales(f.page.b.Voice.System) {
+	for _, scale = range boardScales(f.b.Voice.System) {
 		wide, tall := l.Face.Length.Millimetres()*scale.Times(), l.Height.Millimetres()*scale.Times()
 		if wide <= f.Width()-2 && tall <= 0.42*f.Column().Height() {
 			return scale
@@ -124,7 +123,7 @@ func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
 }
 
 // holeRows says where the edges of each hole are.
-func (b *book) holeRows(l drywall.Layout) (rows []layout.Row) {
+func (b *Book) holeRows(l drywall.Layout) (rows []layout.Row) {
 	holes := slices.Clone(l.Holes)
 	slices.SortStableFunc(holes, func(x, y drywall.Hole) int { return plan.CompareTags(x.Opening.Tag, y.Opening.Tag) })
 	span := func(from, to unit.Length) string {
@@ -137,14 +136,14 @@ func (b *book) holeRows(l drywall.Layout) (rows []layout.Row) {
 			what = b.Say("drywall.on-joint", "{0}, on a joint", what)
 		}
 		rows = append(rows, layout.Row{Cells: []string{
-			h.Opening.Tag, l.Pieces[h.Piece].Letter, what, b.length(from.Left), b.length(from.Right), b.length(from.Bottom), b.length(from.Top),
+			h.Opening.Tag, l.Pieces[h.Piece].Letter, what, b.Length(from.Left), b.Length(from.Right), b.Length(from.Bottom), b.Length(from.Top),
 			span(h.Left, h.Right), span(h.Bottom, h.Top),
 		}})
 	}
 	return rows
 }
 
-func (b *book) outlineText(o part.Outline) string {
+func (b *Book) outlineText(o part.Outline) string {
 	if o.IsRound {
 		return b.Say("drywall.round", "{0} round", words.Height(o.Width))
 	}
@@ -152,7 +151,7 @@ func (b *book) outlineText(o part.Outline) string {
 }
 
 // boardSays counts sheets and joints, and names what a joint crosses and what is covered.
-func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
+func (b *Book) boardSays(l drywall.Layout) (all []words.Text) {
 	way := words.New("drywall.flat", "laid flat")
 	if l.Way.Upright {
 		way = words.New("drywall.upright", "on end")
@@ -162,7 +161,7 @@ func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
 	for i, board := range l.Sheets.Boards {
 		var letters []string
 		for _, p := range board.Pieces {
-			letters = append(letters, p.For+" "+b.length(p.Length))
+			letters = append(letters, p.For+" "+b.Length(p.Length))
 		}
 		cut = append(cut, b.Say("drywall.sheet", "{0}: {1}", strconv.Itoa(i+1), strings.Join(letters, " + ")))
 	}
@@ -183,10 +182,10 @@ func (b *book) boardSays(l drywall.Layout) (all []words.Text) {
 // drawBoard draws a face at a scale, its floor line at the foot.
 func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
 	d := &boardDrawing{flow: f, left: f.Left(), foot: f.Y + l.Height.Millimetres()*scale.Times(), k: scale.Times(), layout: l}
-	d.page.Add(layout.HLine(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, layout.Pen(layout.Border)))
+	d.On.Add(layout.HLine(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, layout.Pen(layout.Border)))
 	for _, p := range l.Pieces {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
-		d.page.Add(scene.Stroke{Path: r.Path(), Pen: layout.Pen(layout.Divider)})
+		d.On.Add(scene.Stroke{Path: r.Path(), Pen: layout.Pen(layout.Divider)})
 	}
 	for _, h := range l.Holes {
 		d.taken = append(d.taken, d.rect(h.Left, h.Right, h.Bottom, h.Top).Expanded(0.5))
@@ -195,7 +194,7 @@ func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
 		r := d.rect(max(p.Left, 0), min(p.Right, l.Face.Length), p.Bottom, p.Top)
 		d.taken = append(d.taken, r.Expanded(0.5))
 		thin := layout.Pen(layout.Hairline)
-		d.page.Add(scene.Stroke{Path: r.Path(), Pen: thin},
+		d.On.Add(scene.Stroke{Path: r.Path(), Pen: thin},
 			scene.Stroke{Path: scene.LinePath(r.Min, r.Max), Pen: thin},
 			scene.Stroke{Path: scene.LinePath(scene.Point{X: r.Min.X, Y: r.Max.Y}, scene.Point{X: r.Max.X, Y: r.Min.Y}), Pen: thin})
 	}
@@ -238,7 +237,7 @@ func (d *boardDrawing) holes() {
 		case body.HasRing:
 			path = r.RoundedPath(collarCorner.Millimetres() * d.k)
 		}
-		d.page.Add(scene.Stroke{Path: path, Pen: heavy})
+		d.On.Add(scene.Stroke{Path: path, Pen: heavy})
 		if !named[h.Opening.ID] {
 			named[h.Opening.ID] = d.beside(r, h.Piece, layout.Strong, h.Opening.Tag)
 		}
@@ -277,13 +276,13 @@ func (d *boardDrawing) write(at scene.Point, piece int, s layout.Style, text str
 		return false
 	}
 	d.taken = append(d.taken, box)
-	d.page.Add(s.At(at.X, at.Y, text))
+	d.On.Add(s.At(at.X, at.Y, text))
 	return true
 }
 
 // names writes letter and size of each piece where there is room in it.
 func (d *boardDrawing) names() {
-	b := d.page.b
+	b := d.b
 	for i, p := range d.layout.Pieces {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)
 		size := b.Say("drywall.size", "{0}: {1} × {2}", p.Letter, words.Height(p.Right-p.Left), words.Height(p.Top-p.Bottom))
@@ -308,7 +307,7 @@ func (d *boardDrawing) floorMarks() {
 		}
 		for i := range n {
 			at := scene.Point{X: x + 1.6*(float64(i)-float64(n-1)/2), Y: d.foot + 2}
-			d.page.Add(scene.Fill{Path: scene.Circle(at, 0.55), Color: layout.Theme.Ink})
+			d.On.Add(scene.Fill{Path: scene.Circle(at, 0.55), Color: layout.Theme.Ink})
 		}
 		right = x + wide/2 + 0.6
 	}

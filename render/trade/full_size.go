@@ -1,4 +1,4 @@
-package sheet
+package trade
 
 import (
 	"cmp"
@@ -14,21 +14,20 @@ import (
 	"studbay/render/table"
 )
 
-// fullSize lays out at full size what is put on a wall or a board: a template of each cut-out,
+// FullSize lays out at full size what is put on a wall or a board: a template of each cut-out,
 // and for each level a tape with the height of every box, in strips.
-func (b *book) fullSize() error {
-	holes := fullsize.CutOuts(b.ix)
+func (b *Book) FullSize() error {
+	holes := fullsize.CutOuts(b.Index)
 	if len(holes) == 0 {
 		return nil
 	}
-	onward := b.pagesNamed(b.Both("full-size.title", "Full size"))
-	f := newFlow(onward(), wholePage, onward)
+	f := b.flow(b.Both("full-size.title", "Full size"), wholePage)
 	f.checkBar()
 	f.BothParagraphs(layout.Fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21).",
 		words.Height(drywall.Clearance), words.Height(drywall.MostGap)))
 	f.Heading(b.Both("full-size.cut-outs", "Cut-outs"), 40)
 	f.templates(holes)
-	for _, l := range b.plan.Levels {
+	for _, l := range b.Plan.Levels {
 		f.tape(l)
 	}
 	return nil
@@ -40,15 +39,15 @@ const wholePage = 10_000.0
 // checkBar puts down a bar of a known length, to be measured on the print.
 func (f *flow) checkBar() {
 	long := 6 * unit.Inch
-	if f.page.b.Voice.System == unit.Metric {
+	if f.b.Voice.System == unit.Metric {
 		long = 150 * unit.Millimetre
 	}
 	const tall = 7.0
 	f.Need(tall + 2)
 	x, y := f.Left(), f.Y+tall/2
 	end := x + scene.MM(long)
-	f.page.Add(layout.HLine(x, end, y, layout.Pen(layout.Divider)), layout.VLine(x, y-2, y+2, layout.Pen(layout.Divider)), layout.VLine(end, y-2, y+2, layout.Pen(layout.Divider)))
-	f.page.Add(layout.Plain.At(end+3, y+layout.Plain.Cap()/2, f.page.b.Both("full-size.bar", "{0}, if printed true", words.Height(long))))
+	f.On.Add(layout.HLine(x, end, y, layout.Pen(layout.Divider)), layout.VLine(x, y-2, y+2, layout.Pen(layout.Divider)), layout.VLine(end, y-2, y+2, layout.Pen(layout.Divider)))
+	f.On.Add(layout.Plain.At(end+3, y+layout.Plain.Cap()/2, f.b.Both("full-size.bar", "{0}, if printed true", words.Height(long))))
 	f.Y += tall
 }
 
@@ -97,7 +96,7 @@ func (f *flow) template(c fullsize.CutOut) template {
 	t := template{CutOut: c}
 	t.wide, t.tall = c.Extent()
 	t.wide = max(t.wide, leastTemplate)
-	b := f.page.b
+	b := f.b
 	var boxes, tags []string
 	for _, o := range c.Openings {
 		tags = append(tags, o.Tag)
@@ -116,7 +115,7 @@ func (f *flow) template(c fullsize.CutOut) template {
 const mostTemplateTags, mostCenterTags, mostBottomTags = 8, 4, 2
 
 // fewTags names some openings, and how many more there are.
-func (b *book) fewTags(tags []string, most int) string {
+func (b *Book) fewTags(tags []string, most int) string {
 	if len(tags) <= most+1 {
 		return strings.Join(tags, ", ")
 	}
@@ -136,13 +135,13 @@ func (f *flow) templateRow(row []template) {
 	f.Need(tall + under + templateGap)
 	x := f.Left()
 	for _, t := range row {
-		f.page.Add(t.Draw(scene.Point{X: x + t.wide/2, Y: f.Y + tall/2}, layout.Pen(layout.Divider), layout.Pen(layout.Hairline))...)
+		f.On.Add(t.Draw(scene.Point{X: x + t.wide/2, Y: f.Y + tall/2}, layout.Pen(layout.Divider), layout.Pen(layout.Hairline))...)
 		for n, text := range t.lines {
 			s := layout.Fine
 			if n == 0 {
 				s = layout.Strong
 			}
-			f.page.Add(s.At(x, f.Y+tall+2+float64(n+1)*layout.Plain.Line(), text))
+			f.On.Add(s.At(x, f.Y+tall+2+float64(n+1)*layout.Plain.Line(), text))
 		}
 		x += t.wide + templateGap
 	}

@@ -1,4 +1,4 @@
-package sheet
+package trade
 
 import (
 	"strconv"
@@ -12,18 +12,20 @@ import (
 	"studbay/render/table"
 )
 
-// visits lays out the list for a visit before the walls are closed: every box by room with
+// Visits lays out the list for a visit before the walls are closed: every box by room with
 // what is to be ticked at it, then what will be looked at, the circuits, what to settle
 // first and what is not on the list.
-func (b *book) visits() error {
-	list := visit.Of(b.ix, b.result)
+func (b *Book) Visits() error {
+	list := visit.Of(b.Index, b.Result)
 	if list.Boxes == 0 {
 		return nil
 	}
-	name := b.Both("visit.title", "Before the rough-in visit: every box, by room")
-	onward := b.pagesNamed(name)
-	lay := func(f *flow) { (&visitGrid{f}).lay(list) }
-	lay(newEvenFlow(b, visitColumn, onward, lay))
+	f := b.flow(b.Both("visit.title", "Before the rough-in visit: every box, by room"), visitColumn)
+	f.Even(func(tall float64) int {
+		draft := &flow{&layout.Flow{Least: visitColumn, Tall: tall}, b}
+		return draft.Count(f.On.Draft(), func() { (&visitGrid{draft}).lay(list) })
+	})
+	(&visitGrid{f}).lay(list)
 	return nil
 }
 
@@ -41,7 +43,7 @@ const (
 // visitGrid is the list on its way down a flow.
 type visitGrid struct{ f *flow }
 
-func (g *visitGrid) say(t words.Text) string { return g.f.page.b.Voice.Say(t) }
+func (g *visitGrid) say(t words.Text) string { return g.f.b.Voice.Say(t) }
 
 func (g *visitGrid) lay(list visit.List) {
 	for i, r := range list.Rooms {
@@ -69,11 +71,11 @@ func (g *visitGrid) header() {
 	for _, c := range visit.Columns {
 		mid := s
 		mid.Align = scene.Center
-		f.page.Add(mid.At(g.tickAt(c), f.Y, strconv.Itoa(int(c)+1)+" "+g.say(c.Text())))
+		f.On.Add(mid.At(g.tickAt(c), f.Y, strconv.Itoa(int(c)+1)+" "+g.say(c.Text())))
 	}
 	right := g.f.Right() - visitTick*float64(len(visit.Columns))
-	f.page.Add(s.Right().At(right-visitCircuit, f.Y, f.page.b.Say("visit.used", "in³ used / there")))
-	f.page.Add(s.Right().At(right, f.Y, f.page.b.Say("visit.circuit", "circ.")))
+	f.On.Add(s.Right().At(right-visitCircuit, f.Y, f.b.Say("visit.used", "in³ used / there")))
+	f.On.Add(s.Right().At(right, f.Y, f.b.Say("visit.circuit", "circ.")))
 	f.Y += 1.4
 }
 
@@ -85,8 +87,8 @@ func (g *visitGrid) room(r visit.Room) {
 		g.header()
 	}
 	f.Y += s.Line()
-	f.page.Add(s.At(f.Left(), f.Y-1, s.Fit(g.say(r.Report.Sentence()), f.Width())))
-	f.page.Add(layout.HLine(f.Left()-layout.Overhang, f.Right(), f.Y, layout.Pen(layout.Hairline)))
+	f.On.Add(s.At(f.Left(), f.Y-1, s.Fit(g.say(r.Report.Sentence()), f.Width())))
+	f.On.Add(layout.HLine(f.Left()-layout.Overhang, f.Right(), f.Y, layout.Pen(layout.Hairline)))
 	shade := false
 	for _, b := range r.Boxes {
 		if !f.Fits(visitRow) {
@@ -103,28 +105,28 @@ func (g *visitGrid) room(r visit.Room) {
 func (g *visitGrid) box(b visit.Box, shade bool) {
 	f := g.f
 	if shade {
-		f.page.Add(layout.Band(f.Left()-layout.Overhang, f.Right(), f.Y, visitRow))
+		f.On.Add(layout.Band(f.Left()-layout.Overhang, f.Right(), f.Y, visitRow))
 	}
 	y := f.Y + visitRow - 1.35
 	if b.Worst != nil {
-		f.page.Add(markFor(*b.Worst, scene.Point{X: f.Left() + 1.1, Y: f.Y + visitRow/2})...)
+		f.On.Add(Mark(*b.Worst, scene.Point{X: f.Left() + 1.1, Y: f.Y + visitRow/2})...)
 	}
-	f.page.Add(layout.Strong.At(f.Left()+3.2, y, b.Opening.Tag))
+	f.On.Add(layout.Strong.At(f.Left()+3.2, y, b.Opening.Tag))
 	right := f.Right() - visitTick*float64(len(visit.Columns))
-	f.page.Add(layout.Plain.Right().At(right, y, layout.Plain.Fit(b.Circuit, visitCircuit-1)))
-	f.page.Add(layout.Plain.Right().At(right-visitCircuit, y, g.fill(b)))
+	f.On.Add(layout.Plain.Right().At(right, y, layout.Plain.Fit(b.Circuit, visitCircuit-1)))
+	f.On.Add(layout.Plain.Right().At(right-visitCircuit, y, g.fill(b)))
 	what := right - visitCircuit - visitFill - f.Left() - visitTag - 3.2
-	f.page.Add(layout.Plain.At(f.Left()+visitTag+3.2, y, layout.Plain.Fit(g.say(table.What(b.Opening)), what)))
+	f.On.Add(layout.Plain.At(f.Left()+visitTag+3.2, y, layout.Plain.Fit(g.say(table.What(b.Opening)), what)))
 	for _, c := range visit.Columns {
 		x := g.tickAt(c)
 		if !b.Ticks[c].Applies {
 			mid := layout.Style{Size: layout.Body, Muted: true, Align: scene.Center}
-			f.page.Add(mid.At(x, y, "·"))
+			f.On.Add(mid.At(x, y, "·"))
 			continue
 		}
 		g.tick(x, f.Y+visitRow/2)
 		if in := b.Ticks[c].Inches; in > 0 {
-			f.page.Add(layout.Fine.At(x+tickSide/2+0.5, y, strconv.Itoa(in)))
+			f.On.Add(layout.Fine.At(x+tickSide/2+0.5, y, strconv.Itoa(in)))
 		}
 	}
 	f.Y += visitRow
@@ -133,7 +135,7 @@ func (g *visitGrid) box(b visit.Box, shade bool) {
 // tick draws an empty square about a point.
 func (g *visitGrid) tick(x, y float64) {
 	box := scene.Rect{Min: scene.Point{X: x - tickSide/2, Y: y - tickSide/2}, Max: scene.Point{X: x + tickSide/2, Y: y + tickSide/2}}
-	g.f.page.Add(scene.Stroke{Path: box.Path(), Pen: layout.Pen(layout.Divider)})
+	g.f.On.Add(scene.Stroke{Path: box.Path(), Pen: layout.Pen(layout.Divider)})
 }
 
 func (g *visitGrid) fill(b visit.Box) string {
@@ -152,23 +154,23 @@ func (g *visitGrid) fill(b visit.Box) string {
 // points puts down what will be looked at, each with a tick.
 func (g *visitGrid) points(list visit.List) {
 	f := g.f
-	f.Heading(f.page.b.Both("visit.points", "What will be inspected here"), 12)
+	f.Heading(f.b.Both("visit.points", "What will be inspected here"), 12)
 	for i, p := range list.Points {
 		detail := layout.Fine.Wrap(g.say(p.Detail), f.Width()-10)
 		f.Need(layout.Strong.Line() + float64(len(detail))*layout.Fine.Line() + 1)
 		f.Y += layout.Strong.Line()
-		f.page.Add(layout.Strong.At(f.Left(), f.Y-1, strconv.Itoa(i+1)))
+		f.On.Add(layout.Strong.At(f.Left(), f.Y-1, strconv.Itoa(i+1)))
 		for j, line := range layout.Strong.Wrap(g.say(p.Title), f.Width()-40) {
 			if j > 0 {
 				f.Y += layout.Strong.Line()
 			}
-			f.page.Add(layout.Strong.At(f.Left()+5, f.Y-1, line))
+			f.On.Add(layout.Strong.At(f.Left()+5, f.Y-1, line))
 		}
-		f.page.Add(layout.Fine.Right().At(f.Right()-5, f.Y-1, p.Section))
+		f.On.Add(layout.Fine.Right().At(f.Right()-5, f.Y-1, p.Section))
 		g.tick(f.Right()-tickSide/2, f.Y-1.8)
 		for _, line := range detail {
 			f.Y += layout.Fine.Line()
-			f.page.Add(layout.Fine.At(f.Left()+5, f.Y-1, line))
+			f.On.Add(layout.Fine.At(f.Left()+5, f.Y-1, line))
 		}
 		f.Y++
 	}
@@ -179,18 +181,18 @@ func (g *visitGrid) circuits(all []visit.Circuit) {
 		return
 	}
 	f := g.f
-	f.Heading(f.page.b.Both("visit.circuits", "Circuits and protection"), 12)
+	f.Heading(f.b.Both("visit.circuits", "Circuits and protection"), 12)
 	for _, c := range all {
 		f.Need(visitRow)
 		y := f.Y + visitRow - 1.35
-		f.page.Add(layout.Strong.At(f.Left(), y, layout.Plain.Fit(c.Number, 10)))
-		f.page.Add(layout.Plain.At(f.Left()+11, y, layout.Plain.Fit(c.Name, f.Width()*0.42)))
-		f.page.Add(layout.Plain.At(f.Left()+13+f.Width()*0.42, y, f.page.b.Say("visit.amps", "{0} A", c.Amps)))
-		f.page.Add(layout.Strong.At(f.Left()+26+f.Width()*0.42, y, layout.Strong.Fit(c.Protection(), f.Width()*0.58-34)))
+		f.On.Add(layout.Strong.At(f.Left(), y, layout.Plain.Fit(c.Number, 10)))
+		f.On.Add(layout.Plain.At(f.Left()+11, y, layout.Plain.Fit(c.Name, f.Width()*0.42)))
+		f.On.Add(layout.Plain.At(f.Left()+13+f.Width()*0.42, y, f.b.Say("visit.amps", "{0} A", c.Amps)))
+		f.On.Add(layout.Strong.At(f.Left()+26+f.Width()*0.42, y, layout.Strong.Fit(c.Protection(), f.Width()*0.58-34)))
 		g.tick(f.Right()-tickSide/2, f.Y+visitRow/2)
 		f.Y += visitRow
 	}
-	f.Paragraph(layout.Fine, 0, f.page.b.Say("visit.letters", "GF is GFCI and AF is AFCI, at the breaker or at the receptacles named."))
+	f.Paragraph(layout.Fine, 0, f.b.Say("visit.letters", "GF is GFCI and AF is AFCI, at the breaker or at the receptacles named."))
 }
 
 // settle lists what was found, to be settled before the visit.
@@ -199,15 +201,15 @@ func (g *visitGrid) settle(found []rule.Finding) {
 		return
 	}
 	f := g.f
-	f.Heading(f.page.b.Both("visit.settle", "Settle before the visit"), 12)
+	f.Heading(f.b.Both("visit.settle", "Settle before the visit"), 12)
 	for _, one := range found {
-		lines := layout.Plain.Wrap(g.say(one.Message), f.Width()-markIn-8)
+		lines := layout.Plain.Wrap(g.say(one.Message), f.Width()-MarkIn-8)
 		f.Need(float64(len(lines)) * layout.Plain.Line())
-		f.page.Add(markFor(one, scene.Point{X: f.Left() + 1.4, Y: f.Y + layout.Plain.Line()*0.55})...)
+		f.On.Add(Mark(one, scene.Point{X: f.Left() + 1.4, Y: f.Y + layout.Plain.Line()*0.55})...)
 		g.tick(f.Right()-tickSide/2, f.Y+layout.Plain.Line()*0.55)
 		for _, line := range lines {
 			f.Y += layout.Plain.Line()
-			f.page.Add(layout.Plain.At(f.Left()+markIn, f.Y-layout.Plain.Line()*0.24, line))
+			f.On.Add(layout.Plain.At(f.Left()+MarkIn, f.Y-layout.Plain.Line()*0.24, line))
 		}
 		f.Y += 0.8
 	}
@@ -216,11 +218,11 @@ func (g *visitGrid) settle(found []rule.Finding) {
 // rest says what is not on the list, and leaves room for who walks it.
 func (g *visitGrid) rest(list visit.List) {
 	f := g.f
-	b := f.page.b
+	b := f.b
 	if len(list.Missing) > 0 {
 		f.Heading(b.Both("visit.missing", "Not drawn, so not on this list"), 6)
 		for _, m := range list.Missing {
-			f.bullet(layout.Fine, g.say(m))
+			f.Bullet(layout.Fine, g.say(m))
 		}
 	}
 	f.Space(2)
@@ -231,7 +233,7 @@ func (g *visitGrid) rest(list visit.List) {
 	half := f.Width() / 2
 	for i, who := range []string{b.Say("visit.walked", "Walked by"), b.Say("visit.date", "Date")} {
 		x := f.Left() + half*float64(i)
-		f.page.Add(layout.HLine(x, x+half-6, f.Y, layout.Pen(layout.Hairline)), layout.Fine.At(x, f.Y+3, who))
+		f.On.Add(layout.HLine(x, x+half-6, f.Y, layout.Pen(layout.Hairline)), layout.Fine.At(x, f.Y+3, who))
 	}
 	f.Y += 4
 }

@@ -1,4 +1,4 @@
-package sheet
+package trade
 
 import (
 	"slices"
@@ -24,8 +24,8 @@ const (
 
 // tape puts down the tape of a level in strips as long as the page is wide.
 func (f *flow) tape(l *plan.Level) {
-	b := f.page.b
-	centers, bottoms := fullsize.Marks(b.ix, l)
+	b := f.b
+	centers, bottoms := fullsize.Marks(b.Index, l)
 	units := b.Voice.System
 	strips := fullsize.Strips(centers, unit.Length(f.Width()*float64(unit.Millimetre)), units)
 	if len(strips) == 0 {
@@ -41,7 +41,7 @@ func (f *flow) tape(l *plan.Level) {
 // strip puts down one strip with its marks.
 func (f *flow) strip(s fullsize.Strip, centers, bottoms []fullsize.Mark, units unit.System) {
 	f.Need(stripAbove + stripBelow)
-	p, b := f.page, f.page.b
+	p, b := f.On, f.b
 	at := scene.Point{X: f.Left(), Y: f.Y + stripAbove}
 	x := func(l unit.Length) float64 { return at.X + scene.MM(l-s.From) }
 	p.Add(s.Ticks(at, units, layout.Pen(layout.Hairline))...)
@@ -75,7 +75,7 @@ func (f *flow) rulerFigures(s fullsize.Strip, at scene.Point, units unit.System)
 		case s.To:
 			figure.Align, x = scene.End, x-figureIn
 		}
-		f.page.Add(figure.At(x, at.Y-figuresUp, strconv.FormatInt(int64(l/counts), 10)))
+		f.On.Add(figure.At(x, at.Y-figuresUp, strconv.FormatInt(int64(l/counts), 10)))
 	}
 }
 
@@ -96,7 +96,7 @@ type tapeMark struct {
 // beside sets the texts of the marks on a strip in lanes, the first nearest the ruler: right
 // of their marks, or left of them at the end of the strip, so that no line of a mark runs
 // through the text of another on the same side.
-func (b *book) beside(s fullsize.Strip, marks []fullsize.Mark, look layout.Style, most int) (all []tapeMark) {
+func (b *Book) beside(s fullsize.Strip, marks []fullsize.Mark, look layout.Style, most int) (all []tapeMark) {
 	const gap = 1.2
 	long := scene.MM(s.To - s.From)
 	var onRight []tapeMark

@@ -1,0 +1,16 @@
+package layout
+
+import (
+	"studbay/plan/words"
+	"studbay/render"
+	"studbay/render/paper"
+	"studbay/render/scene"
+)
+
+// Medium returns what a drawing at a scale goes onto: a sheet, its tags no smaller than other
+// type on it.
+func Medium(s paper.Scale, v words.Voice) render.Medium {
+	m := render.SheetMedium(s.Paper, s.Building, *Theme, v)
+	m.Text = TagText * scene.PointSize
+	return m
+}

@@ -1,0 +1,28 @@
+package table
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"studbay/plan"
+	"studbay/plan/words"
+)
+
+// RoomsInOrder lists the rooms of a level as the schedule does.
+func RoomsInOrder(l *plan.Level) []*plan.Room {
+	rooms := slices.Collect(l.Rooms.All())
+	slices.SortStableFunc(rooms, func(x, y *plan.Room) int {
+		return cmp.Or(cmp.Compare(x.Name, y.Name), cmp.Compare(x.ID, y.ID))
+	})
+	return rooms
+}
+
+// Layers names the layers of a face from the studs outward.
+func Layers(v words.Voice, s *plan.Side) string {
+	var layers []string
+	for _, l := range s.Finish {
+		layers = append(layers, v.Say(words.New("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness))))
+	}
+	return strings.Join(layers, " + ")
+}

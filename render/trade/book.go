@@ -1,0 +1,36 @@
+// Package trade lays out the pages of a set that show no plan: how boxes are held and what
+// is cut for them, drywall with its cut-outs, templates and heights at full size, what to
+// buy, and the list for a visit.
+package trade
+
+import (
+	"studbay/fill"
+	"studbay/fill/takeoff"
+	"studbay/plan"
+	"studbay/plan/index"
+	"studbay/render/layout"
+)
+
+// Book is what pages are laid out of, and how they begin.
+type Book struct {
+	layout.Languages
+	Index  *index.Index
+	Plan   plan.Plan
+	Result fill.Result
+	// Pages returns what begins each page of a kind in turn.
+	Pages func(name string) func() *layout.Page
+	taken *takeoff.Takeoff // once wanted
+}
+
+// flow is columns over pages of a book.
+type flow struct {
+	*layout.Flow
+	b *Book
+}
+
+// flow begins a flow on a page of its own, in columns of a least width.
+func (b *Book) flow(name string, least float64) *flow {
+	f := &flow{&layout.Flow{Least: least, Onward: b.Pages(name)}, b}
+	f.Begin(f.Onward())
+	return f
+}
