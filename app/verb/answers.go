@@ -8,28 +8,29 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/plan"
 	"studbay/plan/answers"
 	"studbay/plan/file"
 	"studbay/plan/words"
 	"studbay/render/tell"
-
-	"github.com/spf13/cobra"
 )
 
 // answersRequest is what was asked for on the command line.
 type answersRequest struct {
-	speaker
+	cli.Speaker
 	to   string
 	json bool
 }
 
-func answersCommand(s speaker) *cobra.Command {
-	r := &answersRequest{speaker: s}
+func answersCommand(s cli.Speaker) *cobra.Command {
+	r := &answersRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "answers FILE [ANSWERS]",
-		Short: s.say("verb.answers", "List what a client said in the walk-through, and take in what came back"),
-		Long: s.long("verb.answers.long", `Answers lists what a plan keeps of a client's word: agreed, change, question, note and
+		Short: s.Tell("verb.answers", "List what a client said in the walk-through, and take in what came back"),
+		Long: s.Long("verb.answers.long", `Answers lists what a plan keeps of a client's word: agreed, change, question, note and
 initials, room by room. With the text that came back from a walk-through, or - for the
 standard input, it lists that as well, and with --to writes a plan that keeps it. Nothing
 is moved by it: a wish is not an edit. Of one person the last word on a thing counts.
@@ -41,7 +42,7 @@ not be read.`),
   studbay answers cottage.studbay answers.txt --to cottage-b.studbay`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) == 0 || len(args) > 2 {
-				return usage(words.New("usage.answers", "{0} files: name a plan and, where there is one, the text that came back", len(args)))
+				return cli.Wrong(words.New("usage.answers", "{0} files: name a plan and, where there is one, the text that came back", len(args)))
 			}
 			return nil
 		},
@@ -50,8 +51,8 @@ not be read.`),
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", s.say("flag.answers.to", "write a plan that keeps the answers to the `FILE`, which ends in .studbay"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.StringVar(&r.to, "to", "", s.Tell("flag.answers.to", "write a plan that keeps the answers to the `FILE`, which ends in .studbay"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
@@ -60,9 +61,9 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 		return err
 	}
 	if r.to != "" && !strings.HasSuffix(strings.ToLower(r.to), file.Suffix) {
-		return usage(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
+		return cli.Wrong(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
 	}
-	p, err := readPlan(r.speaker, args[0], "")
+	p, err := readPlan(r.Speaker, args[0], "")
 	if err != nil {
 		return err
 	}
@@ -84,7 +85,7 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 	}
 	list := p.wishes(given, gone)
 	if r.json {
-		err = writeJSON(c.OutOrStdout(), list)
+		err = cli.WriteJSON(c.OutOrStdout(), list)
 	} else {
 		err = list.write(c.OutOrStdout(), p)
 	}
@@ -181,40 +182,39 @@ func (l wishesJSON) isAsking() bool {
 
 // write writes them as people read it.
 func (l wishesJSON) write(w io.Writer, c *checked) error {
-	p := &paragraphs{voice: c.voice}
+	p := &cli.Paragraphs{Voice: c.voice}
 	if l.GivenTo != "" {
-		p.put("", words.New("answers.given-to", "These answers were given to “{0}”; this is “{1}”. Look at each of them again.", l.GivenTo, strings.TrimSpace(c.plan.Header.Title+" "+c.plan.Header.Revision)))
-		p.blank()
+		p.Put("", words.New("answers.given-to", "These answers were given to “{0}”; this is “{1}”. Look at each of them again.", l.GivenTo, strings.TrimSpace(c.plan.Header.Title+" "+c.plan.Header.Revision)))
+		p.Blank()
 	}
 	if len(l.Wishes) == 0 {
-		p.put("", words.New("answers.nobody", "Nobody has said anything in the walk-through yet."))
+		p.Put("", words.New("answers.nobody", "Nobody has said anything in the walk-through yet."))
 	}
 	for i, one := range l.Wishes {
 		if i == 0 || l.Wishes[i-1].Room != one.Room {
 			if i > 0 {
-				p.blank()
+				p.Blank()
 			}
-			p.put("", words.New("plain", "{0}", one.Room))
+			p.Put("", words.New("plain", "{0}", one.Room))
 		}
 		what := words.New("answers.room", "{0}", one.Kind.Text())
 		if one.Tag != "" {
 			what = words.New("answers.opening", "{0}: {1}, {2}", one.Kind.Text(), one.Tag, one.What)
 		}
-		p.put("  ", what)
+		p.Put("  ", what)
 		if one.Note != "" {
-			p.put("    ", words.New("answers.note", "“{0}”", one.Note))
+			p.Put("    ", words.New("answers.note", "“{0}”", one.Note))
 		}
 		if one.By != "" || one.Date != "" {
-			p.put("    ", words.New("answers.by", "{0}", strings.TrimSpace(one.By+" "+one.Date)))
+			p.Put("    ", words.New("answers.by", "{0}", strings.TrimSpace(one.By+" "+one.Date)))
 		}
 	}
 	for i, one := range l.Gone {
 		if i == 0 {
-			p.blank()
-			p.put("", words.New("answers.gone", "About what is not in the plan any more, and left out:"))
+			p.Blank()
+			p.Put("", words.New("answers.gone", "About what is not in the plan any more, and left out:"))
 		}
-		p.put("  ", words.New("answers.gone-one", "{0} {1} {2}", one.Kind.Text(), string(one.About), one.Note))
+		p.Put("  ", words.New("answers.gone-one", "{0} {1} {2}", one.Kind.Text(), string(one.About), one.Note))
 	}
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	return p.Write(w)
 }

@@ -3,17 +3,18 @@ package verb
 import (
 	"fmt"
 	"slices"
-	"studbay/plan/words"
-
-	"studbay/fill/code"
-	"studbay/fill/rule"
 
 	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
+	"studbay/fill/code"
+	"studbay/fill/rule"
+	"studbay/plan/words"
 )
 
 // checkRequest is what was asked for on the command line.
 type checkRequest struct {
-	speaker
+	cli.Speaker
 	edition  string
 	severity string
 	json     bool
@@ -24,12 +25,12 @@ type checkRequest struct {
 // severities are the words of --severity, the lightest first.
 var severities = []string{rule.Note.String(), rule.Warn.String(), rule.Stop.String()}
 
-func checkCommand(s speaker) *cobra.Command {
-	r := &checkRequest{speaker: s}
+func checkCommand(s cli.Speaker) *cobra.Command {
+	r := &checkRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "check FILE",
-		Short: s.say("verb.check", "Check a plan and list what was found, room by room"),
-		Long: s.long("verb.check.long", `Check measures every opening and room of a plan against the edition the plan names,
+		Short: s.Tell("verb.check", "Check a plan and list what was found, room by room"),
+		Long: s.Long("verb.check.long", `Check measures every opening and room of a plan against the edition the plan names,
 with its local amendments, and lists what it found, room by room, the worst first.
 Findings that the plan sets aside with a reason are told but never counted.
 
@@ -42,7 +43,7 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
   studbay check --explain wall-reach`,
 		Args: func(c *cobra.Command, args []string) error {
 			if r.rules || r.explain != "" {
-				return noArguments(c, args)
+				return cli.NoArguments(c, args)
 			}
 			return onePlan(c, args)
 		},
@@ -51,14 +52,14 @@ Exit status: 0 nothing found at or above the severity asked for, 1 something fou
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.edition, "edition", "", s.say("flag.check.edition", "code edition `E` in place of the plan's"))
-	f.StringVar(&r.severity, "severity", rule.Warn.String(), s.say("flag.check.severity", "list findings of this weight and above, `note|warn|stop`"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
-	f.BoolVar(&r.rules, "rules", false, s.say("flag.check.rules", "explain each rule and what it does not check"))
-	f.StringVar(&r.explain, "explain", "", s.say("flag.check.explain", "explain one `RULE`, named by its ID"))
-	offer(c, "explain", ruleIDs()...)
-	offer(c, "edition", code.Editions()...)
-	offer(c, "severity", severities...)
+	f.StringVar(&r.edition, "edition", "", s.Tell("flag.check.edition", "code edition `E` in place of the plan's"))
+	f.StringVar(&r.severity, "severity", rule.Warn.String(), s.Tell("flag.check.severity", "list findings of this weight and above, `note|warn|stop`"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
+	f.BoolVar(&r.rules, "rules", false, s.Tell("flag.check.rules", "explain each rule and what it does not check"))
+	f.StringVar(&r.explain, "explain", "", s.Tell("flag.check.explain", "explain one `RULE`, named by its ID"))
+	cli.Offer(c, "explain", ruleIDs()...)
+	cli.Offer(c, "edition", code.Editions()...)
+	cli.Offer(c, "severity", severities...)
 	return c
 }
 
@@ -69,22 +70,22 @@ func (r *checkRequest) run(c *cobra.Command, args []string) error {
 	}
 	if r.edition != "" {
 		if _, err := code.Edition(r.edition); err != nil {
-			return usage(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
+			return cli.Wrong(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
 		}
 	}
 	if r.explain != "" && !slices.Contains(ruleIDs(), r.explain) {
-		return usage(words.New("usage.explain-no-rule", "--explain {0}: no rule has that ID; studbay check --rules lists them", r.explain))
+		return cli.Wrong(words.New("usage.explain-no-rule", "--explain {0}: no rule has that ID; studbay check --rules lists them", r.explain))
 	}
 	if r.rules || r.explain != "" {
 		return r.writeRules(c.OutOrStdout())
 	}
-	p, err := readPlan(r.speaker, args[0], r.edition)
+	p, err := readPlan(r.Speaker, args[0], r.edition)
 	if err != nil {
 		return err
 	}
 	listed := p.listed(least)
 	if r.json {
-		err = writeJSON(c.OutOrStdout(), p.asJSON(listed))
+		err = cli.WriteJSON(c.OutOrStdout(), p.asJSON(listed))
 	} else {
 		err = p.writeCheck(c.OutOrStdout(), least, listed)
 	}
@@ -100,7 +101,7 @@ func parseSeverity(text string) (rule.Severity, error) {
 			return rule.Severity(i), nil
 		}
 	}
-	return 0, usage(words.New("usage.severity-note-warn", "--severity {0}: want note, warn or stop", text))
+	return 0, cli.Wrong(words.New("usage.severity-note-warn", "--severity {0}: want note, warn or stop", text))
 }
 
 // listed returns the findings at or above a severity that are not set aside, the worst

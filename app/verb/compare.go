@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"studbay/app/verb/cli"
 	"studbay/plan/words"
 	"studbay/render/paint"
 	"studbay/render/paint/png"
@@ -19,7 +20,7 @@ import (
 
 // compareRequest is what was asked for on the command line.
 type compareRequest struct {
-	speaker
+	cli.Speaker
 	to    string
 	paper string
 	scale string
@@ -28,12 +29,12 @@ type compareRequest struct {
 	prices string // the price book; empty: nothing is priced
 }
 
-func compareCommand(s speaker) *cobra.Command {
-	r := &compareRequest{speaker: s}
+func compareCommand(s cli.Speaker) *cobra.Command {
+	r := &compareRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "compare OLD NEW",
-		Short: s.say("verb.compare", "List what differs between two revisions of a plan"),
-		Long: s.long("verb.compare.long", `Compare lists the openings that were added, moved, changed or removed from one plan to
+		Short: s.Tell("verb.compare", "List what differs between two revisions of a plan"),
+		Long: s.Long("verb.compare.long", `Compare lists the openings that were added, moved, changed or removed from one plan to
 another, with how far each was moved and what was found of it on either side. An opening is
 the same where its ID is. With --to the changes are drawn on the plan: clouds with numbered
 triangles, and arrows from old places to new.
@@ -48,20 +49,20 @@ Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", s.say("flag.compare.to", "draw the changes into the `FILE`; its ending says what it becomes"))
-	f.StringVar(&r.paper, "paper", "", s.say("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
-	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
-	f.StringVar(&r.prices, "prices", "", s.say("flag.compare.prices", "say what the changes cost by your price book, `FILE.csv`"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
-	offer(c, "paper", paper.Names()...)
-	offer(c, "scale", scaleNames()...)
+	f.StringVar(&r.to, "to", "", s.Tell("flag.compare.to", "draw the changes into the `FILE`; its ending says what it becomes"))
+	f.StringVar(&r.paper, "paper", "", s.Tell("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
+	f.StringVar(&r.scale, "scale", "fit", s.Tell("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
+	f.StringVar(&r.prices, "prices", "", s.Tell("flag.compare.prices", "say what the changes cost by your price book, `FILE.csv`"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
+	cli.Offer(c, "paper", paper.Names()...)
+	cli.Offer(c, "scale", scaleNames()...)
 	return c
 }
 
 // twoPlans wants the files of two plans and nothing else behind the flags.
 func twoPlans(_ *cobra.Command, args []string) error {
 	if len(args) != 2 {
-		return usage(words.New("usage.plans-name-older", "{0} plans: name two, the older first", len(args)))
+		return cli.Wrong(words.New("usage.plans-name-older", "{0} plans: name two, the older first", len(args)))
 	}
 	return nil
 }
@@ -71,11 +72,11 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 	if err != nil {
 		return err
 	}
-	old, err := readPlan(r.speaker, from, "")
+	old, err := readPlan(r.Speaker, from, "")
 	if err != nil {
 		return err
 	}
-	now, err := readPlan(r.speaker, to, "")
+	now, err := readPlan(r.Speaker, to, "")
 	if err != nil {
 		return err
 	}
@@ -94,7 +95,7 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 	}
 	d := compared{list, old, now}
 	if r.json {
-		err = writeJSON(c.OutOrStdout(), d.asJSON())
+		err = cli.WriteJSON(c.OutOrStdout(), d.asJSON())
 	} else {
 		err = d.write(c.OutOrStdout())
 	}
@@ -108,16 +109,16 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 func (r *compareRequest) options() (o sheet.Options, err error) {
 	if r.to != "" {
 		if _, err := paint.FormatOf(r.to); err != nil {
-			return o, usage(words.New("usage.to", "--to {0}", err))
+			return o, cli.Wrong(words.New("usage.to", "--to {0}", err))
 		}
 	}
 	if r.paper != "" {
 		if o.Paper, err = paper.Named(r.paper); err != nil {
-			return o, usage(words.New("usage.paper", "--paper: {0}", err))
+			return o, cli.Wrong(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}
 	if o.Scale, err = paper.ParseScale(r.scale); err != nil {
-		return o, usage(words.New("usage.scale", "--scale: {0}", err))
+		return o, cli.Wrong(words.New("usage.scale", "--scale: {0}", err))
 	}
 	return o, nil
 }
@@ -128,11 +129,11 @@ func (r *compareRequest) draw(c *cobra.Command, list revision.List, now *checked
 	o.Voice = now.voice
 	pages, err := sheet.BuildRevision(list, o)
 	if errors.Is(err, sheet.ErrNoChange) {
-		_, err := fmt.Fprintln(c.ErrOrStderr(), r.say("compare.nothing-drawn", "no opening differs: {0} is not written", r.to))
+		_, err := fmt.Fprintln(c.ErrOrStderr(), r.Tell("compare.nothing-drawn", "no opening differs: {0} is not written", r.to))
 		return err
 	}
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
-		return usage(words.New("usage.of", "{0}: {1}", now.file, err))
+		return cli.Wrong(words.New("usage.of", "{0}: {1}", now.file, err))
 	}
 	if err != nil {
 		return err

@@ -3,6 +3,7 @@ package verb
 import (
 	"io"
 
+	"studbay/app/verb/cli"
 	"studbay/plan/words"
 	"studbay/render/revision"
 	schedule "studbay/render/table"
@@ -10,16 +11,15 @@ import (
 
 // write writes the list as people read it, room by room.
 func (d compared) write(w io.Writer) error {
-	p := &paragraphs{voice: d.now.voice}
-	p.put("", words.New("compare.title", "{0} → {1}", d.old.called(), d.now.called()))
+	p := &cli.Paragraphs{Voice: d.now.voice}
+	p.Put("", words.New("compare.title", "{0} → {1}", d.old.called(), d.now.called()))
 	if d.list.IsSame {
-		p.put("", words.New("compare.same", "Both say the same in everything."))
-		_, err := io.WriteString(w, p.b.String())
-		return err
+		p.Put("", words.New("compare.same", "Both say the same in everything."))
+		return p.Write(w)
 	}
-	p.put("", d.list.Sum())
+	p.Put("", d.list.Sum())
 	if rest := d.list.Besides(); !rest.IsZero() {
-		p.put("", rest)
+		p.Put("", rest)
 	}
 	room := ""
 	for i, c := range d.list.Changes {
@@ -28,36 +28,35 @@ func (d compared) write(w io.Writer) error {
 			name = c.At().Room.Name
 		}
 		if i == 0 || name != room {
-			p.blank()
-			p.put("", words.New("plain", "{0}", name))
+			p.Blank()
+			p.Put("", words.New("plain", "{0}", name))
 		}
 		room = name
 		d.writeChange(p, c)
 	}
-	p.blank()
-	p.put("", words.New("compare.findings", "Findings before: {0}; now: {1}.", d.old.tallied(), d.now.tallied()))
+	p.Blank()
+	p.Put("", words.New("compare.findings", "Findings before: {0}; now: {1}.", d.old.tallied(), d.now.tallied()))
 	if d.list.Cost != nil {
-		p.put("", words.New("compare.cost-all", "Cost of the changes, of what has a price: {0}.", *d.list.Cost))
+		p.Put("", words.New("compare.cost-all", "Cost of the changes, of what has a price: {0}.", *d.list.Cost))
 	}
-	p.blank()
-	p.b.WriteString(p.voice.Say(cautionText) + "\n")
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	p.Blank()
+	p.Caution()
+	return p.Write(w)
 }
 
-func (d compared) writeChange(p *paragraphs, c revision.Change) {
-	p.put("  ", words.New("compare.change", "{0}. {1}, {2}: {3}", c.Number, c.Opening().Tag, schedule.What(c.Opening()), c.Text()))
+func (d compared) writeChange(p *cli.Paragraphs, c revision.Change) {
+	p.Put("  ", words.New("compare.change", "{0}. {1}, {2}: {3}", c.Number, c.Opening().Tag, schedule.What(c.Opening()), c.Text()))
 	for _, f := range c.Differs {
-		p.put("       ", f.Text())
+		p.Put("       ", f.Text())
 	}
 	if c.Cost != nil {
-		p.put("       ", words.New("compare.cost", "cost: {0}", *c.Cost))
+		p.Put("       ", words.New("compare.cost", "cost: {0}", *c.Cost))
 	}
 	for _, f := range c.Raised {
-		p.put("     + ", f.Message)
+		p.Put("     + ", f.Message)
 	}
 	for _, f := range c.Cleared {
-		p.put("     - ", f.Message)
+		p.Put("     - ", f.Message)
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"studbay/app/language"
+	"studbay/app/verb/cli"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/paint"
@@ -29,7 +30,7 @@ const (
 
 // exportRequest is what was asked for on the command line.
 type exportRequest struct {
-	speaker
+	cli.Speaker
 	to    string
 	dpi   int
 	paper string
@@ -43,12 +44,12 @@ type exportRequest struct {
 	reader    string
 }
 
-func exportCommand(s speaker) *cobra.Command {
-	r := &exportRequest{speaker: s}
+func exportCommand(s cli.Speaker) *cobra.Command {
+	r := &exportRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "export FILE --to out.pdf|out.png|out.svg|out.html",
-		Short: s.say("verb.export", "Draw the sheets of a plan, true to scale, as PDF, PNG or SVG, or its walk-through as HTML"),
-		Long: s.long("verb.export.long", `Export draws the sheets of a plan: each level with its legend, findings and opening
+		Short: s.Tell("verb.export", "Draw the sheets of a plan, true to scale, as PDF, PNG or SVG, or its walk-through as HTML"),
+		Long: s.Long("verb.export.long", `Export draws the sheets of a plan: each level with its legend, findings and opening
 schedule, and what goes on over further sheets. A PDF holds them all; of a PNG or an SVG
 the further sheets are out-2.png, out-3.png and so on, beside the first. A level too large for
 one sheet at the scale goes on over several, joined at match lines. Files appear whole
@@ -68,20 +69,20 @@ verb answers.`),
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", s.say("flag.export.to", "the `FILE` to write; its ending says what it becomes"))
-	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, s.say("flag.export.dpi", "pixels an inch of a picture, `N` from 36 to 1200"))
-	f.StringVar(&r.paper, "paper", "", s.say("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
-	f.StringVar(&r.scale, "scale", "fit", s.say("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
-	f.StringSliceVar(&r.columns, "columns", nil, s.say("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for"))
-	f.BoolVar(&r.short, "short", false, s.say("flag.export.short", "the short schedule: what is needed on site"))
-	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.say("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
-	f.BoolVar(&r.bilingual, "bilingual", false, s.say("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.export.json", "write what was made as JSON"))
-	offer(c, "paper", paper.Names()...)
-	offer(c, "scale", scaleNames()...)
-	offer(c, "columns", schedule.ScheduleIDs()...)
-	offer(c, "for", sheet.ReaderNames()...)
-	offer(c, "dpi", "100", "150", "300", "600")
+	f.StringVar(&r.to, "to", "", s.Tell("flag.export.to", "the `FILE` to write; its ending says what it becomes"))
+	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, s.Tell("flag.export.dpi", "pixels an inch of a picture, `N` from 36 to 1200"))
+	f.StringVar(&r.paper, "paper", "", s.Tell("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
+	f.StringVar(&r.scale, "scale", "fit", s.Tell("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
+	f.StringSliceVar(&r.columns, "columns", nil, s.Tell("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for"))
+	f.BoolVar(&r.short, "short", false, s.Tell("flag.export.short", "the short schedule: what is needed on site"))
+	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.Tell("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
+	f.BoolVar(&r.bilingual, "bilingual", false, s.Tell("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.export.json", "write what was made as JSON"))
+	cli.Offer(c, "paper", paper.Names()...)
+	cli.Offer(c, "scale", scaleNames()...)
+	cli.Offer(c, "columns", schedule.ScheduleIDs()...)
+	cli.Offer(c, "for", sheet.ReaderNames()...)
+	cli.Offer(c, "dpi", "100", "150", "300", "600")
 	return c
 }
 
@@ -99,7 +100,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 		return err
 	}
 	defer paint.Sparingly()()
-	p, err := readPlan(r.speaker, path, "")
+	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -116,10 +117,10 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	}
 	pages, err := sheet.Build(p.index, p.result, options)
 	if tooLarge := new(sheet.FitError); errors.As(err, &tooLarge) {
-		return usage(words.New("usage.of", "{0}: {1}", path, err))
+		return cli.Wrong(words.New("usage.of", "{0}: {1}", path, err))
 	}
 	if tooWide := new(sheet.WidthError); errors.As(err, &tooWide) {
-		return usage(words.New("usage.columns", "--columns: {0}", err))
+		return cli.Wrong(words.New("usage.columns", "--columns: {0}", err))
 	}
 	if err != nil {
 		return err
@@ -136,38 +137,38 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 // options reads the flags that need no plan.
 func (r *exportRequest) options() (o sheet.Options, err error) {
 	if r.to == "" {
-		return o, usage(words.New("usage.no-file-write", "no file to write: name it by --to"))
+		return o, cli.Wrong(words.New("usage.no-file-write", "no file to write: name it by --to"))
 	}
 	if _, err := paint.FormatOf(r.to); err != nil && !isPage(r.to) {
-		return o, usage(words.New("usage.to-or-page", "--to {0}, or in {1} for the walk-through", err, pageExt))
+		return o, cli.Wrong(words.New("usage.to-or-page", "--to {0}, or in {1} for the walk-through", err, pageExt))
 	}
 	if r.dpi < leastDPI || r.dpi > mostDPI {
-		return o, usage(words.New("usage.dpi-from", "--dpi {0}: want from {1} to {2}", r.dpi, leastDPI, mostDPI))
+		return o, cli.Wrong(words.New("usage.dpi-from", "--dpi {0}: want from {1} to {2}", r.dpi, leastDPI, mostDPI))
 	}
 	if r.paper != "" {
 		if o.Paper, err = paper.Named(r.paper); err != nil {
-			return o, usage(words.New("usage.paper", "--paper: {0}", err))
+			return o, cli.Wrong(words.New("usage.paper", "--paper: {0}", err))
 		}
 	}
 	if o.Scale, err = paper.ParseScale(r.scale); err != nil {
-		return o, usage(words.New("usage.scale", "--scale: {0}", err))
+		return o, cli.Wrong(words.New("usage.scale", "--scale: {0}", err))
 	}
 	if r.short && len(r.columns) > 0 {
-		return o, usage(words.New("usage.short-and-columns", "--short and --columns: want one of them"))
+		return o, cli.Wrong(words.New("usage.short-and-columns", "--short and --columns: want one of them"))
 	}
 	if err := schedule.CheckColumns(r.columns); err != nil {
-		return o, usage(words.New("usage.columns", "--columns: {0}", err))
+		return o, cli.Wrong(words.New("usage.columns", "--columns: {0}", err))
 	}
 	if o.Reader, err = sheet.ReaderNamed(r.reader); err != nil {
-		return o, usage(words.New("usage.for", "--for: {0}", err))
+		return o, cli.Wrong(words.New("usage.for", "--for: {0}", err))
 	}
 	o.Columns, o.Short = r.columns, r.short
 	return o, nil
 }
 
 // second is the language that a set in two is written in beside that of the verb.
-func (s speaker) second(system unit.System) *words.Voice {
-	return &words.Voice{Catalogue: language.Catalogue(language.Other(s.tag)), System: system}
+func (r *exportRequest) second(system unit.System) *words.Voice {
+	return &words.Voice{Catalogue: language.Catalogue(language.Other(r.Tag)), System: system}
 }
 
 // exportJSON says what was made.
@@ -183,15 +184,15 @@ func (r *exportRequest) tell(c *cobra.Command, files []string, pages []*scene.Sc
 		out.Sheets = append(out.Sheets, p.Meta.Title)
 	}
 	if r.json {
-		return writeJSON(c.OutOrStdout(), out)
+		return cli.WriteJSON(c.OutOrStdout(), out)
 	}
-	t := table{voice: r.Voice}
+	t := cli.Table{Voice: r.Voice}
 	for i, file := range files {
 		if len(files) == 1 && len(pages) > 1 {
-			t.line(words.New("export.all", "{0}: {1} sheets, {2}", file, len(pages), paper.Size()))
+			t.Line(words.New("export.all", "{0}: {1} sheets, {2}", file, len(pages), paper.Size()))
 			continue
 		}
-		t.line(words.New("export.one", "{0}: {1}, {2}", file, out.Sheets[i], paper.Size()))
+		t.Line(words.New("export.one", "{0}: {1}, {2}", file, out.Sheets[i], paper.Size()))
 	}
-	return t.write(c.OutOrStdout())
+	return t.Write(c.OutOrStdout())
 }

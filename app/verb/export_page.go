@@ -6,12 +6,13 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/spf13/cobra"
+
 	"studbay/app/language"
+	"studbay/app/verb/cli"
 	"studbay/plan/disk"
 	"studbay/plan/words"
 	"studbay/render/page"
-
-	"github.com/spf13/cobra"
 )
 
 // pageExt is what the file of a walk-through ends in.
@@ -21,7 +22,7 @@ func isPage(file string) bool { return strings.EqualFold(filepath.Ext(file), pag
 
 // writePage writes the walk-through in all languages, that of the verb first.
 func (r *exportRequest) writePage(c *cobra.Command, p *checked) error {
-	data, err := page.Build(p.index, page.Options{Languages: p.languages(r.tag)})
+	data, err := page.Build(p.index, page.Options{Languages: p.languages(r.Tag)})
 	if err != nil {
 		return err
 	}
@@ -33,11 +34,11 @@ func (r *exportRequest) writePage(c *cobra.Command, p *checked) error {
 		return notWritten(r.to, err)
 	}
 	if r.json {
-		return writeJSON(c.OutOrStdout(), exportJSON{Files: []string{r.to}, Sheets: []string{p.title()}})
+		return cli.WriteJSON(c.OutOrStdout(), exportJSON{Files: []string{r.to}, Sheets: []string{p.title()}})
 	}
-	t := table{voice: r.Voice}
-	t.line(words.New("export.walk", "{0}: the walk-through, {1} kB", r.to, (len(data)+999)/1000))
-	return t.write(c.OutOrStdout())
+	t := cli.Table{Voice: r.Voice}
+	t.Line(words.New("export.walk", "{0}: the walk-through, {1} kB", r.to, (len(data)+999)/1000))
+	return t.Write(c.OutOrStdout())
 }
 
 // languages are all the program speaks, one of them first.

@@ -6,13 +6,14 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill/box"
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan/unit"
 	"studbay/plan/words"
-
-	"github.com/spf13/cobra"
 )
 
 // contentFlags are the flags that say what is in the box, in the order help lists
@@ -52,7 +53,7 @@ const fillExamples = `  a box marked 18 in³, three cables and a receptacle: exa
 
 // fillRequest is what was asked for on the command line.
 type fillRequest struct {
-	speaker
+	cli.Speaker
 	edition  string
 	box      string
 	volume   string
@@ -66,12 +67,12 @@ type fillRequest struct {
 	list     bool
 }
 
-func fillCommand(s speaker) *cobra.Command {
-	r := &fillRequest{speaker: s, contents: map[box.Word]*[]string{}, present: map[box.Word]*bool{}}
+func fillCommand(s cli.Speaker) *cobra.Command {
+	r := &fillRequest{Speaker: s, contents: map[box.Word]*[]string{}, present: map[box.Word]*bool{}}
 	c := &cobra.Command{
 		Use:   "fill (--box NAME | --volume V) [what is in it]",
-		Short: s.say("verb.fill", "Add up what is in one box and compare it with its volume"),
-		Long: s.long("verb.fill.long", `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
+		Short: s.Tell("verb.fill", "Add up what is in one box and compare it with its volume"),
+		Long: s.Long("verb.fill.long", `Fill adds up what is in one box by NEC 314.16 and compares it with the volume,
 line by line. Flags that name a thing may be repeated. A volume V is 18, 18in3 or 295cm3.
 Where barriers part the box, each space is worked out by itself: --space says, for each
 of them in turn, the volume there and what is in it, parted by semicolons. The volume
@@ -81,7 +82,7 @@ Neither the box's depth nor its support is checked.
 
 Exit status: 0 it fits, 1 it does not, 2 bad input or usage.`),
 		Example: fillExamples,
-		Args:    noArguments,
+		Args:    cli.NoArguments,
 		RunE:    func(c *cobra.Command, _ []string) error { return r.run(c) },
 	}
 	r.addFlags(c)
@@ -90,12 +91,12 @@ Exit status: 0 it fits, 1 it does not, 2 bad input or usage.`),
 }
 
 func (r *fillRequest) addFlags(c *cobra.Command) {
-	f, s := c.Flags(), r.speaker
+	f, s := c.Flags(), r.Speaker
 	f.SortFlags = false
-	f.StringVar(&r.edition, "edition", code.Latest().Edition, s.say("flag.fill.edition", "code edition `E`"))
-	f.StringVar(&r.box, "box", "", s.say("flag.fill.box", "a box or box type of the catalog by its `NAME`; its internal clamps are counted"))
-	f.StringVar(&r.volume, "volume", "", s.say("flag.fill.volume", "the volume `V` marked on the box"))
-	f.StringArrayVar(&r.adds, "add", nil, s.say("flag.fill.add", "the volume `V` of a ring, extension or raised cover; without a mark it gives nothing"))
+	f.StringVar(&r.edition, "edition", code.Latest().Edition, s.Tell("flag.fill.edition", "code edition `E`"))
+	f.StringVar(&r.box, "box", "", s.Tell("flag.fill.box", "a box or box type of the catalog by its `NAME`; its internal clamps are counted"))
+	f.StringVar(&r.volume, "volume", "", s.Tell("flag.fill.volume", "the volume `V` marked on the box"))
+	f.StringArrayVar(&r.adds, "add", nil, s.Tell("flag.fill.add", "the volume `V` of a ring, extension or raised cover; without a mark it gives nothing"))
 	for _, flag := range contentFlags {
 		name := string(flag.word)
 		if flag.word == box.Canopy || flag.word == box.Clamps {
@@ -104,10 +105,10 @@ func (r *fillRequest) addFlags(c *cobra.Command) {
 		}
 		r.contents[flag.word] = f.StringArray(name, nil, s.Say(flag.usage))
 	}
-	f.StringArrayVar(&r.barriers, "barrier", nil, s.say("flag.fill.barrier", "a barrier without a mark, `metal|nonmetallic`; then --space says what is on each side"))
-	f.StringArrayVar(&r.spaces, "space", nil, s.say("flag.fill.space", "one space of a parted box: its volume and what is in it, `\"16; cable 14/2; device 14\"`"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
-	f.BoolVar(&r.list, "list", false, s.say("flag.fill.list", "list the boxes and box types of the catalog, a name first on each line"))
+	f.StringArrayVar(&r.barriers, "barrier", nil, s.Tell("flag.fill.barrier", "a barrier without a mark, `metal|nonmetallic`; then --space says what is on each side"))
+	f.StringArrayVar(&r.spaces, "space", nil, s.Tell("flag.fill.space", "one space of a parted box: its volume and what is in it, `\"16; cable 14/2; device 14\"`"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
+	f.BoolVar(&r.list, "list", false, s.Tell("flag.fill.list", "list the boxes and box types of the catalog, a name first on each line"))
 }
 
 func (r *fillRequest) run(c *cobra.Command) error {
@@ -116,7 +117,7 @@ func (r *fillRequest) run(c *cobra.Command) error {
 	}
 	fig, err := code.Edition(r.edition)
 	if err != nil {
-		return usage(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
+		return cli.Wrong(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
 	}
 	contents, err := r.parseContents()
 	if err != nil {
@@ -169,15 +170,15 @@ func withClamps(c box.Contents) box.Contents {
 // explain puts the flag in front of what could not be counted.
 func (r *fillRequest) explain(err error) error {
 	if untold := new(words.Error); errors.As(err, &untold) && strings.HasPrefix(untold.Text.ID, "box.parted.") {
-		return usage(words.New("usage.space", "--space: {0}", err))
+		return cli.Wrong(words.New("usage.space", "--space: {0}", err))
 	}
 	if size := new(box.SizeError); errors.As(err, &size) {
-		return usage(words.New("usage.option", "--{0}", err))
+		return cli.Wrong(words.New("usage.option", "--{0}", err))
 	}
 	if errors.Is(err, box.ErrNoVolume) && r.box != "" {
-		return usage(words.New("usage.box-mark-volume", "--box {0}: {1}; give the mark by --volume", r.box, err))
+		return cli.Wrong(words.New("usage.box-mark-volume", "--box {0}: {1}; give the mark by --volume", r.box, err))
 	}
-	return usage(words.New("usage.volume", "--volume {0}: {1}", r.volume, err))
+	return cli.Wrong(words.New("usage.volume", "--volume {0}: {1}", r.volume, err))
 }
 
 func (r *fillRequest) parseContents() (box.Contents, error) {
@@ -192,7 +193,7 @@ func (r *fillRequest) parseContents() (box.Contents, error) {
 		for _, text := range *r.contents[flag.word] {
 			item, err := box.ParseItem(flag.word, text)
 			if err != nil {
-				return nil, usage(words.New("usage.option-value", "--{0} {1}", flag.word, err))
+				return nil, cli.Wrong(words.New("usage.option-value", "--{0} {1}", flag.word, err))
 			}
 			all = append(all, item)
 		}
@@ -201,12 +202,12 @@ func (r *fillRequest) parseContents() (box.Contents, error) {
 		return all, nil
 	}
 	if len(all) > 0 {
-		return nil, usage(words.New("usage.space-what-parted", "--space: what is in a parted box is said by --space alone; of --{0} nobody knows on which side it is", all[0].What))
+		return nil, cli.Wrong(words.New("usage.space-what-parted", "--space: what is in a parted box is said by --space alone; of --{0} nobody knows on which side it is", all[0].What))
 	}
 	for _, text := range r.spaces {
 		space, err := parseSpace(text)
 		if err != nil {
-			return nil, usage(words.New("usage.space-text", "--space \"{0}\": {1}", text, err))
+			return nil, cli.Wrong(words.New("usage.space-text", "--space \"{0}\": {1}", text, err))
 		}
 		all = append(all, space...)
 	}
@@ -234,9 +235,9 @@ func parseSpace(text string) (box.Contents, error) {
 func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
 	switch {
 	case r.box == "" && r.volume == "":
-		return s, false, usage(words.New("usage.no-volume-name", "no volume: name a box by --box, or give the mark by --volume; studbay fill --list names the boxes"))
+		return s, false, cli.Wrong(words.New("usage.no-volume-name", "no volume: name a box by --box, or give the mark by --volume; studbay fill --list names the boxes"))
 	case r.box != "" && r.volume != "":
-		return s, false, usage(words.New("usage.box-and-volume", "--box {0} and --volume {1}: give one of the two", r.box, r.volume))
+		return s, false, cli.Wrong(words.New("usage.box-and-volume", "--box {0} and --volume {1}: give one of the two", r.box, r.volume))
 	case r.box != "":
 		s, r.gangs, clamps, err = catalogued(r.box)
 	default:
@@ -253,7 +254,7 @@ func (r *fillRequest) space() (s box.Space, clamps bool, err error) {
 	for _, text := range r.barriers {
 		barrier, err := box.ParseBarrier(text)
 		if err != nil {
-			return s, false, usage(words.New("usage.barrier", "--barrier {0}", err))
+			return s, false, cli.Wrong(words.New("usage.barrier", "--barrier {0}", err))
 		}
 		s.Barriers = append(s.Barriers, barrier)
 	}
@@ -267,13 +268,13 @@ func catalogued(name string) (s box.Space, gangs int, clamps bool, err error) {
 	if a := part.All().Assembly(name); a != nil {
 		return a.Space(), a.Gangs(), a.Box.Clamps, nil
 	}
-	return s, 0, false, usage(words.New("usage.box-no-box", "--box {0}: no such box or box type; studbay fill --list names them", name))
+	return s, 0, false, cli.Wrong(words.New("usage.box-no-box", "--box {0}: no such box or box type; studbay fill --list names them", name))
 }
 
 func appendGiven(parts []box.Part, flag, text string) ([]box.Part, error) {
 	v, err := unit.ParseVolume(text)
 	if err != nil {
-		return nil, usage(words.New("usage.volume-as-cm", "--{0} {1}; want a volume such as 18, 18in3 or 295cm3", flag, err))
+		return nil, cli.Wrong(words.New("usage.volume-as-cm", "--{0} {1}; want a volume such as 18, 18in3 or 295cm3", flag, err))
 	}
 	what := words.New("fill.part.volume", "volume as given, {0}", text)
 	if flag == "add" {

@@ -7,11 +7,10 @@ import (
 	"strings"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"studbay/fill/box"
 	"studbay/plan/unit"
-	"studbay/plan/words"
-
-	"pgregory.net/rapid"
 )
 
 func run(t testing.TB, args ...string) (status int, out, wrong string) {
@@ -109,12 +108,4 @@ func TestFillJSONAddsUp(t *testing.T) {
 			r.Fatalf("%v: fits %v, status %d", args, got.Fits, status)
 		}
 	})
-}
-
-func TestTableBreaksParagraphs(t *testing.T) {
-	var tb table
-	tb.paragraph(words.New("test.text", strings.Repeat("four ", 20)))
-	if len(tb.lines) != 2 || len(tb.lines[0].text) != 79 {
-		t.Errorf("lines %+v", tb.lines)
-	}
 }

@@ -4,11 +4,13 @@ import (
 	"io"
 	"strconv"
 
+	"studbay/app/verb/cli"
 	"studbay/fill/box"
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	schedule "studbay/render/table"
 )
 
 // fillJSON is the result as JSON. Volumes are plain decimals of cubic inches.
@@ -50,13 +52,13 @@ func (r *fillRequest) write(w io.Writer, fig *code.Figures, results []box.Result
 	case !r.json:
 		return r.writeText(w, fig, results)
 	case len(results) == 1:
-		return writeJSON(w, r.asJSON(results[0]))
+		return cli.WriteJSON(w, r.asJSON(results[0]))
 	}
 	out := partedJSON{Edition: fig.Edition, Fits: fitsEach(results)}
 	for _, one := range results {
 		out.Spaces = append(out.Spaces, r.asJSON(one))
 	}
-	return writeJSON(w, out)
+	return cli.WriteJSON(w, out)
 }
 
 func (r *fillRequest) asJSON(of box.Result) fillJSON {
@@ -72,45 +74,45 @@ func (r *fillRequest) asJSON(of box.Result) fillJSON {
 
 // writeText writes the working as a person would put it down.
 func (r *fillRequest) writeText(w io.Writer, fig *code.Figures, results []box.Result) error {
-	t := table{voice: r.Voice}
-	t.line(words.New("fill.text.title", "Box fill by {0} 314.16", fig.Title))
-	t.line(words.Text{})
+	t := cli.Table{Voice: r.Voice}
+	t.Line(words.New("fill.text.title", "Box fill by {0} 314.16", fig.Title))
+	t.Line(words.Text{})
 	for i, one := range results {
 		if len(results) > 1 {
-			t.line(words.New("fill.text.space", "Space {0} of {1}", i+1, len(results)))
-			t.line(words.Text{})
+			t.Line(words.New("fill.text.space", "Space {0} of {1}", i+1, len(results)))
+			t.Line(words.Text{})
 		}
-		t.filled(one)
-		t.line(words.Text{})
+		filled(&t, one)
+		t.Line(words.Text{})
 	}
-	t.line(cautionText)
-	return t.write(w)
+	t.Line(cli.Caution)
+	return t.Write(w)
 }
 
 // filled puts down the working of one space.
-func (t *table) filled(r box.Result) {
-	t.heading(words.New("fill.text.gives", "What the box gives"), t.voice.Say(words.CubicInch))
+func filled(t *cli.Table, r box.Result) {
+	t.Heading(words.New("fill.text.gives", "What the box gives"), t.Voice.Say(words.CubicInch))
 	for _, l := range r.VolumeLines {
-		t.row(l.Section, l.What, "", l.Volume)
+		t.Row(l.Section, l.What, "", l.Volume)
 	}
-	t.total(r.Volume)
-	t.line(words.Text{})
-	t.heading(words.New("fill.text.needs", "What is in it"), t.voice.Say(words.CubicInch))
+	t.Total(r.Volume)
+	t.Line(words.Text{})
+	t.Heading(words.New("fill.text.needs", "What is in it"), t.Voice.Say(words.CubicInch))
 	for _, l := range r.Lines {
-		t.row(l.Section, l.What, strconv.FormatInt(l.Count, 10)+" × "+twoPlaces(l.Allowance), l.Volume)
+		t.Row(l.Section, l.What, strconv.FormatInt(l.Count, 10)+" × "+schedule.TwoPlaces(l.Allowance), l.Volume)
 	}
-	t.total(r.Required)
-	t.line(words.Text{})
-	t.line(t.verdict(r))
+	t.Total(r.Required)
+	t.Line(words.Text{})
+	t.Line(verdict(t, r))
 	for _, note := range r.Notes {
-		t.line(words.Text{})
-		t.paragraph(words.New("text.note", "Note: {0}", note))
+		t.Line(words.Text{})
+		t.Paragraph(words.New("text.note", "Note: {0}", note))
 	}
 }
 
 // verdict says both figures in both units; what is decided is in cubic inches.
-func (t *table) verdict(r box.Result) words.Text {
-	metric := t.voice
+func verdict(t *cli.Table, r box.Result) words.Text {
+	metric := t.Voice
 	metric.System = unit.Metric
 	both := func(v unit.Volume) string { return metric.Say(words.New("fill.both", "{0}", v)) }
 	if r.Fits && r.FromMemory {
@@ -155,11 +157,11 @@ func (r *fillRequest) writeList(w io.Writer) error {
 		list.Assemblies = append(list.Assemblies, listedJSON{a.Code, r.Say(a.Text()), a.Volume(), a.Box.Basis, a.Box.Clamps, a.IsFromMemory()})
 	}
 	if r.json {
-		return writeJSON(w, list)
+		return cli.WriteJSON(w, list)
 	}
-	t := table{voice: r.Voice}
+	t := cli.Table{Voice: r.Voice}
 	for _, one := range append(list.Boxes, list.Assemblies...) {
-		t.row(one.Name, words.New("fill.list.what", "{0}", one.What), r.Say(one.based()), one.Volume)
+		t.Row(one.Name, words.New("fill.list.what", "{0}", one.What), r.Say(one.based()), one.Volume)
 	}
-	return t.write(w)
+	return t.Write(w)
 }

@@ -6,30 +6,31 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	schedule "studbay/render/table"
-
-	"github.com/spf13/cobra"
 )
 
 // frameRequest is what was asked for on the command line.
 type frameRequest struct {
-	speaker
+	cli.Speaker
 	room string
 	json bool
 	// sticks asks for gauge sticks in place of openings.
 	sticks bool
 }
 
-func frameCommand(s speaker) *cobra.Command {
-	r := &frameRequest{speaker: s}
+func frameCommand(s cli.Speaker) *cobra.Command {
+	r := &frameRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "frame FILE",
-		Short: s.say("verb.frame", "Say between which studs each box stands and how it is held"),
-		Long: s.long("verb.frame.long", `Frame lists the openings of a plan, a row each: the studs that bound the bay of the box,
+		Short: s.Tell("verb.frame", "Say between which studs each box stands and how it is held"),
+		Long: s.Long("verb.frame.long", `Frame lists the openings of a plan, a row each: the studs that bound the bay of the box,
 by their near faces, how the box is held, the block to cut where it reaches no stud, how
 far it is set proud of the studs and the rings that end where they may. Places are from
 the left end of the face as seen standing in the room, heights above the finished floor.
@@ -43,29 +44,29 @@ Studs that are assumed stand where a spacing puts them: verify them with a tape.
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.room, "room", "", s.say("flag.frame.room", "only the room `R`, a name or an ID"))
-	f.BoolVar(&r.sticks, "sticks", false, s.say("flag.frame.sticks", "list the gauge sticks of each level, which set boxes and blocks of one height"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.StringVar(&r.room, "room", "", s.Tell("flag.frame.room", "only the room `R`, a name or an ID"))
+	f.BoolVar(&r.sticks, "sticks", false, s.Tell("flag.frame.sticks", "list the gauge sticks of each level, which set boxes and blocks of one height"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
 func (r *frameRequest) run(c *cobra.Command, path string) error {
-	p, err := readPlan(r.speaker, path, "")
+	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
 	}
 	rows, known := p.framed(r.room)
 	if !known {
-		return usage(words.New("usage.room-plan-has", "--room {0}: the plan has no such room", r.room))
+		return cli.Wrong(words.New("usage.room-plan-has", "--room {0}: the plan has no such room", r.room))
 	}
 	if r.sticks {
 		if r.json {
-			return writeJSON(c.OutOrStdout(), sticksJSON{p.sticks()})
+			return cli.WriteJSON(c.OutOrStdout(), sticksJSON{p.sticks()})
 		}
 		return p.writeSticks(c.OutOrStdout())
 	}
 	if r.json {
-		return writeJSON(c.OutOrStdout(), framesJSON{rows})
+		return cli.WriteJSON(c.OutOrStdout(), framesJSON{rows})
 	}
 	return p.writeFrames(c.OutOrStdout(), rows)
 }

@@ -4,16 +4,17 @@ import (
 	"errors"
 	"strings"
 
+	"github.com/spf13/cobra"
+
 	"studbay/app/demo"
+	"studbay/app/verb/cli"
 	"studbay/plan/file"
 	"studbay/plan/words"
-
-	"github.com/spf13/cobra"
 )
 
 // newRequest is what was asked for on the command line.
 type newRequest struct {
-	speaker
+	cli.Speaker
 	demo  string
 	to    string
 	force bool
@@ -21,27 +22,27 @@ type newRequest struct {
 	json  bool
 }
 
-func newCommand(s speaker) *cobra.Command {
-	r := &newRequest{speaker: s}
+func newCommand(s cli.Speaker) *cobra.Command {
+	r := &newRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "new --demo NAME --to FILE",
-		Short: s.say("verb.new", "Make the plan of a demo, to look at and to change"),
-		Long: s.say("verb.new.long", `New makes the file of a demo: an invented house with its openings, to look at and to
+		Short: s.Tell("verb.new", "Make the plan of a demo, to look at and to change"),
+		Long: s.Tell("verb.new.long", `New makes the file of a demo: an invented house with its openings, to look at and to
 change. Some findings are left in on purpose. A file that is there already is kept,
 unless --force is given.`),
 		Example: `  studbay new --list
   studbay new --demo cottage --to cottage.studbay`,
-		Args: noArguments,
+		Args: cli.NoArguments,
 		RunE: func(c *cobra.Command, _ []string) error { return r.run(c) },
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.demo, "demo", "", s.say("flag.new.demo", "the demo of this `NAME`"))
-	f.StringVar(&r.to, "to", "", s.say("flag.new.to", "the `FILE` to make, ending in {0}", file.Suffix))
-	f.BoolVar(&r.force, "force", false, s.say("flag.new.force", "replace the file where there is one"))
-	f.BoolVar(&r.list, "list", false, s.say("flag.new.list", "list the demos, a name first on each line"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
-	offer(c, "demo", demoNames()...)
+	f.StringVar(&r.demo, "demo", "", s.Tell("flag.new.demo", "the demo of this `NAME`"))
+	f.StringVar(&r.to, "to", "", s.Tell("flag.new.to", "the `FILE` to make, ending in {0}", file.Suffix))
+	f.BoolVar(&r.force, "force", false, s.Tell("flag.new.force", "replace the file where there is one"))
+	f.BoolVar(&r.list, "list", false, s.Tell("flag.new.list", "list the demos, a name first on each line"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
+	cli.Offer(c, "demo", demoNames()...)
 	return c
 }
 
@@ -58,15 +59,15 @@ func (r *newRequest) run(c *cobra.Command) error {
 	}
 	switch {
 	case r.demo == "":
-		return usage(words.New("usage.no-demo-name", "no demo: name it by --demo; there are {0}", strings.Join(demoNames(), ", ")))
+		return cli.Wrong(words.New("usage.no-demo-name", "no demo: name it by --demo; there are {0}", strings.Join(demoNames(), ", ")))
 	case r.to == "":
-		return usage(words.New("usage.no-file-make", "no file to make: name it by --to"))
+		return cli.Wrong(words.New("usage.no-file-make", "no file to make: name it by --to"))
 	case !strings.HasSuffix(strings.ToLower(r.to), file.Suffix):
-		return usage(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
+		return cli.Wrong(words.New("usage.name-plan-ends", "--to {0}: the name of a plan ends in {1}", r.to, file.Suffix))
 	}
 	d := demo.Find(r.demo)
 	if d == nil {
-		return usage(words.New("usage.demo-no-demo", "--demo {0}: no such demo; there are {1}", r.demo, strings.Join(demoNames(), ", ")))
+		return cli.Wrong(words.New("usage.demo-no-demo", "--demo {0}: no such demo; there are {1}", r.demo, strings.Join(demoNames(), ", ")))
 	}
 	return r.make(c, d)
 }
@@ -84,7 +85,7 @@ func (r *newRequest) make(c *cobra.Command, d *demo.Demo) error {
 	}
 	_, err = file.Save(r.to, p, there)
 	if errors.Is(err, file.ErrExists) {
-		return usage(words.New("usage.file-name-already", "{0}: there is a file of this name already; choose another, or replace it by --force", r.to))
+		return cli.Wrong(words.New("usage.file-name-already", "{0}: there is a file of this name already; choose another, or replace it by --force", r.to))
 	}
 	if err != nil {
 		return err
@@ -94,11 +95,11 @@ func (r *newRequest) make(c *cobra.Command, d *demo.Demo) error {
 		n++
 	}
 	if r.json {
-		return writeJSON(c.OutOrStdout(), madeJSON{r.to, d.Name, n})
+		return cli.WriteJSON(c.OutOrStdout(), madeJSON{r.to, d.Name, n})
 	}
-	t := table{voice: r.Voice}
-	t.line(words.New("new.made", "{0}: {1}, {2}", r.to, d.Title, openingCount(n)))
-	return t.write(c.OutOrStdout())
+	t := cli.Table{Voice: r.Voice}
+	t.Line(words.New("new.made", "{0}: {1}, {2}", r.to, d.Title, openingCount(n)))
+	return t.Write(c.OutOrStdout())
 }
 
 // madeJSON says what was made.
@@ -122,7 +123,7 @@ func (r *newRequest) writeList(c *cobra.Command) error {
 		lines = append(lines, []string{d.Name, r.Say(d.Title)})
 	}
 	if r.json {
-		return writeJSON(c.OutOrStdout(), all)
+		return cli.WriteJSON(c.OutOrStdout(), all)
 	}
 	_, err := c.OutOrStdout().Write([]byte(aligned(lines, []bool{false, false})))
 	return err

@@ -7,13 +7,14 @@ import (
 	"path/filepath"
 	"strings"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill"
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/index"
 	"studbay/plan/words"
-
-	"github.com/spf13/cobra"
 )
 
 // checked is a plan read from a file, with its index and findings.
@@ -27,7 +28,7 @@ type checked struct {
 
 // readPlan reads a plan and checks it, against another edition than its own where one is
 // named.
-func readPlan(s speaker, path, edition string) (*checked, error) {
+func readPlan(s cli.Speaker, path, edition string) (*checked, error) {
 	p, _, err := file.Load(path)
 	if err != nil {
 		return nil, err
@@ -69,22 +70,14 @@ func notWritten(name string, err error) error {
 func onePlan(_ *cobra.Command, args []string) error {
 	switch len(args) {
 	case 0:
-		return usage(words.New("usage.no-plan-name", "no plan: name its file"))
+		return cli.Wrong(words.New("usage.no-plan-name", "no plan: name its file"))
 	case 1:
 		return nil
 	}
-	return usage(words.New("usage.plan-at-time", "\"{0}\": one plan at a time", args[1]))
+	return cli.Wrong(words.New("usage.plan-at-time", "\"{0}\": one plan at a time", args[1]))
 }
 
 // completePlan offers the files of plans.
 func completePlan(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 	return []string{strings.TrimPrefix(file.Suffix, ".")}, cobra.ShellCompDirectiveFilterFileExt
-}
-
-// offer lets the shell complete a flag from a list.
-func offer(c *cobra.Command, flag string, values ...string) {
-	err := c.RegisterFlagCompletionFunc(flag, cobra.FixedCompletions(values, cobra.ShellCompDirectiveNoFileComp))
-	if err != nil {
-		panic(fmt.Sprintf("flag %s: %v", flag, err))
-	}
 }

@@ -3,30 +3,31 @@ package verb
 import (
 	"io"
 	"strings"
-	"studbay/plan/words"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill"
 	"studbay/fill/rule"
 	"studbay/plan"
-
-	"github.com/spf13/cobra"
+	"studbay/plan/words"
 )
 
 // reportRequest is what was asked for on the command line.
 type reportRequest struct {
-	speaker
+	cli.Speaker
 	edition string
 	room    string
 	trade   bool
 	json    bool
 }
 
-func reportCommand(s speaker) *cobra.Command {
-	r := &reportRequest{speaker: s}
+func reportCommand(s cli.Speaker) *cobra.Command {
+	r := &reportRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "report FILE",
-		Short: s.say("verb.report", "Tell in a sentence each how the rooms of a plan stand"),
-		Long: s.long("verb.report.long", `Report tells of each room in one sentence what was found in it, the room with the most
+		Short: s.Tell("verb.report", "Tell in a sentence each how the rooms of a plan stand"),
+		Long: s.Long("verb.report.long", `Report tells of each room in one sentence what was found in it, the room with the most
 to settle first. --room tells one room in full: what is wrong, what to do and why, in
 plain words, or by --trade with the section and the figures.
 
@@ -41,15 +42,15 @@ Exit status: 0 no room has a thing to settle, 1 one has, 2 the plan could not be
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.room, "room", "", s.say("flag.report.room", "tell all of one `ROOM`, by its name or ID"))
-	f.BoolVar(&r.trade, "trade", false, s.say("flag.report.trade", "tell findings as the trade does: section, figures, wording of the rule"))
-	f.StringVar(&r.edition, "edition", "", s.say("flag.check.edition", "code edition `E` in place of the plan's"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.StringVar(&r.room, "room", "", s.Tell("flag.report.room", "tell all of one `ROOM`, by its name or ID"))
+	f.BoolVar(&r.trade, "trade", false, s.Tell("flag.report.trade", "tell findings as the trade does: section, figures, wording of the rule"))
+	f.StringVar(&r.edition, "edition", "", s.Tell("flag.check.edition", "code edition `E` in place of the plan's"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
 func (r *reportRequest) run(c *cobra.Command, path string) error {
-	p, err := readPlan(r.speaker, path, r.edition)
+	p, err := readPlan(r.Speaker, path, r.edition)
 	if err != nil {
 		return err
 	}
@@ -60,7 +61,7 @@ func (r *reportRequest) run(c *cobra.Command, path string) error {
 		}
 	}
 	if r.json {
-		err = writeJSON(c.OutOrStdout(), p.reportJSON(rooms))
+		err = cli.WriteJSON(c.OutOrStdout(), p.reportJSON(rooms))
 	} else {
 		err = r.write(c.OutOrStdout(), p, rooms)
 	}
@@ -100,30 +101,29 @@ func noRoom(named string, p plan.Plan) error {
 			names = append(names, r.Name)
 		}
 	}
-	return usage(words.New("usage.room-has", "--room {0}: the plan has {1}", named, strings.Join(names, ", ")))
+	return cli.Wrong(words.New("usage.room-has", "--room {0}: the plan has {1}", named, strings.Join(names, ", ")))
 }
 
 func (r *reportRequest) write(w io.Writer, c *checked, rooms []fill.RoomReport) error {
-	p := &paragraphs{voice: c.voice}
+	p := &cli.Paragraphs{Voice: c.voice}
 	for _, one := range rooms {
-		p.put("", one.Sentence())
+		p.Put("", one.Sentence())
 		if r.room == "" {
 			continue
 		}
 		for _, f := range one.Found {
-			p.blank()
+			p.Blank()
 			if r.trade {
-				p.put("  ", rule.Trade(f))
+				p.Put("  ", rule.Trade(f))
 				continue
 			}
-			p.put("  ", f.Message)
-			p.put("    ", rule.Plain(f))
+			p.Put("  ", f.Message)
+			p.Put("    ", rule.Plain(f))
 		}
 	}
-	p.blank()
-	p.b.WriteString(p.voice.Say(cautionText) + "\n")
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	p.Blank()
+	p.Caution()
+	return p.Write(w)
 }
 
 // roomReportJSON is the report on a room as JSON.

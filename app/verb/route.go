@@ -4,27 +4,28 @@ import (
 	"fmt"
 	"io"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill/light"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/words"
-
-	"github.com/spf13/cobra"
 )
 
 // routeRequest is what was asked for on the command line.
 type routeRequest struct {
-	speaker
+	cli.Speaker
 	room string
 	json bool
 }
 
-func routeCommand(s speaker) *cobra.Command {
-	r := &routeRequest{speaker: s}
+func routeCommand(s cli.Speaker) *cobra.Command {
+	r := &routeRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "route FILE",
-		Short: s.say("verb.route", "Walk from the entry to each room in the dark: where no switch is at hand"),
-		Long: s.long("verb.route.long", `Route walks from the entry of a house to each of its rooms, crossing by crossing, and
+		Short: s.Tell("verb.route", "Walk from the entry to each room in the dark: where no switch is at hand"),
+		Long: s.Long("verb.route.long", `Route walks from the entry of a house to each of its rooms, crossing by crossing, and
 tells at which no switch for a light in the room ahead is within a hand's reach, and
 which walk in the dark is the longest. --room walks to one room alone. How far a hand
 reaches is the figure switch-reach, common practice and the user's to change.
@@ -39,13 +40,13 @@ Exit status: 0 no dark crossing, 1 at least one, 2 the plan could not be read.`)
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.room, "room", "", s.say("flag.route.room", "walk to one `ROOM` alone, by its name or ID"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.StringVar(&r.room, "room", "", s.Tell("flag.route.room", "walk to one `ROOM` alone, by its name or ID"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
 func (r *routeRequest) run(c *cobra.Command, path string) error {
-	p, err := readPlan(r.speaker, path, "")
+	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -58,7 +59,7 @@ func (r *routeRequest) run(c *cobra.Command, path string) error {
 	}
 	walk.Crossings = steps
 	if r.json {
-		err = writeJSON(c.OutOrStdout(), p.routeJSON(walk))
+		err = cli.WriteJSON(c.OutOrStdout(), p.routeJSON(walk))
 	} else {
 		err = p.writeRoute(c.OutOrStdout(), walk)
 	}
@@ -85,27 +86,26 @@ func (c *checked) wayTo(w light.Walk, room string) ([]*light.Crossing, error) {
 }
 
 func (c *checked) writeRoute(w io.Writer, walk light.Walk) error {
-	p := &paragraphs{voice: c.voice}
-	p.put("", c.routeSum(walk))
-	p.blank()
+	p := &cli.Paragraphs{Voice: c.voice}
+	p.Put("", c.routeSum(walk))
+	p.Blank()
 	for i, one := range walk.Crossings {
-		p.put(padLeft(fmt.Sprint(i+1), 3)+"  ", one.Text())
+		p.Put(cli.PadLeft(fmt.Sprint(i+1), 3)+"  ", one.Text())
 		if one.IsDark() {
-			p.put("     ", one.Why(c.result.Figures))
+			p.Put("     ", one.Why(c.result.Figures))
 		}
 	}
 	if longest := walk.Longest(); longest != nil && longest.Dark > 0 {
-		p.blank()
-		p.put("", words.New("route.longest", "The longest walk in the dark: {0}, in {1}.", longest.Dark, longest.Into.Name))
+		p.Blank()
+		p.Put("", words.New("route.longest", "The longest walk in the dark: {0}, in {1}.", longest.Dark, longest.Into.Name))
 	}
 	if len(walk.Missed) > 0 {
-		p.blank()
-		p.put("", words.New("route.missed", "No door leads from the entry to: {0}.", listNames(walk.Missed)))
+		p.Blank()
+		p.Put("", words.New("route.missed", "No door leads from the entry to: {0}.", listNames(walk.Missed)))
 	}
-	p.blank()
-	p.put("", words.New("route.not", "Not counted: daylight, night lights, glow from the room behind, what stands in the way. Common practice, no section of the code."))
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	p.Blank()
+	p.Put("", words.New("route.not", "Not counted: daylight, night lights, glow from the room behind, what stands in the way. Common practice, no section of the code."))
+	return p.Write(w)
 }
 
 func (c *checked) routeSum(walk light.Walk) words.Text {

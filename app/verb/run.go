@@ -6,10 +6,11 @@ import (
 	"io"
 	"strings"
 
-	"studbay/app/language"
-	"studbay/plan/words"
-
 	"github.com/spf13/cobra"
+
+	"studbay/app/language"
+	"studbay/app/verb/cli"
+	"studbay/plan/words"
 )
 
 // Streams are what a verb reads and writes.
@@ -33,13 +34,13 @@ var errFound = errors.New("something was found")
 // Run runs the verb that the arguments name, the program's own name left out, and
 // returns the exit status.
 func Run(args []string, s Streams) int {
-	s.Out, s.Err = plain{s.Out}, plain{s.Err}
-	tag, err := languageOf(args, s.Env)
+	s.Out, s.Err = cli.Plain{To: s.Out}, cli.Plain{To: s.Err}
+	tag, err := cli.LanguageOf(args, s.Env)
 	if err != nil {
-		fmt.Fprintf(s.Err, "studbay: %s\n", speaker{}.errorText(err))
+		fmt.Fprintf(s.Err, "studbay: %s\n", cli.Speaker{}.ErrorText(err))
 		return StatusWrong
 	}
-	speaks := speaker{words.Voice{Catalogue: language.Catalogue(tag)}, tag}
+	speaks := cli.Speaker{Voice: words.Voice{Catalogue: language.Catalogue(tag)}, Tag: tag}
 	root := newRoot(speaks)
 	root.SetArgs(args)
 	root.SetIn(s.In)
@@ -52,19 +53,19 @@ func Run(args []string, s Streams) int {
 	case errors.Is(err, errFound):
 		return StatusFound
 	}
-	fmt.Fprintf(s.Err, "%s: %s\n", ran.CommandPath(), speaks.errorText(err))
-	if usage := new(usageError); errors.As(err, &usage) || ran == root {
-		fmt.Fprintln(s.Err, speaks.say("usage.help", "{0} --help explains it.", ran.CommandPath()))
+	fmt.Fprintf(s.Err, "%s: %s\n", ran.CommandPath(), speaks.ErrorText(err))
+	if usage := new(cli.UsageError); errors.As(err, &usage) || ran == root {
+		fmt.Fprintln(s.Err, speaks.Tell("usage.help", "{0} --help explains it.", ran.CommandPath()))
 	}
 	return StatusWrong
 }
 
-func newRoot(s speaker) *cobra.Command {
+func newRoot(s cli.Speaker) *cobra.Command {
 	cobra.EnableCommandSorting = false // the table has the order
 	root := &cobra.Command{
 		Use:   "studbay",
-		Short: s.say("verb.root", "Plan where electrical boxes go before the walls are closed"),
-		Long: s.long("verb.root.long", `Studbay plans where electrical boxes go before the walls are closed.
+		Short: s.Tell("verb.root", "Plan where electrical boxes go before the walls are closed"),
+		Long: s.Long("verb.root.long", `Studbay plans where electrical boxes go before the walls are closed.
 
 With no verb, or with the name of a plan alone, it opens its window:
 
@@ -76,30 +77,13 @@ With a verb it works without a display. Exit status: 0 nothing to report,
 		SilenceErrors: true,
 		SilenceUsage:  true,
 	}
-	root.PersistentFlags().String("lang", "", s.say("flag.lang", "speak the language `TAG`, {0}; else that of the locale, by LC_ALL, LC_MESSAGES or LANG", strings.Join(language.Tags(), "|")))
-	root.SetUsageTemplate(s.usage(root.UsageTemplate()))
-	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error { return &usageError{err} })
+	root.PersistentFlags().String("lang", "", s.Tell("flag.lang", "speak the language `TAG`, {0}; else that of the locale, by LC_ALL, LC_MESSAGES or LANG", strings.Join(language.Tags(), "|")))
+	root.SetUsageTemplate(s.Usage(root.UsageTemplate()))
+	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error { return &cli.UsageError{Err: err} })
 	for _, command := range verbs {
 		root.AddCommand(command(s))
 	}
-	offer(root, "lang", language.Tags()...)
-	s.helpOf(root)
+	cli.Offer(root, "lang", language.Tags()...)
+	s.HelpOf(root)
 	return root
-}
-
-// usageError is a wrong way of asking, for which help is offered.
-type usageError struct{ err error }
-
-func (e *usageError) Error() string { return e.err.Error() }
-func (e *usageError) Unwrap() error { return e.err }
-
-// usage is a wrong way of asking, said in the language that the verb speaks.
-func usage(text words.Text) error { return &usageError{&words.Error{Text: text}} }
-
-// noArguments refuses what stands after the flags.
-func noArguments(_ *cobra.Command, args []string) error {
-	if len(args) > 0 {
-		return usage(words.New("usage.nothing-wanted-here", "\"{0}\": nothing is wanted here", args[0]))
-	}
-	return nil
 }

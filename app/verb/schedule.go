@@ -8,26 +8,27 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/plan/words"
 	schedule "studbay/render/table"
-
-	"github.com/spf13/cobra"
 )
 
 // scheduleRequest is what was asked for on the command line.
 type scheduleRequest struct {
-	speaker
+	cli.Speaker
 	to      string
 	columns []string
 	json    bool
 }
 
-func scheduleCommand(s speaker) *cobra.Command {
-	r := &scheduleRequest{speaker: s}
+func scheduleCommand(s cli.Speaker) *cobra.Command {
+	r := &scheduleRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "schedule FILE",
-		Short: s.say("verb.schedule", "List the openings of a plan, a row each"),
-		Long: s.long("verb.schedule.long", `Schedule lists the openings of a plan, a row each, room by room: what it is, where and
+		Short: s.Tell("verb.schedule", "List the openings of a plan, a row each"),
+		Long: s.Long("verb.schedule.long", `Schedule lists the openings of a plan, a row each, room by room: what it is, where and
 how high it stands, what is built in, how full the box is and who says so. By itself it
 shows the short list of the site; --to and --json have every column. In a file lengths
 are plain numbers, in inches or, of a metric plan, millimeters.`),
@@ -41,9 +42,9 @@ are plain numbers, in inches or, of a metric plan, millimeters.`),
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.to, "to", "", s.say("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
-	f.StringSliceVar(&r.columns, "columns", nil, s.say("flag.schedule.columns", "these columns in this order, `ID,ID...`; the keys of --json are the IDs"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.StringVar(&r.to, "to", "", s.Tell("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
+	f.StringSliceVar(&r.columns, "columns", nil, s.Tell("flag.schedule.columns", "these columns in this order, `ID,ID...`; the keys of --json are the IDs"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
@@ -57,7 +58,7 @@ func formNames() (names []string) {
 // namesFile refuses a flag that is given and names no file.
 func namesFile(c *cobra.Command, flag, name string) error {
 	if c.Flags().Changed(flag) && name == "" {
-		return usage(words.New("usage.no-file-write-or", "no file to write: name it by --{0}, or leave it out", flag))
+		return cli.Wrong(words.New("usage.no-file-write-or", "no file to write: name it by --{0}, or leave it out", flag))
 	}
 	return nil
 }
@@ -68,10 +69,10 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 	}
 	if r.to != "" {
 		if _, err := schedule.FormatOf(r.to); err != nil {
-			return usage(words.New("usage.to", "--to {0}", err))
+			return cli.Wrong(words.New("usage.to", "--to {0}", err))
 		}
 	}
-	p, err := readPlan(r.speaker, path, "")
+	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -79,7 +80,7 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 	ids := siteColumns
 	if len(r.columns) > 0 {
 		if t, err = t.With(r.columns); err != nil {
-			return usage(words.New("usage.columns", "--columns: {0}", err))
+			return cli.Wrong(words.New("usage.columns", "--columns: {0}", err))
 		}
 		ids = t.IDs()
 	}
@@ -90,14 +91,14 @@ func (r *scheduleRequest) run(c *cobra.Command, path string) error {
 		if err := schedule.Save(r.to, t); err != nil {
 			return notWritten(r.to, err)
 		}
-		said := table{voice: r.Voice}
-		said.line(words.New("schedule.wrote", "{0}: {1}", r.to, openingCount(len(t.Rows))))
+		said := cli.Table{Voice: r.Voice}
+		said.Line(words.New("schedule.wrote", "{0}: {1}", r.to, openingCount(len(t.Rows))))
 		if !r.json {
-			return said.write(c.OutOrStdout())
+			return said.Write(c.OutOrStdout())
 		}
 	}
 	if r.json {
-		return schedule.WriteJSON(exact(c.OutOrStdout()), t)
+		return schedule.WriteJSON(cli.Exact(c.OutOrStdout()), t)
 	}
 	return writeColumns(c.OutOrStdout(), t, ids)
 }
@@ -146,9 +147,9 @@ func shown(t schedule.Table, id string, c schedule.Cell) string {
 		return t.Voice.Say(words.New("site.distance", "{0}", c.Length))
 	case schedule.Volume:
 		if c.FromMemory {
-			return t.Voice.Say(words.New("schedule.volume-from-memory", "{0} from memory", twoPlaces(c.Volume)))
+			return t.Voice.Say(words.New("schedule.volume-from-memory", "{0} from memory", schedule.TwoPlaces(c.Volume)))
 		}
-		return twoPlaces(c.Volume)
+		return schedule.TwoPlaces(c.Volume)
 	case schedule.Text, schedule.Figure:
 		return c.Text
 	case schedule.Number:
@@ -169,10 +170,10 @@ func aligned(lines [][]string, right []bool) string {
 		text := ""
 		for k, cell := range line {
 			if right[k] {
-				text += padLeft(cell, widths[k]) + "  "
+				text += cli.PadLeft(cell, widths[k]) + "  "
 				continue
 			}
-			text += padRight(cell, widths[k]) + "  "
+			text += cli.PadRight(cell, widths[k]) + "  "
 		}
 		b.WriteString(strings.TrimRight(text, " ") + "\n")
 	}

@@ -2,32 +2,33 @@ package verb
 
 import (
 	"io"
-	"studbay/plan/words"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill/rule"
 	"studbay/fill/spacing"
 	"studbay/plan"
 	"studbay/plan/file"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 	"studbay/render"
-
-	"github.com/spf13/cobra"
 )
 
 // serveRequest is what was asked for on the command line.
 type serveRequest struct {
-	speaker
+	cli.Speaker
 	room string
 	to   string
 	json bool
 }
 
-func serveCommand(s speaker) *cobra.Command {
-	r := &serveRequest{speaker: s}
+func serveCommand(s cli.Speaker) *cobra.Command {
+	r := &serveRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "serve FILE --room ROOM",
-		Short: s.say("verb.serve", "Propose the fewest receptacles that serve all of a room"),
-		Long: s.long("verb.serve.long", `Serve works out the least number of receptacles that serve all walls and wall counters
+		Short: s.Tell("verb.serve", "Propose the fewest receptacles that serve all of a room"),
+		Long: s.Long("verb.serve.long", `Serve works out the least number of receptacles that serve all walls and wall counters
 of a room as the edition asks, beside those that are there, and where each would stand:
 in a bay and against a stud where that can be, even about beds and windows. The plan
 itself is left alone; --to writes it with the proposal taken.
@@ -43,17 +44,17 @@ Exit status: 0 all of the room is served, 1 something is proposed or has no plac
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringVar(&r.room, "room", "", s.say("flag.serve.room", "the `ROOM` to serve, by its name or ID"))
-	f.StringVar(&r.to, "to", "", s.say("flag.serve.to", "write the plan with the proposal taken to this `FILE`"))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.StringVar(&r.room, "room", "", s.Tell("flag.serve.room", "the `ROOM` to serve, by its name or ID"))
+	f.StringVar(&r.to, "to", "", s.Tell("flag.serve.to", "write the plan with the proposal taken to this `FILE`"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
 func (r *serveRequest) run(c *cobra.Command, path string) error {
 	if r.room == "" {
-		return usage(words.New("usage.no-room-serve", "no room to serve: name it by --room"))
+		return cli.Wrong(words.New("usage.no-room-serve", "no room to serve: name it by --room"))
 	}
-	p, err := readPlan(r.speaker, path, "")
+	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
 	}
@@ -77,7 +78,7 @@ func (r *serveRequest) run(c *cobra.Command, path string) error {
 		}
 	}
 	if r.json {
-		err = writeJSON(c.OutOrStdout(), p.serviceJSON(s))
+		err = cli.WriteJSON(c.OutOrStdout(), p.serviceJSON(s))
 	} else {
 		err = p.writeService(c.OutOrStdout(), s)
 	}
@@ -100,18 +101,17 @@ func (c *checked) roomNamed(named string) *plan.Room {
 }
 
 func (c *checked) writeService(w io.Writer, s spacing.Service) error {
-	p := &paragraphs{voice: c.voice}
-	p.put("", s.Text())
+	p := &cli.Paragraphs{Voice: c.voice}
+	p.Put("", s.Text())
 	for _, l := range s.Lines {
-		p.put("  ", l.Text())
+		p.Put("  ", l.Text())
 	}
 	for _, o := range s.Added {
-		p.put("  > ", render.Proposed(c.index, o))
+		p.Put("  > ", render.Proposed(c.index, o))
 	}
-	p.blank()
-	p.b.WriteString(p.voice.Say(cautionText) + "\n")
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	p.Blank()
+	p.Caution()
+	return p.Write(w)
 }
 
 // serviceJSON is a proposal as JSON.

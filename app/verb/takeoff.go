@@ -9,19 +9,20 @@ import (
 	"os"
 	"strings"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill/choose"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
 	"studbay/plan/disk"
 	"studbay/plan/words"
 	schedule "studbay/render/table"
-
-	"github.com/spf13/cobra"
 )
 
 // takeoffRequest is what was asked for on the command line.
 type takeoffRequest struct {
-	speaker
+	cli.Speaker
 	policies []string
 	by       string
 	prices   string
@@ -31,12 +32,12 @@ type takeoffRequest struct {
 	json     bool
 }
 
-func takeoffCommand(s speaker) *cobra.Command {
-	r := &takeoffRequest{speaker: s}
+func takeoffCommand(s cli.Speaker) *cobra.Command {
+	r := &takeoffRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "takeoff FILE",
-		Short: s.say("verb.takeoff", "Count the parts of a plan and price them, one choice of boxes beside another"),
-		Long: s.long("verb.takeoff.long", `Takeoff counts what the openings of a plan take in parts and prices them, for the plan as
+		Short: s.Tell("verb.takeoff", "Count the parts of a plan and price them, one choice of boxes beside another"),
+		Long: s.Long("verb.takeoff.long", `Takeoff counts what the openings of a plan take in parts and prices them, for the plan as
 it is and for other choices of its boxes: all plastic, all steel, the cheapest that passes
 with 20 % of each box free, steel where it counts, or your own by room and kind, a CSV of
 the columns room, kind and take. Of one choice by itself it lists the parts. Cable is
@@ -53,16 +54,16 @@ The program's own prices are invented: write them out, put in yours, and read th
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.StringArrayVar(&r.policies, "policy", nil, s.say("flag.takeoff.policy", "the choice `P`: {0}, or a .csv file of your own; may be given more than once", strings.Join(policyNames(), "|")))
-	f.StringVar(&r.by, "by", "", s.say("flag.takeoff.by", "put openings together by `WHAT`: {0}", strings.Join(takeoff.ByNames, "|")))
-	f.StringVar(&r.prices, "prices", "", s.say("flag.takeoff.prices", "your own price book, `FILE.csv`"))
-	f.StringVar(&r.pricesTo, "prices-to", "", s.say("flag.takeoff.prices-to", "write the price book to `FILE.csv`"))
-	f.StringVar(&r.list, "list", "", s.say("flag.takeoff.list", "one list of the first choice in place of the parts, `NAME`: {0}", strings.Join(schedule.ListNames(), "|")))
-	f.StringVar(&r.to, "to", "", s.say("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
-	offer(c, "policy", policyNames()...)
-	offer(c, "by", takeoff.ByNames...)
-	offer(c, "list", schedule.ListNames()...)
+	f.StringArrayVar(&r.policies, "policy", nil, s.Tell("flag.takeoff.policy", "the choice `P`: {0}, or a .csv file of your own; may be given more than once", strings.Join(policyNames(), "|")))
+	f.StringVar(&r.by, "by", "", s.Tell("flag.takeoff.by", "put openings together by `WHAT`: {0}", strings.Join(takeoff.ByNames, "|")))
+	f.StringVar(&r.prices, "prices", "", s.Tell("flag.takeoff.prices", "your own price book, `FILE.csv`"))
+	f.StringVar(&r.pricesTo, "prices-to", "", s.Tell("flag.takeoff.prices-to", "write the price book to `FILE.csv`"))
+	f.StringVar(&r.list, "list", "", s.Tell("flag.takeoff.list", "one list of the first choice in place of the parts, `NAME`: {0}", strings.Join(schedule.ListNames(), "|")))
+	f.StringVar(&r.to, "to", "", s.Tell("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
+	cli.Offer(c, "policy", policyNames()...)
+	cli.Offer(c, "by", takeoff.ByNames...)
+	cli.Offer(c, "list", schedule.ListNames()...)
 	return c
 }
 
@@ -88,19 +89,19 @@ func (r *takeoffRequest) run(c *cobra.Command, path string) error {
 	}
 	if r.to != "" {
 		if _, err := schedule.FormatOf(r.to); err != nil {
-			return usage(words.New("usage.to", "--to {0}", err))
+			return cli.Wrong(words.New("usage.to", "--to {0}", err))
 		}
 	}
 	t := &taken{}
 	var err error
 	if r.by != "" {
 		if t.by, err = takeoff.ByNamed(r.by); err != nil {
-			return usage(words.New("usage.by", "--by: {0}", err))
+			return cli.Wrong(words.New("usage.by", "--by: {0}", err))
 		}
 	}
 	if r.list != "" {
 		if t.list, err = schedule.ListNamed(r.list); err != nil {
-			return usage(words.New("usage.list", "--list: {0}", err))
+			return cli.Wrong(words.New("usage.list", "--list: {0}", err))
 		}
 	}
 	policies, err := r.chosen()
@@ -110,7 +111,7 @@ func (r *takeoffRequest) run(c *cobra.Command, path string) error {
 	if t.book, err = r.book(); err != nil {
 		return err
 	}
-	if t.checked, err = readPlan(r.speaker, path, ""); err != nil {
+	if t.checked, err = readPlan(r.Speaker, path, ""); err != nil {
 		return err
 	}
 	finder := choose.NewFinder(t.index, t.result.Figures, t.book)
@@ -126,28 +127,28 @@ func (r *takeoffRequest) run(c *cobra.Command, path string) error {
 
 // tell writes what was asked for.
 func (r *takeoffRequest) tell(c *cobra.Command, t *taken) error {
-	said := table{voice: t.voice}
+	said := cli.Table{Voice: t.voice}
 	if r.pricesTo != "" {
 		write := func(w io.Writer) error { return price.Write(w, t.book) }
 		if err := disk.Put(disk.Real{}, r.pricesTo, 0o666, write); err != nil {
 			return notWritten(r.pricesTo, err)
 		}
-		said.line(words.New("takeoff.wrote-prices", "{0}: the prices of {1} parts", r.pricesTo, len(price.All())))
+		said.Line(words.New("takeoff.wrote-prices", "{0}: the prices of {1} parts", r.pricesTo, len(price.All())))
 	}
 	if r.to != "" {
 		lines := t.rows()
 		if err := schedule.Save(r.to, lines); err != nil {
 			return notWritten(r.to, err)
 		}
-		said.line(words.New("takeoff.wrote", "{0}: {1} lines", r.to, len(lines.Rows)))
+		said.Line(words.New("takeoff.wrote", "{0}: {1} lines", r.to, len(lines.Rows)))
 	}
 	switch {
 	case r.json && r.list != "":
-		return schedule.WriteJSON(exact(c.OutOrStdout()), t.rows())
+		return schedule.WriteJSON(cli.Exact(c.OutOrStdout()), t.rows())
 	case r.json:
-		return writeJSON(c.OutOrStdout(), t.toJSON())
-	case len(said.lines) > 0:
-		return said.write(c.OutOrStdout())
+		return cli.WriteJSON(c.OutOrStdout(), t.toJSON())
+	case !said.IsEmpty():
+		return said.Write(c.OutOrStdout())
 	case r.list != "":
 		return writeColumns(c.OutOrStdout(), t.rows(), t.rows().IDs())
 	}
@@ -162,11 +163,11 @@ func (r *takeoffRequest) chosen() (all []choose.Policy, err error) {
 	for _, name := range r.policies {
 		p, err := policyOf(name)
 		if err != nil {
-			return nil, usage(words.New("usage.policy", "--policy: {0}", err))
+			return nil, cli.Wrong(words.New("usage.policy", "--policy: {0}", err))
 		}
 		for _, before := range all {
 			if before.ID == p.ID {
-				return nil, usage(words.New("usage.policy-comes-twice", "--policy: {0} comes twice", name))
+				return nil, cli.Wrong(words.New("usage.policy-comes-twice", "--policy: {0} comes twice", name))
 			}
 		}
 		all = append(all, p)

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"studbay/app/verb/cli"
 	"studbay/fill/takeoff"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -14,28 +15,27 @@ import (
 
 // write writes policies side by side as people read them; of one alone its parts too.
 func (t *taken) write(w io.Writer) error {
-	p := &paragraphs{voice: t.voice}
-	p.put("", words.New("takeoff.title", "{0}: {1}; prices: {2}", t.title(), openingCount(t.columns[0].Openings), t.book.Text()))
-	p.blank()
-	p.b.WriteString(t.sideBySide())
+	p := &cli.Paragraphs{Voice: t.voice}
+	p.Put("", words.New("takeoff.title", "{0}: {1}; prices: {2}", t.title(), openingCount(t.columns[0].Openings), t.book.Text()))
+	p.Blank()
+	p.Text(t.sideBySide())
 	t.putStops(p)
 	if t.by != takeoff.ByPlan {
-		p.blank()
-		p.b.WriteString(t.grouped())
+		p.Blank()
+		p.Text(t.grouped())
 	}
 	if len(t.columns) == 1 {
 		for _, g := range t.columns[0].Takeoff.Groups(t.by) {
-			p.blank()
-			p.put("", g.Name)
-			p.b.WriteString(t.bill(g.Openings))
+			p.Blank()
+			p.Put("", g.Name)
+			p.Text(t.bill(g.Openings))
 		}
 	}
-	p.blank()
+	p.Blank()
 	t.putUnpriced(p)
-	p.put("", words.New("takeoff.drawn", "Cable is counted where it is drawn, at the opening it runs to; minutes are figures of common practice, yours to change."))
-	p.b.WriteString(p.voice.Say(cautionText) + "\n")
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	p.Put("", words.New("takeoff.drawn", "Cable is counted where it is drawn, at the opening it runs to; minutes are figures of common practice, yours to change."))
+	p.Caution()
+	return p.Write(w)
 }
 
 func (t *taken) sideBySide() string {
@@ -55,19 +55,19 @@ func (t *taken) sideBySide() string {
 }
 
 // putStops names the openings that a rule stops.
-func (t *taken) putStops(p *paragraphs) {
+func (t *taken) putStops(p *cli.Paragraphs) {
 	for _, c := range t.columns {
 		if len(c.OverFill)+len(c.Failing) > 0 {
-			p.blank()
+			p.Blank()
 			break
 		}
 	}
 	for _, c := range t.columns {
 		if len(c.OverFill) > 0 {
-			p.put("  ", words.New("takeoff.over-at", "{0}: over fill at {1}", c.Policy.Name, strings.Join(c.OverFill, ", ")))
+			p.Put("  ", words.New("takeoff.over-at", "{0}: over fill at {1}", c.Policy.Name, strings.Join(c.OverFill, ", ")))
 		}
 		if len(c.Failing) > 0 {
-			p.put("  ", words.New("takeoff.failing-at", "{0}: fails depth, rating or use at {1}", c.Policy.Name, strings.Join(c.Failing, ", ")))
+			p.Put("  ", words.New("takeoff.failing-at", "{0}: fails depth, rating or use at {1}", c.Policy.Name, strings.Join(c.Failing, ", ")))
 		}
 	}
 }
@@ -126,7 +126,7 @@ func unitText(u string) words.Text {
 }
 
 // putUnpriced names what the price book has no price of.
-func (t *taken) putUnpriced(p *paragraphs) {
+func (t *taken) putUnpriced(p *cli.Paragraphs) {
 	seen := map[string]bool{}
 	var names []string
 	for _, c := range t.columns {
@@ -138,7 +138,7 @@ func (t *taken) putUnpriced(p *paragraphs) {
 		}
 	}
 	if len(names) > 0 {
-		p.put("", words.New("takeoff.unpriced", "No price in the book, and not in the sums: {0}.", strings.Join(names, ", ")))
+		p.Put("", words.New("takeoff.unpriced", "No price in the book, and not in the sums: {0}.", strings.Join(names, ", ")))
 	}
 }
 

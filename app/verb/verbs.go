@@ -5,10 +5,14 @@
 // or usage. What was found goes to standard output, what went wrong to standard error.
 package verb
 
-import "github.com/spf13/cobra"
+import (
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
+)
 
 // verbs are the verbs in the order help lists them.
-var verbs = []func(speaker) *cobra.Command{
+var verbs = []func(cli.Speaker) *cobra.Command{
 	newCommand,
 	checkCommand,
 	reportCommand,

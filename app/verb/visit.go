@@ -4,27 +4,28 @@ import (
 	"io"
 	"strconv"
 
+	"github.com/spf13/cobra"
+
+	"studbay/app/verb/cli"
 	"studbay/fill/visit"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	schedule "studbay/render/table"
-
-	"github.com/spf13/cobra"
 )
 
 // visitRequest is what was asked for on the command line.
 type visitRequest struct {
-	speaker
+	cli.Speaker
 	json bool
 }
 
-func visitCommand(s speaker) *cobra.Command {
-	r := &visitRequest{speaker: s}
+func visitCommand(s cli.Speaker) *cobra.Command {
+	r := &visitRequest{Speaker: s}
 	c := &cobra.Command{
 		Use:   "visit FILE",
-		Short: s.say("verb.visit", "List what an inspector will check in this house, to be ticked"),
-		Long: s.long("verb.visit.long", `Visit lists what an inspector will check before the walls are closed, from the plan alone:
+		Short: s.Tell("verb.visit", "List what an inspector will check in this house, to be ticked"),
+		Long: s.Long("verb.visit.long", `Visit lists what an inspector will check before the walls are closed, from the plan alone:
 every new box by room with its fill and what is to be ticked at it, the circuits, what to
 settle before, and what is not drawn and so not on the list. export --for inspector
 prints the same list on sheets.`),
@@ -36,56 +37,55 @@ prints the same list on sheets.`),
 	}
 	f := c.Flags()
 	f.SortFlags = false
-	f.BoolVar(&r.json, "json", false, s.say("flag.json", "write JSON"))
+	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
 func (r *visitRequest) run(c *cobra.Command, path string) error {
-	p, err := readPlan(r.speaker, path, "")
+	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
 	}
 	list := visit.Of(p.index, p.result)
 	if r.json {
-		return writeJSON(c.OutOrStdout(), p.visitJSON(list))
+		return cli.WriteJSON(c.OutOrStdout(), p.visitJSON(list))
 	}
 	return p.writeVisit(c.OutOrStdout(), list)
 }
 
 func (c *checked) writeVisit(w io.Writer, list visit.List) error {
-	p := &paragraphs{voice: c.voice}
+	p := &cli.Paragraphs{Voice: c.voice}
 	for _, r := range list.Rooms {
-		p.put("", r.Report.Sentence())
-		p.b.WriteString(aligned(c.visitRows(r), []bool{false, false, true, true, false}))
-		p.blank()
+		p.Put("", r.Report.Sentence())
+		p.Text(aligned(c.visitRows(r), []bool{false, false, true, true, false}))
+		p.Blank()
 	}
-	p.put("", words.New("visit.points", "What will be inspected here"))
+	p.Put("", words.New("visit.points", "What will be inspected here"))
 	for _, one := range list.Points {
-		p.put("[ ] ", words.New("visit.point", "{0}: {1} [{2}]", one.Title, one.Detail, one.Section))
+		p.Put("[ ] ", words.New("visit.point", "{0}: {1} [{2}]", one.Title, one.Detail, one.Section))
 	}
-	p.blank()
+	p.Blank()
 	for _, one := range list.Circuits {
-		p.put("[ ] ", words.New("visit.circuit-line", "{0}  {1}, {2} A  {3}", one.Number, one.Name, one.Amps, one.Protection()))
+		p.Put("[ ] ", words.New("visit.circuit-line", "{0}  {1}, {2} A  {3}", one.Number, one.Name, one.Amps, one.Protection()))
 	}
 	if len(list.Settle) > 0 {
-		p.blank()
-		p.put("", words.New("visit.settle", "Settle before the visit"))
+		p.Blank()
+		p.Put("", words.New("visit.settle", "Settle before the visit"))
 		for _, f := range list.Settle {
-			p.put("[ ] ", f.Message)
+			p.Put("[ ] ", f.Message)
 		}
 	}
 	if len(list.Missing) > 0 {
-		p.blank()
-		p.put("", words.New("visit.missing", "Not drawn, so not on this list"))
+		p.Blank()
+		p.Put("", words.New("visit.missing", "Not drawn, so not on this list"))
 		for _, m := range list.Missing {
-			p.put("  - ", m)
+			p.Put("  - ", m)
 		}
 	}
-	p.blank()
-	p.put("", words.New("visit.count", "{0} boxes, {1} ticks by box; leave none open.", list.Boxes, list.Ticks))
-	p.put("", words.New("visit.aid", "Made from this plan alone. What an inspector asks for is for the inspector to say."))
-	_, err := io.WriteString(w, p.b.String())
-	return err
+	p.Blank()
+	p.Put("", words.New("visit.count", "{0} boxes, {1} ticks by box; leave none open.", list.Boxes, list.Ticks))
+	p.Put("", words.New("visit.aid", "Made from this plan alone. What an inspector asks for is for the inspector to say."))
+	return p.Write(w)
 }
 
 // visitRows are the boxes of a room: tag, what it is, fill, circuit and ticks.
@@ -93,7 +93,7 @@ func (c *checked) visitRows(r visit.Room) (lines [][]string) {
 	for _, b := range r.Boxes {
 		fill := "–"
 		if b.There > 0 && b.Used > 0 {
-			fill = twoPlaces(b.Used) + " / " + twoPlaces(b.There)
+			fill = schedule.TwoPlaces(b.Used) + " / " + schedule.TwoPlaces(b.There)
 		}
 		ticks := ""
 		for _, column := range visit.Columns {

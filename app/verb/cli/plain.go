@@ -1,4 +1,4 @@
-package verb
+package cli
 
 import (
 	"io"
@@ -6,13 +6,13 @@ import (
 	"unicode"
 )
 
-// plain writes text that people read: what a terminal would obey stands as U+FFFD, since
+// Plain writes text that people read: what a terminal would obey stands as U+FFFD, since
 // a name or note in a plan may come from anyone.
-type plain struct{ to io.Writer }
+type Plain struct{ To io.Writer }
 
 // Write writes all of a text or fails.
-func (p plain) Write(text []byte) (int, error) {
-	if _, err := io.WriteString(p.to, strings.Map(harmless, string(text))); err != nil {
+func (p Plain) Write(text []byte) (int, error) {
+	if _, err := io.WriteString(p.To, strings.Map(harmless, string(text))); err != nil {
 		return 0, err
 	}
 	return len(text), nil
@@ -30,10 +30,10 @@ func harmless(r rune) rune {
 	return r
 }
 
-// exact returns where a writer writes to, for what programs read.
-func exact(w io.Writer) io.Writer {
-	if p, ok := w.(plain); ok {
-		return p.to
+// Exact returns where a writer writes to, for what programs read.
+func Exact(w io.Writer) io.Writer {
+	if p, ok := w.(Plain); ok {
+		return p.To
 	}
 	return w
 }

@@ -1,4 +1,4 @@
-package verb
+package cli
 
 import (
 	"regexp"
@@ -6,9 +6,9 @@ import (
 	"studbay/plan/words"
 )
 
-// errorText says an error in the language of the verb where it is one of ours or one of how
+// ErrorText says an error in the language of the verb where it is one of ours or one of how
 // the command line is read, else as it says itself.
-func (s speaker) errorText(err error) string {
+func (s Speaker) ErrorText(err error) string {
 	said := err.Error()
 	for _, w := range readWrong {
 		if m := w.english.FindStringSubmatch(said); m != nil {

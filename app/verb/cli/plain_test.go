@@ -1,4 +1,4 @@
-package verb
+package cli
 
 import (
 	"strings"
@@ -8,22 +8,12 @@ import (
 func TestPlainObeysNoName(t *testing.T) {
 	var out strings.Builder
 	const text = "Bath\x1b[31m\x00\u202eroom\u009b2J\x7f\r\n\tfill ½ × 3 in³\n"
-	n, err := plain{&out}.Write([]byte(text))
+	n, err := Plain{&out}.Write([]byte(text))
 	if n != len(text) || err != nil {
 		t.Errorf("wrote %d, %v, want %d", n, err, len(text))
 	}
 	const want = "Bath�[31m��room�2J��\n\tfill ½ × 3 in³\n"
 	if out.String() != want {
 		t.Errorf("wrote %q, want %q", out.String(), want)
-	}
-}
-
-func TestErrorsObeyNoName(t *testing.T) {
-	var out, told strings.Builder
-	if got := Run([]string{"check", "no\x1b[2Jsuch"}, Streams{Out: &out, Err: &told}); got != StatusWrong {
-		t.Errorf("status %d, want %d", got, StatusWrong)
-	}
-	if strings.ContainsRune(told.String(), '\x1b') || told.Len() == 0 {
-		t.Errorf("told %q", told.String())
 	}
 }

@@ -1,4 +1,4 @@
-package verb
+package cli
 
 import (
 	"bytes"
@@ -6,9 +6,9 @@ import (
 	"io"
 )
 
-// writeJSON writes v indented by two spaces, with <, > and & as they are, and
+// WriteJSON writes v indented by two spaces, with <, > and & as they are, and
 // control characters as JSON escapes them.
-func writeJSON(w io.Writer, v any) error {
+func WriteJSON(w io.Writer, v any) error {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
@@ -16,6 +16,6 @@ func writeJSON(w io.Writer, v any) error {
 	if err := e.Encode(v); err != nil {
 		return err
 	}
-	_, err := exact(w).Write(b.Bytes())
+	_, err := Exact(w).Write(b.Bytes())
 	return err
 }

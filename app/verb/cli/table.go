@@ -1,4 +1,4 @@
-package verb
+package cli
 
 import (
 	"io"
@@ -10,9 +10,9 @@ import (
 	schedule "studbay/render/table"
 )
 
-// table gathers lines of text and rows whose volumes align at the decimal point.
-type table struct {
-	voice words.Voice
+// Table gathers lines of text and rows whose volumes align at the decimal point.
+type Table struct {
+	Voice words.Voice
 	lines []tableLine
 }
 
@@ -25,15 +25,15 @@ type tableLine struct {
 	rule             bool   // a line above it, for a sum
 }
 
-// line puts down a line of its own; a zero text is an empty one.
-func (t *table) line(text words.Text) {
-	t.lines = append(t.lines, tableLine{text: t.voice.Say(text)})
+// Line puts down a line of its own; a zero text is an empty one.
+func (t *Table) Line(text words.Text) {
+	t.lines = append(t.lines, tableLine{text: t.Voice.Say(text)})
 }
 
-// paragraph puts down text broken at 80 columns.
-func (t *table) paragraph(text words.Text) {
+// Paragraph puts down text broken at 80 columns.
+func (t *Table) Paragraph(text words.Text) {
 	line := ""
-	for word := range strings.FieldsSeq(t.voice.Say(text)) {
+	for word := range strings.FieldsSeq(t.Voice.Say(text)) {
 		if line != "" && utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > 80 {
 			t.lines = append(t.lines, tableLine{text: line})
 			line = ""
@@ -43,23 +43,26 @@ func (t *table) paragraph(text words.Text) {
 	t.lines = append(t.lines, tableLine{text: line})
 }
 
-func (t *table) heading(what words.Text, figure string) {
-	t.lines = append(t.lines, tableLine{columns: true, name: t.voice.Say(what), figure: figure})
+// IsEmpty reports whether nothing was put down.
+func (t *Table) IsEmpty() bool { return len(t.lines) == 0 }
+
+// Heading puts down what a column of volumes is of.
+func (t *Table) Heading(what words.Text, figure string) {
+	t.lines = append(t.lines, tableLine{columns: true, name: t.Voice.Say(what), figure: figure})
 }
 
-func (t *table) row(name string, what words.Text, work string, v unit.Volume) {
-	t.lines = append(t.lines, tableLine{columns: true, name: name, what: t.voice.Say(what), work: work, figure: twoPlaces(v)})
+// Row puts down a volume with where it comes from.
+func (t *Table) Row(name string, what words.Text, work string, v unit.Volume) {
+	t.lines = append(t.lines, tableLine{columns: true, name: name, what: t.Voice.Say(what), work: work, figure: schedule.TwoPlaces(v)})
 }
 
-func (t *table) total(v unit.Volume) {
-	t.lines = append(t.lines, tableLine{columns: true, figure: twoPlaces(v), rule: true})
+// Total puts down a sum under a line.
+func (t *Table) Total(v unit.Volume) {
+	t.lines = append(t.lines, tableLine{columns: true, figure: schedule.TwoPlaces(v), rule: true})
 }
 
-// twoPlaces writes v with two decimals, or more where it has more.
-func twoPlaces(v unit.Volume) string { return schedule.TwoPlaces(v) }
-
-// write lays the columns out and writes everything at once.
-func (t *table) write(w io.Writer) error {
+// Write lays the columns out and writes everything at once.
+func (t *Table) Write(w io.Writer) error {
 	t.align(func(l *tableLine) *string { return &l.work })
 	t.align(func(l *tableLine) *string { return &l.figure })
 	name, what, work, figure := t.widths()
@@ -70,8 +73,8 @@ func (t *table) write(w io.Writer) error {
 		}
 		text := l.text
 		if l.columns {
-			text = padRight(padRight(l.name, name)+"  "+l.what, name+2+what) + "  " + padLeft(l.work, work) + "  " +
-				padLeft(l.figure, figure)
+			text = PadRight(PadRight(l.name, name)+"  "+l.what, name+2+what) + "  " + PadLeft(l.work, work) + "  " +
+				PadLeft(l.figure, figure)
 		}
 		b.WriteString(strings.TrimRight(text, " ") + "\n")
 	}
@@ -79,7 +82,7 @@ func (t *table) write(w io.Writer) error {
 	return err
 }
 
-func (t *table) widths() (name, what, work, figure int) {
+func (t *Table) widths() (name, what, work, figure int) {
 	for _, l := range t.lines {
 		if l.what != "" { // a heading may run on into the next column
 			name = max(name, utf8.RuneCountInString(l.name))
@@ -92,7 +95,7 @@ func (t *table) widths() (name, what, work, figure int) {
 }
 
 // align pads a column of decimals behind, so that right-aligned ones meet at the point.
-func (t *table) align(column func(*tableLine) *string) {
+func (t *Table) align(column func(*tableLine) *string) {
 	most := 0
 	for i := range t.lines {
 		most = max(most, decimalsOf(*column(&t.lines[i])))
@@ -109,10 +112,12 @@ func decimalsOf(figure string) int {
 	return len(decimals)
 }
 
-func padRight(text string, width int) string {
+// PadRight fills a text with white at its right to a width in letters.
+func PadRight(text string, width int) string {
 	return text + strings.Repeat(" ", max(0, width-utf8.RuneCountInString(text)))
 }
 
-func padLeft(text string, width int) string {
+// PadLeft fills a text with white at its left to a width in letters.
+func PadLeft(text string, width int) string {
 	return strings.Repeat(" ", max(0, width-utf8.RuneCountInString(text))) + text
 }
