@@ -38,7 +38,6 @@ type exportRequest struct {
 	json  bool
 
 	columns []string
-	short   bool
 
 	bilingual bool
 	reader    string
@@ -61,7 +60,7 @@ verb answers.`),
 		Example: `  studbay export cottage.studbay --to cottage.pdf
   studbay export cottage.studbay --to cottage.png --dpi 200 --paper archd
   studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50
-  studbay export cottage.studbay --to site.pdf --short
+  studbay export cottage.studbay --to site.pdf --for crew
   studbay export cottage.studbay --to walk.html`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
@@ -73,8 +72,7 @@ verb answers.`),
 	f.IntVar(&r.dpi, "dpi", png.DefaultDPI, s.Tell("flag.export.dpi", "pixels an inch of a picture, `N` from 36 to 1200"))
 	f.StringVar(&r.paper, "paper", "", s.Tell("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
 	f.StringVar(&r.scale, "scale", "fit", s.Tell("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
-	f.StringSliceVar(&r.columns, "columns", nil, s.Tell("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else as many of the usual ones as there is room for"))
-	f.BoolVar(&r.short, "short", false, s.Tell("flag.export.short", "the short schedule: what is needed on site"))
+	f.StringSliceVar(&r.columns, "columns", nil, s.Tell("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else the nine of the site"))
 	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.Tell("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
 	f.BoolVar(&r.bilingual, "bilingual", false, s.Tell("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
 	f.BoolVar(&r.json, "json", false, s.Tell("flag.export.json", "write what was made as JSON"))
@@ -153,16 +151,13 @@ func (r *exportRequest) options() (o sheet.Options, err error) {
 	if o.Scale, err = paper.ParseScale(r.scale); err != nil {
 		return o, cli.Wrong(words.New("usage.scale", "--scale: {0}", err))
 	}
-	if r.short && len(r.columns) > 0 {
-		return o, cli.Wrong(words.New("usage.short-and-columns", "--short and --columns: want one of them"))
-	}
 	if err := schedule.CheckColumns(r.columns); err != nil {
 		return o, cli.Wrong(words.New("usage.columns", "--columns: {0}", err))
 	}
 	if o.Reader, err = sheet.ReaderNamed(r.reader); err != nil {
 		return o, cli.Wrong(words.New("usage.for", "--for: {0}", err))
 	}
-	o.Columns, o.Short = r.columns, r.short
+	o.Columns = r.columns
 	return o, nil
 }
 

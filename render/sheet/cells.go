@@ -100,22 +100,6 @@ func fromLines(g *grid, r table.Row) (lines []string) {
 	return lines
 }
 
-// fillLines is what enters the box over what it holds, in cubic inches, in which it is
-// decided.
-func fillLines(g *grid, r table.Row) []string {
-	b := g.book()
-	need, volume := b.schedule.Cell(r, "fill"), b.schedule.Cell(r, "volume")
-	switch {
-	case need.Kind == table.Empty && volume.Kind == table.Empty:
-		return []string{"–"}
-	case need.Kind == table.Empty:
-		return []string{"– / " + places(volume) + seen(volume)}
-	case volume.Kind == table.Empty:
-		return []string{places(need) + " / –"}
-	}
-	return []string{places(need) + " / " + places(volume) + seen(volume)}
-}
-
 // unseen marks a volume that rests on a mark that nobody has seen. It hangs behind the
 // figure, and a line over the schedule says what it means.
 const unseen = "†"

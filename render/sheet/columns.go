@@ -18,46 +18,32 @@ type form struct {
 	style   layout.Style
 	right   bool // set from the right
 	lines   func(*grid, table.Row) []string
-	site    *seat // its place in the site schedule, or nil
-}
-
-// seat is how a column stands in the site schedule, which is short enough to hold a
-// hammer beside; a wide flow has more columns.
-type seat struct {
-	width float64 // none: it takes what is left
-	rank  int     // 0: always shown; else the lower, the sooner it is shown where there is room
-	// title is written and lines are put down in place of the usual ones; isUntitled shares
-	// the title of the next column.
-	title      words.Text
-	isUntitled bool
-	lines      func(*grid, table.Row) []string
-	pad        float64 // more white at its right
 }
 
 // forms are those of all columns, by their IDs in the schedule.
 var forms = map[string]form{
-	"tag":           {width: 11, style: layout.Strong, lines: cellText("tag"), site: &seat{width: 11}},
+	"tag":           {width: 11, style: layout.Strong, lines: cellText("tag")},
 	"level":         {width: 22, style: layout.Plain, lines: cellText("level")},
 	"room":          {width: 24, style: layout.Plain, lines: cellText("room")},
-	"face":          {width: 20, style: layout.Plain, lines: cellText("face"), site: &seat{width: 18.5, rank: 2}},
-	"what":          {width: layout.LeastOpen, style: layout.Plain, elastic: true, lines: cellText("what"), site: &seat{}},
-	"gangs":         {width: 10, style: layout.Plain, right: true, lines: numberLines("gangs"), site: &seat{width: 10, rank: 5}},
-	"centre":        {width: 16, style: layout.Plain, right: true, lines: centreLines, site: &seat{width: 16}},
-	"bottom":        {width: 16, style: layout.Plain, right: true, lines: heightLines("bottom"), site: &seat{width: 16, rank: 4}},
-	"top":           {width: 16, style: layout.Plain, right: true, lines: heightLines("top"), site: &seat{width: 16, rank: 4}},
-	"from":          {width: 18, style: layout.Plain, lines: firstLine(fromLines), site: &seat{width: 16.5}},
-	"from_centre":   {width: 20, style: layout.Plain, right: true, lines: firstLine(distanceLines), site: &seat{width: 18.5, isUntitled: true}},
-	"from_edge":     {width: 20, style: layout.Plain, right: true, lines: firstLine(edgeLines), site: &seat{width: 18.5, rank: 5}},
+	"face":          {width: 20, style: layout.Plain, lines: cellText("face")},
+	"what":          {width: layout.LeastOpen, style: layout.Plain, elastic: true, lines: cellText("what")},
+	"gangs":         {width: 10, style: layout.Plain, right: true, lines: numberLines("gangs")},
+	"centre":        {width: 16, style: layout.Plain, right: true, lines: centreLines},
+	"bottom":        {width: 16, style: layout.Plain, right: true, lines: heightLines("bottom")},
+	"top":           {width: 16, style: layout.Plain, right: true, lines: heightLines("top")},
+	"from":          {width: 18, style: layout.Plain, lines: firstLine(fromLines)},
+	"from_centre":   {width: 20, style: layout.Plain, right: true, lines: firstLine(distanceLines)},
+	"from_edge":     {width: 20, style: layout.Plain, right: true, lines: firstLine(edgeLines)},
 	"across":        {width: 18, style: layout.Plain, lines: secondLine(fromLines)},
 	"across_centre": {width: 20, style: layout.Plain, right: true, lines: secondLine(distanceLines)},
-	"assembly":      {width: 12, style: layout.Plain, lines: boxLines, site: &seat{width: 9.5}},
+	"assembly":      {width: 12, style: layout.Plain, lines: boxLines},
 	"volume":        {width: 15, style: layout.Plain, right: true, lines: volumeLines("volume")},
 	"volume_from":   {width: 24, style: layout.Fine, lines: cellText("volume_from")},
-	"fill":          {width: 15, style: layout.Plain, right: true, lines: volumeLines("fill"), site: &seat{width: 21, pad: 1.4, title: words.New("site.fill", "Fill / volume"), lines: fillLines}},
-	"spare":         {width: 15, style: layout.Plain, right: true, lines: volumeLines("spare"), site: &seat{width: 14, rank: 5}},
-	"source":        {width: 15, style: layout.Fine, lines: sourceLines, site: &seat{width: 12.5, rank: 1}},
-	"circuit":       {width: 12, style: layout.Plain, lines: cellText("circuit"), site: &seat{width: 9.5, rank: 1}},
-	"controls":      {width: 24, style: layout.Plain, elastic: true, lines: cellText("controls"), site: &seat{width: 23, rank: 3}},
+	"fill":          {width: 15, style: layout.Plain, right: true, lines: volumeLines("fill")},
+	"spare":         {width: 15, style: layout.Plain, right: true, lines: volumeLines("spare")},
+	"source":        {width: 15, style: layout.Fine, lines: sourceLines},
+	"circuit":       {width: 12, style: layout.Plain, lines: cellText("circuit")},
+	"controls":      {width: 24, style: layout.Plain, elastic: true, lines: cellText("controls")},
 	"status":        {width: 16, style: layout.Plain, lines: cellText("status")},
 	"findings":      {width: 30, style: layout.Plain, elastic: true, lines: cellText("findings")},
 	"note":          {width: 26, style: layout.Plain, elastic: true, lines: cellText("note")},
@@ -65,30 +51,6 @@ var forms = map[string]form{
 	"from_tape":     {width: 18, style: layout.Plain, lines: cellText("from_tape")},
 	"across_tape":   {width: 18, style: layout.Plain, lines: cellText("across_tape")},
 	"sort":          {width: 9, style: layout.Plain, right: true, lines: numberLines("sort")},
-}
-
-// siteOrder is that of the columns of the site schedule.
-var siteOrder = []string{
-	"tag", "what", "face", "bottom", "centre", "top", "from_centre", "from", "assembly", "fill", "source", "circuit",
-	"controls", "from_edge", "spare", "gangs",
-}
-
-// siteColumns returns the columns of the site schedule in their order.
-func siteColumns() (all []column) {
-	for _, id := range siteOrder {
-		l := forms[id]
-		c := column{id: id, title: table.BriefTitle(id), width: l.site.width, rank: l.site.rank, style: l.style, right: l.right, lines: l.lines, pad: l.site.pad}
-		if l.site.lines != nil {
-			c.lines = l.site.lines
-		}
-		if l.site.isUntitled {
-			c.title = words.Text{}
-		} else if !l.site.title.IsZero() {
-			c.title = l.site.title
-		}
-		all = append(all, c)
-	}
-	return append(all, markColumn)
 }
 
 // markColumn stands last whatever is chosen: the sign of the gravest finding.
@@ -154,11 +116,8 @@ func (b *book) leastSchedule() (width float64) {
 
 // columnsFor returns the columns of a schedule in a width.
 func (b *book) columnsFor(width float64) []column {
-	switch {
-	case len(b.o.Columns) == 0 && b.o.Short:
-		return columnsFor(width, 0)
-	case len(b.o.Columns) == 0:
-		return columnsFor(width, mostRank)
+	if len(b.o.Columns) == 0 {
+		return siteColumnsIn(width)
 	}
 	all := b.chosen()
 	elastic := 0
@@ -175,20 +134,6 @@ func (b *book) columnsFor(width float64) []column {
 	}
 	return all
 }
-
-// mostRank is the highest rank of a usual column.
-const mostRank = 5
-
-// onwardColumn is the least width of columns on pages that the schedule goes on over.
-func (b *book) onwardColumn() float64 {
-	if b.o.Short && len(b.o.Columns) == 0 {
-		return shortColumn
-	}
-	return layout.WideColumn
-}
-
-// shortColumn holds the short schedule.
-const shortColumn = 126.0
 
 // firstLine keeps the first of two distances where the second has a column of its own.
 func firstLine(lines func(*grid, table.Row) []string) func(*grid, table.Row) []string {

@@ -57,11 +57,11 @@ func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 	case drawn.tiles != nil:
 		b.pages = b.pages[:len(b.pages)-1]
 		pieces = b.tiled(l, name, drawn)
-		f = newFlow(onward(), b.onwardColumn(), onward)
+		f = newFlow(onward(), layout.WideColumn, onward)
 	case p.Side.IsEmpty():
 		pieces = drawn.pieces
 		p.plan(l, drawn)
-		f = newFlow(onward(), b.onwardColumn(), onward)
+		f = newFlow(onward(), layout.WideColumn, onward)
 	default:
 		pieces = drawn.pieces
 		p.plan(l, drawn)
@@ -80,7 +80,7 @@ func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 // besidePlan begins a flow in the columns beside a plan, which goes on on pages of its own.
 func (b *book) besidePlan(p *page, onward func() *page) *flow {
 	columns := layout.ColumnsOf(p.Side.Expanded(-layout.Gutter), layout.SideColumn-1)
-	f := &flow{Flow: &layout.Flow{On: p.Page, Columns: columns, Y: columns[0].Min.Y, Least: b.onwardColumn()}, page: p}
+	f := &flow{Flow: &layout.Flow{On: p.Page, Columns: columns, Y: columns[0].Min.Y, Least: layout.WideColumn}, page: p}
 	return f.goesOn(onward)
 }
 

@@ -67,11 +67,11 @@ func (b *book) revised(l *plan.Level, list revision.List, changes []revision.Cha
 		for _, p := range b.pages[first:] {
 			p.changes = changes
 		}
-		f = newFlow(onward(), b.onwardColumn(), onward)
+		f = newFlow(onward(), layout.WideColumn, onward)
 	case p.Side.IsEmpty():
 		p.plan(l, drawn)
 		p.clouds(drawn, changes, p.Main)
-		f = newFlow(onward(), b.onwardColumn(), onward)
+		f = newFlow(onward(), layout.WideColumn, onward)
 	default:
 		p.plan(l, drawn)
 		p.clouds(drawn, changes, p.Main)
@@ -85,7 +85,7 @@ func (b *book) revised(l *plan.Level, list revision.List, changes []revision.Cha
 func (b *book) revisionList(list revision.List, changes []revision.Change) {
 	name := b.Both("revision.list-page", "What changed")
 	onward := func() *page { return b.newPage(name, 0) }
-	f := newFlow(onward(), b.onwardColumn(), onward)
+	f := newFlow(onward(), layout.WideColumn, onward)
 	if changes == nil {
 		changes = list.Changes
 	}

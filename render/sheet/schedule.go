@@ -14,46 +14,18 @@ import (
 )
 
 // column is one column of the schedule as it stands on a sheet. Its width is in
-// millimetres; the one with none takes what is left.
+// millimetres.
 type column struct {
 	id    string
 	title words.Text
 	width float64
-	rank  int // 0: always shown; else the lower, the sooner it is shown where there is room
+	share float64 // of the width that is left, where the columns are those of the site
 	style layout.Style
 	right bool // set from the right
 	// elastic columns among those chosen share the width that is left.
 	elastic bool
 	pad     float64 // more white at its right
 	lines   func(*grid, table.Row) []string
-}
-
-// columnsFor returns the columns for a width: as many as leave room to say what it is,
-// up to a rank.
-func columnsFor(width float64, most int) (chosen []column) {
-	columns, rest, rank := siteColumns(), width-layout.LeastOpen, 0
-	for want := 0; want <= most; want++ {
-		sum := 0.0
-		for _, c := range columns {
-			if c.rank == want {
-				sum += c.width
-			}
-		}
-		if sum > rest && want > 0 {
-			break
-		}
-		rest, rank = rest-sum, want
-	}
-	for _, c := range columns {
-		if c.rank > rank {
-			continue
-		}
-		if c.width == 0 {
-			c.width = layout.LeastOpen + rest
-		}
-		chosen = append(chosen, c)
-	}
-	return chosen
 }
 
 // rowsOn returns the rows of a level.
@@ -80,8 +52,8 @@ func (f *flow) schedule(rows []table.Row) {
 		return
 	}
 	b := f.page.b
-	f.Heading(b.Both("site.title", "Opening schedule"), 14)
-	g := &grid{f: f}
+	g := &grid{f: f, columns: b.columnsFor(f.Width())}
+	f.Heading(b.Both("site.title", "Opening schedule"), headTall+layout.GroupTall+g.row(rows[0]).tall+noteTall)
 	g.unseen = slices.ContainsFunc(rows, g.isUnseen)
 	g.header()
 	for i, r := range rows {
@@ -115,6 +87,9 @@ func (g *grid) book() *book { return g.f.page.b }
 func (g *grid) shows(id string) bool {
 	return slices.ContainsFunc(g.columns, func(c column) bool { return c.id == id })
 }
+
+// headTall is how high the titles of a schedule are with what may stand over them.
+const headTall = 14.0
 
 // header puts down the titles over a rule.
 func (g *grid) header() {

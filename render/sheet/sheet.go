@@ -30,11 +30,8 @@ type Options struct {
 	Reader Reader // whom the set is for: the pages that this one reads
 	Cover  bool   // a cover begins the set
 	// Columns are those of the schedule by the IDs of table.ScheduleIDs, in this order;
-	// none are as many of the usual ones as the width holds.
+	// none are the nine of the site.
 	Columns []string
-	// Short has the schedule show the least that is needed on site. It does not count
-	// where Columns are chosen.
-	Short bool
 	// Packed has each page packed once it is laid out, so that a large set takes little memory:
 	// for one that is painted once.
 	Packed bool
@@ -138,6 +135,7 @@ type book struct {
 	schedule table.Table
 	rowOf    map[plan.ID]table.Row // once wanted: the row of the schedule of each opening
 	trade    *trade.Book
+	faceOf   map[plan.ID]onFace // once wanted
 	o        Options
 	pages    []*page
 	foot     foot

@@ -204,14 +204,12 @@ func barSteps(s paper.Scale) []barStep {
 func (g *grid) titleRow(s layout.Style, y float64, v words.Voice) {
 	f := g.f
 	x := f.Left()
-	for i, c := range g.columns {
+	for _, c := range g.columns {
 		text := v.Say(c.title)
 		switch {
 		case c.title.IsZero():
 		case c.right:
 			f.page.Add(s.Right().At(x+c.width-layout.CellPad-c.pad, y, text))
-		case i > 0 && g.columns[i-1].title.IsZero():
-			f.page.Add(s.At(x-g.columns[i-1].width+layout.CellPad, y, text)) // over a figure and its name
 		default:
 			f.page.Add(s.At(x, y, text))
 		}

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"studbay/fill/frame"
-	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -209,7 +208,7 @@ var wallTable = []wallColumn{
 		}
 		return w.Set(b.Voice, o)
 	}},
-	{layout.Column{Title: words.New("walls.box", "Box"), Width: 46, Style: layout.Plain}, 1, (*book).boxCell},
+	{layout.Column{Title: words.New("walls.box", "Box"), Width: 46, Style: layout.Plain}, 1, func(b *book, _ face.Face, o face.Box) string { return b.boxWords(o.Opening) }},
 	{layout.Column{Title: words.New("walls.circuit", "Circuit"), Width: 13, Style: layout.Plain}, 0, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "circuit") }},
 	{layout.Column{Title: words.New("walls.serves", "Serves"), Width: 26, Style: layout.Plain}, 2, func(b *book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "controls") }},
 }
@@ -263,21 +262,6 @@ func (b *book) blockCell(w face.Face, o face.Box) string {
 		return ""
 	}
 	return b.Say("walls.block-at", "{0} back, bottom {1}", words.Height(k.SetBack), words.Height(w.AboveSubfloor(k.Bottom)))
-}
-
-// boxCell is the box in words with its code.
-func (b *book) boxCell(_ face.Face, o face.Box) string {
-	if table.IsUnread(o.Opening) {
-		return b.Say("site.unread", "not read")
-	}
-	made, chosen, err := part.Resolve(o.Opening.Assembly)
-	if !chosen || err != nil {
-		return ""
-	}
-	if code := table.AssemblyCode(o.Opening.Assembly); code != "" {
-		return b.Say("walls.box-code", "{0} · {1}", code, made.Text())
-	}
-	return b.Voice.Say(made.Text())
 }
 
 // scheduled is what the schedule says of an opening in a column.

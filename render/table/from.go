@@ -16,6 +16,11 @@ type From struct {
 	Brief  words.Text // "W corner", "E casing"
 	Centre unit.Length
 	Edge   unit.Length // to the near edge of the box; below zero where the box reaches past
+	// Rough is how far the centre is from the same edge of the rough opening, where the tape
+	// starts at a break that has one: there is no casing yet while walls are bare.
+	Rough    unit.Length
+	HasRough bool
+	Casing   unit.Length // how wide the casing is that the tape starts at; 0: at none
 }
 
 // Froms returns what an opening is measured from: on a face or a fixture's side the
@@ -54,6 +59,7 @@ func (m measurer) onFace(place index.Place, along unit.Length) []From {
 	from := From{Centre: away, Edge: away - m.half}
 	if mark.Break != nil {
 		from.Name, from.Brief = casing(w, mark.Break)
+		from.rough(face, mark, along)
 		return []From{from}
 	}
 	room, at := place.Room, place.Room.SideAt(place.Side.ID)
@@ -70,6 +76,20 @@ func (m measurer) onFace(place index.Place, along unit.Length) []From {
 		from.Brief = words.New("from.beyond", "{0}, in {1}", from.Brief, room.Name)
 	}
 	return []From{from}
+}
+
+// rough tells the edge of the rough opening behind a casing, and how wide that is.
+func (f *From) rough(face frame.Face, m frame.Mark, along unit.Length) {
+	f.Casing = m.Break.Casing
+	for _, c := range face.Cuts {
+		if r, ok := frame.RoughOf(c); ok && c.Break.ID == m.Of {
+			edge := r.Left
+			if m.IsRight {
+				edge = r.Right
+			}
+			f.Rough, f.HasRough = (along - edge).Abs(), true
+		}
+	}
 }
 
 // corner names an end of a wall by the wind it lies to. Beyond it is no corner where

@@ -1,0 +1,67 @@
+package sheet
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"studbay/plan/unit"
+	"studbay/render/rendertest"
+	"studbay/render/sheet/proof"
+	"studbay/render/table"
+)
+
+// TestMeasuredFromWhatStandsAtRoughIn: whatever a tape starts at a casing for has on the sheet
+// the distance to the rough opening too, and how wide the casing will be. The casing of a door
+// begins 5/16 in past its slab (1/8 of gap, 3/16 of reveal) and is 2-1/4 in wide, the rough
+// opening is 1 in wider than the slab at each side (all common practice): the two lie
+// 5/16 + 2-1/4 - 1 = 1-9/16 in apart.
+func TestMeasuredFromWhatStandsAtRoughIn(t *testing.T) {
+	ix := rendertest.Demos(t)["rowhouse.studbay"]
+	p := ix.Plan()
+	var texts []string
+	for _, page := range build(t, p, Options{Reader: ForCrew}) {
+		texts = append(texts, proof.Texts(page)...)
+	}
+	all, doors := strings.Join(texts, " "), 0
+	for _, o := range p.Openings() {
+		for _, f := range table.Froms(ix, o) {
+			if f.Casing == 0 {
+				continue
+			}
+			if !f.HasRough {
+				t.Errorf("%s is measured from a casing and no rough opening", o.Tag)
+			}
+			if f.Casing == unit.FeetInches(0, 2, 4) && isDoor(f) {
+				doors++
+				if apart := f.Rough - f.Centre; apart != unit.FeetInches(0, 1, 9) {
+					t.Errorf("%s: rough opening and casing are %s apart, want 1-9/16 in (common practice)", o.Tag, apart)
+				}
+			}
+		}
+	}
+	if doors == 0 {
+		t.Fatal("nothing is measured from the casing of a door")
+	}
+	for _, want := range []string{"from rough", "casing 2"} {
+		if !strings.Contains(all, want) {
+			t.Errorf("no sheet says %q", want)
+		}
+	}
+}
+
+// isDoor reports whether a tape starts at the casing of a door.
+func isDoor(f table.From) bool { return strings.HasSuffix(f.Name.String(), "of the door") }
+
+// TestScheduleSaysWhatHolds: a box that is nailed says at which side of which stud, as its
+// wall is drawn with.
+func TestScheduleSaysWhatHolds(t *testing.T) {
+	ix := rendertest.Demos(t)["cottage.studbay"]
+	var texts []string
+	for _, page := range build(t, ix.Plan(), Options{Reader: ForCrew}) {
+		texts = append(texts, proof.Texts(page)...)
+	}
+	if !slices.ContainsFunc(texts, func(s string) bool { return strings.HasPrefix(s, "nail, left") || strings.HasPrefix(s, "nail, right") }) {
+		t.Error("no box says at which side of which stud it is nailed")
+	}
+}
