@@ -23,7 +23,7 @@ import (
 // strings among their arguments, and what they put before the ID.
 var sayers = map[string]string{
 	"New": "", "say": "", "Say": "", "title": "command.", "Refuse": "refuse.", "fault": "", "fail": "",
-	"sized": "", "plain": "", "wanted": "", "Fault": "", "misread": "", "long": "", "both": "",
+	"sized": "", "plain": "", "wanted": "", "Fault": "", "misread": "", "Long": "", "Both": "", "Tell": "",
 }
 
 // sourceTexts reads every text that stands in our source.

@@ -7,6 +7,7 @@ import (
 	"studbay/app/help"
 	"studbay/app/language"
 	"studbay/app/look"
+	"studbay/app/prefs"
 	"studbay/app/shell"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
@@ -79,10 +80,10 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "zoom-selected", Title: title("zoom-selected", "Zoom to selection"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyG), Can: d.editor.hasSelection, Run: func() { d.view.goTo(d.doc().Selection()...) }},
 		{ID: "level-up", Title: title("level-up", "Level above"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func() bool { return d.editor.levelBy(1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(1)) }},
 		{ID: "level-down", Title: title("level-down", "Level below"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func() bool { return d.editor.levelBy(-1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(-1)) }},
-		{ID: "ghost-below", Title: title("ghost-below", "See the level below through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.ghost() == ghostBelow }, Run: func() { d.showGhost(ghostBelow) }},
-		{ID: "ghost-above", Title: title("ghost-above", "See the level above through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.ghost() == ghostAbove }, Run: func() { d.showGhost(ghostAbove) }},
-		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.unfold() }, Run: func() { d.prefs.setUnfold(!d.prefs.unfold()); d.showPanels() }},
-		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.cards() }, Run: func() { d.prefs.setCards(!d.prefs.cards()); d.showPanels() }},
+		{ID: "ghost-below", Title: title("ghost-below", "See the level below through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.Ghost() == prefs.GhostBelow }, Run: func() { d.showGhost(prefs.GhostBelow) }},
+		{ID: "ghost-above", Title: title("ghost-above", "See the level above through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.Ghost() == prefs.GhostAbove }, Run: func() { d.showGhost(prefs.GhostAbove) }},
+		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.Unfold() }, Run: func() { d.prefs.SetUnfold(!d.prefs.Unfold()); d.showPanels() }},
+		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.Cards() }, Run: func() { d.prefs.SetCards(!d.prefs.Cards()); d.showPanels() }},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
 		{ID: "client-walk", Title: title("client-walk", "Walk through with the client"), Menu: shell.MenuView, Run: d.walkThrough},
 	}
@@ -109,7 +110,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "walk-back", Title: title("walk-back", "Back to the crossing before"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF7), Can: d.rooms.isChecked, Run: func() { d.rooms.walkOn(-1) }},
 		{ID: "amend-figure", Title: title("amend-figure", "Change a local code figure …"), Menu: shell.MenuCheck, Line: true, Run: d.forms.askFigure},
 		{ID: "amend-rule", Title: title("amend-rule", "Turn off a rule …"), Menu: shell.MenuCheck, Run: d.forms.askRuleOff},
-		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), help.Checked, d.doc().Result().Figures) }},
+		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), help.Checked, d.doc().Result().Figures) }},
 
 		{ID: "export", Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
 		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
@@ -118,7 +119,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "shopping-csv", Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Shopping, ".csv") }},
 		{ID: "cuts-csv", Title: title("cuts-csv", "Cut list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Cuts, ".csv") }},
 
-		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.languageTag(), "", d.doc().Result().Figures) }},
+		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), "", d.doc().Result().Figures) }},
 		{ID: "palette", Title: title("palette", "Find a command …"), Menu: shell.MenuHelp, Keys: keys(shell.Ctrl, fyne.KeyK), Run: d.showPalette},
 		{ID: "menus", Title: title("menus", "Go to the menus"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF10), Run: func() { d.menus.Open(shell.MenuFile) }},
 		{ID: "shortcuts", Title: title("shortcuts", "Keyboard shortcuts"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
@@ -154,8 +155,8 @@ func (d *Desk) settings() (all []shell.Command) {
 	} {
 		all = append(all, shell.Command{
 			ID: "mode-" + string(m.mode), Title: m.name, Menu: shell.MenuView, Sub: subColours, Line: i == 0,
-			On:  func() bool { return d.prefs.mode() == m.mode },
-			Run: func() { d.prefs.setMode(m.mode); d.house.applyTheme() },
+			On:  func() bool { return d.prefs.Mode() == m.mode },
+			Run: func() { d.prefs.SetMode(m.mode); d.house.applyTheme() },
 		})
 	}
 	for _, u := range []struct {
@@ -174,15 +175,15 @@ func (d *Desk) settings() (all []shell.Command) {
 	for _, l := range language.All {
 		all = append(all, shell.Command{
 			ID: "language-" + l.Tag, Title: words.New("plain", "{0}", l.Name), Menu: shell.MenuView, Sub: subLanguage,
-			On:  func() bool { return d.prefs.languageTag() == l.Tag },
-			Run: func() { d.prefs.setLanguage(l.Tag); d.house.rebuildAll() },
+			On:  func() bool { return d.prefs.LanguageTag() == l.Tag },
+			Run: func() { d.prefs.SetLanguage(l.Tag); d.house.rebuildAll() },
 		})
 	}
 	for _, percent := range []int{90, 100, 115, 130, 150, 175, 200} {
 		all = append(all, shell.Command{
 			ID: "scale", Title: words.New("scale.percent", "{0} %", percent), Menu: shell.MenuView, Sub: subScale,
-			On:  func() bool { return d.prefs.scale() == percent },
-			Run: func() { d.prefs.setScale(percent); d.house.applyTheme(); d.house.rebuildAll() },
+			On:  func() bool { return d.prefs.Scale() == percent },
+			Run: func() { d.prefs.SetScale(percent); d.house.applyTheme(); d.house.rebuildAll() },
 		})
 	}
 	for i := range all {

@@ -54,7 +54,7 @@ func TestNoWordsAreCut(t *testing.T) {
 			}
 			b := newBench(t)
 			b.window.Resize(fyne.NewSize(width, 768))
-			b.prefs.setLanguage(tag)
+			b.prefs.SetLanguage(tag)
 			b.house.rebuildAll()
 			b.session.Replace(p, "", file.Stamp{})
 			b.checked()

@@ -15,6 +15,7 @@ import (
 	"studbay/app/dialog"
 	"studbay/app/language"
 	"studbay/app/look"
+	"studbay/app/prefs"
 	"studbay/app/shell"
 	"studbay/app/work"
 	"studbay/plan"
@@ -27,7 +28,7 @@ import (
 type Desk struct {
 	house   *House
 	window  fyne.Window
-	prefs   prefs
+	prefs   prefs.Prefs
 	voice   *speaker
 	session *work.Session
 	stage   *dialog.Stage
@@ -60,7 +61,7 @@ type Desk struct {
 
 // newDesk makes a window with an empty plan.
 func newDesk(h *House) *Desk {
-	d := &Desk{house: h, prefs: prefs{h.app.Preferences()}, voice: &speaker{}}
+	d := &Desk{house: h, prefs: prefs.Prefs{Store: h.app.Preferences()}, voice: &speaker{}}
 	fonts := look.WarmUp()
 	d.window = h.app.NewWindow(appName)
 	<-fonts
@@ -71,13 +72,13 @@ func newDesk(h *House) *Desk {
 		canvas: d.window.Canvas(), stage: d.stage, voice: d.voice, prefs: d.prefs, shown: d,
 		another: func() *work.Session { return h.NewWindow().session },
 	}
-	d.session = work.NewSession(h.shop, u, d.prefs.units(), d.changed)
+	d.session = work.NewSession(h.shop, u, d.prefs.Units(), d.changed)
 	d.wire()
 	u.hand, u.view = d.hand, d.view
 	d.build()
 	d.window.SetOnDropped(func(_ fyne.Position, files []fyne.URI) { d.dropped(files) })
 	d.window.SetCloseIntercept(d.Close)
-	size, ok := d.prefs.window()
+	size, ok := d.prefs.Window()
 	if !ok {
 		size = fyne.NewSize(1440, 900)
 	}
@@ -131,7 +132,7 @@ func (d *Desk) build() {
 	})
 	d.tools.cards = d.eased
 	d.steps = shell.NewFirstSteps(v, func() { d.hand.takeByID("room") }, d.commands.Run, func() {
-		d.prefs.setGuided()
+		d.prefs.SetGuided()
 		d.showSteps()
 	})
 	d.panels = shell.NewPanels(shell.Parts{
@@ -154,7 +155,7 @@ func (d *Desk) context() bind.Context {
 // speak takes up the voice of the window: the language chosen, else the system's, and the
 // units of the plan.
 func (d *Desk) speak() {
-	d.voice.Catalogue = language.Catalogue(d.prefs.languageTag())
+	d.voice.Catalogue = language.Catalogue(d.prefs.LanguageTag())
 	if d.session != nil {
 		d.voice.System = d.doc().System()
 	}
@@ -266,7 +267,7 @@ func (d *Desk) showView() {
 // showSteps shows how to begin while the plan is empty and nothing is being drawn, until the
 // user wants that no more.
 func (d *Desk) showSteps() {
-	empty := !d.prefs.isGuided()
+	empty := !d.prefs.IsGuided()
 	for _, l := range d.doc().Plan().Levels {
 		empty = empty && l.Rooms.Len() == 0
 	}
@@ -275,7 +276,7 @@ func (d *Desk) showSteps() {
 
 // shownPanels says which parts of the window are shown now.
 func (d *Desk) shownPanels() shell.Shown {
-	return shell.Shown{Drawer: d.sorts.IsWanted(), Unfold: d.prefs.unfold(), Card: d.prefs.cards()}
+	return shell.Shown{Drawer: d.sorts.IsWanted(), Unfold: d.prefs.Unfold(), Card: d.prefs.Cards()}
 }
 
 func (d *Desk) showPanels() {
@@ -285,8 +286,8 @@ func (d *Desk) showPanels() {
 
 // showCards shows the cards where they were folded away.
 func (d *Desk) showCards() {
-	if !d.prefs.cards() {
-		d.prefs.setCards(true)
+	if !d.prefs.Cards() {
+		d.prefs.SetCards(true)
 		d.showPanels()
 	}
 }
@@ -319,7 +320,7 @@ func (d *Desk) showKeys() {
 
 // recent lists the plans opened lately.
 func (d *Desk) recent() (items []look.MenuItem) {
-	for _, path := range d.prefs.recent() {
+	for _, path := range d.prefs.Recent() {
 		items = append(items, look.MenuItem{Label: work.ShortPath(path), Do: func() { d.session.Open(path) }})
 	}
 	return items

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"studbay/app/dialog"
+	"studbay/app/prefs"
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -18,7 +19,7 @@ type editor struct {
 	session *work.Session
 	hand    *hand
 	stage   *dialog.Stage
-	prefs   prefs
+	prefs   prefs.Prefs
 	voice   *speaker
 }
 
@@ -33,7 +34,7 @@ func (d *editor) Do(e edit.Edit) error {
 		return err
 	}
 	if add, ok := e.(edit.AddOpening); ok {
-		d.prefs.addKind(add.Opening.Kind)
+		d.prefs.AddKind(add.Opening.Kind)
 	}
 	d.hand.say(words.Text{})
 	return nil
@@ -118,6 +119,6 @@ func (d *editor) openingsHere() (ids []plan.ID) {
 func (d *editor) selectAll() { d.doc().Select(d.openingsHere()...) }
 
 func (d *editor) setUnits(s unit.System) {
-	d.prefs.setUnits(s)
+	d.prefs.SetUnits(s)
 	_ = d.doc().Throughout(edit.SetUnits{Units: work.UnitsName(s)})
 }

@@ -290,9 +290,9 @@ func TestNothingIsCutOffOrCovered(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			b := newBench(t)
 			b.window.Resize(fyne.NewSize(tt.width, tt.height))
-			b.prefs.setScale(tt.percent)
-			b.prefs.setMode(tt.mode)
-			b.prefs.setLanguage(tt.language)
+			b.prefs.SetScale(tt.percent)
+			b.prefs.SetMode(tt.mode)
+			b.prefs.SetLanguage(tt.language)
 			b.house.applyTheme()
 			b.house.rebuildAll()
 			b.run("demo")

@@ -3,6 +3,7 @@ package desk
 import (
 	"fyne.io/fyne/v2"
 
+	"studbay/app/prefs"
 	"studbay/app/shell"
 	"studbay/app/tool"
 	"studbay/app/work"
@@ -19,7 +20,7 @@ var (
 // hand is the tool in hand: what it places, shows and says.
 type hand struct {
 	session  *work.Session
-	prefs    prefs
+	prefs    prefs.Prefs
 	commands *shell.Commands
 	shown    handShown
 	window   tool.Window // that tools see
@@ -172,7 +173,7 @@ func (h *hand) takeLike(of plan.Opening) {
 }
 
 // LateKinds implements shell.Kinds.
-func (h *hand) LateKinds() []string { return h.prefs.kinds() }
+func (h *hand) LateKinds() []string { return h.prefs.Kinds() }
 
 // Explain implements shell.Kinds.
 func (h *hand) Explain(text words.Text) { h.say(text) }

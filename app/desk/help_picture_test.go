@@ -28,8 +28,8 @@ func TestHelpPictures(t *testing.T) {
 	}
 	b := newBench(t)
 	b.window.Resize(fyne.NewSize(1000, 640))
-	b.prefs.setMode(look.LightMode)
-	b.prefs.setLanguage("en")
+	b.prefs.SetMode(look.LightMode)
+	b.prefs.SetLanguage("en")
 	b.house.applyTheme()
 	b.house.rebuildAll()
 	b.run("demo")

@@ -5,13 +5,16 @@ import (
 	"path/filepath"
 	"slices"
 	"strconv"
-	"studbay/app/look"
-	"studbay/app/work"
-	"studbay/plan/arrange"
-	"studbay/plan/words"
 
 	"fyne.io/fyne/v2"
 	"github.com/adrg/xdg"
+
+	"studbay/app/appearance"
+	"studbay/app/look"
+	"studbay/app/prefs"
+	"studbay/app/work"
+	"studbay/plan/arrange"
+	"studbay/plan/words"
 )
 
 // House is the program while its windows are open: what they share.
@@ -22,15 +25,15 @@ type House struct {
 	desks   []*Desk
 	shop    *work.Shop
 	loop    loop
-	desktop appearance   // as the desktop asks
-	copied  arrange.Clip // to be set elsewhere, from any window
+	desktop appearance.Wanted // as the desktop asks
+	copied  arrange.Clip      // to be set elsewhere, from any window
 }
 
 // Open makes ready the program's windows: one for each plan's file named, or one with
 // an empty plan. It shows them; the caller runs the application.
 func Open(app fyne.App, paths []string) *House {
 	home := filepath.Join(xdg.StateHome, "studbay")
-	h := &House{app: app, desktop: firstAppearance()}
+	h := &House{app: app, desktop: appearance.First()}
 	h.post = h.loop.post
 	h.shop = work.NewShop(home, h.post, h.keepFailed)
 	h.applyTheme()
@@ -45,7 +48,7 @@ func Open(app fyne.App, paths []string) *House {
 		h.NewWindow().session.Open(path)
 	}
 	app.Settings().AddListener(func(fyne.Settings) { h.post(h.restyled) })
-	go watchAppearance(func(s setting, value any) { h.post(func() { h.follow(s, value) }) })
+	go appearance.Watch(func(s appearance.Setting, value any) { h.post(func() { h.follow(s, value) }) })
 	go h.shop.Watch()
 	app.Lifecycle().SetOnEnteredForeground(func() { h.post(h.shop.CameBack) })
 	first.session.OfferRecovery()
@@ -69,12 +72,12 @@ func (h *House) NewWindow() *Desk {
 
 // applyTheme puts colours and scale in force as the user has chosen.
 func (h *House) applyTheme() {
-	p := prefs{h.app.Preferences()}
-	scale := float32(p.scale()) / 100
+	p := prefs.Prefs{Store: h.app.Preferences()}
+	scale := float32(p.Scale()) / 100
 	if percent, err := strconv.Atoi(os.Getenv("STUDBAY_SCALE")); err == nil && percent >= 50 && percent <= 400 {
 		scale = float32(percent) / 100
 	}
-	h.app.Settings().SetTheme(&look.Theme{Mode: p.mode(), Scale: scale, Mute: h.desktop.mute, HighContrast: h.desktop.high})
+	h.app.Settings().SetTheme(&look.Theme{Mode: p.Mode(), Scale: scale, Mute: h.desktop.Mute, HighContrast: h.desktop.High})
 }
 
 // restyled shows every window in the theme now in force.
@@ -118,3 +121,11 @@ func (h *House) gone(d *Desk) {
 // Close ends what the windows shared. It is for after the application has run, also
 // where it was quit with windows open: what they had not saved stays in the recovery.
 func (h *House) Close() { h.shop.Close() }
+
+// follow shows the windows as the desktop has it, unless the user has chosen otherwise.
+func (h *House) follow(of appearance.Setting, value any) {
+	if w := h.desktop.Heed(of, value); w != h.desktop {
+		h.desktop = w
+		h.applyTheme()
+	}
+}

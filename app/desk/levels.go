@@ -3,32 +3,25 @@ package desk
 import (
 	"cmp"
 	"slices"
+
+	"fyne.io/fyne/v2"
+
 	"studbay/app/look"
+	"studbay/app/prefs"
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
-
-	"fyne.io/fyne/v2"
-)
-
-// ghost says which level shows through the one in sight.
-type ghost string
-
-const (
-	ghostNone  ghost = "none"
-	ghostBelow ghost = "below"
-	ghostAbove ghost = "above"
 )
 
 // ghost returns the level that shows through the one in sight, or nothing.
 func (d *editor) ghost() plan.ID {
-	switch d.prefs.ghost() {
-	case ghostBelow:
+	switch d.prefs.Ghost() {
+	case prefs.GhostBelow:
 		return d.levelBy(-1)
-	case ghostAbove:
+	case prefs.GhostAbove:
 		return d.levelBy(1)
 	}
 	return ""
@@ -91,11 +84,11 @@ func (d *editor) hasRooms() bool {
 }
 
 // showGhost lets a level show through, or none where it did.
-func (d *Desk) showGhost(g ghost) {
-	if d.prefs.ghost() == g {
-		g = ghostNone
+func (d *Desk) showGhost(g prefs.Ghost) {
+	if d.prefs.Ghost() == g {
+		g = prefs.GhostNone
 	}
-	d.prefs.setGhost(g)
+	d.prefs.SetGhost(g)
 	d.view.show()
 }
 

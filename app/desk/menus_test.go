@@ -122,7 +122,7 @@ func TestMenusAreWorkedByKeys(t *testing.T) {
 	b.window.Canvas().Focused().TypedRune('c') // Cards
 	b.window.Canvas().Focused().TypedRune('c') // Colours
 	key(fyne.KeyRight, fyne.KeyDown, fyne.KeyDown, fyne.KeyReturn)
-	if got := b.prefs.mode(); got != look.ContrastMode && got != look.DarkMode {
+	if got := b.prefs.Mode(); got != look.ContrastMode && got != look.DarkMode {
 		t.Errorf("the colours chosen by keys are %q", got)
 	}
 	test.Tap(b.menuTitles()[shell.MenuFile])
@@ -143,8 +143,8 @@ func TestACommandIsFoundByWords(t *testing.T) {
 		b.strike("", string(r))
 	}
 	b.strike(fyne.KeyReturn, "")
-	if b.prefs.mode() != look.DarkMode || b.window.Canvas().Overlays().Top() != nil {
-		t.Errorf("typing dark and Enter leaves the mode %q", b.prefs.mode())
+	if b.prefs.Mode() != look.DarkMode || b.window.Canvas().Overlays().Top() != nil {
+		t.Errorf("typing dark and Enter leaves the mode %q", b.prefs.Mode())
 	}
 	for _, item := range b.commands.Palette(b.voice.Voice) {
 		if item.Disabled || item.Do == nil {

@@ -35,7 +35,7 @@ func TestTheWindowAsksForTheDocument(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "den.studbay")
 	b.save(path)
 	b.noDialog()
-	if got := b.prefs.recent(); len(got) == 0 || got[0] != path {
+	if got := b.prefs.Recent(); len(got) == 0 || got[0] != path {
 		t.Errorf("recent plans are %q, want %q first", got, path)
 	}
 	if got := b.windowTitle(); got != "den · Studbay" {

@@ -20,7 +20,7 @@ func (b *bench) statusTexts() []*look.Text { return windowtest.All[*look.Text](b
 func TestANewPlanKeepsTheUnitsOfTheOneBefore(t *testing.T) {
 	b := newBench(t)
 	b.editor.setUnits(unit.Metric)
-	b.prefs.setUnits(unit.Imperial) // as where a metric plan was opened
+	b.prefs.SetUnits(unit.Imperial) // as where a metric plan was opened
 	b.status.ShowPlace(geom.Point{X: 3 * unit.Foot, Y: 5 * unit.Foot}, true)
 	b.run("new")
 	b.press(b.dialog(), "Do not save")
@@ -48,7 +48,7 @@ func TestUnitsOfAPlanReachDrawerAndStatus(t *testing.T) {
 func TestNothingOfTheStatusLineIsCut(t *testing.T) {
 	for _, tag := range []string{"en", "es"} {
 		b := newBench(t)
-		b.prefs.setLanguage(tag)
+		b.prefs.SetLanguage(tag)
 		b.house.rebuildAll()
 		b.window.Resize(fyne.NewSize(1366, 768))
 		b.status.ShowSnap(words.New("snap.and", "{0}; {1}", "halfway from K11 to K12", "as far as from K10 to K11"))

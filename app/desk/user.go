@@ -8,6 +8,7 @@ import (
 
 	"studbay/app/dialog"
 	"studbay/app/look"
+	"studbay/app/prefs"
 	"studbay/app/work"
 	"studbay/plan/words"
 )
@@ -19,7 +20,7 @@ type user struct {
 	canvas fyne.Canvas
 	stage  *dialog.Stage
 	voice  *speaker
-	prefs  prefs
+	prefs  prefs.Prefs
 	hand   *hand // made once there is a session
 	view   *view // the same
 	shown  userShown
@@ -93,12 +94,12 @@ func (u *user) Showing() {
 
 // Opened implements work.User.
 func (u *user) Opened(path string) {
-	u.prefs.addRecent(path)
+	u.prefs.AddRecent(path)
 	u.prefs.SetFolder(path)
 }
 
 // Saved implements work.User.
-func (u *user) Saved(path string) { u.prefs.addRecent(path) }
+func (u *user) Saved(path string) { u.prefs.AddRecent(path) }
 
 // Another implements work.User.
 func (u *user) Another() *work.Session { return u.another() }
@@ -122,7 +123,7 @@ func (d *Desk) dropped(files []fyne.URI) {
 func (d *Desk) Close() {
 	d.session.Close(func() {
 		d.stage.Close()
-		d.prefs.setWindow(d.window.Canvas().Size())
+		d.prefs.SetWindow(d.window.Canvas().Size())
 		d.house.gone(d)
 		d.window.Close()
 	})

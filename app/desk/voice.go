@@ -1,8 +1,6 @@
 package desk
 
 import (
-	"fyne.io/fyne/v2/lang"
-
 	"studbay/plan/words"
 )
 
@@ -11,12 +9,4 @@ type speaker struct{ words.Voice }
 
 func (s *speaker) say(id, english string, args ...any) string {
 	return s.Say(words.New(id, english, args...))
-}
-
-// languageTag returns the language in force.
-func (p prefs) languageTag() string {
-	if chosen := p.language(); chosen != "" {
-		return chosen
-	}
-	return string(lang.SystemLocale().LanguageString()[:2])
 }

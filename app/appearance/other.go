@@ -1,6 +1,6 @@
 //go:build !(linux || freebsd || openbsd || netbsd)
 
-package desk
+package appearance
 
 // firstAppearance leaves light and dark to the toolkit.
 func firstAppearance() appearance { return appearance{} }
