@@ -248,7 +248,7 @@ func (c *Checker) forget(id plan.ID) {
 func (c *Checker) findings(s scope, rules []*rule.Rule) *scoped {
 	of := &scoped{id: s.id}
 	for _, r := range rules {
-		if _, off := c.fig.Off(r.ID); off {
+		if !skipped(c.fig, r).IsZero() {
 			continue
 		}
 		for _, f := range s.judge(r, c.fig) {

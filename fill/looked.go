@@ -84,8 +84,8 @@ func (r Result) leaves(one *rule.Rule, room *plan.Room) words.Text {
 	if r.Figures == nil {
 		return r.NotChecked()
 	}
-	if reason, off := r.Figures.Off(one.ID); off {
-		return words.New("looked.why-off", "switched off by a local amendment, {0}", reason)
+	if why := skipped(r.Figures, one); !why.IsZero() {
+		return why
 	}
 	if one.Leaves != nil {
 		return one.Leaves(room, r.Figures)

@@ -18,16 +18,16 @@ type LookedAlike struct {
 }
 
 // LookedAlike says what each rule looked at on some levels, the rules together that looked
-// at the same, those that looked at most first; then those on the plan as a whole, and those
-// that looked at no room. One that is switched off is left out. There are none without
-// figures.
+// at the same, those that looked at most first; then those on the plan as a whole, those
+// that looked at no room, and those without confirmed figures. One that is switched off is
+// left out. There are none without figures.
 func (r Result) LookedAlike(levels ...*plan.Level) (all []LookedAlike) {
 	if r.Figures == nil {
 		return nil
 	}
 	var every, some, none []LookedAlike
 	for _, l := range r.Looked(levels...) {
-		if _, off := r.Figures.Off(l.Rule.ID); off {
+		if !skipped(r.Figures, l.Rule).IsZero() {
 			continue
 		}
 		where, not := l.where(), l.not()
@@ -42,11 +42,22 @@ func (r Result) LookedAlike(levels ...*plan.Level) (all []LookedAlike) {
 	}
 	var whole []LookedAlike
 	for _, one := range Rules {
-		if _, off := r.Figures.Off(one.ID); one.Plan != nil && !off {
+		if one.Plan != nil && skipped(r.Figures, one).IsZero() {
 			whole = put(whole, one, words.New("looked.whole", "In the plan as a whole"), nil)
 		}
 	}
-	return append(append(append(every, some...), whole...), none...)
+	return slices.Concat(every, some, whole, none, r.unconfirmedAlike())
+}
+
+// unconfirmedAlike are the rules without confirmed figures that are not switched off.
+func (r Result) unconfirmedAlike() (all []LookedAlike) {
+	where := words.New("looked.unconfirmed", "NOT CHECKED, since their figures in {0} are not confirmed", r.Figures.Title)
+	for _, one := range r.Unconfirmed() {
+		if _, off := r.Figures.Off(one.ID); !off {
+			all = put(all, one, where, nil)
+		}
+	}
+	return all
 }
 
 // put adds a rule to those that looked at the same.

@@ -122,7 +122,7 @@ func with(openings []*plan.Opening, o *plan.Opening) []*plan.Opening {
 func (t *Trials) judged(s scope) (found []rule.Finding) {
 	isOpening := s.id.Kind() == plan.KindOpening
 	for _, r := range boxRules {
-		if _, off := t.c.fig.Off(r.ID); off || isOpening != (r.Opening != nil) {
+		if !skipped(t.c.fig, r).IsZero() || isOpening != (r.Opening != nil) {
 			continue
 		}
 		for _, f := range s.judge(r, t.c.fig) {

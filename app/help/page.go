@@ -73,7 +73,9 @@ func checked(v words.Voice, figures *code.Figures) Page {
 	page := Page{ID: Checked, Title: v.Say(words.New("rules.title", "What is checked"))}
 	for _, r := range fill.Rules {
 		page.Blocks = append(page.Blocks, Block{Kind: Heading, Text: v.Say(r.Title)}, Block{Text: v.Say(r.Doc)})
-		if section := r.Section(figures); section != "" {
+		if !r.IsConfirmed(figures) {
+			page.Blocks = append(page.Blocks, Block{Kind: Source, Text: v.Say(figures.NotConfirmed())})
+		} else if section := r.Section(figures); section != "" {
 			page.Blocks = append(page.Blocks, Block{Kind: Source, Text: section})
 		}
 	}

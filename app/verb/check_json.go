@@ -112,6 +112,11 @@ func (c *checked) putLookedJSON(out *checkJSON) {
 			out.NotChecked = append(out.NotChecked, notLookedJSON{lookedJSON{l.Rule.ID, not.Room.ID, not.Room.Name}, c.voice.Say(not.Why)})
 		}
 	}
+	for _, r := range c.result.Unconfirmed() {
+		if r.Plan != nil {
+			out.NotChecked = append(out.NotChecked, notLookedJSON{lookedJSON{Rule: r.ID, Where: c.title()}, c.voice.Say(c.result.Figures.NotConfirmed())})
+		}
+	}
 }
 
 func orNull[T ~string](text T) *T {

@@ -10,6 +10,7 @@ import (
 
 	"studbay/app/verb/cli"
 	"studbay/fill/box"
+	"studbay/fill/boxes"
 	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan/unit"
@@ -118,6 +119,9 @@ func (r *fillRequest) run(c *cobra.Command) error {
 	fig, err := code.Edition(r.edition)
 	if err != nil {
 		return cli.Wrong(words.New("usage.edition", "--edition {0}: {1}", r.edition, err))
+	}
+	if !boxes.Fill.IsConfirmed(fig) {
+		return cli.Wrong(words.New("usage.edition", "--edition {0}: {1}", r.edition, fig.NotConfirmed()))
 	}
 	contents, err := r.parseContents()
 	if err != nil {

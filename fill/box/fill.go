@@ -45,8 +45,9 @@ func (e *SizeError) Told() words.Text {
 }
 
 // Fill adds up what the contents need and compares it with the volume of the space. It
-// fails with ErrNoVolume, with a *SizeError for a conductor the table has no row for, and
-// with ErrParted for a parted box that Parted has not parted.
+// fails with ErrNoVolume, with a *SizeError for a conductor the table has no row for, with
+// ErrParted for a parted box that Parted has not parted, and where the edition is not known
+// to have the allowances.
 func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
 	if len(s.Barriers) > 0 && s.Share.Of < 2 || c.has(BeginsSpace) {
 		return Result{}, ErrParted
@@ -73,6 +74,9 @@ func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
 
 // Need itemises what contents need of any box, without asking for one.
 func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
+	if !fig.IsConfirmed("conductor") {
+		return nil, nil, &words.Error{Text: fig.NotConfirmed()}
+	}
 	c = c.Present()
 	for _, item := range c {
 		if err := item.check(fig); err != nil {

@@ -97,7 +97,7 @@ func TestPublishedExamples(t *testing.T) {
 	for _, tt := range examples {
 		t.Run(tt.name, func(t *testing.T) {
 			c := contents(t, tt.contents)
-			for _, edition := range code.Editions() {
+			for _, edition := range code.Whole() {
 				if edition < tt.from || tt.to != "" && edition > tt.to {
 					continue
 				}

@@ -12,7 +12,7 @@ import (
 )
 
 func TestEditionsLoadInOrderAndKeepTheirPointer(t *testing.T) {
-	want := []string{"2014", "2017", "2020", "2023"}
+	want := []string{"2014", "2017", "2020", "2023", "2026"}
 	if got := Editions(); !slices.Equal(got, want) {
 		t.Fatalf("Editions() = %v, want %v", got, want)
 	}
@@ -25,10 +25,10 @@ func TestEditionsLoadInOrderAndKeepTheirPointer(t *testing.T) {
 			t.Errorf("Edition(%s) is not the same pointer twice", name)
 		}
 	}
-	if Latest().Edition != "2023" {
+	if Latest().Edition != "2023" { // the newest whose text was seen
 		t.Errorf("Latest() = %s", Latest().Edition)
 	}
-	if _, err := Edition("2011"); err == nil || !strings.Contains(err.Error(), "2014, 2017, 2020, 2023") {
+	if _, err := Edition("2011"); err == nil || !strings.Contains(err.Error(), "2014, 2017, 2020, 2023, 2026") {
 		t.Errorf("Edition(2011) = %v, want an error that lists the editions", err)
 	}
 }
@@ -169,6 +169,7 @@ func TestWrongTablesNameTheirPlace(t *testing.T) {
 	for _, tt := range []struct{ name, file, old, new, want string }{
 		{"unknown figure", "code/spacing.csv", "wall-reach,", "wal-reach,", `code/spacing.csv:2: figure: no rule asks for "wal-reach"`},
 		{"unknown edition", "code/spacing.csv", "wall-reach,2014", "wall-reach,2013", `code/spacing.csv:2: edition: "2013" is not in editions.csv`},
+		{"neither carries nor not", "code/editions.csv", "NEC 2026,no", "NEC 2026,maybe", "code/editions.csv:6: carries: it is yes or no"},
 		{"wrong unit", "code/spacing.csv", "(1),72,in", "(1),72,ft", "code/spacing.csv:2: unit: wall-reach is in in"},
 		{"wrong value", "code/spacing.csv", "(1),72,in", "(1),x,in", "code/spacing.csv:2: value: "},
 		{"twice", "code/spacing.csv", "wall-space-min,", "wall-reach,", "code/spacing.csv:3: edition: wall-reach comes twice"},

@@ -9,19 +9,32 @@ import (
 )
 
 // Editions lists the editions in order, oldest first, as a user types them.
-func Editions() []string {
-	all := loaded()
-	names := make([]string, len(all))
-	for i, f := range all {
-		names[i] = f.Edition
+func Editions() (names []string) {
+	for _, f := range loaded() {
+		names = append(names, f.Edition)
 	}
 	return names
 }
 
-// Latest is the newest edition, taken where a plan or a user names none.
-func Latest() *Figures {
-	all := loaded()
-	return all[len(all)-1]
+// Whole lists those whose every figure is confirmed.
+func Whole() (names []string) {
+	for _, f := range loaded() {
+		if f.IsWhole() {
+			names = append(names, f.Edition)
+		}
+	}
+	return names
+}
+
+// Latest is the newest edition whose every figure is confirmed, taken where a plan or a
+// user names none.
+func Latest() (newest *Figures) {
+	for _, f := range loaded() {
+		if f.IsWhole() {
+			newest = f
+		}
+	}
+	return newest
 }
 
 // Edition returns the figures of an edition such as "2023": the same pointer each

@@ -3,8 +3,9 @@
 // laid on top.
 //
 // The figures stand in assets/code/*.csv, one row a figure. A row holds from its
-// edition on, until a later row of the same figure replaces it. Rules keep only
-// reasoning; every number they compare with comes from here.
+// edition on, until a later row of the same figure replaces it; in an edition whose text was
+// not seen only rows of its own are confirmed. Rules keep only reasoning; every number they
+// compare with comes from here.
 package code
 
 import "studbay/plan/unit"
@@ -24,6 +25,7 @@ type Figures struct {
 	Amendments []Amendment // in the order given; not to be written
 	Units      unit.System // of the sizes that remedies propose
 
+	carries bool // what an older edition says holds here too, until a row says otherwise
 	cites   map[string]Cite
 	printed map[string]printed
 }
@@ -87,6 +89,8 @@ type Cite struct {
 	Section string // such as "314.16(B)(5)", as this edition numbers it
 	Source  string // where the figure was seen
 	Reason  string // why a local amendment changed it; empty if none did
+
+	isCarried bool // of an older edition; that it is this one's was not seen
 }
 
 // Cite returns the section and source of a figure by its name in assets/code, such as

@@ -40,7 +40,7 @@ func load(from fs.FS) ([]*Figures, error) {
 }
 
 func loadEditions(from fs.FS) ([]*Figures, error) {
-	table, err := rows.Read(from, "code/editions.csv", "edition", "title", "source")
+	table, err := rows.Read(from, "code/editions.csv", "edition", "title", "carries", "source")
 	if err != nil {
 		return nil, err
 	}
@@ -49,7 +49,11 @@ func loadEditions(from fs.FS) ([]*Figures, error) {
 	}
 	all := make([]*Figures, len(table))
 	for i, row := range table {
-		all[i] = &Figures{Edition: row.Cell("edition"), Title: row.Cell("title"), cites: map[string]Cite{}}
+		carries := row.Cell("carries")
+		if carries != "yes" && carries != "no" {
+			return nil, row.Wrong("carries", errors.New("it is yes or no"))
+		}
+		all[i] = &Figures{Edition: row.Cell("edition"), Title: row.Cell("title"), carries: carries == "yes", cites: map[string]Cite{}}
 	}
 	return all, nil
 }
@@ -74,10 +78,11 @@ func apply(row rows.Row, all []*Figures, newest map[string]int) error {
 	}
 	newest[name] = first
 	cite := Cite{Section: row.Cell("section"), Source: row.Cell("source")}
-	for _, f := range all[first:] {
+	for i, f := range all[first:] {
 		if err := bound.set(f, row.Cell("value")); err != nil {
 			return row.Wrong("value", err)
 		}
+		cite.isCarried = i > 0 && !f.carries && isOfEdition(cite.Section)
 		f.cites[name] = cite
 	}
 	return nil

@@ -19,6 +19,9 @@ type Outlets struct {
 	IslandFirst           unit.Area   // the first receptacle serves this area or part of it
 	IslandNext            unit.Area   // each further one serves this
 	IslandEnd             unit.Length // one of a peninsula stands this near its outer end
+	IslandWired           bool        // provision for a receptacle is electrical
+	IslandBelowBanned     bool        // none may be below the top of an island or a peninsula
+	IslandBelowClear      unit.Length // as far down as this, (C)(4)
 	BasinReach            unit.Length // a receptacle this near the outside edge of each basin, (D)
 	BasinBelow            unit.Length // not farther below the top of the basin than this
 	OutdoorHeight         unit.Length // highest above grade or the floor of a deck, (E)
@@ -45,6 +48,9 @@ var outlets = []binding{
 	ofArea("island-first-area", func(f *Figures) *unit.Area { return &f.Outlets.IslandFirst }),
 	ofArea("island-next-area", func(f *Figures) *unit.Area { return &f.Outlets.IslandNext }),
 	ofLength("island-end-reach", func(f *Figures) *unit.Length { return &f.Outlets.IslandEnd }),
+	ofRule("island-wired", func(f *Figures) *bool { return &f.Outlets.IslandWired }),
+	ofRule("island-below-banned", func(f *Figures) *bool { return &f.Outlets.IslandBelowBanned }),
+	ofLength("island-below-clear", func(f *Figures) *unit.Length { return &f.Outlets.IslandBelowClear }),
 	ofLength("basin-reach", func(f *Figures) *unit.Length { return &f.Outlets.BasinReach }),
 	ofLength("basin-below-max", func(f *Figures) *unit.Length { return &f.Outlets.BasinBelow }),
 	ofCite("outdoor-receptacle"),

@@ -107,7 +107,7 @@ func TestAssemblyVolumes(t *testing.T) {
 
 // A kind's own assembly holds what is assumed to be in it, in every edition.
 func TestKindsFitTheirAssembly(t *testing.T) {
-	for _, name := range code.Editions() {
+	for _, name := range code.Whole() {
 		fig, err := code.Edition(name)
 		if err != nil {
 			t.Fatal(err)

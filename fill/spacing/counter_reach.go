@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/code"
 	"studbay/fill/rule"
+	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
 )
@@ -14,8 +15,9 @@ var CounterReach = rule.Rule{
 	ID:     "counter-reach",
 	Title:  words.New("rule.counter-reach.title", "Receptacle within reach along a counter"),
 	Figure: "counter-reach",
-	Doc:    words.New("rule.counter-reach.doc", `In kitchens, pantries, breakfast and dining rooms no point along the wall of a counter 12 in wide or wider lies more than 24 in from a receptacle that serves it: in the wall above it up to 20 in, in its top, or in 2020 in its front up to 12 in below. Ranges, refrigerators, tall cabinets, doors and sinks part a counter; a sink or cooktop with 12 in or more of counter behind it does not. A window does not part one. Argued, and read so here: at an inside corner the line runs on along both walls. Islands and peninsulas: in 2014 and 2017 one receptacle for each that is 24 in by 12 in or larger, a sink or cooktop with less than 12 in behind it making two of one, and in 2017 one in the wall that a peninsula begins at serves it (argued); in 2020 one for the first 9 square feet and one for each further 18, and one of a peninsula's within 2 ft of its outer end; from 2023 none, but provision for one. One below the top counts up to 2020 and no longer. A peninsula begins with its back edge at its wall. Not checked: sinks set aslant in a corner, overhangs, which receptacle an appliance hides or takes, appliance garages.`),
-	Leaves: rule.OnlyIn(counterUses...),
+	Parts:  []string{islandFigure},
+	Doc:    words.New("rule.counter-reach.doc", `In kitchens, pantries, breakfast and dining rooms no point along the wall of a counter 12 in wide or wider lies more than 24 in from a receptacle that serves it: in the wall above it up to 20 in, in its top, or in 2020 in its front up to 12 in below. Ranges, refrigerators, tall cabinets, doors and sinks part a counter; a sink or cooktop with 12 in or more of counter behind it does not. A window does not part one. Argued, and read so here: at an inside corner the line runs on along both walls. Islands and peninsulas: in 2014 and 2017 one receptacle for each that is 24 in by 12 in or larger, a sink or cooktop with less than 12 in behind it making two of one, and in 2017 one in the wall that a peninsula begins at serves it (argued); in 2020 one for the first 9 square feet and one for each further 18, and one of a peninsula's within 2 ft of its outer end; from 2023 none, but provision for one, in 2026 electrical provision, and in 2026 none within 24 in below the top (some cases near walls are said to differ: not checked). One below the top counts up to 2020 and no longer. A peninsula begins with its back edge at its wall. Not checked: sinks set aslant in a corner, overhangs, which receptacle an appliance hides or takes, appliance garages.`),
+	Leaves: leavesCounters,
 	Room:   checkCounterReach,
 }
 
@@ -23,6 +25,21 @@ func checkCounterReach(v index.RoomView, fig *code.Figures) (found []rule.Findin
 	if !slices.Contains(counterUses, v.Room.Use) {
 		return nil
 	}
+	if fig.IsConfirmed("counter-reach") {
+		found = wallCounters(v, fig)
+	}
+	return append(found, islands(v, fig)...)
+}
+
+// leavesCounters tells also of an edition of which islands alone are known.
+func leavesCounters(r *plan.Room, fig *code.Figures) words.Text {
+	if why := rule.OnlyIn(counterUses...)(r, fig); !why.IsZero() || fig.IsConfirmed("counter-reach") {
+		return why
+	}
+	return words.New("rule.counter-reach.leaves-walls", "only islands and peninsulas are checked; wall counters are NOT CHECKED, since their figures in {0} are not confirmed", fig.Title)
+}
+
+func wallCounters(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 	var lines [][]marking
 	for i := range v.Sides {
 		lines = append(lines, counterLine(&v, i, fig))
@@ -36,7 +53,7 @@ func checkCounterReach(v index.RoomView, fig *code.Figures) (found []rule.Findin
 			found = append(found, missedCounter(v, r, g, fig))
 		}
 	}
-	return append(found, islands(v, fig)...)
+	return found
 }
 
 // missedCounter is the finding of one stretch of counter.

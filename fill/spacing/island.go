@@ -68,7 +68,7 @@ func (i island) check(fig *code.Figures) (f rule.Finding, missed bool) {
 	if missing == 0 {
 		return f, false
 	}
-	f = i.finding(rule.Stop)
+	f = i.finding(rule.Stop, fig)
 	f.Measured, f.Limit = rule.CountOf(missing), rule.CountOf(want)
 	f.Message = words.New("rule.counter-reach.island", "{0} in {1} lacks {2} of {3} receptacles", i.name(), i.room.Name, missing, want)
 	if want == 1 {
@@ -83,9 +83,12 @@ func (i island) check(fig *code.Figures) (f rule.Finding, missed bool) {
 	return f, true
 }
 
-func (i island) finding(s rule.Severity) rule.Finding {
+// islandFigure is what an edition wants at an island or a peninsula.
+const islandFigure = "island-receptacles"
+
+func (i island) finding(s rule.Severity, fig *code.Figures) rule.Finding {
 	return rule.Finding{
-		Severity: s, About: i.Fixture.ID,
+		Severity: s, About: i.Fixture.ID, Section: fig.Title + " " + fig.Section(islandFigure),
 		Stretches: []rule.Stretch{rule.OnFixture(&i.FixtureView, plan.PartFront, 0, i.Fixture.Width)},
 	}
 }
@@ -107,13 +110,19 @@ func (i island) area() unit.Area { return i.Fixture.Width.Times(i.Fixture.Depth)
 
 // withoutProvision asks for provision where an edition wants no receptacle.
 func (i island) withoutProvision(fig *code.Figures) (f rule.Finding, missed bool) {
+	if o, down := i.banned(fig); o != nil {
+		return i.mayNotBeBelow(o, down, fig), true
+	}
 	if i.Fixture.Provision || len(i.serving(space{0, i.Fixture.Width}, fig)) > 0 {
 		return f, false
 	}
-	f = i.finding(rule.Note)
+	f = i.finding(rule.Note, fig)
 	f.Measured = rule.CountOf(0)
 	f.Message = words.New("rule.counter-reach.provision", "{0} in {1} has no receptacle, and no provision for one is said", i.name(), i.room.Name)
 	f.Why = words.New("rule.counter-reach.provision.why", "{0} asks for none, but for provision to add one later: say on its card what was decided.", fig.Title)
+	if fig.Outlets.IslandWired {
+		f.Why = words.New("rule.counter-reach.provision.wired", "{0} asks for none, but for electrical provision to add one later: say on its card what was decided.", fig.Title)
+	}
 	if below := i.below(fig); below != nil {
 		f.Message = words.New("rule.counter-reach.below", "{0} stands below the counter that it is at and does not serve it", below.Tag)
 		f.Why = words.New("rule.counter-reach.below.why", "{0} counts no receptacle below a counter; it asks for none there, but for provision to add one later.", fig.Title)

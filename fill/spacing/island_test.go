@@ -162,3 +162,51 @@ func TestWhatIsOfferedForAnIsland(t *testing.T) {
 		}
 	}
 }
+
+// TestNoneBelowAnIslandOf2026: no receptacle within 24 in below the top of an island or a
+// peninsula, 210.52(C)(4); and electrical provision where there is none, (C)(2). Both by
+// electricallicenserenewal.com, section 1860. In 2023 one below is a note alone.
+func TestNoneBelowAnIslandOf2026(t *testing.T) {
+	at := func(up float64) func(*ruletest.House, unit.Length) {
+		return func(h *ruletest.House, over unit.Length) {
+			h.Edition = "2026"
+			r := h.Square(plan.UseKitchen, 0, 0, 240, 160)
+			i := r.Island(120, 80, 60, 30)
+			i.Provision = true
+			o := r.Opening("island", plan.Anchor{Host: i.ID, Part: plan.PartFront, Along: ruletest.In(30)}, ruletest.Up(up))
+			o.Height.Value -= over
+		}
+	}
+	const said = "210.52(C)(4), 2026: within 24 in below"
+	ruletest.Edges(t, &spacing.CounterReach, []ruletest.Edge{
+		ruletest.Limit("24 in below", at(12), 0, 1, 0, said),
+		ruletest.Limit("level with the top", at(36), 0, 0, 1, said),
+	})
+	in := func(part plan.Part) func(*ruletest.Room, *plan.Fixture) {
+		return func(r *ruletest.Room, i *plan.Fixture) {
+			r.Opening("island", plan.Anchor{Host: i.ID, Part: part, Along: ruletest.In(12), Out: ruletest.In(15)}, ruletest.Up(30))
+		}
+	}
+	for _, tt := range []struct {
+		name, edition string
+		make          func(*ruletest.Room, *plan.Fixture)
+		want          string
+		section       string
+	}{
+		{"in a side, 2026", "2026", in(plan.PartLeft), "stop", "NEC 2026 210.52(C)(4)"},
+		{"in a side, 2023", "2023", in(plan.PartLeft), "note", "NEC 2023 210.52(C)(2)"},
+		{"none, 2026", "2026", func(*ruletest.Room, *plan.Fixture) {}, "note", "NEC 2026 210.52(C)(2)"},
+		{"none, provided for, 2026", "2026", func(_ *ruletest.Room, i *plan.Fixture) { i.Provision = true }, "", ""},
+		{"in the top, 2026", "2026", in(plan.PartTop), "", ""},
+	} {
+		h := ruletest.New(t)
+		anIsland(tt.edition, 60, 30, tt.make)(h)
+		var severity, section string
+		for _, f := range h.Found(&spacing.CounterReach) {
+			severity, section = f.Severity.String(), f.Section
+		}
+		if severity != tt.want || section != tt.section {
+			t.Errorf("%s: %q by %q, want %q by %q", tt.name, severity, section, tt.want, tt.section)
+		}
+	}
+}

@@ -21,6 +21,7 @@ type Service struct {
 	Added []plan.Opening // what is proposed
 	Edit  edit.Edit      // adds them in one step; nil where none is proposed
 	Left  []rule.Stretch // what no receptacle can be set for
+	Not   words.Text     // why nothing was worked out, or nothing
 }
 
 // ServedLine is a wall space or a counter that lacks receptacles.
@@ -54,6 +55,10 @@ func (l ServedLine) Text() words.Text {
 // their box wants one; then those even about beds and windows; then the most even.
 func Serve(v index.RoomView, fig *code.Figures) Service {
 	s := service{v: v, fig: fig, Service: Service{Room: v.Room}}
+	if !fig.IsConfirmed("wall-reach") || !fig.IsConfirmed("counter-reach") {
+		s.Not = fig.NotConfirmed()
+		return s.Service
+	}
 	if slices.Contains(wallUses, v.Room.Use) {
 		outlets := receptacles(v, fig)
 		for _, r := range wallSpaces(v, fig) {
@@ -158,6 +163,8 @@ func (s *service) finish() {
 // Text tells the proposal in one sentence.
 func (s Service) Text() words.Text {
 	switch {
+	case !s.Not.IsZero():
+		return words.New("serve.not", "{0}: {1}", s.Room.Name, s.Not)
 	case s.Edit != nil && len(s.Added) == 1:
 		return words.New("serve.one", "{0}: one more receptacle is the fewest that serve it", s.Room.Name)
 	case s.Edit != nil:

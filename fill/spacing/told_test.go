@@ -134,7 +134,7 @@ func TestWhatIsToldOfIslands(t *testing.T) {
 			  now island: provision true`
 	ruletest.Tells(t, &spacing.CounterReach, []ruletest.Telling{
 		ruletest.Told("2014", island("2014", 60, 30, nil), `
-			stop, NEC 2014 210.52(C)(1): island in kitchen; 1 of 1
+			stop, NEC 2014 210.52(C)(2) and (3): island in kitchen; 1 of 1
 			The island in kitchen lacks a receptacle
 			Its top is 5' 0" by 2' 6"; receptacles that count stand in its top, at it up to 20 in above, or where the edition has it up to 12 in below.
 			on island front from 0" to 60"
@@ -142,7 +142,7 @@ func TestWhatIsToldOfIslands(t *testing.T) {
 			  now R1 island on island front 30", centre 30" up, PN3`, "210.52(C)(2), 2014: one; half of 12 in below its top"),
 		// 96 by 54 in are 36 ft²: one for 9, and two for the further 27.
 		ruletest.Told("2020, 36 square feet", island("2020", 96, 54, nil), `
-			stop, NEC 2020 210.52(C)(1): island in kitchen; 3 of 3
+			stop, NEC 2020 210.52(C)(2): island in kitchen; 3 of 3
 			The island in kitchen lacks 3 of 3 receptacles
 			Its top is 36 ft²: one receptacle for the first 9 ft² and one for each further 18 ft² or part of it.
 			on island front from 0" to 96"
@@ -151,23 +151,23 @@ func TestWhatIsToldOfIslands(t *testing.T) {
 			  now R2 island on island front 48", centre 30" up, PN3
 			  now R3 island on island front 80", centre 30" up, PN3`, "210.52(C)(2), 2020"),
 		ruletest.Told("2020, one of three", island("2020", 96, 54, front(20, 30)), `
-			stop, NEC 2020 210.52(C)(1): island in kitchen; 2 of 3
+			stop, NEC 2020 210.52(C)(2): island in kitchen; 2 of 3
 			The island in kitchen lacks 2 of 3 receptacles
 			Its top is 36 ft²: one receptacle for the first 9 ft² and one for each further 18 ft² or part of it.
 			on island front from 0" to 96"`, "210.52(C)(2), 2020"),
 		ruletest.Told("2023, none", island("2023", 60, 30, nil), `
-			note, NEC 2023 210.52(C)(1): island in kitchen; 0
+			note, NEC 2023 210.52(C)(2): island in kitchen; 0
 			The island in kitchen has no receptacle, and no provision for one is said
 			NEC 2023 asks for none, but for provision to add one later: say on its card what was decided.`+provide, "210.52(C)(2), 2023"),
 		ruletest.Told("2023, one below the top", island("2023", 60, 30, front(30, 30)), `
-			note, NEC 2023 210.52(C)(1): island in kitchen; 0
+			note, NEC 2023 210.52(C)(2): island in kitchen; 0
 			A stands below the counter that it is at and does not serve it
 			NEC 2023 counts no receptacle below a counter; it asks for none there, but for provision to add one later.`+provide, "210.52(C)(3), 2023"),
 		ruletest.Told("2017, a sink in the middle", island("2017", 100, 30, func(r *ruletest.Room, i *plan.Fixture) {
 			r.InTop(i, plan.FixtureSink, 50, 15, 30, 20)
 			i.Name = "The bar"
 		}), `
-			stop, NEC 2017 210.52(C)(1): island in kitchen; 2 of 2
+			stop, NEC 2017 210.52(C)(2) and (3): island in kitchen; 2 of 2
 			The bar in kitchen lacks 2 of 2 receptacles
 			Its top is 8' 4" by 2' 6"; receptacles that count stand in its top, at it up to 20 in above, or where the edition has it up to 12 in below.
 			on island front from 0" to 100"

@@ -1,7 +1,10 @@
 package visit
 
 import (
+	"strings"
+
 	"studbay/fill"
+	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -22,7 +25,8 @@ func points(ix *index.Index, l List, result fill.Result) (all []Point) {
 	if result.Figures == nil {
 		return nil
 	}
-	section := func(figure string) string { return result.Figures.Section(figure) }
+	fig := result.Figures
+	section := fig.Section
 	var count [columns]int
 	near := 0
 	for _, r := range l.Rooms {
@@ -38,9 +42,9 @@ func points(ix *index.Index, l List, result fill.Result) (all []Point) {
 		}
 	}
 	for _, p := range []Point{
-		{Set, words.New("visit.set.title", "Box fronts: {0}", count[Set]), words.New("visit.set.detail", "even with the finish, or at most {0} behind it where it does not burn", result.Figures.Limit("box-set-back")), section("box-set-back")},
+		{Set, words.New("visit.set.title", "Box fronts: {0}", count[Set]), words.New("visit.set.detail", "even with the finish, or at most {0} behind it where it does not burn", fig.Limit("box-set-back")), section("box-set-back")},
 		{Staple, words.New("visit.staple.title", "First staples: {0}", count[Staple]), words.New("visit.staple.detail", "within {2} in of {0} plastic boxes of one gang without a clamp, within {3} in of {1} others", near, count[Staple]-near, unclamped, usual), "334.30, 314.17"},
-		{Plate, words.New("visit.plate.title", "Plates: {0} boxes on thin walls", count[Plate]), words.New("visit.plate.detail", "where the edge of a hole is nearer than {0} to that of the wood", result.Figures.Limit("hole-edge")), section("hole-edge")},
+		{Plate, words.New("visit.plate.title", "Plates: {0} boxes on thin walls", count[Plate]), words.New("visit.plate.detail", "where the edge of a hole is nearer than {0} to that of the wood", fig.Limit("hole-edge")), section("hole-edge")},
 		{Bond, words.New("visit.bond.title", "Bonded: {0} metal boxes", count[Bond]), words.New("visit.bond.detail", "a ground screw used for nothing else, and a pigtail"), section("bonding")},
 		{Neutral, words.New("visit.neutral.title", "Neutrals: {0} switch boxes", count[Neutral]), words.New("visit.neutral.detail", "a white left long in each, capped where not used"), section("switch-neutral")},
 	} {
@@ -48,7 +52,18 @@ func points(ix *index.Index, l List, result fill.Result) (all []Point) {
 			all = append(all, p)
 		}
 	}
-	return append(all, special(l, section)...)
+	return confirmed(append(all, special(l, section)...), fig)
+}
+
+// confirmed leaves of a point only its title where its figure is not known to be the
+// edition's.
+func confirmed(all []Point, fig *code.Figures) []Point {
+	for i, p := range all {
+		if !fig.IsWhole() && !strings.HasPrefix(p.Section, code.Residential) {
+			all[i].Detail, all[i].Section = fig.NotConfirmed(), ""
+		}
+	}
+	return all
 }
 
 // special are points of some kinds of box, by their tags.

@@ -78,7 +78,16 @@ func (b *book) edition() string {
 	return b.result.Figures.Title
 }
 
+// amended tells what of the edition does not hold here as it stands: local amendments, and
+// how many rules are without confirmed figures.
 func (b *book) amended() words.Text {
+	if n := len(b.result.Unconfirmed()); n > 0 {
+		return words.New("sheet.unconfirmed", "{0}, NOT CHECKED by {1} rules whose figures in it are not confirmed", b.changed(), n)
+	}
+	return b.changed()
+}
+
+func (b *book) changed() words.Text {
 	switch n := b.plan.Amendments.Len(); n {
 	case 0:
 		return words.Text{}

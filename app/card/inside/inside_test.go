@@ -14,7 +14,7 @@ func TestEveryLineOfTheWorkingHasItsPhrase(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range code.Editions() {
+	for _, name := range code.Whole() {
 		figures, err := code.Edition(name)
 		if err != nil {
 			t.Fatal(err)

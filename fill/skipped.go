@@ -1,0 +1,30 @@
+package fill
+
+import (
+	"studbay/fill/code"
+	"studbay/fill/rule"
+	"studbay/plan/words"
+)
+
+// skipped says why figures let nothing be judged by a rule, or nothing where they do: a
+// local amendment turned it off, or the edition is not known to have its figures.
+func skipped(fig *code.Figures, r *rule.Rule) (why words.Text) {
+	if reason, off := fig.Off(r.ID); off {
+		return words.New("looked.why-off", "switched off by a local amendment, {0}", reason)
+	}
+	if !r.IsConfirmed(fig) {
+		return fig.NotConfirmed()
+	}
+	return why
+}
+
+// Unconfirmed lists the rules of which nothing was judged, since their figures in the
+// edition are not confirmed.
+func (r Result) Unconfirmed() (all []*rule.Rule) {
+	for _, one := range Rules {
+		if r.Figures != nil && !one.IsConfirmed(r.Figures) {
+			all = append(all, one)
+		}
+	}
+	return all
+}
