@@ -134,6 +134,7 @@ func kinds() []kind {
 					r.may(&o.Circuit)
 					r.loose(&o.From)
 					r.loose(&o.Was)
+					r.list(&o.Works)
 				},
 				tag: func(o *Opening) *string { return &o.Tag },
 				check: func(o *Opening, a around) error {

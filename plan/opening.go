@@ -26,8 +26,12 @@ type Opening struct {
 	Circuit  ID        `json:"circuit,omitempty"`
 	From     ID        `json:"from,omitempty"`     // another thing on its face that its distance is told from; from version 1.1 on
 	Grounded Answer    `json:"grounded,omitempty"` // whether a grounding conductor is in an old box; from version 1.1 on
-	Note     string    `json:"note,omitempty"`
-	Extra    Extra     `json:"-"`
+	// Works are controls in the order of the gangs that work them, the gang nearest the door
+	// first. What is not among them comes after, in the usual order; one that is not there counts
+	// for nothing. From version 1.1 on.
+	Works []ID   `json:"works,omitempty"`
+	Note  string `json:"note,omitempty"`
+	Extra Extra  `json:"-"`
 }
 
 // Key returns the opening's ID.
@@ -201,7 +205,7 @@ func (o *Opening) checkFields() error {
 	case o.Gangs < 0 || o.Gangs > maxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
 	}
-	if err := checkDevices(o); err != nil {
+	if err := firstOf(checkDevices(o), checkWorks(o)); err != nil {
 		return err
 	}
 	if err := In("/contents", o.Contents.check(o.text())); err != nil {
@@ -230,6 +234,19 @@ func checkDevices(o *Opening) error {
 		if d.Kind == "" || !switched || d.Gangs < 0 || d.Gangs > maxGangs || !isWire(int(d.Size)) {
 			return Refuse(nil, "device", "device {1} of {0} has a field out of bounds", o.text(), i+1).At(fmt.Sprintf("/devices/%d", i))
 		}
+	}
+	return nil
+}
+
+// checkWorks holds the order of gangs to controls, each once. Whether they are there is not
+// asked: a copy of an opening is put down before the controls that it names.
+func checkWorks(o *Opening) error {
+	seen := map[ID]bool{}
+	for i, id := range o.Works {
+		if id.Kind() != KindControl || seen[id] || i >= maxItems {
+			return Refuse(nil, "works", "the order of the gangs of {0} has a line that is no control, or stands twice", o.text()).At(fmt.Sprintf("/works/%d", i))
+		}
+		seen[id] = true
 	}
 	return nil
 }

@@ -7,6 +7,7 @@ import (
 	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/part"
+	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/words"
@@ -100,4 +101,48 @@ func inControls(s bind.Subject[plan.Opening]) bind.Row {
 		}
 		return s.Say("control.row", "Control {0}: {1} → {2}", x.Letter, tagsOf(s.Context, x.Switches), tagsOf(s.Context, x.Loads))
 	})
+}
+
+// gangsInOrder are rows for a box that works several controls: what each of its gangs works,
+// from the one nearest the door on. Another choice in one puts what was there where that came
+// from.
+func gangsInOrder(s opening) bind.Row {
+	works := func() []*plan.Control {
+		if box, ok := wire.BoxOf(s.Index, s.ID()); ok {
+			return wire.InOrder(s.Index, box.Opening, wire.Works(s.Index)[s.ID()])
+		}
+		return nil
+	}
+	gangs := func() int {
+		if n := len(works()); n > 1 {
+			return n
+		}
+		return 0
+	}
+	return bind.List(look.Grid, bind.ByPlace(gangs), func(n int) bind.Row {
+		at := bind.One(func() plan.ID {
+			if all := works(); n < len(all) {
+				return all[n].ID
+			}
+			return ""
+		}, func(id plan.ID) edit.Edit { return wire.PutInGang(s.Index, s.ID(), n, id) })
+		return bind.Choice(s.Context, gangLabel(s, n), "", at, func() (options []bind.Option[plan.ID]) {
+			for _, c := range works() {
+				options = append(options, bind.Option[plan.ID]{Value: c.ID, Text: words.New("control.in-gang", "Control {0}: {1}", c.Letter, tagsOf(s.Context, c.Loads))})
+			}
+			return options
+		})
+	})
+}
+
+// gangLabel names a gang by its number, the first by where it is too.
+func gangLabel(s opening, n int) string {
+	box, _ := wire.BoxOf(s.Index, s.ID())
+	switch {
+	case n > 0:
+		return s.Say("control.gang", "Gang {0} works", n+1)
+	case box.Door == nil:
+		return s.Say("control.gang-end", "Gang 1, at the {0}, works", box.End())
+	}
+	return s.Say("control.gang-door", "Gang 1, at the {0} by the door, works", box.End())
 }

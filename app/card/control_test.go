@@ -57,6 +57,28 @@ func pick(t *testing.T, c *look.Choice, words string) {
 	t.Fatalf("%s has no option %q", c.Label(), words)
 }
 
+// TestGangsAreOrderedOnTheCard: of a box that works two controls, another choice for the first
+// gang puts what it worked on the second, as one step.
+func TestGangsAreOrderedOnTheCard(t *testing.T) {
+	d := lit(t)
+	second := plan.Control{ID: "tbaaaaaaa", Letter: "b", Switches: []plan.ID{theSwitch}, Loads: []plan.ID{plug}}
+	if err := d.history.Do(edit.Add{Thing: &second}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{theSwitch})
+	pick(t, choiceNamed(t, c, "Gang 2 works"), "Control a: ")
+	o, _ := d.history.Plan().Opening(theSwitch)
+	if want := []plan.ID{second.ID, theControl}; !slices.Equal(o.Works, want) {
+		t.Errorf("its gangs work %v, want %v", o.Works, want)
+	}
+	c.Show(d.context())
+	for _, o := range choiceNamed(t, c, "Gang 2 works").Options() {
+		if o.Now != strings.HasPrefix(o.Label, "Control a: ") {
+			t.Errorf("gang 2: %q is shown: %v", o.Label, o.Now)
+		}
+	}
+}
+
 func TestControlCardAddsAndDrops(t *testing.T) {
 	d := lit(t)
 	c := For(d.context(), []plan.ID{theControl})

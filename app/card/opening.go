@@ -35,6 +35,7 @@ var openingPage = page[plan.Opening]{
 		inPair,
 		fateRow,
 		inControls,
+		gangsInOrder,
 	},
 	more: []bind.Maker[plan.Opening]{
 		openingPlace.others,

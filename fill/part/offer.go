@@ -56,6 +56,11 @@ func (c *Catalogue) Devices(also ...string) (names []string) {
 	return names
 }
 
+// IsSwitch reports whether a device is what a kind of switch has on its yokes.
+func (c *Catalogue) IsSwitch(device string) bool {
+	return slices.ContainsFunc(c.Kinds, func(k *Kind) bool { return k.Family == Switch && k.Device == device })
+}
+
 // SwitchesOrLoads returns the openings of a plan that are switches, or those that a switch
 // may serve, by their tags.
 func SwitchesOrLoads(p plan.Plan, switches bool) (all []*plan.Opening) {

@@ -4,10 +4,13 @@ import (
 	"cmp"
 	"slices"
 
+	"studbay/fill/boxes"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/index"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // SwitchBox is a box of switches with what each of them works.
@@ -18,22 +21,27 @@ type SwitchBox struct {
 	// none, and FromRight says that the gang nearest to it is the one at the right.
 	Door      *plan.Break
 	FromRight bool
-	// Gangs holds the control of each gang in turn, the gang nearest the door first, without a
-	// door the one at the left; nil where nobody says what it works. A box works more controls
-	// than it has gangs where somebody says so.
-	Gangs []*plan.Control
+	// Gangs are in turn, the one nearest the door first, without a door the one at the left:
+	// switches before what is in the box beside them. A box works more controls than it has
+	// gangs where somebody says so.
+	Gangs []Gang
+	// IsOrdered says that the user gave the order of all it works; else it is the usual one,
+	// as far as it is not said.
+	IsOrdered bool
 }
 
-// SwitchBoxes lists the boxes of switches in the walls of a level, by their tags. No order of
-// gangs is stored: what lights the room that the box is in comes nearest the door (common
-// practice), then what lights others, by the letters of the controls.
+// Gang is one device of a box of switches.
+type Gang struct {
+	Control *plan.Control // that it works; nil where nobody says
+	Beside  string        // what else sits there, by the name of its device; empty: a switch
+}
+
+// SwitchBoxes lists the boxes of switches in the walls of a level, by their tags. Each works
+// its controls in the order that its opening tells; what that leaves out comes as is usual:
+// what lights the room that the box is in nearest the door (common practice), then what
+// lights others, by the letters of the controls.
 func SwitchBoxes(ix *index.Index, level *plan.Level) (all []SwitchBox) {
-	works := map[plan.ID][]*plan.Control{}
-	for c := range ix.Plan().Controls.All() {
-		for _, id := range c.Switches {
-			works[id] = append(works[id], c)
-		}
-	}
+	works := worksOf(ix.Plan())
 	for r := range level.Rooms.All() {
 		view, ok := ix.RoomView(r.ID)
 		if !ok {
@@ -41,12 +49,9 @@ func SwitchBoxes(ix *index.Index, level *plan.Level) (all []SwitchBox) {
 		}
 		for i := range view.Sides {
 			for _, o := range view.Sides[i].Openings {
-				if k := part.All().Kind(o.Kind); k == nil || k.Family != part.Switch || !o.IsInUse() {
-					continue
+				if isSwitchBox(o) {
+					all = append(all, boxOf(ix, view.Room, &view.Sides[i], o, works[o.ID]))
 				}
-				box := SwitchBox{Opening: o, Room: r, Gangs: inGangs(ix, r, works[o.ID], o.Gangs)}
-				box.Door, box.FromRight = nearestDoor(view.Sides[i].Cuts, o.At.Along)
-				all = append(all, box)
 			}
 		}
 	}
@@ -54,12 +59,84 @@ func SwitchBoxes(ix *index.Index, level *plan.Level) (all []SwitchBox) {
 	return all
 }
 
-// inGangs orders the controls of a box of so many gangs.
-func inGangs(ix *index.Index, room *plan.Room, works []*plan.Control, gangs int) []*plan.Control {
+// BoxOf returns the box of switches that an opening is. It reports false where it is none, or
+// is in no wall.
+func BoxOf(ix *index.Index, opening plan.ID) (SwitchBox, bool) {
+	o, _ := ix.Plan().Opening(opening)
+	if o == nil || !isSwitchBox(o) {
+		return SwitchBox{}, false
+	}
+	ref, ok := ix.Side(o.At.Host)
+	if !ok {
+		return SwitchBox{}, false
+	}
+	view, _ := ix.RoomView(ref.Room.ID)
+	return boxOf(ix, view.Room, &view.Sides[ref.At], o, worksOf(ix.Plan())[opening]), true
+}
+
+func boxOf(ix *index.Index, r *plan.Room, side *index.SideView, o *plan.Opening, works []*plan.Control) SwitchBox {
+	controls := InOrder(ix, o, works)
+	isUnsaid := func(c *plan.Control) bool { return !slices.Contains(o.Works, c.ID) }
+	box := SwitchBox{Opening: o, Room: r, Gangs: inGangs(o, controls), IsOrdered: len(controls) < 2 || !slices.ContainsFunc(controls, isUnsaid)}
+	box.Door, box.FromRight = nearestDoor(side.Cuts, o.At.Along)
+	return box
+}
+
+// End says where the first gang is.
+func (b SwitchBox) End() words.Text {
+	if b.FromRight {
+		return words.New("list.gang-right", "right")
+	}
+	return words.New("list.gang-left", "left")
+}
+
+func isSwitchBox(o *plan.Opening) bool {
+	k := part.All().Kind(o.Kind)
+	return k != nil && k.Family == part.Switch && o.IsInUse()
+}
+
+// Works lists the controls that each opening of a plan works, in the order of its gangs.
+func Works(ix *index.Index) map[plan.ID][]*plan.Control {
+	all := worksOf(ix.Plan())
+	for id, controls := range all {
+		if o, _ := ix.Plan().Opening(id); o != nil {
+			all[id] = InOrder(ix, o, controls)
+		}
+	}
+	return all
+}
+
+// worksOf lists them by ID.
+func worksOf(p plan.Plan) map[plan.ID][]*plan.Control {
+	works := map[plan.ID][]*plan.Control{}
+	for c := range p.Controls.All() {
+		for _, id := range c.Switches {
+			works[id] = append(works[id], c)
+		}
+	}
+	return works
+}
+
+// InOrder returns what an opening works in the order of its gangs.
+func InOrder(ix *index.Index, o *plan.Opening, works []*plan.Control) []*plan.Control {
+	if len(works) < 2 {
+		return works
+	}
+	place, _ := ix.Place(o.At)
+	told := func(c *plan.Control) int {
+		if i := slices.Index(o.Works, c.ID); i >= 0 {
+			return i
+		}
+		return len(o.Works)
+	}
 	elsewhere := func(c *plan.Control) int {
 		if slices.ContainsFunc(c.Loads, func(id plan.ID) bool {
-			v, ok := ix.OpeningView(id)
-			return ok && v.Room != nil && v.Room.ID == room.ID
+			load, _ := ix.Plan().Opening(id)
+			if load == nil {
+				return false
+			}
+			at, _ := ix.Place(load.At)
+			return at.Room != nil && at.Room == place.Room
 		}) {
 			return 0
 		}
@@ -67,12 +144,47 @@ func inGangs(ix *index.Index, room *plan.Room, works []*plan.Control, gangs int)
 	}
 	all := slices.Clone(works)
 	slices.SortStableFunc(all, func(a, b *plan.Control) int {
-		return cmp.Or(cmp.Compare(elsewhere(a), elsewhere(b)), cmp.Compare(a.Letter, b.Letter), cmp.Compare(a.ID, b.ID))
+		return cmp.Or(cmp.Compare(told(a), told(b)), cmp.Compare(elsewhere(a), elsewhere(b)), cmp.Compare(a.Letter, b.Letter), cmp.Compare(a.ID, b.ID))
 	})
-	for len(all) < gangs {
-		all = append(all, nil)
-	}
 	return all
+}
+
+// inGangs puts what an opening works on its switches, and what else is in the box after them.
+func inGangs(o *plan.Opening, works []*plan.Control) (all []Gang) {
+	switches, beside := 0, []Gang(nil)
+	for _, d := range boxes.DevicesOf(o) {
+		if !part.All().IsSwitch(d.Kind) {
+			beside = append(beside, Gang{Beside: d.Kind})
+		} else {
+			switches++
+		}
+	}
+	switches = max(switches, o.Gangs-len(beside))
+	for _, c := range works {
+		all = append(all, Gang{Control: c})
+	}
+	for len(all) < switches {
+		all = append(all, Gang{})
+	}
+	return append(all, beside...)
+}
+
+// PutInGang is the edit by which the gang of a number, from 0 on, works a control of its box,
+// and what it worked is worked by the gang that the control comes from.
+func PutInGang(ix *index.Index, opening plan.ID, gang int, control plan.ID) edit.Edit {
+	o, _ := ix.Plan().Opening(opening)
+	if o == nil {
+		return edit.Steps{}
+	}
+	now := *o
+	now.Works = nil
+	for _, c := range Works(ix)[opening] {
+		now.Works = append(now.Works, c.ID)
+	}
+	if from := slices.Index(now.Works, control); from >= 0 && gang < len(now.Works) {
+		now.Works[from], now.Works[gang] = now.Works[gang], now.Works[from]
+	}
+	return edit.Steps{Label: words.New("edit.gangs", "Order the gangs of {0}", o.Tag), Edits: []edit.Edit{edit.Change{Thing: &now}}}
 }
 
 // nearestDoor returns the way out of a face that is nearest to a place on it, and whether that

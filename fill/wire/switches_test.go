@@ -59,23 +59,55 @@ func TestSwitchBoxes(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	var got []string
+	got := toldOf(p)
+	want := []string{"D1 in Den door baaaaaaaa right true b a -", "D2 in Den - -", "D10 in Den door bcaaaaaaa right false b"}
+	if fmt.Sprint(got) != fmt.Sprint(want) {
+		t.Errorf("%v, want %v", got, want)
+	}
+
+	// The order that the user gives goes before the usual one, and what is no switch is none.
+	if p, err = wire.PutInGang(index.New(p), "oaaaaaaaa", 0, "taaaaaaaa").Apply(p); err != nil {
+		t.Fatal(err)
+	}
+	box, _ := p.Opening("obaaaaaaa")
+	beside := *box
+	beside.Devices = []plan.Device{{Kind: "duplex receptacle"}, {Kind: "one-pole switch"}}
+	if p, err = (edit.Change{Thing: &beside}).Apply(p); err != nil {
+		t.Fatal(err)
+	}
+	got, want = toldOf(p), []string{"D1 in Den door baaaaaaaa right true a b -", "D2 in Den - (duplex receptacle)", "D10 in Den door bcaaaaaaa right false b"}
+	if fmt.Sprint(got) != fmt.Sprint(want) {
+		t.Errorf("ordered: %v, want %v", got, want)
+	}
+	for _, b := range wire.SwitchBoxes(index.New(p), p.Levels[0]) {
+		if want := b.Opening.Tag != "D1" || len(b.Opening.Works) == 2; b.IsOrdered != want {
+			t.Errorf("%s is ordered: %v", b.Opening.Tag, b.IsOrdered)
+		}
+	}
+	gone := p.Without("taaaaaaaa")
+	if o, _ := gone.Opening("oaaaaaaaa"); fmt.Sprint(o.Works) != "[tbaaaaaaa]" {
+		t.Errorf("a control that is removed stays in the order: %v", o.Works)
+	}
+}
+
+// toldOf writes each box of switches of a plan in a line.
+func toldOf(p plan.Plan) (got []string) {
 	for _, b := range wire.SwitchBoxes(index.New(p), p.Levels[0]) {
 		line := b.Opening.Tag + " in " + b.Room.Name
 		if b.Door != nil {
 			line += fmt.Sprintf(" door %s right %v", b.Door.ID, b.FromRight)
 		}
-		for _, c := range b.Gangs {
-			if c == nil {
+		for _, g := range b.Gangs {
+			switch {
+			case g.Control != nil:
+				line += " " + g.Control.Letter
+			case g.Beside != "":
+				line += " (" + g.Beside + ")"
+			default:
 				line += " -"
-			} else {
-				line += " " + c.Letter
 			}
 		}
 		got = append(got, line)
 	}
-	want := []string{"D1 in Den door baaaaaaaa right true b a -", "D2 in Den - -", "D10 in Den door bcaaaaaaa right false b"}
-	if fmt.Sprint(got) != fmt.Sprint(want) {
-		t.Errorf("%v, want %v", got, want)
-	}
+	return got
 }

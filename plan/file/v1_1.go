@@ -14,7 +14,7 @@ import (
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
 // places, trim and lath; the year a house was built; existing cables, and what of a box is
-// known in part; the pairs of openings; and wishes, the client's word. Without them each
+// known in part; in which order the gangs of a box work controls; the pairs of openings; and wishes, the client's word. Without them each
 // means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
@@ -102,7 +102,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid || o.Was != "" || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.Grounded != plan.Unsaid || o.Was != "" || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

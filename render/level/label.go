@@ -1,6 +1,7 @@
 package level
 
 import (
+	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/render"
 	"studbay/render/draft"
@@ -66,18 +67,26 @@ func (d *drawing) keepOffWalls() {
 	}
 }
 
-// controlLetters returns the letters of the controls that each opening is part of.
+// controlLetters returns the letters of the controls that each opening is part of: those of
+// what it works in the order of its gangs, then those of what works it.
 func (d *drawing) controlLetters() map[plan.ID]string {
-	letters := map[plan.ID]string{}
+	letters, works := map[plan.ID]string{}, map[plan.ID][]*plan.Control{}
 	for _, c := range d.joins {
-		if c.Letter == "" {
-			continue
+		for _, id := range c.Switches {
+			if d.places[id] != nil {
+				works[id] = append(works[id], c)
+			}
 		}
-		for _, ids := range [][]plan.ID{c.Switches, c.Loads} {
-			for _, id := range ids {
-				if d.places[id] != nil {
-					letters[id] = joinedText(letters[id], c.Letter)
-				}
+	}
+	for id, controls := range works {
+		for _, c := range wire.InOrder(d.Index, d.places[id].opening, controls) {
+			letters[id] = joinedText(letters[id], c.Letter)
+		}
+	}
+	for _, c := range d.joins {
+		for _, id := range c.Loads {
+			if d.places[id] != nil {
+				letters[id] = joinedText(letters[id], c.Letter)
 			}
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/frame"
 	"studbay/fill/rule"
+	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -27,13 +28,10 @@ type known struct {
 func gather(ix *index.Index, result fill.Result) *known {
 	p := ix.Plan()
 	k := &known{
-		index: ix, plan: p, serves: map[plan.ID][]*plan.Control{}, served: map[plan.ID][]*plan.Control{},
+		index: ix, plan: p, serves: wire.Works(ix), served: map[plan.ID][]*plan.Control{},
 		findings: map[plan.ID][]rule.Finding{}, notChecked: result.NotChecked(),
 	}
 	for c := range p.Controls.All() {
-		for _, id := range c.Switches {
-			k.serves[id] = append(k.serves[id], c)
-		}
 		for _, id := range c.Loads {
 			k.served[id] = append(k.served[id], c)
 		}

@@ -15,14 +15,18 @@ func (l *Lists) switches() (t Table) {
 	t.Columns = []Column{
 		{"tag", words.New("list.switch-box", "Box"), Text}, {"room", words.New("list.room", "Room"), Text},
 		{"gang", words.New("list.gang", "Gang"), Text}, {"letter", words.New("list.letter", "Letter"), Text},
-		{"works", words.New("list.works", "Works"), Text}, {"also", words.New("list.also", "Also from"), Text}, {"label", words.New("list.label", "Label in the box"), Text},
+		{"works", words.New("list.works", "Works"), Text}, {"also", words.New("list.also", "Also from"), Text},
+		{"order", words.New("list.order", "Order"), Text}, {"label", words.New("list.label", "Label in the box"), Text},
 	}
 	for _, level := range l.Index.Plan().Levels {
 		for _, box := range wire.SwitchBoxes(l.Index, level) {
-			for n, c := range box.Gangs {
-				row := []Cell{TextOf(box.Opening.Tag), TextOf(box.Room.Name), l.gang(box, n), {}, l.say(words.New("list.unsaid", "nobody says what")), {}, {}}
-				if c != nil {
-					row[3], row[4], row[5], row[6] = TextOf(c.Letter), TextOf(l.tags(c.Loads, "")), TextOf(l.tags(c.Switches, box.Opening.ID)), TextOf(l.label(c))
+			for n, g := range box.Gangs {
+				row := []Cell{TextOf(box.Opening.Tag), TextOf(box.Room.Name), l.gang(box, n), {}, l.say(words.New("list.unsaid", "nobody says what")), {}, {}, {}}
+				switch c := g.Control; {
+				case c != nil:
+					row[3], row[4], row[5], row[6], row[7] = TextOf(c.Letter), TextOf(l.tags(c.Loads, "")), TextOf(l.tags(c.Switches, box.Opening.ID)), l.order(box), TextOf(l.label(c))
+				case g.Beside != "":
+					row[4] = l.say(words.New("list.beside", "none: {0}", part.DeviceText(g.Beside)))
 				}
 				t.Rows = append(t.Rows, Row{Of: box.Opening.ID, Cells: row})
 			}
@@ -36,17 +40,24 @@ func (l *Lists) gang(box wire.SwitchBox, n int) Cell {
 	if len(box.Gangs) < 2 {
 		return Cell{}
 	}
-	end := words.New("list.gang-left", "left")
-	if box.FromRight {
-		end = words.New("list.gang-right", "right")
-	}
 	switch {
 	case n > 0:
 		return NumberOf(n + 1)
 	case box.Door == nil:
-		return l.say(words.New("list.gang-end", "1, {0}", end))
+		return l.say(words.New("list.gang-end", "1, {0}", box.End()))
 	}
-	return l.say(words.New("list.gang-door", "1, {0}, by the door", end))
+	return l.say(words.New("list.gang-door", "1, {0}, by the door", box.End()))
+}
+
+// order says who told which gang works what, where there is more than one.
+func (l *Lists) order(box wire.SwitchBox) Cell {
+	switch {
+	case len(box.Gangs) < 2:
+		return Cell{}
+	case box.IsOrdered:
+		return l.say(words.New("list.order-said", "as set"))
+	}
+	return l.say(words.New("list.order-usual", "assumed"))
 }
 
 // tags lists openings by their tags, but for one.

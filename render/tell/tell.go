@@ -12,6 +12,7 @@ import (
 	"studbay/fill/flat"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -62,8 +63,8 @@ func Room(ix *index.Index, room plan.ID) (all []Opening) {
 		return nil
 	}
 	t := teller{ix: ix, view: view, works: map[plan.ID][]plan.ID{}}
-	for c := range ix.Plan().Controls.All() {
-		for _, id := range c.Switches {
+	for id, controls := range wire.Works(ix) {
+		for _, c := range controls {
 			t.works[id] = append(t.works[id], c.Loads...)
 		}
 	}

@@ -122,7 +122,7 @@ func (b *Book) Cuttings() error {
 var listWidths = map[string]float64{
 	"serves": 0, "kind": 0, "label": 0,
 	"from": 13, "to": 13, "level": 18, "rise": 18, "ends": 16, "drilled": 18, "length": 18, "source": 24,
-	"tag": 11, "room": 24, "gang": 24, "letter": 11, "works": 26, "also": 17,
+	"tag": 11, "room": 24, "gang": 24, "letter": 11, "works": 24, "also": 16, "order": 16,
 }
 
 // listColumns are those of a list on paper: what is text takes what is left.
