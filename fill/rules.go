@@ -82,6 +82,7 @@ var Rules = []*rule.Rule{
 	&remodel.FindStud,
 	&remodel.OldBox,
 	&remodel.CableEnd,
+	&remodel.FishedCable,
 	&remodel.OldGround,
 	&remodel.OldSupply,
 	&open.Decision,

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -41,9 +42,39 @@ type Cable struct {
 	Existing   bool        `json:"existing,omitempty"` // in the wall already; from version 1.1 on
 	// GroundUnseen tells that nobody has looked whether it carries a grounding conductor;
 	// none is counted then. From version 1.1 on.
-	GroundUnseen bool   `json:"groundUnseen,omitempty"`
-	Note         string `json:"note,omitempty"`
-	Extra        Extra  `json:"-"`
+	GroundUnseen bool `json:"groundUnseen,omitempty"`
+	// Way is how it gets out of the bays of walls that stay closed, as the user names it; from
+	// version 1.1 on.
+	Way   CableWay `json:"way,omitempty"`
+	Note  string   `json:"note,omitempty"`
+	Extra Extra    `json:"-"`
+}
+
+// CableWay is where a cable that is fished leaves the bays of walls that stay closed.
+type CableWay string
+
+// The ways. The empty one is not named.
+const (
+	WayUnsaid    CableWay = ""
+	WayAttic     CableWay = "attic"  // up each bay, and over the ceiling
+	WayCellar    CableWay = "cellar" // down each bay, and under the floor
+	WayOpenParts CableWay = "opened" // through a part that is laid open
+)
+
+// CableWays are all of them.
+var CableWays = []CableWay{WayUnsaid, WayAttic, WayCellar, WayOpenParts}
+
+// Text returns the way, as people say it.
+func (w CableWay) Text() words.Text {
+	switch w {
+	case WayAttic:
+		return words.New("cable.way.attic", "up, over the ceiling")
+	case WayCellar:
+		return words.New("cable.way.cellar", "down, under the floor")
+	case WayOpenParts:
+		return words.New("cable.way.opened", "through what is opened")
+	}
+	return words.New("cable.way.unsaid", "not said")
 }
 
 // Key returns the cable's ID.
@@ -129,6 +160,8 @@ func (p Plan) checkCable(c *Cable) error {
 		return Refuse(nil, "cable-size", "a cable needs a wire size").At("/size")
 	case min(c.FromSpace, c.ToSpace) < 0 || max(c.FromSpace, c.ToSpace) > maxSpaces:
 		return Refuse(nil, "cable-space", "a cable enters space 1 to {0} of a parted box", maxSpaces)
+	case !slices.Contains(CableWays, c.Way):
+		return Refuse(nil, "cable-way", "a cable goes an unknown way “{0}”", string(c.Way)).At("/way")
 	case c.Wires < 1 || c.Wires > 100:
 		return Refuse(nil, "cable-wires", "a cable has 1 to 100 insulated conductors, not {0}", c.Wires).At("/wires")
 	}

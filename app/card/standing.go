@@ -5,6 +5,7 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/fill/boxes"
+	"studbay/fill/fish"
 	"studbay/fill/part"
 	"studbay/fill/remodel"
 	"studbay/plan"
@@ -173,6 +174,23 @@ var cableGround = bind.ChoiceOn(words.New("cable.ground", "Ground"), func(s bind
 		{Value: plan.Unsaid, Text: words.New("answer.unseen", "not known")},
 	}
 })
+
+// cableWay names where a cable that is fished leaves the bays of closed walls.
+func cableWay(s bind.Subject[plan.Cable]) bind.Row {
+	s = s.Only(func(x plan.Cable) bool {
+		f := fish.Of(s.Index, &x)
+		return f.Is() && !f.InBay && !f.ByCeiling
+	})
+	if !s.Has() {
+		return bind.Row{}
+	}
+	way := bind.Told(s, func(x plan.Cable) plan.CableWay { return x.Way }, func(x plan.Cable, to plan.CableWay) edit.Edit {
+		return edit.SetWay{ID: x.ID, Way: to}
+	})
+	return bind.Choice(s.Context, s.Say("cable.way", "Way through closed walls"), "", way, func() []bind.Option[plan.CableWay] {
+		return bind.Options(plan.CableWays...)
+	})
+}
 
 // seenRow is how many cables were seen in a box that is known in part.
 func seenRow(s opening) bind.Row {

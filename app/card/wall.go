@@ -105,7 +105,10 @@ func workings(s opening, c cut.Cut) fyne.CanvasObject {
 	if b := c.Hold.Block; b != nil {
 		say(s.Say("in-wall.block", "The block between the studs is cut {0} long and set {1} back; it takes {2}.", words.Height(b.Length), words.Height(b.SetBack), words.Height(b.Deep())))
 	}
-	if box := frame.BoxOf(c.Opening.Assembly); box != nil {
+	switch box := frame.BoxOf(c.Opening.Assembly); {
+	case c.IsClosed():
+		say(s.Say("in-wall.fished", "Cables are fished, held by the box’s clamp (NEC 334.30(B)(1))."))
+	case box != nil:
 		say(s.Say("in-wall.staple", "Nonmetallic cable is fastened within {0} of this box (NEC 334.30, 314.17).", words.Height(frame.StapleWithin(box))))
 	}
 	if c.Hold.HasBay && c.Hold.Bay.Left != nil && c.Hold.Bay.Right != nil {

@@ -28,6 +28,7 @@ var cableRows = []bind.Maker[plan.Cable]{
 	bind.FieldOf(words.New("cable.wires", "Insulated conductors"), func(x *plan.Cable) *int { return &x.Wires }, bind.Counts),
 	cableGround,
 	cableIs,
+	cableWay,
 }
 
 // spaceRow is the choice of the space that a cable enters at an end whose box barriers part.

@@ -16,7 +16,7 @@ import (
 // light has no end yet, a fire block is behind the place of one receptacle and nobody has
 // looked behind others, the new receptacles hang on an old cable of which nobody knows
 // whether it carries a ground, studs past the last reading are to be found, nobody has read
-// the breaker, and there is no smoke alarm.
+// the breaker, nobody says which way one cable goes, and there is no smoke alarm.
 func Farmhouse() (plan.Plan, error) {
 	b := &builder{seed: "farmhouse bedroom"}
 	b.p = plan.New("Farmhouse bedroom", b.id(plan.KindLevel))
@@ -140,6 +140,11 @@ func (f *farmhouse) planned() {
 	corner := put("duplex", f.bed.on(2, 110), up(16))
 	f.run(f.wiring, 14, 2, f.old, first, second, far, corner)
 	f.run(f.wiring, 14, 2, f.old, window, patch)
+	for c := range f.p.Cables.All() { // the attic floor is up; the way to the strip is not settled
+		if !c.Existing && c.To != patch {
+			f.do(edit.SetWay{ID: c.ID, Way: plan.WayAttic})
+		}
+	}
 	source := f.opening("junction", f.hall.on(0, 20), f.wiring, func(o *plan.Opening) { o.Status, o.Assembly = plan.StatusExisting, plan.Assembly{} }, up(16))
 	f.cable(source, f.old, plan.Unsaid)
 }

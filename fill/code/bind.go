@@ -55,6 +55,7 @@ var fillAndSpacing = []binding{
 	{name: "bonding", unit: "cite", set: cited},
 	{name: "fan-box", unit: "cite", set: cited},
 	{name: "grounding-extended", unit: "cite", set: cited},
+	{name: "cable-fished", unit: "cite", set: cited},
 	{name: "luminaire-supply", unit: "cite", set: cited},
 	{name: "accessible", unit: "cite", set: cited},
 	ofLength("box-set-back", func(f *Figures) *unit.Length { return &f.Build.SetBack }),

@@ -13,7 +13,8 @@ const Touching = unit.Inch / 32
 // Way says how a box is held.
 type Way string
 
-// The ways. The empty one is not known: no box is chosen or nobody tells the framing.
+// The ways. The empty one is not known: no box is chosen, nobody tells the framing, or the
+// wall stays closed to what holds the box.
 const (
 	NotHeld     Way = ""
 	ByNailLeft  Way = "nail-left" // on the stud at its left
@@ -88,7 +89,7 @@ func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
 	if h.By != ByBlock {
 		return h
 	}
-	if !h.HasBay {
+	if !h.HasBay || f.Side.ConditionAt(o.At.Along) == plan.ConditionClosed {
 		h.By = NotHeld
 		return h
 	}
@@ -163,7 +164,7 @@ func (f Face) blockFor(o *plan.Opening, bay Bay, rect Rect) *Block {
 	if !ok {
 		return nil
 	}
-	b := &Block{Length: bay.Clear(), SetBack: body.InFraming(SetProud(f.Side)), Flat: true}
+	b := &Block{Length: bay.Clear(), SetBack: body.InFraming(SetProud(f.Side.At(o.At.Along))), Flat: true}
 	framing := f.FramingAt(o.At.Along)
 	high, deep := EdgeDeep, FlatDeep
 	b.Over, b.KnowsDepth = b.SetBack+deep-framing, framing > 0

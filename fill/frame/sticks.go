@@ -33,7 +33,8 @@ func (s Stick) FromSubfloor() unit.Length { return s.Bottom + s.Floor }
 func (s Stick) BlockFromSubfloor() unit.Length { return s.Block + s.Floor }
 
 // Sticks lists the sticks of a level, one for each height of the bottom of its new boxes on
-// walls, each thickness of floor and each place of a block below them, the lowest first.
+// walls, each thickness of floor and each place of a block below them, the lowest first. In walls that
+// stay closed nothing is set on a stick.
 func Sticks(ix *index.Index, level *plan.Level) (all []Stick) {
 	type key struct {
 		bottom, center, floor, block unit.Length
@@ -48,7 +49,7 @@ func Sticks(ix *index.Index, level *plan.Level) (all []Stick) {
 		for i := range v.Sides {
 			w := WallIn(&v.Sides[i], r)
 			for _, b := range w.Boxes {
-				if b.Opening.Status != plan.StatusNew || b.Box == nil || b.Box.Mounting == part.InFloor {
+				if b.Opening.Status != plan.StatusNew || b.Box == nil || b.Box.Mounting == part.InFloor || b.IsClosed() {
 					continue
 				}
 				k := key{bottom: b.Bottom, center: (b.Bottom + b.Top) / 2, floor: r.FloorThickness()}

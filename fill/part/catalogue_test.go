@@ -230,7 +230,7 @@ func TestSpoiledTablesNameTheirPlace(t *testing.T) {
 		{"a slider without panels", "breaks.csv", "fixed moving", "", "breaks.csv:3: panels: panels are wanted"},
 		{"a fit of no box", "catalogue/fit.csv", "pn1-18,1,", "pn1-19,1,", `catalogue/fit.csv:2: box: no box "pn1-19"`},
 		{"a clamp on a box that is nailed", "catalogue/fit.csv", "pn1-18,1,,,", "pn1-18,1,1/4,1,", "catalogue/fit.csv:2: clamp_max_in: a range is wanted for an old-work box"},
-		{"a listing without a source", "catalogue/fit.csv", "pn1-18,1,,,,", "pn1-18,1,,,2 h,", "catalogue/fit.csv:2: listing: a listing is wanted with its source"},
+		{"a listing without a source", "catalogue/fit.csv", "pn1-18,1,,,,,,", "pn1-18,1,,,,,2 h,", "catalogue/fit.csv:2: listing: a listing is wanted with its source"},
 		{"a word for no kind", "synonyms.csv", "duplex,en,outlet\n", "duplexes,en,outlet\n", `synonyms.csv:2: kind: no kind "duplexes"`},
 		{"a word of no language", "synonyms.csv", "duplex,en,outlet\n", "duplex,fr,prise\n", `synonyms.csv:2: language: "fr"`},
 		{"no word at all", "synonyms.csv", "duplex,en,outlet\n", "duplex,en,--\n", `synonyms.csv:2: word: "--"`},

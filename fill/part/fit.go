@@ -14,12 +14,18 @@ type Fit struct {
 	ProudMax unit.Length // how far one without a ring may stand out from the studs
 	// ClampMin and ClampMax are the finish that an old-work box grips, both included.
 	ClampMin, ClampMax unit.Length
-	Listing            string // for fire-resistance rated walls, as its maker names it; empty: none known
+	// Wings is how much clear room at either side an old-work box wants for its wings and
+	// ears, up to the studs.
+	Wings unit.Length
+	// GripsCable tells a box whose molded tabs hold a cable, though they are no clamp that
+	// 314.16(B)(2) counts.
+	GripsCable bool
+	Listing    string // for fire-resistance rated walls, as its maker names it; empty: none known
 }
 
 // readFits reads how boxes may stand. A box without a row has nothing known of it.
 func (c *Catalogue) readFits(from fs.FS) error {
-	table, err := rows.Read(from, "catalogue/fit.csv", "box", "proud_max_in", "clamp_min_in", "clamp_max_in", "listing", "confidence", "source")
+	table, err := rows.Read(from, "catalogue/fit.csv", "box", "proud_max_in", "clamp_min_in", "clamp_max_in", "wings_in", "grips_cable", "listing", "confidence", "source")
 	if err != nil {
 		return err
 	}
@@ -33,7 +39,10 @@ func (c *Catalogue) readFits(from fs.FS) error {
 			ProudMax: cell.length("proud_max_in", unit.Inch),
 			ClampMin: cell.length("clamp_min_in", unit.Inch),
 			ClampMax: cell.length("clamp_max_in", unit.Inch),
+			Wings:    cell.length("wings_in", unit.Inch),
 			Listing:  row.Cell("listing"),
+
+			GripsCable: oneOf(&cell, "grips_cable", "", "yes") == "yes",
 		}
 		if box.Fit.Listing != "" && row.Cell("source") == "" {
 			cell.fail("listing", fmt.Errorf("a listing is wanted with its source"))

@@ -207,6 +207,12 @@ func TestTheShallowestStudTells(t *testing.T) {
 		ruletest.Told("shallow throughout", wall([2]float64{2.5, 2.5}, 40, 72), told("3"), source),
 		ruletest.Told("drawn from the right", wall([2]float64{2.5, 2.5}, 72, 40), told("3"), source),
 		ruletest.Told("one stud", wall([2]float64{2.5, 2.5}, 40, 56), told("1"), source),
+		ruletest.Told("fished", func(h *ruletest.House) {
+			wall([2]float64{2.5, 2.5}, 40, 88)(h)
+			for _, s := range h.Rooms()[0].Sides {
+				s.Condition = plan.ConditionClosed
+			}
+		}, "", "334.30(B)(1): it crosses no stud"),
 		ruletest.Told("deep throughout", wall([2]float64{3.5, 3.5}, 40, 88), "", source),
 	})
 }

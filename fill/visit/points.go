@@ -28,13 +28,16 @@ func points(ix *index.Index, l List, result fill.Result) (all []Point) {
 	fig := result.Figures
 	section := fig.Section
 	var count [columns]int
-	near := 0
+	near, fished := 0, 0
 	for _, r := range l.Rooms {
 		for _, b := range r.Boxes {
 			for i, t := range b.Ticks {
 				if t.Applies {
 					count[i]++
 				}
+			}
+			if b.IsFished {
+				fished++
 			}
 			if b.Ticks[Staple].Inches == unclamped {
 				near++
@@ -51,6 +54,9 @@ func points(ix *index.Index, l List, result fill.Result) (all []Point) {
 		if count[p.Column] > 0 {
 			all = append(all, p)
 		}
+	}
+	if fished > 0 {
+		all = append(all, Point{-1, words.New("visit.fished.title", "Fished cables, boxes in closed walls: {0}", fished), words.New("visit.fished.detail", "held by the clamp of the box"), section("cable-fished")})
 	}
 	return confirmed(append(all, special(l, section)...), fig)
 }

@@ -11,6 +11,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/light"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -45,6 +46,8 @@ type Box struct {
 	There   unit.Volume   // what it holds; 0: not known
 	Ticks   [columns]Tick // by Columns
 	Worst   *rule.Finding // the gravest finding of it, or nil
+	// IsFished tells a box in a wall that stays closed: its cables hang from its clamp.
+	IsFished bool
 }
 
 // Tick is what is to be ticked at a box.
@@ -157,14 +160,17 @@ func box(ix *index.Index, v index.OpeningView, result fill.Result) (b Box) {
 		}
 	}
 	b.Ticks[Set].Applies = true
-	b.Ticks[Staple] = Tick{true, usual}
-	if built.Box.Material == part.Plastic && built.Box.Gangs == 1 && !built.Box.Clamps {
+	b.IsFished = v.Room != nil && place.ConditionOf(v.Room, o.At) == plan.ConditionClosed
+	if !b.IsFished {
+		b.Ticks[Staple] = Tick{true, usual}
+	}
+	if b.Ticks[Staple].Applies && built.Box.Material == part.Plastic && built.Box.Gangs == 1 && !built.Box.Clamps {
 		b.Ticks[Staple].Inches = unclamped
 	}
 	if built.Box.Material != part.Plastic {
 		b.Ticks[Bond].Applies = true
 	}
-	if isInThinWall(ix, o) {
+	if !b.IsFished && isInThinWall(ix, o) {
 		b.Ticks[Plate].Applies = true
 	}
 	if light.WantsNeutral(o, v.Room) {

@@ -55,6 +55,37 @@ func TestTicks(t *testing.T) {
 	}
 }
 
+// A cable that is fished is stapled nowhere and bores no stud: it hangs from the clamp of its
+// box (334.30(B)(1)).
+func TestNoStapleInAClosedWall(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+	for _, s := range r.Sides {
+		s.Studs = plan.Studs{Spacing: ruletest.In(16), Depth: ruletest.In(3.5)}
+	}
+	r.Sides[0].Condition = plan.ConditionClosed
+	old := func(o *plan.Opening) { o.Assembly = plan.Assembly{Code: "OW1"} }
+	closed := r.Opening("duplex", r.On(0, 60), old)
+	r.Opening("duplex", r.On(1, 60), old)
+	p := h.Made()
+	list := visit.Of(index.New(p), filltest.Check(t, p))
+	for _, b := range list.Rooms[0].Boxes {
+		want := b.Opening.ID != closed.ID
+		if b.IsFished == want || b.Ticks[visit.Staple].Applies != want || b.Ticks[visit.Plate].Applies != want || !b.Ticks[visit.Set].Applies {
+			t.Errorf("%s: %+v", b.Opening.Tag, b)
+		}
+	}
+	var told []string
+	for _, point := range list.Points {
+		if point.Section == "334.30(B)(1)" {
+			told = append(told, point.Title.String()+": "+point.Detail.String())
+		}
+	}
+	if want := "Fished cables, boxes in closed walls: 1: held by the clamp of the box"; len(told) != 1 || told[0] != want {
+		t.Errorf("told %q, want %q", told, want)
+	}
+}
+
 // What is there already, or goes, is not on the list; a circuit of two poles stands by its
 // first number.
 func TestWhatIsNotOnTheList(t *testing.T) {

@@ -1,6 +1,7 @@
 package wire
 
 import (
+	"studbay/fill/fish"
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -10,7 +11,7 @@ import (
 
 // The figures of a run, common practice all: cables between low boxes of walls are drilled
 // through the studs 24 in above the floor, all others go over the ceiling; a foot is left
-// at each end to make up the box.
+// at each end to make up the box. One that is fished goes where its way leads.
 const (
 	Drilled = 24 * unit.Inch
 	Low     = 36 * unit.Inch // a box whose centre is no higher is low
@@ -31,16 +32,43 @@ type Run struct {
 	Measured bool
 }
 
-// RunOf returns the run of a cable. It reports false where an end of it has no place.
+// RunOf returns the run of a cable. It reports false where an end of it has no place, and
+// where it is fished and nobody names its way.
 func RunOf(ix *index.Index, c *plan.Cable) (Run, bool) {
 	if c.Length > 0 {
 		return Run{Total: c.Length, Measured: true}, true
 	}
-	return Between(ix, c.From, c.To)
+	fished := fish.Of(ix, c)
+	if fished.Wants() {
+		return Run{}, false
+	}
+	a, ok := endOf(ix, c.From)
+	b, there := endOf(ix, c.To)
+	if !ok || !there {
+		return Run{}, false
+	}
+	return runBy(fished, a, b), true
 }
 
-// Between returns the run of a cable from one thing to another as it is guessed: an opening
-// or a panel.
+// runBy returns the run of a cable from one end to another: through framing that is open, or
+// as it is fished.
+func runBy(f fish.Path, a, b end) Run {
+	up, down := a.toCeiling()+b.toCeiling(), a.height+b.height
+	switch {
+	case !f.Is() || a.level != b.level:
+		return between(a, b)
+	case f.InBay:
+		return runOf(a, b, (a.height - b.height).Abs())
+	case f.Way == plan.WayCellar:
+		return runOf(a, b, down)
+	case f.Way == plan.WayAttic, f.ByCeiling:
+		return runOf(a, b, up)
+	}
+	return between(a, b)
+}
+
+// Between returns the run of a cable through open framing from one thing to another as it is
+// guessed: an opening or a panel.
 func Between(ix *index.Index, from, to plan.ID) (Run, bool) {
 	a, ok := endOf(ix, from)
 	b, there := endOf(ix, to)
@@ -60,17 +88,20 @@ type end struct {
 	isOverhead bool // it sits in a ceiling
 }
 
-func between(a, b end) (r Run) {
-	r.Level = (a.at.X - b.at.X).Abs() + (a.at.Y - b.at.Y).Abs()
-	r.Tails = 2 * Tail
+func between(a, b end) Run {
 	switch {
 	case a.level != b.level:
-		r.Rise = (a.level + a.height - b.level - b.height).Abs()
+		return runOf(a, b, (a.level + a.height - b.level - b.height).Abs())
 	case !a.isOverhead && !b.isOverhead && a.height <= Low && b.height <= Low:
-		r.Rise, r.Drilled = (Drilled-a.height).Abs()+(Drilled-b.height).Abs(), Drilled
-	default:
-		r.Rise = a.toCeiling() + b.toCeiling()
+		r := runOf(a, b, (Drilled-a.height).Abs()+(Drilled-b.height).Abs())
+		r.Drilled = Drilled
+		return r
 	}
+	return runOf(a, b, a.toCeiling()+b.toCeiling())
+}
+
+func runOf(a, b end, rise unit.Length) Run {
+	r := Run{Level: (a.at.X - b.at.X).Abs() + (a.at.Y - b.at.Y).Abs(), Rise: rise, Tails: 2 * Tail}
 	r.Total = (r.Level + r.Rise + r.Tails + step - 1) / step * step
 	return r
 }

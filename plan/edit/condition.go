@@ -92,6 +92,31 @@ func (e SetCableExisting) Apply(p plan.Plan) (plan.Plan, error) {
 	return Change{Thing: &now}.Apply(p)
 }
 
+// SetWay names where a cable leaves the bays of walls that stay closed.
+type SetWay struct {
+	ID  plan.ID
+	Way plan.CableWay
+}
+
+// Name returns "Say the cable's way: up, over the ceiling" or what else it is.
+func (e SetWay) Name() words.Text {
+	return words.New("edit.cable.way", "Say the cable’s way: {0}", e.Way.Text())
+}
+
+// Apply fails with ErrGone where the cable is not in the plan.
+func (e SetWay) Apply(p plan.Plan) (plan.Plan, error) {
+	c, ok := p.Cables.Get(e.ID)
+	if !ok {
+		return plan.Plan{}, plan.Gone(plan.KindCable)
+	}
+	if c.Way == e.Way {
+		return p, nil
+	}
+	now := *c
+	now.Way = e.Way
+	return Change{Thing: &now}.Apply(p)
+}
+
 // SetGrounding says whether a cable carries a grounding conductor: yes, no, or that nobody
 // has looked.
 type SetGrounding struct {

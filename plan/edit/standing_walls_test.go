@@ -73,6 +73,19 @@ func TestCablesThatAreThere(t *testing.T) {
 	}
 }
 
+// The way of a cable is one of those that there are.
+func TestTheWayOfACable(t *testing.T) {
+	p := after(t, shed(t), edit.SetWay{ID: feed, Way: plan.WayCellar})
+	if c, _ := p.Cables.Get(feed); c.Way != plan.WayCellar {
+		t.Errorf("it goes %q", c.Way)
+	}
+	if back := after(t, p, edit.SetWay{ID: feed}); !plan.Equal(back, shed(t)) {
+		t.Error("with nothing said again it is another plan")
+	}
+	refused(t, p, edit.SetWay{ID: feed, Way: "through the chimney"}, nil)
+	refused(t, p, edit.SetWay{ID: "knowhere22", Way: plan.WayAttic}, plan.ErrGone)
+}
+
 // A decision settled about things of every kind is noted on each that has a note, and on
 // the room of a side, once; what was noted before stays above.
 func TestADecisionIsNotedOnEveryKind(t *testing.T) {

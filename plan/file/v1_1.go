@@ -13,8 +13,9 @@ import (
 // and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
-// places, trim and lath; the year a house was built; existing cables, and what of a box is
-// known in part; in which order the gangs of a box work controls; the pairs of openings; and wishes, the client's word. Without them each
+// places, trim and lath; the year a house was built; existing cables, the way of those that
+// are fished, and what of a box is known in part; in which order the gangs of a box work
+// controls; the pairs of openings; and wishes, the client's word. Without them each
 // means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
@@ -30,7 +31,7 @@ func leastVersion(p plan.Plan) version {
 		}
 	}
 	for c := range p.Cables.All() {
-		if c.FromSpace != 0 || c.ToSpace != 0 || c.Existing || c.GroundUnseen {
+		if c.FromSpace != 0 || c.ToSpace != 0 || c.Existing || c.GroundUnseen || c.Way != plan.WayUnsaid {
 			return v1_1
 		}
 	}

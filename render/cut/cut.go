@@ -40,11 +40,11 @@ func Of(side *index.SideView, room *plan.Room, o *plan.Opening, setBack unit.Len
 	if !ok || side.Side.Kind != plan.SideWall || o.IsGone() {
 		return Cut{}, false
 	}
-	w := frame.WallIn(side, room)
+	w, here := frame.WallIn(side, room), side.Side.At(o.At.Along)
 	c := Cut{
 		Wall: w, Opening: o, Hold: w.HoldOn(o, room), Body: body, Box: frame.RectOf(o, room),
-		Collar: frame.CutoutOf(o).Width, Proud: frame.SetProud(side.Side), Framing: w.FramingAt(o.At.Along),
-		Rings: frame.RingsPassing(o, side.Side, setBack), IsUndecided: frame.IsUndecided(side.Side),
+		Collar: frame.CutoutOf(o).Width, Proud: frame.SetProud(here), Framing: w.FramingAt(o.At.Along),
+		Rings: frame.RingsPassing(o, here, setBack), IsUndecided: frame.IsUndecided(here),
 	}
 	if c.Hold.By == frame.OnSurface || c.Hold.By == frame.InMasonry {
 		return Cut{}, false
@@ -53,6 +53,14 @@ func Of(side *index.SideView, room *plan.Room, o *plan.Opening, setBack unit.Len
 		c.Framing = frame.UsualStud
 	}
 	return c, true
+}
+
+// Side returns the face as it is at the box.
+func (c Cut) Side() *plan.Side { return c.Wall.Side.At(c.Opening.At.Along) }
+
+// IsClosed reports whether the wall stays closed at the box.
+func (c Cut) IsClosed() bool {
+	return c.Wall.Side.ConditionAt(c.Opening.At.Along) == plan.ConditionClosed
 }
 
 // Front returns how far before the face of the studs the front edge of the box itself is:

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"studbay/fill/fish"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
 	"studbay/plan"
@@ -126,6 +127,9 @@ func (l *Lists) cable() (t Table) {
 		}
 		if c.Run.Measured {
 			row[3], row[4], row[5], row[8] = Cell{}, Cell{}, Cell{}, l.say(words.New("list.measured", "as entered"))
+		}
+		if fish.Of(l.Index, c.Cable).Is() {
+			row[8].Text = l.Voice.Say(words.New("list.fished", "{0}; fished, held by the box’s clamp", row[8].Text))
 		}
 		t.Rows = append(t.Rows, Row{Of: c.Cable.ID, Cells: row})
 	}

@@ -221,11 +221,14 @@ func (b *Book) cutSays(w *alike) []string {
 	if w.IsUndecided {
 		set = b.Say("cut.undecided", "{0}; a layer is undecided", set)
 	}
-	text := []string{b.Say("cut.wall", "{0} · {1}", depth, table.Layers(b.Voice, w.Wall.Side)), set}
+	text := []string{b.Say("cut.wall", "{0} · {1}", depth, table.Layers(b.Voice, w.Side())), set}
 	if k := w.Hold.Block; k != nil && k.KnowsDepth && k.Over > 0 {
 		text = append(text, b.Say("cut.over", "block and box are {0} deeper than the studs", words.Height(k.Over)))
 	}
-	if box := frame.BoxOf(w.Opening.Assembly); box != nil {
+	switch box := frame.BoxOf(w.Opening.Assembly); {
+	case w.IsClosed():
+		text = append(text, b.Say("cut.fished", "cable fished, held by the box’s clamp (334.30(B)(1))"))
+	case box != nil:
 		text = append(text, b.Say("cut.staple", "NM cable fastened within {0}", words.Height(frame.StapleWithin(box))))
 	}
 	for _, p := range w.Behind(cutReach) {
@@ -267,6 +270,9 @@ func (f *flow) sticks(cuts []boxCut) {
 	b := f.b
 	tags := map[stick][]string{}
 	for _, c := range cuts {
+		if c.IsClosed() { // nothing stands on the floor behind the finish
+			continue
+		}
 		s := stick{level: c.level, floor: c.room.FloorThickness(), centre: (c.Box.Bottom + c.Box.Top) / 2, box: c.Box.Bottom}
 		if k := c.Hold.Block; k != nil {
 			s.block, s.hasBlock = k.Bottom, true

@@ -1,0 +1,90 @@
+package remodel_test
+
+import (
+	"testing"
+
+	"studbay/fill/remodel"
+	"studbay/fill/ruletest"
+	"studbay/plan"
+)
+
+// fishing makes a closed wall with studs at 16 in on center and two old-work boxes in it at
+// some places, 16 in up, with a cable from one to the other.
+func fishing(h *ruletest.House, from, to float64, change func(r *ruletest.Room, c *plan.Cable)) {
+	r := closed(h)
+	r.Sides[0].Studs.Spacing = ruletest.In(16)
+	c := *h.Cable(put(r, "A", "duplex", from, coded("OW1")).ID, put(r, "B", "duplex", to, coded("OW1")).ID, 14, 2, nil)
+	if change != nil {
+		change(r, &c)
+	}
+	h.Plan.Cables = h.Plan.Cables.With(&c)
+}
+
+func by(way plan.CableWay) func(*ruletest.Room, *plan.Cable) {
+	return func(_ *ruletest.Room, c *plan.Cable) { c.Way = way }
+}
+
+// Studs at 16, 32, 48 in and so on: 40 and 44 are in one bay, 40 and 60 are not.
+func TestWhatIsToldOfFishedCables(t *testing.T) {
+	const unsaid = `
+			note, open, NEC 2023 334.30(B)(1): A in living
+			A: say which way its cable to B leaves the closed wall
+			It crosses no stud. It has no length until the way is said.
+			Say: up, over the ceiling:
+			Say: down, under the floor:`
+	ruletest.Tells(t, &remodel.FishedCable, []ruletest.Telling{
+		ruletest.Told("two bays", func(h *ruletest.House) { fishing(h, 40, 60, nil) }, unsaid, "a cable crosses no stud of a closed wall"),
+		ruletest.Told("up", func(h *ruletest.House) { fishing(h, 40, 60, by(plan.WayAttic)) }, ``, "it is said"),
+		ruletest.Told("down", func(h *ruletest.House) { fishing(h, 40, 60, by(plan.WayCellar)) }, ``, "it is said"),
+		ruletest.Told("one bay", func(h *ruletest.House) { fishing(h, 35, 45, nil) }, ``, "no stud is crossed: the bay is from 32-3/4 to 47-1/4"),
+		ruletest.Told("no studs told", func(h *ruletest.House) {
+			fishing(h, 35, 45, func(r *ruletest.Room, _ *plan.Cable) { r.Sides[0].Studs.Spacing = 0 })
+		}, unsaid, "nobody knows whether one is crossed"),
+		ruletest.Told("past the last stud that was taped", func(h *ruletest.House) {
+			fishing(h, 60, 70, func(r *ruletest.Room, _ *plan.Cable) {
+				for _, at := range []float64{16, 32, 48} {
+					r.Sides[0].Places = append(r.Sides[0].Places, plan.StudPlace{At: ruletest.In(at), State: plan.StudMeasured})
+				}
+			})
+		}, unsaid, "nobody knows whether one is crossed"),
+		ruletest.Told("there already", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(_ *ruletest.Room, c *plan.Cable) { c.Existing = true })
+		}, ``, "nothing is fished"),
+		ruletest.Told("an open wall", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(r *ruletest.Room, _ *plan.Cable) { r.Sides[0].Condition = plan.ConditionOpened })
+		}, ``, "its studs are bored"),
+		ruletest.Told("to an open ceiling", func(h *ruletest.House) {
+			r := closed(h)
+			h.Cable(put(r, "A", "switch", 40, coded("OW1")).ID, r.Opening("ceiling-light", r.Ceiling(60, 60), ruletest.Tagged("B")).ID, 14, 2, nil)
+		}, ``, "it goes up to the light"),
+		ruletest.Told("to a closed ceiling", func(h *ruletest.House) {
+			r := closed(h)
+			r.Room.Overhead = plan.ConditionClosed
+			h.Cable(put(r, "A", "switch", 40, coded("OW1")).ID, r.Opening("ceiling-light", r.Ceiling(60, 60), ruletest.Tagged("B"), coded("OW4")).ID, 14, 2, nil)
+		}, unsaid, "attic or cellar"),
+		ruletest.Told("through what is opened", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(r *ruletest.Room, c *plan.Cable) {
+				c.Way = plan.WayOpenParts
+				r.Sides[0].Zones = []plan.Zone{{From: ruletest.In(42), To: ruletest.In(45), Condition: plan.ConditionOpened}}
+			})
+		}, `
+			warn, by practice: B in living
+			B: its bay does not lead to anything that is opened
+			Its cable would have to cross a stud in a wall that stays closed.`, "the bay of A, from 32-3/4 to 47-1/4, is opened from 42 on; that of B begins at 48-3/4"),
+		ruletest.Told("both bays opened", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(r *ruletest.Room, c *plan.Cable) {
+				c.Way = plan.WayOpenParts
+				r.Sides[0].Zones = []plan.Zone{{From: ruletest.In(42), To: ruletest.In(55), Condition: plan.ConditionOpened}}
+			})
+		}, ``, "between the bays the studs are laid open"),
+		ruletest.Told("a fire block above one", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(r *ruletest.Room, c *plan.Cable) {
+				c.Way = plan.WayAttic
+				r.Sides[0].Probes = []plan.Probe{{From: ruletest.In(48), To: ruletest.In(64), Bottom: ruletest.In(44), Top: ruletest.In(46)}, {From: ruletest.In(32), To: ruletest.In(48), Top: ruletest.In(10)}}
+			})
+		}, `
+			warn, by practice: B in living
+			B: its bay is blocked on the way of the cable
+			From 4' 0" to 5' 4" along the wall there is something in the way, 44" above the floor.`, "what is below A is not on its way up"),
+	})
+}
