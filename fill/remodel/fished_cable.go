@@ -1,6 +1,8 @@
 package remodel
 
 import (
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/fill/fish"
 	"studbay/fill/frame"
@@ -51,8 +53,13 @@ func checkFished(v fished, _ *code.Figures) (found []rule.Finding) {
 			id plan.ID
 			is bool
 		}{{c.From, way.From}, {c.To, way.To}} {
-			if end.is {
-				found = append(found, v.atEnd(end.id, way)...)
+			if !end.is {
+				continue
+			}
+			for _, f := range v.atEnd(end.id, way) { // of several cables of one box it is told once
+				if !slices.ContainsFunc(found, func(g rule.Finding) bool { return g.Opening == f.Opening && g.Message.String() == f.Message.String() }) {
+					found = append(found, f)
+				}
 			}
 		}
 	}
@@ -134,7 +141,8 @@ func (v fished) atEnd(id plan.ID, way fish.Path) (found []rule.Finding) {
 }
 
 // inWay returns what is in the bay of an opening between its box and where the cable goes:
-// up or down. It is nil where nothing was found there.
+// up or down. It is nil where nothing was found there. What is in the place of the box itself
+// is told for that.
 func (v fished) inWay(o *plan.Opening, way fish.Path) *plan.Probe {
 	face, bay, ok := frame.BayOf(v.ix, o)
 	if !ok {
@@ -152,7 +160,7 @@ func (v fished) inWay(o *plan.Opening, way fish.Path) *plan.Probe {
 		return nil
 	}
 	for i := range face.Side.Probes {
-		if p := &face.Side.Probes[i]; !p.Clear && run.Meets(frame.RectOfProbe(p)) {
+		if p := &face.Side.Probes[i]; !p.Clear && run.Meets(frame.RectOfProbe(p)) && !box.Meets(frame.RectOfProbe(p)) {
 			return p
 		}
 	}

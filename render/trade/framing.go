@@ -143,7 +143,7 @@ func waysOf(cuts []boxCut) (ways []*alike) {
 	by := map[string]*alike{}
 	for _, c := range cuts {
 		far, hasFar := c.Far()
-		key := fmt.Sprint(c.Wall.Side.Finish, c.Framing, c.IsTold, far, hasFar, c.Body, c.Box.Right-c.Box.Left, c.Hold.By, len(c.Behind(cutReach)) > 0, c.Rings)
+		key := fmt.Sprint(c.Side().Finish, c.IsClosed(), c.Framing, c.IsTold, far, hasFar, c.Body, c.Box.Right-c.Box.Left, c.Hold.By, len(c.Behind(cutReach)) > 0, c.Rings)
 		if by[key] == nil {
 			by[key] = &alike{boxCut: c}
 			ways = append(ways, by[key])
