@@ -11,6 +11,10 @@ type Protection struct {
 	AllOfKitchen   bool        // all receptacles of a kitchen, not those of counters alone
 	AllOfBasement  bool        // finished basements too
 	LargeOnes      bool        // receptacles of 125 V to 250 V of any rating
+	OwnServes      bool        // an appliance that protects itself, or whose cord does, wants no more, 210.8(D)
+	Cooking        bool        // ranges and dryers are among the appliances of 210.8(D)
+	OutdoorOutlets bool        // outlets outdoors that are no receptacles, 210.8(F)
+	OutdoorAmps    int64       // on circuits of no more than this
 	SmallAppliance int64       // least number of circuits of a kitchen, 210.52(B)
 	GarageCircuit  bool        // a garage has a circuit of its own
 	ApplianceAmps  int64       // rating of those circuits
@@ -27,6 +31,11 @@ var protection = []binding{
 	ofRule("ground-fault-kitchen", func(f *Figures) *bool { return &f.Protection.AllOfKitchen }),
 	ofRule("ground-fault-basement", func(f *Figures) *bool { return &f.Protection.AllOfBasement }),
 	ofRule("ground-fault-large", func(f *Figures) *bool { return &f.Protection.LargeOnes }),
+	ofCite("ground-fault-appliance"),
+	ofRule("ground-fault-own", func(f *Figures) *bool { return &f.Protection.OwnServes }),
+	ofRule("ground-fault-cooking", func(f *Figures) *bool { return &f.Protection.Cooking }),
+	ofRule("ground-fault-outdoor", func(f *Figures) *bool { return &f.Protection.OutdoorOutlets }),
+	ofCount("ground-fault-outdoor-amps", func(f *Figures) *int64 { return &f.Protection.OutdoorAmps }),
 	ofCite("arc-fault"),
 	ofCount("small-appliance-circuits", func(f *Figures) *int64 { return &f.Protection.SmallAppliance }),
 	ofCite("circuit-counts"),

@@ -18,7 +18,7 @@ var GroundFault = rule.Rule{
 	ID:     "ground-fault",
 	Title:  words.New("rule.ground-fault.title", "GFCI protection"),
 	Figure: "ground-fault",
-	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and wherever a washer stands, unfinished basements, from 2020 on finished ones too, which are told by the name of the room or its level, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. Not checked: paths through doorways into another room, crawl spaces, indoor damp places, areas with a sink for food and drink outside of kitchens but for what is within 6 ft of it, 210.8(D) appliances and 210.8(F) outdoor outlets that are no receptacles. The 2026 list was not read.`),
+	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and wherever a washer stands, unfinished basements, from 2020 on finished ones too, which are told by the name of the room or its level, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. By 210.8(D) also what supplies a dishwasher that is drawn, and from 2023 on an electric range or a dryer, a receptacle or the feed of one that stands there; in 2020 it is a question, since the appliance or its cord may have it. By 210.8(F) from 2020 on it is asked of each feed and fan outdoors on a circuit of up to 50 A; lights are let off, and listed heating and cooling equipment until September 1, 2026, in 2020 by amendments that were adopted here and there. Not checked: paths through doorways into another room, crawl spaces, indoor damp places, areas with a sink for food and drink outside of kitchens but for what is within 6 ft of it, sump pumps, and microwave ovens outside of kitchens, whose receptacles may be of hoods. The 2026 list was not read.`),
 	Leaves: rule.IfKnown,
 	Room:   checkGroundFault,
 }
@@ -27,11 +27,17 @@ func checkGroundFault(v index.RoomView, fig *code.Figures) (found []rule.Finding
 	unsaid, asked := 0, silent{}
 	v.EachOpening(func(o *plan.Opening, at geom.Point) {
 		k := part.All().Kind(o.Kind)
-		if o.Status != plan.StatusNew || k == nil || k.Family != part.Receptacle || !k.IsGeneral() && !fig.Protection.LargeOnes {
+		if o.Status != plan.StatusNew || k == nil || IsGroundFault(o) {
 			return
 		}
-		why, wants := wantsGroundFault(&v, o, at, fig)
-		if !wants || IsGroundFault(o) {
+		why, wants := words.Text{}, false
+		if k.Family == part.Receptacle && (k.IsGeneral() || fig.Protection.LargeOnes) {
+			why, wants = wantsGroundFault(&v, o, at, fig)
+		}
+		if !wants {
+			if f, missed := outletFault(&v, o, at, fig); missed {
+				found = append(found, f)
+			}
 			return
 		}
 		switch could, known := protection(&v, o); known {
