@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/frame"
 	"studbay/fill/part"
@@ -163,5 +164,40 @@ func TestUnknownContentsGetNoVerdict(t *testing.T) {
 	said := textOf(c.Object())
 	if !strings.Contains(said, "no verdict") || strings.Contains(said, "remaining") {
 		t.Errorf("a box of unknown contents says:\n%s", said)
+	}
+}
+
+// TestFinderOnTheCard tries every box once its fold is opened, uses the one picked as one step,
+// and says why another fails.
+func TestFinderOnTheCard(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	const title = "Every box, tried here"
+	if strings.Contains(textOf(c.Object()), "do other work") {
+		t.Error("boxes are tried behind a closed fold")
+	}
+	for _, f := range everything[*bind.Fold](c) {
+		if strings.HasPrefix(textOf(f), title) {
+			f.SetOpen(true)
+		}
+	}
+	press := func(words string) {
+		t.Helper()
+		for _, p := range everything[*look.Press](c) {
+			if strings.HasPrefix(textOf(p), words) {
+				p.Tapped(nil)
+				return
+			}
+		}
+		t.Fatalf("nothing begins with %q in\n%s", words, textOf(c.Object()))
+	}
+	if said := textOf(c.Object()); !strings.Contains(said, "do other work") || !strings.Contains(said, "too small by") {
+		t.Errorf("it says\n%s", said)
+	}
+	edits := d.edits
+	press("Plastic nail-on, one gang, 22.5")
+	press("Use here")
+	if box, _ := part.Known(d.plug().Assembly); d.edits != edits+1 || box == nil || box.ID != "pn1-22.5" {
+		t.Errorf("after %d edits it has %v", d.edits-edits, box)
 	}
 }

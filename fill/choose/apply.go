@@ -64,6 +64,25 @@ func (f *Finder) isWrong(o *plan.Opening) bool {
 	return false
 }
 
+// Everywhere is the one step that gives an assembly to each opening that it passes at and that
+// is built of other things; what is there already stays. It is nothing to do where there is
+// none.
+func (f *Finder) Everywhere(a plan.Assembly) (edit.Steps, bool) {
+	var changes []Change
+	for _, o := range f.ix.Plan().Openings() {
+		v, ok := f.ix.OpeningView(o.ID)
+		if !ok || o.Status.IsOld() || !o.IsInUse() || reference(o) == nil || takeoff.SameParts(a, o.Assembly) {
+			continue
+		}
+		to := a
+		to.Barriers = o.Assembly.Barriers
+		if c := f.try(v, to); c.Passes() {
+			changes = append(changes, Change{o, to})
+		}
+	}
+	return edit.Steps{Label: words.New("choose.everywhere", "Use one box wherever it fits"), Edits: editsOf(changes)}, len(changes) > 0
+}
+
 // Edit is the one step that takes a policy: it gives every opening its assembly. It is
 // nothing to do where none would change.
 func (f *Finder) Edit(p Policy) (edit.Steps, bool) {

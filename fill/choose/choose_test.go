@@ -337,3 +337,41 @@ func TestSteelWhereTheOtherFaceSaysRated(t *testing.T) {
 		t.Errorf("it takes %s, want a box of steel", boxOf(now))
 	}
 }
+
+// TestEverywhereAndSmart: one box is used at each opening that it passes at and no other, and
+// what leaves room for a smart device (4 in³ and 2 in of depth, common practice) comes first
+// where that is asked.
+func TestEverywhereAndSmart(t *testing.T) {
+	h, r := walled(t, plan.UseBedroom, 3.5, 0.5)
+	light := r.Opening("duplex", r.On(0, 18), holding("PN1", cables(14, 1), yoke))
+	full := r.Opening("duplex", r.On(0, 60), holding("PN3", cables(12, 3), yoke))
+	two := r.Opening("switch-2", r.On(0, 100), holding("PN4", cables(14, 2), yoke, yoke))
+	p := h.Made()
+	f := finder(t, p)
+	step, any := f.Everywhere(plan.Assembly{Code: "PN2"})
+	if !any || len(step.Edits) != 1 {
+		t.Fatalf("%d openings take a box of 20 in³, want one: the other needs 6 + 1 + 2 allowances of 2.25 = 20.25 (NEC 2023 314.16(B)), the third two gangs", len(step.Edits))
+	}
+	next, err := step.Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for id, want := range map[plan.ID]string{light.ID: "PN2", full.ID: "PN3", two.ID: "PN4"} {
+		if o, _ := next.Opening(id); o.Assembly.Code != want {
+			t.Errorf("%s has %s, want %s", o.Tag, o.Assembly.Code, want)
+		}
+	}
+	last := true
+	for _, c := range choose.Sorted(f.For(full.ID), choose.BySmart) {
+		if !c.Passes() {
+			break
+		}
+		if c.IsSmart && !last {
+			t.Errorf("%s has room for a smart device and comes after one that has none", c.Resolved.Describe())
+		}
+		if want := c.Spare >= 4*unit.CubicInch && c.Resolved.Depth() >= 2*unit.Inch; c.IsSmart != want {
+			t.Errorf("%s, %v to spare and %v deep: smart %v", c.Resolved.Describe(), c.Spare, c.Resolved.Depth(), c.IsSmart)
+		}
+		last = c.IsSmart
+	}
+}

@@ -29,6 +29,8 @@ type Candidate struct {
 	HasSpare bool
 	// Behind is what is left behind the deepest device, 0 where nobody tells.
 	Behind unit.Length
+	// IsSmart says that it leaves what the figures ask for a smart device, in volume and depth.
+	IsSmart bool
 	// Reasons say why it fails; none: nothing that was looked at speaks against it.
 	Reasons []Reason
 	// Open are what could not be said.
@@ -101,7 +103,24 @@ const (
 	ByCost   Order = "cost"
 	BySpare  Order = "spare"  // volume, the most first
 	ByBehind Order = "behind" // room behind the device, the most first
+	BySmart  Order = "smart"  // cost, what has room for a smart device before what has not
 )
+
+// Orders lists them as a choice does.
+var Orders = []Order{ByCost, BySpare, ByBehind, BySmart}
+
+// Text returns an order in words.
+func (o Order) Text() words.Text {
+	switch o {
+	case BySpare:
+		return words.New("choose.by.spare", "most volume to spare")
+	case ByBehind:
+		return words.New("choose.by.behind", "most room behind the device")
+	case BySmart:
+		return words.New("choose.by.smart", "cheapest with room for a smart device")
+	}
+	return words.New("choose.by.cost", "cheapest")
+}
 
 // Sorted returns candidates in an order, what passes first all the same.
 func Sorted(all []Candidate, by Order) []Candidate {
@@ -118,9 +137,18 @@ func sortBy(all []Candidate, by Order) {
 			first = cmp.Compare(b.Spare, a.Spare)
 		case ByBehind:
 			first = cmp.Compare(b.Behind, a.Behind)
+		case BySmart:
+			first = cmp.Compare(b.smartRank(), a.smartRank())
 		}
 		return cmp.Or(cmp.Compare(rank(a), rank(b)), first, cmp.Compare(a.Cost().Cents, b.Cost().Cents), cmp.Compare(b.Spare, a.Spare))
 	})
+}
+
+func (c Candidate) smartRank() int {
+	if c.IsSmart {
+		return 1
+	}
+	return 0
 }
 
 func rank(c Candidate) int {
@@ -147,6 +175,7 @@ func (f *Finder) try(v index.OpeningView, a plan.Assembly) (c Candidate) {
 		c.Spare, c.Need, c.HasSpare = tightest.Spare, tightest.Required, true
 	}
 	c.Behind = behind(v.Opening, c.Resolved)
+	c.IsSmart = c.HasSpare && c.Spare >= f.fig.Build.SmartSpare && c.Resolved.Depth() >= f.fig.Build.SmartDepth
 	if !c.DoesTheWork() {
 		return c
 	}

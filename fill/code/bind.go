@@ -70,6 +70,8 @@ var fillAndSpacing = []binding{
 	ofLength("cable-hole", func(f *Figures) *unit.Length { return &f.Build.CableHole }),
 	ofLength("door-leaf-near", func(f *Figures) *unit.Length { return &f.Build.LeafNear }),
 	ofLength("height-step", func(f *Figures) *unit.Length { return &f.Build.HeightStep }),
+	{name: "smart-spare", unit: "in3", set: volume(func(f *Figures) *unit.Volume { return &f.Build.SmartSpare })},
+	ofLength("smart-depth", func(f *Figures) *unit.Length { return &f.Build.SmartDepth }),
 }
 
 // bindingOf finds the binding of a figure; an allowance-N is made on the spot.

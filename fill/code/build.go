@@ -20,4 +20,7 @@ type Build struct {
 
 	LeafNear   unit.Length // an open door's leaf this near to a wall covers it; common practice
 	HeightStep unit.Length // heights this far apart look alike; common practice
+
+	SmartSpare unit.Volume // left in a box that a smart device may come to; common practice
+	SmartDepth unit.Length // of such a box, with all that is on it; common practice
 }
