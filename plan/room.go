@@ -128,14 +128,6 @@ func (r *Room) SideAt(id ID) int {
 // FloorThickness returns how far the finished floor lies above the subfloor.
 func (r *Room) FloorThickness() unit.Length { return Thickness(r.Floor) }
 
-// Joists is the framing of a ceiling. The zero value is not known.
-type Joists struct {
-	Along   ID          `json:"along,omitempty"`   // the side they run beside
-	Spacing unit.Length `json:"spacing,omitempty"` // on centre
-	First   unit.Length `json:"first,omitempty"`   // centre of the first from that side
-	Depth   unit.Length `json:"depth,omitempty"`
-}
-
 // leastRoom is how small a room may be in one direction and still be meant: common
 // practice, a chase or a shallow closet is hardly less.
 const leastRoom = unit.Foot
@@ -244,7 +236,7 @@ func (r *Room) Check() error {
 	if err := checkLayers(r.text(), r.Floor); err != nil {
 		return In("/floor", err)
 	}
-	if err := notNegative(r.text(), r.Joists.Spacing, r.Joists.First, r.Joists.Depth); err != nil {
+	if err := r.Joists.check(r.text()); err != nil {
 		return In("/joists", err)
 	}
 	for i, s := range r.Sides {

@@ -262,3 +262,37 @@ func TestTypingReplacesALineReachedByTheKeys(t *testing.T) {
 		t.Errorf("typed 9 into a line just reached: %q", got)
 	}
 }
+
+// TestJoistsAreToldOnTheRoom: what is typed on the card of the room is what a light in its
+// ceiling is held by: joists taped at 34 and 50 in from the north wall leave it a block of
+// 50 − 34 − 1-1/2 = 14-1/2 in.
+func TestJoistsAreToldOnTheRoom(t *testing.T) {
+	d := newDesktop(t)
+	light := part.NewOpening(unit.Imperial, "ceiling-light", plan.OnCeiling(den, geom.Point{X: 7 * unit.Foot, Y: 42 * unit.Inch}))
+	light.ID = "opbbbbbbb"
+	if err := d.history.Do(edit.AddOpening{Opening: light}); err != nil {
+		t.Fatal(err)
+	}
+	said := func() string { return textOf(For(d.context(), []plan.ID{light.ID}).Object()) }
+	if text := said(); !strings.Contains(text, "Nobody tells where the joists are") {
+		t.Errorf("with no joists the card says %s", text)
+	}
+	c := For(d.context(), []plan.ID{den})
+	typed(fieldNamed(t, c, "Joists on center"), "16")
+	now, _ := d.history.Plan().Room(den)
+	joists := now.Joists
+	joists.Along = north
+	room := *now
+	room.Joists = joists
+	if err := d.history.Do(edit.ChangeRoom{Room: room}); err != nil {
+		t.Fatal(err)
+	}
+	c = For(d.context(), []plan.ID{den})
+	typed(fieldNamed(t, c, "Joists taped at"), "34, 50")
+	if text := said(); !strings.Contains(text, `between joists at 34-3/4" and 49-1/4" from the north wall`) || !strings.Contains(text, `cut 14-1/2" long`) || !strings.Contains(text, "measured") {
+		t.Errorf("the card says %s", text)
+	}
+	if text := textOf(For(d.context(), []plan.ID{den}).Object()); !strings.Contains(text, "2 joists, measured") {
+		t.Errorf("the card of the room says %s", text)
+	}
+}

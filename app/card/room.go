@@ -40,6 +40,7 @@ var roomPage = page[plan.Room]{
 		bind.Note(func(x *plan.Room) *string { return &x.Note }),
 	},
 	below: []bind.Maker[plan.Room]{
+		bind.When(hasCeiling, joists),
 		layers(words.New("room.floor", "Floor, from the subfloor up"), false, func(x *plan.Room) *[]plan.Layer { return &x.Floor }),
 	},
 	several: []bind.Maker[plan.Room]{roomUse, roomCeiling, roomCondition},
@@ -70,6 +71,9 @@ func guessText(s bind.Subject[plan.Room]) string {
 }
 
 func isGarage(x plan.Room) bool { return x.Use == plan.UseGarage }
+
+// hasCeiling reports whether a room has framing overhead that boxes hang from.
+func hasCeiling(x plan.Room) bool { return !isOutdoors(x) }
 
 func isOutdoors(x plan.Room) bool { return x.Use == plan.UseOutdoors }
 

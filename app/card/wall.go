@@ -105,6 +105,9 @@ func workings(s opening, c cut.Cut) fyne.CanvasObject {
 	if b := c.Hold.Block; b != nil {
 		say(s.Say("in-wall.block", "The block between the studs is cut {0} long and set {1} back; it takes {2}.", words.Height(b.Length), words.Height(b.SetBack), words.Height(b.Deep())))
 	}
+	if far := c.Hold.FarSide; far > 0 {
+		say(s.Say("in-wall.far", "The far side of the box is held by a block {0} long, from the box to the other stud.", words.Height(far)))
+	}
 	switch box := frame.BoxOf(c.Opening.Assembly); {
 	case c.IsClosed():
 		say(s.Say("in-wall.fished", "Cables are fished, held by the box’s clamp (NEC 334.30(B)(1))."))

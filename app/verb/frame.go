@@ -33,7 +33,9 @@ func frameCommand(s cli.Speaker) *cobra.Command {
 		Long: s.Long("verb.frame.long", `Frame lists the openings of a plan, a row each: the studs that bound the bay of the box,
 by their near faces, how the box is held, the block to cut where it reaches no stud, how
 far it is set proud of the studs and the rings that end where they may. Places are from
-the left end of the face as seen standing in the room, heights above the finished floor.
+the left end of the face as seen standing in the room, heights above the finished floor;
+those of joists from the wall that they run beside. A box of three gangs or more on one
+stud has the block of its far side beside that.
 Studs that are assumed stand where a spacing puts them: verify them with a tape.`),
 		Example: `  studbay frame cottage.studbay
   studbay frame cottage.studbay --room Bath
@@ -130,7 +132,11 @@ func (c *checked) frameRow(room *plan.Room, o *plan.Opening) frameRow {
 	}
 	if i < 0 {
 		h := frame.HoldIn(o, room)
-		c.tell(&row, o, h)
+		if h.HasBay {
+			under := c.voice.Say(schedule.UnderJoists(c.index, room))
+			row.Wall = &under
+		}
+		c.tell(&row, h)
 		return row
 	}
 	wall := c.voice.Say(schedule.Wall(c.index, room, o.At.Host))
@@ -141,23 +147,26 @@ func (c *checked) frameRow(room *plan.Room, o *plan.Opening) frameRow {
 	for _, raise := range frame.RingsPassing(o, side, c.result.Figures.Build.SetBack) {
 		row.Rings = append(row.Rings, c.length(raise))
 	}
-	h := f.Framed().HoldOn(o, room)
+	c.tell(&row, f.Framed().HoldOn(o, room))
+	return row
+}
+
+// tell fills in between what the box is and how it is held.
+func (c *checked) tell(row *frameRow, h frame.Hold) {
+	row.Layout, row.Held = string(h.State), orNull(string(h.By))
 	if h.HasBay && h.Bay.Left != nil {
 		row.LeftStud = c.length(h.Bay.From)
 	}
 	if h.HasBay && h.Bay.Right != nil {
 		row.RightStud = c.length(h.Bay.To)
 	}
-	c.tell(&row, o, h)
-	return row
-}
-
-// tell fills in how the box is held.
-func (c *checked) tell(row *frameRow, o *plan.Opening, h frame.Hold) {
-	row.Layout, row.Held = string(h.State), orNull(string(h.By))
 	if b := h.Block; b != nil {
-		row.BlockLength, row.BlockSetBack = c.length(b.Length), c.length(b.SetBack)
-		row.BlockTop, row.BlockBottom = c.length(b.Top), c.length(b.Bottom)
+		row.BlockLength = c.length(b.Length)
+		if !b.IsOverhead {
+			row.BlockSetBack, row.BlockTop, row.BlockBottom = c.length(b.SetBack), c.length(b.Top), c.length(b.Bottom)
+		}
+	} else if h.FarSide > 0 {
+		row.BlockLength = c.length(h.FarSide)
 	}
 }
 

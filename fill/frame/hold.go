@@ -3,7 +3,6 @@ package frame
 import (
 	"studbay/fill/part"
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -33,11 +32,12 @@ const (
 // Hold is how the box of an opening is held in its wall, ceiling or floor.
 type Hold struct {
 	By Way
-	// Bay is the one of the box's centre, with the studs that bound it. HasBay is false in
-	// a ceiling or floor, and where there are no studs.
+	// Bay is the one of the box's centre, with the studs that bound it; in a ceiling with the
+	// joists, by their distances from the wall that they run beside. HasBay is false in a
+	// floor, and where studs or joists are not told.
 	Bay    Bay
 	HasBay bool
-	// State says how well the studs of the bay are known.
+	// State says how well the studs or joists of the bay are known.
 	State plan.StudState
 	// Block is set where By is ByBlock and the bay is known.
 	Block *Block
@@ -46,13 +46,17 @@ type Hold struct {
 	FarSide unit.Length
 }
 
-// Block is the lumber between two studs that a box is screwed to, of the section of a 2×4.
+// Block is the lumber between two studs or joists that a box is screwed to, of the section of
+// a 2×4.
 type Block struct {
-	Length  unit.Length // cut so: the clear bay
-	SetBack unit.Length // from the face of the studs to its own
-	Flat    bool        // its wide face to the room; else on edge
-	Bottom  unit.Length // above the finished floor
-	Top     unit.Length
+	Length unit.Length // cut so: the clear bay
+	// IsOverhead tells one between joists: how far it is set back and how high is not told,
+	// since nobody tells the layers of a ceiling.
+	IsOverhead bool
+	SetBack    unit.Length // from the face of the studs to its own
+	Flat       bool        // its wide face to the room; else on edge
+	Bottom     unit.Length // above the finished floor
+	Top        unit.Length
 	// Over is how much deeper block and set-back are than the framing; 0 or below: it fits.
 	// KnowsDepth is false where nobody tells how deep the framing is.
 	Over       unit.Length
@@ -172,48 +176,4 @@ func (f Face) blockFor(o *plan.Opening, bay Bay, rect Rect) *Block {
 	b.Bottom = middle - high/2
 	b.Top = b.Bottom + high
 	return b
-}
-
-// HoldIn returns how the box of an opening that is not on a face is held: in a ceiling, a
-// floor, or on a cabinet.
-func HoldIn(o *plan.Opening, room *plan.Room) (h Hold) {
-	h.State = plan.StudAssumed
-	box := BoxOf(o.Assembly)
-	switch {
-	case box == nil:
-		if o.Assembly.Box == "" && o.Assembly.Code == "" && comesWithItsOwn(o) {
-			h.By = ByItsOwn
-		}
-	case o.At.Part == plan.PartFloor:
-		h.By = ByFloor
-	case o.At.Part != plan.PartCeiling:
-		h.By = ByBoard // the panel of a cabinet
-	default:
-		if h.By = wayOf(box.Mounting); h.By == ByBlock {
-			h.By = ByJoist
-			if off, ok := JoistOff(room, o); ok && off > FrontOf(o).Width/2+StudThick/2+Touching {
-				h.By = ByBlock
-			}
-		}
-	}
-	return h
-}
-
-// JoistOff returns how far the centre of an opening in a ceiling is from that of the
-// nearest joist. It reports false where the joists are not known.
-func JoistOff(room *plan.Room, o *plan.Opening) (unit.Length, bool) {
-	if room == nil || room.Joists.Spacing <= 0 {
-		return 0, false
-	}
-	i := room.SideAt(room.Joists.Along)
-	if i < 0 {
-		return 0, false
-	}
-	_, out := geom.FrameOf(room.Segment(i)).Project(o.At.At)
-	spacing := room.Joists.Spacing
-	off := (out - room.Joists.First) % spacing
-	if off < 0 {
-		off += spacing
-	}
-	return min(off, spacing-off), true
 }

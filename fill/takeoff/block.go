@@ -29,8 +29,8 @@ func (t *Taker) blocksOf(v index.OpeningView) []unit.Length {
 
 // overhead returns the block between two joists of a ceiling, where those are told.
 func overhead(v index.OpeningView) []unit.Length {
-	if frame.HoldIn(v.Opening, v.Room).By != frame.ByBlock {
-		return nil
+	if b := frame.HoldIn(v.Opening, v.Room).Block; b != nil {
+		return []unit.Length{b.Length}
 	}
-	return []unit.Length{v.Room.Joists.Spacing - frame.StudThick}
+	return nil
 }

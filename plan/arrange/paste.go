@@ -58,7 +58,7 @@ func copied(p plan.Plan, t plan.Thing, names map[plan.ID]plan.ID, at plan.Anchor
 // room returns the copy of a room; it gets a prefix of its own.
 func (e Paste) room(r *plan.Room, names map[plan.ID]plan.ID) *plan.Room {
 	now := withSides(r, func(s *plan.Side) { s.ID, s.Start = names[s.ID], s.Start.Add(e.By) })
-	now.ID, now.Prefix = names[r.ID], ""
+	now.ID, now.Prefix, now.Joists.Along = names[r.ID], "", names[r.Joists.Along]
 	return now
 }
 

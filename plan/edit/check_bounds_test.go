@@ -122,6 +122,10 @@ func TestBoundsOfEachNoun(t *testing.T) {
 			s.room.Sides[1].Places = []plan.StudPlace{{At: km10 + 1, State: plan.StudStated}}
 		}, "/places/0/at"},
 
+		{"1,024 joists", func(s *sound) { s.room.Joists.Places = studs(1024) }, ""},
+		{"1,025 joists", func(s *sound) { s.room.Joists.Places = studs(1025) }, "/joists/places"},
+		{"a joist of no state", func(s *sound) { s.room.Joists.Places = []plan.StudPlace{{}} }, "/joists/places/0/state"},
+
 		{"a door of no width", func(s *sound) { s.door.Width = 0 }, "/breaks/0/width"},
 		{"a door of a nanometre", func(s *sound) { s.door.Width = 1 }, ""},
 		{"a sill below the floor", func(s *sound) { s.door.Sill = -1 }, "/breaks/0/head"},

@@ -108,3 +108,19 @@ func TestPasteIntoAnotherPlan(t *testing.T) {
 		t.Errorf("it is on circuit %s of the other plan", o.Circuit)
 	}
 }
+
+// The joists of a copy run beside its own wall: they are as far from it as those of the room.
+func TestJoistsGoWithACopyOfTheirRoom(t *testing.T) {
+	p := shed(t)
+	room, _ := p.Room(shedRoom)
+	now := *room
+	now.Joists = plan.Joists{Along: now.Sides[1].ID, Spacing: 16 * in, First: 10 * in}
+	p = after(t, p, edit.ChangeRoom{Room: now})
+	c := arrange.ClipOf(p, []plan.ID{shedRoom})
+	ids := as(c)
+	p = after(t, p, arrange.Duplicate{Clip: c, As: ids, Level: ground, Partition: 4 * in, Step: ft})
+	copied, _ := p.Room(c.Outer(ids)[0])
+	if got := copied.Joists; got.Along != copied.Sides[1].ID || got.Spacing != 16*in || got.First != 10*in {
+		t.Errorf("the joists of the copy are %+v, want beside %s", got, copied.Sides[1].ID)
+	}
+}

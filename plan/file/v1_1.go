@@ -40,7 +40,7 @@ func leastVersion(p plan.Plan) version {
 			return v1_1
 		}
 		for r := range l.Rooms.All() {
-			if r.Joists != (plan.Joists{}) || slices.ContainsFunc(r.Sides, tellsFraming) || tellsUndecided(r.Floor) {
+			if !r.Joists.IsZero() || slices.ContainsFunc(r.Sides, tellsFraming) || tellsUndecided(r.Floor) {
 				return v1_1
 			}
 		}

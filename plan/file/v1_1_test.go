@@ -116,7 +116,10 @@ func TestFramingNeedsVersion1_1(t *testing.T) {
 			s.Finish = []plan.Layer{{Name: "tile", Undecided: true}}
 		},
 		"joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) { r.Joists.Spacing = some },
-		"rough":  func(_ *plan.Room, _ *plan.Side, b *plan.Break) { b.Rough.Side = &some },
+		"taped joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) {
+			r.Joists.Places = []plan.StudPlace{{At: some, State: plan.StudMeasured}}
+		},
+		"rough": func(_ *plan.Room, _ *plan.Side, b *plan.Break) { b.Rough.Side = &some },
 	} {
 		p := sample()
 		l := p.Levels[0]

@@ -8,6 +8,14 @@ import (
 
 // HeldBy says what holds a box, by the number of its stud, nothing where that is not known.
 func (f Face) HeldBy(v words.Voice, b Box) string {
+	if far := b.Hold.FarSide; b.IsBuiltIn && far > 0 {
+		return v.Say(words.New("face.far", "{0}; block {1} at the far side", f.nearBy(v, b), words.Height(far)))
+	}
+	return f.nearBy(v, b)
+}
+
+// nearBy is HeldBy without what holds the far side of a wide box.
+func (f Face) nearBy(v words.Voice, b Box) string {
 	h := b.Hold
 	if !b.IsBuiltIn {
 		return ""

@@ -21,6 +21,7 @@ type known struct {
 	serves   map[plan.ID][]*plan.Control // as a switch
 	served   map[plan.ID][]*plan.Control // as a load
 	findings map[plan.ID][]rule.Finding
+	framed   map[plan.ID]frame.Framed // by side, worked out once
 	// notChecked says why there are none; zero where the plan was checked.
 	notChecked words.Text
 }
@@ -29,7 +30,7 @@ func gather(ix *index.Index, result fill.Result) *known {
 	p := ix.Plan()
 	k := &known{
 		index: ix, plan: p, serves: wire.Works(ix), served: map[plan.ID][]*plan.Control{},
-		findings: map[plan.ID][]rule.Finding{}, notChecked: result.NotChecked(),
+		findings: map[plan.ID][]rule.Finding{}, framed: map[plan.ID]frame.Framed{}, notChecked: result.NotChecked(),
 	}
 	for c := range p.Controls.All() {
 		for _, id := range c.Loads {

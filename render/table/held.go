@@ -3,6 +3,7 @@ package table
 import (
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -33,4 +34,65 @@ func StudState(s plan.StudState) words.Text {
 		return words.New("studs.stated", "stated")
 	}
 	return words.New("studs.assumed", "assumed")
+}
+
+// UnderJoists names the ceiling of a room with the wall from which places of its joists are
+// told, nothing where nobody tells them.
+func UnderJoists(ix *index.Index, room *plan.Room) words.Text {
+	if wall := Wall(ix, room, room.Joists.Along); !wall.IsZero() {
+		return words.New("held.ceiling", "ceiling, from the {0}", wall)
+	}
+	return words.Text{}
+}
+
+// holding works out how the box is held.
+func (e *entry) holding() frame.Hold {
+	switch {
+	case e.room == nil || e.o.IsGone():
+		return frame.Hold{}
+	case e.view.Side == nil:
+		return frame.HoldIn(e.o, e.room)
+	}
+	f, ok := e.known.framed[e.view.Side.ID]
+	if !ok {
+		face, _ := frame.FaceOf(e.known.index, e.view.Side.ID)
+		f = face.Framed()
+		e.known.framed[e.view.Side.ID] = f
+	}
+	return f.HoldOn(e.o, e.room)
+}
+
+// heldBy says what holds the box, a block with its length.
+func (e *entry) heldBy() Cell {
+	if b := e.hold.Block; b != nil {
+		return e.say(words.New("schedule.held.block", "{0} {1}", Held(e.hold.By), words.Height(b.Length)))
+	}
+	if far := e.hold.FarSide; far > 0 {
+		return e.say(words.New("schedule.held.far", "{0}; far side: block {1}", Held(e.hold.By), words.Height(far)))
+	}
+	return e.say(Held(e.hold.By))
+}
+
+// leftStud and rightStud are the near faces of the studs or joists that bound the bay of a
+// box.
+func (e *entry) leftStud() Cell {
+	if !e.hold.HasBay || e.hold.Bay.Left == nil {
+		return Cell{}
+	}
+	return LengthOf(e.hold.Bay.From)
+}
+
+func (e *entry) rightStud() Cell {
+	if !e.hold.HasBay || e.hold.Bay.Right == nil {
+		return Cell{}
+	}
+	return LengthOf(e.hold.Bay.To)
+}
+
+// studs says how well those are known.
+func (e *entry) studs() Cell {
+	if !e.hold.HasBay {
+		return Cell{}
+	}
+	return e.say(StudState(e.hold.State))
 }

@@ -8,6 +8,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/box"
 	"studbay/fill/boxes"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -49,6 +50,10 @@ var scheduleColumns = []struct {
 	{Column{"centre_tape", words.New("schedule.centre-tape", "Center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.height(0)) }},
 	{Column{"from_tape", words.New("schedule.from-tape", "To center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(0, fromCentre)) }},
 	{Column{"across_tape", words.New("schedule.across-tape", "And to center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(1, fromCentre)) }},
+	{Column{"held", words.New("schedule.held", "Held by"), Text}, same, (*entry).heldBy},
+	{Column{"left_stud", words.New("schedule.left-stud", "Stud or joist before"), Length}, same, (*entry).leftStud},
+	{Column{"right_stud", words.New("schedule.right-stud", "Stud or joist after"), Length}, same, (*entry).rightStud},
+	{Column{"studs", words.New("schedule.studs", "Studs are"), Text}, same, (*entry).studs},
 	{Column{"sort", words.New("schedule.sort", "Sort"), Number}, same, func(e *entry) Cell { return NumberOf(e.at) }},
 }
 
@@ -128,6 +133,7 @@ type entry struct {
 	o     *plan.Opening
 	at    int // in the order of the schedule, from 1: that which sorts it back
 	froms []From
+	hold  frame.Hold
 
 	volume, fill, spare Cell
 	source, volumeFrom  words.Text
@@ -191,7 +197,7 @@ func volumeFrom(b part.Resolved) words.Text {
 
 // measure works out place and fill.
 func (e *entry) measure(ix *index.Index, result fill.Result) {
-	e.froms = Froms(ix, e.o)
+	e.froms, e.hold = Froms(ix, e.o), e.holding()
 	contents, source := boxes.ContentsOf(e.view)
 	built, chosen, err := part.Resolve(e.o.Assembly)
 	isBuilt := chosen && err == nil

@@ -223,6 +223,40 @@ func TestEachOpeningHasOneRow(t *testing.T) {
 	}
 }
 
+// TestScheduleSaysWhatHoldsEachBox: studs at 16 in on center put K10's, 20 in along, between
+// 16-3/4 (15-1/4 + 1-1/2) and the king of the door, whose slab begins at 36: 36 − 1 of opening
+// − 1-1/2 of jack − 1-1/2 = 32, so that the block is 15-1/4 in; joists from the north wall K1's, 3 ft out,
+// between 32-3/4 and 47-1/4, 16 − 1-1/2 = 14-1/2 in apart.
+func TestScheduleSaysWhatHoldsEachBox(t *testing.T) {
+	p := kitchen(t)
+	edits := []edit.Edit{}
+	for room := range p.Levels[0].Rooms.All() {
+		now, north := *room, *room.Sides[0]
+		now.Joists = plan.Joists{Along: north.ID, Spacing: 16 * unit.Inch}
+		north.Studs = plan.Studs{Spacing: 16 * unit.Inch, Depth: 7 * unit.Inch / 2, First: 16 * unit.Inch}
+		edits = append(edits, edit.ChangeRoom{Room: now}, edit.ChangeSide{Side: north})
+	}
+	p, err := edit.Steps{Edits: edits}.Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, _ := schedule(t, p, words.Voice{})
+	for _, tt := range []struct{ tag, column, want string }{
+		{"K10", "left_stud", "16.75"}, {"K10", "right_stud", "32"}, {"K10", "held", `block 15-1/4"`}, {"K10", "studs", "stated"},
+		{"K1", "left_stud", "32.75"}, {"K1", "right_stud", "47.25"}, {"K1", "held", `block 14-1/2"`}, {"K1", "studs", "assumed"},
+		{"K3", "left_stud", ""}, {"K3", "held", "clamps the board"}, {"K3", "studs", ""},
+	} {
+		for _, row := range got.Rows {
+			if row.Cells[0].Text != tt.tag {
+				continue
+			}
+			if said := got.Cell(row, tt.column).plain(unit.Imperial); said != tt.want {
+				t.Errorf("%s %s is %q, want %q", tt.tag, tt.column, said, tt.want)
+			}
+		}
+	}
+}
+
 func TestNoCellRunsAsAFormula(t *testing.T) {
 	table := Table{
 		Columns: []Column{{"a", words.New("a", "=A"), Text}, {"n", words.New("n", "N"), Number}, {"l", words.New("l", "L"), Length}},

@@ -35,7 +35,7 @@ func (b *Book) Framing() error {
 const framingColumn = 240.0
 
 var framingHow = words.New("framing.how",
-	"Studs by their near faces, from the left end of the wall as seen standing in the room. Heights are above the subfloor. Studs that are assumed stand where a spacing puts them: verify them with a tape before nailing.")
+	"Studs by their near faces, from the left end of the wall as seen standing in the room; joists from the wall that they run beside. Heights are above the subfloor. Studs that are assumed stand where a spacing puts them: verify them with a tape before nailing.")
 
 var framingColumns = []layout.Column{
 	{Title: words.New("framing.tag", "Tag"), Width: 11, Style: layout.Strong},
@@ -84,28 +84,6 @@ func (b *Book) cuts() (all []boxCut) {
 		}
 	}
 	return all
-}
-
-// framingRows says of each box between which studs it is and how it is held.
-func (b *Book) framingRows(cuts []boxCut) (rows []layout.Row) {
-	for _, c := range cuts {
-		row := layout.Row{Group: c.room.Name, Cells: []string{
-			c.Opening.Tag, b.Voice.Say(table.Wall(b.Index, c.room, c.Wall.Side.ID)), b.Length(c.Opening.At.Along),
-			"", "", b.Voice.Say(table.StudState(c.Hold.State)), b.Voice.Say(table.Held(c.Hold.By)), "", "", "",
-			b.Length(c.Box.Bottom + c.room.FloorThickness()), b.Length(c.Proud), b.rings(c.Cut),
-		}}
-		if c.Hold.HasBay && c.Hold.Bay.Left != nil {
-			row.Cells[3] = b.Length(c.Hold.Bay.From)
-		}
-		if c.Hold.HasBay && c.Hold.Bay.Right != nil {
-			row.Cells[4] = b.Length(c.Hold.Bay.To)
-		}
-		if k := c.Hold.Block; k != nil {
-			row.Cells[7], row.Cells[8], row.Cells[9] = b.Length(k.Length), b.Length(k.SetBack), b.Length(k.Bottom+c.room.FloorThickness())
-		}
-		rows = append(rows, row)
-	}
-	return rows
 }
 
 // rings lists the raises that pass, nothing where the box takes none.
