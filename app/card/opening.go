@@ -53,7 +53,7 @@ var openingPage = page[plan.Opening]{
 		inside.Yokes,
 		inside.ByHand,
 	},
-	below:   []bind.Maker[plan.Opening]{inside.Picture, inside.Finder, inWall, inCeiling},
+	below:   []bind.Maker[plan.Opening]{inside.Picture, inside.Finder, inside.MakeUp, inWall, inCeiling},
 	several: []bind.Maker[plan.Opening]{inside.Box, kindRow, circuitRow, bind.When(hasHeight, heightRow), inside.Contents, statusRow, noteRow},
 }
 

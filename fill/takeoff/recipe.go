@@ -58,15 +58,15 @@ var recipeColumns = []string{"when", "per", "part", "count", "minutes", "source"
 
 // recipes are the steps of the table, in its order.
 var recipes = sync.OnceValue(func() []step {
-	all, err := readRecipes(assets.Tables)
+	all, err := readRecipes(assets.Tables, "catalogue/recipes.csv")
 	if err != nil {
 		panic(err) // our own table, and tested
 	}
 	return all
 })
 
-func readRecipes(from fs.FS) (all []step, err error) {
-	table, err := rows.Read(from, "catalogue/recipes.csv", recipeColumns...)
+func readRecipes(from fs.FS, name string) (all []step, err error) {
+	table, err := rows.Read(from, name, recipeColumns...)
 	if err != nil {
 		return nil, err
 	}

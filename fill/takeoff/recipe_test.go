@@ -12,7 +12,7 @@ import (
 // TestRecipesThatAreRefused: each cell of the table by its own sentence.
 func TestRecipesThatAreRefused(t *testing.T) {
 	read := func(text string) ([]step, error) {
-		return readRecipes(fstest.MapFS{"catalogue/recipes.csv": {Data: []byte(text)}})
+		return readRecipes(fstest.MapFS{"catalogue/recipes.csv": {Data: []byte(text)}}, "catalogue/recipes.csv")
 	}
 	const header = "when,per,part,count,minutes,source\n"
 	for _, tt := range []struct{ text, want string }{

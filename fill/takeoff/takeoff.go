@@ -14,6 +14,7 @@ type Takeoff struct {
 	Plan     plan.Plan // that it is of
 	Book     *price.Book
 	Openings []Opening // level by level, room by room, by tag
+	moved    []Opening // what moving each box later takes
 }
 
 // Whole takes every opening of a plan off that is the taker's own or differs from it in
@@ -22,6 +23,11 @@ func (t *Taker) Whole(p plan.Plan) *Takeoff {
 	whole := &Takeoff{Plan: p, Book: t.book}
 	for _, o := range p.Openings() {
 		whole.Openings = append(whole.Openings, t.Of(o))
+	}
+	for _, o := range whole.Openings {
+		if m, ok := t.Moved(o); ok {
+			whole.moved = append(whole.moved, m)
+		}
 	}
 	level := map[plan.ID]int{}
 	for i, l := range p.Levels {

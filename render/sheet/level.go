@@ -235,6 +235,7 @@ func (b *book) drawAt(l *plan.Level, extent geom.Box, m render.Medium, s paper.S
 
 // drawPart draws what stands in or near a part of a level.
 func (b *book) drawPart(l *plan.Level, m render.Medium, clip geom.Box) []render.Piece {
+	m.Hidden = b.hidden
 	return level.Draw(b.ix, l.ID, b.found.in(level.RoomsIn(b.ix, l.ID, m, clip)...), m, clip)
 }
 

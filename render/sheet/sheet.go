@@ -55,7 +55,9 @@ var kinds = []struct {
 	{"templates and heights, full size", ofTrade((*trade.Book).FullSize), []Reader{ForCrew, ForDrywall}},
 	{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
 	{"what to buy", ofTrade((*trade.Book).Supplies), []Reader{ForSupplier}},
-	{"blocks, cables, panel and switches", ofTrade((*trade.Book).Cuttings), []Reader{ForCrew, ForInspector, ForSupplier}},
+	{"blocks, cables and panel", ofTrade((*trade.Book).Cuttings), []Reader{ForCrew, ForInspector, ForSupplier}},
+	{"switch map", (*book).switchMaps, []Reader{ForCrew, ForInspector, ForClient}},
+	{"make-up of boxes", ofTrade((*trade.Book).MakeUps), []Reader{ForCrew, ForInspector}},
 }
 
 // ofTrade returns how a kind of page that shows no plan is built.
@@ -132,6 +134,7 @@ type book struct {
 	result   fill.Result
 	found    *found
 	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
+	hidden   map[plan.ID]bool            // left out of plans for now
 	schedule table.Table
 	rowOf    map[plan.ID]table.Row // once wanted: the row of the schedule of each opening
 	trade    *trade.Book

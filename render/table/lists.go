@@ -27,13 +27,16 @@ var (
 	Cuts     = List{ID: "cuts", Title: words.New("list.cuts", "Cut list"), IsDrawn: true, build: (*Lists).cuts}
 )
 
+// SwitchMap is the list that the sheets draw beside a plan.
+var SwitchMap = List{ID: "switches", Title: words.New("list.switches", "Switch map"), IsDrawn: true, build: (*Lists).switches}
+
 // AllLists are the lists in the order of the sheets.
 var AllLists = []List{
 	Shopping,
 	Cuts,
 	{ID: "cable", Title: words.New("list.cable", "Cables"), build: (*Lists).cable},
 	{ID: "panel", Title: words.New("list.panel", "Panel schedule"), build: (*Lists).panel},
-	{ID: "switches", Title: words.New("list.switches", "Switch map"), build: (*Lists).switches},
+	SwitchMap,
 }
 
 // ListNames lists what a user types.
@@ -63,7 +66,7 @@ type Lists struct {
 // Of lays out one list.
 func (l *Lists) Of(list List) Table {
 	t := list.build(l)
-	t.Title, t.Voice, t.Date = list.Title, l.Voice, l.Takeoff.Plan.Header.Day()
+	t.Title, t.Voice, t.Date = list.Title, l.Voice, l.Index.Plan().Header.Day()
 	return t
 }
 

@@ -31,6 +31,8 @@ var PolicyRows = []PolicyRow{
 	{Title: price.Cable.Text(), Cell: costing(price.Cable)},
 	{Title: words.New("takeoff.all", "All parts"), Cell: costing()},
 	{Title: words.New("takeoff.minutes", "Minutes"), Cell: counted(func(c choose.Column) int { return c.Takeoff.Minutes() })},
+	{Title: words.New("takeoff.later", "Moving one box later, wall closed"), Cell: later(func(m unit.Money, _ int) string { return m.String() })},
+	{Title: words.New("takeoff.later-minutes", "  minutes of it"), Cell: later(func(_ unit.Money, minutes int) string { return strconv.Itoa(minutes) })},
 	{Title: words.New("takeoff.least", "Least spare volume, in³"), Cell: sparing(func(c choose.Column) unit.Volume { return c.Least }), Fault: func(c choose.Column) bool { return c.Least < 0 }},
 	{Title: words.New("takeoff.least-at", "  at"), Cell: func(c choose.Column) string { return c.LeastAt }},
 	{Title: words.New("takeoff.mean", "Mean spare volume, in³"), Cell: sparing(func(c choose.Column) unit.Volume { return c.Mean })},
@@ -41,6 +43,19 @@ var PolicyRows = []PolicyRow{
 	{Title: words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutRing.Text()), Cell: cutting(takeoff.CutRing)},
 	{Title: words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutRound.Text()), Cell: cutting(takeoff.CutRound)},
 	{Title: words.New("takeoff.cut", "Cut-outs, {0}", takeoff.CutHousing.Text()), Cell: cutting(takeoff.CutHousing)},
+}
+
+// later writes what moving a box later takes, of all boxes that are built shared out evenly and
+// rounded half up; a dash where none is.
+func later(say func(unit.Money, int) string) func(choose.Column) string {
+	return func(c choose.Column) string {
+		cost, minutes, boxes := c.Takeoff.Moving()
+		if boxes == 0 {
+			return "–"
+		}
+		cost.Cents = (2*cost.Cents + int64(boxes)) / (2 * int64(boxes))
+		return say(cost, (2*minutes+boxes)/(2*boxes))
+	}
 }
 
 func costing(groups ...price.Group) func(choose.Column) string {

@@ -106,14 +106,14 @@ func (b *Book) Cuttings() error {
 	if len(list.Boards)+b.Plan.Cables.Len()+b.Plan.Circuits.Len() == 0 {
 		return nil
 	}
-	f := b.flow(b.Both("cuttings.title", "Blocks, cables, panel and switches"), supplyColumn)
+	f := b.flow(b.Both("cuttings.title", "Blocks, cables and panel"), supplyColumn)
 	f.boards(list)
 	for _, l := range table.AllLists {
 		if l.IsDrawn {
 			continue
 		}
 		t := lists.Of(l)
-		f.Table(&layout.Table{Columns: listColumns(t)}, b.Both("cuttings.list", "{0}", l.Title), b.listRows(t))
+		f.Table(&layout.Table{Columns: ListColumns(t)}, b.Both("cuttings.list", "{0}", l.Title), ListRows(b.Languages, t))
 	}
 	return nil
 }
@@ -125,8 +125,8 @@ var listWidths = map[string]float64{
 	"tag": 11, "room": 24, "gang": 24, "letter": 11, "works": 24, "also": 16, "order": 16,
 }
 
-// listColumns are those of a list on paper: what is text takes what is left.
-func listColumns(t table.Table) (columns []layout.Column) {
+// ListColumns are those of a list on paper: what is text takes what is left.
+func ListColumns(t table.Table) (columns []layout.Column) {
 	for _, c := range t.Columns {
 		col := layout.Column{Title: c.Title, Width: 20, Right: c.Kind != table.Text, Style: layout.Plain}
 		if wide, isOwn := listWidths[c.ID]; isOwn {
@@ -137,13 +137,14 @@ func listColumns(t table.Table) (columns []layout.Column) {
 	return columns
 }
 
-func (b *Book) listRows(t table.Table) (rows []layout.Row) {
+// ListRows are the rows of a list on paper.
+func ListRows(l layout.Languages, t table.Table) (rows []layout.Row) {
 	for _, r := range t.Rows {
 		var cells []string
 		for _, c := range r.Cells {
 			switch c.Kind {
 			case table.Length:
-				cells = append(cells, b.Say("supplies.length", "{0}", c.Length))
+				cells = append(cells, l.Say("supplies.length", "{0}", c.Length))
 			case table.Number:
 				cells = append(cells, strconv.Itoa(c.Number))
 			default:
