@@ -11,6 +11,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/fullsize"
 	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
@@ -49,7 +50,7 @@ func (b *Book) CutMap() error {
 	return nil
 }
 
-var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and {0} all round; {1} is the most that may be left (NEC 314.21). Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.",
+var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and {0} all round; {1} is the most that may be left (NEC 314.21). Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Dots beside a ring are the heads of its screws: hollow the back of the board there. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.",
 	words.Height(drywall.Clearance), words.Height(drywall.MostGap))
 
 // The measures of a face with its table, in millimetres of paper.
@@ -238,6 +239,9 @@ func (d *boardDrawing) holes() {
 			path = r.RoundedPath(collarCorner.Millimetres() * d.k)
 		}
 		d.On.Add(scene.Stroke{Path: path, Pen: heavy})
+		if !h.OnJoint {
+			d.screwHeads(h)
+		}
 		if !named[h.Opening.ID] {
 			named[h.Opening.ID] = d.beside(r, h.Piece, layout.Strong, h.Opening.Tag)
 		}
@@ -249,6 +253,16 @@ func (d *boardDrawing) holes() {
 				break
 			}
 		}
+	}
+}
+
+// screwHeads marks the heads of a ring's screws, which stand behind the board.
+func (d *boardDrawing) screwHeads(h drywall.Hole) {
+	middle := d.rect(h.Left, h.Right, h.Bottom, h.Top).Middle()
+	for _, at := range fullsize.CutOutOf(h.Opening).Heads() {
+		head := middle.Add(at.Mul(d.k))
+		d.taken = append(d.taken, scene.RectAround(head, 1.4, 1.4))
+		d.On.Add(scene.Fill{Path: scene.Circle(head, 0.35), Color: layout.Theme.Ink})
 	}
 }
 

@@ -23,7 +23,7 @@ func (b *Book) FullSize() error {
 	}
 	f := b.flow(b.Both("full-size.title", "Full size"), wholePage)
 	f.checkBar()
-	f.BothParagraphs(layout.Fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21).",
+	f.BothParagraphs(layout.Fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21). Dashed, the plate that will cover it; dotted, the box behind, with rings at the screw heads of its ring (common practice, look at yours): hollow the back of the board there.",
 		words.Height(drywall.Clearance), words.Height(drywall.MostGap)))
 	f.Heading(b.Both("full-size.cut-outs", "Cut-outs"), 40)
 	f.templates(holes)
@@ -66,10 +66,10 @@ const templateGap, leastTemplate = 6.0, 42.0
 // for it, and names those that are larger than the paper.
 func (f *flow) templates(holes []fullsize.CutOut) {
 	var all []template
-	var tooLarge []string
+	var tooLarge []template
 	for _, c := range holes {
 		if t := f.template(c); t.wide > f.Width() || t.tall > f.Column().Height()-20 {
-			tooLarge = append(tooLarge, strings.Join(t.lines, " "))
+			tooLarge = append(tooLarge, t)
 		} else {
 			all = append(all, t)
 		}
@@ -87,8 +87,37 @@ func (f *flow) templates(holes []fullsize.CutOut) {
 	for _, row := range rows {
 		f.templateRow(row)
 	}
-	if len(tooLarge) > 0 {
-		f.BothParagraphs(layout.Plain, words.New("full-size.too-large", "Larger than this paper: {0}", strings.Join(tooLarge, "; ")))
+	for _, t := range tooLarge {
+		f.tiles(t)
+	}
+}
+
+// The measures of a template in tiles, in millimeters: what is written over a tile, and half
+// the size of a register mark.
+const (
+	tileHead = 8.0
+	register = 4.0
+)
+
+// tiles puts down a template that is larger than the paper, in tiles to be taped together where
+// their register marks meet.
+func (f *flow) tiles(t template) {
+	b := f.b
+	parts, w, h := t.Tiles(f.Width()-2*register, f.Column().Height()-tileHead-2*register)
+	for i, part := range parts {
+		f.Need(tileHead + h + 2*register)
+		text := b.Say("full-size.tile", "{0}: part {1} of {2}, row {3} from the top, {4} from the left; tape the crosses on one another", strings.Join(t.lines, " "), i+1, len(parts), part.Down+1, part.Across+1)
+		f.On.Add(layout.Strong.At(f.Left(), f.Y+layout.Strong.Cap()+1, layout.Strong.Fit(text, f.Width())))
+		middle := scene.Point{X: f.Left() + register + w/2, Y: f.Y + tileHead + h/2}
+		window := scene.RectAround(middle, w, h)
+		f.On.Add(scene.Group{
+			Layer: scene.Layer{Name: "template", Clip: &window},
+			Items: t.Draw(middle.Sub(part.Middle), layout.Pen(layout.Divider), layout.Pen(layout.Hairline)),
+		})
+		for _, at := range []scene.Point{window.Min, {X: window.Max.X, Y: window.Min.Y}, {X: window.Min.X, Y: window.Max.Y}, window.Max} {
+			f.On.Add(layout.HLine(at.X-register, at.X+register, at.Y, layout.Pen(layout.Hairline)), layout.VLine(at.X, at.Y-register, at.Y+register, layout.Pen(layout.Hairline)))
+		}
+		f.Y += tileHead + h + 2*register
 	}
 }
 
