@@ -157,7 +157,7 @@ func (s *service) finish() {
 	if len(s.edits) == 1 {
 		label = words.New("serve.label-one", "Serve {0} by one more receptacle", s.Room.Name)
 	}
-	s.Edit = asOne(label, s.edits)
+	s.Edit = edit.Steps{Label: label, Edits: s.edits}
 }
 
 // Text tells the proposal in one sentence.

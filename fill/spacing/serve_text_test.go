@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/fill/filltest"
 	"studbay/fill/rule"
 	"studbay/fill/ruletest"
 	"studbay/plan"
@@ -115,6 +116,22 @@ func TestHowShortALineServeLooksAt(t *testing.T) {
 		counter.Fixture(plan.FixtureCounter, 0, 20, 12).Width -= over
 		if s, _ := serve(t, h.Made(), counter.Room.ID); len(s.Lines) != want {
 			t.Errorf("12 in of counter less %v: %d lines, want %d", over, len(s.Lines), want)
+		}
+	}
+}
+
+// TestTheStepOfServing is named by the room and by how many it adds, of one as of two: undo
+// tells it.
+func TestTheStepOfServing(t *testing.T) {
+	for long, want := range map[float64]string{
+		140: "Serve living by one more receptacle",
+		280: "Serve living by 2 more receptacles",
+	} {
+		r := filltest.OneWall(t, long)
+		r.Room.Name = "living"
+		s, _ := serve(t, r.Plan(), r.Room.ID)
+		if s.Edit == nil || s.Edit.Name().String() != want {
+			t.Errorf("%v in of wall: %v, want %q", long, s.Edit, want)
 		}
 	}
 }
