@@ -64,7 +64,7 @@ var importRules = []importRule{
 	{who: "fill/clash", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/remodel", may: "plan/... fill/rule fill/code fill/part fill/fish fill/frame fill/place", why: familiesApart},
 	{who: "fill/flat", may: "plan plan/geom plan/unit fill/frame fill/part", why: "what hangs in a ceiling or stands on a floor is in no wall"},
-	{who: "fill/place", may: "plan plan/... fill/part fill/frame", why: "what goes with placing an opening is no rule"},
+	{who: "fill/place", may: "plan plan/... fill/part fill/frame fill/box fill/code", why: "what goes with placing an opening is no rule"},
 	{who: "fill/fewest", may: "plan/unit", why: "choosing the fewest places along a line knows no room"},
 	{who: "fill/spacing", may: "plan/... fill/rule fill/code fill/part fill/frame fill/flat fill/fewest", why: familiesApart},
 	{who: "fill/house", may: "plan/...", why: "how rooms lie to one another has nothing to do with what is asked of them"},

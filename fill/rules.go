@@ -67,6 +67,7 @@ var Rules = []*rule.Rule{
 	&support.StudInWay,
 	&support.NeedsSupport,
 	&support.FanSupport,
+	&support.BoxWeight,
 	&protect.RatedWall,
 	&protect.CableEdge,
 	&clash.HeightOutlier,

@@ -126,6 +126,8 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"volume of an item", 0, in3, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Volume = unit.Volume(n) }, "/items/1"},
 		{"size of an item", -4, 40, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Size = unit.AWG(n) }, "/items/1"},
 		{"mark of a box", 0, in3, func(s *spoilable, n int64) { s.opening.Assembly.Marked = mark(n) }, "/assembly"},
+		{"weight of a light", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Weight = unit.Weight(n) }, "/weight"},
+		{"what a box carries", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Assembly.Carries = unit.Weight(n) }, "/assembly/carries"},
 		{"mark of a part", 0, in3, func(s *spoilable, n int64) {
 			s.opening.Assembly.Parts = []AssemblyPart{{Marked: mark(0)}, {Marked: mark(n)}}
 		}, "/assembly"},

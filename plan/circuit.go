@@ -45,9 +45,12 @@ type Cable struct {
 	GroundUnseen bool `json:"groundUnseen,omitempty"`
 	// Way is how it gets out of the bays of walls that stay closed, as the user names it; from
 	// version 1.1 on.
-	Way   CableWay `json:"way,omitempty"`
-	Note  string   `json:"note,omitempty"`
-	Extra Extra    `json:"-"`
+	Way CableWay `json:"way,omitempty"`
+	// Plated tells that steel plates cover its holes where they are near to an edge of a stud;
+	// from version 1.1 on.
+	Plated bool   `json:"plated,omitempty"`
+	Note   string `json:"note,omitempty"`
+	Extra  Extra  `json:"-"`
 }
 
 // CableWay is where a cable that is fished leaves the bays of walls that stay closed.

@@ -29,9 +29,12 @@ type Opening struct {
 	// Works are controls in the order of the gangs that work them, the gang nearest the door
 	// first. What is not among them comes after, in the usual order; one that is not there counts
 	// for nothing. From version 1.1 on.
-	Works []ID   `json:"works,omitempty"`
-	Note  string `json:"note,omitempty"`
-	Extra Extra  `json:"-"`
+	Works []ID `json:"works,omitempty"`
+	// Weight is that of the light or fan which hangs from its box; 0: not known. From version
+	// 1.1 on.
+	Weight unit.Weight `json:"weight,omitempty"`
+	Note   string      `json:"note,omitempty"`
+	Extra  Extra       `json:"-"`
 }
 
 // Key returns the opening's ID.
@@ -116,6 +119,8 @@ type Assembly struct {
 	Parts    []AssemblyPart `json:"parts,omitempty"`
 	Barriers []string       `json:"barriers,omitempty"` // "metal" or "nonmetallic"
 	Cover    string         `json:"cover,omitempty"`
+	// Carries is what the box is marked to carry, read off it; 0: not read. From version 1.1 on.
+	Carries unit.Weight `json:"carries,omitempty"`
 }
 
 // AssemblyPart is a ring, extension or raised cover.
@@ -167,6 +172,9 @@ const (
 	maxTag    = 24 // characters
 )
 
+// maxWeight bounds what hangs from a box; nothing built comes near it.
+const maxWeight = 1000 * unit.Kilogram
+
 // checkOpening reports why an opening cannot be where it says, or what is wrong with
 // its own fields.
 func (s levelSides) checkOpening(o *Opening) error {
@@ -202,6 +210,10 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "status", "{0} has an unknown status “{1}”", o.text(), string(o.Status)).At("/status")
 	case o.Grounded != Unsaid && o.Grounded != AnswerYes && o.Grounded != AnswerNo:
 		return Refuse(nil, "grounded", "{0} is grounded, “yes” or “no”, not “{1}”", o.text(), string(o.Grounded)).At("/grounded")
+	case o.Weight < 0 || o.Weight > maxWeight:
+		return Refuse(nil, "weight", "what hangs from {0} weighs {1}; 0 to {2} is taken", o.text(), o.Weight, maxWeight).At("/weight")
+	case o.Assembly.Carries < 0 || o.Assembly.Carries > maxWeight:
+		return Refuse(nil, "carries", "the box of {0} is marked to carry {1}; 0 to {2} is taken", o.text(), o.Assembly.Carries, maxWeight).At("/assembly/carries")
 	case o.Gangs < 0 || o.Gangs > maxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
 	}

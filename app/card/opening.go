@@ -10,6 +10,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -45,6 +46,8 @@ var openingPage = page[plan.Opening]{
 		heightFloorRow,
 		statusRow,
 		bind.When(isOldReceptacle, groundedRow),
+		bind.When(hangsFromIt, bind.FieldOf(words.New("opening.weight", "Weight that hangs from it"), func(x *plan.Opening) *unit.Weight { return &x.Weight }, bind.Weights)),
+		bind.When(hangsFromIt, bind.FieldOf(words.New("opening.carries", "Box marked to carry"), func(x *plan.Opening) *unit.Weight { return &x.Assembly.Carries }, bind.Weights)),
 		movesRow,
 		replacedRow,
 		circuitRow,
@@ -99,6 +102,9 @@ var statusRow = bind.ChoiceOn(words.New("opening.status", "Status"), func(s open
 	}
 	return all
 })
+
+// hangsFromIt reports whether a light or a fan hangs from the box.
+func hangsFromIt(x plan.Opening) bool { return part.HangsLight(&x) || part.HangsFan(&x) }
 
 // isOldReceptacle reports whether a receptacle is there already: whether it is grounded
 // says what may take its place.

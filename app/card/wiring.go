@@ -29,6 +29,7 @@ var cableRows = []bind.Maker[plan.Cable]{
 	cableGround,
 	cableIs,
 	cableWay,
+	bind.ChoiceOf(words.New("cable.plated", "Steel plates at its holes"), func(x *plan.Cable) *bool { return &x.Plated }, bind.YesNo),
 }
 
 // spaceRow is the choice of the space that a cable enters at an end whose box barriers part.

@@ -69,6 +69,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "align-heights", Title: title("align-heights", "As high as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
 		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
 		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
+		{ID: "pair", Title: title("pair", "Pair the two selected about the center line between them"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.canPair, Run: d.editor.pair},
 		{ID: "to-steps", Title: title("to-steps", "Round openings to the step"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.hasOpenings, Run: d.clips.toSteps},
 		{ID: "to-studs", Title: title("to-studs", "Boxes to the studs …"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyT), Can: d.editor.hasOpenings, Run: d.forms.askToStuds},
 		{ID: "select-all", Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},

@@ -122,3 +122,24 @@ func (d *editor) setUnits(s unit.System) {
 	d.prefs.SetUnits(s)
 	_ = d.doc().Throughout(edit.SetUnits{Units: work.UnitsName(s)})
 }
+
+// canPair reports whether two openings are chosen that a center line lies between.
+func (d *editor) canPair() bool {
+	_, ok := d.pairUp()
+	return ok
+}
+
+// pair binds the two that are chosen; the first stays where it is.
+func (d *editor) pair() {
+	if up, ok := d.pairUp(); ok {
+		_ = d.Do(up)
+	}
+}
+
+func (d *editor) pairUp() (edit.PairUp, bool) {
+	chosen := d.doc().Selection()
+	if len(chosen) != 2 {
+		return edit.PairUp{}, false
+	}
+	return edit.PairBetween(d.doc().Plan(), chosen[0], chosen[1], work.NewID(plan.KindPair))
+}

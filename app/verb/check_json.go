@@ -139,6 +139,8 @@ func (c *checked) quantity(q rule.Quantity) *quantityJSON {
 		return &quantityJSON{schedule.Decimal(unit.Length(q.Value), c.voice.System), schedule.DecimalUnit(c.voice.System)}
 	case rule.OfVolume:
 		return &quantityJSON{unit.Volume(q.Value).String(), string(q.Unit)}
+	case rule.OfWeight:
+		return &quantityJSON{c.voice.System.DecimalWeight(unit.Weight(q.Value)), c.voice.System.WeightUnit()}
 	case rule.OfArea:
 		return &quantityJSON{tenThousandths(q.Value), string(q.Unit)}
 	case rule.OfCount:

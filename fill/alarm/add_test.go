@@ -74,3 +74,40 @@ func TestNoAlarmIsOfferedWhereItMayNotBe(t *testing.T) {
 		}
 	}
 }
+
+// An alarm is offered a foot or more from every wall (common practice: dead air is in the
+// corners): in a room 2 ft wide on its middle line, in one a sixteenth narrower nowhere.
+func TestAlarmsAreOfferedAFootFromWalls(t *testing.T) {
+	const sixteenth = 1.0 / 16
+	for _, tt := range []struct {
+		width float64
+		want  bool
+	}{{24 - sixteenth, false}, {24, true}, {24 + sixteenth, true}} {
+		for _, turned := range []bool{false, true} {
+			h := ruletest.New(t)
+			wide, long := tt.width, 120.0
+			if turned {
+				wide, long = long, wide
+			}
+			r := h.Square(plan.UseBedroom, 0, 0, wide, long)
+			offered := false
+			for _, f := range h.Found(&alarm.SmokeAlarm) {
+				for _, remedy := range f.Remedies {
+					after, err := remedy.Edit.Apply(h.Made())
+					if err != nil {
+						t.Fatal(err)
+					}
+					for o := range after.Levels[0].Openings.All() {
+						offered = true
+						if _, away := r.Room.Outline().Nearest(o.At.At); away < ruletest.In(12) {
+							t.Errorf("%v wide: offered %v from a wall", tt.width, away)
+						}
+					}
+				}
+			}
+			if offered != tt.want {
+				t.Errorf("%v wide, turned %v: offered %v, want %v", tt.width, turned, offered, tt.want)
+			}
+		}
+	}
+}

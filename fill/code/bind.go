@@ -66,6 +66,10 @@ var fillAndSpacing = []binding{
 	ofLength("device-behind-12", func(f *Figures) *unit.Length { return &f.Build.BehindUsual }),
 	ofLength("device-behind", func(f *Figures) *unit.Length { return &f.Build.BehindAny }),
 	ofLength("device-spare", func(f *Figures) *unit.Length { return &f.Build.DepthSpare }),
+	ofWeight("box-carries", func(f *Figures) *unit.Weight { return &f.Build.BoxCarries }),
+	ofWeight("any-box-carries", func(f *Figures) *unit.Weight { return &f.Build.AnyBoxCarries }),
+	ofWeight("fan-carries", func(f *Figures) *unit.Weight { return &f.Build.FanCarries }),
+	ofWeight("fan-most", func(f *Figures) *unit.Weight { return &f.Build.FanMost }),
 	ofLength("hole-edge", func(f *Figures) *unit.Length { return &f.Build.HoleEdge }),
 	ofLength("cable-hole", func(f *Figures) *unit.Length { return &f.Build.CableHole }),
 	ofLength("door-leaf-near", func(f *Figures) *unit.Length { return &f.Build.LeafNear }),
@@ -105,6 +109,17 @@ func volume(field func(*Figures) *unit.Volume) func(*Figures, string) error {
 		*field(f) = v
 		return nil
 	}
+}
+
+func ofWeight(name string, field func(*Figures) *unit.Weight) binding {
+	return binding{name: name, unit: "lb", set: func(f *Figures, text string) error {
+		w, err := unit.ParseWeight(text, unit.Pound)
+		if err != nil || w == 0 {
+			return &words.Error{Text: words.NoWeight(text)}
+		}
+		*field(f) = w
+		return nil
+	}}
 }
 
 func ofLength(name string, field func(*Figures) *unit.Length) binding {

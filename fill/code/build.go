@@ -15,6 +15,11 @@ type Build struct {
 	BehindAny   unit.Length // so does any that reaches farther behind than this
 	DepthSpare  unit.Length
 
+	BoxCarries    unit.Weight // a box for lights, unless it is marked for another weight, 314.27(A)
+	AnyBoxCarries unit.Weight // any box or ring on a wall by two No. 6 screws, 314.27(A)(1), exception
+	FanCarries    unit.Weight // a fan box that is not marked for more, 314.27(C)
+	FanMost       unit.Weight // the heaviest fan that hangs from a box
+
 	HoleEdge  unit.Length // from a bored hole to the nearest edge of a stud, 300.4(A)(1)
 	CableHole unit.Length // bored for a cable; common practice
 

@@ -41,6 +41,7 @@ func TestEachFigureIsReadIntoAFieldOfItsOwn(t *testing.T) {
 	}{
 		"in":      {[]words{{"10", 254 * mm}, {"1 ft", 3048 * mm / 10}, {"25.4 mm", 254 * mm / 10}, {"0.000001 mm", unit.Length(1)}}, []string{"", "0", "-1", "wide", "0 mm"}},
 		"in3":     {[]words{{"0", unit.Volume(0)}, {"0.25", unit.CubicInch / 4}, {"18", 18 * unit.CubicInch}}, []string{"", "-1", "much"}},
+		"lb":      {[]words{{"6", 6 * unit.Pound}, {"0.01", unit.Pound / 100}, {"16 kg", 16 * unit.Kilogram}}, []string{"", "0", "-1", "heavy"}},
 		"count":   {[]words{{"0", int64(0)}, {"10", int64(10)}, {"65535", int64(65535)}}, []string{"", "-1", "1.5", "65536", "few", "0x10"}},
 		"percent": {[]words{{"0", int64(0)}, {"10", int64(10)}, {"65535", int64(65535)}}, []string{"", "-1", "1.5", "65536", "few"}},
 		"awg":     {[]words{{"14", unit.AWG(14)}, {"1/0", unit.AWG(-1)}}, []string{"", "13", "thin"}},

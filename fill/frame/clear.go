@@ -88,7 +88,7 @@ func (w *Wall) IsClear(p Placed) bool {
 func (w *Wall) ClearPlaces(p Placed, step unit.Length) (places []unit.Length) {
 	wide, at := p.Right-p.Left, p.Centre()
 	try := func(place unit.Length) {
-		for _, along := range onTape(place, step) {
+		for _, along := range OnTape(place, step) {
 			if slices.Contains(places, along) {
 				return
 			}
@@ -113,8 +113,8 @@ func (w *Wall) ClearPlaces(p Placed, step unit.Length) (places []unit.Length) {
 	return places
 }
 
-// onTape returns the whole steps next to a place, the nearer first.
-func onTape(place, step unit.Length) []unit.Length {
+// OnTape returns the whole steps of a tape next to a place, the nearer first.
+func OnTape(place, step unit.Length) []unit.Length {
 	under := place / step * step
 	switch over := place - under; {
 	case over == 0:

@@ -44,6 +44,12 @@ func DeviceKinds(o *plan.Opening) (kinds []string) {
 	return kinds
 }
 
+// HangsLight reports whether an opening is a light that hangs from a box, or stands on one.
+func HangsLight(o *plan.Opening) bool {
+	k := All().Kind(o.Kind)
+	return k != nil && k.Family == Light
+}
+
 // HangsFan reports whether a ceiling fan hangs from the box of an opening.
 func HangsFan(o *plan.Opening) bool {
 	return slices.ContainsFunc(DeviceKinds(o), func(kind string) bool { return All().Device(kind).IsFan })

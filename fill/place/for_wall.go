@@ -3,8 +3,11 @@
 package place
 
 import (
+	"studbay/fill/box"
+	"studbay/fill/code"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // ConditionOf returns the condition of the wall or the ceiling that an anchor in a room is on.
@@ -21,7 +24,8 @@ func ConditionOf(r *plan.Room, a plan.Anchor) plan.Condition {
 }
 
 // ForWall returns a new opening with an old-work box in place of one that could not be fixed
-// in the wall or ceiling where it is, where the catalogue has one that serves.
+// in the wall or ceiling where it is, where the catalogue has one that serves: the first that
+// is large enough for what its kind comes with, else the largest.
 func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	if o.Status.IsOld() || !isClosedAt(p, o.At) {
 		return o
@@ -30,13 +34,32 @@ func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	if !chosen || !built.Box.IsFixedFromBehind() {
 		return o
 	}
+	var best *part.Assembly
+	need := neededBy(p, &o)
 	for _, a := range part.All().OldWork(built.Assembly, 0) {
-		if !part.HangsFan(&o) || a.Box.CarriesFan() {
-			o.Assembly = plan.Assembly{Code: a.Code, Barriers: o.Assembly.Barriers}
-			return o
+		if serves := !part.HangsFan(&o) || a.Box.CarriesFan(); serves && (best == nil || best.Volume() < need && a.Volume() > best.Volume()) {
+			best = a
 		}
 	}
+	if best != nil {
+		o.Assembly = plan.Assembly{Code: best.Code, Barriers: o.Assembly.Barriers}
+	}
 	return o
+}
+
+// neededBy returns what the wires and devices that a kind of opening comes with need by the
+// edition of the plan; 0 where that is not known, or was stated.
+func neededBy(p plan.Plan, o *plan.Opening) (need unit.Volume) {
+	k := part.All().Kind(o.Kind)
+	if k == nil || o.Contents != nil || p.Header == nil {
+		return 0
+	}
+	fig, err := code.Edition(p.Header.Edition)
+	if err != nil {
+		fig = code.Latest()
+	}
+	need, _ = box.Sum(fig, k.Wiring)
+	return need
 }
 
 func isClosedAt(p plan.Plan, a plan.Anchor) bool {

@@ -63,6 +63,12 @@ func TestBoxesForWallsThatStayClosed(t *testing.T) {
 					want := o.Assembly.Code
 					if isClosed && status == plan.StatusNew && a.Box.IsFixedFromBehind() && len(offers) > 0 {
 						want = offers[0].Code
+						for _, b := range offers { // the two kinds need 15.75 and 14.5 in³ (NEC 314.16(B))
+							if need := map[string]unit.Volume{"duplex": 63 * unit.CubicInch / 4, "fan-light": 29 * unit.CubicInch / 2}[kind]; b.Volume() >= need {
+								want = b.Code
+								break
+							}
+						}
 					}
 					if got.Assembly.Code != want || !slices.Equal(got.Assembly.Barriers, o.Assembly.Barriers) || got.Kind != kind || got.At != at {
 						t.Errorf("%s in %s, closed %v, %s: %+v, want %s", kind, a.Code, isClosed, status, got.Assembly, want)
@@ -158,6 +164,21 @@ func TestStepsElsewhere(t *testing.T) {
 		now, _ := next.Opening(o.ID)
 		if now.At != tt.want || len(made.Places) > 1 || (len(made.Places) == 0) != (tt.at == tt.want) {
 			t.Errorf("%s: at %+v, want %+v", tt.name, now.At, tt.want)
+		}
+	}
+}
+
+// An alarm comes with two cables 14/3 and three fixture wires: six conductors and one allowance
+// for grounds of 2.00 in³, three of 1.50 (NEC 314.16(B)(1), (5)), 18.5 in all. In a ceiling that
+// stays closed it gets the old-work box of 20 in³, not the one of 14; a light, which needs
+// 2 × 2 × 2.00 + 2.00 = 10, the one of 14.
+func TestOldWorkBoxesAreLargeEnough(t *testing.T) {
+	h := walltest.New(t)
+	room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Overhead = plan.ConditionClosed })
+	for kind, want := range map[string]string{"smoke": "OW5", "smoke-co": "OW5", "ceiling-light": "OW4"} {
+		o := part.NewOpening(unit.Imperial, kind, plan.OnCeiling(room.ID, geom.Point{X: walltest.In(60), Y: walltest.In(60)}))
+		if got := place.ForWall(h.Plan, o).Assembly.Code; got != want {
+			t.Errorf("%s gets %s, want %s", kind, got, want)
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -14,24 +15,36 @@ var CableEdge = rule.Rule{
 	ID:     "cable-edge",
 	Title:  words.New("rule.cable-edge.title", "Bored holes clear of the edges of studs"),
 	Figure: "hole-edge",
-	Doc:    words.New("rule.cable-edge.doc", `A hole bored for a cable through wood is at least 1-1/4 in from the nearest edge of the stud, or a steel plate of 1/16 in covers it there. Until routes are drawn, a cable between two boxes of one wall, of one face or of both, is taken to run level and to bore the studs between them in the middle of their depth, with a hole of 3/4 in (common practice, yours to amend). One that is fished in a wall that stays closed bores none. Not checked: cables that are there already, other ways of the cable, cables that leave the wall, steel studs, which want bushings, notches, how much of a stud may be bored away, and walls of which nobody tells studs or depth.`),
+	Doc:    words.New("rule.cable-edge.doc", `A hole bored for a cable through wood is at least 1-1/4 in from the nearest edge of the stud, or a steel plate of 1/16 in covers it there. Until routes are drawn, a cable between two boxes of one wall, of one face or of both, is taken to run level and to bore the studs between them in the middle of their depth, with a hole of 3/4 in (common practice, yours to amend). One that is fished in a wall that stays closed bores none; one whose holes you say are plated is not told. Not checked: cables that are there already, other ways of the cable, cables that leave the wall, steel studs, which want bushings, notches, how much of a stud may be bored away, and walls of which nobody tells studs or depth.`),
 	Side:   checkCableEdge,
 }
 
 func checkCableEdge(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	for _, e := range EdgesOf(v, fig) {
+		if e.Cable.Plated {
+			continue
+		}
 		f := rule.OnBox(e.From, rule.Stop)
 		f.Measured, f.Limit = rule.LengthOf(e.Edge), rule.LengthOf(fig.Build.HoleEdge)
 		f.Message = words.New("rule.cable-edge.near", "{0} to {1}: holes for the cable lie {2} from the edges of the studs", e.From.Tag, e.To.Tag, words.Height(e.Edge))
 		f.Why = words.New("rule.cable-edge.why", "A hole of {0} in the middle of studs {1} deep, {2} of them between the boxes. Without a steel plate at each, {3} is asked.",
 			words.Height(fig.Build.CableHole), words.Height(e.Edge*2+fig.Build.CableHole), e.Studs, words.Height(fig.Build.HoleEdge))
+		f.Remedies = []rule.Remedy{plated(e)}
 		found = append(found, f)
 	}
 	return found
 }
 
+// plated offers to say that plates cover the holes: the takeoff counts them either way.
+func plated(e Edge) rule.Remedy {
+	cable := *e.Cable
+	cable.Plated = true
+	return rule.Remedy{Label: words.New("rule.cable-edge.remedy", "Put steel plates on both edges of each stud that it bores"), Edit: edit.Change{Thing: &cable}}
+}
+
 // Edge is a cable of a wall whose holes lie too near to the edges of studs.
 type Edge struct {
+	Cable    *plan.Cable
 	From, To *plan.Opening
 	Studs    int // that it bores
 	Edge     unit.Length
@@ -61,7 +74,7 @@ func EdgesOf(v rule.SideView, fig *code.Figures) (near []Edge) {
 			continue
 		}
 		if studs, edge := bored(w, from, to, fig.Build.CableHole); studs > 0 && edge < fig.Build.HoleEdge {
-			near = append(near, Edge{from.Opening, to.Opening, studs, edge})
+			near = append(near, Edge{c, from.Opening, to.Opening, studs, edge})
 		}
 	}
 	return near

@@ -58,3 +58,25 @@ func TestCableEdgeAcrossAWall(t *testing.T) {
 		t.Errorf("%+v", found)
 	}
 }
+
+// Plates make it right (NEC 300.4(A)(1)): the remedy says that they are there, the finding goes
+// and comes with nothing else, and a cable that is said to be plated is not told.
+func TestPlatesAtTheHolesOfACable(t *testing.T) {
+	h := walltest.New(t)
+	room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Studs.Depth = in(2.5) })
+	a := h.Box(room.Sides[0], "duplex", "PN1", 40, 16, nil)
+	b := h.Box(room.Sides[0], "duplex", "PN1", 72, 16, nil)
+	cable(h, a, b)
+	found := h.Found("cable-edge")
+	if len(found) != 1 || len(found[0].Remedies) != 1 {
+		t.Fatalf("%+v", found)
+	}
+	if label := h.Say(found[0].Remedies[0].Label); label != "Put steel plates on both edges of each stud that it bores" {
+		t.Errorf("offered: %s", label)
+	}
+	h.Cures("cable-edge")
+	h.Do(found[0].Remedies[0].Edit)
+	if left := h.Found("cable-edge"); len(left) != 0 {
+		t.Errorf("with plates: %+v", left)
+	}
+}

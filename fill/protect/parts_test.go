@@ -198,7 +198,9 @@ func TestTheShallowestStudTells(t *testing.T) {
 		return `
 			stop, NEC 2023 300.4(A)(1): A in bedroom; 7/8" of 1-1/4"
 			A to B: holes for the cable lie 7/8" from the edges of the studs
-			A hole of 3/4" in the middle of studs 2-1/2" deep, ` + studs + ` of them between the boxes. Without a steel plate at each, 1-1/4" is asked.`
+			A hole of 3/4" in the middle of studs 2-1/2" deep, ` + studs + ` of them between the boxes. Without a steel plate at each, 1-1/4" is asked.
+			Put steel plates on both edges of each stud that it bores:
+			  now cable A to B: its holes are plated`
 	}
 	const source = "300.4(A)(1)"
 	ruletest.Tells(t, &protect.CableEdge, []ruletest.Telling{

@@ -1,6 +1,7 @@
 package protect
 
 import (
+	"cmp"
 	"math/bits"
 	"slices"
 	"strings"
@@ -54,7 +55,7 @@ func checkRatedWall(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 			found = append(found, tooNear(v, b, rating, fig)...)
 		}
 	}
-	return append(found, tooMany(v, metal)...)
+	return append(found, tooMany(v, metal, fig)...)
 }
 
 func areaOf(b frame.Placed) unit.Area { return (b.Right - b.Left).Times(b.Top - b.Bottom) }
@@ -72,6 +73,7 @@ func oneBox(b frame.Placed, fig *code.Figures) []rule.Finding {
 		f.Measured, f.Limit = rule.AreaOf(area), rule.AreaOf(mostOfOne)
 		f.Message = words.New("rule.rated-wall.large", "{0}: the box takes {1} of a rated wall", b.Opening.Tag, words.SmallArea(area))
 		f.Why = words.New("rule.rated-wall.large.why", "{0} by {1} outside; {2} is the most without further protection.", words.Height(b.Right-b.Left), words.Height(b.Top-b.Bottom), words.SmallArea(mostOfOne))
+		f.Remedies = smaller(b, fig)
 	default:
 		return nil
 	}
@@ -101,12 +103,30 @@ func tooNear(v rule.SideView, b frame.Placed, rating plan.Rating, fig *code.Figu
 	return found
 }
 
-// ofMetal offers boxes of metal that are small enough, their rings ending where they may.
-func ofMetal(b frame.Placed, fig *code.Figures) (offers []rule.Remedy) {
-	const most = 3
+// ofMetal offers boxes of metal that are small enough and hold as much as what is built in,
+// their rings ending where they may.
+func ofMetal(b frame.Placed, fig *code.Figures) []rule.Remedy {
 	built, _, _ := part.Resolve(b.Opening.Assembly) // it is built in
+	return metalFrom(b, part.All().Metal(built.Assembly, built.Volume()), fig)
+}
+
+// smaller offers such boxes, or where none holds as much the roomiest: whether what enters
+// goes into one is told by the box-fill of it.
+func smaller(b frame.Placed, fig *code.Figures) []rule.Remedy {
+	if offers := ofMetal(b, fig); len(offers) > 0 {
+		return offers
+	}
+	built, _, _ := part.Resolve(b.Opening.Assembly)
+	all := part.All().Metal(built.Assembly, 0)
+	slices.SortStableFunc(all, func(x, y *part.Assembly) int { return cmp.Compare(y.Volume(), x.Volume()) })
+	return metalFrom(b, all, fig)
+}
+
+// metalFrom offers the first of some assemblies that are small enough for a rated wall.
+func metalFrom(b frame.Placed, all []*part.Assembly, fig *code.Figures) (offers []rule.Remedy) {
+	const most = 3
 	proud := frame.SetProud(b.Side)
-	for _, a := range part.All().Metal(built.Assembly, built.Volume()) {
+	for _, a := range all {
 		front, to := a.Box.Outline(), plan.Assembly{Code: a.Code, Barriers: b.Opening.Assembly.Barriers}
 		body, _ := frame.BodyOf(to) // those of the catalogue are known
 		back := proud - body.Raise
@@ -156,17 +176,9 @@ func isFilled(cavity string) bool {
 
 // tooMany slides a part of 100 ft² along the wall and finds the most that the metal boxes of
 // the face take of it.
-func tooMany(v rule.SideView, metal []frame.Placed) []rule.Finding {
+func tooMany(v rule.SideView, metal []frame.Placed, fig *code.Figures) []rule.Finding {
 	wide := widthOf(wallOfAll, v.Room.Ceiling)
-	var most unit.Area
-	var from unit.Length
-	for _, b := range metal {
-		for _, left := range []unit.Length{b.Left, b.Right - wide} { // where a sum of parts of boxes is greatest
-			if sum := within(metal, left, left+wide); sum.Cmp(most) > 0 {
-				most, from = sum, left
-			}
-		}
-	}
+	most, from := heaviest(metal, wide)
 	if most.Cmp(mostOfAll) <= 0 {
 		return nil
 	}
@@ -176,7 +188,47 @@ func tooMany(v rule.SideView, metal []frame.Placed) []rule.Finding {
 		Message:   words.New("rule.rated-wall.many", "Metal boxes take {0} of 100 ft² of a rated wall", words.SmallArea(most)),
 		Why:       words.New("rule.rated-wall.many.why", "Counted on {0} of the wall at its full height; {1} is the most.", min(wide, v.Length), words.SmallArea(mostOfAll)),
 		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, max(from, 0), min(from+wide, v.Length))},
+		Remedies:  spread(v.Wall(), metal, wide, fig),
 	}}
+}
+
+// heaviest returns the most that boxes take of any part of a wall so wide, and where it begins.
+func heaviest(metal []frame.Placed, wide unit.Length) (most unit.Area, from unit.Length) {
+	for _, b := range metal {
+		for _, left := range []unit.Length{b.Left, b.Right - wide} { // where a sum of parts of boxes is greatest
+			if sum := within(metal, left, left+wide); sum.Cmp(most) > 0 {
+				most, from = sum, left
+			}
+		}
+	}
+	return most, from
+}
+
+// spread offers to move one box so far along that no part of the wall has too many: the first
+// of them that has such a place, and the last.
+func spread(w *frame.Wall, metal []frame.Placed, wide unit.Length, fig *code.Figures) (offers []rule.Remedy) {
+	fits := func(i int, at unit.Length) bool {
+		moved := slices.Clone(metal)
+		moved[i] = moved[i].MovedTo(at)
+		most, _ := heaviest(moved, wide)
+		return most.Cmp(mostOfAll) <= 0
+	}
+	try := func(i int) []rule.Remedy {
+		if metal[i].IsThere() {
+			return nil
+		}
+		places := slices.DeleteFunc(w.ClearPlaces(metal[i], fig.Units.Step()), func(at unit.Length) bool { return !fits(i, at) })
+		return rule.MovesAlong(metal[i], places[:min(len(places), 1)])
+	}
+	for i := 0; i < len(metal) && len(offers) == 0; i++ {
+		offers = try(i)
+	}
+	for i := len(metal) - 1; i > 0; i-- {
+		if last := try(i); len(last) > 0 {
+			return append(offers, last...)
+		}
+	}
+	return offers
 }
 
 // widthOf returns how wide a part of a wall of a height is whose area is an inch times a

@@ -125,3 +125,47 @@ func TestOppositeFacesOfARatedWall(t *testing.T) {
 		}
 	}
 }
+
+// A wall 20 ft long and 10 ft high, studs at 16 in: seven boxes of 16 in² in its first 10 ft are
+// 112 in² (IRC R302.4.2 takes 100 in any 100 ft², a part 10 ft long). One moved so far that no
+// 10 ft have seven makes it right; in a wall of 10 ft there is no such place.
+func TestBoxesOfARatedWallAreSpread(t *testing.T) {
+	for _, tt := range []struct {
+		length float64
+		offers bool
+	}{{240, true}, {120, false}} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, tt.length, 120, func(r *plan.Room) { r.Ceiling = in(120); r.Sides[0].Rated = true })
+		for i := range 7 {
+			h.Box(room.Sides[0], "duplex", "SQ1", 18.75+16*float64(i), 16, nil) // against the stud at its left
+		}
+		found := h.Found("rated-wall")
+		if len(found) != 1 || (len(found[0].Remedies) > 0) != tt.offers {
+			t.Errorf("%v long: %+v", tt.length, found)
+			continue
+		}
+		h.Cures("rated-wall")
+	}
+}
+
+// In place of a box of 4-11/16 in square, 21.97 in², one of 4 in square, 16 in², is offered,
+// though it holds less.
+func TestSmallerBoxesForARatedWall(t *testing.T) {
+	h := walltest.New(t)
+	room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Sides[0].Rated = true })
+	h.Box(room.Sides[0], "range", "SQ7", 40, 16, func(o *plan.Opening) { o.Gangs = 2 })
+	found := h.Found("rated-wall")
+	if len(found) != 1 || len(found[0].Remedies) == 0 {
+		t.Fatalf("%+v", found)
+	}
+	for _, r := range found[0].Remedies {
+		next, err := r.Edit.Apply(h.Plan)
+		if err != nil {
+			t.Fatal(err)
+		}
+		after := &walltest.House{T: t, Plan: next, IDs: h.IDs}
+		if left := after.Found("rated-wall"); len(left) != 0 {
+			t.Errorf("%s leaves %s", h.Say(r.Label), h.Say(left[0].Message))
+		}
+	}
+}

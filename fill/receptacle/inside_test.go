@@ -236,3 +236,33 @@ func TestWhatIsOfferedCostsLeast(t *testing.T) {
 		t.Errorf("%d offered, %d missed", offered, none)
 	}
 }
+
+// What is offered stands at a mark of a tape that is clear and allowed. The first place of a
+// plate 2-3/4 in wide is 34.925 mm from a corner, and inches on from there one is at 746.125:
+// rounded to 10 mm it would leave what is allowed here, and so would the nearest millimeter in
+// the second case, where the next one in is taken.
+func TestOfferedAtAMarkOfATape(t *testing.T) {
+	const mm = unit.Millimetre
+	fig := code.Latest().InUnits(unit.Metric)
+	line := geom.Segment{B: geom.Point{X: 2000 * mm}}
+	v := &index.RoomView{Room: &plan.Room{ID: "raaaaaaaa", Ceiling: 2400 * mm}}
+	v.Sides = []index.SideView{{Side: &plan.Side{ID: "saaaaaaaa", Kind: plan.SideWall}, Line: line, Frame: geom.FrameOf(line), Length: line.Length()}}
+	for _, tt := range []struct{ from, to, want unit.Length }{
+		{700 * mm, 800 * mm, 720 * mm}, // 720.725 is one of those inches
+		{742 * mm, 749 * mm, 746 * mm},
+		{746*mm + mm/10, 749 * mm, 747 * mm},
+		{746 * mm, 746*mm + mm/2, 746 * mm},
+		{746*mm + mm/10, 746*mm + mm/5, 746*mm + mm/8}, // no mark is allowed
+	} {
+		remedies := addNear(v, "duplex", fig, words.New("a", "A"), func(p place) (unit.Length, bool) {
+			return (p.along - tt.from).Abs(), tt.from <= p.along && p.along <= tt.to
+		})
+		if len(remedies) != 1 {
+			t.Errorf("from %v to %v nothing is offered", tt.from, tt.to)
+			continue
+		}
+		if got := remedies[0].Edit.(rule.AddFresh).Opening.At.Along; got != tt.want {
+			t.Errorf("from %v to %v it is offered at %v, want %v", tt.from, tt.to, got, tt.want)
+		}
+	}
+}

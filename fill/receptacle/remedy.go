@@ -18,7 +18,8 @@ type place struct {
 }
 
 // addNear offers a receptacle of a kind in the wall place of a room that costs least, of
-// those that are clear and allowed.
+// those that are clear and allowed: at a step people lay out to, or one of their tapes, where
+// such a place is clear and allowed too.
 func addNear(v *index.RoomView, kind string, fig *code.Figures, label words.Text, cost func(place) (unit.Length, bool)) []rule.Remedy {
 	o := part.NewOpening(fig.Units, kind, plan.Anchor{Part: plan.PartFace})
 	zones := rule.WetZones(v, fig)
@@ -42,9 +43,11 @@ func addNear(v *index.RoomView, kind string, fig *code.Figures, label words.Text
 		return nil
 	}
 	o.At = plan.OnFace(best.side.Side.ID, best.along)
-	if round := best.along.Rounded(fig.Units.Grid()); frame.IsFree(best.side, v.Room, &o, round, frame.ClearOfAll, rule.WetOn(zones, best.side)...) {
-		if _, ok := cost(place{best.side, round}); ok {
-			o.At.Along = round
+	for _, at := range append([]unit.Length{best.along.Rounded(fig.Units.Grid())}, frame.OnTape(best.along, fig.Units.Step())...) {
+		_, isAllowed := cost(place{best.side, at})
+		if isAllowed && frame.IsFree(best.side, v.Room, &o, at, frame.ClearOfAll, rule.WetOn(zones, best.side)...) {
+			o.At.Along = at
+			break
 		}
 	}
 	o.ID = rule.IDsFor(v.Parts(), string(v.Room.ID), kind).Next()

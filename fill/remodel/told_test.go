@@ -55,6 +55,9 @@ func TestWhatIsToldOfClosedWalls(t *testing.T) {
 			Use “Old-work plastic round, ceiling, 14.0”:
 			  no more A ceiling-light on living ceiling 72", 60", RD1
 			  now A ceiling-light on living ceiling 72", 60", OW4
+			Use “Old-work plastic round, ceiling, 20.0”:
+			  no more A ceiling-light on living ceiling 72", 60", RD1
+			  now A ceiling-light on living ceiling 72", 60", OW5
 
 			stop, by practice: B in living
 			B: its box cannot be fixed in a ceiling that stays closed

@@ -21,11 +21,11 @@ const (
 // String returns the severity's name as files and the command line write it.
 func (s Severity) String() string { return [...]string{"note", "warn", "stop"}[s] }
 
-// Quantity is a measured value or a limit: one of Length, Volume, Area or a count.
+// Quantity is a measured value or a limit: one of Length, Volume, Area, Weight or a count.
 // The zero value is none.
 type Quantity struct {
 	Unit  QuantityUnit
-	Value int64 // nanometres, 1/10 000 in³ or in², or a count, by Unit
+	Value int64 // nanometres, 1/10 000 in³ or in², ten-millionths of a gram, or a count, by Unit
 }
 
 // QuantityUnit says what a Quantity counts.
@@ -38,6 +38,7 @@ const (
 	OfVolume   QuantityUnit = "in3"
 	OfArea     QuantityUnit = "in2"
 	OfCount    QuantityUnit = "count"
+	OfWeight   QuantityUnit = "lb"
 )
 
 // LengthOf returns the length as a quantity.
@@ -48,6 +49,9 @@ func VolumeOf(v unit.Volume) Quantity { return Quantity{OfVolume, int64(v)} }
 
 // AreaOf returns the area as a quantity, to the nearest ten-thousandth of a square inch.
 func AreaOf(a unit.Area) Quantity { return Quantity{OfArea, a.SquareInches(10_000)} }
+
+// WeightOf returns the weight as a quantity.
+func WeightOf(w unit.Weight) Quantity { return Quantity{OfWeight, int64(w)} }
 
 // CountOf returns the count as a quantity.
 func CountOf(n int) Quantity { return Quantity{OfCount, int64(n)} }

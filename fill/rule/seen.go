@@ -18,6 +18,8 @@ func (f Finding) Seen() *plan.Seen {
 		s.Excess = unit.Volume(over)
 	case OfCount, OfArea:
 		s.Count = int(over)
+	case OfWeight: // in hundredths of a pound
+		s.Count = int(over / int64(unit.Pound/100))
 	}
 	for _, part := range f.Stretches {
 		s.Stretches = append(s.Stretches, plan.SeenStretch{Host: part.Host, Part: part.Part, From: part.From, To: part.To})

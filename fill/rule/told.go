@@ -47,6 +47,8 @@ func (q Quantity) Text() words.Text {
 		return words.New("plain", "{0}", unit.Volume(q.Value))
 	case OfCount:
 		return words.New("plain", "{0}", int(q.Value))
+	case OfWeight:
+		return words.New("plain", "{0}", unit.Weight(q.Value))
 	case OfArea:
 		return words.New("told.area", "{0} in²", unit.Volume(q.Value).String())
 	}

@@ -99,6 +99,9 @@ func quantities(f rule.Finding) (text string) {
 }
 
 func quantity(q rule.Quantity) string {
+	if q.Unit == rule.OfWeight {
+		return unit.Imperial.FormatWeight(unit.Weight(q.Value))
+	}
 	if q.Unit == rule.OfLength {
 		return unit.Length(q.Value).Inches(16)
 	}
@@ -168,6 +171,11 @@ func changes(was, is plan.Plan) (all []string) {
 // facts tells of a plan what remedies change, a line each.
 func facts(p plan.Plan) (all []string) {
 	n := namesOf(p)
+	for c := range p.Cables.All() {
+		if c.Plated {
+			all = append(all, fmt.Sprintf("cable %s to %s: its holes are plated", n[c.From], n[c.To]))
+		}
+	}
 	for _, l := range p.Levels {
 		for r := range l.Rooms.All() {
 			all = append(all, fmt.Sprintf("%s at %s, %s", r.Name, r.Sides[0].Start.X.Inches(16), r.Sides[0].Start.Y.Inches(16)))

@@ -16,7 +16,7 @@ var FanSupport = rule.Rule{
 	ID:      "fan-support",
 	Title:   words.New("rule.fan-support.title", "Ceiling fans in boxes that carry them"),
 	Figure:  "fan-box",
-	Doc:     words.New("rule.fan-support.doc", `A ceiling fan hangs from a box that is listed for one; an old-work box that grips the board is not. Such a box is screwed to a joist or comes on a brace of its own: where the ceiling's joists are told it has to be at one, where they are not that is told as not known. Not checked: how much a fan weighs (a listed box carries 35 lb unless it says more, none more than 70), whether a ceiling box without a fan would have to be ready for one, and fans that come with a housing.`),
+	Doc:     words.New("rule.fan-support.doc", `A ceiling fan hangs from a box that is listed for one; an old-work box that grips the board is not. Such a box is screwed to a joist or comes on a brace of its own: where the ceiling's joists are told it has to be at one, where they are not that is told as not known. Not checked: how much a fan weighs, which is checked by itself, whether a ceiling box without a fan would have to be ready for one, and fans that come with a housing.`),
 	Opening: checkFanSupport,
 }
 

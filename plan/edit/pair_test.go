@@ -75,3 +75,40 @@ func TestPairsAreBoundAndUndone(t *testing.T) {
 	}
 	refused(t, loose, edit.PairUp{Pair: "pbbbbbbbb", Opening: "oaaaaaaaa", About: "sbbbbbbbb", New: "occcccccc"}, plan.ErrNoRoom)
 }
+
+// Two chosen lights, at 50 and 110 in of a wall of 144 whose mirror has its middle at 78, are
+// bound about it: it is 2 in from theirs, that of the wall 8. The first stays, the other comes to
+// 2 × 78 − 50 = 106. Without the mirror it is the wall's middle, 72, and 94.
+func TestTwoChosenAreBoundAboutTheLineBetween(t *testing.T) {
+	loose := after(t, twoLights(t), edit.Remove{Things: []plan.ID{"paaaaaaaa"}},
+		edit.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 50*unit.Inch)}, edit.MoveOpening{ID: "obbbbbbbb", To: plan.OnFace("saaaaaaaa", 110*unit.Inch)})
+	bare := after(t, loose, edit.Remove{Things: []plan.ID{"faaaaaaaa"}})
+	for _, tt := range []struct {
+		p     plan.Plan
+		about plan.ID
+		want  unit.Length
+	}{{loose, "faaaaaaaa", 106}, {bare, "saaaaaaaa", 94}} {
+		up, ok := edit.PairBetween(tt.p, "oaaaaaaaa", "obbbbbbbb", "pbbbbbbbb")
+		if !ok || up.About != tt.about {
+			t.Fatalf("about %s, %v; want %s", up.About, ok, tt.about)
+		}
+		bound := after(t, tt.p, up)
+		if one, other := opening(t, bound, "oaaaaaaaa"), opening(t, bound, "obbbbbbbb"); one.At.Along != 50*unit.Inch || other.At.Along != tt.want*unit.Inch || bound.Pairs.Len() != 1 {
+			t.Errorf("about %s: at %v and %v, %d pairs", tt.about, one.At.Along, other.At.Along, bound.Pairs.Len())
+		}
+		if back, ok := edit.PairBetween(tt.p, "obbbbbbbb", "oaaaaaaaa", "pbbbbbbbb"); !ok || back.Opening != "obbbbbbbb" || back.With != "oaaaaaaaa" {
+			t.Errorf("chosen the other way round: %+v, %v", back, ok)
+		}
+	}
+	beside := after(t, loose, edit.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 100*unit.Inch)})
+	away := after(t, loose, edit.MoveOpening{ID: "obbbbbbbb", To: plan.OnFace("sbbbbbbbb", unit.Foot)})
+	for name, p := range map[string]plan.Plan{"both to the right of every line": beside, "on two walls": away, "bound already": twoLights(t)} {
+		if up, ok := edit.PairBetween(p, "oaaaaaaaa", "obbbbbbbb", "pbbbbbbbb"); ok {
+			t.Errorf("%s: %+v", name, up)
+		}
+	}
+	if _, ok := edit.PairBetween(loose, "oaaaaaaaa", "oaaaaaaaa", "pbbbbbbbb"); ok {
+		t.Error("one is bound with itself")
+	}
+	refused(t, loose, edit.PairUp{Pair: "pbbbbbbbb", Opening: "oaaaaaaaa", About: "faaaaaaaa", With: "ozzzzzzzz"}, plan.ErrGone)
+}

@@ -37,7 +37,7 @@ func (f *filler) fill(v reflect.Value) {
 	case *plan.Flag:
 		v.SetInt(int64(f.IntN(3)))
 		return
-	case *unit.Length, *unit.Volume:
+	case *unit.Length, *unit.Volume, *unit.Weight:
 		v.SetInt((f.Int64() - f.Int64()) >> f.IntN(60))
 		return
 	}

@@ -15,7 +15,7 @@ import (
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
 // places, trim and lath; the year a house was built; existing cables, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
-// controls; the pairs of openings; and wishes, the client's word. Without them each
+// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box and what that is marked to carry; and wishes, the client's word. Without them each
 // means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
@@ -31,7 +31,7 @@ func leastVersion(p plan.Plan) version {
 		}
 	}
 	for c := range p.Cables.All() {
-		if c.FromSpace != 0 || c.ToSpace != 0 || c.Existing || c.GroundUnseen || c.Way != plan.WayUnsaid {
+		if c.FromSpace != 0 || c.ToSpace != 0 || c.Existing || c.Plated || c.GroundUnseen || c.Way != plan.WayUnsaid {
 			return v1_1
 		}
 	}
@@ -103,7 +103,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid || o.Was != "" || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.Grounded != plan.Unsaid || o.Weight != 0 || o.Assembly.Carries != 0 || o.Was != "" || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

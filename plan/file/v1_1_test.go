@@ -91,7 +91,29 @@ func TestSpacesOfAPartedBoxNeedVersion1_1(t *testing.T) {
 		cables.Cables = cables.Cables.With(&enters)
 		break
 	}
-	for name, p := range map[string]plan.Plan{"stated": p.WithLevel(&level), "drawn": cables} {
+	plated := sample()
+	for c := range plated.Cables.All() {
+		covered := *c
+		covered.Plated = true
+		plated.Cables = plated.Cables.With(&covered)
+		break
+	}
+	heavy, marked := sample(), sample()
+	for i, p := range []*plan.Plan{&heavy, &marked} {
+		level := *p.Levels[0]
+		for o := range level.Openings.All() {
+			told := *o
+			if i == 0 {
+				told.Weight = 35 * unit.Pound
+			} else {
+				told.Assembly.Carries = 50 * unit.Pound
+			}
+			level.Openings = level.Openings.With(&told)
+			break
+		}
+		*p = p.WithLevel(&level)
+	}
+	for name, p := range map[string]plan.Plan{"stated": p.WithLevel(&level), "drawn": cables, "plated": plated, "heavy": heavy, "marked": marked} {
 		if got := versionFor(p); got != "1.1" {
 			t.Errorf("%s: written as %s", name, got)
 		}

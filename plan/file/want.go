@@ -22,6 +22,7 @@ var (
 	wantFlag   = words.New("file.want.flag", "true or false")
 	wantLength = words.New("file.want.length", "a plain number of millimeters such as 1943.1 (six decimals at most)")
 	wantVolume = words.New("file.want.volume", "a plain number of cubic inches such as 20.25 (four decimals at most)")
+	wantWeight = words.New("file.want.weight", "a plain number of grams such as 15875.73 (seven decimals at most)")
 	wantSize   = words.New("file.want.size", "a wire size, such as {0} or {1}", "12", `"1/0"`)
 )
 
@@ -32,6 +33,8 @@ func wantedOf(t reflect.Type) words.Text {
 		return wantLength
 	case reflect.TypeFor[unit.Volume]():
 		return wantVolume
+	case reflect.TypeFor[unit.Weight]():
+		return wantWeight
 	case reflect.TypeFor[unit.AWG]():
 		return wantSize
 	case reflect.TypeFor[plan.Flag]():

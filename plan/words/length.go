@@ -24,3 +24,8 @@ func NoVolume(text string) Text {
 func NoWireSize(text string) Text {
 	return New("awg.unread", "“{0}” is not a wire size; write it such as 14, 12 or 1/0", text)
 }
+
+// NoWeight says that a text is no weight, and what one is like.
+func NoWeight(text string) Text {
+	return New("weight.unread", "“{0}” is not a weight; write it such as 35 lb or 16 kg", text)
+}

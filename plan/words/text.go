@@ -151,6 +151,8 @@ func (v Voice) value(arg any) string {
 		return v.named(v.decimal(v.System.FormatArea(a)))
 	case unit.Volume:
 		return v.named(v.decimal(v.System.FormatVolume(a)))
+	case unit.Weight:
+		return v.decimal(v.System.FormatWeight(a))
 	case unit.Money:
 		return v.decimal(a.String())
 	case error:

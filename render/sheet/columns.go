@@ -50,6 +50,7 @@ var forms = map[string]form{
 	"centre_tape":   {width: 18, style: layout.Plain, lines: cellText("centre_tape")},
 	"from_tape":     {width: 18, style: layout.Plain, lines: cellText("from_tape")},
 	"across_tape":   {width: 18, style: layout.Plain, lines: cellText("across_tape")},
+	"weight":        {width: 14, style: layout.Plain, right: true, lines: cellText("weight")},
 	"held":          {width: 26, style: layout.Plain, lines: cellText("held")},
 	"left_stud":     {width: 16, style: layout.Plain, right: true, lines: heightLines("left_stud")},
 	"right_stud":    {width: 16, style: layout.Plain, right: true, lines: heightLines("right_stud")},

@@ -96,3 +96,11 @@ func (e *entry) studs() Cell {
 	}
 	return e.say(StudState(e.hold.State))
 }
+
+// weight is that of what hangs from the box, where it is told.
+func (e *entry) weight() Cell {
+	if e.o.Weight == 0 {
+		return Cell{}
+	}
+	return e.say(words.New("plain", "{0}", e.o.Weight))
+}

@@ -50,6 +50,7 @@ var scheduleColumns = []struct {
 	{Column{"centre_tape", words.New("schedule.centre-tape", "Center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.height(0)) }},
 	{Column{"from_tape", words.New("schedule.from-tape", "To center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(0, fromCentre)) }},
 	{Column{"across_tape", words.New("schedule.across-tape", "And to center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(1, fromCentre)) }},
+	{Column{"weight", words.New("schedule.weight", "Weight"), Text}, same, (*entry).weight},
 	{Column{"held", words.New("schedule.held", "Held by"), Text}, same, (*entry).heldBy},
 	{Column{"left_stud", words.New("schedule.left-stud", "Stud or joist before"), Length}, same, (*entry).leftStud},
 	{Column{"right_stud", words.New("schedule.right-stud", "Stud or joist after"), Length}, same, (*entry).rightStud},

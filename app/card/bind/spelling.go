@@ -112,6 +112,14 @@ func Volumes(c *Context) Spelling[*unit.Volume] {
 	})
 }
 
+// Weights are written in the units of the plan; none is an empty line.
+func Weights(c *Context) Spelling[unit.Weight] {
+	return OrNothing(Spelling[unit.Weight]{
+		func(w unit.Weight) string { return c.Say("plain", "{0}", w) },
+		parsed(c, func(text string) (unit.Weight, error) { return unit.ParseWeight(text, c.Voice.System.BareWeight()) }, words.NoWeight),
+	})
+}
+
 // parsed reads a value, or says what such a text is like.
 func parsed[V any](c *Context, parse func(string) (V, error), wanted func(text string) words.Text) func(string) (V, error) {
 	return func(text string) (V, error) {
