@@ -78,7 +78,12 @@ type Layout struct {
 	Holes   []Hole
 	Covered []frame.Placed // boxes of the other face, not to be cut
 	Joints  unit.Length    // length of all joints
-	Sheets  nest.List      // the pieces cut from whole sheets
+	// IsCeiling says that it is the board of a ceiling as on the plan, from above: Face is as long
+	// as the room reaches from left to right, Height as far as it does up and down the sheet, and
+	// places are from its left and its lower end. AcrossJoists says that the joists are told and
+	// the sheets lie across them.
+	IsCeiling, AcrossJoists bool
+	Sheets                  nest.List // the pieces cut from whole sheets
 }
 
 // OnJoints lists the openings whose cut-out a joint crosses, each once.
@@ -240,9 +245,13 @@ func (l *Layout) cut(o *plan.Opening) {
 	if hole.IsZero() {
 		return
 	}
+	l.cutAt(o, hole, o.At.Along, frame.CentreHeight(o, l.Room)+l.Room.FloorThickness())
+}
+
+// cutAt puts a hole with its middle at a place into each piece that it is in.
+func (l *Layout) cutAt(o *plan.Opening, hole part.Outline, along, middle unit.Length) {
 	hole.Width, hole.Height = hole.Width+2*Clearance, hole.Height+2*Clearance
-	middle := frame.CentreHeight(o, l.Room) + l.Room.FloorThickness()
-	whole := frame.Rect{Left: o.At.Along - hole.Width/2, Bottom: middle - hole.Height/2}
+	whole := frame.Rect{Left: along - hole.Width/2, Bottom: middle - hole.Height/2}
 	whole.Right, whole.Top = whole.Left+hole.Width, whole.Bottom+hole.Height
 	from := len(l.Holes)
 	for i, p := range l.Pieces {

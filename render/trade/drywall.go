@@ -37,6 +37,9 @@ func (b *Book) CutMap() error {
 					all = append(all, face{laid, b.Say("drywall.face", "{0}, {1}", r.Name, table.Wall(b.Index, r, view.Sides[i].Side.ID))})
 				}
 			}
+			if laid, ok := drywall.LayCeiling(&view); ok {
+				all = append(all, face{laid, b.Say("drywall.ceiling", "{0}, ceiling from above, as on the plan", r.Name)})
+			}
 		}
 	}
 	if len(all) == 0 {
@@ -50,7 +53,7 @@ func (b *Book) CutMap() error {
 	return nil
 }
 
-var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and {0} all round; {1} is the most that may be left (NEC 314.21). Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Dots beside a ring are the heads of its screws: hollow the back of the board there. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.",
+var drywallHow = words.New("drywall.how", "Each face as seen standing in the room, sheets hung from the ceiling down. A cut-out is the outline of what comes through, the ring's collar or the box itself, and {0} all round; {1} is the most that may be left (NEC 314.21). Edges in bold are from the sheet's own left edge and bottom, gray from the left end of the wall and the subfloor: measure your own ring first. Studs that are assumed put joints where a spacing does: verify them. Dots beside a ring are the heads of its screws: hollow the back of the board there. Router no deeper than the board: wires lie folded right behind. Crossed boxes belong to the other room: do not cut. Ceilings are drawn as on the plan, from above: turn them over in mind when you look up; one of a room that is no rectangle is the rectangle about it. Marks on the floor: one dot a receptacle, two a switch, three a light, four anything else. Count again after hanging.",
 	words.Height(drywall.Clearance), words.Height(drywall.MostGap))
 
 // The measures of a face with its table, in millimetres of paper.
@@ -79,6 +82,17 @@ var holeColumns = []layout.Column{
 	{Title: words.New("drywall.from-floor", "Above subfloor"), Width: 26, Right: true, Style: layout.Fine},
 }
 
+// columnsOf are the columns of the holes of a face, or of a ceiling: there from the room's ends.
+func columnsOf(l drywall.Layout) []layout.Column {
+	if !l.IsCeiling {
+		return holeColumns
+	}
+	columns := slices.Clone(holeColumns)
+	columns[len(columns)-2].Title = words.New("drywall.from-left", "From the left")
+	columns[len(columns)-1].Title = words.New("drywall.from-lower", "From lower end")
+	return columns
+}
+
 // boardFace puts down one face: the drawing, the table of its holes, and the counts.
 func (f *flow) boardFace(l drywall.Layout, name string) {
 	b := f.b
@@ -91,7 +105,7 @@ func (f *flow) boardFace(l drywall.Layout, name string) {
 		f.drawBoard(l, scale)
 	}
 	f.Y += tall
-	f.Table(&layout.Table{Columns: wideEnough(holeColumns, rows)}, b.Say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
+	f.Table(&layout.Table{Columns: wideEnough(columnsOf(l), rows)}, b.Say("drywall.table", "Cut-outs: {0}", l.Count()), rows)
 	for _, t := range b.boardSays(l) {
 		f.Paragraph(layout.Fine, 0, b.Voice.Say(t))
 	}
@@ -111,12 +125,16 @@ func wideEnough(columns []layout.Column, rows []layout.Row) []layout.Column {
 	return columns
 }
 
-// boardScale returns the largest scale that a face fits the column at, in less than half of
-// its height.
+// boardScale returns the largest scale that a face fits the column at, in less than half of its
+// height, or that a ceiling does in less than two thirds.
 func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
+	most := 0.42
+	if l.IsCeiling {
+		most = 0.62
+	}
 	for _, scale = range boardScales(f.b.Voice.System) {
 		wide, tall := l.Face.Length.Millimetres()*scale.Times(), l.Height.Millimetres()*scale.Times()
-		if wide <= f.Width()-2 && tall <= 0.42*f.Column().Height() {
+		if wide <= f.Width()-2 && tall <= most*f.Column().Height() {
 			return scale
 		}
 	}
@@ -154,8 +172,13 @@ func (b *Book) outlineText(o part.Outline) string {
 // boardSays counts sheets and joints, and names what a joint crosses and what is covered.
 func (b *Book) boardSays(l drywall.Layout) (all []words.Text) {
 	way := words.New("drywall.flat", "laid flat")
-	if l.Way.Upright {
+	switch {
+	case l.Way.Upright:
 		way = words.New("drywall.upright", "on end")
+	case l.AcrossJoists:
+		way = words.New("drywall.across", "across the joists")
+	case l.IsCeiling:
+		way = words.New("drywall.along", "along the room, for nobody tells the joists")
 	}
 	all = append(all, words.New("drywall.sheets", "Sheets {0} × {1}, {2}: {3}. Joints {4}.", words.Height(drywall.Wide), words.Height(l.Way.Long), way, len(l.Sheets.Boards), l.Joints))
 	var cut []string
@@ -201,7 +224,9 @@ func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
 	}
 	d.holes()
 	d.names()
-	d.floorMarks()
+	if !l.IsCeiling {
+		d.floorMarks()
+	}
 }
 
 // collarCorner is how far the corners of a ring's collar are rounded: 1/4 in (common

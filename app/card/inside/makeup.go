@@ -4,6 +4,7 @@ import (
 	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/wire"
+	"studbay/render"
 	"studbay/render/makeup"
 	"studbay/render/scene"
 )
@@ -29,9 +30,14 @@ func MakeUp(s opening) bind.Row {
 			return
 		}
 		size := float64(look.Scaled(makeUpText))
-		_, tall := makeup.Draw(m, scene.Point{}, makeup.Look{Voice: s.Voice, Theme: look.Current(), Text: size, Width: float64(s.Width) - 2})
+		onCard := func(p *look.Palette) *render.Theme { // gaps are of the card's own ground
+			t := *p
+			t.Paper = p.Surface
+			return &t
+		}
+		_, tall := makeup.Draw(m, scene.Point{}, makeup.Look{Voice: s.Voice, Theme: onCard(look.Current()), Text: size, Width: float64(s.Width) - 2})
 		body.Add(look.NewPicture(s.Width, float32(tall)+2, func(w, _ float64, p *look.Palette) []scene.Item {
-			items, _ := makeup.Draw(m, scene.Point{X: 1, Y: 1}, makeup.Look{Voice: s.Voice, Theme: p, Text: size, Width: w - 2})
+			items, _ := makeup.Draw(m, scene.Point{X: 1, Y: 1}, makeup.Look{Voice: s.Voice, Theme: onCard(p), Text: size, Width: w - 2})
 			return items
 		}))
 		for _, n := range m.Nets {

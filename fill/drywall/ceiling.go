@@ -1,0 +1,155 @@
+package drywall
+
+import (
+	"slices"
+
+	"studbay/fill/frame"
+	"studbay/fill/nest"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/index"
+	"studbay/plan/unit"
+)
+
+// LayCeiling lays the board of a room's ceiling: across its joists where those are told, else
+// along the room, in the way that Lay takes. Of a room that is no rectangle it is the rectangle
+// about it, less the pieces that are wholly outside. It reports false for a ceiling in which
+// nothing new is to be cut out.
+func LayCeiling(v *index.RoomView) (best Layout, ok bool) {
+	var cut []*plan.Opening
+	for _, o := range v.Ceiling {
+		if isCutOverhead(v.Room, o) {
+			cut = append(cut, o)
+		}
+	}
+	if len(cut) == 0 {
+		return best, false
+	}
+	for _, long := range []unit.Length{Long8, Long12} {
+		l := ceiling(v.Room, cut, long)
+		if !ok || l.isBetter(best) {
+			best, ok = l, true
+		}
+	}
+	return best, true
+}
+
+func isCutOverhead(r *plan.Room, o *plan.Opening) bool {
+	box := frame.BoxOf(o.Assembly)
+	if o.IsGone() || o.Status.IsOld() || r.Overhead == plan.ConditionClosed || box != nil && box.Mounting == part.OldWork {
+		return false
+	}
+	return !frame.CutoutOf(o).IsZero()
+}
+
+func ceiling(r *plan.Room, cut []*plan.Opening, long unit.Length) Layout {
+	outline := r.Outline()
+	box := geom.Polygon(outline).Box()
+	wide, deep := box.Width(), box.Height()
+	l := Layout{Face: frame.Face{Length: wide}, Room: r, Way: Way{Long: long}, Height: deep, IsCeiling: true}
+	alongX, joists, told := acrossJoists(r, box)
+	if l.AcrossJoists = told; !told {
+		alongX = wide >= deep
+	}
+	length, across := wide, deep
+	if !alongX {
+		length, across = deep, wide
+	}
+	var lengths []nest.Piece
+	for row, top := 0, across; top > 0; row, top = row+1, top-Wide {
+		bottom, first := max(top-Wide, 0), long
+		if row%2 == 0 && length > long {
+			first /= 2
+		}
+		at := unit.Length(0)
+		for _, end := range joints(joists, length, first, long) {
+			rect := frame.Rect{Left: at, Right: end, Bottom: bottom, Top: top}
+			if !alongX {
+				rect = frame.Rect{Left: bottom, Right: top, Bottom: at, Top: end}
+			}
+			if isInside(outline, box, rect) {
+				l.Pieces = append(l.Pieces, Piece{Rect: rect})
+				if end < length {
+					l.Joints += top - bottom
+				}
+				if bottom > 0 {
+					l.Joints += end - at
+				}
+			}
+			at = end
+		}
+	}
+	l.letter()
+	for _, p := range l.Pieces {
+		piece := nest.Piece{Length: p.Right - p.Left, For: p.Letter}
+		if !alongX {
+			piece.Length = p.Top - p.Bottom
+		}
+		lengths = append(lengths, piece)
+	}
+	l.Sheets = nest.Cut(nest.Stock{Board: long}, lengths)
+	for _, o := range cut {
+		at := o.At.At
+		l.cutAt(o, frame.CutoutOf(o), at.X-box.Min.X, box.Max.Y-at.Y)
+	}
+	return l
+}
+
+// acrossJoists says whether sheets lie from left to right, and where the joists are that they
+// lie across, by their centers. It reports false where nobody tells the joists, or they run
+// aslant.
+func acrossJoists(r *plan.Room, box geom.Box) (alongX bool, joists []frame.Stud, ok bool) {
+	i := slices.IndexFunc(r.Sides, func(s *plan.Side) bool { return s.ID == r.Joists.Along })
+	if i < 0 || r.Joists.Spacing <= 0 && len(r.Joists.Places) == 0 {
+		return false, nil, false
+	}
+	side := r.Segment(i)
+	length, from := box.Width(), side.A.X-box.Min.X
+	switch {
+	case side.A.X == side.B.X:
+		alongX = true
+	case side.A.Y == side.B.Y:
+		length, from = box.Height(), box.Max.Y-side.A.Y
+	default:
+		return false, nil, false
+	}
+	var away []unit.Length
+	for _, p := range r.Joists.Places {
+		away = append(away, p.At)
+	}
+	if first := r.Joists.First; len(away) == 0 {
+		if first == 0 {
+			first = r.Joists.Spacing
+		}
+		for at := first; at < length; at += r.Joists.Spacing {
+			away = append(away, at)
+		}
+	}
+	for _, a := range away {
+		at := from + a
+		if from > length/2 {
+			at = from - a
+		}
+		if at > 0 && at < length {
+			joists = append(joists, frame.Stud{At: at})
+		}
+	}
+	slices.SortFunc(joists, func(a, b frame.Stud) int { return int((a.At - b.At) / unit.Millimetre) })
+	return alongX, joists, true
+}
+
+// isInside reports whether any of a piece is in the room: of its middle and of points near its
+// corners and the middles of its edges.
+func isInside(outline []geom.Point, box geom.Box, p frame.Rect) bool {
+	const in = unit.Inch
+	polygon := geom.Polygon(outline)
+	for _, x := range []unit.Length{p.Left + in, (p.Left + p.Right) / 2, p.Right - in} {
+		for _, y := range []unit.Length{p.Bottom + in, (p.Bottom + p.Top) / 2, p.Top - in} {
+			if polygon.Contains(geom.Point{X: box.Min.X + x, Y: box.Max.Y - y}) {
+				return true
+			}
+		}
+	}
+	return false
+}
