@@ -25,7 +25,7 @@ func (k *kept) Keep(e edit.Edit) error {
 	return err
 }
 
-func cottage(t *testing.T) *kept {
+func cottage(t testing.TB) *kept {
 	for name, ix := range rendertest.Demos(t) {
 		if name == "cottage.studbay" {
 			return &kept{ix}

@@ -105,15 +105,16 @@ func Compare(old, now Side) List {
 	a, b := old.Index.Plan(), now.Index.Plan()
 	list := List{Old: old, New: now, Others: plan.Compare(a, b), IsSame: plan.Equal(a, b)}
 	before := openings(a)
+	found := sides{foundBy(old.Result), foundBy(now.Result)}
 	for _, o := range b.Openings() {
 		was := before[o.ID]
 		delete(before, o.ID)
-		if c, differs := list.change(was, o); differs {
+		if c, differs := list.change(was, o, found); differs {
 			list.Changes = append(list.Changes, c)
 		}
 	}
 	for _, was := range before {
-		c, _ := list.change(was, nil)
+		c, _ := list.change(was, nil, found)
 		list.Changes = append(list.Changes, c)
 	}
 	list.sort()
@@ -149,7 +150,7 @@ func openings(p plan.Plan) map[plan.ID]*plan.Opening {
 }
 
 // change tells how one opening differs, and whether it does.
-func (l List) change(old, now *plan.Opening) (c Change, differs bool) {
+func (l List) change(old, now *plan.Opening, found sides) (c Change, differs bool) {
 	c = Change{Old: old, New: now, From: spotOf(l.Old.Index, old), To: spotOf(l.New.Index, now)}
 	switch {
 	case old == nil:
@@ -165,8 +166,9 @@ func (l List) change(old, now *plan.Opening) (c Change, differs bool) {
 		differs = c.Moved > 0 || len(c.Differs) > 0
 	}
 	if differs {
-		c.Cleared = without(foundOf(l.Old.Result, old), foundOf(l.New.Result, now))
-		c.Raised = without(foundOf(l.New.Result, now), foundOf(l.Old.Result, old))
+		id := c.Opening().ID
+		c.Cleared = without(found.old[id], found.now[id])
+		c.Raised = without(found.now[id], found.old[id])
 	}
 	return c, differs
 }
@@ -212,17 +214,18 @@ func between(a, b Spot) unit.Length {
 	return unit.FromMillimetres(math.Hypot(flat.Millimetres(), up.Millimetres()))
 }
 
-// foundOf returns what was found of an opening.
-func foundOf(r fill.Result, o *plan.Opening) (found []rule.Finding) {
-	if o == nil {
-		return nil
-	}
-	for _, f := range r.Of(o.ID) {
-		if f.Opening == o.ID {
-			found = append(found, f)
+// sides are what was found of each opening on either side, by whichever rule: those on a wall
+// or a room name openings too.
+type sides struct{ old, now map[plan.ID][]rule.Finding }
+
+func foundBy(r fill.Result) map[plan.ID][]rule.Finding {
+	by := map[plan.ID][]rule.Finding{}
+	for f := range r.Each() {
+		if f.Opening != "" {
+			by[f.Opening] = append(by[f.Opening], f)
 		}
 	}
-	return found
+	return by
 }
 
 // without returns the findings that no other one says as well.

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"strconv"
+	"strings"
 
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -142,10 +143,11 @@ func (k standingKind) count(all []rule.Finding) (n int) {
 	return n
 }
 
-// coverRooms lists the rooms with how many openings are in each.
+// coverRooms lists the rooms with how many openings are in each, and how far they were checked.
 func (f *flow) coverRooms() {
 	b := f.page.b
 	f.Heading(b.Both("cover.rooms", "Rooms and their openings"), 10)
+	looked := b.lookedAt()
 	for _, l := range b.plan.Levels {
 		if len(b.plan.Levels) > 1 {
 			f.Paragraph(coverStrong, 0, l.Name)
@@ -155,8 +157,54 @@ func (f *flow) coverRooms() {
 			f.Y += coverText.Line()
 			count := strconv.Itoa(b.inUse(r))
 			f.page.Add(coverText.At(f.Left(), f.Y-1, coverText.Fit(b.roomName(r), f.Width()-16)), coverText.Right().At(f.Right(), f.Y-1, count))
+			if says := looked[r.ID].text(b); says != "" {
+				f.Paragraph(layout.Fine, 3, says)
+			}
 		}
 	}
+}
+
+// lookedAt is how far the checks looked at a room.
+type lookedAt struct {
+	whole, left int
+	waiting     []string // the titles of those that wait for an answer
+}
+
+// lookedAt gathers it for every room; nothing where nothing was checked.
+func (b *book) lookedAt() map[plan.ID]lookedAt {
+	all := map[plan.ID]lookedAt{}
+	if b.result.Figures == nil {
+		return all
+	}
+	for _, l := range b.result.Looked(b.plan.Levels...) {
+		for _, r := range l.At {
+			at := all[r.ID]
+			at.whole++
+			all[r.ID] = at
+		}
+		for _, not := range l.Not {
+			at := all[not.Room.ID]
+			if not.IsOpen {
+				at.waiting = append(at.waiting, b.Voice.Say(l.Rule.Title))
+			} else {
+				at.left++
+			}
+			all[not.Room.ID] = at
+		}
+	}
+	return all
+}
+
+// text says it: by how many checks, by how many not, and which wait for an answer.
+func (l lookedAt) text(b *book) string {
+	if l.whole+l.left+len(l.waiting) == 0 {
+		return ""
+	}
+	text := b.Say("cover.looked", "checked by {0}; not by {1}, each for the reason told with its level", l.whole, l.left)
+	if len(l.waiting) > 0 {
+		text = b.Say("cover.waiting", "{0}; waiting for an answer: {1}", text, strings.Join(l.waiting, ", "))
+	}
+	return text
 }
 
 // roomName is the name of a room, or that it has none.

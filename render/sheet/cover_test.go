@@ -129,3 +129,17 @@ func TestClientSignsEachRoom(t *testing.T) {
 		}
 	}
 }
+
+// TestCoverSaysWhichRoomsWereChecked: each room of the list with by how many checks and by how
+// many not, and, of what is open in it, by the title of the check that waits.
+func TestCoverSaysWhichRoomsWereChecked(t *testing.T) {
+	ix := rendertest.Demos(t)["farmhouse.studbay"]
+	pages := build(t, ix.Plan(), Options{Cover: true})
+	text := strings.Join(proof.Texts(pages[0]), " ")
+	if n := strings.Count(text, "checked by "); n != 2 {
+		t.Errorf("%d rooms say by what they were checked, want 2:\n%s", n, text)
+	}
+	if !strings.Contains(text, "waiting for an answer: ") {
+		t.Error("nothing says which checks wait for an answer")
+	}
+}
