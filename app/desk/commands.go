@@ -119,6 +119,12 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "choice", Title: title("choice", "Plastic or steel, side by side …"), Menu: shell.MenuHand, Line: true, Keys: keys(shift|shell.Ctrl, fyne.KeyB), Can: d.editor.hasOpenings, Run: func() { d.stage.ShowChoice(d.doc(), func(e edit.Edit) { _ = d.editor.Do(e) }) }},
 		{ID: "shopping-csv", Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Shopping, ".csv") }},
 		{ID: "cuts-csv", Title: title("cuts-csv", "Cut list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Cuts, ".csv") }},
+		{ID: "prices-save", Title: title("prices-save", "Price book as CSV …"), Menu: shell.MenuHand, Line: true, Run: d.stage.SavePrices},
+		{ID: "prices-use", Title: title("prices-use", "Use a price book …"), Menu: shell.MenuHand, Run: func() { d.stage.AskPrices(d.usePrices) }},
+		{ID: "prices-trial", Title: title("prices-trial", "Use the trial prices"), Menu: shell.MenuHand, Can: func() bool { return d.prefs.PriceBook() != "" }, Run: func() {
+			_ = d.stage.UsePrices("") // reads nothing
+			d.usePrices("")
+		}},
 
 		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), "", d.doc().Result().Figures) }},
 		{ID: "palette", Title: title("palette", "Find a command …"), Menu: shell.MenuHelp, Keys: keys(shell.Ctrl, fyne.KeyK), Run: d.showPalette},

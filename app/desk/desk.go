@@ -67,6 +67,7 @@ func newDesk(h *House) *Desk {
 	<-fonts
 	d.window.SetPadded(false)
 	d.stage = dialog.NewStage(d.window, h.post, d.prefs)
+	_ = d.stage.UsePrices(d.prefs.PriceBook()) // one that is gone leaves the trial prices, and all that shows a price names its book
 	d.speak()
 	u := &user{
 		canvas: d.window.Canvas(), stage: d.stage, voice: d.voice, prefs: d.prefs, shown: d,
@@ -149,7 +150,7 @@ func (d *Desk) doc() *work.Document { return d.session.Doc() }
 
 // context is what cards show now.
 func (d *Desk) context() bind.Context {
-	return bind.Context{Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice}
+	return bind.Context{Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice, Prices: d.stage.Prices()}
 }
 
 // speak takes up the voice of the window: the language chosen, else the system's, and the
@@ -282,6 +283,12 @@ func (d *Desk) shownPanels() shell.Shown {
 func (d *Desk) showPanels() {
 	d.sorts.Refresh()
 	d.panels.Show(d.shownPanels())
+}
+
+// usePrices keeps which price book is in force, and shows all by it.
+func (d *Desk) usePrices(path string) {
+	d.prefs.SetPriceBook(path)
+	d.refreshAll()
 }
 
 // showCards shows the cards where they were folded away.

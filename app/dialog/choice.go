@@ -42,9 +42,9 @@ func (s *Stage) ShowChoice(of Chosen, take func(edit.Edit)) {
 	waiting := look.NewParagraph(s.say("choice.wait", "Every box is tried in its place …"), look.Quiet, look.Scaled(choiceName+choiceColumn))
 	place := container.NewStack(waiting)
 	s.Spread(title, choiceName+5*choiceColumn+8*look.Grid, choiceHeight, place)
-	shown, ix := s.open, of.Index()
+	shown, ix, prices := s.open, of.Index(), s.Prices()
 	go func() {
-		finder := choose.NewFinder(ix, fig, price.Trial())
+		finder := choose.NewFinder(ix, fig, prices)
 		var columns []choose.Column
 		for _, p := range choose.Standing {
 			c, err := finder.Column(p)

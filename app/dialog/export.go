@@ -10,7 +10,6 @@ import (
 	"studbay/app/look"
 	"studbay/app/work"
 	"studbay/fill"
-	"studbay/fill/price"
 	"studbay/fill/takeoff"
 	"studbay/plan/file"
 	"studbay/plan/index"
@@ -119,7 +118,7 @@ func (s *Stage) ExportParts(of Source, list tables.List, extension string) {
 	}
 	name := work.FileName(of.Title()) + " " + list.ID + extension
 	s.exportTable(s.say("parts.choose", "Write the list to"), name, extension, func() tables.Table {
-		whole := takeoff.NewTaker(of.Index(), fig, price.Trial()).Whole(of.Index().Plan())
+		whole := takeoff.NewTaker(of.Index(), fig, s.Prices()).Whole(of.Index().Plan())
 		return (&tables.Lists{Index: of.Index(), Takeoff: whole, Voice: s.voiceOf(of)}).Of(list)
 	})
 }

@@ -211,7 +211,7 @@ func (f *exportForm) layOut() {
 	s := f.stage
 	f.job++
 	job, ix, result := f.job, f.of.Index(), f.of.Result()
-	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice, Reader: f.reader, Cover: paint.IsSet(f.format)}
+	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice, Reader: f.reader, Cover: paint.IsSet(f.format), Prices: s.Prices()}
 	if f.second != nil {
 		o.Second = &words.Voice{Catalogue: language.Catalogue(f.second.Tag), System: s.voice.System}
 	}

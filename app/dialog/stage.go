@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
+	"studbay/fill/price"
 	"studbay/plan/file"
 	"studbay/plan/words"
 )
@@ -20,8 +21,9 @@ type Stage struct {
 	post    func(func())
 	folders Folders
 	voice   words.Voice
-	open    *raised // or nil
-	cancel  func()  // of the export under way, or nil
+	prices  *price.Book // the user's own; nil: the trial prices
+	open    *raised     // or nil
+	cancel  func()      // of the export under way, or nil
 	closed  bool
 }
 

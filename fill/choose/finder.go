@@ -113,7 +113,7 @@ var Orders = []Order{ByCost, BySpare, ByBehind, BySmart}
 func (o Order) Text() words.Text {
 	switch o {
 	case BySpare:
-		return words.New("choose.by.spare", "most volume to spare")
+		return words.New("choose.by.spare", "most volume remaining")
 	case ByBehind:
 		return words.New("choose.by.behind", "most room behind the device")
 	case BySmart:

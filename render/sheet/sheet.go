@@ -7,6 +7,7 @@ package sheet
 
 import (
 	"studbay/fill"
+	"studbay/fill/price"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -32,6 +33,7 @@ type Options struct {
 	// Columns are those of the schedule by the IDs of table.ScheduleIDs, in this order;
 	// none are the nine of the site.
 	Columns []string
+	Prices  *price.Book // what parts cost; nil is the trial prices
 	// Packed has each page packed once it is laid out, so that a large set takes little memory:
 	// for one that is painted once.
 	Packed bool
@@ -107,7 +109,7 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if b.plan.Header == nil {
 		b.plan.Header = &plan.Header{}
 	}
-	b.trade = &trade.Book{Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
+	b.trade = &trade.Book{Prices: o.Prices, Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
 	return b
 }
 

@@ -5,6 +5,7 @@ package trade
 
 import (
 	"studbay/fill"
+	"studbay/fill/price"
 	"studbay/fill/takeoff"
 	"studbay/plan"
 	"studbay/plan/index"
@@ -17,6 +18,7 @@ type Book struct {
 	Index  *index.Index
 	Plan   plan.Plan
 	Result fill.Result
+	Prices *price.Book // nil is the trial prices
 	// Pages returns what begins each page of a kind in turn.
 	Pages func(name string) func() *layout.Page
 	taken *takeoff.Takeoff // once wanted

@@ -15,10 +15,14 @@ import (
 	"studbay/render/table"
 )
 
-// takenOff returns what the plan takes by the trial prices, worked out once.
+// takenOff returns what the plan takes, worked out once.
 func (b *Book) takenOff() *takeoff.Takeoff {
 	if b.taken == nil && b.Result.Figures != nil {
-		b.taken = takeoff.NewTaker(b.Index, b.Result.Figures, price.Trial()).Whole(b.Plan)
+		prices := b.Prices
+		if prices == nil {
+			prices = price.Trial()
+		}
+		b.taken = takeoff.NewTaker(b.Index, b.Result.Figures, prices).Whole(b.Plan)
 	}
 	return b.taken
 }

@@ -10,6 +10,7 @@ import (
 
 	"studbay/app/look"
 	"studbay/fill"
+	"studbay/fill/price"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -44,7 +45,8 @@ type Context struct {
 	Index  *index.Index
 	Result fill.Result
 	Voice  words.Voice
-	Width  float32 // of what stands in the column, its padding taken off
+	Prices *price.Book // nil is the trial prices
+	Width  float32     // of what stands in the column, its padding taken off
 }
 
 // Say says a text in the voice of the window.

@@ -67,8 +67,12 @@ func (f *finder) show() {
 		f.body.Objects = []fyne.CanvasObject{look.NewParagraph(s.Say("opening.box.wait", "Working it out …"), look.Quiet, s.Width)}
 		return
 	}
-	if f.of != s.Index {
-		f.of, f.tried = s.Index, choose.NewFinder(s.Index, s.Result.Figures, price.Trial())
+	prices := s.Prices
+	if prices == nil {
+		prices = price.Trial()
+	}
+	if f.of != s.Index || f.tried.Taker().Book() != prices {
+		f.of, f.tried = s.Index, choose.NewFinder(s.Index, s.Result.Figures, prices)
 		f.all = f.tried.For(s.ID())
 	}
 	f.ordered.Update()
@@ -127,7 +131,7 @@ func (f *finder) left(c *choose.Candidate, isNow bool) string {
 	s := f.s
 	text := s.Say("finder.unknown", "nobody says what is in it")
 	if c.HasSpare {
-		text = s.Say("finder.spare", "{0} in³ to spare", withDecimals(c.Spare, 2))
+		text = s.Say("finder.spare", "{0} in³ remaining", withDecimals(c.Spare, 2))
 	}
 	if c.Behind > 0 {
 		text = s.Say("finder.behind", "{0}, {1} behind the device", text, words.Height(c.Behind))
