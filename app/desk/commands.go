@@ -87,6 +87,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.Cards() }, Run: func() { d.prefs.SetCards(!d.prefs.Cards()); d.showPanels() }},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
 		{ID: "client-walk", Title: title("client-walk", "Walk through with the client"), Menu: shell.MenuView, Run: d.walkThrough},
+		{ID: "answers", Title: title("answers", "Take in a client's answers …"), Menu: shell.MenuView, Run: d.askAnswers},
 	}
 	all = append(all, d.settings()...)
 	all = append(all, []shell.Command{

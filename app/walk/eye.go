@@ -3,6 +3,8 @@ package walk
 import (
 	"image"
 	"math"
+	"runtime"
+	"sync"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -214,10 +216,33 @@ func ring(m view.Mark, isChosen bool, c *look.Palette) []scene.Item {
 
 func (e *eye) paint(w, h int) image.Image {
 	img := image.NewRGBA(image.Rect(0, 0, max(1, w), max(1, h)))
-	if e.Size().Width > 0 {
-		raster.Items(img, float64(w)/float64(e.Size().Width), scene.Point{}, e.items()...)
+	if e.Size().Width == 0 {
+		return img
 	}
+	d := raster.New(float64(w)/float64(e.Size().Width), scene.Point{})
+	scene.Paint(d, e.items()...)
+	var bands sync.WaitGroup
+	for _, band := range bandsOf(img) {
+		bands.Go(func() { d.Draw(band.img, image.Pt(0, band.from), nil) })
+	}
+	bands.Wait()
 	return img
+}
+
+// band is a part of a picture from a row on, as a picture of its own.
+type band struct {
+	img  *image.RGBA
+	from int
+}
+
+// bandsOf divides a picture into as many bands as can be painted at once, from the top.
+func bandsOf(img *image.RGBA) (all []band) {
+	wide, high, n := img.Rect.Dx(), img.Rect.Dy(), min(runtime.GOMAXPROCS(0), img.Rect.Dy())
+	for i := range n {
+		from, to := high*i/n, high*(i+1)/n
+		all = append(all, band{&image.RGBA{Pix: img.Pix[from*img.Stride : to*img.Stride], Stride: img.Stride, Rect: image.Rect(0, 0, wide, to-from)}, from})
+	}
+	return all
 }
 
 // CreateRenderer implements fyne.Widget.

@@ -1,6 +1,8 @@
 package walk
 
 import (
+	"bytes"
+	"image"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -8,6 +10,8 @@ import (
 
 	"studbay/app/look"
 	"studbay/plan"
+	"studbay/render/paint/raster"
+	"studbay/render/scene"
 )
 
 // BenchmarkFrame turns the view into the room with the most openings and paints it, as large
@@ -42,4 +46,21 @@ func inRoom(p plan.Plan, r *plan.Room) (n int) {
 		}
 	}
 	return n
+}
+
+// TestBandsMakeOnePicture: painted in bands the view is, pixel for pixel, what it is painted
+// whole.
+func TestBandsMakeOnePicture(t *testing.T) {
+	app := test.NewTempApp(t)
+	app.Settings().SetTheme(&look.Theme{Scale: 1})
+	host := cottage(t)
+	e := newEye(func(plan.ID) {})
+	e.Resize(fyne.NewSize(640, 401))
+	e.show(host.Index(), NewTour(host, "").Room().ID, "", nil)
+	got := e.paint(640, 401).(*image.RGBA)
+	whole := image.NewRGBA(image.Rect(0, 0, 640, 401))
+	raster.Items(whole, 1, scene.Point{}, e.items()...)
+	if !bytes.Equal(got.Pix, whole.Pix) {
+		t.Error("the bands differ from the whole")
+	}
 }
