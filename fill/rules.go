@@ -66,6 +66,7 @@ var Rules = []*rule.Rule{
 	&depth.OldWorkRange,
 	&support.StudInWay,
 	&support.NeedsSupport,
+	&support.CeilingFraming,
 	&support.FanSupport,
 	&support.BoxWeight,
 	&protect.RatedWall,

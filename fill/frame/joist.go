@@ -2,7 +2,9 @@ package frame
 
 import (
 	"cmp"
+	"slices"
 
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -148,4 +150,85 @@ func JoistsTaped(room plan.Room, at []unit.Length) edit.Edit {
 func FromJoistWall(room *plan.Room, at geom.Point) (unit.Length, bool) {
 	_, _, out, ok := joistsAt(room, at)
 	return out, ok
+}
+
+// JoistIn returns the joist that stands in the place of a box or a housing in a ceiling, and
+// how much of its width that takes: none where it is held under the framing or on the surface,
+// or touches a joist no deeper than Touching.
+func JoistIn(room *plan.Room, o *plan.Opening) (in Stud, by unit.Length) {
+	below, above, out, ok := joistsAt(room, o.At.At)
+	if !ok || !isSetIn(o) {
+		return Stud{}, 0
+	}
+	half := AcrossJoists(room, o) / 2
+	for _, s := range []*Stud{below, above} {
+		if s == nil {
+			continue
+		}
+		if over := min(out+half, s.Right()) - max(out-half, s.Left()); over > max(by, Touching) {
+			in, by = *s, over
+		}
+	}
+	return in, by
+}
+
+// isSetIn reports whether an opening in a ceiling takes the space between joists. A hole no
+// wider than a joist is bored.
+func isSetIn(o *plan.Opening) bool {
+	box := BoxOf(o.Assembly)
+	if box == nil {
+		return !housingOf(o).IsZero() && FrontOf(o).Width > StudThick
+	}
+	switch box.Mounting {
+	case part.Joist, part.Surface, part.InMasonry, part.OnRaceways, part.InFloor:
+		return false
+	}
+	return true
+}
+
+// BesideJoists lists where the center of a box in a ceiling could come to stand against the
+// joists of its bay and the one in its place, the nearest first: whole steps of a tape from the
+// wall that they run beside, within the room and in no joist. There are none under joists that
+// run aslant to the sheet.
+func BesideJoists(room *plan.Room, o *plan.Opening, step unit.Length) (places []geom.Point) {
+	below, above, out, ok := joistsAt(room, o.At.At)
+	if !ok {
+		return nil
+	}
+	line, half := room.Segment(room.SideAt(room.Joists.Along)), AcrossJoists(room, o)/2
+	if line.A.X != line.B.X && line.A.Y != line.B.Y {
+		return nil
+	}
+	into, outline := geom.FrameOf(line).Out(), room.Outline()
+	var outs []unit.Length
+	for _, s := range []*Stud{below, above} {
+		if s != nil {
+			outs = append(outs, s.Left()-half, s.Right()+half)
+		}
+	}
+	slices.SortStableFunc(outs, func(a, b unit.Length) int { return cmp.Compare((a - out).Abs(), (b - out).Abs()) })
+	for _, want := range outs {
+		to := OnTape(want, step)[0]
+		at := o.At.At
+		if line.A.Y == line.B.Y {
+			at.Y += signed(into.Y, to-out)
+		} else {
+			at.X += signed(into.X, to-out)
+		}
+		moved := *o
+		moved.At.At = at
+		_, away := outline.Nearest(at)
+		if _, by := JoistIn(room, &moved); by == 0 && to != out && outline.InteriorContains(at) && away >= half {
+			places = append(places, at)
+		}
+	}
+	return places
+}
+
+// signed returns a length with the sign of a way.
+func signed(way, l unit.Length) unit.Length {
+	if way < 0 {
+		return -l
+	}
+	return l
 }

@@ -8,6 +8,7 @@ import (
 	"studbay/fill/walltest"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
@@ -131,6 +132,37 @@ func TestWhatRemainsOfTheDepth(t *testing.T) {
 		left, known := fit.Remaining()
 		if !ok || !known || left != in(tt.want) {
 			t.Errorf("%s: %v, %v, %v; want %v in", tt.name, left, known, ok, tt.want)
+		}
+	}
+}
+
+// A room out of square: its right wall runs from the upper right corner 36 in back over 105 in
+// down, so that it is √(36² + 105²) = 111 in long, whatever the sheet shows. At 16 in from its
+// left its studs stand at 16 ... 96 and its end stud from 109-1/2 on: a square 4 in box at 103
+// is in a bay of 109-1/2 − 96-3/4 = 12-3/4 in, one at 98-3/4 touches the stud at its left, as one
+// at 107-1/2 does the end stud.
+func TestAWallOutOfSquare(t *testing.T) {
+	h := walltest.New(t)
+	point := func(x, y float64) geom.Point { return geom.Point{X: walltest.In(x), Y: walltest.In(y)} }
+	room := h.RoomOf(nil, point(0, 0), point(144, 0), point(108, 105), point(0, 105))
+	side := room.Sides[1]
+	f := faceOf(t, h, side)
+	if f.Length != walltest.In(111) {
+		t.Fatalf("the wall is %v long", f.Length)
+	}
+	ref, _ := h.Plan.Side(side)
+	for _, tt := range []struct {
+		along float64
+		by    frame.Way
+		block float64
+	}{{103, frame.ByBlock, 12.75}, {98.75, frame.ByBracket, 0}, {107.5, frame.ByBracket, 0}, {98.75 + 1.0/16, frame.ByBlock, 12.75}, {107.5 - 1.0/16, frame.ByBlock, 12.75}} {
+		o := &plan.Opening{Kind: "duplex", Gangs: 1, At: plan.OnFace(side, walltest.In(tt.along)), Height: plan.CentreAt(walltest.In(16)), Assembly: plan.Assembly{Code: "SQ1"}}
+		got, block := f.Framed().HoldOn(o, ref.Room), walltest.In(0)
+		if got.Block != nil {
+			block = got.Block.Length
+		}
+		if got.By != tt.by || block != walltest.In(tt.block) || got.Bay.From != walltest.In(96.75) || got.Bay.To != walltest.In(109.5) {
+			t.Errorf("at %v: held by %s, block %v, between %v and %v", tt.along, got.By, block, got.Bay.From, got.Bay.To)
 		}
 	}
 }

@@ -193,7 +193,7 @@ func heldByHand(f frame.Framed, o *plan.Opening, rect frame.Rect) string {
 		way = frame.ByFloor
 	case box.Mounting == part.OnRaceways:
 		way = frame.ByItsOwn
-	case hasBay:
+	case hasBay && f.Side.ConditionAt(o.At.Along) != plan.ConditionClosed:
 		clear := bays[best][1] - bays[best][0]
 		left := hands[best][0] != nil && rect.Left-bays[best][0] <= unit.Inch/32
 		right := hands[best][1] != nil && bays[best][1]-rect.Right <= unit.Inch/32
@@ -201,7 +201,7 @@ func heldByHand(f frame.Framed, o *plan.Opening, rect frame.Rect) string {
 		case !left && !right:
 			way = frame.ByBlock
 			body, _ := frame.BodyOf(o.Assembly)
-			back := body.InFraming(frame.SetProud(f.Side))
+			back := body.InFraming(frame.SetProud(f.Side.At(o.At.Along)))
 			depth := f.FramingAt(o.At.Along)
 			middle := (rect.Bottom + rect.Top) / 2
 			block = fmt.Sprint(clear, back, back+in(1.5)-depth, depth > 0, middle-in(1.75), middle+in(1.75))

@@ -49,7 +49,12 @@ func checkFanSupport(v index.OpeningView, _ *code.Figures) []rule.Finding {
 		f.Measured, f.Limit = rule.LengthOf(off), rule.LengthOf(box.Width/2)
 		f.Message = words.New("rule.fan-support.off", "{0}: no joist is above its box, the nearest {1} away", o.Tag, words.Height(off))
 		f.Why = words.New("rule.fan-support.off.why", "The box is screwed to a joist; one on a brace hangs between two.")
-		f.Remedies = fanBoxes(o, func(a *part.Assembly) bool { return a.Box.Mounting == part.BarHanger })
+		f.Remedies = fanBoxes(o, func(a *part.Assembly) bool {
+			braced := *o
+			braced.Assembly = plan.Assembly{Code: a.Code}
+			_, by := frame.JoistIn(v.Room, &braced) // a brace hangs between two, not in one
+			return a.Box.Mounting == part.BarHanger && by == 0
+		})
 		return []rule.Finding{f}
 	}
 	return nil
