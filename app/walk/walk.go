@@ -34,6 +34,8 @@ type Walk struct {
 	step   *fyne.Container
 	rooms  *fyne.Container
 	note   *look.Entry
+
+	isSummary bool // in place of what is spoken of
 }
 
 // New makes the walk through a plan, beginning in a room.
@@ -89,6 +91,7 @@ func (w *Walk) show() {
 		return
 	}
 	o := w.tour.Opening()
+	w.isSummary = false
 	w.eye.title = w.tour.Room().Name
 	w.eye.show(w.host.Index(), w.tour.Room().ID, o.Opening.ID, w.tour.Lit())
 	w.column.Objects = []fyne.CanvasObject{look.Back(look.OnSurface, 0, w.told())}
@@ -236,9 +239,12 @@ func (w *Walk) roomRow() fyne.CanvasObject {
 	for i, r := range w.tour.rooms {
 		state := look.NewText(w.host.Voice().Say(w.tour.Tally(i).Text()), look.Style{Size: sizeState, Tone: look.Muted})
 		p := look.NewPress(look.Column(2, look.NewText(r.Name, look.Style{Size: sizePress, Bold: i == w.tour.room}), state), look.Bare, 16, 8, func() { w.enter(i) })
-		p.SetChosen(i == w.tour.room)
+		p.SetChosen(i == w.tour.room && !w.isSummary)
 		all = append(all, p)
 	}
+	sum := look.NewPress(look.NewText(w.say("walk.summary", "Summary"), look.Style{Size: sizePress, Bold: true}), look.Boxed, 16, 14, w.showSummary)
+	sum.SetChosen(w.isSummary)
+	all = append(all, sum)
 	return look.Inset(24, 12, 24, 12, look.Row(8, -1, all...))
 }
 
@@ -292,6 +298,7 @@ func (w *Walk) keys() map[fyne.KeyName]func() {
 		fyne.KeyA: func() { w.answer(plan.WishAgreed) }, fyne.KeyC: func() { w.answer(plan.WishChange) }, fyne.KeyQ: func() { w.answer(plan.WishQuestion) },
 		fyne.KeyN: func() { focusOn(w.note) }, fyne.Key1: w.press, fyne.KeyL: w.press,
 		fyne.KeyPlus: func() { w.eye.widen(-5) }, fyne.KeyMinus: func() { w.eye.widen(5) }, fyne.KeyHome: w.eye.home,
+		fyne.KeyS:      w.showSummary,
 		fyne.KeyEscape: func() { w.keepNote(); w.host.Leave() },
 	}
 }
