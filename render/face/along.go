@@ -171,7 +171,7 @@ func (d *drawing) witness(m told, y, from float64, nearer []*tier) {
 	}
 	for _, p := range append(parts, span{min(edge, m.to), max(edge, m.to)}) {
 		if p.from < p.to {
-			d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: m.x, Y: p.from}, scene.Point{X: m.x, Y: p.to}), Pen: d.pen(1)})
+			d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: m.x, Y: p.from}, scene.Point{X: m.x, Y: p.to}), Pen: d.pen(2)})
 		}
 	}
 	d.spoken = append(d.spoken, scene.Rect{Min: scene.Point{X: m.x - 0.15, Y: min(edge, m.to)}, Max: scene.Point{X: m.x + 0.15, Y: max(edge, m.to)}})

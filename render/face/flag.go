@@ -122,14 +122,14 @@ func (d *drawing) raise(f flag, r scene.Rect) {
 		staff, edge, text, align = r.Max.X, f.box.Min.X, r.Max.X-0.35*d.m.Text, scene.End
 	}
 	at := min(max(f.box.Middle().Y, r.Min.Y), r.Max.Y)
-	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: edge, Y: f.box.Middle().Y}, scene.Point{X: staff, Y: at}), Pen: d.pen(1.5)})
+	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: edge, Y: f.box.Middle().Y}, scene.Point{X: staff, Y: at}), Pen: d.pen(2)})
 	y := r.Min.Y
 	for _, l := range f.lines {
 		y += flagLine * d.m.Text
 		l.At, l.Align = scene.Point{X: text, Y: y - 0.3*d.m.Text}, align
 		d.put(scene.Fill{Path: l.Bounds().Path(), Color: d.m.Theme.Paper}, l)
 	}
-	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: staff, Y: r.Min.Y}, scene.Point{X: staff, Y: r.Max.Y}), Pen: d.pen(1.5)})
+	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: staff, Y: r.Min.Y}, scene.Point{X: staff, Y: r.Max.Y}), Pen: d.pen(2)})
 	d.spoken = append(d.spoken, r, scene.Rect{Min: scene.Point{X: min(edge, staff), Y: min(at, f.box.Middle().Y) - 0.1}, Max: scene.Point{X: max(edge, staff), Y: max(at, f.box.Middle().Y) + 0.1}})
 }
 

@@ -24,12 +24,12 @@ func (d *drawing) heights() {
 		at[i] = d.m.ToStrip(0, h).Y
 	}
 	x := d.left - 0.9*d.m.Text
-	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: x, Y: d.floor}, scene.Point{X: x, Y: d.top}), Pen: d.pen(1.5)})
+	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: x, Y: d.floor}, scene.Point{X: x, Y: d.top}), Pen: d.pen(2)})
 	foot := scene.Run{At: scene.Point{X: x - 0.9*d.m.Text, Y: d.floor}, Text: d.say("face.subfloor", "subfloor"), Size: 0.92 * d.m.Text, Align: scene.End, VAlign: scene.Middle, Color: d.m.Theme.Ink}
 	d.put(d.dash(x, d.floor), foot)
 	for i, y := range scene.Spread(at, 1.15*d.m.Text, d.top, d.floor-1.2*d.m.Text) {
 		d.put(d.dash(x, at[i]),
-			scene.Stroke{Path: scene.LinePath(scene.Point{X: x - 0.3*d.m.Text, Y: at[i]}, scene.Point{X: x - 0.8*d.m.Text, Y: y}), Pen: d.pen(1)},
+			scene.Stroke{Path: scene.LinePath(scene.Point{X: x - 0.3*d.m.Text, Y: at[i]}, scene.Point{X: x - 0.8*d.m.Text, Y: y}), Pen: d.pen(2)},
 			scene.Run{At: scene.Point{X: x - 0.9*d.m.Text, Y: y}, Text: d.figure(d.AboveSubfloor(all[i])), Size: d.m.Text, Weight: glyph.Bold, Align: scene.End, VAlign: scene.Middle, Color: d.m.Theme.Ink})
 	}
 }

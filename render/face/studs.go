@@ -25,7 +25,7 @@ func (d *drawing) studs() (top float64) {
 	top = y
 	for i, x := range scene.Spread(at, 2.1*radius, d.left-radius, d.right+radius) {
 		s := all[i]
-		d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: d.top}, scene.Point{X: x, Y: y + radius}), Pen: d.pen(1)})
+		d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: d.top}, scene.Point{X: x, Y: y + radius}), Pen: d.pen(2)})
 		d.disc(scene.Point{X: x, Y: y}, radius, strconv.Itoa(i+1), s.State)
 		run := scene.Run{At: scene.Point{X: x, Y: y - 1.35*radius}, Text: d.figure(max(s.Left(), 0)), Size: 0.92 * d.m.Text, Color: d.m.Theme.Ink, VAlign: scene.Middle, Angle: -90}
 		d.put(run)
@@ -38,7 +38,7 @@ func (d *drawing) disc(at scene.Point, radius float64, text string, state plan.S
 	path := scene.Circle(at, radius)
 	number := scene.Run{At: at, Text: text, Size: 0.95 * d.m.Text, Weight: glyph.Bold, Color: d.m.Theme.Ink, Align: scene.Center, VAlign: scene.Middle}
 	if state == plan.StudAssumed {
-		pen := d.pen(1.5)
+		pen := d.pen(2)
 		pen.Dash = []float64{0.9, 0.7}
 		d.put(scene.Fill{Path: path, Color: d.m.Theme.Paper}, scene.Stroke{Path: path, Pen: pen}, number)
 		return

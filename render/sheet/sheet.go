@@ -49,7 +49,7 @@ var kinds = []struct {
 	{"plan of each level", (*book).levels, Readers},
 	{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
 	{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},
-	{"walls, face by face", (*book).walls, []Reader{ForCrew, ForInspector}},
+	{"walls, face by face", ofTrade((*trade.Book).Walls), []Reader{ForCrew, ForInspector}},
 	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
 	{"framing, cuts and sticks", ofTrade((*trade.Book).Framing), []Reader{ForCrew, ForInspector}},
 	{"list for the visit", ofTrade((*trade.Book).Visits), []Reader{ForInspector}},
@@ -81,6 +81,7 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 		return nil, err
 	}
 	b.schedule = table.Schedule(ix, result, o.Voice)
+	b.trade.Schedule = b.schedule
 	for _, k := range kinds {
 		if !o.Reader.reads(k.by) {
 			continue
@@ -138,9 +139,7 @@ type book struct {
 	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
 	hidden   map[plan.ID]bool            // left out of plans for now
 	schedule table.Table
-	rowOf    map[plan.ID]table.Row // once wanted: the row of the schedule of each opening
 	trade    *trade.Book
-	faceOf   map[plan.ID]onFace // once wanted
 	o        Options
 	pages    []*page
 	foot     foot

@@ -1,13 +1,11 @@
 package sheet
 
 import (
-	"studbay/fill/frame"
-	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/words"
-	"studbay/render/face"
 	"studbay/render/layout"
 	"studbay/render/table"
+	"studbay/render/trade"
 )
 
 // siteColumns are the columns of the schedule that hangs on the site, the same nine on every
@@ -23,7 +21,7 @@ var siteColumns = []column{
 	{id: "assembly", title: words.New("walls.box", "Box"), width: 23, share: 3, style: layout.Plain, lines: boxWordLines},
 	{id: "held", title: words.New("walls.held", "Held by"), width: 15.5, share: 1.5, style: layout.Plain, lines: heldLines},
 	{id: "circuit", title: words.New("walls.circuit", "Circuit"), width: 10, style: layout.Plain, lines: cellText("circuit")},
-	{id: "controls", title: words.New("walls.serves", "Serves"), width: 10.5, share: 1.5, style: layout.Plain, lines: cellText("controls")},
+	{id: "controls", title: words.New("walls.serves", "Serves"), width: 10.5, share: 1.5, style: layout.Plain, lines: servesLines},
 }
 
 // siteColumnsIn returns the columns of the site schedule as wide as they are in a width, with
@@ -66,59 +64,27 @@ func boxWordLines(g *grid, r table.Row) []string {
 	if o == nil {
 		return nil
 	}
-	text := g.book().boxWords(o)
+	text := g.book().trade.BoxWords(o)
 	if text != "" {
 		text += seen(g.book().schedule.Cell(r, "volume"))
 	}
 	return oneLine(text)
 }
 
-// boxWords is the box of an opening in words, with its code.
-func (b *book) boxWords(o *plan.Opening) string {
-	if table.IsUnread(o) {
-		return b.Say("site.unread", "not read")
-	}
-	made, chosen, err := part.Resolve(o.Assembly)
-	if !chosen || err != nil {
-		return ""
-	}
-	if code := table.AssemblyCode(o.Assembly); code != "" {
-		return b.Say("walls.box-code", "{0} · {1}", code, made.Text())
-	}
-	return b.Voice.Say(made.Text())
-}
-
+// heldLines say what holds the box.
 func heldLines(g *grid, r table.Row) []string {
+	return siteText(g, r, (*trade.Book).Held)
+}
+
+// servesLines say what it works, gang by gang, or what works it.
+func servesLines(g *grid, r table.Row) []string {
+	return siteText(g, r, (*trade.Book).Serves)
+}
+
+func siteText(g *grid, r table.Row, say func(*trade.Book, *plan.Opening) string) []string {
 	b := g.book()
-	o, _ := b.plan.Opening(r.Of)
-	if o == nil || o.IsGone() || o.Status.IsOld() {
-		return nil
+	if o, _ := b.plan.Opening(r.Of); o != nil {
+		return oneLine(say(b.trade, o))
 	}
-	if box, ok := b.onFaces()[o.ID]; ok {
-		return oneLine(box.in.HeldBy(b.Voice, box.Box))
-	}
-	place, ok := b.ix.Place(o.At)
-	if !ok || o.At.Part == plan.PartFace {
-		return nil
-	}
-	return oneLine(b.Voice.Say(table.Held(frame.HoldIn(o, place.Room).By)))
-}
-
-// onFace is a box on a wall with the face that it is on.
-type onFace struct {
-	face.Box
-	in face.Face
-}
-
-// onFaces are the boxes on walls by their openings.
-func (b *book) onFaces() map[plan.ID]onFace {
-	if b.faceOf == nil {
-		b.faceOf = map[plan.ID]onFace{}
-		for _, f := range b.faces() {
-			for _, box := range f.Boxes {
-				b.faceOf[box.Opening.ID] = onFace{box, f}
-			}
-		}
-	}
-	return b.faceOf
+	return nil
 }

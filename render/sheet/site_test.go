@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/rendertest"
 	"studbay/render/sheet/proof"
@@ -63,5 +64,35 @@ func TestScheduleSaysWhatHolds(t *testing.T) {
 	}
 	if !slices.ContainsFunc(texts, func(s string) bool { return strings.HasPrefix(s, "nail, left") || strings.HasPrefix(s, "nail, right") }) {
 		t.Error("no box says at which side of which stud it is nailed")
+	}
+}
+
+// TestSitePagesOf200Openings: the plans, schedule and box types of 200 openings take the crew
+// 20 tabloid pages at most; walls, framing and what is drawn at full size are counted apart.
+func TestSitePagesOf200Openings(t *testing.T) {
+	const most = 20
+	n := 0
+	for _, page := range build(t, plantest.House(25, 200), Options{Reader: ForCrew}) {
+		title := page.Meta.Title
+		if strings.Contains(title, "openings") || strings.HasPrefix(title, "Box types") || strings.Contains(title, "larger") {
+			n++
+		}
+	}
+	if n < 3 || n > most {
+		t.Errorf("the site pages are %d, want at most %d", n, most)
+	}
+}
+
+// TestGangByGang: of a box of two switches the pages say what each gang works.
+func TestGangByGang(t *testing.T) {
+	ix := rendertest.Demos(t)["rowhouse.studbay"]
+	all := ""
+	for _, page := range build(t, ix.Plan(), Options{Reader: ForCrew}) {
+		all += strings.Join(proof.Texts(page), " ") + "\n"
+	}
+	for _, want := range []string{"gang 1", "gang 2", "bare corners", "2 × 12/2"} {
+		if !strings.Contains(all, want) {
+			t.Errorf("nothing says %q", want)
+		}
 	}
 }

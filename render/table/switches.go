@@ -2,6 +2,7 @@ package table
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"studbay/fill/part"
@@ -40,13 +41,21 @@ func (l *Lists) gang(box wire.SwitchBox, n int) Cell {
 	if len(box.Gangs) < 2 {
 		return Cell{}
 	}
+	if n > 0 {
+		return NumberOf(n + 1)
+	}
+	return TextOf(Gang(l.Voice, box, n))
+}
+
+// Gang is the number of a gang of a switch box, of the first with the end that it is at.
+func Gang(v words.Voice, box wire.SwitchBox, n int) string {
 	switch {
 	case n > 0:
-		return NumberOf(n + 1)
+		return strconv.Itoa(n + 1)
 	case box.Door == nil:
-		return l.say(words.New("list.gang-end", "1, {0}", box.End()))
+		return v.Say(words.New("list.gang-end", "1, {0}", box.End()))
 	}
-	return l.say(words.New("list.gang-door", "1, {0}, by the door", box.End()))
+	return v.Say(words.New("list.gang-door", "1, {0}, by the door", box.End()))
 }
 
 // order says who told which gang works what, where there is more than one.

@@ -1,15 +1,17 @@
 // Package trade lays out the pages of a set that show no plan: how boxes are held and what
 // is cut for them, drywall with its cut-outs, templates and heights at full size, what to
-// buy, and the list for a visit.
+// buy, the walls face by face, and the list for a visit.
 package trade
 
 import (
 	"studbay/fill"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
+	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/render/layout"
+	"studbay/render/table"
 )
 
 // Book is what pages are laid out of, and how they begin.
@@ -21,7 +23,15 @@ type Book struct {
 	Prices *price.Book // nil is the trial prices
 	// Pages returns what begins each page of a kind in turn.
 	Pages func(name string) func() *layout.Page
-	taken *takeoff.Takeoff // once wanted
+	// Schedule has a row of each opening.
+	Schedule table.Table
+
+	// Once wanted: what is taken of parts, the row of the schedule, the place on a wall and the
+	// gangs of each opening.
+	taken    *takeoff.Takeoff
+	rowOf    map[plan.ID]table.Row
+	faceOf   map[plan.ID]onFace
+	switches map[plan.ID]wire.SwitchBox
 }
 
 // flow is columns over pages of a book.

@@ -84,6 +84,9 @@ func (u *unfolding) tapeMark(f Face, at unit.Length) scene.Item {
 // lumberPen draws the edges of lumber, in dashes where its place is assumed.
 func (u *unfolding) lumberPen(s plan.StudState) scene.Pen {
 	pen := u.Hairline()
+	if u.isAlone { // read at the studs, on a copy of a copy
+		pen = u.InkPen(2)
+	}
 	if s == plan.StudAssumed {
 		pen = u.dashedPen(pen, 8, 6)
 	}
@@ -103,13 +106,17 @@ func (u *unfolding) ghost(f Face, p frame.Placed) scene.Item {
 // blockOf is the lumber between two studs, hatched: wood to be added.
 func (u *unfolding) blockOf(f Face, hold frame.Hold) []scene.Item {
 	r := u.box(f, max(0, hold.Bay.From), min(f.Length, hold.Bay.To), hold.Block.Bottom, hold.Block.Top)
-	outline := scene.Stroke{Path: r.Path(), Pen: u.MutedPen()}
+	pen := u.MutedPen()
+	if u.isAlone {
+		pen = u.InkPen(2)
+	}
+	outline := scene.Stroke{Path: r.Path(), Pen: pen}
 	items := []scene.Item{outline}
 	step := 2.5 * r.Height()
 	for x := r.Min.X + step/2; x < r.Max.X; x += step / 2 {
 		slant := min(r.Height(), x-r.Min.X)
 		items = append(items, scene.Stroke{
-			Path: scene.LinePath(scene.Point{X: x, Y: r.Min.Y}, scene.Point{X: x - slant, Y: r.Min.Y + slant}), Pen: u.MutedPen(),
+			Path: scene.LinePath(scene.Point{X: x, Y: r.Min.Y}, scene.Point{X: x - slant, Y: r.Min.Y + slant}), Pen: pen,
 		})
 	}
 	return items

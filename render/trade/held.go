@@ -1,0 +1,59 @@
+package trade
+
+import (
+	"studbay/fill/frame"
+	"studbay/fill/part"
+	"studbay/plan"
+	"studbay/render/face"
+	"studbay/render/table"
+)
+
+// BoxWords is the box of an opening in words, with its code.
+func (b *Book) BoxWords(o *plan.Opening) string {
+	if table.IsUnread(o) {
+		return b.Say("site.unread", "not read")
+	}
+	made, chosen, err := part.Resolve(o.Assembly)
+	if !chosen || err != nil {
+		return ""
+	}
+	if code := table.AssemblyCode(o.Assembly); code != "" {
+		return b.Say("walls.box-code", "{0} · {1}", code, made.Text())
+	}
+	return b.Voice.Say(made.Text())
+}
+
+// Held says what the box of an opening is held by and at which side of which stud, nothing of
+// what is there already or where it is not known.
+func (b *Book) Held(o *plan.Opening) string {
+	if o.IsGone() || o.Status.IsOld() {
+		return ""
+	}
+	if box, ok := b.onFaces()[o.ID]; ok {
+		return box.in.HeldBy(b.Voice, box.Box)
+	}
+	place, ok := b.Index.Place(o.At)
+	if !ok || o.At.Part == plan.PartFace {
+		return ""
+	}
+	return b.Voice.Say(table.Held(frame.HoldIn(o, place.Room).By))
+}
+
+// onFace is a box on a wall with the face that it is on.
+type onFace struct {
+	face.Box
+	in face.Face
+}
+
+// onFaces are the boxes on walls by their openings.
+func (b *Book) onFaces() map[plan.ID]onFace {
+	if b.faceOf == nil {
+		b.faceOf = map[plan.ID]onFace{}
+		for _, f := range b.faces() {
+			for _, box := range f.Boxes {
+				b.faceOf[box.Opening.ID] = onFace{box, f}
+			}
+		}
+	}
+	return b.faceOf
+}

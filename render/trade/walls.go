@@ -1,0 +1,254 @@
+package trade
+
+import (
+	"strings"
+
+	"studbay/fill/frame"
+	"studbay/plan"
+	"studbay/plan/unit"
+	"studbay/plan/words"
+	"studbay/render/face"
+	"studbay/render/layout"
+	"studbay/render/paper"
+	"studbay/render/scene"
+	"studbay/render/table"
+	"studbay/render/unfold"
+)
+
+// Walls lays out every wall with a box on it by itself, at a scale that is read at the
+// studs: beside one another as many as a page is wide, and under them what their boxes are.
+func (b *Book) Walls() error {
+	faces := b.faces()
+	if len(faces) == 0 {
+		return nil
+	}
+	name := b.Both("walls.title", "Walls, face by face")
+	lay := func(f *flow, most paper.Scale) {
+		f.BothParagraphs(layout.Fine, wallsHow)
+		f.Space(2)
+		for rest := faces; len(rest) > 0; {
+			rest = rest[f.wallRow(rest, most):]
+		}
+	}
+	f := b.flow(name, wholePage)
+	lay(f, b.wallScale(faces, func(s paper.Scale) int {
+		draft := &flow{&layout.Flow{Least: wholePage}, b}
+		return draft.Count(f.On.Draft(), func() { lay(draft, s) })
+	}, f))
+	return nil
+}
+
+var wallsHow = words.New("walls.how",
+	"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. While the corners are bare studs the ends lie farther out or nearer by what stands over each wall. Heights are above the subfloor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block.")
+
+// faces lists the walls with boxes, room by room.
+func (b *Book) faces() (all []face.Face) {
+	if b.Result.Figures == nil {
+		return nil
+	}
+	for _, l := range b.Plan.Levels {
+		for _, r := range table.RoomsInOrder(l) {
+			all = append(all, face.Of(b.Index, r.ID, b.Result.Figures.Build.SetBack)...)
+		}
+	}
+	return all
+}
+
+// wallScales are what walls are drawn at, the largest first, and easyWall the smallest of
+// them that is taken to save a page.
+var (
+	wallScales = map[unit.System][]paper.Scale{
+		unit.Imperial: {paper.Imperial(16), paper.Imperial(12), paper.Imperial(8), paper.Imperial(6), paper.Imperial(4), paper.Imperial(3), paper.Imperial(2), paper.Imperial(1)},
+		unit.Metric:   {paper.Metric(10), paper.Metric(20), paper.Metric(25), paper.Metric(50), paper.Metric(75), paper.Metric(100), paper.Metric(200)},
+	}
+	easyWall = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(6), unit.Metric: paper.Metric(25)}
+)
+
+// wallScale returns the largest scale at which the walls take as few pages as they can: so
+// pages are full, and none is begun for the last wall. Where walls grow too small for what
+// is said beside their boxes, a page is not saved.
+func (b *Book) wallScale(faces []face.Face, pages func(paper.Scale) int, f *flow) paper.Scale {
+	system := b.Voice.System
+	best, fewest, told := wallScales[system][0], 0, 0
+	for i, s := range wallScales[system] {
+		if s.Times() < easyWall[system].Times() {
+			break
+		}
+		said := 0
+		for _, w := range faces {
+			d := f.drawWall(w, s)
+			_, untold := d.Draw(f.wallMedium(d.scale, scene.Point{}))
+			said += len(w.Boxes) - len(untold)
+		}
+		if i > 0 && said < told {
+			break
+		}
+		if n := pages(s); fewest == 0 || n < fewest {
+			best, fewest = s, n
+		}
+		told = max(told, said)
+	}
+	return best
+}
+
+// wallTitle is what a wall is named in over its drawing.
+var wallTitle = layout.Style{Size: layout.Heading, Bold: true}
+
+// The white between walls beside one another and below their table, in millimetres, and how
+// wide what stands over one is at least.
+const (
+	wallGap      = 9.0
+	wallBelow    = 4.0
+	leastWallSay = 78.0
+)
+
+// drawnWall is a wall with its drawing.
+type drawnWall struct {
+	face.Face
+	bounds scene.Rect // about the origin
+	scale  paper.Scale
+}
+
+// drawWall takes the largest scale at which a wall fits the page with its table, up to one.
+func (f *flow) drawWall(w face.Face, most paper.Scale) (d drawnWall) {
+	wide, tall := f.Width(), f.Column().Height()*0.68
+	for _, s := range wallScales[f.b.Voice.System] {
+		if s.Times() > most.Times() {
+			continue
+		}
+		d = drawnWall{w, w.Bounds(f.wallMedium(s, scene.Point{})), s}
+		if d.bounds.Width() <= wide && d.bounds.Height() <= tall {
+			break
+		}
+	}
+	return d
+}
+
+func (f *flow) wallMedium(s paper.Scale, at scene.Point) unfold.Medium {
+	m := unfold.Medium{Medium: layout.Medium(s, f.b.Voice), Datum: plan.Subfloor}
+	m.Text = f.siteText() * scene.PointSize
+	m.At = at
+	return m
+}
+
+// siteText is the size in points of what is read at the studs: on large paper, which hangs
+// on a wall, capitals of 3/32 in, which architects letter by (common practice).
+func (f *flow) siteText() float64 {
+	if f.On.Scene.Height < 16*unit.Inch {
+		return layout.TagText
+	}
+	return 9.5
+}
+
+// wallRow puts down as many of the first walls as stand beside one another, with the table
+// of their boxes, and returns how many.
+func (f *flow) wallRow(faces []face.Face, most paper.Scale) int {
+	b := f.b
+	var row []drawnWall
+	wide, tall, head := 0.0, 0.0, 0.0
+	for _, w := range faces {
+		d := f.drawWall(w, most)
+		if len(row) > 0 && wide+wallGap+d.wide() > f.Width() {
+			break
+		}
+		if len(row) > 0 {
+			wide += wallGap
+		}
+		wide += d.wide()
+		tall, head = max(tall, d.bounds.Height()), max(head, b.headTall(d))
+		row = append(row, d)
+	}
+	columns, rows := b.wallRows(row, f.Width())
+	t := &layout.Table{Columns: columns}
+	t.Fill(f.Width())
+	f.Need(head + tall + 4 + t.TallOf(rows))
+	x := f.Left()
+	for _, d := range row {
+		f.wall(d, x, f.Y, head+tall)
+		x += d.wide() + wallGap
+	}
+	f.Y += head + tall + 2
+	f.Table(t, "", rows)
+	f.Space(wallBelow)
+	return len(row)
+}
+
+// wide is the room that a wall takes beside others: its drawing, or a little more for what is
+// said over it.
+func (d drawnWall) wide() float64 { return max(d.bounds.Width(), leastWallSay) }
+
+// headTall is how high what stands over a wall is: its name, and what is known of it.
+func (b *Book) headTall(d drawnWall) float64 {
+	return wallTitle.Line() + float64(len(layout.Fine.Wrap(b.wallSays(d), d.wide())))*layout.Fine.Line() + 1.5
+}
+
+// wall puts down one wall with its name over it, its foot level with those beside it.
+func (f *flow) wall(d drawnWall, x, y, tall float64) {
+	b := f.b
+	name := b.wallName(d.Face)
+	line := y + wallTitle.Cap() + 0.6
+	f.On.Add(wallTitle.At(x, line, wallTitle.Fit(name, d.wide())))
+	for _, says := range layout.Fine.Wrap(b.wallSays(d), d.wide()) {
+		line += layout.Fine.Line()
+		f.On.Add(layout.Fine.At(x, line, says))
+	}
+	if f.On.IsDraft {
+		return
+	}
+	at := scene.Point{X: x, Y: y + tall - d.bounds.Height()}.Sub(d.bounds.Min)
+	items, _ := d.Draw(f.wallMedium(d.scale, at))
+	f.On.Add(scene.Group{Layer: scene.Layer{Name: name}, Items: items})
+}
+
+func (b *Book) wallName(w face.Face) string {
+	return b.Say("walls.name", "{0} · {1}", wallTitle.Fit(w.Room.Name, mostWallRoom), w.Name())
+}
+
+// mostWallRoom is how much of the name of a room stands over its walls, in millimetres.
+const mostWallRoom = 70.0
+
+// wallSays is what is known of a wall: its scale, its studs and what is put on them.
+func (b *Book) wallSays(d drawnWall) string {
+	all := []string{d.scale.Words()}
+	deep := d.Wall.FramingAt(d.Wall.Length / 2)
+	switch {
+	case len(d.Wall.Studs()) == 0: // nobody tells any; masonry has none
+	case deep > 0:
+		all = append(all, b.Say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State)))
+	default:
+		all = append(all, b.Say("walls.studs", "studs {0}", table.StudState(d.Wall.State)))
+	}
+	switch layers := table.Layers(b.Voice, d.Wall.Side); len(d.Wall.Side.Finish) {
+	case 0:
+	case 1:
+		all = append(all, layers)
+	default:
+		all = append(all, b.Say("walls.finish", "{0} = {1}", layers, words.Height(frame.SetProud(d.Wall.Side))))
+	}
+	if floor := d.Room.FloorThickness(); floor > 0 {
+		all = append(all, b.Say("walls.floor", "finished floor {0} above subfloor", words.Height(floor)))
+	}
+	if bare := b.bareText(d); bare != "" {
+		all = append(all, bare)
+	}
+	return strings.Join(all, " · ")
+}
+
+// bareText says how much farther out or nearer than the finished ends of a wall those of the
+// bare studs are.
+func (b *Book) bareText(d drawnWall) string {
+	left, right := frame.BareEnds(d.Room, d.Room.SideAt(d.Wall.Side.ID))
+	if left == 0 && right == 0 {
+		return ""
+	}
+	end := func(l unit.Length) string {
+		switch {
+		case l > 0:
+			return b.Say("walls.farther", "{0} farther", words.Height(l))
+		case l < 0:
+			return b.Say("walls.nearer", "{0} nearer", words.Height(-l))
+		}
+		return b.Say("walls.there", "there")
+	}
+	return b.Say("walls.bare", "bare corners: left {0}, right {1}", end(left), end(right))
+}
