@@ -1,6 +1,8 @@
 package level
 
 import (
+	"math"
+
 	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/render"
@@ -50,7 +52,7 @@ func (d *drawing) letter() {
 	d.marks()
 }
 
-// keepOffWalls keeps texts off both faces of every wall, and off what is ruled over.
+// keepOffWalls keeps texts off every wall from face to face, and off what is ruled over.
 func (d *drawing) keepOffWalls() {
 	for _, l := range d.Medium.Ruled {
 		d.Obstacles.Line(l[0], l[1], "")
@@ -61,7 +63,12 @@ func (d *drawing) keepOffWalls() {
 			f := d.face(w.side.Frame)
 			for _, b := range w.bodies {
 				t := b.thickness.Millimetres()
-				d.Obstacles.Line(f.at(b.from.Millimetres()-t, -t), f.at(b.to.Millimetres()+t, -t), w.side.Side.ID)
+				// A thick wall has room for a tag between its faces, over its windows and doors.
+				layers := math.Ceil(d.Medium.Length(b.thickness) / (d.Medium.Text / 2))
+				for k := 1.0; k <= layers; k++ {
+					deep := t * k / layers
+					d.Obstacles.Line(f.at(b.from.Millimetres()-deep, -deep), f.at(b.to.Millimetres()+deep, -deep), w.side.Side.ID)
+				}
 			}
 		}
 	}

@@ -95,6 +95,28 @@ func collisions(ix *index.Index, level plan.ID, pieces []render.Piece, m render.
 			}
 		}
 	}
+	return append(found, withinWalls(ix, level, texts, m)...)
+}
+
+// withinWalls tells which texts lie between the faces of a wall, as on a window in it.
+func withinWalls(ix *index.Index, level plan.ID, texts []text, m render.Medium) (found []string) {
+	for room := range ix.Plan().Level(level).Rooms.All() {
+		view, _ := ix.RoomView(room.ID)
+		for i := range view.Sides {
+			w := wallBehind(&view.Sides[i])
+			for _, b := range w.bodies {
+				at := func(along, out float64) scene.Point {
+					return m.ToScene(w.side.Frame.Point(unit.FromMillimetres(along), unit.FromMillimetres(out)))
+				}
+				middle := scene.LinePath(at(b.from.Millimetres(), -b.thickness.Millimetres()/2), at(b.to.Millimetres(), -b.thickness.Millimetres()/2))
+				for _, x := range texts {
+					if b.thickness > 0 && walks(middle, x.box, m.Text/6) {
+						found = append(found, x.words+" lies within a wall of "+room.Name)
+					}
+				}
+			}
+		}
+	}
 	return found
 }
 

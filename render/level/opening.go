@@ -157,7 +157,7 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 			spec.Letters = ""
 		}
 		if high, ok := d.toldHeight(r, g, o); ok {
-			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height.plus", "+{0}", words.Height(high))))
+			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height.plus", "+{0}", words.Height(d.called(high)))))
 		}
 		g.beside = append(g.beside, beside)
 		if f := d.Found.Worst(o.ID); d.Medium.Kind == render.Board && f != nil && f.Severity == rule.Stop {
@@ -178,6 +178,15 @@ func (d *drawing) toldHeight(r *roomDrawing, g *group, o *plan.Opening) (unit.Le
 		return 0, false
 	}
 	return place.Unusual(d.Index, o)
+}
+
+// called is a height as it is called out on a plan: whole millimetres, for a tape tells no less
+// and the schedule has the rest; inches as they are.
+func (d *drawing) called(high unit.Length) unit.Length {
+	if d.Medium.Voice.System == unit.Metric {
+		return high.Rounded(unit.Millimetre)
+	}
+	return high
 }
 
 // spread places the feet of one face and moves bodies apart that are too near.

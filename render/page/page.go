@@ -172,7 +172,7 @@ type pin struct {
 func (b *builder) page() data {
 	h := b.ix.Plan().Header
 	d := data{
-		Policy: policy(), Style: template.CSS(style), Script: template.JS(script),
+		Policy: policy(b.style()), Style: template.CSS(b.style()), Script: template.JS(script),
 		First: b.o.Languages[0].Tag, Languages: b.o.Languages, Say: map[string]said{},
 	}
 	if h != nil {
@@ -195,9 +195,18 @@ func (b *builder) page() data {
 	return d
 }
 
+// style is that of the page, in which only what is in the language that is spoken shows.
+func (b *builder) style() string {
+	var hidden []string
+	for _, l := range b.o.Languages {
+		hidden = append(hidden, fmt.Sprintf("html[data-lang=%[1]q] [lang]:not([lang=%[1]q]):not(.lang)", l.Tag))
+	}
+	return style + strings.Join(hidden, ",") + "{display:none}\n"
+}
+
 // policy lets the page's own style and script in, and nothing else: Content Security
 // Policy Level 3, W3C.
-func policy() string {
+func policy(style string) string {
 	return "default-src 'none'; style-src 'sha256-" + hash(style) + "'; script-src 'sha256-" + hash(script) +
 		"'; img-src data:; base-uri 'none'; form-action 'none'"
 }

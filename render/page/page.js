@@ -84,7 +84,9 @@ function pins(l) { const k = 10.5 / 7 / (scale() || 1); for (const p of $$('.pin
 addEventListener('resize', () => { const l = level(); if (l) pins(l); });
 function scale() { const r = $('#plans').getBoundingClientRect(); return Math.min(r.width / box[2], r.height / box[3]); }
 function zoom(by, x, y) {
-	const l = level(), whole = boxOf(l.dataset.whole), least = whole[2] / 40, most = whole[2] * 1.5;
+	const l = level();
+	if (!l) return;
+	const whole = boxOf(l.dataset.whole), least = whole[2] / 40, most = whole[2] * 1.5;
 	const wide = Math.max(least, Math.min(most, box[2] / by)), k = wide / box[2];
 	const r = $('#plans').getBoundingClientRect(), s = scale();
 	const px = box[0] + box[2] / 2 + (x - r.left - r.width / 2) / s, py = box[1] + box[3] / 2 + (y - r.top - r.height / 2) / s;
@@ -93,7 +95,7 @@ function zoom(by, x, y) {
 function middle(by) { const r = $('#plans').getBoundingClientRect(); zoom(by, r.left + r.width / 2, r.top + r.height / 2); }
 $('#larger').onclick = () => middle(1.4);
 $('#smaller').onclick = () => middle(1 / 1.4);
-$('#whole').onclick = () => show(level().dataset.whole);
+$('#whole').onclick = () => { const l = level(); if (l) show(l.dataset.whole); };
 const fingers = new Map();
 let began = null;
 const spread = () => { const [a, b] = [...fingers.values()]; return {x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, d: Math.hypot(a.x - b.x, a.y - b.y) || 1}; };
@@ -114,7 +116,8 @@ $('#plans').addEventListener('pointermove', e => {
 	if (!fingers.has(e.pointerId)) return;
 	if (fingers.size === 1 && began) {
 		began.dx = e.clientX - began.x; began.dy = e.clientY - began.y;
-		level().style.transform = 'translate(' + began.dx + 'px,' + began.dy + 'px)';
+		const l = level();
+		if (l) l.style.transform = 'translate(' + began.dx + 'px,' + began.dy + 'px)';
 	}
 	const was = fingers.size === 2 ? spread() : null;
 	fingers.set(e.pointerId, {x: e.clientX, y: e.clientY});
@@ -230,7 +233,8 @@ count();
 const tags = $$('.lang').map(b => b.dataset.to), mine = (navigator.language || '').slice(0, 2);
 speak(tags.includes(mine) ? mine : root.dataset.lang);
 const wanted = rooms.findIndex(r => '#' + r.id === location.hash);
-go(Math.max(0, wanted));
+if (rooms.length) go(Math.max(0, wanted));
+else if ($('.level')) { $('.level').classList.add('here'); show($('.level').dataset.whole); } // no opening yet: the plan alone
 if (matchMedia('(min-width:1000px)').matches) $('#see').click();
 body.classList.add('ready');
 })();

@@ -254,3 +254,43 @@ func TestLanguageIsChosen(t *testing.T) {
 		t.Errorf("the page speaks %v", got)
 	}
 }
+
+// A plan without an opening has a page too: its plan is shown, and no button throws.
+func TestPageWithoutOpenings(t *testing.T) {
+	house := rendertest.NewBuilder(t)
+	house.Box("Den", plan.UseDen, 0, 0, 120, 96)
+	page := built(t, house.Index())
+	if strings.Contains(string(page), `class="opening"`) {
+		t.Fatal("the plan has an opening left")
+	}
+	b := newBrowser(t)
+	b.open(page, 390, 844, true)
+	for _, button := range []string{"#next", "#back", "#larger", "#smaller", "#whole", "#see", "#send", "#close", "#dark", `.lang[data-to="es"]`} {
+		b.press(button)
+	}
+	y := b.eval(`document.querySelector('#plans').getBoundingClientRect().top+60`).(float64)
+	b.touch("touchStart", [2]float64{200, y})
+	b.touch("touchMove", [2]float64{230, y + 5})
+	b.touch("touchEnd")
+	b.eval(`1`)
+	for _, e := range b.errors {
+		t.Errorf("on the page: %s", e)
+	}
+	if b.eval(`document.querySelectorAll('.level.here').length`) != 1.0 {
+		t.Error("no plan is shown")
+	}
+}
+
+// Each language of the page hides what is in the others, whichever they are.
+func TestStyleKnowsTheLanguages(t *testing.T) {
+	b := &builder{o: Options{Languages: []Language{{Tag: "en"}, {Tag: "pt"}}}}
+	style := b.style()
+	for _, want := range []string{`html[data-lang="pt"] [lang]:not([lang="pt"])`, `html[data-lang="en"] [lang]:not([lang="en"])`} {
+		if !strings.Contains(style, want) {
+			t.Errorf("the style does not hold %s", want)
+		}
+	}
+	if strings.Contains(style, `"es"`) || strings.Contains(style, "data-lang=es") {
+		t.Error("the style knows a language that the page has not")
+	}
+}

@@ -1,10 +1,12 @@
 package revision
 
 import (
+	"slices"
 	"testing"
 
 	"studbay/fill"
 	"studbay/fill/price"
+	"studbay/fill/rule"
 	"studbay/fill/takeoff"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -126,14 +128,20 @@ func TestOneOpeningMovedIsOneChange(t *testing.T) {
 // What was found before and is not now, and the other way round.
 func TestFindingsOfEachSide(t *testing.T) {
 	p, _, o := den(t)
-	low := *o
-	low.Height = plan.CentreAt(rendertest.In(70)) // over 5 ft 6 in it serves no wall: 210.52
-	list := Compare(sideOf(t, p), sideOf(t, with(p, &low)))
+	past := *o
+	past.At = plan.OnFace(o.At.Host, rendertest.In(0.5)) // the box passes the end of its wall
+	list := Compare(sideOf(t, p), sideOf(t, with(p, &past)))
 	back := Compare(list.New, list.Old)
 	if len(list.Changes) != 1 || len(back.Changes) != 1 {
 		t.Fatal("want one change each way")
 	}
 	a, b := list.Changes[0], back.Changes[0]
+	raised := func(all []rule.Finding) bool {
+		return slices.ContainsFunc(all, func(f rule.Finding) bool { return f.Rule == "box-place" })
+	}
+	if !raised(a.Raised) || raised(a.Cleared) || !raised(b.Cleared) || raised(b.Raised) {
+		t.Errorf("a box that passes the end of its wall: raised %v, cleared %v; back: raised %v, cleared %v", a.Raised, a.Cleared, b.Raised, b.Cleared)
+	}
 	if len(a.Raised) != len(b.Cleared) || len(a.Cleared) != len(b.Raised) {
 		t.Errorf("raised %d and cleared %d one way, %d and %d the other", len(a.Raised), len(a.Cleared), len(b.Raised), len(b.Cleared))
 	}

@@ -8,6 +8,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/fill/frame"
+	"studbay/fill/part"
 	"studbay/fill/wire"
 	"studbay/plan"
 	"studbay/plan/words"
@@ -121,10 +122,13 @@ func (b *Book) Serves(o *plan.Opening) string {
 		return b.scheduled(o, "controls")
 	}
 	var gangs []string
-	for n, c := range all.Gangs {
+	for n, g := range all.Gangs {
 		works := b.Say("list.unsaid", "nobody says what")
-		if c != nil {
-			works = b.tags(c.Loads)
+		switch {
+		case g.Control != nil:
+			works = b.tags(g.Control.Loads)
+		case g.Beside != "":
+			works = b.Say("list.beside", "none: {0}", part.DeviceText(g.Beside))
 		}
 		gangs = append(gangs, b.Say("walls.gang", "gang {0}: {1}", table.Gang(b.Voice, all, n), works))
 	}

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/geom"
+	"studbay/plan/unit"
 	"studbay/render"
 	"studbay/render/rendertest"
 	"studbay/render/scene"
@@ -139,6 +141,16 @@ func TestStartStandsInFreeFloor(t *testing.T) {
 				c := m.Start(992, 716)
 				if c.Eye.Z > r.Ceiling.Millimetres() || c.Field < LeastField || c.Field > MostField {
 					t.Errorf("%s, %s: a start of %+v", name, r.Name, c)
+				}
+				at := geom.Point{X: unit.FromMillimetres(c.Eye.X), Y: unit.FromMillimetres(c.Eye.Y)}
+				if !r.Outline().InteriorContains(at) {
+					t.Errorf("%s, %s: the eye is at %v, outside the room", name, r.Name, at)
+				}
+				for f := range l.Fixtures.All() {
+					foot, ok := ix.Footprint(f)
+					if ok && f.Bottom < EyeHeight && foot.Contains(at) {
+						t.Errorf("%s, %s: the eye is within %s", name, r.Name, f.Kind)
+					}
 				}
 				if p := m.Draw(c); len(r.Sides) > 0 && len(p.Items) == 0 {
 					t.Errorf("%s, %s: nothing is drawn", name, r.Name)
