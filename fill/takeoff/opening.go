@@ -79,7 +79,13 @@ func NewTaker(ix *index.Index, fig *code.Figures, book *price.Book) *Taker {
 func (t *Taker) Book() *price.Book { return t.book }
 
 // Of takes an opening off: as it stands in the plan, or a copy of it with another assembly.
-func (t *Taker) Of(o *plan.Opening) (taken Opening) {
+func (t *Taker) Of(o *plan.Opening) Opening {
+	taken := t.of(o)
+	taken.Lines = slices.Clone(taken.Lines) // of just their size: a plan has many
+	return taken
+}
+
+func (t *Taker) of(o *plan.Opening) (taken Opening) {
 	v, ok := t.ix.OpeningView(o.ID)
 	if !ok {
 		return taken

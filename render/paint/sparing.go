@@ -11,7 +11,7 @@ import (
 // is in use is for plans so large that the bound would be in the way.
 const (
 	sparePercent = 50
-	mostMemory   = 120 << 20
+	mostMemory   = 90 << 20
 	mostTimes    = 2
 )
 

@@ -12,10 +12,10 @@ import (
 	"studbay/render/glyph"
 )
 
-// Pack puts the items that a page has so far together, deflated, below those still to come:
-// a large set of pages then takes a small part of the memory. Paint shows the same as before,
-// to the bit; Items no longer lists what is packed.
-func (s *Scene) Pack() {
+// Pack puts the items that a page has so far together, deflated, into a store below those still
+// to come: a large set of pages then takes little memory. Paint shows the same as before, to
+// the bit; Items no longer lists what is packed. A nil store is the memory.
+func (s *Scene) Pack(in *Store) {
 	if len(s.Items) == 0 {
 		return
 	}
@@ -27,7 +27,7 @@ func (s *Scene) Pack() {
 	p.deflate.Reset(&out)
 	p.deflate.Write(p.text) // a buffer takes all
 	p.deflate.Close()
-	s.packed, s.Items = append(s.packed, bytes.Clone(out.Bytes())), nil
+	s.packed, s.Items = append(s.packed, in.Keep(out.Bytes())), nil
 }
 
 // Clear takes all off a page.

@@ -31,12 +31,13 @@ func steps(p scene.Path) (all []any) {
 func TestAPackedPageIsPaintedTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var loose, packed scene.Scene
+		stores := []*scene.Store{nil, {}}
 		for range rapid.IntRange(0, 12).Draw(t, "items") {
 			item := anyItem(t, 2)
 			loose.Add(item)
 			packed.Add(item)
 			if rapid.Bool().Draw(t, "pack") {
-				packed.Pack()
+				packed.Pack(rapid.SampledFrom(stores).Draw(t, "store"))
 			}
 		}
 		var want, got noted
@@ -81,4 +82,16 @@ func anyItem(t *rapid.T, deep int) scene.Item {
 		g.Items = append(g.Items, anyItem(t, deep-1))
 	}
 	return g
+}
+
+// A folder that takes no file leaves pages in memory: they are painted all the same.
+func TestPagesArePackedWithoutAFile(t *testing.T) {
+	t.Setenv("TMPDIR", t.TempDir()+"/none")
+	var page scene.Scene
+	page.Add(scene.Run{Text: "still here"})
+	page.Pack(&scene.Store{})
+	var got noted
+	if page.Paint(&got); len(page.Items) != 0 || len(got.calls) != 1 {
+		t.Errorf("painted %v", got.calls)
+	}
 }

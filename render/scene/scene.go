@@ -47,7 +47,7 @@ type Scene struct {
 	Items         []Item      // painted in this order, above what is packed
 	Meta          Meta
 
-	packed [][]byte // by Pack, the first lowest
+	packed []Kept // by Pack, the first lowest
 }
 
 // Meta is what a file says of a page besides its picture.
@@ -61,7 +61,7 @@ func (s *Scene) Add(items ...Item) { s.Items = append(s.Items, items...) }
 // Paint puts the whole scene on a painter. It does not close the painter.
 func (s *Scene) Paint(p Painter) {
 	for _, part := range s.packed {
-		unpack(part, p)
+		unpack(part.Bytes(), p)
 	}
 	Paint(p, s.Items...)
 }

@@ -46,7 +46,7 @@ func (b *book) newPage(name string, columns int) *page {
 	p.Scene.Meta.Title = name
 	b.pages = append(b.pages, p)
 	if was := len(b.pages) - 1 - inHand; b.o.Packed && was >= 0 {
-		b.pages[was].Scene.Pack()
+		b.pages[was].Scene.Pack(b.store)
 	}
 	return p
 }

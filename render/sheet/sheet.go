@@ -39,28 +39,36 @@ type Options struct {
 	Packed bool
 }
 
-// kinds are the kinds of page in the order of the set, with whom they are for.
-var kinds = []struct {
+// kind is a kind of page with whom it is for.
+type kind struct {
 	name  string // for ourselves
 	build func(*book) error
 	by    []Reader
-}{
-	{"cover", (*book).cover, Readers},
-	{"plan of each level", (*book).levels, Readers},
-	{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
-	{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},
-	{"walls, face by face", ofTrade((*trade.Book).Walls), []Reader{ForCrew, ForInspector}},
-	{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
-	{"framing, cuts and sticks", ofTrade((*trade.Book).Framing), []Reader{ForCrew, ForInspector}},
-	{"list for the visit", ofTrade((*trade.Book).Visits), []Reader{ForInspector}},
-	{"drywall and its cut-outs", ofTrade((*trade.Book).CutMap), []Reader{ForDrywall}},
-	{"templates and heights, full size", ofTrade((*trade.Book).FullSize), []Reader{ForCrew, ForDrywall}},
-	{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
-	{"what to buy", ofTrade((*trade.Book).Supplies), []Reader{ForSupplier}},
-	{"blocks, cables and panel", ofTrade((*trade.Book).Cuttings), []Reader{ForCrew, ForInspector, ForSupplier}},
-	{"switch map", (*book).switchMaps, []Reader{ForCrew, ForInspector, ForClient}},
-	{"make-up of boxes", ofTrade((*trade.Book).MakeUps), []Reader{ForCrew, ForInspector}},
 }
+
+// scheduled are the kinds of page that read the schedule and listed those that do not, in the
+// order of the set.
+var (
+	scheduled = []kind{
+		{"cover", (*book).cover, Readers},
+		{"plan of each level", (*book).levels, Readers},
+		{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
+		{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},
+		{"walls, face by face", ofTrade((*trade.Book).Walls), []Reader{ForCrew, ForInspector}},
+		{"box types with their fill", (*book).assemblies, []Reader{ForCrew, ForInspector, ForSupplier}},
+	}
+	listed = []kind{
+		{"framing, cuts and sticks", ofTrade((*trade.Book).Framing), []Reader{ForCrew, ForInspector}},
+		{"list for the visit", ofTrade((*trade.Book).Visits), []Reader{ForInspector}},
+		{"drywall and its cut-outs", ofTrade((*trade.Book).CutMap), []Reader{ForDrywall}},
+		{"templates and heights, full size", ofTrade((*trade.Book).FullSize), []Reader{ForCrew, ForDrywall}},
+		{"rooms for the client", (*book).clientRooms, []Reader{ForClient}},
+		{"what to buy", ofTrade((*trade.Book).Supplies), []Reader{ForSupplier}},
+		{"blocks, cables and panel", ofTrade((*trade.Book).Cuttings), []Reader{ForCrew, ForInspector, ForSupplier}},
+		{"switch map", (*book).switchMaps, []Reader{ForCrew, ForInspector, ForClient}},
+		{"make-up of boxes", ofTrade((*trade.Book).MakeUps), []Reader{ForCrew, ForInspector}},
+	}
+)
 
 // ofTrade returns how a kind of page that shows no plan is built.
 func ofTrade(build func(*trade.Book) error) func(*book) error {
@@ -82,19 +90,32 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 	}
 	b.schedule = table.Schedule(ix, result, o.Voice)
 	b.trade.Schedule = b.schedule
-	for _, k := range kinds {
-		if !o.Reader.reads(k.by) {
-			continue
-		}
-		if err := k.build(b); err != nil {
-			return nil, err
-		}
+	if err := b.build(scheduled); err != nil {
+		return nil, err
+	}
+	b.schedule = table.Table{} // of many openings it is large
+	b.trade.Forget()
+	if err := b.build(listed); err != nil {
+		return nil, err
 	}
 	if o.Cover && len(b.pages) < leastCovered {
 		o.Cover = false
 		return Build(ix, result, o)
 	}
 	return b.finished(), nil
+}
+
+// build lays out the kinds that the set's reader reads.
+func (b *book) build(kinds []kind) error {
+	for _, k := range kinds {
+		if !b.o.Reader.reads(k.by) {
+			continue
+		}
+		if err := k.build(b); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // leastCovered is of how many pages, with its cover, a set is that wants one: fewer are seen
@@ -110,6 +131,9 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if b.plan.Header == nil {
 		b.plan.Header = &plan.Header{}
 	}
+	if o.Packed {
+		b.store = &scene.Store{}
+	}
 	b.trade = &trade.Book{Prices: o.Prices, Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
 	return b
 }
@@ -122,7 +146,7 @@ func (b *book) finished() (scenes []*scene.Scene) {
 		}
 		p.finish(i+1, len(b.pages))
 		if b.o.Packed {
-			p.Scene.Pack()
+			p.Scene.Pack(b.store)
 		}
 		scenes = append(scenes, p.Scene)
 	}
@@ -142,6 +166,7 @@ type book struct {
 	trade    *trade.Book
 	o        Options
 	pages    []*page
+	store    *scene.Store // of pages that are packed
 	foot     foot
 	// over draws more on each part of a plan in tiles; it may be nil.
 	over    func(p *page, d drawnLevel, window scene.Rect)

@@ -116,11 +116,21 @@ func (b *book) drawTiles(l *plan.Level, extent geom.Box) (drawnLevel, error) {
 		}
 		d := b.drawAt(l, extent, layout.Medium(s, b.Voice).Centred(extent.Center(), scene.Point{}), s)
 		d.tiles = b.tiling(d)
-		if best = d; len(b.untagged(d.pieces)) == 0 {
+		isWhole := len(b.untagged(d.pieces)) == 0
+		best = d.withoutItems()
+		if isWhole {
 			break
 		}
 	}
 	return best, nil
+}
+
+// withoutItems lets go of how pieces look, of which there is much: each part is drawn by itself.
+func (d drawnLevel) withoutItems() drawnLevel {
+	for i := range d.pieces {
+		d.pieces[i].Items = nil
+	}
+	return d
 }
 
 // tiling divides a drawing for the paper.
@@ -209,7 +219,7 @@ func (b *book) tooLarge(l *plan.Level, scale paper.Scale, pages int, extent geom
 }
 
 // tiled puts down the parts of a level, a page each, and returns all that is drawn on
-// them. A part of the drawing with nothing in it has no page.
+// them, without its items. A part of the drawing with nothing in it has no page.
 func (b *book) tiled(l *plan.Level, name string, d drawnLevel) (all []render.Piece) {
 	t := d.tiles
 	var parts []tileAt
@@ -223,7 +233,7 @@ func (b *book) tiled(l *plan.Level, name string, d drawnLevel) (all []render.Pie
 		part := b.Say("sheet.part", "part {0} of {1}", i+1, len(parts))
 		p := b.newPage(b.Say("sheet.named-part", "{0}, {1}", name, part), 0)
 		p.name, p.part = name, part
-		all = append(all, p.tile(l, d, at)...)
+		all = append(all, drawnLevel{pieces: p.tile(l, d, at)}.withoutItems().pieces...)
 	}
 	return all
 }

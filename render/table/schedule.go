@@ -112,7 +112,7 @@ func Schedule(ix *index.Index, result fill.Result, voice words.Voice) Table {
 	for i, e := range entries(ix) {
 		e.known, e.voice, e.at = known, voice, i+1
 		e.measure(ix, result)
-		row := Row{Of: e.o.ID, Group: e.level.ID}
+		row := Row{Of: e.o.ID, Group: e.level.ID, Cells: make([]Cell, 0, len(scheduleColumns))}
 		if e.room != nil {
 			row.Group = e.room.ID
 		}

@@ -30,13 +30,13 @@ const (
 
 // Cell is one value. Which field counts depends on Kind.
 type Cell struct {
-	Kind   Kind
-	Text   string
-	Length unit.Length
-	Volume unit.Volume
-	Number int
+	Kind Kind
 	// FromMemory says of a volume that it rests on a mark that nobody has seen.
 	FromMemory bool
+	Text       string
+	Length     unit.Length
+	Volume     unit.Volume
+	Number     int
 }
 
 // TextOf returns a cell of text, an empty one where there is none.

@@ -30,8 +30,14 @@ type Book struct {
 	// gangs of each opening.
 	taken    *takeoff.Takeoff
 	rowOf    map[plan.ID]table.Row
+	facesIn  plan.ID // the room that faceOf is of
 	faceOf   map[plan.ID]onFace
 	switches map[plan.ID]wire.SwitchBox
+}
+
+// Forget lets go of what is told of each opening, once no page asks for it any more.
+func (b *Book) Forget() {
+	b.Schedule, b.rowOf, b.faceOf = table.Table{}, nil, nil
 }
 
 // flow is columns over pages of a book.

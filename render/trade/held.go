@@ -29,11 +29,14 @@ func (b *Book) Held(o *plan.Opening) string {
 	if o.IsGone() || o.Status.IsOld() {
 		return ""
 	}
-	if box, ok := b.onFaces()[o.ID]; ok {
+	place, ok := b.Index.Place(o.At)
+	if !ok {
+		return ""
+	}
+	if box, ok := b.onFaces(place.Room)[o.ID]; ok {
 		return box.in.HeldBy(b.Voice, box.Box)
 	}
-	place, ok := b.Index.Place(o.At)
-	if !ok || o.At.Part == plan.PartFace {
+	if o.At.Part == plan.PartFace {
 		return ""
 	}
 	return b.Voice.Say(table.Held(frame.HoldIn(o, place.Room).By))
@@ -45,11 +48,12 @@ type onFace struct {
 	in face.Face
 }
 
-// onFaces are the boxes on walls by their openings.
-func (b *Book) onFaces() map[plan.ID]onFace {
-	if b.faceOf == nil {
-		b.faceOf = map[plan.ID]onFace{}
-		for _, f := range b.faces() {
+// onFaces are the boxes on the walls of a room by their openings. Those of one room are kept:
+// rows come room by room.
+func (b *Book) onFaces(r *plan.Room) map[plan.ID]onFace {
+	if b.faceOf == nil || b.facesIn != r.ID {
+		b.faceOf, b.facesIn = map[plan.ID]onFace{}, r.ID
+		for _, f := range b.facesOf(r) {
 			for _, box := range f.Boxes {
 				b.faceOf[box.Opening.ID] = onFace{box, f}
 			}

@@ -43,15 +43,20 @@ var wallsHow = words.New("walls.how",
 
 // faces lists the walls with boxes, room by room.
 func (b *Book) faces() (all []face.Face) {
-	if b.Result.Figures == nil {
-		return nil
-	}
 	for _, l := range b.Plan.Levels {
 		for _, r := range table.RoomsInOrder(l) {
-			all = append(all, face.Of(b.Index, r.ID, b.Result.Figures.Build.SetBack)...)
+			all = append(all, b.facesOf(r)...)
 		}
 	}
 	return all
+}
+
+// facesOf lists the walls of a room with boxes.
+func (b *Book) facesOf(r *plan.Room) []face.Face {
+	if b.Result.Figures == nil {
+		return nil
+	}
+	return face.Of(b.Index, r.ID, b.Result.Figures.Build.SetBack)
 }
 
 // wallScales are what walls are drawn at, the largest first, and easyWall the smallest of

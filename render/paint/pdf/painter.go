@@ -18,8 +18,9 @@ var _ scene.Painter = (*painter)(nil)
 // them, the links, the bookmarks and the fonts.
 type painter struct {
 	file    *fpdf.Fpdf
-	doc     *fpdf.Fpdf     // of the pages in hand; nil between two parts
-	pressed [][]byte       // the contents of the pages before those
+	doc     *fpdf.Fpdf   // of the pages in hand; nil between two parts
+	pressed []scene.Kept // the contents of the pages before those
+	store   scene.Store
 	err     error          // the first of those that are done with
 	anchors map[string]int // of pages, by "#" and title
 	fonts   [len(glyph.Fonts)]bool

@@ -49,6 +49,7 @@ func newPainter(pages []*scene.Scene, o Options) *painter {
 		date = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 	}
 	doc := newDocument()
+	doc.SetCompression(false) // of pages with nothing on them: for each the library makes a deflater of a megabyte
 	doc.SetCreationDate(date)
 	doc.SetModificationDate(date)
 	doc.SetProducer("Studbay", true)

@@ -23,7 +23,9 @@ func (p *painter) press() {
 	if err == nil {
 		var contents [][]byte
 		contents, err = contentsIn(made.Bytes(), count)
-		p.pressed = append(p.pressed, contents...)
+		for _, c := range contents {
+			p.pressed = append(p.pressed, p.store.Keep(c))
+		}
 	}
 	if p.err == nil {
 		p.err = err
@@ -54,7 +56,7 @@ func contentsIn(file []byte, pages int) (all [][]byte, err error) {
 		if err != nil || n > len(rest) {
 			return nil, errLayout
 		}
-		all = append(all, bytes.Clone(rest[:n]))
+		all = append(all, rest[:n])
 		file = rest[n:]
 	}
 	return all, nil
@@ -79,7 +81,8 @@ func (p *painter) write(w io.Writer) error {
 	to := &counted{to: w}
 	to.Write(made.Bytes())
 	var table bytes.Buffer
-	for i, content := range p.pressed {
+	for i, kept := range p.pressed {
+		content := kept.Bytes()
 		fmt.Fprintf(&table, "%d 1\n%010d 00000 n \n", contentObject(i), to.n)
 		fmt.Fprintf(to, "%d 0 obj\n<</Filter /FlateDecode /Length %d>>\nstream\n", contentObject(i), len(content))
 		to.Write(content)
