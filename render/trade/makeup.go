@@ -118,11 +118,11 @@ func (f *flow) lines() {
 
 // makeUp puts down one drawing with the tags of all that are alike over it.
 func (f *flow) makeUp(a madeAlike) {
-	look := makeup.Look{Voice: f.b.Voice, Theme: layout.Theme, Text: layout.Plain.MM(), Width: f.Width()}
+	look := makeup.Look{Voice: f.b.Voice, Theme: layout.Theme, Text: layout.TagText * scene.PointSize, Width: f.Width()}
 	_, tall := makeup.Draw(a.made, scene.Point{}, look)
 	f.Space(4)
 	f.Need(tall + makeUpHead)
-	head := strings.Join(a.tags, ", ")
+	head := f.b.fewTags(a.tags, mostTemplateTags)
 	if len(a.tags) > 1 {
 		head = f.b.Say("makeup.alike", "{0}: alike, cables named as at {1}", head, a.tags[0])
 	}

@@ -1,6 +1,8 @@
 package trade
 
 import (
+	"iter"
+	"slices"
 	"strings"
 
 	"studbay/fill/frame"
@@ -18,37 +20,74 @@ import (
 // Walls lays out every wall with a box on it by itself, at a scale that is read at the
 // studs: beside one another as many as a page is wide, and under them what their boxes are.
 func (b *Book) Walls() error {
-	faces := b.faces()
-	if len(faces) == 0 {
+	tried := slices.Collect(firstOf(b.faces(), mostTried))
+	if len(tried) == 0 {
 		return nil
 	}
 	name := b.Both("walls.title", "Walls, face by face")
-	lay := func(f *flow, most paper.Scale) {
+	lay := func(f *flow, faces iter.Seq[face.Face], most paper.Scale) {
 		f.BothParagraphs(layout.Fine, wallsHow)
 		f.Space(2)
-		for rest := faces; len(rest) > 0; {
-			rest = rest[f.wallRow(rest, most):]
+		next, stop := iter.Pull(faces)
+		defer stop()
+		for row := upTo(mostInRow, nil, next); len(row) > 0; {
+			row = upTo(mostInRow, row[f.wallRow(row, most):], next)
 		}
 	}
 	f := b.flow(name, wholePage)
-	lay(f, b.wallScale(faces, func(s paper.Scale) int {
+	lay(f, b.faces(), b.wallScale(tried, func(s paper.Scale) int {
 		draft := &flow{&layout.Flow{Least: wholePage}, b}
-		return draft.Count(f.On.Draft(), func() { lay(draft, s) })
+		return draft.Count(f.On.Draft(), func() { lay(draft, slices.Values(tried), s) })
 	}, f))
 	return nil
+}
+
+// mostTried is how many walls a scale is tried on, and mostInRow more than stand beside one
+// another on any paper: of a large house all walls at once are too much to keep.
+const mostTried, mostInRow = 240, 48
+
+// firstOf yields the first n of a sequence.
+func firstOf[T any](all iter.Seq[T], n int) iter.Seq[T] {
+	return func(yield func(T) bool) {
+		left := n
+		for one := range all {
+			if left == 0 || !yield(one) {
+				return
+			}
+			left--
+		}
+	}
+}
+
+// upTo fills what is in hand up to a number from what comes next.
+func upTo[T any](most int, have []T, next func() (T, bool)) []T {
+	have = slices.Clone(have) // what was in hand before is let go
+	for len(have) < most {
+		one, more := next()
+		if !more {
+			break
+		}
+		have = append(have, one)
+	}
+	return have
 }
 
 var wallsHow = words.New("walls.how",
 	"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. While the corners are bare studs the ends lie farther out or nearer by what stands over each wall. Heights are above the subfloor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block.")
 
 // faces lists the walls with boxes, room by room.
-func (b *Book) faces() (all []face.Face) {
-	for _, l := range b.Plan.Levels {
-		for _, r := range table.RoomsInOrder(l) {
-			all = append(all, b.facesOf(r)...)
+func (b *Book) faces() iter.Seq[face.Face] {
+	return func(yield func(face.Face) bool) {
+		for _, l := range b.Plan.Levels {
+			for _, r := range table.RoomsInOrder(l) {
+				for _, f := range b.facesOf(r) {
+					if !yield(f) {
+						return
+					}
+				}
+			}
 		}
 	}
-	return all
 }
 
 // facesOf lists the walls of a room with boxes.
