@@ -157,7 +157,7 @@ func (d *drawing) text(x, y, room float64, t words.Text, w glyph.Weight, c scene
 
 // onEnd writes a text upwards from a place.
 func (d *drawing) onEnd(x, y float64, t words.Text, room float64) {
-	d.add(scene.Run{At: scene.Point{X: x, Y: y}, Text: fit(d.Voice.Say(t), glyph.Regular, d.Text*0.9, room), Size: d.Text * 0.9, VAlign: scene.Middle, Color: d.Theme.Ink, Angle: -90})
+	d.add(scene.Run{At: scene.Point{X: x, Y: y}, Text: fit(d.Voice.Say(t), glyph.Regular, d.Text, room), Size: d.Text, VAlign: scene.Middle, Color: d.Theme.Ink, Angle: -90})
 }
 
 // fit cuts a text to a width.

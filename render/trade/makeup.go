@@ -16,7 +16,7 @@ import (
 // The measures of make-ups on paper, in millimetres.
 const (
 	makeUpColumn = 120.0
-	makeUpHead   = 6.0
+	makeUpHead   = 3.0 // between what is written over a drawing and it
 )
 
 // madeAlike is boxes that are made up alike, the first of them drawn.
@@ -118,16 +118,20 @@ func (f *flow) lines() {
 
 // makeUp puts down one drawing with the tags of all that are alike over it.
 func (f *flow) makeUp(a madeAlike) {
-	look := makeup.Look{Voice: f.b.Voice, Theme: layout.Theme, Text: layout.TagText * scene.PointSize, Width: f.Width()}
+	look := makeup.Look{Voice: f.b.Voice, Theme: layout.Theme, Text: layout.Plain.MM(), Width: f.Width()}
 	_, tall := makeup.Draw(a.made, scene.Point{}, look)
 	f.Space(4)
-	f.Need(tall + makeUpHead)
-	head := f.b.fewTags(a.tags, mostTemplateTags)
+	head := strings.Join(a.tags, ", ")
 	if len(a.tags) > 1 {
 		head = f.b.Say("makeup.alike", "{0}: alike, cables named as at {1}", head, a.tags[0])
 	}
-	f.On.Add(layout.Strong.At(f.Left(), f.Y+layout.Strong.Cap()+1, layout.Strong.Fit(head, f.Width())))
-	items, _ := makeup.Draw(a.made, scene.Point{X: f.Left(), Y: f.Y + makeUpHead}, look)
+	lines := layout.Strong.Wrap(head, f.Width())
+	over := float64(len(lines))*layout.Strong.Line() + makeUpHead
+	f.Need(tall + over)
+	for i, line := range lines {
+		f.On.Add(layout.Strong.At(f.Left(), f.Y+float64(i)*layout.Strong.Line()+layout.Strong.Cap()+1, line))
+	}
+	items, _ := makeup.Draw(a.made, scene.Point{X: f.Left(), Y: f.Y + over}, look)
 	f.On.Add(items...)
-	f.Y += makeUpHead + tall
+	f.Y += over + tall
 }
