@@ -54,6 +54,21 @@ func (r Result) Rooms(p plan.Plan) (all []RoomReport) {
 	return all
 }
 
+// RoomOf reports on one room, as Rooms does.
+func (r Result) RoomOf(p plan.Plan, id plan.ID) (RoomReport, bool) {
+	room, level := p.Room(id)
+	if room == nil {
+		return RoomReport{}, false
+	}
+	var found []rule.Finding
+	for f := range r.Each() {
+		if f.Room == id && f.Waived == nil {
+			found = append(found, f)
+		}
+	}
+	return r.report(level, room, found), true
+}
+
 func (r Result) report(l *plan.Level, room *plan.Room, found []rule.Finding) RoomReport {
 	one := RoomReport{Level: l, Room: room, Found: found, Light: Calm}
 	for _, f := range found {
@@ -85,6 +100,11 @@ func (r RoomReport) Sentence() words.Text {
 	if r.Room != nil {
 		name = namesOf([]*plan.Room{r.Room})
 	}
+	return r.SentenceOf(name)
+}
+
+// SentenceOf is Sentence with another name of the room, where two are called alike.
+func (r RoomReport) SentenceOf(name words.Text) words.Text {
 	switch {
 	case r.Light == Unknown:
 		return words.New("report.unknown", "{0}: NOT CHECKED", name)

@@ -238,6 +238,55 @@ func TestFindingsAreListedByRoomWorstFirst(t *testing.T) {
 	}
 }
 
+// TestFindingsAreFilteredAndToldToTheTrade: what is chosen under the list stays out of it or
+// comes back, and the wording follows what is kept of it.
+func TestFindingsAreFilteredAndToldToTheTrade(t *testing.T) {
+	d := newDesktop(t)
+	c := d.context()
+	kept := false
+	c.SetTrade = func(trade bool) { kept = trade }
+	findings := found.NewList()
+	findings.Show(&c)
+	choose := func(label, option string) {
+		t.Helper()
+		var choices []*look.Choice
+		windowtest.WalkAll(findings.Object(), func(o fyne.CanvasObject) {
+			if c, ok := o.(*look.Choice); ok && c.Label() == label {
+				choices = append(choices, c)
+			}
+		})
+		if len(choices) != 1 {
+			t.Fatalf("%d choices of %s", len(choices), label)
+		}
+		for _, o := range choices[0].Options() {
+			if o.Label == option {
+				o.Do()
+				return
+			}
+		}
+		t.Fatalf("%s has no %q", label, option)
+	}
+	all := c.Result.All()
+	last := c.Voice.Say(all[len(all)-1].Message)
+	if !strings.Contains(textOf(findings.Object()), last) || all[len(all)-1].Severity == rule.Stop {
+		t.Fatalf("%q is not listed, or a stop", last)
+	}
+	choose("Weight", "stops alone")
+	if strings.Contains(textOf(findings.Object()), last) {
+		t.Errorf("%q is listed among stops", last)
+	}
+	choose("Weight", "all")
+	if !strings.Contains(textOf(findings.Object()), last) {
+		t.Errorf("%q is not listed again", last)
+	}
+	choose("Told", "to the trade: section and figures")
+	c.Trade = kept
+	findings.Show(&c)
+	if want := c.Voice.Say(rule.Figures(all[0])); !kept || !strings.Contains(textOf(findings.Object()), want) {
+		t.Errorf("to the trade %v: no %q in\n%s", kept, want, textOf(findings.Object()))
+	}
+}
+
 // pressNamed presses the button on a card that says a text.
 func pressNamed(t *testing.T, c Card, says string) {
 	t.Helper()

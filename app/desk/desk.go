@@ -150,7 +150,13 @@ func (d *Desk) doc() *work.Document { return d.session.Doc() }
 
 // context is what cards show now.
 func (d *Desk) context() bind.Context {
-	return bind.Context{Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice, Prices: d.stage.Prices()}
+	return bind.Context{
+		Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice, Prices: d.stage.Prices(),
+		Trade: d.prefs.Trade(), SetTrade: func(trade bool) {
+			d.prefs.SetTrade(trade)
+			d.column.Refresh()
+		},
+	}
 }
 
 // speak takes up the voice of the window: the language chosen, else the system's, and the

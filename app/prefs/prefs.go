@@ -32,6 +32,10 @@ func (p Prefs) SetScale(percent int) { p.Store.SetInt("scale", percent) }
 func (p Prefs) Language() string        { return p.Store.String("language") }
 func (p Prefs) SetLanguage(name string) { p.Store.SetString("language", name) }
 
+// Trade is whether findings are told to the trade, by section and figures.
+func (p Prefs) Trade() bool         { return p.Store.Bool("trade") }
+func (p Prefs) SetTrade(trade bool) { p.Store.SetBool("trade", trade) }
+
 // Units are those a new plan begins with.
 func (p Prefs) Units() unit.System {
 	if p.Store.String("units") == "metric" {

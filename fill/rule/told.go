@@ -18,16 +18,33 @@ func Plain(f Finding) words.Text {
 	return words.New("told.plain", "{0} {1}", todo, f.Why)
 }
 
+// from is what a finding rests on.
+func from(f Finding) words.Text {
+	switch {
+	case f.Section != "":
+		return words.New("plain", "{0}", f.Section)
+	case !f.ByPractice:
+		return words.New("told.plan", "the plan itself")
+	}
+	return words.New("told.practice", "common practice")
+}
+
+// Figures tells of a finding what it rests on and what was measured against which limit.
+func Figures(f Finding) words.Text {
+	measured, limit := f.Measured.Text(), f.Limit.Text()
+	switch {
+	case measured.IsZero():
+		return from(f)
+	case f.Limit.Unit != f.Measured.Unit:
+		return words.New("told.figure", "{0}: {1}", from(f), measured)
+	}
+	return words.New("told.figures", "{0}: {1}; limit {2}", from(f), measured, limit)
+}
+
 // Trade tells a finding to who builds it: the section, what was measured against which
 // limit, and the working.
 func Trade(f Finding) words.Text {
-	from := words.New("told.practice", "common practice")
-	switch {
-	case f.Section != "":
-		from = words.New("plain", "{0}", f.Section)
-	case !f.ByPractice:
-		from = words.New("told.plan", "the plan itself")
-	}
+	from := from(f)
 	told := words.New("told.trade", "{0}: {1}", from, f.Message)
 	if measured, limit := f.Measured.Text(), f.Limit.Text(); !measured.IsZero() && f.Limit.Unit == f.Measured.Unit {
 		told = words.New("told.measured", "{0}: {1} ({2}; limit {3})", from, f.Message, measured, limit)

@@ -47,6 +47,10 @@ type Context struct {
 	Voice  words.Voice
 	Prices *price.Book // nil is the trial prices
 	Width  float32     // of what stands in the column, its padding taken off
+	// Trade tells findings by section and figures, else by what to do and why. SetTrade
+	// keeps another choice; nil: it cannot be changed.
+	Trade    bool
+	SetTrade func(trade bool)
 }
 
 // Say says a text in the voice of the window.

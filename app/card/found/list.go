@@ -88,6 +88,9 @@ type List struct {
 	shown  []rule.Finding // one a row
 	window bind.Window
 	looked bool // what was looked at is unfolded
+
+	filter    fill.Filter
+	filtering bool // what is listed is unfolded
 }
 
 // NewList makes an empty list.
@@ -99,23 +102,26 @@ func (l *List) Object() fyne.CanvasObject { return l.object }
 // Show brings the list up to what was found.
 func (l *List) Show(c *bind.Context) {
 	all := c.Result.All()
-	groups := fill.ByRoom(all)
+	if l.filter.Room != "" && c.Index.RoomOf(l.filter.Room) == nil {
+		l.filter.Room = "" // it is gone
+	}
+	groups := fill.ByRoom(l.filter.Of(all))
 	l.window, l.shown = c.Window, l.shown[:0]
-	said := []string{Counts(c)}
+	said := []string{Counts(c), strconv.FormatBool(c.Trade), l.filter.Rule, string(l.filter.Room), l.filter.Least.String()}
 	if len(all) == 0 {
 		said = append(said, nothingFound(c))
 	}
 	for _, g := range groups {
-		said = append(said, nameOf(c, g[0].Room))
+		said = append(said, c.Voice.Say(sentenceOf(c, g)))
 		for _, f := range g {
 			if len(l.shown) < mostListed {
 				l.shown = append(l.shown, f)
-				said = append(said, c.Voice.Say(f.Message), strconv.Itoa(int(render.MarkOf(&f))), strconv.FormatBool(f.Waived != nil))
+				said = append(said, c.Voice.Say(f.Message), c.Voice.Say(told(c, f)), strconv.Itoa(int(render.MarkOf(&f))), strconv.FormatBool(f.Waived != nil))
 			}
 		}
 	}
 	looked := looked(c)
-	said = append(said, looked...)
+	said = append(append(said, calmRooms(c)), looked...)
 	if text := strings.Join(said, "\n"); text != l.said || c.Width != l.width {
 		l.said, l.width = text, c.Width
 		l.build(c, all, groups)
@@ -133,14 +139,23 @@ func (l *List) build(c *bind.Context, all []rule.Finding, groups [][]rule.Findin
 	if len(all) == 0 {
 		rows = append(rows, look.NewParagraph(nothingFound(c), look.Quiet, c.Width))
 	}
+	if len(all) > 0 && len(groups) == 0 {
+		rows = append(rows, look.NewParagraph(c.Say("list.none-listed", "None of what was found is such."), look.Quiet, c.Width))
+	}
 	for _, g := range groups {
 		if len(l.rows) >= mostListed {
 			break
 		}
 		rows = append(rows, l.group(c, g))
 	}
-	if more := len(all) - mostListed; more > 0 {
+	if calm := calmRooms(c); l.filter.IsZero() && calm != "" {
+		rows = append(rows, look.HairLine(), look.NewParagraph(calm, look.Quiet, c.Width))
+	}
+	if more := len(l.filter.Of(all)) - mostListed; more > 0 {
 		rows = append(rows, look.NewText(c.Say("list.further", "{0} more", more), look.Second))
+	}
+	if len(all) > 0 {
+		rows = append(rows, look.HairLine(), l.filterRows(c, all))
 	}
 	l.object.Objects = rows
 	l.object.Refresh()
@@ -209,8 +224,36 @@ func nameOf(c *bind.Context, room plan.ID) string {
 	return c.Say("list.plan", "The whole plan")
 }
 
+// calmRooms names the rooms in which nothing was found, or is empty where there is none.
+func calmRooms(c *bind.Context) string {
+	var names []string
+	for _, r := range c.Result.Rooms(c.Index.Plan()) {
+		if r.Room != nil && r.Light == fill.Calm && len(r.Found) == 0 {
+			names = append(names, nameOf(c, r.Room.ID))
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return c.Say("list.calm", "Nothing was found in what was checked: {0}.", strings.Join(names, ", "))
+}
+
+// sentenceOf heads the findings of a room with how it stands, by all that was found in it; of
+// what is in no room, by its name.
+func sentenceOf(c *bind.Context, g []rule.Finding) words.Text {
+	room := g[0].Room
+	if room != "" {
+		if report, ok := c.Result.RoomOf(c.Index.Plan(), room); ok {
+			return report.SentenceOf(words.New("plain", "{0}", nameOf(c, room)))
+		}
+	}
+	return words.New("plain", "{0}", nameOf(c, room))
+}
+
 func (l *List) group(c *bind.Context, g []rule.Finding) fyne.CanvasObject {
-	rows := []fyne.CanvasObject{look.HairLine(), look.NewFlexible(nameOf(c, g[0].Room), look.Second)}
+	const mark = 14 + look.Grid
+	head := look.NewParagraph(c.Voice.Say(sentenceOf(c, g)), look.Second, c.Width-look.Scaled(mark))
+	rows := []fyne.CanvasObject{look.HairLine(), look.TopRow(look.Grid, 1, look.NewMark(render.MarkOf(&g[0])), head)}
 	for _, f := range g {
 		if len(l.rows) == mostListed {
 			break
@@ -226,7 +269,11 @@ func (l *List) row(c *bind.Context, f rule.Finding) fyne.CanvasObject {
 	if f.Waived != nil {
 		style = look.Quiet
 	}
-	text := look.NewParagraph(c.Voice.Say(f.Message), style, c.Width-look.Scaled(14+3*look.Grid))
+	width := c.Width - look.Scaled(14+3*look.Grid)
+	text := look.Column(0, look.NewParagraph(c.Voice.Say(f.Message), style, width))
+	if more := told(c, f); !more.IsZero() {
+		text.Add(look.NewParagraph(c.Voice.Say(more), look.Quiet, width))
+	}
 	at := len(l.rows)
 	press := look.NewPress(look.TopRow(look.Grid, 1, look.NewMark(render.MarkOf(&f)), text), look.Bare, look.Grid/2, 7,
 		func() { l.window.Go(l.shown[at]) })
