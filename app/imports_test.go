@@ -77,6 +77,7 @@ var importRules = []importRule{
 	{who: "fill/fish", may: "plan/... fill/frame fill/place", why: "how a cable gets through a wall is told, not judged"},
 	{who: "fill/wire", may: "plan/... fill/box fill/boxes fill/code fill/fish fill/frame fill/part", why: "a draft of cables asks what fits in a box, and no rule knows of it"},
 	{who: "fill/nest", may: "plan/unit", why: "lengths are cut from boards whatever they are for"},
+	{who: "fill/patch", may: "plan/... fill/part", why: "what is patched hangs on what is opened alone"},
 	{who: "fill/drywall", may: "plan/... fill/part fill/frame fill/nest", why: "where board is cut hangs on the built wall alone"},
 	{who: "fill/takeoff", may: "plan/... fill/rows fill/part fill/box fill/boxes fill/code fill/frame fill/rule fill/protect fill/price fill/wire fill/nest assets", why: "what a plan takes is counted, not judged"},
 	{who: "fill/choose", may: "plan/... fill fill/rows fill/part fill/boxes fill/code fill/frame fill/place fill/rule fill/price fill/takeoff", why: "a choice asks the rules and the takeoff, and neither knows of it"},

@@ -33,8 +33,10 @@ type Opening struct {
 	// Weight is that of the light or fan which hangs from its box; 0: not known. From version
 	// 1.1 on.
 	Weight unit.Weight `json:"weight,omitempty"`
-	Note   string      `json:"note,omitempty"`
-	Extra  Extra       `json:"-"`
+	// OwnSwitch tells whether a light is put on by a switch of its own; from version 1.1 on.
+	OwnSwitch Answer `json:"ownSwitch,omitempty"`
+	Note      string `json:"note,omitempty"`
+	Extra     Extra  `json:"-"`
 }
 
 // Key returns the opening's ID.

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -31,7 +32,9 @@ type Side struct {
 	// or said; none leaves them to the spacing. Those at the ends of the face and at breaks
 	// are not among them.
 	Places []StudPlace `json:"places,omitempty"`
-	Rated  bool        `json:"rated,omitempty"` // fire-resistance rated, says the user
+	// Tape is how those were read off a tape; from version 1.1 on.
+	Tape  Tape `json:"tape,omitzero"`
+	Rated bool `json:"rated,omitempty"` // fire-resistance rated, says the user
 	// Rating tells more of a rated wall.
 	Rating Rating `json:"rating,omitzero"`
 	// Separation tells the board between a dwelling and its garage, which is no rated
@@ -76,6 +79,64 @@ const (
 type StudPlace struct {
 	At    unit.Length `json:"at"`
 	State StudState   `json:"state"`
+}
+
+// Tape is what a tape read along a side, stud by stud, and what the readings mean.
+type Tape struct {
+	Typed string        `json:"typed,omitempty"` // as the user typed the readings
+	At    []unit.Length `json:"at,omitempty"`
+	// FromRight tells a tape that begins at the right end and not at the left.
+	FromRight bool `json:"from_right,omitempty"`
+	// Framing tells one that begins at the corner of the framing, not of the finish.
+	Framing bool     `json:"framing,omitempty"`
+	Edge    TapeEdge `json:"edge,omitempty"`
+}
+
+// IsZero reports whether nothing is said of a tape.
+func (t Tape) IsZero() bool {
+	return t.Typed == "" && len(t.At) == 0 && !t.FromRight && !t.Framing && t.Edge == Centers
+}
+
+// TapeEdge is what of a stud a tape is read at.
+type TapeEdge string
+
+// What a tape is read at.
+const (
+	Centers  TapeEdge = ""
+	NearEdge TapeEdge = "near" // the one that the tape comes to first
+	FarEdge  TapeEdge = "far"
+)
+
+// TapeEdges are all of them.
+var TapeEdges = []TapeEdge{NearEdge, Centers, FarEdge}
+
+// Text returns what of a stud is read, as people say it.
+func (e TapeEdge) Text() words.Text {
+	switch e {
+	case NearEdge:
+		return words.New("tape.near", "the near edge")
+	case FarEdge:
+		return words.New("tape.far", "the far edge")
+	}
+	return words.New("tape.center", "the center")
+}
+
+// maxTyped bounds the text of readings, in bytes.
+const maxTyped = 10_000
+
+func checkTape(room words.Text, t Tape) error {
+	switch {
+	case len(t.At) > maxPlaces || len(t.Typed) > maxTyped:
+		return Refuse(nil, "stud-places", "a side of {0} has more than {1} studs", room, maxPlaces)
+	case !slices.Contains(TapeEdges, t.Edge):
+		return Refuse(nil, "tape-edge", "a tape of {0} is read at an unknown edge “{1}”", room, string(t.Edge)).At("/edge")
+	}
+	for _, at := range t.At {
+		if err := CheckReach(room, at); err != nil {
+			return In("/at", err)
+		}
+	}
+	return nil
 }
 
 // Rating is what the user says of a fire-resistance rated wall.
@@ -142,6 +203,9 @@ func (s *Side) Check(room words.Text) error {
 	}
 	if err := checkPlaces(room, s.Places); err != nil {
 		return In("/places", err)
+	}
+	if err := checkTape(room, s.Tape); err != nil {
+		return In("/tape", err)
 	}
 	return In("/studs", notNegative(room, s.Studs.Spacing, s.Studs.Depth, s.Studs.First, s.Studs.Thick))
 }

@@ -175,6 +175,18 @@ var cableGround = bind.ChoiceOn(words.New("cable.ground", "Ground"), func(s bind
 	}
 })
 
+// ownSwitchRow says what puts on a light to read by.
+var ownSwitchRow = bind.ChoiceOf(words.New("opening.own-switch", "Put on by"), func(x *plan.Opening) *plan.Answer { return &x.OwnSwitch },
+	func(*bind.Context) []bind.Option[plan.Answer] {
+		return []bind.Option[plan.Answer]{
+			{Value: plan.Unsaid, Text: words.New("answer.unsaid", "not said")},
+			{Value: plan.AnswerYes, Text: words.New("own-switch.own", "a switch of its own")},
+			{Value: plan.AnswerNo, Text: words.New("own-switch.wall", "a switch on the wall")},
+		}
+	})
+
+func isReadingLight(x plan.Opening) bool { return x.Kind == part.ReadingLight }
+
 // cableWay names where a cable that is fished leaves the bays of closed walls.
 func cableWay(s bind.Subject[plan.Cable]) bind.Row {
 	s = s.Only(func(x plan.Cable) bool {

@@ -1,6 +1,7 @@
 package card
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -21,17 +22,38 @@ func ends(*bind.Context) []bind.Option[bool] {
 	}
 }
 
-// taped is a field of the readings of a tape along a wall, to the middle of each stud, and
-// under it how well the studs are known. Emptied, it leaves them to their spacing.
+// taped is a field of the readings of a tape along a wall, one for each stud, with what they
+// mean, and under it how well the studs are known. Emptied, it leaves them to their spacing.
 func taped(s bind.Subject[plan.Side]) bind.Row {
 	face := func() frame.Face {
 		f, _ := frame.FaceOf(s.Index, s.ID())
 		return f
 	}
-	readings := bind.One(func() []unit.Length { return told(face()) }, func(at []unit.Length) edit.Edit { return face().Taped(at) })
+	tape := bind.One(func() plan.Tape {
+		t := frame.TapeOn(s.Index, s.ID())
+		if len(t.At) == 0 {
+			t.At = told(face())
+		}
+		return t
+	}, func(to plan.Tape) edit.Edit { return frame.ByTape(s.Index, s.ID(), to) })
 	return bind.Column(look.Grid/2,
-		bind.Field(s.Context, s.Say("side.taped", "Studs taped at"), readings, tapeReadings(s.Context), bind.TwoLines, bind.Hint(s.Say("side.taped.hint", "such as 17, 32-3/4, 49"))),
+		bind.Field(s.Context, s.Say("side.taped", "Studs taped at"), tape, asTyped(s.Context, tape.Now), bind.TwoLines, bind.Hint(s.Say("side.taped.hint", "such as 17, 32-3/4, 49"))),
 		s.Said(func() string { return studsText(s.Context, face()) }),
+		s.Folded(s.Say("tape.means", "What the readings mean"), look.Grid, false,
+			bind.Choice(s.Context, s.Say("tape.from", "Taped from"), "", bind.Of(tape, func(t *plan.Tape) *bool { return &t.FromRight }), func() []bind.Option[bool] { return ends(s.Context) }),
+			bind.Choice(s.Context, s.Say("tape.plane", "Held at"), "", bind.Of(tape, func(t *plan.Tape) *bool { return &t.Framing }), func() []bind.Option[bool] {
+				return []bind.Option[bool]{
+					{Value: false, Text: words.New("tape.finish", "the finished face")},
+					{Value: true, Text: words.New("tape.framing", "the framing")},
+				}
+			}),
+			bind.Choice(s.Context, s.Say("tape.edge", "Read at"), "", bind.Of(tape, func(t *plan.Tape) *plan.TapeEdge { return &t.Edge }), func() []bind.Option[plan.TapeEdge] {
+				return bind.Options(plan.TapeEdges...)
+			}),
+			bind.Field(s.Context, s.Say("side.thick", "Studs, along the wall"), bind.One(func() unit.Length { return cmp.Or(s.Now().Studs.Thick, frame.StudThick) }, func(to unit.Length) edit.Edit {
+				return frame.WithThick(s.Index, s.ID(), to)
+			}), bind.Thicknesses(s.Context)),
+		),
 	).ShowIf(func() bool { return s.Now().Kind == plan.SideWall })
 }
 
@@ -93,6 +115,25 @@ func tapeReadings(c *bind.Context) bind.Spelling[[]unit.Length] {
 				all = append(all, l)
 			}
 			return all, nil
+		},
+	}
+}
+
+// asTyped are the readings of a tape, shown as they were typed. What they mean stays.
+func asTyped(c *bind.Context, now func() plan.Tape) bind.Spelling[plan.Tape] {
+	readings := tapeReadings(c)
+	return bind.Spelling[plan.Tape]{
+		Show: func(t plan.Tape) string {
+			if t.Typed != "" {
+				return t.Typed
+			}
+			return readings.Show(t.At)
+		},
+		Read: func(text string) (t plan.Tape, err error) {
+			t = now()
+			t.Typed = strings.TrimSpace(text)
+			t.At, err = readings.Read(text)
+			return t, err
 		},
 	}
 }

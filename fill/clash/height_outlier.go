@@ -16,7 +16,7 @@ import (
 var HeightOutlier = rule.Rule{
 	ID:    "height-outlier",
 	Title: words.New("rule.height-outlier.title", "Heights alike within a room"),
-	Doc:   words.New("rule.height-outlier.doc", `Where three or more openings of a kind in the walls of a room have one height, more than have any other, that is the habit there; one that is off it by more than 1/4 in is told (common practice, yours to amend). Kinds that are usually set at one height, as all switches are, count as one. Heights are those of centers above the finished floor. A note, since another height may be meant. Not checked: what is in ceilings, floors and cabinets, and what is to be removed.`),
+	Doc:   words.New("rule.height-outlier.doc", `Where three or more openings of a kind in the walls of a room have one height, more than have any other, that is the habit there; one that is off it by more than 1/4 in is told (common practice, yours to amend). Kinds that are usually set at one height, as all switches are, count as one. Heights are those of centers above the finished floor. An old-work box in plaster on wood lath may be 7/8 in off it, to sit on the middle of a lath. A note, since another height may be meant. Not checked: what is in ceilings, floors and cabinets, and what is to be removed.`),
 	Room:  checkHeightOutlier,
 }
 
@@ -46,12 +46,19 @@ func checkHeightOutlier(v index.RoomView, fig *code.Figures) (found []rule.Findi
 		most, ok := usualHeight(all[h], v.Room)
 		for _, o := range all[h] {
 			at := frame.CentreHeight(o, v.Room)
-			if ok && o.Status == plan.StatusNew && (at-most).Abs() > fig.Build.HeightStep {
+			if ok && o.Status == plan.StatusNew && (at-most).Abs() > fig.Build.HeightStep && !isOnLath(v, o, at-most) {
 				found = append(found, outlier(o, v.Room, at, most, fig))
 			}
 		}
 	}
 	return found
+}
+
+// isOnLath reports whether a box that goes into plaster on wood lath is off the others by no
+// more than it takes to sit on the middle of a lath.
+func isOnLath(v index.RoomView, o *plan.Opening, by unit.Length) bool {
+	i, box := v.Room.SideAt(o.At.Host), frame.BoxOf(o.Assembly)
+	return i >= 0 && box != nil && box.Mounting == part.OldWork && by.Abs() <= frame.LathPlay && frame.IsOnWoodLath(v.Room.Sides[i].At(o.At.Along))
 }
 
 // mostAlike is how many openings of one height make a habit (common practice).

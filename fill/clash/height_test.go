@@ -161,3 +161,30 @@ func TestABoundPair(t *testing.T) {
 		h.Cures("pair")
 	}
 }
+
+// An old-work box in plaster on wood lath may be 7/8 in off the others, to sit on the middle of
+// a lath (common practice).
+func TestABoxMayMoveToALath(t *testing.T) {
+	for _, tt := range []struct {
+		lath plan.Lath
+		code string
+		up   float64
+		want int
+	}{
+		{plan.WoodLath, "OW1", 16.875, 0}, {plan.WoodLath, "OW1", 15.125, 0}, {plan.WoodLath, "OW1", 16.9375, 1}, {plan.WoodLath, "OW1", 15.0625, 1},
+		{plan.WoodLath, "PN1", 16.875, 1}, {plan.MetalLath, "OW1", 16.875, 1}, {plan.NoLath, "OW1", 16.875, 1},
+	} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) {
+			for _, s := range r.Sides {
+				s.Finish = []plan.Layer{{Name: "plaster", Thickness: walltest.In(0.75), Lath: tt.lath}}
+			}
+		})
+		for i, up := range []float64{16, 16, 16, tt.up} {
+			h.Box(room.Sides[0], "duplex", tt.code, 20+16*float64(i), up, nil)
+		}
+		if got := h.Said("height-outlier"); len(got) != tt.want {
+			t.Errorf("%+v: %q, want %d", tt, got, tt.want)
+		}
+	}
+}

@@ -4,7 +4,7 @@
 // Places are along a face from its left end as one stands in the room; heights are above
 // the subfloor. Sheets are hung from the ceiling down, so that what is short is short at the
 // floor. Board runs over doors and windows and is cut there, which is common practice and is
-// not drawn. Slanted ceilings and boards of another width than 48 in are not known.
+// not drawn; where a wall stays closed none is hung. Slanted ceilings and boards of another width than 48 in are not known.
 package drywall
 
 import (
@@ -150,6 +150,7 @@ func lay(w *frame.Wall, way Way) Layout {
 	} else {
 		l.flat(studs)
 	}
+	l.leaveClosed()
 	l.letter()
 	for _, b := range w.Boxes {
 		if isCut(b) {

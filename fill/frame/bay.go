@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"slices"
+
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
@@ -63,10 +65,20 @@ func (f Face) placeOf(o *plan.Opening) (unit.Length, bool) {
 }
 
 // knows reports whether both studs of a bay are known: past the last of those that were
-// taped or said one by one nothing tells whether the next is the one at the corner.
+// taped or said one by one, from the corner where the tape began, nothing tells whether the
+// next is the one at the other corner.
 func (f Framed) knows(b Bay) bool {
 	if b.Left == nil || b.Right == nil {
 		return false
 	}
-	return !f.IsPlaced() || b.Left.Kind != EndStud && b.Right.Kind != EndStud
+	last := b.Right
+	if f.Side.Tape.FromRight {
+		last = b.Left
+	}
+	return !f.isPlaced() || last.Kind != EndStud
+}
+
+// isPlaced is that of Face, of the uprights worked out already.
+func (f Framed) isPlaced() bool {
+	return slices.ContainsFunc(f.All, func(s Stud) bool { return s.isPlaced })
 }

@@ -35,6 +35,34 @@ func (w *Wall) StudIn(p Placed) (in Stud, by unit.Length) {
 	return in, by
 }
 
+// Cramped returns the stud that leaves an old-work box too little room beside it for its wings
+// and ears, the nearer of two, and the room that there is. It reports false where there is
+// enough, and where a stud stands in the place of the box itself.
+func (w *Wall) Cramped(p Placed) (by Stud, room unit.Length, is bool) {
+	if p.wings() == 0 {
+		return by, 0, false
+	}
+	if _, over := w.StudIn(p); over > 0 {
+		return by, 0, false
+	}
+	room = p.wings()
+	for _, s := range w.All {
+		if away := max(s.Left()-p.Right, p.Left-s.Right(), 0); away < room && s.IsBetween(p.Bottom, p.Top) {
+			by, room, is = s, away, true
+		}
+	}
+	return by, room, is
+}
+
+// wings is how much clear room a box wants at either side up to the studs; 0 of one that no
+// wings hold.
+func (p Placed) wings() unit.Length {
+	if p.Box == nil || p.Box.Mounting != part.OldWork {
+		return 0
+	}
+	return p.Box.Fit.Wings
+}
+
 // IsInBreak reports whether a box is in the clear size of a door, a window or another break.
 func (w *Wall) IsInBreak(p Placed) bool {
 	return slices.ContainsFunc(w.Cuts, func(c index.Cut) bool {
@@ -92,14 +120,14 @@ func (w *Wall) ClearPlaces(p Placed, step unit.Length) (places []unit.Length) {
 			if slices.Contains(places, along) {
 				return
 			}
-			if along != at && w.IsClear(p.MovedTo(along)) {
+			if _, _, cramped := w.Cramped(p.MovedTo(along)); along != at && !cramped && w.IsClear(p.MovedTo(along)) {
 				places = append(places, along)
 				return
 			}
 		}
 	}
 	for s := range w.Between(p.Bottom, p.Top) {
-		left, right := s.Beside(wide)
+		left, right := s.Beside(wide + 2*p.wings())
 		try(left)
 		try(right)
 	}

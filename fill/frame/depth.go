@@ -43,6 +43,15 @@ func (f Face) FramingAt(along unit.Length) unit.Length {
 // behind them (common practice).
 const plasterKeys = unit.Inch / 2
 
+// LathPlay is how far up or down a box may go to sit on the middle of a lath: half of a lath of
+// 1-1/2 in and a gap of 1/4 (common practice).
+const LathPlay = 7 * unit.Inch / 8
+
+// IsOnWoodLath reports whether a face is plastered on wood lath.
+func IsOnWoodLath(s *plan.Side) bool {
+	return slices.ContainsFunc(s.Finish, func(l plan.Layer) bool { return l.Lath == plan.WoodLath })
+}
+
 func keysOf(s *plan.Side) unit.Length {
 	if slices.ContainsFunc(s.Finish, func(l plan.Layer) bool { return l.Lath != plan.NoLath }) {
 		return plasterKeys

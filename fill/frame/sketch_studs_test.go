@@ -193,7 +193,7 @@ func heldByHand(f frame.Framed, o *plan.Opening, rect frame.Rect) string {
 		way = frame.ByFloor
 	case box.Mounting == part.OnRaceways:
 		way = frame.ByItsOwn
-	case hasBay && f.Side.ConditionAt(o.At.Along) != plan.ConditionClosed:
+	case hasBay && f.Side.ConditionAt(o.At.Along) != plan.ConditionClosed: // behind a closed wall nothing is fixed to a stud
 		clear := bays[best][1] - bays[best][0]
 		left := hands[best][0] != nil && rect.Left-bays[best][0] <= unit.Inch/32
 		right := hands[best][1] != nil && bays[best][1]-rect.Right <= unit.Inch/32

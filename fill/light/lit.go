@@ -72,8 +72,11 @@ func (v *lit) gather() {
 }
 
 // mayLight reports whether an opening is a lighting outlet of its room: a light, or where
-// that may stand in, a receptacle that a switch controls.
-func mayLight(o *plan.Opening, receptacles bool) bool { return isLight(o) || receptacles }
+// that may stand in, a receptacle that a switch controls. A light with a switch of its own is
+// not on a wall switch.
+func mayLight(o *plan.Opening, receptacles bool) bool {
+	return isLight(o) && o.OwnSwitch != plan.AnswerYes || !isLight(o) && receptacles
+}
 
 // state says what is known of the light of a room.
 type state int

@@ -72,6 +72,9 @@ type Kind struct {
 	CutoutSource string
 }
 
+// ReadingLight is the kind of a light to read by, which may have a switch of its own.
+const ReadingLight = "reading-light"
+
 // Text returns the name, to be translated by the ID.
 func (k *Kind) Text() words.Text { return words.New("kind."+k.ID, k.Name) }
 

@@ -26,6 +26,22 @@ func TestLimitsOfOldWalls(t *testing.T) {
 		ruletest.Limit("a panel that it lies on, to its top", trim(0, top, 0, -1), 0, 0, 1, "common practice: it lies on it whole"),
 		ruletest.Limit("a panel that it lies on, from its bottom", trim(bottom, top+unit.Foot, 1, 0), 0, 0, 1, "common practice: it lies on it whole"),
 	})
+	// An old-work box of one gang is 2-5/16 wide and wants 1/4 in to studs 1-1/2 thick: from 40 in
+	// its middle is 1/4 + 1-5/32 + 3/4 = 2-5/32 off theirs.
+	winged := func(sign unit.Length) func(*ruletest.House, unit.Length) {
+		return func(h *ruletest.House, over unit.Length) {
+			r := closed(h)
+			near := ruletest.In(40) + sign*(69*unit.Inch/32-over)
+			r.Sides[0].Places = []plan.StudPlace{{At: near, State: plan.StudMeasured}}
+			put(r, "A", "duplex", 40, coded("OW1"))
+			put(r, "B", "duplex", 40, ruletest.Up(60), coded("OW1"), ruletest.Existing)
+			put(r, "C", "duplex", 40, ruletest.Up(76), coded("PN1"))
+		}
+	}
+	ruletest.Edges(t, &remodel.WingRoom, []ruletest.Edge{
+		ruletest.Limit("a stud at its right", winged(1), 0, 0, 1, "common practice; 1/4 in of fit.csv, from memory"),
+		ruletest.Limit("a stud at its left", winged(-1), 0, 0, 1, "common practice; 1/4 in of fit.csv, from memory"),
+	})
 	// A box 2-5/16 by 3-3/4 in at 40 in and 16 up: from 38-27/32 to 41-5/32 and 14-1/8 to 17-7/8.
 	blocked := func(change func(p *plan.Probe, over unit.Length)) func(*ruletest.House, unit.Length) {
 		return func(h *ruletest.House, over unit.Length) {

@@ -52,10 +52,10 @@ func TestWhatIsToldOfClosedWalls(t *testing.T) {
 			stop, by practice: A in living
 			A: its box cannot be fixed in a ceiling that stays closed
 			“Plastic round, ceiling, 20.0, deep” is fixed to the framing from the open side; an old-work box holds on to the finish.
-			Use “Old-work plastic round, ceiling, 14.0”:
+			Use “Old-work plastic round, 14.0”:
 			  no more A ceiling-light on living ceiling 72", 60", RD1
 			  now A ceiling-light on living ceiling 72", 60", OW4
-			Use “Old-work plastic round, ceiling, 20.0”:
+			Use “Old-work plastic round, 20.0”:
 			  no more A ceiling-light on living ceiling 72", 60", RD1
 			  now A ceiling-light on living ceiling 72", 60", OW5
 
@@ -271,5 +271,24 @@ func TestWhatIsToldOfOldCables(t *testing.T) {
 			note, NEC 2023 410.21: A in living
 			A: read what supply wires the light is marked for
 			An existing cable feeds it, and many lights want wires rated 90 °C (from memory).`, "insulation of old cable"),
+	})
+}
+
+func TestWhatIsToldOfWings(t *testing.T) {
+	ruletest.Tells(t, &remodel.WingRoom, []ruletest.Telling{
+		ruletest.Told("beside a stud", func(h *ruletest.House) {
+			r := closed(h)
+			r.Sides[0].Places = []plan.StudPlace{{At: ruletest.In(42), State: plan.StudMeasured}}
+			put(r, "A", "duplex", 40, coded("OW1"))
+		}, `
+			warn, by practice: A in living; 1/8" of 1/4"
+			A: a stud leaves ≈ 1/8" beside the box for its wings
+			They want 1/4" clear (from memory, read it off the box).
+			Move A to the left by 3/16":
+			  no more A duplex on living/0 face 40", centre 16" up, OW1
+			  now A duplex on living/0 face 39-13/16", centre 16" up, OW1
+			Move A to the right by 4-3/16":
+			  no more A duplex on living/0 face 40", centre 16" up, OW1
+			  now A duplex on living/0 face 44-3/16", centre 16" up, OW1`, "41-1/4 − 41-5/32 = 3/32, to the nearest 1/16 half away from zero; 2-5/32 off 42 to either hand, in whole 16ths"),
 	})
 }

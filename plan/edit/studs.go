@@ -8,7 +8,7 @@ import (
 )
 
 // SetStuds tells the studs of a side one by one, from left to right; none leaves them to
-// the spacing.
+// the spacing. What a tape read before is forgotten.
 type SetStuds struct {
 	Side   plan.ID
 	Places []plan.StudPlace
@@ -28,6 +28,27 @@ func (e SetStuds) Apply(p plan.Plan) (plan.Plan, error) {
 	if slices.Equal(s.Places, e.Places) {
 		return p, nil
 	}
-	s.Places = slices.Clone(e.Places)
+	s.Places, s.Tape = slices.Clone(e.Places), plan.Tape{}
+	return ChangeSide{s}.Apply(p)
+}
+
+// SetTape keeps what a tape read along a side, as it was typed. Where the studs are that it
+// found SetStuds tells.
+type SetTape struct {
+	Side plan.ID
+	Tape plan.Tape
+}
+
+// Name returns "Set studs".
+func (SetTape) Name() words.Text { return SetStuds{}.Name() }
+
+// Apply fails with ErrGone where the side is not in the plan.
+func (e SetTape) Apply(p plan.Plan) (plan.Plan, error) {
+	ref, _ := p.Side(e.Side)
+	if ref == nil {
+		return plan.Plan{}, plan.Gone(plan.KindSide)
+	}
+	s := *ref.Side()
+	s.Tape = e.Tape
 	return ChangeSide{s}.Apply(p)
 }

@@ -13,7 +13,7 @@ import (
 // and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
-// places, trim and lath; the year a house was built; existing cables, the way of those that
+// places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; existing cables, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
 // controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box and what that is marked to carry; and wishes, the client's word. Without them each
 // means what it meant. A plan
@@ -77,7 +77,7 @@ func tellsSpaces(l *plan.Level) bool {
 
 // tellsFraming reports whether a side says of its wall what no 1.0 file could.
 func tellsFraming(s *plan.Side) bool {
-	return s.Condition != "" || len(s.Zones)+len(s.Probes)+len(s.Trim) > 0 || len(s.Places) > 0 || s.Rating != (plan.Rating{}) || s.Separation || s.Studs.FromRight || s.Studs.Thick != 0 || tellsUndecided(s.Finish)
+	return s.Condition != "" || len(s.Zones)+len(s.Probes)+len(s.Trim) > 0 || len(s.Places) > 0 || !s.Tape.IsZero() || s.Rating != (plan.Rating{}) || s.Separation || s.Studs.FromRight || s.Studs.Thick != 0 || tellsUndecided(s.Finish)
 }
 
 func tellsUndecided(layers []plan.Layer) bool {
@@ -103,7 +103,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid || o.Weight != 0 || o.Assembly.Carries != 0 || o.Was != "" || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || o.Assembly.Carries != 0 || o.Was != "" || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

@@ -33,6 +33,7 @@ func Draw(ix *index.Index, level plan.ID, findings []rule.Finding, m render.Medi
 	}
 	d.stairsHere()
 	d.controls()
+	d.moves()
 	d.letter()
 	render.SortPieces(d.Pieces)
 	return d.Pieces

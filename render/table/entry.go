@@ -6,6 +6,7 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/remodel"
 	"studbay/fill/rule"
 	"studbay/fill/wire"
 	"studbay/plan"
@@ -78,6 +79,20 @@ func (e *entry) face() words.Text {
 		return words.Text{}
 	}
 	return unfold.FixtureFaceName(e.view.On, e.o.At.Part)
+}
+
+// note is what the user wrote, and before it from where an opening was moved and what becomes
+// of its old box.
+func (e *entry) note() Cell {
+	old, by, ok := remodel.MovedFrom(e.known.index, e.o)
+	if !ok {
+		return TextOf(e.o.Note)
+	}
+	said := e.voice.Say(words.New("schedule.moved", "moved {0} from its old place; old box: {1}", by, old.Fate.Text()))
+	if e.o.Note != "" {
+		said += "\n" + e.o.Note
+	}
+	return TextOf(said)
 }
 
 func (e *entry) gangs() Cell {

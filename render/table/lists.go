@@ -37,6 +37,7 @@ var AllLists = []List{
 	{ID: "cable", Title: words.New("list.cable", "Cables"), build: (*Lists).cable},
 	{ID: "panel", Title: words.New("list.panel", "Panel schedule"), build: (*Lists).panel},
 	SwitchMap,
+	{ID: Patches, Title: words.New("list.patches", "Opened and patched"), build: (*Lists).patches},
 }
 
 // ListNames lists what a user types.

@@ -10,6 +10,7 @@ import (
 	"studbay/fill/boxes"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/remodel"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -46,7 +47,7 @@ var scheduleColumns = []struct {
 	{Column{"controls", words.New("schedule.controls", "Controls"), Text}, same, (*entry).controls},
 	{Column{"status", words.New("schedule.status", "Status"), Text}, same, func(e *entry) Cell { return e.say(e.o.Status.Text()) }},
 	{Column{findingsColumn, words.New("schedule.findings", "Findings"), Text}, same, (*entry).findings},
-	{Column{"note", words.New("schedule.note", "Note"), Text}, same, func(e *entry) Cell { return TextOf(e.o.Note) }},
+	{Column{"note", words.New("schedule.note", "Note"), Text}, same, (*entry).note},
 	{Column{"centre_tape", words.New("schedule.centre-tape", "Center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.height(0)) }},
 	{Column{"from_tape", words.New("schedule.from-tape", "To center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(0, fromCentre)) }},
 	{Column{"across_tape", words.New("schedule.across-tape", "And to center as a tape reads"), Text}, same, func(e *entry) Cell { return e.onTape(e.from(1, fromCentre)) }},
@@ -146,7 +147,16 @@ func entries(ix *index.Index) (all []*entry) {
 	for i, l := range ix.Plan().Levels {
 		order[l.ID] = i
 	}
+	replaced := map[plan.ID]bool{}
+	for _, o := range ix.Plan().Openings() {
+		if old, _, ok := remodel.MovedFrom(ix, o); ok {
+			replaced[old.ID] = true
+		}
+	}
 	for l, o := range ix.Plan().Openings() {
+		if replaced[o.ID] { // it stands in the row of its new place
+			continue
+		}
 		e := &entry{level: l, o: o}
 		e.view, _ = ix.OpeningView(o.ID)
 		e.room = e.view.Room

@@ -40,6 +40,7 @@ var plainNames = map[string][2]words.Text{
 	"pendant":          {words.New("tell.pendant", "Hanging light"), words.New("tell.pendant.low", "the hanging light")},
 	"recessed":         {words.New("tell.recessed", "Recessed light"), words.New("tell.recessed.low", "the recessed light")},
 	"wall-light":       {words.New("tell.wall-light", "Wall light"), words.New("tell.wall-light.low", "the wall light")},
+	"reading-light":    {words.New("tell.reading-light", "Reading light"), words.New("tell.reading-light.low", "the reading light")},
 	"vanity-light":     {words.New("tell.vanity-light", "Light at the mirror"), words.New("tell.vanity-light.low", "the light at the mirror")},
 	"porch-light":      {words.New("tell.porch-light", "Porch light"), words.New("tell.porch-light.low", "the porch light")},
 	"under-cabinet":    {words.New("tell.under-cabinet", "Wire for lights under the cabinets"), words.New("tell.under-cabinet.low", "the lights under the cabinets")},

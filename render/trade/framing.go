@@ -209,6 +209,9 @@ func (b *Book) cutSays(w *alike) []string {
 	case box != nil:
 		text = append(text, b.Say("cut.staple", "NM cable fastened within {0}", words.Height(frame.StapleWithin(box))))
 	}
+	if w.Hold.By == frame.ByBoard && frame.IsOnWoodLath(w.Side()) {
+		text = append(text, b.Say("cut.lath", "cut one lath whole, notch the next two; height may move {0} up or down to center on a lath", words.Height(frame.LathPlay)))
+	}
 	for _, p := range w.Behind(cutReach) {
 		spare := frame.Spare(w.Framing, w.Body.InFraming(w.Proud), p.InFraming())
 		if p.Left < w.Box.Right && w.Box.Left < p.Right && spare < 0 {

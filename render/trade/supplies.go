@@ -117,6 +117,9 @@ func (b *Book) Cuttings() error {
 			continue
 		}
 		t := lists.Of(l)
+		if l.ID == table.Patches && len(t.Rows) == 0 { // nothing is opened
+			continue
+		}
 		f.Table(&layout.Table{Columns: ListColumns(t)}, b.Both("cuttings.list", "{0}", l.Title), ListRows(b.Languages, t))
 	}
 	return nil
@@ -124,7 +127,7 @@ func (b *Book) Cuttings() error {
 
 // listWidths are the widths of columns that are not usual, in millimeters; 0 takes what is left.
 var listWidths = map[string]float64{
-	"serves": 0, "kind": 0, "label": 0,
+	"serves": 0, "kind": 0, "label": 0, "layers": 0, "wall": 24, "even": 40,
 	"from": 13, "to": 13, "level": 18, "rise": 18, "ends": 16, "drilled": 18, "length": 18, "source": 24,
 	"tag": 11, "room": 24, "gang": 24, "letter": 11, "works": 24, "also": 16, "order": 16,
 }

@@ -103,6 +103,7 @@ func (u *unfolding) face(f Face, side *index.SideView) {
 		ground = u.Theme.Tint
 	}
 	items := []scene.Item{scene.Fill{Path: whole.Path(), Color: ground}}
+	items = append(items, u.opened(f)...)
 	items = append(items, u.studs(f, side)...)
 	items = append(items, u.edges(f, whole)...)
 	u.Put(f.Side.ID, render.LayerRooms, items...)
