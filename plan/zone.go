@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -62,6 +63,16 @@ func (s *Side) ConditionAt(along unit.Length) Condition {
 		return z.Condition
 	}
 	return s.Condition
+}
+
+// IsClosedAnywhere reports whether a part of the side, or all of it, stays closed.
+func (s *Side) IsClosedAnywhere() bool {
+	return s.Condition == ConditionClosed || slices.ContainsFunc(s.Zones, func(z Zone) bool { return z.Condition == ConditionClosed })
+}
+
+// IsClosedAnywhere reports whether a wall of the room, a part of one or its ceiling stays closed.
+func (r *Room) IsClosedAnywhere() bool {
+	return r.Overhead == ConditionClosed || slices.ContainsFunc(r.Sides, (*Side).IsClosedAnywhere)
 }
 
 // At returns the side with the layers and the framing that it has at a place along it.

@@ -70,6 +70,13 @@ func articleOf(section string) string {
 	return article
 }
 
+// hasUsualFront reports whether an assembly is closed as an opening of the kind usually is: of
+// a box whose front nobody tells, that decides what may take its place.
+func hasUsualFront(a *part.Assembly, o *plan.Opening) bool {
+	k := part.All().Kind(o.Kind)
+	return k == nil || k.Assembly == nil || k.Assembly.FrontKind() == a.FrontKind()
+}
+
 // mostOffers bounds how many boxes are offered in place of one.
 const mostOffers = 3
 
@@ -89,7 +96,7 @@ func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, w Work) (o
 			break
 		}
 		made := plan.Assembly{Code: a.Code, Barriers: v.Opening.Assembly.Barriers}
-		if b.IsFromMemory() && a.IsFromMemory() || !fitsIn(made, fig, v) {
+		if b.IsFromMemory() && a.IsFromMemory() || !fitsIn(made, fig, v) || b.Assembly.Cover == nil && !hasUsualFront(a, v.Opening) {
 			continue
 		}
 		label := words.New("rule.box-fill.remedy", "Use “{0}”: {1}", a.Text(), a.MarkedVolume())

@@ -102,9 +102,10 @@ func ringsFor(b *part.Box, o *plan.Opening, gangs int, side *plan.Side, setBack 
 }
 
 // coverFor returns the cover of the kind that an opening has which goes on a box: its own
-// where that fits.
+// where that fits. A light goes on a device box only where its own is one: NEC 314.27(A)(1)
+// Exception.
 func coverFor(b *part.Box, want *part.Assembly, gangs int) *part.Add {
-	if want.Cover == nil {
+	if want.Cover == nil || want.FrontKind() == "canopy" && b.Shape == part.DeviceShape && want.Box.Shape != part.DeviceShape {
 		return nil
 	}
 	if want.Cover.FitsOn(b.Shape) && (want.Cover.Gangs == gangs || want.Cover.Gangs == 0) {

@@ -68,7 +68,7 @@ func TestWhichCoverGoesOn(t *testing.T) {
 	}{
 		{"pn1-18", "PN1", 1, "plate-1g"}, {"pn2-32", "PN1", 2, "plate-2g"}, {"sq4-1.5", "PN4", 1, "plate-1g"}, {"sq4-1.5", "PN6", 3, "plate-3g"},
 		{"sq411-2.125", "SQ7", 2, "plate-range"}, {"sq411-2.125", "SQ7", 1, "plate-1g"}, {"pn1-18", "SQ9", 1, "blank-1g"}, {"oct4-1.5", "SQ9", 0, "blank-rd"}, {"sq4-1.5", "SQ9", 0, "blank-4"},
-		{"oct4-1.5", "RD1", 0, "canopy"}, {"sq4-1.5", "RD1", 0, "canopy"}, {"pn1-18", "RD1", 1, ""}, {"sq4-1.5", "WP1", 1, ""}, {"pn1-18", "WP1", 1, "wet-1g"}, {"pn1-18", "WP1", 2, ""}, {"pn1-18", "FL1", 1, "floor-1g"},
+		{"oct4-1.5", "RD1", 0, "canopy"}, {"sq4-1.5", "RD1", 0, "canopy"}, {"pn1-18", "RD1", 1, ""}, {"pn1-18", "OW6", 1, "canopy"}, {"sq4-1.5", "WP1", 1, ""}, {"pn1-18", "WP1", 1, "wet-1g"}, {"pn1-18", "WP1", 2, ""}, {"pn1-18", "FL1", 1, "floor-1g"},
 		{"pn1-18", "PN1", 5, ""}, {"oct4-1.5", "PN1", 1, ""}, {"sq4-1.5", "SQ9", 2, "blank-4"}, {"pn2-32", "SQ9", 2, "blank-2g"},
 	} {
 		got := ""

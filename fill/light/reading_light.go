@@ -5,7 +5,6 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/rule"
 	"studbay/plan"
-	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/words"
@@ -27,14 +26,10 @@ func checkReading(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 		f := rule.OnBox(o, rule.Note)
 		f.IsOpen, f.ByPractice = true, true
 		f.Message = words.New("rule.reading-light.unsaid", "{0}: say whether it has a switch of its own", o.Tag)
-		f.Why = words.New("rule.reading-light.unsaid.why", "Else connect it with the switch on the wall that works it.")
+		f.Why = words.New("rule.reading-light.unsaid.why", "Say it on its card, or connect it with the switch on the wall that works it.")
 		if o.OwnSwitch == plan.AnswerNo {
 			f.Message = words.New("rule.reading-light.switch", "{0}: say which switch works it", o.Tag)
 			f.Why = words.New("rule.reading-light.switch.why", "It has none of its own: connect it with the switch on the wall that works it.")
-		} else {
-			f.Remedies = []rule.Remedy{
-				{Label: words.New("rule.reading-light.own", "Say: it has a switch of its own"), Edit: edit.SetOwnSwitch{ID: o.ID, Answer: plan.AnswerYes}},
-			}
 		}
 		found = append(found, f)
 	})

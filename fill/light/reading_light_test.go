@@ -27,8 +27,7 @@ func TestReadingLights(t *testing.T) {
 		ruletest.Told("nothing said", lamp("", nil), `
 			note, open, by practice: A in bedroom
 			A: say whether it has a switch of its own
-			Else connect it with the switch on the wall that works it.
-			Say: it has a switch of its own:`, "asked"),
+			Say it on its card, or connect it with the switch on the wall that works it.`, "asked"),
 		ruletest.Told("its own", lamp(plan.AnswerYes, nil), ``, "said"),
 		ruletest.Told("none of its own", lamp(plan.AnswerNo, nil), `
 			note, open, by practice: A in bedroom

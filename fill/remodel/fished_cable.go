@@ -28,19 +28,37 @@ type fished struct{ ix *index.Index }
 
 func seeFished(ix *index.Index) fished { return fished{ix} }
 
-// Parts returns the cables, and of each level what tells where boxes and studs are.
+// Parts returns the cables and rooms, and where any wall stays closed what tells on each level
+// where boxes and studs are: in a new house nothing is fished.
 func (v fished) Parts() []any {
 	parts := []any{v.ix.Plan().Cables}
 	if v.ix.Plan().Cables.Len() == 0 {
 		return parts
 	}
+	isClosed := isAnyClosed(v.ix.Plan())
 	for _, l := range v.ix.Plan().Levels {
-		parts = append(parts, l.Rooms, l.Openings, l.Breaks, l.Elevation)
+		if parts = append(parts, l.Rooms); isClosed {
+			parts = append(parts, l.Openings, l.Breaks, l.Elevation)
+		}
 	}
 	return parts
 }
 
+func isAnyClosed(p plan.Plan) bool {
+	for _, l := range p.Levels {
+		for r := range l.Rooms.All() {
+			if r.IsClosedAnywhere() {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 func checkFished(v fished, _ *code.Figures) (found []rule.Finding) {
+	if !isAnyClosed(v.ix.Plan()) {
+		return nil
+	}
 	for c := range v.ix.Plan().Cables.All() {
 		way := fish.Of(v.ix, c)
 		switch {

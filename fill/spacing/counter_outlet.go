@@ -22,7 +22,7 @@ func counterOutlets(v *index.RoomView, fig *code.Figures) (out []outlet) {
 			}
 			top, ok := counterTop(v, s.Frame.Point(o.At.Along, 0))
 			if up := frame.CentreHeight(o, v.Room) - top; ok && 0 <= up && up <= fig.Outlets.CounterAbove {
-				out = append(out, outlet{side: s.Side.ID, along: o.At.Along})
+				out = append(out, outlet{of: o.ID, side: s.Side.ID, along: o.At.Along})
 			}
 		}
 		for _, f := range s.Fixtures {
@@ -39,7 +39,7 @@ func onCounter(side plan.ID, f index.FixtureView, room *plan.Room, fig *code.Fig
 	for _, o := range f.Openings {
 		serves := o.At.Part == plan.PartTop || o.At.Part == plan.PartFront && fig.Outlets.BelowWallCounter && isJustBelow(o, f.Fixture, room, fig)
 		if isCounterOutlet(o) && serves {
-			out = append(out, outlet{side: side, along: f.Fixture.At.Along + o.At.Along})
+			out = append(out, outlet{of: o.ID, side: side, along: f.Fixture.At.Along + o.At.Along})
 		}
 	}
 	return out

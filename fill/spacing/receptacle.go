@@ -16,6 +16,7 @@ import (
 
 // outlet is a receptacle that spacing may count on, where it stands.
 type outlet struct {
+	of    plan.ID
 	side  plan.ID     // on a face; empty in the floor
 	along unit.Length // on a face
 	at    geom.Point  // in the floor
@@ -30,13 +31,13 @@ func receptacles(v index.RoomView, fig *code.Figures) (out []outlet) {
 		cabinets := cabinetsAt(v, s)
 		for _, o := range s.Openings {
 			if countsForWalls(o, v, fig) && !isInGlass(o, v.Room, s) && !isInCabinet(o, v.Room, cabinets) {
-				out = append(out, outlet{side: s.Side.ID, along: o.At.Along})
+				out = append(out, outlet{of: o.ID, side: s.Side.ID, along: o.At.Along})
 			}
 		}
 	}
 	for _, o := range v.Floor {
 		if countsForWalls(o, v, fig) && !isUnderCabinet(o.At.At, v) {
-			out = append(out, outlet{at: o.At.At})
+			out = append(out, outlet{of: o.ID, at: o.At.At})
 		}
 	}
 	return out

@@ -43,7 +43,7 @@ func moveNeighbor(r run, room *plan.Room, outlets []outlet, places []unit.Length
 func (r run) movable(room *plan.Room, outlets []outlet, at unit.Length) (*plan.Opening, leg) {
 	for _, p := range r.legs {
 		for _, o := range p.side.Openings {
-			isIt := func(out outlet) bool { return out.side == p.side.Side.ID && out.along == o.At.Along }
+			isIt := func(out outlet) bool { return out.of == o.ID }
 			if o.Status == plan.StatusNew && p.canMount && p.holds(o.At.Along) && slices.ContainsFunc(outlets, isIt) &&
 				r.same(p.start+o.At.Along-p.from, at) {
 				return o, p
