@@ -75,17 +75,22 @@ func (k *pageCard[T]) build() {
 	default:
 		k.all = append(k.all, k.twoLines(func() (string, string) { return k.head(k.of, k.of.Now()) }))
 	}
+	below := len(k.all)
 	if len(k.chosen) == 1 {
 		k.all = append(k.all, bind.Rows(k.of, k.rows...)...)
+		below = len(k.all)
 		if len(k.more) > 0 {
 			k.all = append(k.all, k.Folded(k.Say("card.more", "More"), look.Grid, false, bind.Rows(k.of, k.more...)...))
 		}
 		k.all = append(k.all, bind.Rows(k.of, k.below...)...)
 	}
-	for _, r := range k.all {
+	for _, r := range k.all[:below] {
 		k.root.Add(r.Object)
 	}
-	k.root.Add(k.findings)
+	k.root.Add(k.findings) // above what is folded: in sight without a turn of the wheel
+	for _, r := range k.all[below:] {
+		k.root.Add(r.Object)
+	}
 }
 
 // twoLines is the usual heading.

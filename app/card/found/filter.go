@@ -17,6 +17,9 @@ func (l *List) filterRows(c *bind.Context, all []rule.Finding) fyne.CanvasObject
 		made := look.NewChoice(c.Voice.Say(label), c.Voice.Say(any), options)
 		made.SetWidth(c.Width)
 		made.Finds(c.Voice)
+		if c.Window != nil {
+			made.OnFocus(func() { c.Window.Reveal(made) })
+		}
 		return made
 	}
 	rows := look.Column(look.Grid/2,
