@@ -9,6 +9,7 @@ import (
 	"studbay/fill/filltest"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/index"
 )
 
 // Sentences by the worst of a room, in the words of its picture: things to settle where the
@@ -64,5 +65,30 @@ func TestRoomsAreReported(t *testing.T) {
 		if want := tally.Stop + tally.Warn + tally.Note + tally.Open; found != want {
 			t.Errorf("seed %d: %d findings told, want %d", seed, found, want)
 		}
+	}
+}
+
+// A plan of which every finding is in a room has no report without one, and one that is found
+// wrong as a whole has it first.
+func TestThePlanAsAWholeIsReportedWhereItHasFindings(t *testing.T) {
+	for seed := range uint64(40) {
+		p := filltest.Furnished(rand.New(rand.NewPCG(seed, 1)).IntN)
+		result, err := fill.Check(index.New(p))
+		if err != nil {
+			t.Fatal(err)
+		}
+		isOfAll := slices.ContainsFunc(result.All(), func(f rule.Finding) bool { return f.Room == "" && f.Waived == nil })
+		reports := result.Rooms(p)
+		if got := len(reports) > 0 && reports[0].Room == nil; got != isOfAll {
+			t.Errorf("plan %d: reported as a whole %v, want %v", seed, got, isOfAll)
+		}
+	}
+	one := plan.New("Den", "vaaaaaaaa")
+	result, err := fill.Check(index.New(one))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if reports := result.Rooms(one); len(reports) != 0 {
+		t.Errorf("of nothing drawn there are %d reports", len(reports))
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/plantest"
 	"studbay/plan/unit"
 )
 
@@ -41,6 +42,33 @@ func TestASplitMayTouchADoor(t *testing.T) {
 	} {
 		_, err := edit.SplitSide{Side: d.At.Host, At: tt.at, NewID: "saaaaaaaa"}.Apply(p)
 		if (err == nil) != tt.ok {
+			t.Errorf("%s: %v", tt.name, err)
+		}
+	}
+}
+
+// TestSidesAreRefusedAtTheirEnds: a split is within the side, a length above zero and within
+// the reach of a plan, both by the smallest step there is.
+func TestSidesAreRefusedAtTheirEnds(t *testing.T) {
+	p := plantest.Bedroom()
+	ref, _ := p.Side("saaaaaaaa")
+	long := ref.Line().Length()
+	for _, tt := range []struct {
+		name string
+		do   edit.Edit
+		ok   bool
+	}{
+		{"split at the left end", edit.SplitSide{Side: ref.Side().ID, At: 0, NewID: "szzzzzzzz"}, false},
+		{"split before it", edit.SplitSide{Side: ref.Side().ID, At: -1, NewID: "szzzzzzzz"}, false},
+		{"split at the right end", edit.SplitSide{Side: ref.Side().ID, At: long, NewID: "szzzzzzzz"}, false},
+		{"split past it", edit.SplitSide{Side: ref.Side().ID, At: long + 1, NewID: "szzzzzzzz"}, false},
+		{"split an inch within", edit.SplitSide{Side: ref.Side().ID, At: unit.Inch, NewID: "szzzzzzzz"}, true},
+		{"no length", edit.SetSideLength{Side: ref.Side().ID}, false},
+		{"less than none", edit.SetSideLength{Side: ref.Side().ID, Length: -long}, false},
+		{"past the reach of a plan", edit.SetSideLength{Side: ref.Side().ID, Length: plan.Reach + 1}, false},
+		{"a foot more", edit.SetSideLength{Side: ref.Side().ID, Length: long + unit.Foot}, true},
+	} {
+		if _, err := tt.do.Apply(p); (err == nil) != tt.ok {
 			t.Errorf("%s: %v", tt.name, err)
 		}
 	}

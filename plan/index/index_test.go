@@ -213,3 +213,17 @@ func TestTheIndexFindsADoorByItsSwing(t *testing.T) {
 		}
 	}
 }
+
+// TestAnIndexKnowsWhatIsThere: sides and what is no side, of this plan and of none.
+func TestAnIndexKnowsWhatIsThere(t *testing.T) {
+	p, left, _ := twoRooms(t)
+	ix := New(p)
+	for id, want := range map[plan.ID]bool{
+		side(left, 'n'): true, left.ID: true, p.Levels[0].ID: true,
+		testID(plan.KindSide, "nowhere"): false, testID(plan.KindOpening, "nowhere"): false, testID(plan.KindRoom, "nowhere"): false,
+	} {
+		if got := ix.Has(id); got != want {
+			t.Errorf("%s is there: %v, want %v", id, got, want)
+		}
+	}
+}

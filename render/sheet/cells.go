@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"slices"
-	"strings"
 
 	"studbay/plan"
 	"studbay/plan/words"
@@ -115,13 +114,6 @@ func seen(c table.Cell) string {
 // isUnseen reports whether a volume of a row is from memory.
 func (g *grid) isUnseen(r table.Row) bool {
 	return slices.ContainsFunc([]string{"volume", "spare"}, func(id string) bool { return g.book().schedule.Cell(r, id).FromMemory })
-}
-
-// places writes a volume with two decimals, or more where it has more, so that the
-// points of a column stand under each other.
-func places(c table.Cell) string {
-	whole, decimals, _ := strings.Cut(c.Volume.String(), ".")
-	return whole + "." + decimals + strings.Repeat("0", max(0, 2-len(decimals)))
 }
 
 // sourceLines says who told what is in the box, where something is that counts.
