@@ -18,7 +18,16 @@ var CeilingFraming = rule.Rule{
 	ID:      "ceiling-framing",
 	Title:   words.New("rule.ceiling-framing.title", "Boxes in ceilings between the joists, and held"),
 	Doc:     words.New("rule.ceiling-framing.doc", `No joist stands where a box or a housing in a ceiling is to go (common practice: two things cannot be in one place); one that touches a joist is held by it, a 32nd of an inch more or less is not told. A box that wants a joist and touches none is screwed to a block between two, cut to their bay: a note, since it is a part to cut. A bar hanger spans 14 to 22 in between joists (common practice); in another bay it wants blocking. Joists stand where they were taped or said, else where the spacing puts them: verify those with a tape. Not checked: ceilings of which nobody tells the joists, boxes that are there already or are screwed under the framing, what a ceiling box has above it, ducts and pipes.`),
+	Leaves:  ifJoistsAreTold,
 	Opening: checkCeilingFraming,
+}
+
+// ifJoistsAreTold leaves rooms out of which nobody tells where the joists are.
+func ifJoistsAreTold(r *plan.Room, _ *code.Figures) words.Text {
+	if r.SideAt(r.Joists.Along) < 0 || r.Joists.Spacing == 0 && len(r.Joists.Places) == 0 {
+		return words.New("rule.leaves.joists", "nobody tells the joists of its ceiling")
+	}
+	return words.Text{}
 }
 
 // The span of a bar hanger between joists: common practice, Fine Homebuilding, Fixture Boxes.

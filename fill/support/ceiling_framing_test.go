@@ -6,6 +6,7 @@ import (
 	"studbay/fill/ruletest"
 	"studbay/fill/support"
 	"studbay/plan"
+	"studbay/plan/unit"
 )
 
 // under is a living room whose joists run beside the upper wall, the first in inches from it and
@@ -75,4 +76,26 @@ func TestWhatIsToldOfBoxesAmongJoists(t *testing.T) {
 			A: its bar hanger does not fit between joists 22-1/2" apart
 			A bar spans 14" to 22" between them; add blocking for it to be screwed to.`, "24 − 1-1/2"),
 	})
+}
+
+// TestJoistsThatNobodyTellsAreNotLookedAt: what is not known was not checked, and is said so.
+func TestJoistsThatNobodyTellsAreNotLookedAt(t *testing.T) {
+	sides := []*plan.Side{{ID: "saaaaaaaa"}}
+	for _, tt := range []struct {
+		name   string
+		joists plan.Joists
+		looks  bool
+	}{
+		{"nothing", plan.Joists{}, false},
+		{"the wall alone", plan.Joists{Along: "saaaaaaaa"}, false},
+		{"a spacing from no wall", plan.Joists{Spacing: 16 * unit.Inch}, false},
+		{"a spacing", plan.Joists{Along: "saaaaaaaa", Spacing: 16 * unit.Inch}, true},
+		{"a wall that is gone", plan.Joists{Along: "szzzzzzzz", Spacing: 16 * unit.Inch}, false},
+		{"one taped", plan.Joists{Along: "saaaaaaaa", Places: []plan.StudPlace{{At: unit.Foot}}}, true},
+	} {
+		left := support.CeilingFraming.Leaves(&plan.Room{Sides: sides, Joists: tt.joists}, nil)
+		if left.IsZero() != tt.looks {
+			t.Errorf("%s: left out %q, want looked at %v", tt.name, left, tt.looks)
+		}
+	}
 }
