@@ -101,7 +101,8 @@ func shift(was, now geom.Segment) unit.Length {
 	return along
 }
 
-// carriedStuds returns the sides with the first stud kept where it is on the plan.
+// carriedStuds returns the sides with the first stud, taped ones, zones and probes kept where
+// they are on the plan.
 func (r *reshaped) carriedStuds(now *plan.Room) []*plan.Side {
 	sides := slices.Clone(now.Sides)
 	for i, s := range sides {
@@ -113,7 +114,7 @@ func (r *reshaped) carriedStuds(now *plan.Room) []*plan.Side {
 		moved := *s
 		moved.Studs = studsCarried(s.Studs, shift(was, is), shift(was.Reversed(), is.Reversed()))
 		moveAlong(&moved, shift(was, is))
-		if moved.Studs != s.Studs || shift(was, is) != 0 && len(s.Places) > 0 {
+		if moved.Studs != s.Studs || shift(was, is) != 0 && len(s.Places)+len(s.Zones)+len(s.Probes) > 0 {
 			sides[i] = &moved
 		}
 	}

@@ -73,3 +73,22 @@ func TestSidesAreRefusedAtTheirEnds(t *testing.T) {
 		}
 	}
 }
+
+// TestZonesStayWhereNoStudIsTaped: a corner that is moved 2 ft out leaves what is told of a
+// wall where it is on the plan, whether studs are told of it or not.
+func TestZonesStayWhereNoStudIsTaped(t *testing.T) {
+	p := plantest.Bedroom()
+	ref, _ := p.Side("saaaaaaaa")
+	s := *ref.Side()
+	s.Studs, s.Places = plan.Studs{}, nil
+	s.Zones = []plan.Zone{{From: 20 * unit.Inch, To: 50 * unit.Inch, Condition: plan.ConditionOpened}}
+	s.Probes = []plan.Probe{{From: 30 * unit.Inch, To: 32 * unit.Inch, Clear: true}}
+	p = after(t, p, edit.ChangeSide{Side: s})
+	long := ref.Line().Length()
+	p = after(t, p, edit.SetSideLength{Side: s.ID, Length: long + 2*unit.Foot, FromRight: true})
+	now, _ := p.Side(s.ID)
+	zone, probe := now.Side().Zones[0], now.Side().Probes[0]
+	if zone.From != 44*unit.Inch || zone.To != 74*unit.Inch || probe.From != 54*unit.Inch || probe.To != 56*unit.Inch {
+		t.Errorf("the zone is at %v to %v, want 44 to 74 in; the probe at %v to %v, want 54 to 56", zone.From, zone.To, probe.From, probe.To)
+	}
+}
