@@ -92,31 +92,6 @@ func (e SetCableExisting) Apply(p plan.Plan) (plan.Plan, error) {
 	return Change{Thing: &now}.Apply(p)
 }
 
-// SetOwnSwitch says whether a light is put on by a switch of its own.
-type SetOwnSwitch struct {
-	ID     plan.ID
-	Answer plan.Answer
-}
-
-// Name returns "Say what puts on the light".
-func (SetOwnSwitch) Name() words.Text {
-	return words.New("edit.own-switch", "Say what puts on the light")
-}
-
-// Apply fails with ErrGone where the opening is not in the plan.
-func (e SetOwnSwitch) Apply(p plan.Plan) (plan.Plan, error) {
-	o, _ := p.Opening(e.ID)
-	if o == nil {
-		return plan.Plan{}, plan.Gone(plan.KindOpening)
-	}
-	if o.OwnSwitch == e.Answer {
-		return p, nil
-	}
-	now := *o
-	now.OwnSwitch = e.Answer
-	return Change{Thing: &now}.Apply(p)
-}
-
 // SetWay names where a cable leaves the bays of walls that stay closed.
 type SetWay struct {
 	ID  plan.ID
