@@ -3,6 +3,7 @@ package fill_test
 import (
 	"fmt"
 	"slices"
+	"sync"
 	"testing"
 
 	"studbay/fill"
@@ -33,6 +34,19 @@ type fixturesSeen struct{ fixtures plan.Set[*plan.Fixture] }
 
 func (v fixturesSeen) Parts() []any { return []any{v.fixtures} }
 
+// ranRules counts how often each rule judged. Rules judge on all cores at once.
+type ranRules struct {
+	mu    sync.Mutex
+	times map[string]int
+}
+
+// add counts one more time of a rule.
+func (r *ranRules) add(name string) {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	r.times[name]++
+}
+
 // noted is a finding that tells a count.
 func noted(n int) []rule.Finding {
 	return []rule.Finding{{Severity: rule.Note, Measured: rule.CountOf(n)}}
@@ -42,8 +56,8 @@ func noted(n int) []rule.Finding {
 // and what it reads does: the waivers of a rule on levels or the plan too. Of two rules on
 // the plan each is judged by what it reads alone.
 func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
-	ran := map[string]int{}
-	count := func(name string, n int) []rule.Finding { ran[name]++; return noted(n) }
+	ran := ranRules{times: map[string]int{}}
+	count := func(name string, n int) []rule.Finding { ran.add(name); return noted(n) }
 	see := func(p plan.Plan) (v breaksSeen) {
 		if len(p.Levels) > 0 {
 			v.breaks = p.Levels[0].Breaks
@@ -66,7 +80,7 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 				for f := range v.fixtures.All() {
 					found = append(found, rule.Finding{Severity: rule.Note, Measured: rule.LengthOf(f.Width)})
 				}
-				ran["fixtures"]++
+				ran.add("fixtures")
 				return found
 			})},
 	)
@@ -94,10 +108,10 @@ func TestScopesAreJudgedByWhatTheirRulesRead(t *testing.T) {
 				t.Fatal(step.name, err)
 			}
 		}
-		clear(ran)
+		clear(ran.times)
 		got, err := c.Update(index.New(p))
-		if err != nil || fmt.Sprint(ran) != step.want {
-			t.Errorf("%s: %v judged, want %s; %v", step.name, ran, step.want, err)
+		if err != nil || fmt.Sprint(ran.times) != step.want {
+			t.Errorf("%s: %v judged, want %s; %v", step.name, ran.times, step.want, err)
 		}
 		cold, err := fill.Check(index.New(p))
 		if err != nil || !slices.EqualFunc(got.All(), cold.All(), func(a, b rule.Finding) bool {
