@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"strings"
+
 	"studbay/plan/words"
 	"studbay/render/scene"
 )
@@ -123,7 +125,7 @@ func (t *Table) broken(r Row) [][]string {
 		if i >= len(r.Cells) || r.Cells[i] == "" {
 			continue
 		}
-		if lines[i] = []string{r.Cells[i]}; !c.Right {
+		if lines[i] = strings.Split(r.Cells[i], "\n"); !c.Right {
 			lines[i] = c.Style.Wrap(r.Cells[i], c.Width-CellPad)
 		}
 	}
@@ -154,12 +156,18 @@ func (t *Table) row(f *Flow, lines [][]string) {
 		f.On.Add(Band(f.Left()-Overhang, f.Right(), f.Y, tall))
 	}
 	t.shade = !t.shade
-	x := f.Left()
-	for i, c := range t.Columns {
-		for k, line := range lines[i] {
-			t.put(f, c, c.Style, x, f.Y+float64(k+1)*Plain.Line()-0.3, line)
+	for k := 0; ; k++ { // line by line, so that a text read off the page keeps a row's figures together
+		x, any := f.Left(), false
+		for i, c := range t.Columns {
+			if k < len(lines[i]) {
+				t.put(f, c, c.Style, x, f.Y+float64(k+1)*Plain.Line()-0.3, lines[i][k])
+				any = true
+			}
+			x += c.Width
 		}
-		x += c.Width
+		if !any {
+			break
+		}
 	}
 	f.Y += tall
 }

@@ -19,17 +19,21 @@ import (
 )
 
 // blind is what someone who has nothing but the printed pages reads of a box: on a wall how
-// far it is from either end and how high its center, bottom and top are above the subfloor;
+// far it is from either end and how high its center, bottom and top are above the subfloor
+// and above the finished floor;
 // in a ceiling how far it is from walls, by the letters of their winds.
 type blind struct {
-	left, right, bottom, centre, top, finished string
-	winds                                      map[string]string
+	left, right         string
+	bottom, centre, top string
+	finished            [3]string // the same three above the finished floor
+	winds               map[string]string
 }
 
 var (
-	wallRowLine = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+")`)
-	tagLine     = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) [A-Z]`)
-	windLine    = regexp.MustCompile(`((?:≈ )?(?:\d+' )?[\d/-]+") from ([NESW]) wall`)
+	wallRowLine  = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+")`)
+	finishedLine = regexp.MustCompile(`fin\. ((?:≈ )?[\d/-]+") fin\. ((?:≈ )?[\d/-]+") fin\. ((?:≈ )?[\d/-]+")`)
+	tagLine      = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) [A-Z]`)
+	windLine     = regexp.MustCompile(`((?:≈ )?(?:\d+' )?[\d/-]+") from ([NESW]) wall`)
 )
 
 // TestOldHouseIsMarkedFromItsPDF: a script reads the text of the printed PDF, as poppler
@@ -85,7 +89,10 @@ func missed(t *testing.T, ix *index.Index, o *plan.Opening, got blind) map[strin
 	return map[string]unit.Length{
 		"from the left": taped(t, got.left) - o.At.Along, "from the right": taped(t, got.right) - (long - o.At.Along),
 		"the bottom": taped(t, got.bottom) - rect.Bottom - floor, "the top": taped(t, got.top) - rect.Top - floor,
-		"the center": taped(t, got.centre) - centre - floor, "the finished floor": taped(t, got.finished) - centre,
+		"the center":                          taped(t, got.centre) - centre - floor,
+		"the bottom above the finished floor": taped(t, got.finished[0]) - rect.Bottom,
+		"the center above the finished floor": taped(t, got.finished[1]) - centre,
+		"the top above the finished floor":    taped(t, got.finished[2]) - rect.Top,
 	}
 }
 
@@ -108,11 +115,17 @@ func blindly(t *testing.T, poppler string, ix *index.Index) map[string]blind {
 	if err != nil {
 		t.Fatal(err)
 	}
-	read, ceiling := map[string]blind{}, ""
+	read, ceiling, row := map[string]blind{}, "", ""
 	for lines := bufio.NewScanner(bytes.NewReader(text)); lines.Scan(); {
 		line := lines.Text()
 		if m := wallRowLine.FindStringSubmatch(line); m != nil {
-			read[m[1]] = blind{left: m[2], right: m[3], bottom: m[4], centre: m[5], top: m[6], finished: m[7]}
+			read[m[1]], row = blind{left: m[2], right: m[3], bottom: m[4], centre: m[5], top: m[6]}, m[1]
+			continue
+		}
+		if m := finishedLine.FindStringSubmatch(line); m != nil {
+			b := read[row]
+			b.finished = [3]string(m[1:])
+			read[row] = b
 			continue
 		}
 		if m := tagLine.FindStringSubmatch(line); m != nil {

@@ -94,7 +94,11 @@ func distanceLines(g *grid, r table.Row) (lines []string) {
 func fromLines(g *grid, r table.Row) (lines []string) {
 	b := g.book()
 	for _, f := range b.froms(r) {
-		lines = append(lines, b.Voice.Say(f.Brief))
+		text := b.Voice.Say(f.Brief)
+		if f.Casing > 0 {
+			text = b.Say("site.from-casing", "{0}, {1} wide", text, words.Height(f.Casing))
+		}
+		lines = append(lines, text)
 	}
 	return lines
 }

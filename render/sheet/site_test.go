@@ -52,7 +52,7 @@ func TestMeasuredFromWhatStandsAtRoughIn(t *testing.T) {
 }
 
 // isDoor reports whether a tape starts at the casing of a door.
-func isDoor(f table.From) bool { return strings.HasSuffix(f.Name.String(), "of the door") }
+func isDoor(f table.From) bool { return strings.Contains(f.Name.String(), "of the door") }
 
 // TestScheduleSaysWhatHolds: a box that is nailed says at which side of which stud, as its
 // wall is drawn with.

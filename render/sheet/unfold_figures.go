@@ -18,6 +18,15 @@ type station struct {
 	at    unit.Length
 	along unit.Length // from the left end of its face
 	text  string
+	under string // the same heights above the subfloor; empty where that is the finished floor
+}
+
+// lines are what a station says, a line each.
+func (s station) lines() []string {
+	if s.under == "" {
+		return []string{s.text}
+	}
+	return []string{s.text, s.under}
 }
 
 // figures stands the stations of a face under it where they are, turned to be read from
@@ -27,7 +36,7 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 		return
 	}
 	small := layout.Style{Size: layout.Small, Align: scene.End}
-	wide := small.Line()
+	wide := small.Line() * float64(len(stations[0].lines()))
 	at := make([]float64, len(stations))
 	for i, st := range stations {
 		at[i] = m.ToStrip(st.at, 0).X
@@ -37,9 +46,11 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 		foot := scene.Point{X: at[i], Y: floor}
 		f.page.Add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: layout.Pen(layout.Hairline)})
 		f.page.Add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: layout.Pen(layout.Hairline)})
-		run := small.At(x, top+1.5, stations[i].text)
-		run.Angle, run.VAlign = -90, scene.Middle
-		f.page.Add(run)
+		for n, text := range stations[i].lines() {
+			run := small.At(x-wide/2+(float64(n)+0.5)*small.Line(), top+1.5, text)
+			run.Angle, run.VAlign = -90, scene.Middle
+			f.page.Add(run)
+		}
 	}
 }
 
@@ -48,10 +59,18 @@ func (b *book) figuresTall(s unfold.Strip) float64 {
 	most := 0.0
 	for _, face := range s.Faces {
 		for _, st := range b.stations(s, face, span{0, s.Width + 1}) {
-			most = max(most, layout.Style{Size: layout.Small}.Width(st.text))
+			most = max(most, st.tall())
 		}
 	}
 	return most + 2
+}
+
+// tall is how far the longest line of a station reaches down.
+func (s station) tall() (most float64) {
+	for _, text := range s.lines() {
+		most = max(most, layout.Style{Size: layout.Small}.Width(text))
+	}
+	return most
 }
 
 // stations lists what stands on a face, in a part of its strip, from its left corner.
@@ -69,13 +88,28 @@ func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Ope
 	slices.SortStableFunc(openings, func(x, y *plan.Opening) int {
 		return cmp.Or(cmp.Compare(x.At.Along, y.At.Along), cmp.Compare(height(x), height(y)))
 	})
+	floor := s.Room.FloorThickness()
 	for _, o := range openings {
-		up := words.Height(height(o))
+		up, under := b.heightsOf(o, s.Room, 0), ""
+		if floor > 0 {
+			under = b.Say("unfold.subfloor", "subfloor: {0}", b.heightsOf(o, s.Room, floor))
+		}
 		if n := len(all); n > 0 && all[n-1].along == o.At.Along {
-			all[n-1].text = b.Say("unfold.and", "{0}, {1}", all[n-1].text, up)
+			last := &all[n-1]
+			last.text = b.Say("unfold.over", "{0}; {1}", last.text, up)
+			if floor > 0 {
+				last.under = b.Say("unfold.over", "{0}; {1}", last.under, b.heightsOf(o, s.Room, floor))
+			}
 			continue
 		}
-		all = append(all, station{left + o.At.Along, o.At.Along, b.Say("unfold.station", "{0} · {1}", o.At.Along, up)})
+		all = append(all, station{left + o.At.Along, o.At.Along, b.Say("unfold.station", "{0} · {1}", o.At.Along, up), under})
 	}
 	return all
+}
+
+// heightsOf says how high the bottom, center and top of a box are above what lies so far below
+// the finished floor.
+func (b *book) heightsOf(o *plan.Opening, room *plan.Room, below unit.Length) string {
+	r := frame.RectOf(o, room)
+	return b.Say("unfold.heights", "{0}, {1}, {2}", words.Height(r.Bottom+below), words.Height(frame.CentreHeight(o, room)+below), words.Height(r.Top+below))
 }

@@ -9,6 +9,7 @@ import (
 	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
+	"studbay/render/table"
 	"studbay/render/unfold"
 )
 
@@ -53,7 +54,7 @@ func (b *book) headWidth(s unfold.Strip, scale paper.Scale) float64 {
 }
 
 func (b *book) stripScale(s unfold.Strip, scale paper.Scale) string {
-	return b.Say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling)
+	return b.Say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling) + " · " + table.FloorText(b.Voice, s.Room)
 }
 
 // span is a part of a strip from its left end.
@@ -224,7 +225,7 @@ func (f *flow) fixtureRow(s unfold.Strip, m unfold.Medium, faces []unfold.Fixtur
 			high = max(high, frame.CentreHeight(o, s.Room)+6*unit.Inch)
 		}
 		for _, st := range b.stationsOf(s, 0, face.Openings) {
-			low = max(low, layout.Style{Size: layout.Small}.Width(st.text))
+			low = max(low, st.tall())
 		}
 	}
 	tall := unfoldHead + m.Length(high) + unfoldNames + low + 2

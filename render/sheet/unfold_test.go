@@ -13,6 +13,7 @@ import (
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/paper"
+	"studbay/render/rendertest"
 	"studbay/render/sheet/proof"
 	"studbay/render/table"
 	"studbay/render/unfold"
@@ -140,5 +141,24 @@ func TestChosenColumnsStandInOrder(t *testing.T) {
 		if forms[id].lines == nil {
 			t.Errorf("column %s cannot be chosen", id)
 		}
+	}
+}
+
+// TestCasingsAreAsWideAsTold: where a distance starts at a casing, which is not there while
+// walls are bare, a chosen column of what it is from prints how wide the casing will be.
+func TestCasingsAreAsWideAsTold(t *testing.T) {
+	ix := rendertest.Demos(t)["cottage.studbay"]
+	pages, err := Build(ix, fill.Result{}, Options{Columns: []string{"tag", "from", "from_centre"}, Reader: ForCrew})
+	if err != nil {
+		t.Fatal(err)
+	}
+	casings, wide := 0, 0
+	for _, page := range pages {
+		all := strings.Join(proof.Texts(page), " ")
+		casings += strings.Count(all, " casing, ")
+		wide += strings.Count(all, ` casing, 2-1/4" wide`) // as the demo trims its doors
+	}
+	if casings == 0 || casings != wide {
+		t.Errorf("%d distances from casings, %d with a width of 2-1/4", casings, wide)
 	}
 }

@@ -7,8 +7,11 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/frame"
+	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/index"
+	"studbay/plan/plantest"
 	"studbay/plan/unit"
 	"studbay/render/paper"
 	"studbay/render/rendertest"
@@ -143,5 +146,67 @@ func TestAWallWithoutStudsSaysNothingOfThem(t *testing.T) {
 	}
 	if bricks == 0 || studs == 0 {
 		t.Errorf("%d walls of brick and %d of studs: want some of both", bricks, studs)
+	}
+}
+
+// TestHeightsAboveEitherFloor: bottom, center and top of a box stand in its row above the
+// subfloor and above the finished floor, whose thickness is printed over the wall; under an
+// elevation both stand too. Of a room whose floor nobody tells there is one of each.
+func TestHeightsAboveEitherFloor(t *testing.T) {
+	p := square(t, 12*unit.Foot)
+	for room := range p.Levels[0].Rooms.All() {
+		o := part.NewOpening(unit.Imperial, "duplex", plan.OnFace(room.Sides[0].ID, 5*unit.Foot))
+		o.ID, o.Tag = plantest.NewIDs(7).New(plan.KindOpening), "W1"
+		o.Height.Value = 15 * unit.Inch
+		o.Assembly = plan.Assembly{}
+		p, _ = edit.AddOpening{Opening: o}.Apply(p)
+	}
+	for _, floor := range []unit.Length{0, 7 * unit.Inch / 8} {
+		for room := range p.Levels[0].Rooms.All() {
+			laid := *room
+			laid.Floor = nil
+			if floor > 0 {
+				laid.Floor = []plan.Layer{{Name: "oak", Thickness: floor}}
+			}
+			p, _ = edit.ChangeRoom{Room: laid}.Apply(p)
+		}
+		texts := map[string]string{}
+		for _, page := range build(t, p, Options{}) {
+			for _, kind := range []string{"Walls", "Interior"} {
+				if strings.HasPrefix(page.Meta.Title, kind) {
+					texts[kind] += strings.Join(proof.Texts(page), "|") + "|"
+				}
+			}
+		}
+		var o *plan.Opening
+		for _, one := range p.Openings() {
+			o = one
+		}
+		var room *plan.Room
+		for r := range p.Levels[0].Rooms.All() {
+			room = r
+		}
+		r := frame.RectOf(o, room)
+		for _, up := range []unit.Length{r.Bottom, 15 * unit.Inch, r.Top} {
+			figure := strings.ReplaceAll((up + floor).Inches(16), " ", "-")
+			if !strings.Contains(texts["Walls"], "|"+figure+"|") {
+				t.Errorf("floor %v: no %s above the subfloor in %s", floor, figure, texts["Walls"])
+			}
+			if fin := "|fin. " + strings.ReplaceAll(up.Inches(16), " ", "-") + "|"; strings.Contains(texts["Walls"], fin) != (floor > 0) {
+				t.Errorf("floor %v: %s above the finished floor in %s", floor, fin, texts["Walls"])
+			}
+		}
+		said := "no floor told on the subfloor"
+		if floor > 0 {
+			said = `finished floor 7/8" above subfloor`
+		}
+		for kind, text := range texts {
+			if !strings.Contains(text, said) {
+				t.Errorf("floor %v: %s does not say %q: %s", floor, kind, said, text)
+			}
+		}
+		if strings.Contains(texts["Interior"], "subfloor: ") != (floor > 0) {
+			t.Errorf("floor %v: the elevation says %s", floor, texts["Interior"])
+		}
 	}
 }

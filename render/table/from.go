@@ -108,7 +108,7 @@ func casing(w wind, b *plan.Break) (name, brief words.Text) {
 		return words.New("from.edge", "{0} edge of the {1}", w.name(), b.Kind.Text()),
 			words.New("from.edge.short", "{0} {1}", w.letters(), b.Kind.Text())
 	}
-	return words.New("from.casing", "{0} casing of the {1}", w.name(), b.Kind.Text()),
+	return words.New("from.casing", "{0} casing of the {1}, {2} wide", w.name(), b.Kind.Text(), words.Height(b.Casing)),
 		words.New("from.casing.short", "{0} casing", w.letters())
 }
 

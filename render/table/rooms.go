@@ -26,3 +26,12 @@ func Layers(v words.Voice, s *plan.Side) string {
 	}
 	return strings.Join(layers, " + ")
 }
+
+// FloorText says how thick what is laid on a room's subfloor is, by which heights above the
+// finished floor and above the subfloor differ.
+func FloorText(v words.Voice, r *plan.Room) string {
+	if floor := r.FloorThickness(); floor > 0 {
+		return v.Say(words.New("walls.floor", "finished floor {0} above subfloor", words.Height(floor)))
+	}
+	return v.Say(words.New("walls.no-floor", "no floor told on the subfloor"))
+}

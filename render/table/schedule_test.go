@@ -72,11 +72,11 @@ func TestCellsSayWhereAnOpeningStands(t *testing.T) {
 	got, _ := schedule(t, kitchen(t), words.Voice{})
 	for _, tt := range []struct{ tag, column, want, why string }{
 		{"K10", "face", "north wall", "the upper side, north up"},
-		{"K10", "from", "west casing of the door", "the casing begins at 34 in, nearer than the corner at 0"},
+		{"K10", "from", `west casing of the door, 2" wide`, "the casing begins at 34 in, nearer than the corner at 0"},
 		{"K10", "from_centre", "13.6875", "34 − 20, less 5/16 that the casing stands off the slab"},
 		{"K10", "from_edge", "12.53125", "13-11/16 less half of a nail-on box 2-5/16 in wide"},
 		{"K10", "centre", "16", "the usual height of its kind"},
-		{"K2", "from", "east casing of the door", "72 in and a casing of 2"},
+		{"K2", "from", `east casing of the door, 2" wide`, "72 in and a casing of 2"},
 		{"K2", "from_centre", "5.6875", "80 − 74, less 5/16 that the casing stands off the slab"},
 		{"K1", "face", "ceiling", ""},
 		{"K1", "from", "north wall", "36 in, against 60 from the west wall"},

@@ -11,6 +11,7 @@ import (
 	"studbay/fill/part"
 	"studbay/fill/wire"
 	"studbay/plan"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/face"
 	"studbay/render/layout"
@@ -28,16 +29,13 @@ type wallColumn struct {
 var wallTable = []wallColumn{
 	{layout.Column{Title: words.New("walls.tag", "Tag"), Width: 12, Style: layout.Strong}, 0, func(b *Book, _ face.Face, o face.Box) string { return o.Opening.Tag }},
 	{layout.Column{Title: words.New("walls.what", "What"), Style: layout.Plain}, 0, func(b *Book, _ face.Face, o face.Box) string { return b.Voice.Say(table.What(o.Opening)) }},
-	{layout.Column{Title: words.New("walls.left", "From left"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *Book, _ face.Face, o face.Box) string { return b.Length(o.Along()) }},
-	{layout.Column{Title: words.New("walls.right", "From right"), Width: 19, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.Length(w.Wall.Length - o.Along()) }},
-	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *Book, w face.Face, o face.Box) string { return b.Length(w.AboveSubfloor(o.Rect.Bottom)) }},
-	{layout.Column{Title: words.New("walls.centre", "Center"), Width: 16, Right: true, Style: layout.Strong}, 0, func(b *Book, w face.Face, o face.Box) string {
-		return b.Length(w.AboveSubfloor(frame.CentreHeight(o.Opening, w.Room)))
+	{layout.Column{Title: words.New("walls.left", "From left"), Width: 18, Right: true, Style: layout.Plain}, 0, func(b *Book, _ face.Face, o face.Box) string { return b.Length(o.Along()) }},
+	{layout.Column{Title: words.New("walls.right", "From right"), Width: 18, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.Length(w.Wall.Length - o.Along()) }},
+	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: wallHeight, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.bothHeights(w, o.Rect.Bottom) }},
+	{layout.Column{Title: words.New("walls.centre", "Center"), Width: wallHeight, Right: true, Style: layout.Strong}, 0, func(b *Book, w face.Face, o face.Box) string {
+		return b.bothHeights(w, frame.CentreHeight(o.Opening, w.Room))
 	}},
-	{layout.Column{Title: words.New("walls.top", "Top"), Width: 16, Right: true, Style: layout.Plain}, 2, func(b *Book, w face.Face, o face.Box) string { return b.Length(w.AboveSubfloor(o.Rect.Top)) }},
-	{layout.Column{Title: words.New("walls.finished", "Finished floor"), Width: 20, Right: true, Style: layout.Plain}, 1, func(b *Book, w face.Face, o face.Box) string {
-		return b.Length(frame.CentreHeight(o.Opening, w.Room))
-	}},
+	{layout.Column{Title: words.New("walls.top", "Top"), Width: wallHeight, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.bothHeights(w, o.Rect.Top) }},
 	{layout.Column{Title: words.New("walls.held", "Held by"), Width: 40, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return w.HeldBy(b.Voice, o) }},
 	{layout.Column{Title: words.New("walls.block", "Block set back, bottom"), Width: 34, Style: layout.Plain}, 3, (*Book).blockCell},
 	{layout.Column{Title: words.New("walls.set", "Set"), Width: 30, Style: layout.Plain}, 1, func(b *Book, w face.Face, o face.Box) string {
@@ -50,6 +48,19 @@ var wallTable = []wallColumn{
 	{layout.Column{Title: words.New("walls.cables", "Cables in"), Width: 22, Style: layout.Plain}, 1, func(b *Book, _ face.Face, o face.Box) string { return b.cablesIn(o.Opening) }},
 	{layout.Column{Title: words.New("walls.circuit", "Circuit"), Width: 13, Style: layout.Plain}, 0, func(b *Book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "circuit") }},
 	{layout.Column{Title: words.New("walls.serves", "Serves"), Width: 26, Style: layout.Plain}, 2, func(b *Book, _ face.Face, o face.Box) string { return b.scheduled(o.Opening, "controls") }},
+}
+
+// wallHeight is how wide a column of heights is, in millimeters: of "fin. 83-15/16".
+const wallHeight = 20.0
+
+// bothHeights says a height above the subfloor and, on a line of its own, above the finished
+// floor; where nobody tells what is laid on the subfloor the two are one.
+func (b *Book) bothHeights(w face.Face, finished unit.Length) string {
+	up := w.AboveSubfloor(finished)
+	if up == finished {
+		return b.Length(up)
+	}
+	return b.Length(up) + "\n" + b.Say("walls.finished-floor", "fin. {0}", words.Height(finished))
 }
 
 // leastWallWhat is how wide what an opening is stands at least.
