@@ -34,6 +34,7 @@ func TestToTheStuds(t *testing.T) {
 		{"out of a stud", "SQ1", 47, 6, []string{`A1 to the left by 1-3/4"`}},
 		{"held already", "SQ1", 45.25, 6, nil},
 		{"an old-work box wants none", "OW1", 40, 6, nil},
+		{"no box is chosen", "", 40, 6, nil},
 	} {
 		h := walltest.New(t)
 		room := h.Room(0, 0, 144, 120, nil)

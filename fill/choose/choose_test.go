@@ -375,3 +375,22 @@ func TestEverywhereAndSmart(t *testing.T) {
 		last = c.IsSmart
 	}
 }
+
+// A policy fails where the plan after it cannot be checked; a box of 1-1/2 in with a ring of
+// 1/2 leaves 1 in behind a receptacle of 1 in (devices.csv).
+func TestColumnsAndCandidatesTellAll(t *testing.T) {
+	h, r := walled(t, plan.UseBedroom, 3.5, 0.5)
+	o := r.Opening("duplex", r.On(0, 40), holding("SQ1", cables(14, 1), yoke))
+	f := finder(t, h.Made())
+	if c := found(t, f.For(o.ID), "sq4-1.5", "ring4-1g-0.5"); c.Behind != unit.Inch {
+		t.Errorf("%v behind the device, want 1 in", c.Behind)
+	}
+	fig, err := fill.FiguresOf(h.Made())
+	if err != nil {
+		t.Fatal(err)
+	}
+	h.Edition = "1066"
+	if _, err := choose.NewFinder(index.New(h.Made()), fig, price.Trial()).Column(choose.Standing[0]); err == nil {
+		t.Error("a plan of an edition nobody knows has a column")
+	}
+}

@@ -36,3 +36,20 @@ func TestBoardLeavesWhatStaysClosed(t *testing.T) {
 		t.Errorf("%d sheets of 12 ft, want one", len(l.Sheets.Boards))
 	}
 }
+
+// Of a wall that stays closed 24 to 48 in is opened and 48 to 72 new: they are one part, with
+// no joint at 48.
+func TestPartsThatTouchAreBoardedAsOne(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseBedroom, 0, 0, 144, 120)
+	s := r.Sides[0]
+	s.Condition = plan.ConditionClosed
+	s.Zones = []plan.Zone{
+		{From: ruletest.In(24), To: ruletest.In(48), Condition: plan.ConditionOpened}, {From: ruletest.In(48), To: ruletest.In(72), Condition: plan.ConditionNew},
+	}
+	r.Opening("duplex", r.On(0, 50))
+	v := view(t, h, r.Room.ID)
+	if got, want := pieces(lay(wallOf(&v), Way{Long12, false})), "A 24-72 0-48; B 24-72 48-96"; got != want {
+		t.Errorf("pieces %s, want %s", got, want)
+	}
+}

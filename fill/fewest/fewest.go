@@ -125,8 +125,8 @@ func (l Line) best(n int) Choice {
 
 // step finds the best of the choices whose k-th place, counted from none, is one.
 func (l Line) step(steps [][]step, k, i int, p Place) (best step) {
-	if k == 0 {
-		if p.At-l.Reach > l.From || p.At+l.Reach < l.From {
+	if k == 0 { // one that serves nothing yet is in no choice of the fewest: the next would do without it
+		if p.At-l.Reach > l.From {
 			return best
 		}
 		best = step{p.Worth, -1, true}

@@ -104,3 +104,34 @@ func TestNothingIsKnownPastTheLastReading(t *testing.T) {
 		t.Error("the bay from the corner where the tape began is not known")
 	}
 }
+
+// Studs of 1-1/2 in at 32 and 48 in bound a bay from 32-3/4 to 47-1/4; the middle of a box at
+// either end of it is in it yet.
+func TestWhatIsInOneBay(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		to   func(h *ruletest.House, r *ruletest.Room) plan.Anchor
+		want bool
+	}{
+		{"at the left stud", func(_ *ruletest.House, r *ruletest.Room) plan.Anchor { return r.On(0, 32.75) }, true},
+		{"in it", func(_ *ruletest.House, r *ruletest.Room) plan.Anchor { return r.On(0, 32.6875) }, false},
+		{"at the right stud", func(_ *ruletest.House, r *ruletest.Room) plan.Anchor { return r.On(0, 47.25) }, true},
+		{"in that", func(_ *ruletest.House, r *ruletest.Room) plan.Anchor { return r.On(0, 47.3125) }, false},
+		{"behind", func(h *ruletest.House, _ *ruletest.Room) plan.Anchor {
+			return h.Square(plan.UseDen, 0, -124.5, 144, 120).On(2, 144-36)
+		}, true},
+		{"behind the next", func(h *ruletest.House, _ *ruletest.Room) plan.Anchor {
+			return h.Square(plan.UseDen, 0, -124.5, 144, 120).On(2, 36)
+		}, false},
+		{"another wall", func(_ *ruletest.House, r *ruletest.Room) plan.Anchor { return r.On(2, 40) }, false},
+		{"the ceiling", func(_ *ruletest.House, r *ruletest.Room) plan.Anchor { return r.Ceiling(40, 10) }, false},
+	} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseBedroom, 0, 0, 144, 120)
+		r.Sides[0].Studs = plan.Studs{Spacing: ruletest.In(16), Depth: ruletest.In(3.5)}
+		a, b := r.Opening("duplex", r.On(0, 40)), r.Opening("duplex", tt.to(h, r))
+		if got := frame.IsOneBay(index.New(h.Made()), a, b); got != tt.want {
+			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+		}
+	}
+}

@@ -16,7 +16,7 @@ func TestUseOf(t *testing.T) {
 		"Guest closet": plan.UseCloset, "Guest": plan.UseBedroom, "Guest room": plan.UseBedroom, "Attic": plan.UseAttic, "Storage": plan.UseStorage,
 		"Vestibule": plan.UseFoyer, "Landing": plan.UseHall, "WIC": plan.UseCloset, "W.I.C.": plan.UseCloset, "Walk-in closet": plan.UseCloset,
 		"W.C.": plan.UseBath, "Finished basement": plan.UseRecreation, "Unfinished basement": plan.UseBasement, "Basement bath": plan.UseBath,
-		"Basement stairs": plan.UseStairs, "Closet under stairs": plan.UseCloset, "Den off kitchen": plan.UseDen, "Hall bath": plan.UseBath,
+		"Basement stairs": plan.UseStairs, "Closet under stairs": plan.UseCloset, "Under stairs closet": plan.UseCloset, "Den off kitchen": plan.UseDen, "Hall bath": plan.UseBath,
 		"Bath, hall": plan.UseBath, "Bedroom (over garage)": plan.UseBedroom, "Kids' room": plan.UseBedroom, "Bedrooms": plan.UseBedroom,
 		"Mud room": plan.UseMudroom, "Family room": plan.UseFamily, "Great room": plan.UseLiving, "Garden shed": plan.UseStorage,
 		"Breakfast nook": plan.UseBreakfast, "Laundry room": plan.UseLaundry, "Kitchen porch": plan.UseOutdoors, "Dining room": plan.UseDining,

@@ -144,6 +144,14 @@ func TestBoxesOfARatedWallAreSpread(t *testing.T) {
 			t.Errorf("%v long: %+v", tt.length, found)
 			continue
 		}
+		var moved []string
+		for _, r := range found[0].Remedies {
+			o, _ := h.Plan.Opening(r.Edit.(edit.MoveOpening).ID)
+			moved = append(moved, o.Tag)
+		}
+		if tt.offers && !slices.Equal(moved, []string{"A1", "A7"}) {
+			t.Errorf("%v long: %v may be moved, want the first and the last", tt.length, moved)
+		}
 		h.Cures("rated-wall")
 	}
 }

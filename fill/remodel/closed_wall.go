@@ -47,18 +47,15 @@ func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 // mostOffers bounds how many boxes are offered in place of one.
 const mostOffers = 3
 
-// oldWork offers the old-work boxes that hold as much and serve as the one chosen.
+// oldWork offers the old-work boxes that serve as the one chosen; none of them carries a fan.
 func oldWork(o *plan.Opening) (offers []rule.Remedy) {
 	built, chosen, err := part.Resolve(o.Assembly)
-	if !chosen || err != nil {
+	if !chosen || err != nil || part.HangsFan(o) {
 		return nil
 	}
 	for _, a := range part.All().OldWork(built.Assembly, 0) {
 		if len(offers) == mostOffers {
 			break
-		}
-		if part.HangsFan(o) && !a.Box.CarriesFan() {
-			continue
 		}
 		offers = append(offers, rule.Remedy{
 			Label: words.New("rule.closed-wall.remedy", "Use “{0}”", a.Text()),

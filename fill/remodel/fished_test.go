@@ -3,9 +3,12 @@ package remodel_test
 import (
 	"testing"
 
+	"studbay/fill"
 	"studbay/fill/remodel"
 	"studbay/fill/ruletest"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/index"
 )
 
 // fishing makes a closed wall with studs at 16 in on center and two old-work boxes in it at
@@ -87,4 +90,59 @@ func TestWhatIsToldOfFishedCables(t *testing.T) {
 			B: its bay is blocked on the way of the cable
 			From 4' 0" to 5' 4" along the wall there is something in the way, 44" above the floor.`, "what is below A is not on its way up"),
 	})
+}
+
+// What a cable is told changes with what it depends on, without a check from nothing: the boxes,
+// the studs and the condition of its wall, and the cable.
+func TestFishedCablesAreJudgedAgain(t *testing.T) {
+	h := ruletest.New(t)
+	r := closed(h)
+	r.Sides[0].Studs.Spacing = ruletest.In(16)
+	a, b := put(r, "A", "duplex", 35, coded("OW1")), put(r, "B", "duplex", 45, coded("OW1"))
+	c := h.Cable(a.ID, b.ID, 14, 2, nil)
+	p := h.Made()
+	ix := index.New(p)
+	var checker fill.Checker
+	said := func() (n int) {
+		result, err := checker.Update(ix)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for f := range result.Each() {
+			if f.Rule == remodel.FishedCable.ID {
+				n++
+			}
+		}
+		return n
+	}
+	if n := said(); n != 0 {
+		t.Fatalf("one bay: %d", n)
+	}
+	wide, opened := *r.Sides[0], *r.Sides[0]
+	wide.Studs.Spacing = ruletest.In(24) // one bay from 24-3/4 to 47-1/4 and the next from 48-3/4
+	opened.Studs.Spacing, opened.Condition = ruletest.In(24), plan.ConditionOpened
+	there := *c
+	there.Existing = true
+	for _, tt := range []struct {
+		name string
+		edit edit.Edit
+		want int
+	}{
+		{"the second box in the next bay", edit.MoveOpening{ID: b.ID, To: r.On(0, 60)}, 1},
+		{"the first too", edit.MoveOpening{ID: a.ID, To: r.On(0, 52)}, 0},
+		{"back", edit.MoveOpening{ID: a.ID, To: r.On(0, 35)}, 1},
+		{"other studs, in two bays yet", edit.ChangeSide{Side: wide}, 1},
+		{"an opened wall", edit.ChangeSide{Side: opened}, 0},
+		{"a closed one", edit.ChangeSide{Side: wide}, 1},
+		{"a cable that is there", edit.Change{Thing: &there}, 0},
+	} {
+		next, err := tt.edit.Apply(p)
+		if err != nil {
+			t.Fatalf("%s: %v", tt.name, err)
+		}
+		p, ix = next, ix.Updated(next)
+		if got := said(); got != tt.want {
+			t.Errorf("%s: %d told, want %d", tt.name, got, tt.want)
+		}
+	}
 }

@@ -63,7 +63,7 @@ func TestClosedCeiling(t *testing.T) {
 		t.Errorf("an open ceiling: %v", got)
 	}
 	h.Do(edit.SetCondition{Rooms: []plan.ID{room.ID}, Condition: plan.ConditionClosed})
-	if got := h.Said("closed-wall"); !slices.Equal(got, []string{"stop: A1: its box cannot be fixed in a ceiling that stays closed"}) {
+	if got := h.Said("closed-wall"); !slices.Equal(got, []string{"stop: A1: its box cannot be fixed in a ceiling that stays closed"}) || len(h.Found("closed-wall")[0].Remedies) == 0 {
 		t.Errorf("a closed one: %q", got)
 	}
 	r, _ := h.Plan.Room(room.ID)
@@ -71,6 +71,17 @@ func TestClosedCeiling(t *testing.T) {
 		if s.Condition != plan.ConditionClosed {
 			t.Errorf("side %s is %q", s.ID, s.Condition)
 		}
+	}
+}
+
+// 314.27(C) (from memory): a fan hangs from a box that is listed for one, and no old-work box is.
+func TestNoOldWorkBoxForAFan(t *testing.T) {
+	h := walltest.New(t)
+	room := h.Room(0, 0, 144, 120, func(r *plan.Room) { r.Overhead = plan.ConditionClosed })
+	h.Do(edit.AddOpening{Opening: plan.Opening{ID: h.IDs.New(plan.KindOpening), Kind: "fan-light", Status: plan.StatusNew,
+		At: plan.OnCeiling(room.ID, geom.Point{X: in(72), Y: in(60)}), Assembly: plan.Assembly{Code: "RD1"}}})
+	if found := h.Found("closed-wall"); len(found) != 1 || len(found[0].Remedies) != 0 {
+		t.Errorf("%+v", found)
 	}
 }
 

@@ -56,6 +56,7 @@ func TestWhichFanBoxesAreOffered(t *testing.T) {
 		{"a light", "ceiling-light", "RD2", nil, 0, nil},
 		{"a fan that goes", "fan-light", "RD2", func(_ *ruletest.Room, o *plan.Opening) { o.Status = plan.StatusRemove }, 0, nil},
 		{"a fan without a box", "fan-light", "", nil, 0, nil},
+		{"one with a barrier nobody knows", "fan-light", "RD2", func(_ *ruletest.Room, o *plan.Opening) { o.Assembly.Barriers = []string{"paper"} }, 1, nil},
 	} {
 		h := ruletest.New(t)
 		r := h.Square(plan.UseLiving, 0, 0, 144, 120)

@@ -192,3 +192,34 @@ func TestNoPlaceNoRun(t *testing.T) {
 		t.Errorf("%s, want %s", got, want)
 	}
 }
+
+// The way out that is nearest to 60 in, from edge to edge; a window is none, nor what has a sill.
+func TestWhichDoorIsNearest(t *testing.T) {
+	for _, tt := range []struct {
+		name    string
+		cuts    []index.Cut
+		want    int // 1 for the first
+		isRight bool
+	}{
+		{"none", nil, 0, false},
+		{"the left one of two as near", []index.Cut{{From: 20, To: 50}, {From: 70, To: 100}}, 1, false},
+		{"the right one, nearer by a hair", []index.Cut{{From: 20, To: 49}, {From: 70, To: 100}}, 2, true},
+		{"the first at the right", []index.Cut{{From: 70, To: 100}, {From: 110, To: 140}}, 1, true},
+		{"the last at the left", []index.Cut{{From: 0, To: 10}, {From: 20, To: 50}}, 2, false},
+		{"from where it stands on", []index.Cut{{From: 60, To: 90}}, 1, true},
+		{"across it", []index.Cut{{From: 40, To: 90}, {From: 0, To: 59}}, 1, false},
+		{"a window before it", []index.Cut{{From: 40, To: 59, Break: &plan.Break{Kind: plan.BreakWindow}}, {From: 90, To: 120}}, 2, true},
+		{"a hatch before it", []index.Cut{{From: 40, To: 59, Break: &plan.Break{Kind: plan.BreakDoor, Sill: 1}}, {From: 90, To: 120}}, 2, true},
+	} {
+		for i := range tt.cuts {
+			if tt.cuts[i].Break == nil {
+				tt.cuts[i].Break = &plan.Break{Kind: plan.BreakDoor}
+			}
+		}
+		door, isRight := nearestDoor(tt.cuts, 60)
+		got := 1 + slices.IndexFunc(tt.cuts, func(c index.Cut) bool { return c.Break == door })
+		if got != tt.want || isRight != tt.isRight {
+			t.Errorf("%s: %d, right %v; want %d, %v", tt.name, got, isRight, tt.want, tt.isRight)
+		}
+	}
+}

@@ -187,8 +187,8 @@ func PutInGang(ix *index.Index, opening plan.ID, gang int, control plan.ID) edit
 	return edit.Steps{Label: words.New("edit.gangs", "Order the gangs of {0}", o.Tag), Edits: []edit.Edit{edit.Change{Thing: &now}}}
 }
 
-// nearestDoor returns the way out of a face that is nearest to a place on it, and whether that
-// is at the right of the place.
+// nearestDoor returns the way out of a face that is nearest to a place on it, of two as near
+// the left one, and whether that is at the right of the place.
 func nearestDoor(cuts []index.Cut, at unit.Length) (door *plan.Break, isRight bool) {
 	least := unit.Length(-1)
 	for _, c := range cuts {
