@@ -220,5 +220,6 @@ var (
 	theWaiver    = words.New("the.waiver", "the finding set aside")
 	theAmendment = words.New("the.amendment", "the amendment")
 	theWish      = words.New("the.wish", "what a client said")
+	theTick      = words.New("the.tick", "the tick")
 	theThing     = words.New("the.thing", "the thing")
 )

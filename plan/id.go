@@ -30,6 +30,7 @@ const (
 	KindAmendment = 'a'
 	KindPair      = 'p'
 	KindWish      = 'q'
+	KindTick      = 'x'
 )
 
 // idLetters leaves out l, o, 0 and 1, which are mistaken for one another on paper.

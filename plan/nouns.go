@@ -229,6 +229,15 @@ func kinds() []kind {
 				names:  func(w *Wish, r references) { r.follows(&w.About) },
 				check:  func(w *Wish, a around) error { return checkWish(w, a.has) },
 			},
+			&row[Tick, *Tick]{
+				kind: KindTick, path: "/ticks", wide: func(p *Plan) *Set[*Tick] { return &p.Ticks },
+				add:    always[*Tick](words.New("edit.tick.add", "Tick the visit list")),
+				change: always[*Tick](words.New("edit.tick.change", "Change tick")),
+				remove: words.New("edit.tick.remove", "Take back a tick"),
+				the:    theTick,
+				names:  func(x *Tick, r references) { r.follows(&x.About) },
+				check:  func(x *Tick, a around) error { return checkTick(x, a.has) },
+			},
 		}
 	})
 	return kindTable

@@ -196,3 +196,22 @@ func TestKindsToChoose(t *testing.T) {
 		t.Error("widths along a face are others")
 	}
 }
+
+// TestTicksAreChecked: a tick has an ID of its kind, says what was looked at, and is of
+// something in the plan or of the whole house.
+func TestTicksAreChecked(t *testing.T) {
+	here := func(id ID) bool { return id == "oaaaaaaaa" }
+	for id, how := range map[string]func(*Tick){
+		"": func(*Tick) {}, "refuse.id": func(x *Tick) { x.ID = "oaaaaaaaa" }, "refuse.empty": func(x *Tick) { x.What = " " },
+		"refuse.names-gone": func(x *Tick) { x.About = "obbbbbbbb" }, "refuse.text-unseen": func(x *Tick) { x.Date = "\x00" },
+	} {
+		x := Tick{ID: "xaaaaaaaa", About: "oaaaaaaaa", What: "set"}
+		how(&x)
+		if got := idOfRefusal(checkTick(&x, here)); got != id {
+			t.Errorf("%+v: %q, want %q", x, got, id)
+		}
+	}
+	if err := checkTick(&Tick{ID: "xaaaaaaaa", What: "fan"}, here); err != nil {
+		t.Errorf("one of the whole house: %v", err)
+	}
+}

@@ -35,6 +35,8 @@ type Plan struct {
 	Pairs      Set[*Pair]      `json:"pairs,omitzero"` // from version 1.1 on
 	// Wishes are the client's word; from version 1.1 on.
 	Wishes Set[*Wish] `json:"wishes,omitzero"`
+	// Ticks are what was looked at on the site and found as it should be; from version 1.1 on.
+	Ticks Set[*Tick] `json:"ticks,omitzero"`
 	// Extra holds what a newer minor version wrote outside every noun, and at
 	// /version which one it was.
 	Extra Extra `json:"-"`

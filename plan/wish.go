@@ -46,6 +46,35 @@ func (w *Wish) Replaces(old *Wish) bool {
 	return isLike && w.About == old.About && w.By == old.By
 }
 
+// Tick is one tick of the list for a visit: somebody looked at it on the site. It says
+// nothing of what the plan is. From version 1.1 on.
+type Tick struct {
+	ID    ID     `json:"id"`
+	About ID     `json:"about,omitempty"` // an opening or a circuit; empty: a line of the list for the whole house
+	What  string `json:"what"`            // what of it was looked at, such as "staple"; an unknown one is kept
+	Date  string `json:"date,omitempty"`  // RFC 3339 full-date, as given
+	Extra Extra  `json:"-"`
+}
+
+// Key returns the tick's ID.
+func (x *Tick) Key() ID { return x.ID }
+
+func checkTick(x *Tick, has func(ID) bool) error {
+	if err := checkText(x); err != nil {
+		return err
+	}
+	if err := wellFormed(x.ID, KindTick); err != nil {
+		return err
+	}
+	if err := needsText(x.What, "what", theTick); err != nil {
+		return err
+	}
+	if x.About != "" && !has(x.About) {
+		return Refuse(ErrGone, "names-gone", "{0} names “{1}”, which is not in the plan", theTick, string(x.About)).At("/about")
+	}
+	return nil
+}
+
 func checkWish(w *Wish, has func(ID) bool) error {
 	if err := checkText(w); err != nil {
 		return err

@@ -106,6 +106,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "remedy", Title: title("remedy", "Apply the first remedy"), Menu: shell.MenuCheck, Line: true, Keys: keys(shell.Ctrl, fyne.KeyReturn), Can: d.findings.hasRemedy, Named: d.findings.remedyTitle, Run: d.findings.takeRemedy},
 		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: shell.MenuCheck, Can: func() bool { return d.findings.inHand() != nil }, Run: d.forms.askWaiver},
 		{ID: "report", Title: title("report", "How the rooms stand …"), Menu: shell.MenuCheck, Line: true, Can: d.rooms.isChecked, Run: d.rooms.report},
+		{ID: "visit", Title: title("visit", "Tick the list for the rough-in visit …"), Menu: shell.MenuCheck, Can: d.rooms.isChecked, Run: func() { d.stage.ShowVisit(d.doc(), d.editor.Do) }},
 		{ID: "serve-room", Title: title("serve-room", "Serve the room by the fewest receptacles …"), Menu: shell.MenuCheck, Can: d.rooms.canServe, Run: d.rooms.serve},
 		{ID: "walk", Title: title("walk", "Walk in the dark from the entry …"), Menu: shell.MenuCheck, Can: d.rooms.isChecked, Run: d.rooms.showWalk},
 		{ID: "walk-on", Title: title("walk-on", "On to the next crossing of that walk"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF7), Can: d.rooms.isChecked, Run: func() { d.rooms.walkOn(1) }},

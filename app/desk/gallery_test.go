@@ -16,6 +16,7 @@ import (
 	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/shell"
+	"studbay/app/windowtest"
 	"studbay/app/work"
 	"studbay/fill/rule"
 	"studbay/plan"
@@ -63,6 +64,8 @@ var scenes = []struct {
 	{"about", asking("about")},
 	{"notices", asking("notices")},
 	{"sheets", func(b *bench) { b.run("export"); b.laidOut() }},
+	{"list for the visit", asking("visit")},
+	{"list for the visit, the whole house", func(b *bench) { b.run("visit"); b.wholeHouse() }},
 	{"plastic or steel", func(b *bench) { b.run("choice"); b.chosenBeside() }},
 	{"open a file", asking("open")},
 	{"save a file", asking("save-as")},
@@ -254,6 +257,15 @@ func (b *bench) laidOut() {
 	b.t.Helper()
 	waiting := b.voice.say("export.pages.wait", "being laid out …")
 	b.until("the preview", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
+}
+
+// wholeHouse chooses what is of no room in the list for the visit.
+func (b *bench) wholeHouse() {
+	b.t.Helper()
+	for _, o := range windowtest.All[*look.Choice](b.dialog()) {
+		o.Options()[0].Do()
+	}
+	b.settle()
 }
 
 // chosenBeside waits for the policies to stand beside each other.

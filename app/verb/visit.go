@@ -62,11 +62,11 @@ func (c *checked) writeVisit(w io.Writer, list visit.List) error {
 	}
 	p.Put("", words.New("visit.points", "What will be inspected here"))
 	for _, one := range list.Points {
-		p.Put("[ ] ", words.New("visit.point", "{0}: {1} [{2}]", one.Title, one.Detail, one.Section))
+		p.Put(mark(one.Done), words.New("visit.point", "{0}: {1} [{2}]", one.Title, one.Detail, one.Section))
 	}
 	p.Blank()
 	for _, one := range list.Circuits {
-		p.Put("[ ] ", words.New("visit.circuit-line", "{0}  {1}, {2} A  {3}", one.Number, one.Name, one.Amps, one.Protection()))
+		p.Put(mark(one.Done), words.New("visit.circuit-line", "{0}  {1}, {2} A  {3}", one.Number, one.Name, one.Amps, one.Protection()))
 	}
 	if len(list.Settle) > 0 {
 		p.Blank()
@@ -84,28 +84,35 @@ func (c *checked) writeVisit(w io.Writer, list visit.List) error {
 	}
 	p.Blank()
 	p.Put("", words.New("visit.count", "{0} boxes, {1} ticks by box; leave none open.", list.Boxes, list.Ticks))
+	if list.Ticked > 0 {
+		p.Put("", words.New("visit.ticked", "Ticked so far, by box: {0} of {1}.", list.Ticked, list.Ticks))
+	}
 	p.Put("", words.New("visit.aid", "Made from this plan alone. What an inspector asks for is for the inspector to say."))
 	return p.Write(w)
+}
+
+// mark is an open tick or one that was made.
+func mark(d visit.Done) string {
+	if d.Is() {
+		return "[x] "
+	}
+	return "[ ] "
 }
 
 // visitRows are the boxes of a room: tag, what it is, fill, circuit and ticks.
 func (c *checked) visitRows(r visit.Room) (lines [][]string) {
 	for _, b := range r.Boxes {
-		fill := "–"
-		if b.There > 0 && b.Used > 0 {
-			fill = schedule.TwoPlaces(b.Used) + " / " + schedule.TwoPlaces(b.There)
-		}
 		ticks := ""
 		for _, column := range visit.Columns {
 			if t := b.Ticks[column]; t.Applies {
-				ticks += "[ ] " + c.voice.Say(column.Text())
+				ticks += mark(t.Done) + c.voice.Say(column.Text())
 				if t.Inches > 0 {
 					ticks += " " + strconv.Itoa(t.Inches)
 				}
 				ticks += "  "
 			}
 		}
-		lines = append(lines, []string{"  " + b.Opening.Tag, c.voice.Say(schedule.What(b.Opening)), fill, b.Circuit, ticks})
+		lines = append(lines, []string{"  " + b.Opening.Tag, c.voice.Say(schedule.What(b.Opening)), schedule.UsedAndThere(b), b.Circuit, ticks})
 	}
 	return lines
 }
@@ -119,6 +126,7 @@ type visitJSON struct {
 	Missing  []string        `json:"missing"`
 	Boxes    int             `json:"boxes"`
 	Ticks    int             `json:"ticks"`
+	Ticked   int             `json:"ticked,omitempty"`
 }
 
 type visitRoomJSON struct {
@@ -135,12 +143,14 @@ type visitBoxJSON struct {
 	Used    *quantityJSON `json:"used"`
 	There   *quantityJSON `json:"there"`
 	Ticks   []string      `json:"ticks"`
+	Done    []string      `json:"done,omitempty"` // of those, what was looked at
 }
 
 type pointJSON struct {
 	Title   string `json:"title"`
 	Detail  string `json:"detail"`
 	Section string `json:"section"`
+	Done    bool   `json:"done,omitempty"`
 }
 
 type circuitJSON struct {
@@ -148,10 +158,11 @@ type circuitJSON struct {
 	Name       string `json:"name"`
 	Amps       int    `json:"amps"`
 	Protection string `json:"protection"`
+	Done       bool   `json:"done,omitempty"`
 }
 
 func (c *checked) visitJSON(list visit.List) visitJSON {
-	out := visitJSON{Rooms: []visitRoomJSON{}, Points: []pointJSON{}, Circuits: []circuitJSON{}, Settle: []string{}, Missing: []string{}, Boxes: list.Boxes, Ticks: list.Ticks}
+	out := visitJSON{Rooms: []visitRoomJSON{}, Points: []pointJSON{}, Circuits: []circuitJSON{}, Settle: []string{}, Missing: []string{}, Boxes: list.Boxes, Ticks: list.Ticks, Ticked: list.Ticked}
 	for _, r := range list.Rooms {
 		room := visitRoomJSON{r.Room.ID, r.Room.Name, c.voice.Say(r.Report.Sentence()), []visitBoxJSON{}}
 		for _, b := range r.Boxes {
@@ -160,10 +171,10 @@ func (c *checked) visitJSON(list visit.List) visitJSON {
 		out.Rooms = append(out.Rooms, room)
 	}
 	for _, p := range list.Points {
-		out.Points = append(out.Points, pointJSON{c.voice.Say(p.Title), c.voice.Say(p.Detail), p.Section})
+		out.Points = append(out.Points, pointJSON{c.voice.Say(p.Title), c.voice.Say(p.Detail), p.Section, p.Done.Is()})
 	}
 	for _, one := range list.Circuits {
-		out.Circuits = append(out.Circuits, circuitJSON{one.Number, one.Name, one.Amps, one.Protection()})
+		out.Circuits = append(out.Circuits, circuitJSON{one.Number, one.Name, one.Amps, one.Protection(), one.Done.Is()})
 	}
 	for _, f := range list.Settle {
 		out.Settle = append(out.Settle, c.voice.Say(f.Message))
@@ -186,6 +197,9 @@ func (c *checked) visitBoxJSON(b visit.Box) visitBoxJSON {
 	for _, column := range visit.Columns {
 		if b.Ticks[column].Applies {
 			one.Ticks = append(one.Ticks, column.ID())
+		}
+		if b.Ticks[column].Done.Is() {
+			one.Done = append(one.Done, column.ID())
 		}
 	}
 	return one

@@ -15,9 +15,9 @@ import (
 type Circuit struct {
 	*plan.Circuit
 	Openings int
-	// GFCI and AFCI are what protects what is on it: the breaker, or the tags of devices of
-	// the kind that protects against ground faults.
+	// Devices are the tags of what is on it that protects against ground faults.
 	Devices []string
+	Done    Done
 }
 
 // Protection tells it in the letters of the trade: AF and GF at the breaker, GF with the
@@ -36,9 +36,9 @@ func (c Circuit) Protection() string {
 }
 
 // circuits lists those of a plan by their numbers.
-func circuits(ix *index.Index) (all []Circuit) {
+func circuits(ix *index.Index, done map[about]Done) (all []Circuit) {
 	for c := range ix.Plan().Circuits.All() {
-		one := Circuit{Circuit: c}
+		one := Circuit{Circuit: c, Done: done[about{c.ID, Protection}]}
 		for o := range ix.OnCircuit(c.ID) {
 			if !o.IsInUse() {
 				continue

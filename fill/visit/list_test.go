@@ -11,6 +11,7 @@ import (
 	"studbay/fill/ruletest"
 	"studbay/fill/visit"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -238,5 +239,83 @@ func TestCircuitsOfTheList(t *testing.T) {
 	}
 	if want := []string{"2|AF, GF R1 R3|ooo", "4|GF|o", "9A|GF|", "9B|AF|", "10/12|AF, GF|", "||", "spare||"}; !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// TestTicksOfTheList: each tick of the plan stands at its box, circuit or line and nowhere
+// else, those that no line asks for at none; one is put in where it is open, and all that
+// stand there are taken back together.
+func TestTicksOfTheList(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseHall, 0, 0, 120, 120)
+	for _, s := range r.Sides {
+		s.Studs = plan.Studs{Spacing: ruletest.In(16), Depth: ruletest.In(3.5)}
+	}
+	c := h.Circuit(20, func(c *plan.Circuit) { c.Number = "7" })
+	spare := h.Circuit(15, func(c *plan.Circuit) { c.Number = "9" })
+	one := r.Opening("duplex", r.On(0, 80), ruletest.Tagged("R1"), coded("PN1"), ruletest.On(c))
+	other := r.Opening("duplex", r.On(0, 20), ruletest.Tagged("R2"), coded("PN1"), ruletest.On(c))
+	p := h.Made()
+	is := func(list visit.List) (ticked []string) {
+		for _, room := range list.Rooms {
+			for _, b := range room.Boxes {
+				for _, col := range visit.Columns {
+					if b.Ticks[col].Done.Is() {
+						ticked = append(ticked, b.Opening.Tag+" "+col.ID())
+					}
+				}
+			}
+		}
+		for _, x := range list.Circuits {
+			if x.Done.Is() {
+				ticked = append(ticked, x.Number)
+			}
+		}
+		for _, x := range list.Points {
+			if x.Done.Is() {
+				ticked = append(ticked, x.ID)
+			}
+		}
+		return ticked
+	}
+	list := func() visit.List { return visit.Of(index.New(p), filltest.Check(t, p)) }
+	turn := func(at func(visit.List) visit.Done, of plan.ID, what string) {
+		t.Helper()
+		next, err := at(list()).Turned(&plan.Tick{ID: h.ID(plan.KindTick), About: of, What: what}).Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p = next
+	}
+	staple := func(l visit.List) visit.Done { return l.Rooms[0].Boxes[0].Ticks[visit.Staple].Done }
+	if list := list(); is(list) != nil || list.Ticked != 0 || list.Ticks != 6 {
+		t.Errorf("at first %q of %d", is(list), list.Ticks)
+	}
+	turn(staple, one.ID, "staple")
+	turn(func(l visit.List) visit.Done { return l.Rooms[0].Boxes[1].Ticks[visit.Plate].Done }, other.ID, "plate")
+	turn(func(l visit.List) visit.Done { return l.Circuits[1].Done }, spare.ID, visit.Protection)
+	turn(func(l visit.List) visit.Done { return l.Points[1].Done }, "", "staple")
+	for _, idle := range []*plan.Tick{{About: one.ID, What: "neutral"}, {About: one.ID, What: "paint"}, {What: "fan"}} {
+		idle.ID = h.ID(plan.KindTick)
+		p.Ticks = p.Ticks.With(idle)
+	}
+	want := []string{"R1 staple", "R2 plate", "9", "staple"}
+	if got := list(); !slices.Equal(is(got), want) || got.Ticked != 2 {
+		t.Errorf("%d ticked: %q, want %q", got.Ticked, is(got), want)
+	}
+	p.Ticks = p.Ticks.With(&plan.Tick{ID: h.ID(plan.KindTick), About: one.ID, What: "staple"}) // another's, of the same
+	if n := list().Ticked; n != 2 {
+		t.Errorf("one place ticked twice makes %d", n)
+	}
+	turn(staple, one.ID, "staple")
+	if got := is(list()); !slices.Equal(got, want[1:]) {
+		t.Errorf("taken back: %q, want %q", got, want[1:])
+	}
+	gone, err := edit.Remove{Things: []plan.ID{other.ID}}.Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p = gone; !slices.Equal(is(list()), want[2:]) {
+		t.Errorf("without its box a tick is still told: %q", is(list()))
 	}
 }

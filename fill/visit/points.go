@@ -13,15 +13,17 @@ import (
 
 // Point is one thing that will be looked at.
 type Point struct {
+	ID      string // as ticks name it; never shown
 	Column  Column // the tick that it explains; -1: it has none
 	Title   words.Text
 	Detail  words.Text
 	Section string
+	Done    Done
 }
 
 // points tells what the ticks mean, how many boxes each is of, and what else is looked at.
 // A point without anything to look at is left out.
-func points(ix *index.Index, l List, result fill.Result) (all []Point) {
+func points(l List, result fill.Result, done map[about]Done) (all []Point) {
 	if result.Figures == nil {
 		return nil
 	}
@@ -45,20 +47,24 @@ func points(ix *index.Index, l List, result fill.Result) (all []Point) {
 		}
 	}
 	for _, p := range []Point{
-		{Set, words.New("visit.set.title", "Box fronts: {0}", count[Set]), words.New("visit.set.detail", "even with the finish, or at most {0} behind it where it does not burn", fig.Limit("box-set-back")), section("box-set-back")},
-		{Staple, words.New("visit.staple.title", "First staples: {0}", count[Staple]), words.New("visit.staple.detail", "within {2} in of {0} plastic boxes of one gang without a clamp, within {3} in of {1} others", near, count[Staple]-near, unclamped, usual), "334.30, 314.17"},
-		{Plate, words.New("visit.plate.title", "Plates: {0} boxes on thin walls", count[Plate]), words.New("visit.plate.detail", "where the edge of a hole is nearer than {0} to that of the wood", fig.Limit("hole-edge")), section("hole-edge")},
-		{Bond, words.New("visit.bond.title", "Bonded: {0} metal boxes", count[Bond]), words.New("visit.bond.detail", "a ground screw used for nothing else, and a pigtail"), section("bonding")},
-		{Neutral, words.New("visit.neutral.title", "Neutrals: {0} switch boxes", count[Neutral]), words.New("visit.neutral.detail", "a white left long in each, capped where not used"), section("switch-neutral")},
+		{Set.ID(), Set, words.New("visit.set.title", "Box fronts: {0}", count[Set]), words.New("visit.set.detail", "even with the finish, or at most {0} behind it where it does not burn", fig.Limit("box-set-back")), section("box-set-back"), nil},
+		{Staple.ID(), Staple, words.New("visit.staple.title", "First staples: {0}", count[Staple]), words.New("visit.staple.detail", "within {2} in of {0} plastic boxes of one gang without a clamp, within {3} in of {1} others", near, count[Staple]-near, unclamped, usual), "334.30, 314.17", nil},
+		{Plate.ID(), Plate, words.New("visit.plate.title", "Plates: {0} boxes on thin walls", count[Plate]), words.New("visit.plate.detail", "where the edge of a hole is nearer than {0} to that of the wood", fig.Limit("hole-edge")), section("hole-edge"), nil},
+		{Bond.ID(), Bond, words.New("visit.bond.title", "Bonded: {0} metal boxes", count[Bond]), words.New("visit.bond.detail", "a ground screw used for nothing else, and a pigtail"), section("bonding"), nil},
+		{Neutral.ID(), Neutral, words.New("visit.neutral.title", "Neutrals: {0} switch boxes", count[Neutral]), words.New("visit.neutral.detail", "a white left long in each, capped where not used"), section("switch-neutral"), nil},
 	} {
 		if count[p.Column] > 0 {
 			all = append(all, p)
 		}
 	}
 	if fished > 0 {
-		all = append(all, Point{-1, words.New("visit.fished.title", "Fished cables, boxes in closed walls: {0}", fished), words.New("visit.fished.detail", "held by the clamp of the box"), section("cable-fished")})
+		all = append(all, Point{"fished", -1, words.New("visit.fished.title", "Fished cables, boxes in closed walls: {0}", fished), words.New("visit.fished.detail", "held by the clamp of the box"), section("cable-fished"), nil})
 	}
-	return confirmed(append(all, special(l, section)...), fig)
+	all = append(all, special(l, section)...)
+	for i := range all {
+		all[i].Done = done[about{what: all[i].ID}]
+	}
+	return confirmed(all, fig)
 }
 
 // confirmed leaves of a point only its title where its figure is not known to be the
@@ -106,7 +112,7 @@ func special(l List, section func(string) string) (all []Point) {
 		{"counter", words.New("visit.counter.title", "Counter boxes: {0}", tags["counter"]), words.New("visit.counter.detail", "no point along a counter farther than the reach of one"), section("counter-reach")},
 	} {
 		if tags[p.of] != "" {
-			all = append(all, Point{-1, p.title, p.detail, p.section})
+			all = append(all, Point{p.of, -1, p.title, p.detail, p.section, nil})
 		}
 	}
 	return all

@@ -27,7 +27,8 @@ type List struct {
 	Settle   []rule.Finding
 	Missing  []words.Text // what is not drawn and so not on the list
 	Boxes    int
-	Ticks    int
+	Ticks    int // of boxes
+	Ticked   int // of those, how many the plan says were looked at
 }
 
 // Room is a room with its boxes, in the order of their tags.
@@ -36,6 +37,21 @@ type Room struct {
 	Room   *plan.Room
 	Boxes  []Box
 	Report fill.RoomReport
+}
+
+// Count returns how many ticks of a room's boxes are made, and how many there are.
+func (r Room) Count() (done, of int) {
+	for _, b := range r.Boxes {
+		for _, t := range b.Ticks {
+			if t.Applies {
+				of++
+			}
+			if t.Done.Is() {
+				done++
+			}
+		}
+	}
+	return done, of
 }
 
 // Box is one box with what is to be ticked at it.
@@ -54,6 +70,7 @@ type Box struct {
 type Tick struct {
 	Applies bool
 	Inches  int // of a staple, how near it is at most; else 0
+	Done    Done
 }
 
 // Column is what one tick of each box stands for.
@@ -101,6 +118,7 @@ func Of(ix *index.Index, result fill.Result) (l List) {
 			reports[r.Room.ID] = r
 		}
 	}
+	done := doneIn(ix.Plan())
 	at := map[plan.ID]int{}
 	for _, level := range ix.Plan().Levels {
 		for r := range level.Rooms.All() {
@@ -116,20 +134,22 @@ func Of(ix *index.Index, result fill.Result) (l List) {
 		room := &l.Rooms[at[v.Room.ID]]
 		b := box(ix, v, result)
 		b.Worst = worst[o.ID]
-		room.Boxes = append(room.Boxes, b)
 		l.Boxes++
-		for _, t := range b.Ticks {
-			if t.Applies {
-				l.Ticks++
+		for _, c := range Columns {
+			if t := &b.Ticks[c]; t.Applies {
+				t.Done = done[about{o.ID, c.ID()}]
 			}
 		}
+		room.Boxes = append(room.Boxes, b)
 	}
 	l.Rooms = slices.DeleteFunc(l.Rooms, func(r Room) bool { return len(r.Boxes) == 0 })
 	for _, r := range l.Rooms {
+		made, of := r.Count()
+		l.Ticked, l.Ticks = l.Ticked+made, l.Ticks+of
 		slices.SortStableFunc(r.Boxes, func(a, b Box) int { return plan.CompareTags(a.Opening.Tag, b.Opening.Tag) })
 	}
-	l.Circuits = circuits(ix)
-	l.Points = points(ix, l, result)
+	l.Circuits = circuits(ix, done)
+	l.Points = points(l, result, done)
 	l.Missing = missing(ix)
 	return l
 }
@@ -162,7 +182,7 @@ func box(ix *index.Index, v index.OpeningView, result fill.Result) (b Box) {
 	b.Ticks[Set].Applies = true
 	b.IsFished = v.Room != nil && place.ConditionOf(v.Room, o.At) == plan.ConditionClosed
 	if !b.IsFished {
-		b.Ticks[Staple] = Tick{true, usual}
+		b.Ticks[Staple] = Tick{Applies: true, Inches: usual}
 	}
 	if b.Ticks[Staple].Applies && built.Box.Material == part.Plastic && built.Box.Gangs == 1 && !built.Box.Clamps {
 		b.Ticks[Staple].Inches = unclamped

@@ -34,6 +34,9 @@ func goes(p plan.Plan, things []plan.ID) map[plan.ID]bool {
 		for w := range p.Waivers.All() {
 			gone[w.ID] = gone[w.ID] || gone[w.About]
 		}
+		for x := range p.Ticks.All() {
+			gone[x.ID] = gone[x.ID] || gone[x.About]
+		}
 		for w := range p.Wishes.All() {
 			gone[w.ID] = gone[w.ID] || gone[w.About]
 		}
@@ -91,6 +94,7 @@ func less(p plan.Plan, gone map[plan.ID]bool) plan.Plan {
 	now.Decisions = kept(p.Decisions, gone, func(d *plan.Decision) { list(&d.About) })
 	now.Pairs, now.Waivers = kept(p.Pairs, gone, func(*plan.Pair) {}), kept(p.Waivers, gone, func(*plan.Waiver) {})
 	now.Wishes, now.Amendments = kept(p.Wishes, gone, func(*plan.Wish) {}), kept(p.Amendments, gone, func(*plan.Amendment) {})
+	now.Ticks = kept(p.Ticks, gone, func(*plan.Tick) {})
 	return now
 }
 
@@ -127,7 +131,9 @@ func tangled(t *rapid.T) plan.Plan {
 	some := func() plan.ID { return rapid.SampledFrom(all).Draw(t, "of") }
 	for range rapid.IntRange(0, 12).Draw(t, "more") {
 		var e edit.Edit
-		switch rapid.IntRange(0, 5).Draw(t, "what") {
+		switch rapid.IntRange(0, 6).Draw(t, "what") {
+		case 6:
+			e = edit.Add{Thing: &plan.Tick{ID: ids.New(plan.KindTick), What: "set", About: some()}}
 		case 0:
 			e = arrange.MeasureFrom{ID: some(), From: some()}
 		case 1:

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"studbay/fill/choose"
+	"studbay/fill/visit"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
 	"studbay/plan/unit"
@@ -85,4 +86,17 @@ func TwoPlaces(v unit.Volume) string {
 	text := strings.Replace(v.String(), "-", "−", 1)
 	whole, decimals, _ := strings.Cut(text, ".")
 	return whole + "." + decimals + strings.Repeat("0", max(0, 2-len(decimals)))
+}
+
+// UsedAndThere writes what the contents of a box need and what it holds, in cubic inches; a
+// dash stands for what is not known.
+func UsedAndThere(b visit.Box) string {
+	if b.There == 0 {
+		return "–"
+	}
+	used := "–"
+	if b.Used > 0 {
+		used = TwoPlaces(b.Used)
+	}
+	return used + " / " + TwoPlaces(b.There)
 }

@@ -5,10 +5,10 @@ import (
 
 	"studbay/fill/rule"
 	"studbay/fill/visit"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/layout"
 	"studbay/render/scene"
+	"studbay/render/symbol"
 	"studbay/render/table"
 )
 
@@ -114,7 +114,7 @@ func (g *visitGrid) box(b visit.Box, shade bool) {
 	f.On.Add(layout.Strong.At(f.Left()+3.2, y, b.Opening.Tag))
 	right := f.Right() - visitTick*float64(len(visit.Columns))
 	f.On.Add(layout.Plain.Right().At(right, y, layout.Plain.Fit(b.Circuit, visitCircuit-1)))
-	f.On.Add(layout.Plain.Right().At(right-visitCircuit, y, g.fill(b)))
+	f.On.Add(layout.Plain.Right().At(right-visitCircuit, y, table.UsedAndThere(b)))
 	what := right - visitCircuit - visitFill - f.Left() - visitTag - 3.2
 	f.On.Add(layout.Plain.At(f.Left()+visitTag+3.2, y, layout.Plain.Fit(g.say(table.What(b.Opening)), what)))
 	for _, c := range visit.Columns {
@@ -124,7 +124,7 @@ func (g *visitGrid) box(b visit.Box, shade bool) {
 			f.On.Add(mid.At(x, y, "·"))
 			continue
 		}
-		g.tick(x, f.Y+visitRow/2)
+		g.tick(x, f.Y+visitRow/2, b.Ticks[c].Done)
 		if in := b.Ticks[c].Inches; in > 0 {
 			f.On.Add(layout.Fine.At(x+tickSide/2+0.5, y, strconv.Itoa(in)))
 		}
@@ -132,23 +132,13 @@ func (g *visitGrid) box(b visit.Box, shade bool) {
 	f.Y += visitRow
 }
 
-// tick draws an empty square about a point.
-func (g *visitGrid) tick(x, y float64) {
+// tick draws a square about a point: empty, or with a tick in it that was made.
+func (g *visitGrid) tick(x, y float64, done visit.Done) {
 	box := scene.Rect{Min: scene.Point{X: x - tickSide/2, Y: y - tickSide/2}, Max: scene.Point{X: x + tickSide/2, Y: y + tickSide/2}}
 	g.f.On.Add(scene.Stroke{Path: box.Path(), Pen: layout.Pen(layout.Divider)})
-}
-
-func (g *visitGrid) fill(b visit.Box) string {
-	in3 := func(v unit.Volume) string {
-		if v == 0 {
-			return "–"
-		}
-		return v.String()
+	if done.Is() {
+		g.f.On.Add(symbol.DrawSign(symbol.Ticked, scene.Point{X: x + 0.3, Y: y - 0.3}, tickSide*1.2, layout.Theme.Ink, layout.Theme.Paper)...)
 	}
-	if b.There == 0 {
-		return "–"
-	}
-	return in3(b.Used) + " / " + in3(b.There)
 }
 
 // points puts down what will be looked at, each with a tick.
@@ -167,7 +157,7 @@ func (g *visitGrid) points(list visit.List) {
 			f.On.Add(layout.Strong.At(f.Left()+5, f.Y-1, line))
 		}
 		f.On.Add(layout.Fine.Right().At(f.Right()-5, f.Y-1, p.Section))
-		g.tick(f.Right()-tickSide/2, f.Y-1.8)
+		g.tick(f.Right()-tickSide/2, f.Y-1.8, p.Done)
 		for _, line := range detail {
 			f.Y += layout.Fine.Line()
 			f.On.Add(layout.Fine.At(f.Left()+5, f.Y-1, line))
@@ -189,7 +179,7 @@ func (g *visitGrid) circuits(all []visit.Circuit) {
 		f.On.Add(layout.Plain.At(f.Left()+11, y, layout.Plain.Fit(c.Name, f.Width()*0.42)))
 		f.On.Add(layout.Plain.At(f.Left()+13+f.Width()*0.42, y, f.b.Say("visit.amps", "{0} A", c.Amps)))
 		f.On.Add(layout.Strong.At(f.Left()+26+f.Width()*0.42, y, layout.Strong.Fit(c.Protection(), f.Width()*0.58-34)))
-		g.tick(f.Right()-tickSide/2, f.Y+visitRow/2)
+		g.tick(f.Right()-tickSide/2, f.Y+visitRow/2, c.Done)
 		f.Y += visitRow
 	}
 	f.Paragraph(layout.Fine, 0, f.b.Say("visit.letters", "GF is GFCI and AF is AFCI, at the breaker or at the receptacles named."))
@@ -206,7 +196,7 @@ func (g *visitGrid) settle(found []rule.Finding) {
 		lines := layout.Plain.Wrap(g.say(one.Message), f.Width()-MarkIn-8)
 		f.Need(float64(len(lines)) * layout.Plain.Line())
 		f.On.Add(Mark(one, scene.Point{X: f.Left() + 1.4, Y: f.Y + layout.Plain.Line()*0.55})...)
-		g.tick(f.Right()-tickSide/2, f.Y+layout.Plain.Line()*0.55)
+		g.tick(f.Right()-tickSide/2, f.Y+layout.Plain.Line()*0.55, nil)
 		for _, line := range lines {
 			f.Y += layout.Plain.Line()
 			f.On.Add(layout.Plain.At(f.Left()+MarkIn, f.Y-layout.Plain.Line()*0.24, line))
@@ -227,6 +217,9 @@ func (g *visitGrid) rest(list visit.List) {
 	}
 	f.Space(2)
 	f.Paragraph(layout.Plain, 0, b.Say("visit.count", "{0} boxes, {1} ticks by box; leave none open.", list.Boxes, list.Ticks))
+	if list.Ticked > 0 {
+		f.Paragraph(layout.Plain, 0, b.Say("visit.ticked", "Ticked so far, by box: {0} of {1}.", list.Ticked, list.Ticks))
+	}
 	f.Paragraph(layout.Fine, 0, b.Say("visit.aid", "Made from this plan alone. What an inspector asks for is for the inspector to say."))
 	f.Need(16)
 	f.Y += 12
