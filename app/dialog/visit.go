@@ -51,7 +51,7 @@ func (s *Stage) ShowVisit(of Chosen, do func(edit.Edit) error) {
 	title := s.say("visit.title", "Before the rough-in visit: every box, by room")
 	v := &visitList{stage: s, of: of, do: do, list: visit.Of(of.Index(), of.Result()), sum: look.NewText("", look.Strong), rows: look.Column(2)}
 	if v.list.Boxes == 0 {
-		s.Tell(title, s.say("visit.none", "No new box is drawn yet. Each that you place is listed here by its room, with what is looked at before the walls are closed."))
+		s.Tell(title, s.say("visit.none", "No new box is drawn yet. Each that you place is listed here by its room, with what an inspector checks before the walls are closed."))
 		return
 	}
 	v.room = v.list.Rooms[0].Room.ID
