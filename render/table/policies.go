@@ -5,9 +5,9 @@ import (
 	"strings"
 
 	"studbay/fill/choose"
-	"studbay/fill/visit"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
+	"studbay/fill/visit"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
