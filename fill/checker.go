@@ -45,8 +45,9 @@ func (c *Checker) Update(ix *index.Index) (Result, error) {
 	}
 	was, isCold := c.index, c.index == nil || fig != c.fig
 	c.waived = c.waived.of(ix.Plan().Waivers)
-	c.index, c.fig, c.from, c.rules = ix, fig, from, newRulesOn()
+	c.index, c.fig, c.from = ix, fig, from
 	if isCold {
+		c.rules = newRulesOn(fig)
 		c.all()
 	} else {
 		c.touched(was)
@@ -185,17 +186,17 @@ func (c *Checker) wide(was *index.Index) {
 			}
 		}
 	}
-	type judged struct {
+	type viewed struct {
 		level *plan.Level
 		rule  *rule.Rule
 		scope scope
 		now   seen
 		of    *scoped // nil: it shows what it showed
 	}
-	var all []judged
+	var all []viewed
 	for _, l := range append(slices.Clone(c.index.Plan().Levels), nil) {
 		for _, r := range wideRules(l) {
-			all = append(all, judged{level: l, rule: r})
+			all = append(all, viewed{level: l, rule: r})
 		}
 	}
 	onAllCores(len(all), 1, func(i int) {
@@ -206,7 +207,7 @@ func (c *Checker) wide(was *index.Index) {
 			j.now.parts = append(j.now.parts, w)
 		}
 		if !c.hasSeen(j.scope.id, j.now) {
-			j.of = c.findings(j.scope, []*rule.Rule{j.rule})
+			j.of = c.findings(j.scope, judged([]*rule.Rule{j.rule}, c.fig))
 		}
 	})
 	for _, j := range all {
@@ -244,13 +245,10 @@ func (c *Checker) forget(id plan.ID) {
 	c.result.scopes = c.result.scopes.Without(id)
 }
 
-// findings runs those of some rules that are not switched off and marks what is waived.
+// findings runs rules and marks what is waived.
 func (c *Checker) findings(s scope, rules []*rule.Rule) *scoped {
 	of := &scoped{id: s.id}
 	for _, r := range rules {
-		if !skipped(c.fig, r).IsZero() {
-			continue
-		}
 		for _, f := range s.judge(r, c.fig) {
 			of.findings = append(of.findings, c.told(r, f))
 		}

@@ -37,7 +37,7 @@ func (r Result) Makes(ix *index.Index, remedy rule.Remedy) (made []rule.Finding,
 	if err != nil {
 		return nil, err
 	}
-	c := Checker{index: ix.Updated(p), fig: r.Figures, rules: newRulesOn()}
+	c := Checker{index: ix.Updated(p), fig: r.Figures, rules: newRulesOn(r.Figures)}
 	c.waived = c.waived.of(p.Waivers)
 	rooms, openings := index.Touched(ix, c.index)
 	if slices.ContainsFunc(rooms, c.isCrowded) {

@@ -16,11 +16,11 @@ type scope struct {
 	judge func(*rule.Rule, *code.Figures) []rule.Finding
 }
 
-// rulesOn are the rules by their scope, in their order.
+// rulesOn are the rules by their scope, in their order, without those that are skipped.
 type rulesOn struct{ openings, sides, rooms []*rule.Rule }
 
-func newRulesOn() (on rulesOn) {
-	for _, r := range Rules {
+func newRulesOn(fig *code.Figures) (on rulesOn) {
+	for _, r := range judged(Rules, fig) {
 		switch {
 		case r.Opening != nil:
 			on.openings = append(on.openings, r)

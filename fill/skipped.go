@@ -18,6 +18,16 @@ func skipped(fig *code.Figures, r *rule.Rule) (why words.Text) {
 	return why
 }
 
+// judged lists those of some rules that are not skipped.
+func judged(rules []*rule.Rule, fig *code.Figures) (these []*rule.Rule) {
+	for _, r := range rules {
+		if skipped(fig, r).IsZero() {
+			these = append(these, r)
+		}
+	}
+	return these
+}
+
 // Unconfirmed lists the rules of which nothing was judged, since their figures in the
 // edition are not confirmed.
 func (r Result) Unconfirmed() (all []*rule.Rule) {

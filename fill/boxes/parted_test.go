@@ -194,3 +194,20 @@ func TestAnExistingBoxIsNotReplacedByOneForAnOpenWall(t *testing.T) {
 		})
 	}
 }
+
+// A box that is there already, and of which nobody said what is in it, has no sum: a sum of
+// nothing would say that it fits.
+func TestWhatIsNotKnownHasNoSum(t *testing.T) {
+	fig, err := code.Edition("2023")
+	if err != nil {
+		t.Fatal(err)
+	}
+	o := plan.Opening{ID: "o22222222", Kind: "duplex", Status: plan.StatusExisting, Assembly: plan.Assembly{Code: "PN2"}}
+	b, _, err := part.Resolve(o.Assembly)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if w := WorkOf(index.OpeningView{Opening: &o}, b, fig); w.Source.IsKnown() || len(w.Spaces) > 0 || w.Fits() || w.Err != nil {
+		t.Errorf("%+v", w)
+	}
+}

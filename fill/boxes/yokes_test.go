@@ -25,6 +25,10 @@ func TestDevicesAreThoseStatedElseTheKinds(t *testing.T) {
 		}
 	}
 	o := plan.Opening{Devices: slices.Clone(stated)}
+	moved := o
+	if moved.Status = plan.StatusMoved; len(DevicesOf(&moved)) > 0 {
+		t.Error("a box whose opening moved has a device under its blank cover")
+	}
 	if DevicesOf(&o)[0].Size = 10; o.Devices[0].Size != 14 {
 		t.Error("what is returned is the plan's own")
 	}

@@ -137,6 +137,7 @@ func TestARowWhoseCellsDoNotAgree(t *testing.T) {
 		{"kinds.csv", "duplex", "height_mm", "", "duplex: a height is wanted in a wall and nowhere else"},
 		{"kinds.csv", "duplex", "yokes", "0", "duplex: 0 yokes, but 1 in the wiring"},
 		{"kinds.csv", "duplex", "gangs", "2", "duplex: 2 gangs, but PN2 has 1"},
+		{"kinds.csv", "duplex", "assembly", "PN4", "duplex: 1 gangs, but PN4 has 2"},
 		{"kinds.csv", "duplex", "volts", "0", "duplex: volts and amperes are wanted of a receptacle and nothing else"},
 		{"kinds.csv", "duplex", "amps", "0", "duplex: volts and amperes are wanted of a receptacle and nothing else"},
 		{"kinds.csv", "recessed", "cutout_source", "", "recessed: a cut-out is wanted with its source"},

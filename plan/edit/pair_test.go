@@ -110,5 +110,10 @@ func TestTwoChosenAreBoundAboutTheLineBetween(t *testing.T) {
 	if _, ok := edit.PairBetween(loose, "oaaaaaaaa", "oaaaaaaaa", "pbbbbbbbb"); ok {
 		t.Error("one is bound with itself")
 	}
+	for _, two := range [][2]plan.ID{{"ozzzzzzzz", "obbbbbbbb"}, {"oaaaaaaaa", "ozzzzzzzz"}} {
+		if up, ok := edit.PairBetween(loose, two[0], two[1], "pbbbbbbbb"); ok {
+			t.Errorf("%v, one of which is not there: %+v", two, up)
+		}
+	}
 	refused(t, loose, edit.PairUp{Pair: "pbbbbbbbb", Opening: "oaaaaaaaa", About: "faaaaaaaa", With: "ozzzzzzzz"}, plan.ErrGone)
 }

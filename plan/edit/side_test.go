@@ -115,6 +115,24 @@ func TestPushingPartOfASideNeedsAJoint(t *testing.T) {
 	refused(t, p, edit.MoveSide{Side: north, By: in, Joints: [2]plan.ID{west}}, plan.ErrTaken)
 }
 
+// A chosen side goes as its corner does: its neighbor takes its place. With its room or level
+// chosen too the room goes as a whole.
+func TestARemovedSideIsARemovedCorner(t *testing.T) {
+	p := after(t, shed(t), edit.SplitSide{Side: north, At: 96 * in, NewID: "saaaaaaaa"})
+	by := after(t, p, edit.RemoveCorner{Side: "saaaaaaaa"})
+	p = after(t, p, edit.Remove{Things: []plan.ID{"saaaaaaaa"}})
+	if r := room(t, p); len(r.Sides) != 4 || !slices.Equal(r.Outline(), room(t, by).Outline()) {
+		t.Errorf("%d sides, outline %v", len(r.Sides), r.Outline())
+	}
+	for name, things := range map[string][]plan.ID{"its room": {north, shedRoom}, "its level": {ground, north}} {
+		on := after(t, shed(t), edit.AddLevel{ID: "vaaaaaaaa", Title: "Upper"})
+		gone := after(t, on, edit.Remove{Things: things, Cascade: true})
+		if ref, _ := gone.Side(north); ref != nil {
+			t.Errorf("with %s it is still there", name)
+		}
+	}
+}
+
 func TestClampSlidesBack(t *testing.T) {
 	p := after(t, shed(t), edit.MoveSide{Side: east, By: -48 * in, Clamp: true})
 	if got, want := opening(t, p, n2).At, plan.OnFace(north, 96*in); got != want {

@@ -64,6 +64,7 @@ func TestWhatIsNoPlan(t *testing.T) {
 		{"a newer major", `{"format": "studbay", "version": "2.0"}`, "file.newer"},
 		{"a byte order mark", "\xef\xbb\xbf{}", "file.bom"},
 		{"a picture", "\x89PNG\r\n\x1a\n\x00\x00", "file.binary"},
+		{"a control in the first half thousand bytes", strings.Repeat("x", 511) + "\x01", "file.binary"},
 		{"not UTF-8", "{\"format\": \"\xff\"}", "file.utf8"},
 		{"the head ends in the middle", `{"format": "studbay", `, "file.truncated"},
 		{"the version behind the rest", `{"format": "studbay", "levels": [1], "version": "9.0"}`, "file.newer"},

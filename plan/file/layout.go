@@ -195,6 +195,8 @@ func (r *row) close(bracket byte) {
 }
 
 func (l *layout) newline() {
-	const spaces = "\n                                                                "
-	l.out = append(l.out, spaces[:min(1+2*l.indent, len(spaces))]...)
+	l.out = append(l.out, '\n')
+	for range l.indent {
+		l.out = append(l.out, "  "...)
+	}
 }
