@@ -69,6 +69,26 @@ func TestPlaceOfFault(t *testing.T) {
 	}
 }
 
+// What a file leaves out has no place in it: the fault is where its object begins.
+func TestPlaceOfWhatIsLeftOut(t *testing.T) {
+	good := string(oldFile(t, "v1.2.studbay"))
+	for _, tt := range []struct{ without, object string }{
+		{`"ceiling": 2438.4,`, "/levels/0/rooms/0"},
+		{`"edition": "2023",`, "/header"},
+	} {
+		text := strings.Replace(good, tt.without, "", 1)
+		_, err := Decode("shed", []byte(text))
+		var e *Error
+		if !errors.As(err, &e) || e.Place != tt.object {
+			t.Errorf("without %s: %v at %q, want it at %q", tt.without, err, e.Place, tt.object)
+			continue
+		}
+		if line := strings.Split(text, "\n")[e.Line-1]; !strings.HasSuffix(line[:e.Column], "{") {
+			t.Errorf("without %s it is found at %d:%d, behind %q", tt.without, e.Line, e.Column, line[:e.Column-1])
+		}
+	}
+}
+
 // Every cut of a good file is refused, and never as good.
 func TestEveryCutIsRefused(t *testing.T) {
 	good := oldFile(t, "v1.0.studbay")

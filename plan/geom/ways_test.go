@@ -47,4 +47,7 @@ func TestWays(t *testing.T) {
 	if got, ok := room.WaysFrom(at(1, 1)).To(at(15, 5)); ok {
 		t.Errorf("to a point outside: %v, want none", got)
 	}
+	if got, ok := room.WaysFrom(at(15, 5)).To(at(11, 11)); ok {
+		t.Errorf("from a point outside: %v, want none", got)
+	}
 }
