@@ -58,6 +58,8 @@ func TestContains(t *testing.T) {
 		{"well inside", Point{foot, foot}, true, false},
 		{"on a side", Point{foot, 0}, true, true},
 		{"at a corner", Point{12 * foot, 6 * foot}, true, true},
+		{"on the lowest side", Point{foot, 15 * foot}, true, true},
+		{"on the side to the right", Point{20 * foot, 7 * foot}, true, true},
 		{"in the notch", Point{13 * foot, 5 * foot}, false, false},
 		{"level with an inner corner, inside", Point{foot, 6 * foot}, true, false},
 		{"level with an inner corner, outside", Point{-foot, 6 * foot}, false, false},

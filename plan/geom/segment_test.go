@@ -55,6 +55,9 @@ func TestAtAndProject(t *testing.T) {
 		{"on a slope", slope, Point{60, 80}, 100, 0},
 		{"right of a slope", slope, Point{60 - 80, 80 + 60}, 100, 100},
 		{"no length", Segment{Point{1, 1}, Point{1, 1}}, Point{4, 5}, 0, 5},
+		{"a nanometre long", Segment{Point{3, 3}, Point{4, 3}}, Point{4, 3}, 1, 0},
+		{"two across and one down, 5/√5 and 10/√5", Segment{Point{0, 0}, Point{2, 1}}, Point{0, 5}, 2, 4},
+		{"one across and two down", Segment{Point{0, 0}, Point{1, 2}}, Point{5, 0}, 2, -4},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			along, off := tt.s.Project(tt.p)
