@@ -1,6 +1,7 @@
 package edit_test
 
 import (
+	"fmt"
 	"slices"
 	"studbay/plan"
 	"studbay/plan/arrange"
@@ -196,4 +197,25 @@ func TestWishesTakePlaces(t *testing.T) {
 		t.Error("what has no date was taken for later")
 	}
 	refused(t, undated, edit.TakeWishes{Wishes: []*plan.Wish{said("qbbbbbbbb", "Bob", "", n1)}}, plan.ErrTaken)
+}
+
+// As many things may stand on one another as a plan takes: what stands on the last of them
+// still moves along its top, and as much out of it.
+func TestWhatStandsOnManyMoves(t *testing.T) {
+	p, on := shed(t), plan.ID(bench)
+	for i := range plan.MaxStack {
+		if i > 0 {
+			next := plan.ID(fmt.Sprintf("fstack%c22", 'a'+i))
+			p = after(t, p, edit.AddFixture{Fixture: plan.Fixture{ID: next, Kind: plan.FixtureDesk, At: plan.Anchor{Host: on, Part: plan.PartTop, Along: 3 * ft, Out: ft}, Width: 6 * ft, Depth: 2 * ft, Height: in}})
+			on = next
+		}
+		at0 := plan.Anchor{Host: on, Part: plan.PartTop, Along: ft, Out: ft}
+		o := plan.Opening{ID: "ostack222", Kind: "floor", At: at0, Gangs: 1, Status: plan.StatusNew}
+		q := after(t, p, edit.AddOpening{Opening: o})
+		// The bench stands at the west wall, which runs up the sheet.
+		q = after(t, q, arrange.Move{Things: []plan.ID{o.ID}, By: at(2*in, -3*in)})
+		if got := anchorIn(t, q, o.ID); got.Along != ft+3*in || got.Out != ft+2*in {
+			t.Errorf("on %d things it comes to %v along and %v out, want 15 and 14 in", i+1, got.Along, got.Out)
+		}
+	}
 }
