@@ -205,6 +205,17 @@ func TestARoomHasSoManySides(t *testing.T) {
 	}
 }
 
+// A ceiling is above its floor: on it there is none.
+func TestACeilingIsAboveItsFloor(t *testing.T) {
+	for ceiling, want := range map[unit.Length]bool{-1: false, 0: false, 1: true, Reach: true, Reach + 1: false} {
+		r := newSpoilable().room
+		r.Ceiling = ceiling
+		if err := r.Check(); (err == nil) != want {
+			t.Errorf("at %v: %v", ceiling, err)
+		}
+	}
+}
+
 // A refusal says the limit, and which of several it is about, counted from 1.
 func TestRefusalsSayTheLimit(t *testing.T) {
 	for _, tt := range []struct {

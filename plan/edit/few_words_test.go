@@ -219,3 +219,17 @@ func TestWhatStandsOnManyMoves(t *testing.T) {
 		}
 	}
 }
+
+// A panel that circuits name stays one, whatever else of it changes.
+func TestANamedPanelStaysOne(t *testing.T) {
+	p := shed(t)
+	f, _ := p.Fixture(panel)
+	wide := *f
+	wide.Width = 20 * in
+	if now, _ := after(t, p, edit.ChangeFixture{Fixture: wide}).Fixture(panel); now.Width != 20*in {
+		t.Errorf("it is %v wide", now.Width)
+	}
+	desk := *f
+	desk.Kind = plan.FixtureDesk
+	refused(t, p, edit.ChangeFixture{Fixture: desk}, plan.ErrInUse)
+}
