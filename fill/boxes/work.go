@@ -1,6 +1,8 @@
 package boxes
 
 import (
+	"slices"
+
 	"studbay/fill/box"
 	"studbay/fill/code"
 	"studbay/fill/part"
@@ -41,6 +43,16 @@ func WorkOf(v index.OpeningView, b part.Resolved, fig *code.Figures) (w Work) {
 		w.Spaces = append(w.Spaces, r)
 	}
 	return w
+}
+
+// Sums returns the work without its lines and what they count: of thousands of boxes these
+// take much memory.
+func (w Work) Sums() Work {
+	sums := Work{Source: w.Source, Err: w.Err, Spaces: slices.Clone(w.Spaces)}
+	for i := range sums.Spaces {
+		sums.Spaces[i].Lines, sums.Spaces[i].VolumeLines, sums.Spaces[i].Notes = nil, nil, nil
+	}
+	return sums
 }
 
 // Fits reports whether the box was worked out and what is in each of its spaces fits.

@@ -31,7 +31,7 @@ func made(t trial) Candidate {
 	a := plan.Assembly{Code: t.code}
 	c := Candidate{Assembly: a, Spare: unit.Volume(t.spare) * unit.CubicInch, Need: unit.Volume(t.need) * unit.CubicInch, HasSpare: t.need > 0, Behind: t.behind, Reasons: t.reasons}
 	c.Resolved, _, _ = part.Resolve(a)
-	c.Taken.Lines = []takeoff.Line{{Part: price.Part{Group: price.Boxes}, Cost: unit.Money{Cents: t.cost, Currency: "USD"}}, {Part: price.Part{Group: price.Devices}, Cost: unit.Money{Cents: 9000, Currency: "USD"}}}
+	c.Taken.Lines = []takeoff.Line{{Part: &price.Part{Group: price.Boxes}, Cost: unit.Money{Cents: t.cost, Currency: "USD"}}, {Part: &price.Part{Group: price.Devices}, Cost: unit.Money{Cents: 9000, Currency: "USD"}}}
 	return c
 }
 

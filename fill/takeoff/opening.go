@@ -19,7 +19,7 @@ import (
 
 // Line is a part that an opening takes.
 type Line struct {
-	Part     price.Part
+	Part     *price.Part // shared by the lines of a taker
 	Quantity price.Quantity
 	Price    price.Price // the zero value where the book has none
 	Cost     unit.Money
@@ -55,13 +55,14 @@ type Taker struct {
 	ix     *index.Index
 	fig    *code.Figures
 	book   *price.Book
+	parts  map[string]*price.Part
 	framed map[plan.ID]frame.Framed
 	edges  map[plan.ID]int // studs bored too near to their edges, by the opening a cable runs from
 }
 
 // NewTaker returns one of a plan.
 func NewTaker(ix *index.Index, fig *code.Figures, book *price.Book) *Taker {
-	t := &Taker{ix: ix, fig: fig, book: book, framed: map[plan.ID]frame.Framed{}, edges: map[plan.ID]int{}}
+	t := &Taker{ix: ix, fig: fig, book: book, parts: map[string]*price.Part{}, framed: map[plan.ID]frame.Framed{}, edges: map[plan.ID]int{}}
 	for _, l := range ix.Plan().Levels {
 		for r := range l.Rooms.All() {
 			v, _ := ix.RoomView(r.ID)
@@ -223,13 +224,21 @@ func (t *Taker) add(taken *Opening, p price.Part, q price.Quantity) {
 	i := slices.IndexFunc(taken.Lines, func(l Line) bool { return l.Part.ID == p.ID })
 	if i < 0 {
 		i = len(taken.Lines)
-		taken.Lines = append(taken.Lines, Line{Part: p})
+		taken.Lines = append(taken.Lines, Line{Part: t.shared(p)})
 	}
 	l := &taken.Lines[i]
 	l.Quantity += q
 	if cost, ok := t.book.Of(p.ID); ok {
 		l.Price, l.Cost = cost, cost.Cost(l.Quantity)
 	}
+}
+
+// shared returns a part, of which a plan has thousands of lines.
+func (t *Taker) shared(p price.Part) *price.Part {
+	if t.parts[p.ID] == nil {
+		t.parts[p.ID] = &p
+	}
+	return t.parts[p.ID]
 }
 
 // SameParts reports whether two assemblies are built of the same things, whatever is marked

@@ -30,11 +30,11 @@ func TestPartsInTheOrderOfTheBook(t *testing.T) {
 		}
 	}
 	lines := []Line{
-		{Part: price.OfDevice("some other thing")}, {Part: price.OfDevice("a thing unheard of")},
-		{Part: price.OfCable(8, 4, true)}, {Part: price.OfCable(6, 4, true)},
+		{Part: new(price.OfDevice("some other thing"))}, {Part: new(price.OfDevice("a thing unheard of"))},
+		{Part: new(price.OfCable(8, 4, true))}, {Part: new(price.OfCable(6, 4, true))},
 	}
 	for _, p := range price.All() {
-		lines = append(lines, Line{Part: p})
+		lines = append(lines, Line{Part: &p})
 	}
 	r := rand.New(rand.NewPCG(1, 1))
 	r.Shuffle(len(lines), func(i, j int) { lines[i], lines[j] = lines[j], lines[i] })
@@ -53,12 +53,12 @@ func TestSumsOfParts(t *testing.T) {
 	usd := func(cents int64) unit.Money { return unit.Money{Cents: cents, Currency: "USD"} }
 	one := price.Price{Pack: usd(250), Per: 1}
 	line := func(id string, n int, cents int64) Line {
-		return Line{Part: price.OfDevice(id), Quantity: price.Of(n), Price: one, Cost: usd(cents)}
+		return Line{Part: new(price.OfDevice(id)), Quantity: price.Of(n), Price: one, Cost: usd(cents)}
 	}
 	of := func(tag string, minutes int, blocks int, cut Cut, lines ...Line) Opening {
 		return Opening{View: index.OpeningView{Opening: &plan.Opening{Tag: tag}}, Lines: lines, Minutes: minutes, Blocks: make([]unit.Length, blocks), Cut: cut}
 	}
-	free := Line{Part: price.OfDevice("c"), Quantity: price.One}
+	free := Line{Part: new(price.OfDevice("c")), Quantity: price.One}
 	all := []Opening{of("A", 9, 1, CutBox, line("a", 1, 100), line("b", 2, 300)), of("B", 6, 2, CutBox, free, line("a", 3, 250)), of("C", 1, 0, NoCut)}
 	sums := Parts(all)
 	if len(sums) != 3 || sums[0].Quantity != price.Of(4) || sums[0].Cost != usd(350) || !slices.Equal(sums[0].Openings, []string{"A", "B"}) ||
@@ -83,7 +83,7 @@ func TestSumsOfParts(t *testing.T) {
 		t.Error("a pack of any size has a price, none has none")
 	}
 	// Three blocks of 50 in take a board of 96 each, though their sum is less than two.
-	wood := Line{Part: price.Must(lumber), Quantity: price.Of(150), Price: price.Price{Pack: usd(400), Per: price.Of(96)}}
+	wood := Line{Part: new(price.Must(lumber)), Quantity: price.Of(150), Price: price.Price{Pack: usd(400), Per: price.Of(96)}}
 	blocks := []unit.Length{50 * unit.Inch, 50 * unit.Inch, 50 * unit.Inch}
 	w = &Takeoff{Book: price.Trial(), Openings: []Opening{{View: index.OpeningView{Opening: &plan.Opening{Tag: "A"}}, Lines: []Line{wood}, Blocks: blocks}}}
 	if got := w.Shopping(); len(got) != 1 || got[0].Packs != 3 || got[0].Pay != usd(1200) {

@@ -31,7 +31,7 @@ const lumber = "block-2x4"
 // takes.
 func (w *Takeoff) Shopping() (all []Buy) {
 	for _, s := range Parts(w.Openings) {
-		b := Buy{Sum: s, Spare: spare(s.Part, s.Quantity)}
+		b := Buy{Sum: s, Spare: spare(*s.Part, s.Quantity)}
 		if s.HasPrice() {
 			if b.Packs = s.Price.Packs(s.Quantity + b.Spare); s.Part.ID == lumber {
 				b.Packs = int64(len(w.CutList().Boards))

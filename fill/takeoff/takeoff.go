@@ -22,7 +22,9 @@ type Takeoff struct {
 func (t *Taker) Whole(p plan.Plan) *Takeoff {
 	whole := &Takeoff{Plan: p, Book: t.book}
 	for _, o := range p.Openings() {
-		whole.Openings = append(whole.Openings, t.Of(o))
+		one := t.Of(o)
+		one.Fill = one.Fill.Sums()
+		whole.Openings = append(whole.Openings, one)
 	}
 	for _, o := range whole.Openings {
 		if m, ok := t.Moved(o); ok {

@@ -137,7 +137,7 @@ func flowOf(ix *index.Index, circuit plan.ID) *flow {
 	if c, ok := p.Circuits.Get(circuit); ok {
 		two = c.Poles > 1
 	}
-	works := worksOf(p)
+	works := worksOf(ix)
 	into := map[plan.ID]carry{}
 	var queue []plan.ID
 	begin := func(id plan.ID) {

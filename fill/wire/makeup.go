@@ -149,7 +149,7 @@ func (m *MakeUp) join() {
 func devicesIn(ix *index.Index, m MakeUp) (all []MadeDevice, ok bool) {
 	o := m.Opening
 	if isSwitchBox(o) {
-		gangs := inGangs(o, InOrder(ix, o, worksOf(ix.Plan())[o.ID]))
+		gangs := inGangs(o, InOrder(ix, o, worksOf(ix)[o.ID]))
 		for n, g := range gangs {
 			d := MadeDevice{Kind: g.Beside, Control: g.Control, Terminals: []Conductor{{Role: Ground}}}
 			if len(gangs) > 1 {

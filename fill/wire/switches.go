@@ -41,7 +41,7 @@ type Gang struct {
 // what lights the room that the box is in nearest the door (common practice), then what
 // lights others, by the letters of the controls.
 func SwitchBoxes(ix *index.Index, level *plan.Level) (all []SwitchBox) {
-	works := worksOf(ix.Plan())
+	works := worksOf(ix)
 	for r := range level.Rooms.All() {
 		view, ok := ix.RoomView(r.ID)
 		if !ok {
@@ -71,7 +71,7 @@ func BoxOf(ix *index.Index, opening plan.ID) (SwitchBox, bool) {
 		return SwitchBox{}, false
 	}
 	view, _ := ix.RoomView(ref.Room.ID)
-	return boxOf(ix, view.Room, &view.Sides[ref.At], o, worksOf(ix.Plan())[opening]), true
+	return boxOf(ix, view.Room, &view.Sides[ref.At], o, worksOf(ix)[opening]), true
 }
 
 func boxOf(ix *index.Index, r *plan.Room, side *index.SideView, o *plan.Opening, works []*plan.Control) SwitchBox {
@@ -97,7 +97,7 @@ func isSwitchBox(o *plan.Opening) bool {
 
 // Works lists the controls that each opening of a plan works, in the order of its gangs.
 func Works(ix *index.Index) map[plan.ID][]*plan.Control {
-	all := worksOf(ix.Plan())
+	all := worksOf(ix)
 	for id, controls := range all {
 		if o, _ := ix.Plan().Opening(id); o != nil {
 			all[id] = InOrder(ix, o, controls)
@@ -106,15 +106,20 @@ func Works(ix *index.Index) map[plan.ID][]*plan.Control {
 	return all
 }
 
-// worksOf lists them by ID.
-func worksOf(p plan.Plan) map[plan.ID][]*plan.Control {
-	works := map[plan.ID][]*plan.Control{}
-	for c := range p.Controls.All() {
-		for _, id := range c.Switches {
-			works[id] = append(works[id], c)
+// worked is what an index knows the controls of all switches by.
+type worked struct{}
+
+// worksOf lists the controls by the ID of their switches.
+func worksOf(ix *index.Index) map[plan.ID][]*plan.Control {
+	return index.Derived(ix, worked{}, func() map[plan.ID][]*plan.Control {
+		works := map[plan.ID][]*plan.Control{}
+		for c := range ix.Plan().Controls.All() {
+			for _, id := range c.Switches {
+				works[id] = append(works[id], c)
+			}
 		}
-	}
-	return works
+		return works
+	})
 }
 
 // InOrder returns what an opening works in the order of its gangs.

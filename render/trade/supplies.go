@@ -63,7 +63,7 @@ var shoppingColumns = []layout.Column{
 func (b *Book) shoppingRows(all []takeoff.Buy) (rows []layout.Row) {
 	for _, buy := range all {
 		row := layout.Row{Group: b.Voice.Say(buy.Part.Group.Text()), Cells: []string{
-			"[  ]", b.Voice.Say(buy.Part.Name), b.amount(buy.Part, buy.Quantity), b.amount(buy.Part, buy.Spare), "", "", b.Say("takeoff.no-price", "no price"),
+			"[  ]", b.Voice.Say(buy.Part.Name), b.amount(*buy.Part, buy.Quantity), b.amount(*buy.Part, buy.Spare), "", "", b.Say("takeoff.no-price", "no price"),
 		}}
 		if buy.HasPrice() {
 			row.Cells[4], row.Cells[5], row.Cells[6] = strconv.FormatInt(buy.Packs, 10), b.packs(buy), buy.Pay.String()
