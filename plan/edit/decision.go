@@ -1,8 +1,6 @@
 package edit
 
 import (
-	"slices"
-
 	"studbay/plan"
 	"studbay/plan/words"
 )
@@ -26,19 +24,18 @@ func (e SettleDecision) Apply(p plan.Plan) (plan.Plan, error) {
 		return plan.Plan{}, plan.Gone(plan.KindDecision)
 	}
 	edits := []Edit{Remove{Things: []plan.ID{e.ID}}}
-	var done []plan.ID
 	for _, id := range x.About {
-		noted := e.noted(p, id, &done)
-		if noted != nil {
+		if noted := e.noted(p, id); noted != nil {
 			edits = append(edits, noted)
 		}
 	}
 	return Steps{Edits: edits}.Apply(p)
 }
 
-// noted is the edit that writes what was decided into the note of a thing, or nil where it
-// has none; done is the rooms written into already.
-func (e SettleDecision) noted(p plan.Plan, id plan.ID, done *[]plan.ID) Edit {
+// noted is the edit that writes what was decided into the note of a thing as it stands in a
+// plan, or nil where it has none. A room is written into once, however many of its sides are
+// told: each time the same.
+func (e SettleDecision) noted(p plan.Plan, id plan.ID) Edit {
 	with := func(note string) string {
 		if note == "" {
 			return e.Said
@@ -64,10 +61,9 @@ func (e SettleDecision) noted(p plan.Plan, id plan.ID, done *[]plan.ID) Edit {
 	if ref, _ := p.Side(id); ref != nil {
 		room = ref.Room
 	}
-	if room == nil || slices.Contains(*done, room.ID) {
+	if room == nil {
 		return nil
 	}
-	*done = append(*done, room.ID)
 	n := *room
 	n.Note = with(n.Note)
 	return ChangeRoom{n}

@@ -233,3 +233,17 @@ func TestANamedPanelStaysOne(t *testing.T) {
 	desk.Kind = plan.FixtureDesk
 	refused(t, p, edit.ChangeFixture{Fixture: desk}, plan.ErrInUse)
 }
+
+// A door that is moved to where it is leaves the plan as it was; what takes the place of an
+// opening is refused where it can stand nowhere.
+func TestWhatMovesNowhere(t *testing.T) {
+	p := shed(t)
+	d, _ := p.Break(door)
+	if still := after(t, p, edit.MoveBreak{ID: door, To: d.At}); !same(still, p) || still.Levels[0] != p.Levels[0] {
+		t.Error("the plan is another")
+	}
+	old := after(t, p, edit.SetStatus{ID: n2, Status: plan.StatusExisting})
+	by := opening(t, old, n2)
+	by.ID, by.At.Host = "oaaaaaaaa", "szzzzzzzz"
+	refused(t, old, edit.Succeed{Old: n2, By: by, Status: plan.StatusMoved}, plan.ErrGone)
+}

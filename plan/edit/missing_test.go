@@ -45,7 +45,7 @@ func TestEveryEditSaysWhatIsNotThere(t *testing.T) {
 		},
 		"the side": {
 			edit.ChangeSide{Side: side}, edit.MoveCorner{Side: noSide}, edit.MoveSide{Side: noSide}, edit.SetSideLength{Side: noSide}, edit.SplitSide{Side: noSide, NewID: "saaaaaaaa"},
-			edit.RemoveCorner{Side: noSide}, edit.SetStuds{Side: noSide}, edit.AddProbe{Side: noSide}, edit.Remove{Things: things(noSide)}, arrange.Move{Things: things(noSide)},
+			edit.RemoveCorner{Side: noSide}, edit.SetStuds{Side: noSide}, edit.SetTape{Side: noSide}, edit.AddProbe{Side: noSide}, edit.Remove{Things: things(noSide)}, arrange.Move{Things: things(noSide)},
 		},
 		"the level": {
 			edit.ChangeLevel{ID: noLevel}, edit.Add{Thing: &plan.Room{ID: "raaaaaaaa"}, Level: noLevel}, edit.Remove{Things: things(noLevel)},

@@ -102,7 +102,12 @@ func TestTwoChosenAreBoundAboutTheLineBetween(t *testing.T) {
 	}
 	beside := after(t, loose, edit.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 100*unit.Inch)})
 	away := after(t, loose, edit.MoveOpening{ID: "obbbbbbbb", To: plan.OnFace("sbbbbbbbb", unit.Foot)})
-	for name, p := range map[string]plan.Plan{"both to the right of every line": beside, "on two walls": away, "bound already": twoLights(t)} {
+	// The mirror's middle is at 78, the wall's at 72: one of the two stands at the former, and
+	// the latter is not between them.
+	from := after(t, loose, edit.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 78*unit.Inch)})
+	to := after(t, loose, edit.MoveOpening{ID: "oaaaaaaaa", To: plan.OnFace("saaaaaaaa", 74*unit.Inch)}, edit.MoveOpening{ID: "obbbbbbbb", To: plan.OnFace("saaaaaaaa", 78*unit.Inch)})
+	other := after(t, beside, edit.MoveFixture{ID: "faaaaaaaa", To: plan.OnFace("scccccccc", 87*unit.Inch)})
+	for name, p := range map[string]plan.Plan{"one at the line": from, "the other at the line": to, "the line of a mirror on another wall": other, "both to the right of every line": beside, "on two walls": away, "bound already": twoLights(t)} {
 		if up, ok := edit.PairBetween(p, "oaaaaaaaa", "obbbbbbbb", "pbbbbbbbb"); ok {
 			t.Errorf("%s: %+v", name, up)
 		}
