@@ -247,3 +247,22 @@ func TestWhatMovesNowhere(t *testing.T) {
 	by.ID, by.At.Host = "oaaaaaaaa", "szzzzzzzz"
 	refused(t, old, edit.Succeed{Old: n2, By: by, Status: plan.StatusMoved}, plan.ErrGone)
 }
+
+// A door that is turned on to a shorter wall stands at its end: 3 ft of it before the end of
+// a wall of 10 ft.
+func TestATurnedDoorStaysOnItsWall(t *testing.T) {
+	p := after(t, shed(t), edit.Remove{Things: []plan.ID{bench, panel}, Cascade: true}, edit.MoveBreak{ID: door, To: plan.OnFace(south, 9*ft)})
+	if got := anchorIn(t, after(t, p, arrange.Turn{Things: []plan.ID{door}}), door); got != plan.OnFace(west, 7*ft) {
+		t.Errorf("it stands at %+v, want 7 ft along the west wall", got)
+	}
+}
+
+// What hangs in the ceiling of a room and what stands on its floor are not spread together.
+func TestACeilingAndAFloorAreTwo(t *testing.T) {
+	outlet := opening(t, shed(t), lamp)
+	outlet.ID, outlet.Kind, outlet.Tag, outlet.At = "oaaaaaaaa", "floor", "", plan.OnFloor(shedRoom, at(2*ft, 2*ft))
+	third := opening(t, shed(t), lamp)
+	third.ID, third.Tag, third.At.At = "obbbbbbbb", "", at(9*ft, 9*ft)
+	p := after(t, shed(t), edit.AddOpening{Opening: outlet}, edit.AddOpening{Opening: third})
+	refused(t, p, arrange.Spread{Things: []plan.ID{lamp, "obbbbbbbb", "oaaaaaaaa"}}, plan.ErrNoRoom)
+}
