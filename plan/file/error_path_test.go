@@ -20,6 +20,8 @@ func TestWhatIsSaidOfFaults(t *testing.T) {
 		id, within string
 	}{
 		{"a number that begins with 0", `"levels": [{"elevation": →012}]}`, "file.zero", "/levels/0"},
+		{"two zeros", `"levels": [{"elevation": →00}]}`, "file.zero", "/levels/0"},
+		{"a number that ends in 0, then a sign", `"levels": [{"elevation": 0→-1}]}`, "file.syntax", "/levels/0"},
 		{"0 alone is a number", `"levels": [{"elevation": 0→]}`, "file.syntax", "/levels"},
 		{"so is 10", `"levels": [{"elevation": 10→]}`, "file.syntax", "/levels"},
 		{"a comma before the end of an object", `"header": {"title": "x",→}}`, "file.syntax", "/header"},
@@ -32,6 +34,7 @@ func TestWhatIsSaidOfFaults(t *testing.T) {
 		{"no such escape", `"header": {"title": "a→\qb"}}`, "file.escape", "/header/title"},
 		{"half a character", `"header": {"title": "a→\ud800b"}}`, "file.surrogate", "/header/title"},
 		{"an escape of too few digits", `"header": {"title": "a→\u12"}}`, "file.escape", "/header/title"},
+		{"an escape that the file ends in", `"header": {"title": "a\u12→`, "file.truncated", "/header"},
 		{"an escape that is no number", `"header": {"title": "a→\u12xy"}}`, "file.escape", "/header/title"},
 		{"something behind the end", `"levels": []} →{}`, "file.trailing", ""},
 	} {
@@ -119,6 +122,15 @@ func TestRecoveryWithoutAFolder(t *testing.T) {
 	folder := t.TempDir()
 	inTheWay := filepath.Join(folder, "state")
 	write(t, inTheWay, "a file")
+	fresh := filepath.Join(folder, "fresh", "state")
+	if _, err := OpenRecovery(fresh); err != nil {
+		t.Fatal(err)
+	}
+	for _, made := range []string{filepath.Dir(fresh), fresh} {
+		if info, err := os.Stat(made); err != nil || runtime.GOOS != "windows" && info.Mode().Perm() != 0o700 {
+			t.Errorf("%s: %v, %v, want it closed to others", made, info, err)
+		}
+	}
 	var e *Error
 	if _, err := OpenRecovery(inTheWay); !errors.As(err, &e) || e.File != inTheWay {
 		t.Errorf("a file in place of the folder: %v", err)
