@@ -142,18 +142,18 @@ func shown(t schedule.Table, id string, c schedule.Cell) string {
 	switch c.Kind {
 	case schedule.Length:
 		if id == "centre" {
-			return t.Voice.Say(words.New("site.height", "{0}", words.Height(c.Length)))
+			return t.Voice.Say(words.New("site.height", "{0}", words.Height(c.Length())))
 		}
-		return t.Voice.Say(words.New("site.distance", "{0}", c.Length))
+		return t.Voice.Say(words.New("site.distance", "{0}", c.Length()))
 	case schedule.Volume:
 		if c.FromMemory {
-			return t.Voice.Say(words.New("schedule.volume-from-memory", "{0} from memory", schedule.TwoPlaces(c.Volume)))
+			return t.Voice.Say(words.New("schedule.volume-from-memory", "{0} from memory", schedule.TwoPlaces(c.Volume())))
 		}
-		return schedule.TwoPlaces(c.Volume)
+		return schedule.TwoPlaces(c.Volume())
 	case schedule.Text, schedule.Figure:
 		return c.Text
 	case schedule.Number:
-		return strconv.Itoa(c.Number)
+		return strconv.Itoa(c.Number())
 	}
 	return ""
 }

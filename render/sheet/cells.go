@@ -61,7 +61,7 @@ func heightLines(id string) func(*grid, table.Row) []string {
 		if c.Kind == table.Empty {
 			return nil
 		}
-		return []string{b.Say("site.height", "{0}", words.Height(c.Length))}
+		return []string{b.Say("site.height", "{0}", words.Height(c.Length()))}
 	}
 }
 
@@ -74,7 +74,7 @@ func centreLines(g *grid, r table.Row) []string {
 	if c.Kind == table.Empty {
 		return oneLine(b.schedule.Cell(r, "face").Text)
 	}
-	return []string{b.Say("site.height", "{0}", words.Height(c.Length))}
+	return []string{b.Say("site.height", "{0}", words.Height(c.Length()))}
 }
 
 // froms are the distances of a row, again as the installer measures them.

@@ -173,7 +173,7 @@ func volumeLines(id string) func(*grid, table.Row) []string {
 		if c.Kind == table.Empty {
 			return []string{"–"}
 		}
-		return []string{twoPlaces(c.Volume) + seen(c)}
+		return []string{twoPlaces(c.Volume()) + seen(c)}
 	}
 }
 
@@ -183,6 +183,6 @@ func numberLines(id string) func(*grid, table.Row) []string {
 		if c.Kind == table.Empty {
 			return nil
 		}
-		return []string{strconv.Itoa(c.Number)}
+		return []string{strconv.Itoa(c.Number())}
 	}
 }

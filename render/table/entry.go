@@ -162,7 +162,7 @@ func (e *entry) onTape(c Cell) Cell {
 	if c.Kind != Length {
 		return Cell{}
 	}
-	return e.say(words.New("schedule.tape", "{0}", c.Length))
+	return e.say(words.New("schedule.tape", "{0}", c.Length()))
 }
 
 // controls says what a switch serves, and what a load is served by.

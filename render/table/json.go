@@ -40,11 +40,11 @@ func (c Cell) json(s unit.System) string {
 	case Text:
 		return quoted(c.Text)
 	case Length:
-		return Decimal(c.Length, s)
+		return Decimal(c.Length(), s)
 	case Volume:
-		return c.Volume.String()
+		return c.Volume().String()
 	case Number:
-		return strconv.Itoa(c.Number)
+		return strconv.Itoa(c.Number())
 	case Figure:
 		return c.Text
 	}

@@ -27,7 +27,7 @@ func TestWhatIsPatchedIsListed(t *testing.T) {
 			t.Errorf("%s: %q, want %q", column, said, want)
 		}
 	}
-	if at, wide := got.Cell(got.Rows[0], "begins").Length, got.Cell(got.Rows[0], "wide").Length; at != ruletest.In(24) || wide != ruletest.In(48) {
+	if at, wide := got.Cell(got.Rows[0], "begins").Length(), got.Cell(got.Rows[0], "wide").Length(); at != ruletest.In(24) || wide != ruletest.In(48) {
 		t.Errorf("from %v, %v wide", at, wide)
 	}
 }

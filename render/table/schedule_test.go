@@ -124,7 +124,7 @@ func TestCircuitsOfSeveralSpaces(t *testing.T) {
 func TestASheetSortsBack(t *testing.T) {
 	got, _ := schedule(t, kitchen(t), words.Voice{})
 	for i, row := range got.Rows {
-		if n := got.Cell(row, "sort").Number; n != i+1 {
+		if n := got.Cell(row, "sort").Number(); n != i+1 {
 			t.Errorf("row %d is numbered %d", i+1, n)
 		}
 	}

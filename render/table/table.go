@@ -28,16 +28,24 @@ const (
 	Figure // a plain decimal, such as money or feet
 )
 
-// Cell is one value. Which field counts depends on Kind.
+// Cell is one value. What it holds depends on Kind. A schedule of many openings has hundreds
+// of thousands of them: it is kept small.
 type Cell struct {
 	Kind Kind
 	// FromMemory says of a volume that it rests on a mark that nobody has seen.
 	FromMemory bool
 	Text       string
-	Length     unit.Length
-	Volume     unit.Volume
-	Number     int
+	amount     int64 // of a length, a volume or a number
 }
+
+// Length returns what a cell of a length holds.
+func (c Cell) Length() unit.Length { return unit.Length(c.amount) }
+
+// Volume returns what a cell of a volume holds.
+func (c Cell) Volume() unit.Volume { return unit.Volume(c.amount) }
+
+// Number returns what a cell of a whole number holds.
+func (c Cell) Number() int { return int(c.amount) }
 
 // TextOf returns a cell of text, an empty one where there is none.
 func TextOf(text string) Cell {
@@ -48,16 +56,16 @@ func TextOf(text string) Cell {
 }
 
 // LengthOf returns a cell of a length.
-func LengthOf(l unit.Length) Cell { return Cell{Kind: Length, Length: l} }
+func LengthOf(l unit.Length) Cell { return Cell{Kind: Length, amount: int64(l)} }
 
 // VolumeOf returns a cell of a volume.
-func VolumeOf(v unit.Volume) Cell { return Cell{Kind: Volume, Volume: v} }
+func VolumeOf(v unit.Volume) Cell { return Cell{Kind: Volume, amount: int64(v)} }
 
 // FigureOf returns a cell of a plain decimal, such as 4.50, kept as it is written.
 func FigureOf(decimal string) Cell { return Cell{Kind: Figure, Text: decimal} }
 
 // NumberOf returns a cell of a whole number.
-func NumberOf(n int) Cell { return Cell{Kind: Number, Number: n} }
+func NumberOf(n int) Cell { return Cell{Kind: Number, amount: int64(n)} }
 
 // Column is one column. All its cells are of Kind or empty.
 type Column struct {

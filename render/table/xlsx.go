@@ -174,7 +174,7 @@ func (t Table) value(c Cell) (any, error) {
 	case Text:
 		return visible(c.Text), nil
 	case Number:
-		return c.Number, nil
+		return c.Number(), nil
 	}
 	return strconv.ParseFloat(c.plain(t.Voice.System), 64)
 }

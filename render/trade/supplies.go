@@ -151,9 +151,9 @@ func ListRows(l layout.Languages, t table.Table) (rows []layout.Row) {
 		for _, c := range r.Cells {
 			switch c.Kind {
 			case table.Length:
-				cells = append(cells, l.Say("supplies.length", "{0}", c.Length))
+				cells = append(cells, l.Say("supplies.length", "{0}", c.Length()))
 			case table.Number:
-				cells = append(cells, strconv.Itoa(c.Number))
+				cells = append(cells, strconv.Itoa(c.Number()))
 			default:
 				cells = append(cells, c.Text)
 			}
