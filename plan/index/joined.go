@@ -54,7 +54,7 @@ func (u *updating) joinedAt(id plan.ID) (Joined, bool) {
 		return Joined{}, false
 	}
 	j := Joined{ID: id, Level: l.ID, Was: o.Was, Tag: o.Tag, Kind: o.Kind, Status: o.Status}
-	if place, ok := u.Place(o.At); ok && place.Room != nil {
+	if place, ok := u.Place(o.At); ok {
 		j.Room = place.Room.ID
 	}
 	return j, true

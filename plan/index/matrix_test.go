@@ -55,7 +55,7 @@ func variants(t *testing.T) (all []plan.Plan) {
 		edit.Remove{Things: []plan.ID{cables[0].ID}}, edit.Change{Thing: &recable},
 		edit.Change{Thing: &recircuit}, edit.SetCircuit{ID: duplexes[1].ID}, edit.SetCircuit{ID: lights[0].ID, Circuit: circuit.ID},
 		edit.ChangeKind{ID: duplexes[2].ID, Kind: "gfci", Gangs: 1}, edit.ChangeKind{ID: switches[0].ID, Kind: "dimmer", Gangs: 1},
-		edit.ChangeOpening{Opening: noted}, edit.ChangeRoom{Room: renamed}, edit.ChangeFixture{Fixture: wider},
+		edit.ChangeOpening{Opening: noted}, edit.ChangeRoom{Room: renamed}, edit.RenameRoom{ID: rooms[1].ID, Title: "Basement"}, edit.ChangeFixture{Fixture: wider},
 		edit.ChangeLevel{ID: level.ID, Title: "Basement", Elevation: level.Elevation},
 		edit.MoveRoom{ID: rooms[0].ID, By: geom.Point{X: -200 * unit.Foot}},
 		edit.Remove{Things: []plan.ID{breaks[0].ID}}, edit.Remove{Things: []plan.ID{fixtures[0].ID}, Cascade: true},
@@ -106,7 +106,7 @@ func TestFromEachPlanToEachOther(t *testing.T) {
 			}
 			for r := range q.Levels[0].Rooms.All() {
 				v, _ := ix.RoomView(r.ID)
-				if want := r.Use == plan.UseBasement || q.Levels[0].Name == "Basement"; v.InBasement != want {
+				if want := r.Use == plan.UseBasement || r.Name == "Basement" || q.Levels[0].Name == "Basement"; v.InBasement != want {
 					t.Fatalf("from %d to %d: %s is in a basement: %v", i, j, r.ID, v.InBasement)
 				}
 			}

@@ -68,7 +68,7 @@ func (t touching) fixture(f *plan.Fixture) {
 // host marks the room that an anchor is in.
 func (t touching) host(a plan.Anchor) {
 	for _, ix := range []*Index{t.old, t.now} {
-		if place, ok := ix.Place(a); ok && place.Room != nil {
+		if place, ok := ix.Place(a); ok {
 			t.rooms[place.Room.ID] = true
 		}
 	}

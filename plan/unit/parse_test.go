@@ -116,6 +116,9 @@ var parseErrorRows = []struct {
 	{"an exponent", `1e3`, Millimetre, 1, `'e' at character 2`},
 	{"a broken byte", "6\xff", Inch, 1, "at character 2"},
 	{"a zero byte", "6\x00", Inch, 1, "at character 2"},
+	{"the sign behind 9", `1:2`, Inch, 1, `':' at character 2, want a unit`},
+	{"inches after feet over zero", `6' 1/0"`, Inch, 5, `'0' at character 6, want a number above 0`},
+	{"inches after a hyphen over zero", `6-1/0"`, Inch, 4, `'0' at character 5, want a number above 0`},
 	{"two signs", `--6`, Inch, 1, `'-' at character 2, want a digit`},
 	{"far too long", strings.Repeat("1", 10_000), Inch, 100, strings.Repeat("1", 100) + `"...: '1' at character 101, want a shorter text`},
 }

@@ -56,6 +56,8 @@ var volumeErrorRows = []struct {
 	{"a wrong unit", "18 mm", 3, `'m' at character 4, want in³ or cm³`},
 	{"below zero", "-18", 0, `'-' at character 1, want a digit`},
 	{"a comma of two meanings", "1,250 cm3", 1, `',' at character 2`},
+	{"a comma before thousands alone", ",250 in3", 0, `',' at character 1`},
+	{"the sign behind 9", "1:2", 1, `':' at character 2`},
 	{"two numbers", "18 18", 3, `'1' at character 4`},
 	{"no denominator", "20 1/", 5, "ends too early"},
 	{"far too long", strings.Repeat("1", 101), 100, "want a shorter text"},
