@@ -158,6 +158,26 @@ type Layer struct {
 	Lath Lath `json:"lath,omitempty"`
 }
 
+// layerNames are what a plan of its own or a demo calls layers: each voice has its own word
+// for them.
+var layerNames = []words.Text{
+	words.New("layer.gypsum", "gypsum board"), words.New("layer.tile", "tile"), words.New("layer.mosaic", "mosaic tile"),
+	words.New("layer.plaster", "plaster"), words.New("layer.plaster-lath", "plaster on lath"),
+	words.New("layer.plaster-wood", "plaster on wood lath"), words.New("layer.plaster-brick", "plaster on brick"),
+	words.New("layer.boards", "floor boards"),
+}
+
+// Text is what a layer is called: a usual name in the words of whoever reads it, any other
+// as it was written.
+func (l Layer) Text() words.Text {
+	for _, name := range layerNames {
+		if name.English == l.Name {
+			return name
+		}
+	}
+	return words.New("plain", "{0}", l.Name)
+}
+
 // Thickness returns the sum of the layers.
 func Thickness(layers []Layer) (sum unit.Length) {
 	for _, l := range layers {

@@ -281,6 +281,21 @@ func (b *Board) symbolAt(px image.Point) plan.ID {
 	return shown.symbolAt(scene.Point{X: float64(at.X), Y: float64(at.Y)}, reach*b.density()/2)
 }
 
+// DrawnIn lists the openings whose bodies are drawn with their middle in a box of the plan.
+func (b *Board) DrawnIn(box geom.Box) (ids []plan.ID) {
+	shown := b.easel.shown
+	if shown == nil || shown.zoom != b.view.Zoom {
+		return nil
+	}
+	off := shown.frame.Min.Add(b.view.At)
+	shown.bodies(func(id plan.ID, middle scene.Point) {
+		if box.Contains(b.view.Plan(middle.X+float64(off.X), middle.Y+float64(off.Y))) {
+			ids = append(ids, id)
+		}
+	})
+	return ids
+}
+
 func (b *Board) setFocused(is bool) {
 	b.parts.focused = is
 	b.parts.colour(b.pic.Theme)

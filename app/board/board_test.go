@@ -2,6 +2,7 @@ package board
 
 import (
 	"image"
+	"slices"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -76,6 +77,31 @@ func TestSymbolUnderThePointer(t *testing.T) {
 		}
 	}
 	if shown == 0 {
+		t.Error("no symbol was painted")
+	}
+}
+
+func TestWhatIsDrawnInABox(t *testing.T) {
+	s := newStage(t, 60)
+	s.board.ZoomTo(1.0 / 24)
+	found := 0
+	for _, o := range s.board.pic.Index.Plan().Openings() {
+		body, ok := s.board.easel.shown.bodyOf(o.ID)
+		if !ok {
+			continue
+		}
+		found++
+		at := body.Middle()
+		off := s.board.easel.shown.frame.Min.Add(s.board.view.At)
+		middle := s.board.view.Plan(at.X+float64(off.X), at.Y+float64(off.Y))
+		if got := s.board.DrawnIn(geom.BoxOf(middle).Expand(unit.Millimetre)); !slices.Contains(got, o.ID) {
+			t.Errorf("round the body of %s %v is drawn", o.Tag, got)
+		}
+		if got := s.board.DrawnIn(geom.BoxOf(middle.Add(geom.Point{X: 2 * unit.Inch})).Expand(unit.Inch)); slices.Contains(got, o.ID) {
+			t.Errorf("beside the body of %s it is drawn too", o.Tag)
+		}
+	}
+	if found == 0 {
 		t.Error("no symbol was painted")
 	}
 }

@@ -61,6 +61,27 @@ func bodyAt(p *render.Piece, at scene.Point, reach float64) plan.ID {
 	return ""
 }
 
+// bodies gives the middle of each opening's body, or of the mark of the bundle it is in, in
+// the painted frame.
+func (p *painted) bodies(each func(id plan.ID, middle scene.Point)) {
+	for i := range p.pieces {
+		piece := &p.pieces[i]
+		switch {
+		case piece.Layer != render.LayerOpenings:
+		case piece.Symbol != nil:
+			for n, body := range symbol.Draw(piece.Symbol.Place, piece.Symbol.Style, piece.Symbol.Specs...).Bodies {
+				each(piece.Symbol.IDs[n], body.Middle())
+			}
+		case len(piece.Bundle) > 0:
+			for _, id := range piece.Bundle {
+				each(id, piece.Bounds.Middle())
+			}
+		default:
+			each(piece.ID, piece.Bounds.Middle())
+		}
+	}
+}
+
 // bodyOf returns where the body of an opening stands in the painted frame.
 func (p *painted) bodyOf(id plan.ID) (scene.Rect, bool) {
 	if p == nil {

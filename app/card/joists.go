@@ -29,7 +29,7 @@ func joists(s bind.Subject[plan.Room]) bind.Row {
 		bind.Field(s.Context, s.Say("room.joists.spacing", "Joists on center"), length(func(j *plan.Joists) *unit.Length { return &j.Spacing }), bind.Thicknesses(s.Context)),
 		bind.Field(s.Context, s.Say("room.joists.first", "First joist at"), length(func(j *plan.Joists) *unit.Length { return &j.First }), bind.Thicknesses(s.Context)),
 		bind.Field(s.Context, s.Say("room.joists.depth", "Depth of joists"), length(func(j *plan.Joists) *unit.Length { return &j.Depth }), bind.Thicknesses(s.Context)),
-		bind.Field(s.Context, s.Say("room.joists.taped", "Joists taped at"), readings, tapeReadings(s.Context), bind.TwoLines, bind.Hint(s.Say("side.taped.hint", "such as 17, 32-3/4, 49"))),
+		bind.Field(s.Context, s.Say("room.joists.taped", "Joists taped at"), readings, tapeReadings(s.Context), bind.TwoLines, bind.Hint(tapeHint(s.Context))),
 		s.Said(func() string { return joistsText(s) }),
 	)
 }

@@ -35,7 +35,11 @@ func layers[T any](title words.Text, isFinish bool, at func(*T) *[]plan.Layer) b
 func layer(c *bind.Context, all bind.Value[[]plan.Layer], i int, isFinish bool) bind.Row {
 	it := bind.Item(all, i)
 	name := bind.Of(it, func(l *plan.Layer) *string { return &l.Name })
-	orOut := bind.One(name.Now, func(text string) edit.Edit {
+	said := func() string {
+		l := it.Now()
+		return c.Voice.Say(l.Text())
+	}
+	orOut := bind.One(said, func(text string) edit.Edit {
 		if text == "" {
 			return bind.Without(all, i)
 		}
@@ -76,7 +80,7 @@ func layersText(c *bind.Context, layers []plan.Layer) string {
 	}
 	var all []string
 	for _, l := range layers {
-		text := c.Say("layer.text", "{0} {1}", l.Name, words.Height(l.Thickness))
+		text := c.Say("layer.text", "{0} {1}", l.Text(), words.Height(l.Thickness))
 		if l.Combustible {
 			text = c.Say("layer.text-burns", "{0}, it burns", text)
 		}

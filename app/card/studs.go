@@ -37,7 +37,7 @@ func taped(s bind.Subject[plan.Side]) bind.Row {
 		return t
 	}, func(to plan.Tape) edit.Edit { return frame.ByTape(s.Index, s.ID(), to) })
 	return bind.Column(look.Grid/2,
-		bind.Field(s.Context, s.Say("side.taped", "Studs taped at"), tape, asTyped(s.Context, tape.Now), bind.TwoLines, bind.Hint(s.Say("side.taped.hint", "such as 17, 32-3/4, 49"))),
+		bind.Field(s.Context, s.Say("side.taped", "Studs taped at"), tape, asTyped(s.Context, tape.Now), bind.TwoLines, bind.Hint(tapeHint(s.Context))),
 		s.Said(func() string { return studsText(s.Context, face()) }),
 		s.Folded(s.Say("tape.means", "What the readings mean"), look.Grid, false,
 			bind.Choice(s.Context, s.Say("tape.from", "Taped from"), "", bind.Of(tape, func(t *plan.Tape) *bool { return &t.FromRight }), func() []bind.Option[bool] { return ends(s.Context) }),
@@ -149,4 +149,12 @@ func parted(text string, system unit.System) []string {
 		parts[i] = strings.TrimSpace(parts[i])
 	}
 	return slices.DeleteFunc(parts, func(p string) bool { return p == "" })
+}
+
+// tapeHint is how readings of a tape are written, by the marks of the tape at hand.
+func tapeHint(c *bind.Context) string {
+	if c.Voice.System == unit.Metric {
+		return c.Say("side.taped.hint-metric", "such as 430, 830, 1240")
+	}
+	return c.Say("side.taped.hint", "such as 17, 32-3/4, 49")
 }

@@ -22,7 +22,7 @@ import (
 // sayers are the functions that take the ID of a text and its English as the first two
 // strings among their arguments, and what they put before the ID.
 var sayers = map[string]string{
-	"New": "", "say": "", "Say": "", "title": "command.", "Refuse": "refuse.", "fault": "", "fail": "",
+	"New": "", "say": "", "Say": "", "title": "command.", "also": "command.", "Refuse": "refuse.", "fault": "", "fail": "",
 	"sized": "", "plain": "", "wanted": "", "Fault": "", "misread": "", "Long": "", "Both": "", "Tell": "",
 }
 

@@ -17,6 +17,7 @@ import (
 // things by one another. What each does is an edit of the plan.
 type clips struct {
 	*editor
+	view     *view
 	copied   *arrange.Clip // shared by the windows
 	commands *shell.Commands
 }
@@ -97,6 +98,7 @@ func (c *clips) duplicate() {
 func (c *clips) set(e edit.Edit, clip arrange.Clip, as []plan.ID) {
 	if c.Do(e) == nil {
 		c.doc().Select(clip.Outer(as)...)
+		c.view.keepInSight(clip.Outer(as)...)
 	}
 }
 

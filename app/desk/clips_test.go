@@ -7,9 +7,11 @@ import (
 
 	"studbay/app/shell"
 	"studbay/app/work"
+	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -86,6 +88,51 @@ func TestARoomIsDuplicatedByTheKey(t *testing.T) {
 	}
 	if got := b.doc().Selection(); len(got) != 1 || got[0] == room.ID || got[0].Kind() != plan.KindRoom {
 		t.Errorf("in hand is %v, want the copy", got)
+	}
+}
+
+// A copy past the board's edge comes into view: a level shown whole is shown whole again, and
+// else the board moves by as little as it must, without another scale.
+func TestACopyComesIntoView(t *testing.T) {
+	for _, isFitted := range []bool{true, false} {
+		b := newBench(t)
+		room, _ := b.den(3)
+		b.view.Fit()
+		if !isFitted {
+			b.view.board.ZoomOut()
+		}
+		scale := b.view.board.Scale()
+		b.doc().Select(room.ID)
+		var copied plan.ID
+		for range 4 {
+			b.shortcut(shell.Ctrl, fyne.KeyD)
+			copied = b.doc().Selection()[0]
+		}
+		box, _ := b.doc().Index().BoxOf(copied)
+		size := b.view.board.Size()
+		for _, p := range []geom.Point{box.Min, box.Max} {
+			if at := b.view.board.Place(p); at.X < 0 || at.Y < 0 || at.X > size.Width || at.Y > size.Height {
+				t.Errorf("fitted %v: a corner of the copy stands at %v of %v", isFitted, at, size)
+			}
+		}
+		if isFitted != b.view.fitted || isFitted == (b.view.board.Scale() == scale) {
+			t.Errorf("fitted %v: now %v, at scale %v, before %v", isFitted, b.view.fitted, b.view.board.Scale(), scale)
+		}
+	}
+}
+
+// So does a room that is drawn past it.
+func TestARoomDrawnPastTheEdgeComesIntoView(t *testing.T) {
+	b := newBench(t)
+	b.room(8*unit.Foot, 10*unit.Foot)
+	b.view.Fit()
+	corners := geom.Polygon{{X: 60 * unit.Foot}, {X: 70 * unit.Foot}, {X: 70 * unit.Foot, Y: 9 * unit.Foot}, {X: 60 * unit.Foot, Y: 9 * unit.Foot}}
+	room := fill.NewRoom(unit.Imperial, "raaaaaaab", "Far", corners, []plan.ID{"saaaaaaab", "saaaaaaac", "saaaaaaad", "saaaaaaae"})
+	if err := b.tools.Do(edit.AddRoom{Level: b.doc().Level(), Room: room}); err != nil {
+		t.Fatal(err)
+	}
+	if at := b.view.board.Place(corners[2]); at.X > b.view.board.Size().Width || !b.view.fitted {
+		t.Errorf("its corner stands at %v of %v", at, b.view.board.Size())
 	}
 }
 

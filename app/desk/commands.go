@@ -29,6 +29,9 @@ func keys(mod fyne.KeyModifier, names ...fyne.KeyName) (all []shell.Keys) {
 
 func title(id, english string) words.Text { return words.New("command."+id, english) }
 
+// also is what people look for a command by, beside its title.
+func also(id, english string) words.Text { return words.New("command."+id, english) }
+
 // The menus within menus.
 var (
 	subArrange  = words.New("menu.arrange", "Arrange")
@@ -48,53 +51,53 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "demo", Title: title("demo", "Open the demo cottage"), Menu: shell.MenuFile, Run: func() { d.session.Begin(demo.All[0].Build) }},
 		{ID: "window", Title: title("window", "New window"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl|shift, fyne.KeyN), Run: func() { d.house.NewWindow() }},
 		{ID: "save", Title: title("save", "Save"), Menu: shell.MenuFile, Line: true, Keys: keys(shell.Ctrl, fyne.KeyS), Run: func() { d.session.Save() }},
-		{ID: "save-as", Title: title("save-as", "Save as …"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl|shift, fyne.KeyS), Run: func() { d.session.SaveAs() }},
+		{ID: "save-as", Also: also("save-as.also", "rename, copy"), Title: title("save-as", "Save as …"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl|shift, fyne.KeyS), Run: func() { d.session.SaveAs() }},
 		{ID: "close", Title: title("close", "Close the window"), Menu: shell.MenuFile, Line: true, Keys: keys(shell.Ctrl, fyne.KeyW), Run: d.Close},
 
 		{ID: "quit", Title: title("quit", "Quit"), Menu: shell.MenuFile, Keys: keys(shell.Ctrl, fyne.KeyQ), Run: func() { d.house.Quit() }},
 
-		{ID: "undo", Title: title("undo", "Undo"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyZ), Can: func() bool { return d.doc().History().CanUndo() }, Named: d.editor.undoTitle, Run: func() { d.doc().Undo() }},
-		{ID: "redo", Title: title("redo", "Redo"), Menu: shell.MenuEdit, Keys: append(keys(shell.Ctrl|shift, fyne.KeyZ), keys(shell.Ctrl, fyne.KeyY)...), Can: func() bool { return d.doc().History().CanRedo() }, Named: d.editor.redoTitle, Run: func() { d.doc().Redo() }},
+		{ID: "undo", Also: also("undo.also", "back, take back, revert"), Title: title("undo", "Undo"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyZ), Can: func() bool { return d.doc().History().CanUndo() }, Named: d.editor.undoTitle, Run: func() { d.doc().Undo() }},
+		{ID: "redo", Also: also("redo.also", "again, forward, repeat"), Title: title("redo", "Redo"), Menu: shell.MenuEdit, Keys: append(keys(shell.Ctrl|shift, fyne.KeyZ), keys(shell.Ctrl, fyne.KeyY)...), Can: func() bool { return d.doc().History().CanRedo() }, Named: d.editor.redoTitle, Run: func() { d.doc().Redo() }},
 		{ID: "undo-list", Title: title("undo-list", "Undo back to"), Menu: shell.MenuEdit, Items: d.undoList},
-		{ID: "delete", Title: title("delete", "Delete"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
+		{ID: "delete", Also: also("delete.also", "remove, erase, clear"), Title: title("delete", "Delete"), Menu: shell.MenuEdit, Line: true, Keys: keys(0, fyne.KeyDelete, fyne.KeyBackspace), Can: d.editor.hasSelection, Run: d.editor.removeSelected},
 		{ID: "cut", Title: title("cut", "Cut"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyX), Can: d.clips.any, Run: d.clips.cut},
 		{ID: "copy", Title: title("copy", "Copy"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyC), Can: d.clips.any, Run: d.clips.copy},
 		{ID: "paste", Title: title("paste", "Paste"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyV), Can: d.clips.canPaste, Run: d.clips.paste},
-		{ID: "duplicate", Title: title("duplicate", "Duplicate"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyD), Can: d.clips.any, Run: d.clips.duplicate},
-		{ID: "copy-row", Title: title("copy-row", "Copies in rows …"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyD), Can: d.clips.any, Run: d.forms.askCopies},
-		{ID: "turn", Title: title("turn", "Turn a quarter, clockwise"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Keys: keys(shell.Ctrl, fyne.KeyR), Can: d.clips.any, Run: d.clips.turn},
-		{ID: "mirror", Title: title("mirror", "Mirror, left to right"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyM), Can: d.clips.any, Run: d.clips.mirror},
-		{ID: "spread", Title: title("spread", "Spread evenly from the first to the last"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyE), Can: d.clips.several, Run: d.clips.spread},
+		{ID: "duplicate", Also: also("duplicate.also", "clone, again, another"), Title: title("duplicate", "Duplicate"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl, fyne.KeyD), Can: d.clips.any, Run: d.clips.duplicate},
+		{ID: "copy-row", Also: also("copy-row.also", "array, repeat, grid"), Title: title("copy-row", "Copies in rows …"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyD), Can: d.clips.any, Run: d.forms.askCopies},
+		{ID: "turn", Also: also("turn.also", "rotate"), Title: title("turn", "Turn a quarter, clockwise"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Keys: keys(shell.Ctrl, fyne.KeyR), Can: d.clips.any, Run: d.clips.turn},
+		{ID: "mirror", Also: also("mirror.also", "flip, reflect"), Title: title("mirror", "Mirror, left to right"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyM), Can: d.clips.any, Run: d.clips.mirror},
+		{ID: "spread", Also: also("spread.also", "distribute, space equally, array"), Title: title("spread", "Spread evenly from the first to the last"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyE), Can: d.clips.several, Run: d.clips.spread},
 		{ID: "spread-to-ends", Title: title("spread-to-ends", "Spread evenly over the whole wall"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyE), Can: d.clips.any, Run: d.clips.spreadToEnds},
-		{ID: "align-heights", Title: title("align-heights", "As high as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
+		{ID: "align-heights", Also: also("align-heights.also", "level, line up, same height"), Title: title("align-heights", "As high as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyH), Can: d.clips.several, Run: d.clips.alignHeights},
 		{ID: "same-left", Title: title("same-left", "As far from the left corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromLeft},
 		{ID: "same-right", Title: title("same-right", "As far from the right corner as the one selected first"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl|shift, fyne.KeyJ), Can: d.clips.several, Run: d.clips.sameFromRight},
 		{ID: "pair", Title: title("pair", "Pair the two selected about the center line between them"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.canPair, Run: d.editor.pair},
 		{ID: "to-steps", Title: title("to-steps", "Round openings to the step"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.hasOpenings, Run: d.clips.toSteps},
 		{ID: "to-studs", Title: title("to-studs", "Boxes to the studs …"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyT), Can: d.editor.hasOpenings, Run: d.forms.askToStuds},
-		{ID: "select-all", Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
+		{ID: "select-all", Also: also("select-all.also", "everything"), Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
 		{ID: "select-none", Title: title("select-none", "Deselect all"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 
-		{ID: "fit", Title: title("fit", "Zoom to fit"), Menu: shell.MenuView, Keys: append(keys(0, fyne.KeyHome), keys(shell.Ctrl, fyne.Key0)...), Run: func() { d.view.Fit() }},
+		{ID: "fit", Also: also("fit.also", "whole plan, extents, all"), Title: title("fit", "Zoom to fit"), Menu: shell.MenuView, Keys: append(keys(0, fyne.KeyHome), keys(shell.Ctrl, fyne.Key0)...), Run: func() { d.view.Fit() }},
 		{ID: "zoom-in", Title: title("zoom-in", "Zoom in"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyPlus, fyne.KeyEqual), keys(0, fyne.KeyPlus, fyne.KeyEqual)...), Run: func() { d.view.board.ZoomIn() }},
 		{ID: "zoom-out", Title: title("zoom-out", "Zoom out"), Menu: shell.MenuView, Keys: append(keys(shell.Ctrl, fyne.KeyMinus), keys(0, fyne.KeyMinus)...), Run: func() { d.view.board.ZoomOut() }},
 		{ID: "zoom-selected", Title: title("zoom-selected", "Zoom to selection"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyG), Can: d.editor.hasSelection, Run: func() { d.view.goTo(d.doc().Selection()...) }},
 		{ID: "level-up", Title: title("level-up", "Level above"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyPageUp), Can: func() bool { return d.editor.levelBy(1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(1)) }},
 		{ID: "level-down", Title: title("level-down", "Level below"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyPageDown), Can: func() bool { return d.editor.levelBy(-1) != "" }, Run: func() { d.doc().SetLevel(d.editor.levelBy(-1)) }},
-		{ID: "ghost-below", Title: title("ghost-below", "See the level below through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.Ghost() == prefs.GhostBelow }, Run: func() { d.showGhost(prefs.GhostBelow) }},
+		{ID: "ghost-below", Also: also("ghost-below.also", "underlay, trace, floor"), Title: title("ghost-below", "See the level below through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.Ghost() == prefs.GhostBelow }, Run: func() { d.showGhost(prefs.GhostBelow) }},
 		{ID: "ghost-above", Title: title("ghost-above", "See the level above through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.Ghost() == prefs.GhostAbove }, Run: func() { d.showGhost(prefs.GhostAbove) }},
-		{ID: "show-unfold", Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.Unfold() }, Run: func() { d.prefs.SetUnfold(!d.prefs.Unfold()); d.showPanels() }},
-		{ID: "show-cards", Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.Cards() }, Run: func() { d.prefs.SetCards(!d.prefs.Cards()); d.showPanels() }},
+		{ID: "show-unfold", Also: also("show-unfold.also", "elevation, walls, faces"), Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.Unfold() }, Run: func() { d.prefs.SetUnfold(!d.prefs.Unfold()); d.showPanels() }},
+		{ID: "show-cards", Also: also("show-cards.also", "properties, panel, inspector, sidebar"), Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.Cards() }, Run: func() { d.prefs.SetCards(!d.prefs.Cards()); d.showPanels() }},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
-		{ID: "client-walk", Title: title("client-walk", "Walk through with the client"), Menu: shell.MenuView, Run: d.walkThrough},
+		{ID: "client-walk", Also: also("client-walk.also", "tour, present, view, 3D"), Title: title("client-walk", "Walk through with the client"), Menu: shell.MenuView, Run: d.walkThrough},
 		{ID: "answers", Title: title("answers", "Take in a client's answers …"), Menu: shell.MenuView, Run: d.askAnswers},
 	}
 	all = append(all, d.settings()...)
 	all = append(all, []shell.Command{
-		{ID: "room-by-size", Title: title("room-by-size", "Room by width × depth …"), Menu: shell.MenuPlace, Keys: keys(shift|shell.Ctrl, fyne.KeyR), Run: d.forms.askRoom},
-		{ID: "find-kind", Title: title("find-kind", "Find a kind of opening …"), Menu: shell.MenuPlace, Keys: keys(shell.Ctrl, fyne.KeyF), Run: d.findKind},
-		{ID: "add-level", Title: title("add-level", "Add a level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
-		{ID: "copy-level", Title: title("copy-level", "Copy this level with what is in it"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyLevel},
+		{ID: "room-by-size", Also: also("room-by-size.also", "rectangle, dimensions, draw"), Title: title("room-by-size", "Room by width × depth …"), Menu: shell.MenuPlace, Keys: keys(shift|shell.Ctrl, fyne.KeyR), Run: d.forms.askRoom},
+		{ID: "find-kind", Also: also("find-kind.also", "outlet, switch, light, search"), Title: title("find-kind", "Find a kind of opening …"), Menu: shell.MenuPlace, Keys: keys(shell.Ctrl, fyne.KeyF), Run: d.findKind},
+		{ID: "add-level", Also: also("add-level.also", "floor, story, upstairs, basement"), Title: title("add-level", "Add a level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
+		{ID: "copy-level", Also: also("copy-level.also", "floor, story, upstairs"), Title: title("copy-level", "Copy this level with what is in it"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyLevel},
 		{ID: "copy-outlines", Title: title("copy-outlines", "Copy the outlines of this level"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyOutlines},
 		{ID: "add-circuit", Title: title("add-circuit", "Add a circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
 		{ID: "wire-circuit", Title: title("wire-circuit", "Wire the circuit of what is selected"), Menu: shell.MenuPlace, Can: d.editor.hasCircuit, Run: d.editor.wireCircuit},
@@ -103,23 +106,23 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(1) }},
 		{ID: "last-finding", Title: title("last-finding", "Previous finding"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(-1) }},
 		{ID: "list-findings", Title: title("list-findings", "Go through the list"), Menu: shell.MenuCheck, Keys: keys(shell.Ctrl, fyne.KeyL), Can: d.findings.any, Run: d.focusFindings},
-		{ID: "remedy", Title: title("remedy", "Apply the first remedy"), Menu: shell.MenuCheck, Line: true, Keys: keys(shell.Ctrl, fyne.KeyReturn), Can: d.findings.hasRemedy, Named: d.findings.remedyTitle, Run: d.findings.takeRemedy},
-		{ID: "set-aside", Title: title("set-aside", "Set the finding aside …"), Menu: shell.MenuCheck, Can: func() bool { return d.findings.inHand() != nil }, Run: d.forms.askWaiver},
+		{ID: "remedy", Also: also("remedy.also", "fix, repair, correct"), Title: title("remedy", "Apply the first remedy"), Menu: shell.MenuCheck, Line: true, Keys: keys(shell.Ctrl, fyne.KeyReturn), Can: d.findings.hasRemedy, Named: d.findings.remedyTitle, Run: d.findings.takeRemedy},
+		{ID: "set-aside", Also: also("set-aside.also", "waive, ignore, dismiss"), Title: title("set-aside", "Set the finding aside …"), Menu: shell.MenuCheck, Can: func() bool { return d.findings.inHand() != nil }, Run: d.forms.askWaiver},
 		{ID: "report", Title: title("report", "How the rooms stand …"), Menu: shell.MenuCheck, Line: true, Can: d.rooms.isChecked, Run: d.rooms.report},
 		{ID: "visit", Title: title("visit", "Tick the list for the rough-in visit …"), Menu: shell.MenuCheck, Can: d.rooms.isChecked, Run: func() { d.stage.ShowVisit(d.doc(), d.editor.Do) }},
-		{ID: "serve-room", Title: title("serve-room", "Serve the room by the fewest receptacles …"), Menu: shell.MenuCheck, Can: d.rooms.canServe, Run: d.rooms.serve},
+		{ID: "serve-room", Also: also("serve-room.also", "outlets, place automatically"), Title: title("serve-room", "Serve the room by the fewest receptacles …"), Menu: shell.MenuCheck, Can: d.rooms.canServe, Run: d.rooms.serve},
 		{ID: "walk", Title: title("walk", "Walk in the dark from the entry …"), Menu: shell.MenuCheck, Can: d.rooms.isChecked, Run: d.rooms.showWalk},
 		{ID: "walk-on", Title: title("walk-on", "On to the next crossing of that walk"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF7), Can: d.rooms.isChecked, Run: func() { d.rooms.walkOn(1) }},
 		{ID: "walk-back", Title: title("walk-back", "Back to the crossing before"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF7), Can: d.rooms.isChecked, Run: func() { d.rooms.walkOn(-1) }},
 		{ID: "amend-figure", Title: title("amend-figure", "Change a local code figure …"), Menu: shell.MenuCheck, Line: true, Run: d.forms.askFigure},
 		{ID: "amend-rule", Title: title("amend-rule", "Turn off a rule …"), Menu: shell.MenuCheck, Run: d.forms.askRuleOff},
-		{ID: "rules", Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), help.Checked, d.doc().Result().Figures) }},
+		{ID: "rules", Also: also("rules.also", "code, section"), Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), help.Checked, d.doc().Result().Figures) }},
 
-		{ID: "export", Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
-		{ID: "schedule-csv", Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
-		{ID: "schedule-xlsx", Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
-		{ID: "choice", Title: title("choice", "Plastic or steel, side by side …"), Menu: shell.MenuHand, Line: true, Keys: keys(shift|shell.Ctrl, fyne.KeyB), Can: d.editor.hasOpenings, Run: func() { d.stage.ShowChoice(d.doc(), func(e edit.Edit) { _ = d.editor.Do(e) }) }},
-		{ID: "shopping-csv", Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Shopping, ".csv") }},
+		{ID: "export", Also: also("export.also", "print, PDF, drawings, PNG, SVG"), Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
+		{ID: "schedule-csv", Also: also("schedule-csv.also", "table, spreadsheet, list"), Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
+		{ID: "schedule-xlsx", Also: also("schedule-xlsx.also", "table, spreadsheet, workbook, list"), Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
+		{ID: "choice", Also: also("choice.also", "compare, cost, price, boxes"), Title: title("choice", "Plastic or steel, side by side …"), Menu: shell.MenuHand, Line: true, Keys: keys(shift|shell.Ctrl, fyne.KeyB), Can: d.editor.hasOpenings, Run: func() { d.stage.ShowChoice(d.doc(), func(e edit.Edit) { _ = d.editor.Do(e) }) }},
+		{ID: "shopping-csv", Also: also("shopping-csv.also", "materials, parts, quantities"), Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Shopping, ".csv") }},
 		{ID: "cuts-csv", Title: title("cuts-csv", "Cut list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Cuts, ".csv") }},
 		{ID: "prices-save", Title: title("prices-save", "Price book as CSV …"), Menu: shell.MenuHand, Line: true, Run: d.stage.SavePrices},
 		{ID: "prices-use", Title: title("prices-use", "Use a price book …"), Menu: shell.MenuHand, Run: func() { d.stage.AskPrices(d.usePrices) }},
@@ -128,10 +131,10 @@ func (d *Desk) commandTable() []shell.Command {
 			d.usePrices("")
 		}},
 
-		{ID: "help", Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), "", d.doc().Result().Figures) }},
+		{ID: "help", Also: also("help.also", "manual, guide"), Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), "", d.doc().Result().Figures) }},
 		{ID: "palette", Title: title("palette", "Find a command …"), Menu: shell.MenuHelp, Keys: keys(shell.Ctrl, fyne.KeyK), Run: d.showPalette},
 		{ID: "menus", Title: title("menus", "Go to the menus"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF10), Run: func() { d.menus.Open(shell.MenuFile) }},
-		{ID: "shortcuts", Title: title("shortcuts", "Keyboard shortcuts"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
+		{ID: "shortcuts", Also: also("shortcuts.also", "keys, hotkeys"), Title: title("shortcuts", "Keyboard shortcuts"), Menu: shell.MenuHelp, Keys: keys(0, fyne.KeyF1), Run: d.showKeys},
 		{ID: "cautions", Title: title("cautions", "Before you rely on it"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowCautions() }},
 		{ID: "notices", Title: title("notices", "Licenses of what it is made with"), Menu: shell.MenuHelp, Line: true, Run: func() { d.stage.ShowNotices() }},
 		{ID: "about", Title: title("about", "About Studbay"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowAbout() }},
@@ -156,27 +159,28 @@ func (d *Desk) settings() (all []shell.Command) {
 	for i, m := range []struct {
 		mode look.Mode
 		name words.Text
+		also words.Text
 	}{
-		{look.FollowSystem, title("mode-system", "Follow the system")},
-		{look.LightMode, title("mode-light", "Light")},
-		{look.DarkMode, title("mode-dark", "Dark")},
-		{look.ContrastMode, title("mode-contrast", "High contrast")},
+		{look.FollowSystem, title("mode-system", "Follow the system"), also("mode-system.also", "theme, automatic")},
+		{look.LightMode, title("mode-light", "Light"), also("mode-light.also", "theme, day")},
+		{look.DarkMode, title("mode-dark", "Dark"), also("mode-dark.also", "theme, night")},
+		{look.ContrastMode, title("mode-contrast", "High contrast"), also("mode-contrast.also", "theme, accessibility")},
 	} {
 		all = append(all, shell.Command{
-			ID: "mode-" + string(m.mode), Title: m.name, Menu: shell.MenuView, Sub: subColours, Line: i == 0,
+			ID: "mode-" + string(m.mode), Title: m.name, Also: m.also, Menu: shell.MenuView, Sub: subColours, Line: i == 0,
 			On:  func() bool { return d.prefs.Mode() == m.mode },
 			Run: func() { d.prefs.SetMode(m.mode); d.house.applyTheme() },
 		})
 	}
 	for _, u := range []struct {
-		system unit.System
-		name   words.Text
+		system     unit.System
+		name, also words.Text
 	}{
-		{unit.Imperial, title("units-imperial", "Feet and inches")},
-		{unit.Metric, title("units-metric", "Meters and millimeters")},
+		{unit.Imperial, title("units-imperial", "Feet and inches"), also("units-imperial.also", "imperial, inch, customary")},
+		{unit.Metric, title("units-metric", "Meters and millimeters"), also("units-metric.also", "metric, mm, cm, centimeters")},
 	} {
 		all = append(all, shell.Command{
-			ID: u.name.ID, Title: u.name, Menu: shell.MenuView, Sub: subUnits,
+			ID: u.name.ID, Title: u.name, Also: u.also, Menu: shell.MenuView, Sub: subUnits,
 			On:  func() bool { return d.doc().System() == u.system },
 			Run: func() { d.editor.setUnits(u.system) },
 		})

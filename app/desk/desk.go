@@ -98,9 +98,9 @@ func (d *Desk) wire() {
 	d.editor = &editor{session: d.session, hand: d.hand, stage: d.stage, prefs: d.prefs, voice: d.voice}
 	d.findings = &findings{editor: d.editor, view: d.view}
 	d.rooms = &rooms{editor: d.editor, view: d.view}
-	d.clips = &clips{editor: d.editor, copied: &d.house.copied}
+	d.clips = &clips{editor: d.editor, view: d.view, copied: &d.house.copied}
 	d.forms = &forms{editor: d.editor, clips: d.clips, findings: d.findings, view: d.view}
-	d.tools = &toolWindow{editor: d.editor, showCards: d.showCards}
+	d.tools = &toolWindow{editor: d.editor, view: d.view, showCards: d.showCards}
 	d.hand.window = d.tools
 	d.commands = shell.NewCommands(on, d.showTitle, append(toolCommands(d.hand), d.commandTable()...)...)
 	d.hand.commands, d.clips.commands = d.commands, d.commands

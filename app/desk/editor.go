@@ -75,7 +75,7 @@ func (d *editor) removeSelected() {
 		Title: d.voice.say("remove.title", "Delete all that depends on it too?"),
 		Body:  d.goesWith(edit.Removing(chosen...)),
 		Answers: []dialog.Answer{
-			{Label: d.voice.say("answer.stay", "Go back")},
+			{Label: d.voice.say("answer.cancel", "Cancel")},
 			{Label: d.voice.say("answer.all", "Delete all of it"), Do: func() { _ = d.Do(edit.Removing(chosen...)) }},
 		},
 	})
@@ -84,7 +84,7 @@ func (d *editor) removeSelected() {
 // Ask asks whether something that is hardly meant is; where it is, do is done.
 func (d *editor) Ask(question, body, yes words.Text, do func()) {
 	d.stage.Ask(dialog.Question{Title: d.voice.Say(question), Body: d.voice.Say(body), Answers: []dialog.Answer{
-		{Label: d.voice.say("answer.stay", "Go back")}, {Label: d.voice.Say(yes), Do: do},
+		{Label: d.voice.say("answer.cancel", "Cancel")}, {Label: d.voice.Say(yes), Do: do},
 	}})
 }
 

@@ -9,6 +9,8 @@ import (
 	"studbay/app/work"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -22,6 +24,7 @@ var (
 // toolWindow is what tools see of the window.
 type toolWindow struct {
 	*editor
+	view      *view
 	cards     *shell.Throttle // of the column of cards
 	showCards func()          // where they are folded away
 }
@@ -33,6 +36,19 @@ func (t *toolWindow) Ghost() plan.ID        { return t.ghost() }
 func (t *toolWindow) System() unit.System   { return t.doc().System() }
 func (t *toolWindow) Selection() []plan.ID  { return t.doc().Selection() }
 func (t *toolWindow) Select(ids ...plan.ID) { t.doc().Select(ids...) }
+
+// Do implements tool.Window: a room that reaches past the board's edge is brought into view.
+func (t *toolWindow) Do(e edit.Edit) error {
+	err := t.editor.Do(e)
+	if made, isRoom := e.(edit.AddRoom); isRoom && err == nil {
+		t.view.keepInSight(made.Room.ID)
+	}
+	return err
+}
+
+// DrawnIn implements tool.Window.
+func (t *toolWindow) DrawnIn(box geom.Box) []plan.ID { return t.view.board.DrawnIn(box) }
+
 func (t *toolWindow) Kind() string          { return t.hand.kind }
 func (t *toolWindow) Sample() *plan.Opening { return t.hand.sample }
 

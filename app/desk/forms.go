@@ -49,6 +49,13 @@ func (d *forms) askRoom() {
 			{Label: d.voice.say("room-form.width", "Width"), Text: width, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 			{Label: d.voice.say("room-form.depth", "Depth"), Text: depth, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 		},
+		Echo: func(texts []string) string {
+			w, h, err := d.doc().System().ParseTwo(texts[2], texts[3])
+			if err != nil {
+				return ""
+			}
+			return d.voice.say("room-form.read", "Read as {0} × {1}", w, h)
+		},
 		Do: func(texts []string) error {
 			w, h, err := d.doc().System().ParseTwo(texts[2], texts[3])
 			if err != nil {

@@ -16,12 +16,14 @@ import (
 	"studbay/app/dialog"
 	"studbay/app/look"
 	"studbay/app/shell"
+	"studbay/app/tool"
 	"studbay/app/windowtest"
 	"studbay/app/work"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/file"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -83,6 +85,20 @@ var scenes = []struct {
 	{"menu of the check", menu(shell.MenuCheck)},
 	{"menu of what is handed over", menu(shell.MenuHand)},
 	{"menu of help", menu(shell.MenuHelp)},
+	{"menu of levels", func(b *bench) { b.showLevels() }},
+	{"menu of an opening", func(b *bench) { b.menuAt(b.found("box-fill").Opening) }},
+	{"menu of a room", func(b *bench) { b.menuAt(b.first(plan.KindRoom)) }},
+	{"menu of a finding", func(b *bench) { b.showMenuOfFinding(*b.found("wall-reach"), fyne.NewPos(700, 300)) }},
+	{"menu of nothing", func(b *bench) {
+		b.showMenuOf(tool.Pointer{At: geom.Point{X: -90 * unit.Foot}}, fyne.NewPos(300, 300))
+	}},
+	{"palette", asking("palette")},
+	{"found in the palette", func(b *bench) { b.run("palette"); b.strike("", "t"); b.strike("", "h") }},
+	{"boxes to the studs", func(b *bench) { b.choose(b.openingOf("duplex")); b.run("to-studs") }},
+	{"how the rooms stand", asking("report")},
+	{"walk in the dark", asking("walk")},
+	{"use a price book", asking("prices-use")},
+	{"answers of a client", asking("answers")},
 	{"tool 1", holding(0)}, {"tool 2", holding(1)}, {"tool 3", holding(2)},
 	{"tool 4", holding(3)}, {"tool 5", holding(4)}, {"tool 6", holding(5)},
 	{"tool 7", holding(6)}, {"tool 8", holding(7)},
@@ -93,6 +109,17 @@ func (b *bench) emptyPlan() plan.Plan {
 	p := plan.New(b.voice.say("plan.untitled", "Untitled plan"), work.NewID(plan.KindLevel))
 	p.Levels[0].Name = b.voice.say("level.ground", "Ground floor")
 	return p
+}
+
+// menuAt opens the menu of a thing where it is.
+func (b *bench) menuAt(id plan.ID) {
+	b.t.Helper()
+	b.choose(id)
+	box, ok := b.doc().Index().BoxOf(id)
+	if !ok {
+		b.t.Fatalf("%s is nowhere", id)
+	}
+	b.showMenuOf(tool.Pointer{At: box.Center(), Symbol: id}, fyne.NewPos(500, 300))
 }
 
 func asking(command string) func(*bench) { return func(b *bench) { b.run(command) } }

@@ -153,6 +153,30 @@ func TestACommandIsFoundByWords(t *testing.T) {
 	}
 }
 
+// A command is found by what people call it elsewhere too, in the language of the window; one
+// that its own words hold comes first in hand.
+func TestACommandIsFoundByOtherWords(t *testing.T) {
+	b := newBench(t)
+	b.dirty()
+	for _, tt := range []struct {
+		typed string
+		done  func() bool
+	}{
+		{"metric", func() bool { return b.doc().System() == unit.Metric }},
+		{"customary", func() bool { return b.doc().System() == unit.Imperial }},
+		{"night", func() bool { return b.prefs.Mode() == look.DarkMode }},
+	} {
+		b.run("palette")
+		for _, r := range tt.typed {
+			b.strike("", string(r))
+		}
+		b.strike(fyne.KeyReturn, "")
+		if !tt.done() || b.window.Canvas().Overlays().Top() != nil {
+			t.Errorf("typing %s and Enter does not do it", tt.typed)
+		}
+	}
+}
+
 // Steps are listed by their names, the last first; one that is chosen goes back with all
 // after it.
 func TestStepsAreTakenBackFromAList(t *testing.T) {
@@ -194,6 +218,31 @@ func TestAMenuOfWhatIsUnderThePointer(t *testing.T) {
 	if said := textOf(b.dialog()); !strings.Contains(said, "Zoom to fit") {
 		t.Errorf("the menu of the level says\n%s", said)
 	}
+}
+
+// The toolkit gives the second button to the row itself, whatever lies round it.
+func TestRowsHaveMenus(t *testing.T) {
+	b := newBench(t)
+	b.room(14*unit.Foot, 12*unit.Foot)
+	b.checked()
+	b.doc().Select()
+	b.shortcut(shell.Ctrl, fyne.KeyL)
+	row, isPress := b.window.Canvas().Focused().(*look.Press)
+	if !isPress {
+		t.Fatal("the list has not got the focus")
+	}
+	row.TappedSecondary(&fyne.PointEvent{AbsolutePosition: fyne.NewPos(300, 300)})
+	if said := textOf(b.dialog()); !strings.Contains(said, "Show where it is") || !strings.Contains(said, "Set the finding aside") {
+		t.Errorf("the menu of a finding says\n%s", said)
+	}
+	b.strike(fyne.KeyEscape, "")
+	windowtest.All[*look.Press](b.level.Object)[0].TappedSecondary(&fyne.PointEvent{})
+	if said := textOf(b.dialog()); !strings.Contains(said, "Copy this level with what is in it") {
+		t.Errorf("the menu of the level says\n%s", said)
+	}
+	b.strike(fyne.KeyEscape, "")
+	windowtest.All[*look.Press](b.rail.Object)[0].TappedSecondary(&fyne.PointEvent{}) // it has none
+	b.noDialog()
 }
 
 func (b *bench) onlyRoom() (room *plan.Room) {

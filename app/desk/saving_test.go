@@ -27,7 +27,7 @@ func TestTheWindowAsksForTheDocument(t *testing.T) {
 	b.room(12*unit.Foot, 10*unit.Foot)
 	drawn := b.doc().Plan()
 	b.run("new")
-	b.press(b.dialog(), "Go back")
+	b.press(b.dialog(), "Cancel")
 	b.noDialog()
 	if !plan.Equal(drawn, b.doc().Plan()) {
 		t.Error("going back lost the plan")

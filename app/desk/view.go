@@ -124,6 +124,18 @@ func (v *view) goTo(ids ...plan.ID) {
 	}
 }
 
+// keepInSight brings what was just set into view, if it is not; a level shown whole stays
+// so.
+func (v *view) keepInSight(ids ...plan.ID) {
+	if len(ids) == 0 {
+		return
+	}
+	wasFitted := v.fitted
+	if v.goTo(ids...); wasFitted && !v.fitted {
+		v.Fit()
+	}
+}
+
 // boxOf returns where the first thing is that is anywhere.
 func boxOf(ix *index.Index, about ...plan.ID) (geom.Box, bool) {
 	for _, id := range about {

@@ -103,7 +103,7 @@ func (s *Stage) exported(path string, files []string, err error) {
 // ExportSchedule asks for a file and writes the schedule of openings to it, in the form
 // of the file's ending.
 func (s *Stage) ExportSchedule(of Source, extension string) {
-	s.exportTable(s.say("schedule.choose", "Write the opening schedule to"), work.FileName(of.Title())+extension, extension, func() tables.Table {
+	s.exportTable(s.say("schedule.choose", "Save the opening schedule as"), work.FileName(of.Title())+extension, extension, func() tables.Table {
 		return tables.Schedule(of.Index(), of.Result(), s.voiceOf(of))
 	})
 }
@@ -117,7 +117,7 @@ func (s *Stage) ExportParts(of Source, list tables.List, extension string) {
 		return
 	}
 	name := work.FileName(of.Title()) + " " + list.ID + extension
-	s.exportTable(s.say("parts.choose", "Write the list to"), name, extension, func() tables.Table {
+	s.exportTable(s.say("parts.choose", "Save the list as"), name, extension, func() tables.Table {
 		whole := takeoff.NewTaker(of.Index(), fig, s.Prices()).Whole(of.Index().Plan())
 		return (&tables.Lists{Index: of.Index(), Takeoff: whole, Voice: s.voiceOf(of)}).Of(list)
 	})
@@ -131,7 +131,7 @@ func (s *Stage) voiceOf(of Source) words.Voice {
 func (s *Stage) exportTable(title, name, extension string, rows func() tables.Table) {
 	s.canvas().Unfocus()
 	s.AskFile(FileForm{
-		Title: title, Yes: s.say("answer.write", "Write"), Name: name, Extensions: []string{extension},
+		Title: title, Yes: s.say("answer.save", "Save"), Name: name, Extensions: []string{extension},
 	}, func(path string) {
 		path = work.WithExtension(path, extension)
 		if err := tables.Save(path, rows()); err != nil {

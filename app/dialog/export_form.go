@@ -85,7 +85,7 @@ func (f *exportForm) build() {
 	f.resolves = choice(s.say("export.dpi", "Dots per inch"), f.resolutions)
 	fields = append(fields, f.resolves, look.Gap(1, look.Grid/2), f.paperOf, f.wrong)
 	f.column = look.Column(look.Grid, fields...)
-	no := button(s.say("answer.stay", "Go back"), false, func() { f.shown.lower() })
+	no := button(s.say("answer.cancel", "Cancel"), false, func() { f.shown.lower() })
 	f.yes = button(s.say("export.next", "Choose a file …"), true, f.next)
 	body := look.TopRow(3*look.Grid, -1, f.preview.object, look.Sized(choicesWidth, 0, f.column))
 	f.shown = s.raise(look.Column(2*look.Grid,
@@ -276,7 +276,7 @@ func (f *exportForm) next() {
 	s := f.stage
 	f.shown.lower()
 	s.AskFile(FileForm{
-		Title: s.say("export.choose", "Write the sheets to"), Yes: s.say("answer.write", "Write"),
+		Title: s.say("export.choose", "Save the sheets as"), Yes: s.say("answer.save", "Save"),
 		Name: work.FileName(f.of.Title()) + f.format, Extensions: []string{f.format},
 	}, func(path string) {
 		s.export(f.of, sheetJob{pages: pages, path: work.WithExtension(path, f.format), dpi: f.dpi})

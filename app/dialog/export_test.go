@@ -21,7 +21,7 @@ func TestExportShowsThePagesAndWritesThem(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "den.pdf")
 	s.press(form, "Choose a file")
 	s.write(path)
-	s.says("den.pdf written")
+	s.says("den.pdf saved")
 	if data, err := os.ReadFile(path); err != nil || !bytes.HasPrefix(data, []byte("%PDF-")) {
 		t.Errorf("the file is %v, begins %.8q; want a PDF", err, data)
 	}
@@ -44,7 +44,7 @@ func TestExportAsPicturesHasTheirDots(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "den.png")
 	s.press(form, "Choose a file")
 	s.write(path)
-	s.says("den.png written")
+	s.says("den.png saved")
 	f, err := os.Open(path)
 	if err != nil {
 		t.Fatal(err)

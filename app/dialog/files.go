@@ -95,7 +95,7 @@ func (c *fileForm) build() {
 	c.name.SetText(c.ask.Name)
 	c.name.SetPlaceHolder(s.say("chooser.name.hint", "a name, or a whole path"))
 	c.name.OnSubmitted = func(string) { c.accept() }
-	no := button(s.say("answer.stay", "Go back"), false, func() { c.shown.lower() })
+	no := button(s.say("answer.cancel", "Cancel"), false, func() { c.shown.lower() })
 	yes := button(c.ask.Yes, true, c.accept)
 	top := look.Row(look.Grid, 0, c.path,
 		c.place(s.say("chooser.up", "Up"), func() string { return filepath.Dir(c.folder) }),
@@ -263,7 +263,7 @@ func (c *fileForm) askOver(path string) {
 		Title: s.say("chooser.over", "Replace {0}?", filepath.Base(path)),
 		Body:  s.say("chooser.over.body", "{0} is there already. What it holds now would be lost.", work.ShortPath(path)),
 		Answers: []Answer{
-			{s.say("answer.stay", "Go back"), func() { c.shown.again(); c.name.HoldOn(s.canvas()) }},
+			{s.say("answer.cancel", "Cancel"), func() { c.shown.again(); c.name.HoldOn(s.canvas()) }},
 			{s.say("answer.replace", "Replace it"), func() { s.folders.SetFolder(path); c.do(path) }},
 		},
 	})

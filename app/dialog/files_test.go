@@ -20,7 +20,7 @@ func TestTheChooserGuardsWhatIsThere(t *testing.T) {
 	ask := FileForm{Title: "Save", Yes: "Save", Name: "new", Extensions: []string{".studbay"}}
 	s.AskFile(ask, func(p string) { taken = p })
 	s.write(filepath.Join(folder, "old")) // without its ending
-	s.press(s.dialog(), "Go back")
+	s.press(s.dialog(), "Cancel")
 	if taken != "" {
 		t.Fatal("going back took the file all the same")
 	}

@@ -36,6 +36,9 @@ type Form struct {
 	Title, Body string
 	Yes         string // the answer that does it
 	Lines       []Line
+	// Echo returns how what is written is read, or nothing: it is shown while it is typed.
+	// It may be nil.
+	Echo func(texts []string) string
 	// Do gets the texts, each having passed its check, and returns what is wrong with
 	// them together, which keeps the form open.
 	Do func(texts []string) error
@@ -59,6 +62,8 @@ type openForm struct {
 	stage  *Stage
 	lines  []*formLine
 	wrong  *look.Paragraph // with all of it
+	echo   *look.Paragraph
+	read   func([]string) string // what the echo says; nil: nothing
 	column *fyne.Container
 	shown  *raised
 	do     func([]string) error
@@ -67,7 +72,7 @@ type openForm struct {
 // AskForm shows a form.
 func (s *Stage) AskForm(of Form) {
 	width := look.Scaled(dialogWidth)
-	f := &openForm{stage: s, do: of.Do, wrong: look.NewParagraph("", look.Style{Tone: look.Stop}, width)}
+	f := &openForm{stage: s, do: of.Do, read: of.Echo, wrong: look.NewParagraph("", look.Style{Tone: look.Stop}, width), echo: look.NewParagraph("", look.Quiet, width)}
 	f.wrong.Hide()
 	rows := []fyne.CanvasObject{look.NewParagraph(of.Title, look.Title, width)}
 	if of.Body != "" {
@@ -77,10 +82,11 @@ func (s *Stage) AskForm(of Form) {
 		rows = append(rows, f.line(l))
 	}
 	buttons := []*look.Press{
-		button(s.say("answer.stay", "Go back"), false, f.giveUp),
+		button(s.say("answer.cancel", "Cancel"), false, f.giveUp),
 		button(of.Yes, true, f.submit),
 	}
-	f.column = look.Column(look.Grid, append(rows, f.wrong, look.Gap(1, look.Grid/2), buttonRow(buttons...))...)
+	f.sayRead()
+	f.column = look.Column(look.Grid, append(rows, f.echo, f.wrong, look.Gap(1, look.Grid/2), buttonRow(buttons...))...)
 	f.shown = s.raise(f.column)
 	for _, l := range f.lines {
 		if l.field != nil {
@@ -128,6 +134,7 @@ func (f *openForm) changed() {
 			l.picked.follow(texts[:i])
 		}
 	}
+	f.sayRead()
 	f.column.Refresh()
 }
 
@@ -145,6 +152,16 @@ func (f *openForm) said(err error) error {
 		return nil
 	}
 	return errors.New(f.stage.ErrorText(err))
+}
+
+// sayRead shows how what is written is read.
+func (f *openForm) sayRead() {
+	text := ""
+	if f.read != nil {
+		text = f.read(f.texts())
+	}
+	f.echo.SetWords(text)
+	look.ShowIf(f.echo, text != "")
 }
 
 // say shows what is wrong with all of the form, or nothing.

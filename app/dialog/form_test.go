@@ -93,6 +93,36 @@ func TestAFormSaysWhatIsWrongWithAllOfItUntilALineChanges(t *testing.T) {
 	}
 }
 
+func TestAFormEchoesWhatItReads(t *testing.T) {
+	s := newStand(t)
+	s.AskForm(Form{Title: "A room", Yes: "Draw it", Lines: []Line{{Label: "Width", Text: "14"}, {Label: "Depth"}}, Echo: func(texts []string) string {
+		if texts[1] == "" {
+			return ""
+		}
+		return "Read as " + texts[0] + " by " + texts[1]
+	}, Do: func([]string) error { return nil }})
+	form := s.dialog()
+	echo := func() (text string) {
+		windowtest.Walk(form, func(o fyne.CanvasObject) {
+			if p, ok := o.(*look.Paragraph); ok && p.Visible() && strings.HasPrefix(p.Words(), "Read as") {
+				text = p.Words()
+			}
+		})
+		return text
+	}
+	if got := echo(); got != "" {
+		t.Errorf("%q is read of nothing", got)
+	}
+	entries(form)[1].SetText("12")
+	if got := echo(); got != "Read as 14 by 12" {
+		t.Errorf("it says %q", got)
+	}
+	entries(form)[1].SetText("")
+	if got := echo(); got != "" {
+		t.Errorf("%q still stands", got)
+	}
+}
+
 func TestLinesOfAFormStandInLine(t *testing.T) {
 	s := newStand(t)
 	s.askRoom()
@@ -115,7 +145,7 @@ func TestAFormMayAskOnce(t *testing.T) {
 	s := newStand(t)
 	done := false
 	s.AskForm(Form{Title: "How far", Yes: "Show", Lines: []Line{{Label: "Reach", Text: "8 in"}}, Do: func([]string) error {
-		s.Ask(Question{Title: "Three would be moved", Answers: []Answer{{Label: "Go back"}, {Label: "Move them", Do: func() { done = true }}}})
+		s.Ask(Question{Title: "Three would be moved", Answers: []Answer{{Label: "Cancel"}, {Label: "Move them", Do: func() { done = true }}}})
 		return nil
 	}})
 	s.press(s.dialog(), "Show")

@@ -17,7 +17,7 @@ func (s *Stage) tellWritten(path, body string) {
 		path = abs
 	}
 	s.Ask(Question{
-		Title: s.say("export.done", "{0} written", filepath.Base(path)), Body: body, Told: true,
+		Title: s.say("export.done", "{0} saved", filepath.Base(path)), Body: body, Told: true,
 		Answers: []Answer{
 			{s.say("answer.show-folder", "Show in folder"), func() { s.showOutside(filepath.Dir(path), folderCommand(path)) }},
 			{s.say("answer.open-file", "Open"), func() { s.showOutside(path, openCommand(path)) }},

@@ -58,7 +58,7 @@ func (s *Stage) AskPrices(then func(path string)) {
 func (s *Stage) SavePrices() {
 	s.canvas().Unfocus()
 	const extension = ".csv"
-	s.AskFile(FileForm{Title: s.say("prices.write", "Write the price book to"), Yes: s.say("answer.write", "Write"), Name: "prices" + extension, Extensions: []string{extension}}, func(path string) {
+	s.AskFile(FileForm{Title: s.say("prices.write", "Save the price book as"), Yes: s.say("answer.save", "Save"), Name: "prices" + extension, Extensions: []string{extension}}, func(path string) {
 		path = work.WithExtension(path, extension)
 		book := s.Prices()
 		if err := disk.Put(disk.Real{}, path, 0o666, func(w io.Writer) error { return price.Write(w, book) }); err != nil {

@@ -13,6 +13,7 @@ import (
 type MenuItem struct {
 	Label    string
 	Keys     string // as people read them; only shown
+	Also     string // what it is found by beside its label; not shown
 	Checked  bool
 	Disabled bool
 	Line     bool // a line stands above it

@@ -65,7 +65,7 @@ func (f *menuFind) set(text string) {
 	first := -1
 	for _, item := range f.all {
 		label := words.Folded(item.Label)
-		if !holds(label, find) {
+		if !holds(label+" "+words.Folded(item.Also), find) {
 			continue
 		}
 		item.Line = item.Line && find == ""

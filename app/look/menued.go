@@ -7,7 +7,8 @@ import (
 
 var _ fyne.SecondaryTappable = (*Menued)(nil)
 
-// Menued is content that shows a menu where the second button is pressed on it.
+// Menued is content that shows a menu where the second button is pressed on it, but for what
+// in it can be pressed: that has its own.
 type Menued struct {
 	widget.BaseWidget
 	content fyne.CanvasObject

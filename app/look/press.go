@@ -12,10 +12,11 @@ import (
 )
 
 var (
-	_ fyne.Tappable      = (*Press)(nil)
-	_ fyne.Focusable     = (*Press)(nil)
-	_ desktop.Hoverable  = (*Press)(nil)
-	_ desktop.Cursorable = (*Press)(nil)
+	_ fyne.Tappable          = (*Press)(nil)
+	_ fyne.SecondaryTappable = (*Press)(nil)
+	_ fyne.Focusable         = (*Press)(nil)
+	_ desktop.Hoverable      = (*Press)(nil)
+	_ desktop.Cursorable     = (*Press)(nil)
 )
 
 // Frame says what stands round the content of a Press.
@@ -38,8 +39,11 @@ type Press struct {
 	OnEscape func() // Escape while it has the focus; nil does nothing
 	// OnKey gets the other keys while it has the focus, such as the arrows, and reports
 	// whether it had a use for one; nil: it has none.
-	OnKey    func(fyne.KeyName) bool
-	OnFocus  func() // it has got the focus; nil does nothing
+	OnKey   func(fyne.KeyName) bool
+	OnFocus func() // it has got the focus; nil does nothing
+	// OnMenu shows its menu at a place of the window, where the second button is pressed on
+	// it; nil: it has none. The toolkit asks nothing that lies round it.
+	OnMenu   func(at fyne.Position)
 	frame    Frame
 	padding  fyne.Size
 	radius   float32
@@ -97,6 +101,13 @@ func (p *Press) SetDisabled(off bool) {
 func (p *Press) Tapped(*fyne.PointEvent) {
 	if p.OnPress != nil && !p.disabled {
 		p.OnPress()
+	}
+}
+
+// TappedSecondary implements fyne.SecondaryTappable.
+func (p *Press) TappedSecondary(e *fyne.PointEvent) {
+	if p.OnMenu != nil {
+		p.OnMenu(e.AbsolutePosition)
 	}
 }
 

@@ -48,6 +48,7 @@ type Command struct {
 	Title words.Text // in menus and on the sheet of shortcuts
 	Menu  Menu
 	Sub   words.Text // of the menu within the menu that it stands in, if any
+	Also  words.Text // other words that people look for it by
 	Line  bool       // a line stands above it
 	Keys  []Keys
 	// Can reports whether it may run now; nil: always. Every way to the command asks.

@@ -120,7 +120,7 @@ func (c *Commands) Palette(v words.Voice) (items []look.MenuItem) {
 			continue
 		}
 		item := c.item(one, v)
-		item.Line = false
+		item.Line, item.Also = false, v.Say(one.Also)
 		in := menuTitles[one.Menu]
 		if !one.Sub.IsZero() {
 			in = one.Sub

@@ -38,6 +38,7 @@ func NewLevelBar(v words.Voice, levels, whole func()) *LevelBar {
 	s.barTo, s.scale = look.NewText("", look.Second), look.NewText("", look.Second)
 	s.bar = look.NewPicture(130, 10, s.drawBar)
 	level := look.NewPress(look.Row(look.Grid, -1, s.level, s.count), look.Bare, look.Grid, 5, levels)
+	level.OnMenu = func(fyne.Position) { levels() }
 	fit := look.NewPress(look.NewText(s.say("strip.fit", "fit"), look.Style{Size: look.SecondSize, Tone: look.Accent}), look.Bare, look.Grid, 6, whole)
 	s.Object = look.Back(look.OnSurface, 0, &fyne.Container{Layout: threeParts{}, Objects: []fyne.CanvasObject{
 		look.Row(0, -1, look.Gap(look.Grid, 1), level),

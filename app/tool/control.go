@@ -10,7 +10,8 @@ import (
 )
 
 // control takes a click while switches are joined to what they serve: the first is a
-// switch, the others its loads or further switches for the same.
+// switch, the others its loads or further switches for the same; one that cannot serve with
+// it begins anew.
 func (c *cable) control(t Window, id plan.ID) {
 	o, _ := t.Plan().Opening(id)
 	isSwitch := o != nil && familyOf(o) == part.Switch
@@ -22,9 +23,25 @@ func (c *cable) control(t Window, id plan.ID) {
 	case c.lead == "":
 		c.lead, c.made = id, controlOf(t.Plan(), id)
 		t.Select(id)
+	case id != c.lead && isSwitch && !c.isIn(t, id) && !(part.IsOneOfSeveral(c.leading(t)) && part.IsOneOfSeveral(o)):
+		c.lead, c.made = id, controlOf(t.Plan(), id)
+		t.Select(id)
+		t.Say(words.New("tool.control.another", "Now what {0} serves; one light on two switches takes two three-way switches", o.Tag))
 	case id != c.lead:
 		c.join(t, id, isSwitch)
 	}
+}
+
+// leading returns the switch whose loads are clicked.
+func (c *cable) leading(t Window) *plan.Opening {
+	o, _ := t.Plan().Opening(c.lead)
+	return o
+}
+
+// isIn reports whether a switch is in the control in hand.
+func (c *cable) isIn(t Window, id plan.ID) bool {
+	now, ok := t.Plan().Controls.Get(c.made)
+	return ok && slices.Contains(now.Switches, id)
 }
 
 func familyOf(o *plan.Opening) part.Family {

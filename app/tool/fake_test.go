@@ -28,6 +28,7 @@ type fake struct {
 	isMetric bool
 	sample   *plan.Opening
 	ghost    plan.ID
+	drawn    map[plan.ID]geom.Point // where bodies of openings are drawn
 }
 
 const ground = plan.ID("vaaaaaaaa")
@@ -66,6 +67,15 @@ func (f *fake) Refuse(t words.Text)   { f.said, f.refused = t, t }
 func (f *fake) Ask(question, _, _ words.Text, do func()) {
 	f.asked = question
 	do()
+}
+
+func (f *fake) DrawnIn(box geom.Box) (ids []plan.ID) {
+	for id, at := range f.drawn {
+		if box.Contains(at) {
+			ids = append(ids, id)
+		}
+	}
+	return ids
 }
 
 func (f *fake) NewID(kind byte) plan.ID { return f.ids.New(kind) }

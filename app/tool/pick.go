@@ -14,6 +14,9 @@ import (
 // Under returns what a press of the pointer would be on, or nothing.
 func Under(t Window, p Pointer) plan.ID { return pick(t, p) }
 
+// deepWall is as thick as walls are that can be pointed at by their middle.
+const deepWall = unit.Foot
+
 // pick returns what is pointed at, the smallest thing first: an opening, a break, the
 // line of a control or cable, a fixture, a side, a room; or nothing.
 func pick(t Window, p Pointer) plan.ID {
@@ -34,7 +37,7 @@ func pick(t Window, p Pointer) plan.ID {
 		distance, size unit.Length
 	}
 	var all []found
-	for _, id := range ix.Search(t.Level(), geom.BoxOf(p.At).Expand(p.Reach)) {
+	for _, id := range ix.Search(t.Level(), geom.BoxOf(p.At).Expand(max(p.Reach, deepWall))) {
 		if d, size, ok := distanceTo(ix, id, p); ok && (p.Line == "" || rankOf(id) < least) {
 			all = append(all, found{id, rankOf(id), d, size})
 		}
@@ -118,7 +121,10 @@ func distanceTo(ix *index.Index, id plan.ID, p Pointer) (d, size unit.Length, ok
 			return 0, 0, false
 		}
 		_, d = ref.Line().Nearest(p.At)
-		return d, 0, d <= p.Reach*2/3
+		// The wall behind it is drawn too, and as easily pointed at.
+		along, off := ref.Line().Project(p.At)
+		isInWall := ref.Side().Kind == plan.SideWall && along >= 0 && along <= ref.Line().Length() && off < 0 && off >= -wallDepth(ix, id)
+		return d, 0, d <= p.Reach*2/3 || isInWall
 	case plan.KindRoom:
 		r := ix.RoomOf(id)
 		return 0, r.Outline().Perimeter(), r != nil && r.Outline().Contains(p.At)
@@ -154,15 +160,16 @@ func cornerAt(ix *index.Index, room plan.ID, p Pointer) (plan.ID, bool) {
 }
 
 // within lists the openings, breaks and fixtures that lie in a box, or the rooms where
-// there are none of these.
+// there are none of these. Of an opening its place or its body will do.
 func within(t Window, box geom.Box) (ids []plan.ID) {
 	ix := t.Index()
+	ids = t.DrawnIn(box)
 	var rooms []plan.ID
 	for _, id := range ix.Search(t.Level(), box) {
 		switch id.Kind() {
 		case plan.KindOpening:
 			o, _ := ix.Plan().Opening(id)
-			if place, ok := ix.Place(o.At); ok && box.Contains(place.Foot) {
+			if place, ok := ix.Place(o.At); ok && box.Contains(place.Foot) && !slices.Contains(ids, id) {
 				ids = append(ids, id)
 			}
 		case plan.KindBreak:

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -91,6 +92,69 @@ func TestShiftClickAndRubberBand(t *testing.T) {
 		t.Errorf("a rubber band round all caught %v, want two openings and a door", f.chosen)
 	}
 	_ = r
+}
+
+// A wall is pointed at by its middle as by its face; a wall between two rooms is the one of
+// the nearer. What is open has no wall.
+func TestAWallIsPointedAtByItsMiddle(t *testing.T) {
+	f := newFake(t)
+	r := f.square()
+	c := &choose{}
+	far := at(80, -4)
+	far.Reach = unit.Inch
+	f.click(c, far)
+	if len(f.chosen) != 1 || f.chosen[0] != r.Sides[0].ID {
+		t.Errorf("in the middle of the north wall %v is chosen", f.chosen)
+	}
+	for _, away := range []Pointer{at(80, -10), at(-4, -4)} {
+		away.Reach = unit.Inch
+		if f.click(c, away); len(f.chosen) != 0 {
+			t.Errorf("at %v, beyond the wall, %v is chosen", away.At, f.chosen)
+		}
+	}
+	was := *r.Sides[0]
+	open := was
+	open.Kind = plan.SideOpen
+	f.Do(edit.ChangeSide{Side: open})
+	if f.click(c, far); len(f.chosen) != 0 {
+		t.Errorf("beyond an open side %v is chosen", f.chosen)
+	}
+	f.Do(edit.ChangeSide{Side: was})
+	f.drag(&room{}, at(0, -4.5), at(144, -100))
+	next := f.rooms()[0]
+	if next.ID == r.ID {
+		next = f.rooms()[1]
+	}
+	for y, want := range map[float64]plan.ID{-1: r.ID, -4: next.ID} {
+		p := at(80, y)
+		p.Reach = unit.Inch / 2
+		f.click(c, p)
+		if ref, ok := f.Index().Side(f.chosen[0]); !ok || ref.Room.ID != want {
+			t.Errorf("%v in from the face %v is chosen", -y, f.chosen)
+		}
+	}
+}
+
+// What is drawn in the rubber band is caught, though its place in the wall is not.
+func TestARubberBandCatchesWhatItIsDrawnRound(t *testing.T) {
+	f, r := furnished(t)
+	o := f.onNorth(r)
+	f.drawn = map[plan.ID]geom.Point{o.ID: {X: o.At.Along, Y: 8 * unit.Inch}}
+	c := &choose{}
+	f.drag(c, at(20, 4), at(40, 12))
+	if len(f.chosen) != 1 || f.chosen[0] != o.ID {
+		t.Errorf("round its body %v is chosen, want %s", f.chosen, o.Tag)
+	}
+	f.chosen = nil
+	f.drag(c, at(40, 12), at(20, -4))
+	if len(f.chosen) != 1 {
+		t.Errorf("round its body and its place %v is chosen, want it once", f.chosen)
+	}
+	f.chosen = nil
+	f.drag(c, at(20, 9), at(40, 30))
+	if len(f.chosen) != 0 {
+		t.Errorf("beside both %v is chosen", f.chosen)
+	}
 }
 
 func TestDragOpening(t *testing.T) {

@@ -80,6 +80,8 @@ type Window interface {
 	Refuse(words.Text)
 	// NewID makes a fresh ID.
 	NewID(kind byte) plan.ID
+	// DrawnIn lists the openings whose bodies are drawn in a box of the plan.
+	DrawnIn(box geom.Box) []plan.ID
 	// Kind is the opening kind in hand.
 	Kind() string
 	// Sample is the opening of that kind whose like is dropped, or nil: one as its kind

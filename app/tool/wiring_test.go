@@ -5,18 +5,24 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 // switched is a room with two switches and three lights, and where they are.
 func switched(t *testing.T) (f *fake, switches, lights []Pointer) {
+	return switchedBy(t, "switch", "switch")
+}
+
+// switchedBy is that room with switches of two kinds.
+func switchedBy(t *testing.T, kinds ...string) (f *fake, switches, lights []Pointer) {
 	f = newFake(t)
 	f.square()
 	o := &opening{}
 	for _, x := range []float64{30, 60} {
 		switches = append(switches, at(x, 1))
 	}
-	f.kind = "switch"
-	for _, p := range switches {
+	for i, p := range switches {
+		f.kind = kinds[i]
 		f.click(o, p)
 	}
 	f.kind = "ceiling-light"
@@ -39,7 +45,7 @@ func (f *fake) controls() (all []*plan.Control) {
 }
 
 func TestControl(t *testing.T) {
-	f, switches, lights := switched(t)
+	f, switches, lights := switchedBy(t, "three-way", "three-way")
 	c := &cable{}
 	c.Choose(controlSort)
 	f.click(c, lights[0])
@@ -69,6 +75,52 @@ func TestControl(t *testing.T) {
 		t.Errorf("controls %+v, want the one that the switch is in to go on", got)
 	}
 	f.check()
+}
+
+// One light on two switches takes three-ways, and four-ways between (common practice): any
+// other switch that is clicked next begins a control of its own.
+func TestAnotherSwitchBeginsAnew(t *testing.T) {
+	for _, tt := range []struct {
+		first, second string
+		controls      int
+	}{
+		{"switch", "switch", 2}, {"three-way", "switch", 2}, {"switch", "three-way", 2}, {"dimmer", "dimmer", 2},
+		{"three-way", "three-way", 1}, {"three-way", "four-way", 1}, {"four-way", "three-way", 1},
+	} {
+		f, switches, lights := switchedBy(t, tt.first, tt.second)
+		c := &cable{sort: controlSort}
+		for i := range switches {
+			f.click(c, switches[i])
+			if isAnew := i == 1 && f.said.ID == "tool.control.another"; isAnew != (i == 1 && tt.controls == 2) {
+				t.Errorf("%s after %s: said %v", tt.second, tt.first, f.said)
+			}
+			f.click(c, lights[i])
+		}
+		if got := f.controls(); len(got) != tt.controls {
+			t.Errorf("%s after %s: %d controls, want %d", tt.second, tt.first, len(got), tt.controls)
+		}
+	}
+}
+
+// A plan that joins two one-pole switches can be put right: the second is taken out again.
+func TestASwitchLeavesWhateverItIs(t *testing.T) {
+	f, switches, lights := switched(t)
+	c := &cable{sort: controlSort}
+	f.click(c, switches[0])
+	f.click(c, lights[0])
+	made := f.controls()[0]
+	for _, o := range f.openings() {
+		if o.Kind == "switch" && o.ID != made.Switches[0] {
+			f.Do(edit.JoinControl{ID: made.ID, Opening: o.ID, IsSwitch: true})
+		}
+	}
+	if got := f.controls(); len(got) != 1 || len(got[0].Switches) != 2 {
+		t.Fatalf("controls %+v, want one of two switches", got)
+	}
+	f.click(c, switches[1])
+	if got := f.controls(); len(got) != 1 || len(got[0].Switches) != 1 {
+		t.Errorf("controls %+v, want the second switch taken out", got)
+	}
 }
 
 func TestNextLetterIsFree(t *testing.T) {

@@ -64,7 +64,7 @@ func (s *Session) claimed(path string, do func()) {
 	s.user.Ask(Question{
 		Title: s.say("claim.title", "Open it a second time?"), Fault: err,
 		Answers: []Answer{
-			{s.say("answer.stay", "Go back"), nil},
+			{s.say("answer.cancel", "Cancel"), nil},
 			{s.say("answer.second", "Open it anyway"), func() { s.release(); do() }},
 		},
 	})

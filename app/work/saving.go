@@ -175,7 +175,7 @@ func (s *Session) takeName(job *save) {
 
 // saveFailed says why, and offers what can be done.
 func (s *Session) saveFailed(path string, err error, then func()) {
-	stay := Answer{s.say("answer.stay", "Go back"), nil}
+	stay := Answer{s.say("answer.cancel", "Cancel"), nil}
 	elsewhere := Answer{s.say("answer.elsewhere", "Save elsewhere …"), func() { s.chooseSave(then) }}
 	if errors.Is(err, file.ErrChanged) || errors.Is(err, file.ErrExists) {
 		s.user.Ask(Question{

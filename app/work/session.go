@@ -105,7 +105,7 @@ func (s *Session) Guarded(do func()) {
 		Title: s.say("guard.title", "Save “{0}” first?", s.doc.Title()),
 		Body:  s.say("guard.body", "It has changes that its file has not. What is not saved is lost."),
 		Answers: []Answer{
-			{s.say("answer.stay", "Go back"), nil},
+			{s.say("answer.cancel", "Cancel"), nil},
 			{s.say("answer.drop", "Do not save"), func() { s.forget(); do() }},
 			{s.say("answer.save", "Save"), func() { s.saveThen(do) }},
 		},

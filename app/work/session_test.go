@@ -22,7 +22,7 @@ func TestUnsavedChangesAreGuarded(t *testing.T) {
 	if !plan.Equal(drawn, u.doc.Plan()) {
 		t.Fatal("New took the plan away before it was answered")
 	}
-	u.answer("Go back")
+	u.answer("Cancel")
 	if !plan.Equal(drawn, u.doc.Plan()) {
 		t.Error("going back lost the plan")
 	}
@@ -91,7 +91,7 @@ func TestSaveOpenAndAChangeUnderneath(t *testing.T) {
 	if !has(u.question(), "changed by someone else") {
 		t.Fatalf("saving over another's change asks %q", u.question())
 	}
-	u.answer("Go back")
+	u.answer("Cancel")
 	u.shop.CameBack()
 	u.answer("Read it again")
 	u.until("the other's plan", func() bool { return u.doc.Title() == "Someone else's" })
@@ -155,7 +155,7 @@ func TestAFailedSaveLosesNothing(t *testing.T) {
 	if !has(u.question(), "could not be saved", "x.studbay") {
 		t.Errorf("a save that failed says %q", u.question())
 	}
-	u.answer("Go back")
+	u.answer("Cancel")
 	if !plan.Equal(drawn, u.doc.Plan()) || !u.doc.IsDirty() {
 		t.Error("a save that failed lost the plan or its changes")
 	}
@@ -363,7 +363,7 @@ func TestWhatIsDrawnDuringASaveIsNotDropped(t *testing.T) {
 	u.answer("Save")
 	u.draw("Bath")
 	u.awaitSaving()
-	u.answer("Go back")
+	u.answer("Cancel")
 	if n := u.doc.Plan().Levels[0].Rooms.Len(); n != 3 || !u.doc.IsDirty() {
 		t.Errorf("%d rooms are left, unsaved %v", n, u.doc.IsDirty())
 	}

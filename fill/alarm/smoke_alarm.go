@@ -77,11 +77,11 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 		if r.Use == plan.UseBedroom {
 			if len(at[r.ID]) == 0 {
 				found = append(found, plain(r, words.New("rule.smoke-alarm.bedroom", "{0} has no smoke alarm", r.Name),
-					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in has one."), v.offer(rooms, r, kindSmoke, fig)))
+					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in needs one."), v.offer(rooms, r, kindSmoke, fig)))
 			}
 			if !isNear(rooms, r, at) {
 				found = append(found, plain(r, words.New("rule.smoke-alarm.outside", "No smoke alarm is outside of {0}", r.Name),
-					words.New("rule.smoke-alarm.outside.why", "One is outside of each group of bedrooms, near them."), v.offer(rooms, outside(rooms, r), kindSmoke, fig)))
+					words.New("rule.smoke-alarm.outside.why", "Each group of bedrooms needs one outside of them, near them."), v.offer(rooms, outside(rooms, r), kindSmoke, fig)))
 			}
 		}
 		for _, a := range at[r.ID] {
@@ -92,7 +92,7 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 		found = append(found, rule.Finding{
 			Severity: rule.Stop, About: v.level.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1),
 			Message:  words.New("rule.smoke-alarm.level", "{0} has no smoke alarm", v.level.Name),
-			Why:      words.New("rule.smoke-alarm.level.why", "Each level where people live has one, a basement too."),
+			Why:      words.New("rule.smoke-alarm.level.why", "Each level where people live needs one, a basement too."),
 			Remedies: v.offer(rooms, forLevel(rooms.Rooms), kindSmoke, fig),
 		})
 	}

@@ -15,19 +15,19 @@ func TestWhatIsToldOfAlarms(t *testing.T) {
 		ruletest.Told("none", func(h *ruletest.House) { bedroomAndHall(h) }, `
 			stop, IRC R314.3: bedroom; 0 of 1
 			bedroom has no smoke alarm
-			Each room to sleep in has one.
+			Each room to sleep in needs one.
 			Add a smoke alarm in bedroom:
 			  now R1 smoke on bedroom ceiling 60", 60", RD1
 
 			stop, IRC R314.3: bedroom; 0 of 1
 			No smoke alarm is outside of bedroom
-			One is outside of each group of bedrooms, near them.
+			Each group of bedrooms needs one outside of them, near them.
 			Add a smoke alarm in hall:
 			  now R1 smoke on hall ceiling 60", 174", RD1
 
 			stop, IRC R314.3: ; 0 of 1
 			Ground floor has no smoke alarm
-			Each level where people live has one, a basement too.
+			Each level where people live needs one, a basement too.
 			Add a smoke alarm in hall:
 			  now R1 smoke on hall ceiling 60", 174", RD1`, "IRC R314.3"),
 		ruletest.Told("20 in from the door of a bath", func(h *ruletest.House) {

@@ -133,7 +133,7 @@ func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) 
 			found = append(found, rule.Finding{
 				Severity: rule.Stop, Room: r.ID, About: f.ID, Measured: rule.CountOf(most), Limit: rule.CountOf(2),
 				Message: words.New("rule.lit-passage.stairs", "The light of the stairs in {0} has one switch", r.Name),
-				Why:     words.New("rule.lit-passage.stairs.why", "Stairs of {0} risers or more have one at each end.", int(fig.Lighting.StairsRisers)),
+				Why:     words.New("rule.lit-passage.stairs.why", "Stairs of {0} risers or more need one at each end.", int(fig.Lighting.StairsRisers)),
 			})
 		}
 	}

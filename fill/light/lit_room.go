@@ -75,7 +75,7 @@ func unlit(s state, r *plan.Room) (f rule.Finding, ok bool) {
 	switch s {
 	case noLight:
 		f.Message = words.New("rule.lit-room.none", "{0} has no light", r.Name)
-		f.Why = words.New("rule.lit-room.none.why", "It has at least one, on a wall switch.")
+		f.Why = words.New("rule.lit-room.none.why", "It needs at least one, on a wall switch.")
 	case noSwitch:
 		f.Message = words.New("rule.lit-room.switch", "{0} has a light and no switch for it", r.Name)
 		f.Why = words.New("rule.lit-room.switch.why", "There is none in the room, nor in a room next to it.")

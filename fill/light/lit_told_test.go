@@ -13,7 +13,7 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 		ruletest.Told("no light", lit("2023", plan.UseDen, "", true, false), `
 			stop, NEC 2023 210.70(A)(1): den
 			den has no light
-			It has at least one, on a wall switch.`, "210.70(A)(1)"),
+			It needs at least one, on a wall switch.`, "210.70(A)(1)"),
 		ruletest.Told("no switch", lit("2023", plan.UseDen, "ceiling-light", false, false), `
 			stop, NEC 2023 210.70(A)(1): den
 			den has a light and no switch for it
@@ -25,11 +25,11 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 		ruletest.Told("an attic in which something stands", lit("2020", plan.UseAttic, "", false, false), `
 			stop, NEC 2020 210.70(C): attic
 			attic has no light
-			It has at least one, on a wall switch.`, "thomasdomitrovich.com, 210.70: under (C) from 2017 on"),
+			It needs at least one, on a wall switch.`, "thomasdomitrovich.com, 210.70: under (C) from 2017 on"),
 		ruletest.Told("a basement in which something stands, 2023", lit("2023", plan.UseBasement, "", false, false), `
 			stop, NEC 2023 210.70(C): unfinished basement
 			unfinished basement has no light
-			It has at least one, on a wall switch.`, "210.70(C), 2023, number from memory"),
+			It needs at least one, on a wall switch.`, "210.70(C), 2023, number from memory"),
 	})
 	porch := func(light, control bool) func(*ruletest.House) {
 		return func(h *ruletest.House) {
@@ -49,7 +49,7 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 		ruletest.Told("a hall without a light", lit("2023", plan.UseHall, "", true, false), `
 			stop, NEC 2023 210.70(A)(2): hall
 			hall has no light
-			It has at least one, on a wall switch.`, "210.70(A)(2)(1)"),
+			It needs at least one, on a wall switch.`, "210.70(A)(2)(1)"),
 		ruletest.Told("a door to a porch without a light", porch(false, false), `
 			stop, NEC 2023 210.70(A)(2): door in living
 			No light on a switch is outside the door from living to outdoors
@@ -66,7 +66,7 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.70(A)(2): stairs in den; 1 of 2
 			The light of the stairs in den has one switch
-			Stairs of 6 risers or more have one at each end.`, "210.70(A)(2)(3)"),
+			Stairs of 6 risers or more need one at each end.`, "210.70(A)(2)(3)"),
 	})
 }
 
@@ -145,7 +145,7 @@ func TestWhatCountsAsLit(t *testing.T) {
 			ruletest.Told(kind+" is no light", den(kind, none), `
 				stop, NEC 2023 210.70(A)(1): den
 				den has no light
-				It has at least one, on a wall switch.`, said),
+				It needs at least one, on a wall switch.`, said),
 		})
 	}
 	const unsaid = `
@@ -176,7 +176,7 @@ func TestWhatCountsAsLit(t *testing.T) {
 		}), `
 				stop, NEC 2023 210.70(A)(1): den
 				den has no light
-				It has at least one, on a wall switch.`, said),
+				It needs at least one, on a wall switch.`, said),
 		ruletest.Told("of two lights one on a switch", den("ceiling-light", func(h *ruletest.House, den, _ *ruletest.Room, _ *plan.Opening) {
 			control(h, den.Opening("switch", den.On(0, 20)), den.Opening("recessed", den.Ceiling(30, 30)))
 		}), "", said),

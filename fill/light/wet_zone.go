@@ -72,9 +72,9 @@ func inZone(z rule.Wet, room *plan.Room, o *plan.Opening, at geom.Point, fig *co
 	}
 	if isReceptacle {
 		f.Section = fig.Title + " " + fig.Section("wet-zone-receptacle")
-		f.Why = words.New("rule.wet-zone.receptacle", "No receptacle stands within {0} of it, up to {1} above its rim.", fig.Limit("wet-zone-out"), fig.Limit("wet-zone-up"))
+		f.Why = words.New("rule.wet-zone.receptacle", "No receptacle may be within {0} of it, up to {1} above its rim.", fig.Limit("wet-zone-out"), fig.Limit("wet-zone-up"))
 		if !fig.Lighting.WetZoneReceptacles {
-			f.Why = words.New("rule.wet-zone.within", "No receptacle stands within it or over it.")
+			f.Why = words.New("rule.wet-zone.within", "No receptacle may be within it or over it.")
 		}
 	}
 	if o.Status.IsOld() || isReceptacle && z.IsAllOfRoom() {

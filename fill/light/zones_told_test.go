@@ -135,14 +135,14 @@ func TestWhatIsToldOfAWetZone(t *testing.T) {
 		}, `
 			stop, NEC 2023 406.9(C): A in bath; 20" of 36"
 			A is 1' 8" from the tub
-			No receptacle stands within 3 ft of it, up to 8 ft above its rim.`, "406.9(C), 2023"),
+			No receptacle may be within 3 ft of it, up to 8 ft above its rim.`, "406.9(C), 2023"),
 		ruletest.Told("over it in 2017", func(h *ruletest.House) {
 			r := aBath(h, "2017")
 			r.Opening("gfci", r.On(0, 40), ruletest.Tagged("A"), ruletest.Up(40))
 		}, `
 			stop, NEC 2017 406.9(C): A in bath; 0" of 36"
 			A is 0" from the tub
-			No receptacle stands within it or over it.`, "406.9(C), 2017"),
+			No receptacle may be within it or over it.`, "406.9(C), 2017"),
 		ruletest.Told("a fan there already", func(h *ruletest.House) {
 			r := aBath(h, "2023")
 			r.Opening("fan-light", r.Ceiling(30, 50), ruletest.Tagged("A"), ruletest.Existing)
@@ -159,7 +159,7 @@ func TestWhatIsToldOfAWetZone(t *testing.T) {
 		}, `
 			note, NEC 2023 406.9(C): A in bath; 30" of 36"
 			A is 2' 6" from the tub
-			No receptacle stands within 3 ft of it, up to 8 ft above its rim.
+			No receptacle may be within 3 ft of it, up to 8 ft above its rim.
 
 			stop, NEC 2023 410.10(D): B in bath; 20" of 36"
 			B is 1' 8" from the tub
@@ -171,7 +171,7 @@ func TestWhatIsToldOfAWetZone(t *testing.T) {
 		}, `
 			stop, NEC 2023 406.9(C): A in bath; 16" of 36"
 			A is 1' 4" from the shower
-			No receptacle stands within 3 ft of it, up to 8 ft above its rim.`, "406.9(C), 2023: told once, of the nearer"),
+			No receptacle may be within 3 ft of it, up to 8 ft above its rim.`, "406.9(C), 2023: told once, of the nearer"),
 	})
 }
 

@@ -44,6 +44,19 @@ func DeviceKinds(o *plan.Opening) (kinds []string) {
 	return kinds
 }
 
+// What serves a light together with other switches: a three-way at either end, a four-way
+// between. Common practice.
+const (
+	ThreeWay = "three-way switch"
+	FourWay  = "four-way switch"
+)
+
+// IsOneOfSeveral reports whether what is in an opening serves a light together with switches
+// in others.
+func IsOneOfSeveral(o *plan.Opening) bool {
+	return slices.ContainsFunc(DeviceKinds(o), func(kind string) bool { return kind == ThreeWay || kind == FourWay })
+}
+
 // HangsLight reports whether an opening is a light that hangs from a box, or stands on one.
 func HangsLight(o *plan.Opening) bool {
 	k := All().Kind(o.Kind)

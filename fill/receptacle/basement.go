@@ -25,7 +25,7 @@ func checkBasement(v index.RoomView, fig *code.Figures) []rule.Finding {
 	return []rule.Finding{{
 		Severity: rule.Stop, Measured: rule.CountOf(0), Limit: rule.CountOf(1),
 		Message:  words.New("rule.basement-receptacle.missed", "{0} has no receptacle that counts", v.Room.Name),
-		Why:      words.New("rule.basement-receptacle.why", "Each unfinished part of a basement has one besides those for a single machine."),
+		Why:      words.New("rule.basement-receptacle.why", "Each unfinished part of a basement needs one besides those for a single machine."),
 		Remedies: addNear(&v, "gfci", fig, words.New("rule.basement-receptacle.remedy", "Add a receptacle"), anywhere),
 	}}
 }

@@ -108,7 +108,7 @@ func missedFoyer(v *index.RoomView, s *index.SideView, w wallSpace, fig *code.Fi
 		Stretches: []rule.Stretch{rule.OnSide(s, w.from, w.to)},
 		Label:     words.New("stretch.missed", "{0} not served", words.Beside{Length: length}),
 		Message:   words.New("rule.foyer-receptacle.missed", "A wall of {0} in {1} has no receptacle", length, v.Room.Name),
-		Why:       words.New("rule.foyer-receptacle.why", "In a foyer of more than {0} each wall of {1} or more has one.", fig.Outlets.FoyerArea, fig.Limit("foyer-wall")),
+		Why:       words.New("rule.foyer-receptacle.why", "In a foyer of more than {0} each wall of {1} or more needs one.", fig.Outlets.FoyerArea, fig.Limit("foyer-wall")),
 		Remedies: addNear(v, "duplex", fig, words.New("rule.foyer-receptacle.remedy", "Add a receptacle there"), func(p place) (unit.Length, bool) {
 			return (2*p.along - w.from - w.to).Abs(), p.side == s && w.from <= p.along && p.along <= w.to
 		}),

@@ -32,7 +32,7 @@ func checkGarage(v index.RoomView, fig *code.Figures) []rule.Finding {
 	f := rule.Finding{
 		Severity: rule.Stop, Measured: rule.CountOf(have), Limit: rule.CountOf(want),
 		Message: words.New("rule.garage-receptacle.missed", "{0} has a receptacle for {1} of its {2} vehicle bays", v.Room.Name, have, want),
-		Why:     words.New("rule.garage-receptacle.why", "Each bay has one, not higher than {0}; those for a single machine do not count.", fig.Limit("garage-max-height")),
+		Why:     words.New("rule.garage-receptacle.why", "Each bay needs one, not higher than {0}; those for a single machine do not count.", fig.Limit("garage-max-height")),
 	}
 	if want == 1 {
 		f.Message = words.New("rule.garage-receptacle.none", "{0} has no receptacle that counts", v.Room.Name)

@@ -27,7 +27,7 @@ func checkHall(v index.RoomView, fig *code.Figures) []rule.Finding {
 	return []rule.Finding{{
 		Severity: rule.Stop, Measured: rule.LengthOf(length), Limit: rule.LengthOf(fig.Outlets.HallLength),
 		Message:  words.New("rule.hall-receptacle.missed", "{0} is {1} long and has no receptacle", v.Room.Name, words.Beside{Length: length, Other: fig.Outlets.HallLength}),
-		Why:      words.New("rule.hall-receptacle.why", "A hall of {0} or more along its center line has one.", fig.Limit("hall-length")),
+		Why:      words.New("rule.hall-receptacle.why", "A hall of {0} or more along its center line needs one.", fig.Limit("hall-length")),
 		Remedies: addNear(&v, "duplex", fig, words.New("rule.hall-receptacle.remedy", "Add a receptacle"), anywhere),
 	}}
 }

@@ -28,7 +28,7 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 	f := rule.Finding{
 		Severity: rule.Stop, Limit: rule.CountOf(1), Measured: rule.CountOf(len(all)),
 		Message: words.New("rule.laundry-receptacle.missed", "{0} has no receptacle for laundry", v.Room.Name),
-		Why:     words.New("rule.laundry-receptacle.why", "A laundry area has at least one receptacle of 125 V."),
+		Why:     words.New("rule.laundry-receptacle.why", "A laundry area needs at least one receptacle of 125 V."),
 	}
 	cost := func(place) (unit.Length, bool) { return 0, true }
 	if len(washers) > 0 {

@@ -32,10 +32,10 @@ func checkOutdoor(v index.RoomView, fig *code.Figures) []rule.Finding {
 	f := rule.Finding{
 		Severity: rule.Stop, Measured: rule.CountOf(0), Limit: rule.CountOf(1),
 		Message: words.New("rule.outdoor-receptacle.missed", "{0} has no receptacle", v.Room.Name),
-		Why:     words.New("rule.outdoor-receptacle.deck", "A balcony, deck or porch at the house has one, not higher than {0} above its floor.", fig.Limit("outdoor-max-height")),
+		Why:     words.New("rule.outdoor-receptacle.deck", "A balcony, deck or porch at the house needs one, not higher than {0} above its floor.", fig.Limit("outdoor-max-height")),
 	}
 	if !isDeck {
-		f.Why = words.New("rule.outdoor-receptacle.grade", "A house has one at the front and one at the back, not higher than {0} above grade.", fig.Limit("outdoor-max-height"))
+		f.Why = words.New("rule.outdoor-receptacle.grade", "A house needs one at the front and one at the back, not higher than {0} above grade.", fig.Limit("outdoor-max-height"))
 	}
 	f.Remedies = addNear(&v, "outdoor", fig, words.New("rule.outdoor-receptacle.remedy", "Add a weatherproof receptacle"), anywhere)
 	return []rule.Finding{f}

@@ -40,7 +40,7 @@ func TestWhatIsTold(t *testing.T) {
 	}, `
 			stop, NEC 2023 210.52(H): hall; 125" of 120"
 			hall is 10' 5" long and has no receptacle
-			A hall of 10 ft or more along its center line has one.`, "210.52(H)"))
+			A hall of 10 ft or more along its center line needs one.`, "210.52(H)"))
 	tell(&receptacle.Foyer, ruletest.Told("a wall beside a door", func(h *ruletest.House) {
 		r := h.Square(plan.UseFoyer, 0, 0, 120, 96)
 		r.Break(plan.BreakDoor, 0, 10, 30)
@@ -51,14 +51,14 @@ func TestWhatIsTold(t *testing.T) {
 	}, `
 			stop, NEC 2023 210.52(I): foyer/0 in foyer; 80" of 36"
 			A wall of 6' 8" in foyer has no receptacle
-			In a foyer of more than 60 ft² each wall of 3 ft or more has one.
+			In a foyer of more than 60 ft² each wall of 3 ft or more needs one.
 			beside it: 6' 8" not served
 			on foyer/0 face from 40" to 120"`, "210.52(I): from the door at 40 in to the corner"))
 	tell(&receptacle.Laundry,
 		ruletest.Told("no receptacle", func(h *ruletest.House) { blockAll(h.Square(plan.UseLaundry, 0, 0, 96, 96)) }, `
 			stop, NEC 2023 210.52(F): laundry; 0 of 1
 			laundry has no receptacle for laundry
-			A laundry area has at least one receptacle of 125 V.`, "210.52(F)"),
+			A laundry area needs at least one receptacle of 125 V.`, "210.52(F)"),
 		ruletest.Told("a washer too far", func(h *ruletest.House) {
 			r := h.Square(plan.UseMudroom, 0, 0, 200, 96)
 			r.Fixture(plan.FixtureWasher, 0, 0, 30)
@@ -75,7 +75,7 @@ func TestWhatIsTold(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.52(G)(1): garage; 0 of 1
 			garage has no receptacle that counts
-			Each bay has one, not higher than 5-1/2 ft; those for a single machine do not count.`, "210.52(G)(1)"),
+			Each bay needs one, not higher than 5-1/2 ft; those for a single machine do not count.`, "210.52(G)(1)"),
 		ruletest.Told("three bays, one receptacle", func(h *ruletest.House) {
 			r := h.Square(plan.UseGarage, 0, 0, 240, 240)
 			r.Bays = 3
@@ -83,11 +83,11 @@ func TestWhatIsTold(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.52(G)(1): garage; 1 of 3
 			garage has a receptacle for 1 of its 3 vehicle bays
-			Each bay has one, not higher than 5-1/2 ft; those for a single machine do not count.`, "210.52(G)(1)"))
+			Each bay needs one, not higher than 5-1/2 ft; those for a single machine do not count.`, "210.52(G)(1)"))
 	tell(&receptacle.Basement, ruletest.Told("none", func(h *ruletest.House) { blockAll(h.Square(plan.UseBasement, 0, 0, 96, 96)) }, `
 			stop, NEC 2023 210.52(G)(3): unfinished basement; 0 of 1
 			unfinished basement has no receptacle that counts
-			Each unfinished part of a basement has one besides those for a single machine.`, "210.52(G)(3)"))
+			Each unfinished part of a basement needs one besides those for a single machine.`, "210.52(G)(3)"))
 	tell(&receptacle.Outdoor,
 		ruletest.Told("a porch", func(h *ruletest.House) {
 			living := h.Square(plan.UseLiving, 0, 0, 200, 120)
@@ -98,7 +98,7 @@ func TestWhatIsTold(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.52(E): Front Porch; 0 of 1
 			Front Porch has no receptacle
-			A balcony, deck or porch at the house has one, not higher than 6-1/2 ft above its floor.`, "210.52(E)(3)"),
+			A balcony, deck or porch at the house needs one, not higher than 6-1/2 ft above its floor.`, "210.52(E)(3)"),
 		ruletest.Told("the back", func(h *ruletest.House) {
 			r := h.Square(plan.UseOutdoors, 0, 0, 200, 200)
 			r.Faces = plan.FacesBack
@@ -106,7 +106,7 @@ func TestWhatIsTold(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.52(E): outdoors; 0 of 1
 			outdoors has no receptacle
-			A house has one at the front and one at the back, not higher than 6-1/2 ft above grade.`, "210.52(E)(1)"))
+			A house needs one at the front and one at the back, not higher than 6-1/2 ft above grade.`, "210.52(E)(1)"))
 }
 
 // blockAll says that nothing can be set into any wall of a room.
@@ -142,7 +142,7 @@ func TestWhereAReceptacleIsOffered(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.52(I): foyer/0 in foyer; 120" of 36"
 			A wall of 10' 0" in foyer has no receptacle
-			In a foyer of more than 60 ft² each wall of 3 ft or more has one.
+			In a foyer of more than 60 ft² each wall of 3 ft or more needs one.
 			beside it: 10' 0" not served
 			on foyer/0 face from 0" to 120"
 			Add a receptacle there:
@@ -160,7 +160,7 @@ func TestWhereAReceptacleIsOffered(t *testing.T) {
 		}, `
 			stop, NEC 2023 210.52(G)(1): garage; 1 of 2
 			garage has a receptacle for 1 of its 2 vehicle bays
-			Each bay has one, not higher than 5-1/2 ft; those for a single machine do not count.
+			Each bay needs one, not higher than 5-1/2 ft; those for a single machine do not count.
 			Add a garage receptacle:
 			  now R1 garage on garage/0 face 101-3/16", centre 48" up, PN3`, "common practice: clear of what is told to be blocked, half of 2-5/16 in from its end"),
 	})

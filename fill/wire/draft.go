@@ -118,15 +118,10 @@ func (d *draft) ends(switches []plan.ID) (first plan.ID, rest []plan.ID) {
 	if len(switches) == 1 {
 		return switches[0], nil
 	}
-	ends := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return !d.holds(id, threeWay) }) // two, as canWork found
-	between := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return d.holds(id, threeWay) })
+	ends := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return !d.holds(id, part.ThreeWay) }) // two, as canWork found
+	between := slices.DeleteFunc(slices.Clone(switches), func(id plan.ID) bool { return d.holds(id, part.ThreeWay) })
 	return ends[0], append(Order(d.ix, ends[0], between), ends[1])
 }
-
-const (
-	threeWay = "three-way switch"
-	fourWay  = "four-way switch"
-)
 
 func (d *draft) holds(id plan.ID, device string) bool {
 	o, _ := d.ix.Plan().Opening(id)
@@ -144,9 +139,9 @@ func (d *draft) canWork(switches []plan.ID) error {
 	threes, fours := 0, 0
 	for _, id := range switches {
 		switch {
-		case d.holds(id, threeWay):
+		case d.holds(id, part.ThreeWay):
 			threes++
-		case d.holds(id, fourWay):
+		case d.holds(id, part.FourWay):
 			fours++
 		}
 	}

@@ -209,9 +209,9 @@ func (m MakeUp) switched(c *plan.Control) (kind string, terminals []Conductor, o
 			ends = m.hot()
 		}
 		// Where travelers go on from, current comes to; where they end, what is switched goes on.
-		return threeWay, append(terminals, ends), isFed == (ends.Role == Switched)
+		return part.ThreeWay, append(terminals, ends), isFed == (ends.Role == Switched)
 	case 4:
-		return fourWay, terminals, true
+		return part.FourWay, terminals, true
 	}
 	return "", nil, false
 }

@@ -64,8 +64,8 @@ func TestSizesOfRooms(t *testing.T) {
 	}
 }
 
-// Two sizes: beside a bare decimal of meters a bare number is meters too, even 250; each
-// else is read by itself.
+// Two sizes: beside a bare decimal of meters a bare number is meters too, even 250; two bare
+// imperial numbers under 36 are feet (common practice); each else is read by itself.
 func TestTwoSizesOfRooms(t *testing.T) {
 	for _, tt := range []struct {
 		system        System
@@ -73,7 +73,8 @@ func TestTwoSizesOfRooms(t *testing.T) {
 		a, b          Length
 	}{
 		{Metric, "3.25", "250", 3250 * Millimetre, 250 * Metre}, {Metric, "250", "3.25", 250 * Metre, 3250 * Millimetre}, {Metric, "250", "3250", 250 * Millimetre, 3250 * Millimetre},
-		{Metric, "3", "3250", 3 * Metre, 3250 * Millimetre}, {Imperial, "3.25", "4", 13 * Inch / 4, 4 * Inch}, {Metric, "3.25", "4 cm", 3250 * Millimetre, 4 * Centimetre},
+		{Metric, "3", "3250", 3 * Metre, 3250 * Millimetre}, {Imperial, "3.25", "4", 39 * Inch, 4 * Foot}, {Imperial, "8", "5", 8 * Foot, 5 * Foot}, {Imperial, "8 1/2", "35", 102 * Inch, 35 * Foot}, {Imperial, "36", "35", 36 * Inch, 35 * Inch}, {Imperial, "35", "36", 35 * Inch, 36 * Inch},
+		{Imperial, "96", "60", 96 * Inch, 60 * Inch}, {Imperial, "8", "5'", 8 * Inch, 5 * Foot}, {Imperial, `8"`, "5", 8 * Inch, 5 * Inch}, {Imperial, "30", "24 in", 30 * Inch, 24 * Inch}, {Metric, "3.25", "4 cm", 3250 * Millimetre, 4 * Centimetre},
 	} {
 		if a, b, err := tt.system.ParseTwo(tt.first, tt.second); a != tt.a || b != tt.b || err != nil {
 			t.Errorf("%q by %q is %v by %v, %v, want %v by %v", tt.first, tt.second, a, b, err, tt.a, tt.b)

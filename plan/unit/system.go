@@ -54,13 +54,21 @@ func (s System) ParseRoom(text string) (Length, error) {
 	return l, err
 }
 
+// mostFeet is the most that two bare imperial numbers are feet of where they are the sizes
+// of a room: none is under 3 ft both ways. Common practice.
+const mostFeet = 36
+
 // ParseTwo reads the two sizes of a room, such as 3.25 and 4: where one is a bare metric
-// decimal, so that it is metres, a bare number beside it is too, and else each is read as
-// ParseRoom does.
+// decimal, so that it is metres, a bare number beside it is too; two bare imperial numbers
+// under 36 are feet, since 8 by 5 is no room of inches; and else each is read as ParseRoom
+// does.
 func (s System) ParseTwo(first, second string) (a, b Length, err error) {
 	read := s.ParseRoom
-	if s == Metric && (isBareDecimal(first) || isBareDecimal(second)) {
+	switch {
+	case s == Metric && (isBareDecimal(first) || isBareDecimal(second)):
 		read = func(text string) (Length, error) { return Parse(text, Metre) }
+	case s == Imperial && isFeet(first) && isFeet(second):
+		read = func(text string) (Length, error) { return Parse(text, Foot) }
 	}
 	if a, err = read(first); err == nil {
 		b, err = read(second)
@@ -69,6 +77,13 @@ func (s System) ParseTwo(first, second string) (a, b Length, err error) {
 }
 
 func isBare(text string) bool { return strings.Trim(text, "+-−0123456789., ") == "" }
+
+// isFeet reports whether a number, which may have a fraction, is few enough for the feet of
+// a room.
+func isFeet(text string) bool {
+	l, err := Parse(text, Inch)
+	return err == nil && isBare(strings.ReplaceAll(text, "/", "")) && l.Abs() < mostFeet*Inch
+}
 
 func isBareDecimal(text string) bool { return strings.ContainsAny(text, ".,") && isBare(text) }
 

@@ -22,7 +22,7 @@ func RoomsInOrder(l *plan.Level) []*plan.Room {
 func Layers(v words.Voice, s *plan.Side) string {
 	var layers []string
 	for _, l := range s.Finish {
-		layers = append(layers, v.Say(words.New("cut.layer", "{0} {1}", l.Name, words.Height(l.Thickness))))
+		layers = append(layers, v.Say(words.New("cut.layer", "{0} {1}", l.Text(), words.Height(l.Thickness))))
 	}
 	return strings.Join(layers, " + ")
 }

@@ -294,5 +294,6 @@ func (l *List) row(c *bind.Context, f rule.Finding) fyne.CanvasObject {
 		return true
 	}
 	l.rows = append(l.rows, press)
-	return look.NewMenued(press, func(where fyne.Position) { l.window.Menu(l.shown[at], where) })
+	press.OnMenu = func(where fyne.Position) { l.window.Menu(l.shown[at], where) }
+	return press
 }
