@@ -90,6 +90,7 @@ var importRules = []importRule{
 	{who: "render/draft", may: "plan/... fill/... render render/glyph render/scene render/symbol assets", why: "what drawings share knows none of them"},
 	{who: "render/level", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},
 	{who: "render/fullsize", may: "plan plan/... fill/frame fill/part render/scene", why: "what is laid on a wall is drawn with no page round it"},
+	{who: "render/unroll", may: "plan/... fill/light render render/glyph render/scene render/symbol", why: "one drawing does not lean on another"},
 	{who: "render/makeup", may: "plan/... fill/wire fill/part render render/glyph render/scene", why: "one drawing does not lean on another"},
 	{who: "render/cut", may: "plan/... fill/... render render/glyph render/scene", why: "one drawing does not lean on another"},
 	{who: "render/unfold", may: "plan/... fill/... render render/draft render/glyph render/scene render/symbol assets", why: "one drawing does not lean on another"},

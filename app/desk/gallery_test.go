@@ -68,6 +68,7 @@ var scenes = []struct {
 	{"sheets", func(b *bench) { b.run("export"); b.laidOut() }},
 	{"list for the visit", asking("visit")},
 	{"list for the visit, the whole house", func(b *bench) { b.run("visit"); b.wholeHouse() }},
+	{"walk in the dark", asking("walk")},
 	{"plastic or steel", func(b *bench) { b.run("choice"); b.chosenBeside() }},
 	{"open a file", asking("open")},
 	{"save a file", asking("save-as")},

@@ -76,24 +76,41 @@ func (d *rooms) walk() light.Walk {
 	return light.WalkOf(d.doc().Index(), d.doc().Result().Figures.Lighting.SwitchReach)
 }
 
-// showWalk lists the walk from the entry to every room.
+// showWalk shows the walk from the entry to the room in hand, or to that which is the worst
+// to come into, and back.
 func (d *rooms) showWalk() {
 	if !d.isChecked() {
 		return
 	}
 	walk := d.walk()
-	title := words.New("walk.none", "No door leads in from the outdoors, so there is no walk")
-	if len(walk.Crossings) > 0 {
-		title = words.New("walk.sum", "{0} dark of {1} crossings from the entry to every room", walk.Dark(), len(walk.Crossings))
+	if len(walk.Crossings) == 0 {
+		d.stage.Tell(d.voice.say("route.title", "Walk in the dark"), d.voice.say("walk.none", "No door leads in from the outdoors, so there is no walk"))
+		return
 	}
-	var body []string
-	for _, c := range walk.Crossings {
-		body = append(body, d.voice.Say(c.Text()))
+	to := walk.Crossings[len(walk.Crossings)-1]
+	if longest := walk.Longest(); longest != nil {
+		to = longest
 	}
-	if longest := walk.Longest(); longest != nil && longest.Dark > 0 {
-		body = append(body, d.voice.Say(words.New("route.longest", "The longest walk in the dark: {0}, in {1}.", longest.Dark, longest.Into.Name)))
+	end := to.Into.ID
+	for _, id := range d.doc().Selection() {
+		if room, _ := roomOf(d.doc().Index(), id); room != nil && walk.To(room.ID) != nil {
+			end = room.ID
+			break
+		}
 	}
-	d.stage.Tell(d.voice.Say(title), strings.Join(body, "\n"))
+	d.stage.ShowRoute(d.doc(), end, func(c *light.Crossing) {
+		d.see(c)
+		d.view.hand.say(c.Text())
+	})
+}
+
+// see brings a crossing into sight and chooses it.
+func (d *rooms) see(c *light.Crossing) {
+	d.doc().SetLevel(c.Level)
+	if id := c.About(); d.doc().Has(id) {
+		d.doc().Select(id)
+	}
+	d.view.board.Reveal(geom.BoxOf(c.Line.A, c.Line.B, c.At).Expand(d.walk().Reach))
 }
 
 // walkOn goes to the next crossing of the walk, or to the last one, and tells how one
@@ -114,11 +131,7 @@ func (d *rooms) walkOn(by int) {
 	at = (at + len(all)) % len(all)
 	d.step = at + 1
 	c := all[at]
-	d.doc().SetLevel(c.Level)
-	if id := c.About(); d.doc().Has(id) {
-		d.doc().Select(id)
-	}
-	d.view.board.Reveal(geom.BoxOf(c.Line.A, c.Line.B, c.At).Expand(d.walk().Reach))
+	d.see(c)
 	d.view.hand.say(words.New("walk.step", "{0} of {1}: {2}", at+1, len(all), c.Text()))
 }
 

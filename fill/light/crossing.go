@@ -118,7 +118,7 @@ func (w *walker) judge(c *Crossing) {
 		}
 	}
 	switch {
-	case c.Break == nil && c.Stairs == nil && c.Before.State != CrossingUnlit && c.Before.State != CrossingUnsaid:
+	case c.Break == nil && c.Stairs == nil && c.Before != nil && c.Before.State != CrossingUnlit && c.Before.State != CrossingUnsaid:
 		c.State = CrossingOpen
 	case !any:
 		c.State = CrossingUnlit

@@ -16,7 +16,7 @@ var LitRoute = rule.Rule{
 }
 
 func checkRoute(v walked, fig *code.Figures) (found []rule.Finding) {
-	walk := v.walk(fig.Lighting.SwitchReach)
+	walk := v.walk(fig.Lighting.SwitchReach, "")
 	longest := walk.Longest()
 	for _, c := range walk.Crossings {
 		if c.IsDark() {
@@ -70,6 +70,14 @@ func (c *Crossing) stretch() rule.Stretch {
 		s.To, _ = line.Project(c.Line.B)
 	}
 	return s
+}
+
+// Word says in one word how one comes into the room.
+func (c *Crossing) Word() words.Text {
+	return [...]words.Text{
+		words.New("crossing.lit", "lit"), words.New("crossing.open", "open"), words.New("crossing.unsaid", "nobody says"),
+		words.New("crossing.unlit", "no light"), words.New("crossing.dark", "dark"), words.New("crossing.dark", "dark"),
+	}[c.State]
 }
 
 // Text says how one comes into the room, in one sentence.

@@ -33,8 +33,10 @@ type Crossing struct {
 	Switch     *plan.Opening // the nearest that puts on a light ahead; nil where nobody says one
 	Away       unit.Length   // how far it is from where one stands; -1 where it is in neither room
 	Dark       unit.Length   // how far one walks in the dark until it is in reach
+	Across     unit.Length   // through the wall or over the flight, of Walked
 
-	isAt func(*plan.Room) []stance
+	isStart bool // no crossing, but the room that the walk begins in
+	isAt    func(*plan.Room) []stance
 }
 
 // CrossingState says how one comes into a room.
@@ -84,7 +86,7 @@ func (w Walk) To(room plan.ID) (way []*Crossing) {
 		if c.Into.ID != room {
 			continue
 		}
-		for ; c != nil; c = c.Before {
+		for ; c != nil && !c.isStart; c = c.Before {
 			way = append(way, c)
 		}
 		slices.Reverse(way)
@@ -94,7 +96,7 @@ func (w Walk) To(room plan.ID) (way []*Crossing) {
 }
 
 // WalkOf walks from the entry of a plan to each of its rooms, with a hand's reach.
-func WalkOf(ix *index.Index, reach unit.Length) Walk { return seeWalk(ix).walk(reach) }
+func WalkOf(ix *index.Index, reach unit.Length) Walk { return seeWalk(ix).walk(reach, "") }
 
 // walked is what the walk reads: all levels with their lights.
 type walked struct{ levels []*lit }
@@ -124,7 +126,8 @@ type walker struct {
 	result Walk
 }
 
-func (v walked) walk(reach unit.Length) Walk {
+// walk walks from a room, or from the entry where that is empty.
+func (v walked) walk(reach unit.Length, from plan.ID) Walk {
 	w := &walker{reach: reach, rooms: map[plan.ID][]*Crossing{}, done: map[plan.ID]bool{}, result: Walk{Reach: reach}}
 	for _, l := range v.levels {
 		l.Level = house.Of(l.ix, l.level)
@@ -137,7 +140,11 @@ func (v walked) walk(reach unit.Length) Walk {
 	for _, l := range v.levels {
 		w.crossings(l)
 	}
-	w.take(v.entries())
+	if from == "" {
+		w.take(v.entries())
+	} else {
+		w.take(v.starts(from))
+	}
 	for _, l := range v.levels {
 		for _, r := range l.Rooms {
 			if !w.done[r.ID] && r.Use != plan.UseOutdoors {
@@ -179,7 +186,9 @@ func (w *walker) take(open []*Crossing) {
 			continue
 		}
 		w.done[c.Into.ID] = true
-		w.result.Crossings = append(w.result.Crossings, c)
+		if !c.isStart {
+			w.result.Crossings = append(w.result.Crossings, c)
+		}
 		ways := c.Into.Outline().WaysFrom(c.At)
 		for _, next := range w.rooms[c.Into.ID] {
 			if w.done[next.Into.ID] {
@@ -190,7 +199,8 @@ func (w *walker) take(open []*Crossing) {
 				far = c.At.Distance(next.leaves())
 			}
 			next := *next
-			next.Before, next.Walked = c, c.Walked+far+next.leaves().Distance(next.At)
+			next.Before, next.Across = c, next.leaves().Distance(next.At)
+			next.Walked = c.Walked + far + next.Across
 			w.judge(&next)
 			at, _ := slices.BinarySearchFunc(open, &next, nearer)
 			open = slices.Insert(open, at, &next)

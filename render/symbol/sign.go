@@ -12,6 +12,7 @@ const (
 	Calm               // a ring with a tick: nothing was found in what was checked
 	Lit                // a ring with a sun
 	Dark               // a filled disc with a crescent
+	Unsaid             // a plain ring
 )
 
 var signs = [...]picture{
@@ -21,7 +22,8 @@ var signs = [...]picture{
 		stroke: shape("O 0 0 .9 M 0 -.62 L 0 -.46 M 0 .46 L 0 .62 M -.62 0 L -.46 0 M .46 0 L .62 0 M -.44 -.44 L -.33 -.33 M .33 .33 L .44 .44 M -.44 .44 L -.33 .33 M .33 -.33 L .44 -.44"),
 		dot:    shape("O 0 0 .27"),
 	},
-	Dark: {fill: shape("O 0 0 .95"), dot: shape("M .18 -.55 C -.5 -.5 -.62 .3 -.1 .5 C .2 .62 .5 .44 .56 .2 C .1 .3 -.2 -.1 .18 -.55 Z")},
+	Dark:   {fill: shape("O 0 0 .95"), dot: shape("M .18 -.55 C -.5 -.5 -.62 .3 -.1 .5 C .2 .62 .5 .44 .56 .2 C .1 .3 -.2 -.1 .18 -.55 Z")},
+	Unsaid: {stroke: shape("O 0 0 .85")},
 }
 
 // DrawSign draws a sign that fits in a square of a side about a middle.
