@@ -129,6 +129,12 @@ func TestFindingsFollowEveryEdit(t *testing.T) {
 	w.do("and to another level", edit.MoveFixture{ID: counter.ID, To: plan.OnFace(loft.Sides[3].ID, unit.Foot)})
 	w.do("and back", edit.MoveFixture{ID: counter.ID, To: plan.OnFace(living.Sides[1].ID, unit.Foot)})
 
+	stairs := plan.Fixture{ID: ids.New(plan.KindFixture), Kind: plan.FixtureStairs, At: plan.OnFloor(living.ID, living.Outline().Box().Center()), Width: 3 * unit.Foot, Depth: 9 * unit.Foot, Height: 9 * unit.Foot, Risers: 14, Leads: upper}
+	w.do("stairs", edit.AddFixture{Fixture: stairs})
+	stairs.Risers = 5
+	w.do("of a few risers", edit.ChangeFixture{Fixture: stairs})
+	w.do("no stairs", edit.Remove{Things: []plan.ID{stairs.ID}})
+
 	w.do("a side is split", edit.SplitSide{Side: bedroom.Sides[1].ID, At: 5 * unit.Foot, NewID: ids.New(plan.KindSide)})
 	w.do("a side is waived", edit.Add{Thing: &plan.Waiver{ID: ids.New(plan.KindWaiver), Rule: "wall-reach", About: loft.Sides[0].ID, Reason: "a bed stands there"}})
 	w.do("the waived side is split", edit.SplitSide{Side: loft.Sides[0].ID, At: 7 * unit.Foot, NewID: ids.New(plan.KindSide)})
