@@ -140,10 +140,7 @@ func prefix(path string) string {
 // one may be at work.
 func sweep(system System, path string) {
 	drafts := filepath.Base(prefix(path))
-	entries, err := os.ReadDir(filepath.Dir(path))
-	if err != nil {
-		return // Create will say why
-	}
+	entries, _ := os.ReadDir(filepath.Dir(path)) // where it cannot be read Create will say why
 	for _, e := range entries {
 		if !strings.HasPrefix(e.Name(), drafts) {
 			continue

@@ -12,6 +12,7 @@ import (
 	"strings"
 	"syscall"
 	"testing"
+	"testing/fstest"
 	"time"
 )
 
@@ -208,5 +209,16 @@ func TestWhatTheSystemSaid(t *testing.T) {
 	}
 	if err := (Real{}).SyncFolder(os.DevNull); err != nil {
 		t.Errorf("what cannot be synced promises nothing: %v", err)
+	}
+}
+
+// What no system keeps has no owner: a file that is only in memory.
+func TestAFileInMemoryHasNoOwner(t *testing.T) {
+	info, err := fs.Stat(fstest.MapFS{"plan": {}}, "plan")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if uid, gid, ok := owner(info); ok {
+		t.Errorf("it belongs to %d, %d", uid, gid)
 	}
 }
