@@ -243,6 +243,6 @@ func builtIn(m part.Mounting) bool {
 // it is there already, or it has a box made for that.
 func IsClosed(v index.OpeningView) bool {
 	o, box := v.Opening, frame.BoxOf(v.Opening.Assembly)
-	return v.Room != nil && place.ConditionOf(v.Room, o.At) == plan.ConditionClosed ||
+	return place.IsClosed(v.Room, o.At) ||
 		o.Status.IsOld() || box != nil && box.Mounting == part.OldWork
 }

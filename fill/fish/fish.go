@@ -45,11 +45,11 @@ func isClosed(ix *index.Index, o *plan.Opening) bool {
 		return false
 	}
 	at, _ := ix.Place(o.At)
-	return at.Room != nil && place.ConditionOf(at.Room, o.At) == plan.ConditionClosed
+	return place.IsClosed(at.Room, o.At)
 }
 
 func isOpenAbove(r *plan.Room, o *plan.Opening) bool {
-	return r != nil && o.At.Part == plan.PartCeiling && place.ConditionOf(r, o.At) != plan.ConditionClosed
+	return r != nil && o.At.Part == plan.PartCeiling && !place.IsClosed(r, o.At)
 }
 
 // Is reports whether the cable is fished at either end.

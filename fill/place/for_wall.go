@@ -67,5 +67,11 @@ func isClosedAt(p plan.Plan, a plan.Anchor) bool {
 	if ref, _ := p.Side(a.Host); ref != nil {
 		r = ref.Room
 	}
+	return IsClosed(r, a)
+}
+
+// IsClosed reports whether a place of a room, of none where that is nil, is in what stays
+// closed.
+func IsClosed(r *plan.Room, a plan.Anchor) bool {
 	return r != nil && ConditionOf(r, a) == plan.ConditionClosed
 }

@@ -180,7 +180,7 @@ func box(ix *index.Index, v index.OpeningView, result fill.Result) (b Box) {
 		}
 	}
 	b.Ticks[Set].Applies = true
-	b.IsFished = v.Room != nil && place.ConditionOf(v.Room, o.At) == plan.ConditionClosed
+	b.IsFished = place.IsClosed(v.Room, o.At)
 	if !b.IsFished {
 		b.Ticks[Staple] = Tick{Applies: true, Inches: usual}
 	}
