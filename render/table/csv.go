@@ -61,9 +61,15 @@ func (t Table) heading(c Column) string {
 
 // plain is a cell as a spreadsheet takes it.
 func (c Cell) plain(s unit.System) string {
-	switch c.Kind {
-	case Text:
+	if c.Kind == Text {
 		return harmless(c.Text)
+	}
+	return c.decimal(s)
+}
+
+// decimal is what a cell holds but text, as a plain decimal; nothing where it is empty.
+func (c Cell) decimal(s unit.System) string {
+	switch c.Kind {
 	case Length:
 		return Decimal(c.Length(), s)
 	case Volume:

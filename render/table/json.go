@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/json"
 	"io"
-	"strconv"
 
 	"studbay/plan/unit"
 )
@@ -37,18 +36,12 @@ func WriteJSON(w io.Writer, t Table) error {
 
 func (c Cell) json(s unit.System) string {
 	switch c.Kind {
+	case Empty:
+		return "null"
 	case Text:
 		return quoted(c.Text)
-	case Length:
-		return Decimal(c.Length(), s)
-	case Volume:
-		return c.Volume().String()
-	case Number:
-		return strconv.Itoa(c.Number())
-	case Figure:
-		return c.Text
 	}
-	return "null"
+	return c.decimal(s)
 }
 
 func quoted(text string) string {
