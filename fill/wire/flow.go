@@ -222,7 +222,9 @@ func conductorsOf(c *plan.Cable, f carry) (all []Conductor, ok bool) {
 		neutral = c.Wires > 2
 	case f.isLoop:
 		live = []Conductor{{Role: Hot}, {Role: Switched, Control: f.control}}
-		neutral = c.Wires > 2
+		if neutral = c.Wires > 2; !neutral {
+			slices.Reverse(live) // what was white brings the current, and never takes it back: 200.7(C)(1)
+		}
 	case f.role == Switched && c.Wires > 2:
 		live = []Conductor{{Role: Hot}, {Role: Switched, Control: f.control}}
 	case f.role == Switched:

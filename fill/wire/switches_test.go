@@ -84,6 +84,24 @@ func TestSwitchBoxes(t *testing.T) {
 			t.Errorf("%s is ordered: %v", b.Opening.Tag, b.IsOrdered)
 		}
 	}
+	ix := index.New(p)
+	for id, want := range map[plan.ID]string{"oaaaaaaaa": "right", "ocaaaaaaa": "left", "ofaaaaaaa": "", "odaaaaaaa": "", "ogone": ""} { // the last: no switch, none in a wall, not there
+		b, ok := wire.BoxOf(ix, id)
+		if ok != (want != "") || ok && (b.Opening.ID != id || b.Room.Name != "Den" || b.End().String() != want) {
+			t.Errorf("%s: %+v, %v; want its first gang at the %s", id, b, ok, want)
+		}
+	}
+	if b, _ := wire.BoxOf(ix, "oaaaaaaaa"); len(b.Gangs) != 3 || b.Gangs[0].Control.Letter != "a" {
+		t.Errorf("by itself D1 is %+v", b.Gangs)
+	}
+	for _, e := range []edit.Edit{
+		wire.PutInGang(ix, "ogone", 0, "taaaaaaaa"), wire.PutInGang(ix, "oaaaaaaaa", 2, "taaaaaaaa"), wire.PutInGang(ix, "oaaaaaaaa", 0, "tgone"),
+	} {
+		next, err := e.Apply(p) // the gang works nothing, or the control is none of the box
+		if err != nil || fmt.Sprint(toldOf(next)) != fmt.Sprint(want) {
+			t.Errorf("%v gives %v, %v", e.Name(), toldOf(next), err)
+		}
+	}
 	gone := p.Without("taaaaaaaa")
 	if o, _ := gone.Opening("oaaaaaaaa"); fmt.Sprint(o.Works) != "[tbaaaaaaa]" {
 		t.Errorf("a control that is removed stays in the order: %v", o.Works)
