@@ -1,11 +1,11 @@
 package drywall
 
 import (
+	"cmp"
 	"slices"
 
 	"studbay/fill/frame"
 	"studbay/fill/nest"
-	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -36,11 +36,8 @@ func LayCeiling(v *index.RoomView) (best Layout, ok bool) {
 }
 
 func isCutOverhead(r *plan.Room, o *plan.Opening) bool {
-	box := frame.BoxOf(o.Assembly)
-	if o.IsGone() || o.Status.IsOld() || r.Overhead == plan.ConditionClosed || box != nil && box.Mounting == part.OldWork {
-		return false
-	}
-	return !frame.CutoutOf(o).IsZero()
+	at := frame.Placed{Opening: o, Box: frame.BoxOf(o.Assembly), IsHoused: frame.IsHoused(o)}
+	return r.Overhead != plan.ConditionClosed && goesInFirst(at) && !frame.CutoutOf(o).IsZero()
 }
 
 func ceiling(r *plan.Room, cut []*plan.Opening, long unit.Length) Layout {
@@ -100,43 +97,29 @@ func ceiling(r *plan.Room, cut []*plan.Opening, long unit.Length) Layout {
 // lie across, by their centers. It reports false where nobody tells the joists, or they run
 // aslant.
 func acrossJoists(r *plan.Room, box geom.Box) (alongX bool, joists []frame.Stud, ok bool) {
-	i := slices.IndexFunc(r.Sides, func(s *plan.Side) bool { return s.ID == r.Joists.Along })
-	if i < 0 || r.Joists.Spacing <= 0 && len(r.Joists.Places) == 0 {
+	i := r.SideAt(r.Joists.Along)
+	if i < 0 {
 		return false, nil, false
 	}
 	side := r.Segment(i)
-	length, from := box.Width(), side.A.X-box.Min.X
-	switch {
-	case side.A.X == side.B.X:
-		alongX = true
-	case side.A.Y == side.B.Y:
-		length, from = box.Height(), box.Max.Y-side.A.Y
-	default:
+	length := box.Height()
+	if alongX = side.A.X == side.B.X; alongX {
+		length = box.Width()
+	} else if side.A.Y != side.B.Y {
 		return false, nil, false
 	}
-	var away []unit.Length
-	for _, p := range r.Joists.Places {
-		away = append(away, p.At)
-	}
-	if first := r.Joists.First; len(away) == 0 {
-		if first == 0 {
-			first = r.Joists.Spacing
+	for _, out := range frame.JoistsBetween(r, -length, length) {
+		on := geom.FrameOf(side).Point(0, out)
+		at := box.Max.Y - on.Y
+		if alongX {
+			at = on.X - box.Min.X
 		}
-		for at := first; at < length; at += r.Joists.Spacing {
-			away = append(away, at)
-		}
-	}
-	for _, a := range away {
-		at := from + a
-		if from > length/2 {
-			at = from - a
-		}
-		if at > 0 && at < length {
+		if ok = true; 0 < at && at < length {
 			joists = append(joists, frame.Stud{At: at})
 		}
 	}
-	slices.SortFunc(joists, func(a, b frame.Stud) int { return int((a.At - b.At) / unit.Millimetre) })
-	return alongX, joists, true
+	slices.SortFunc(joists, func(a, b frame.Stud) int { return cmp.Compare(a.At, b.At) })
+	return ok && alongX, joists, ok
 }
 
 // isInside reports whether any of a piece is in the room: of its middle and of points near its

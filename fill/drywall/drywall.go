@@ -125,10 +125,17 @@ func Lay(s *index.SideView, room *plan.Room) (best Layout, ok bool) {
 	return best, true
 }
 
-// isCut reports whether a hole is cut for a box before its wall is closed: one that is there
-// already, is in a wall that stays closed, or is set into finished board, has or gets it another way.
+// isCut reports whether a hole is cut for a box of a wall before that is closed: in a part that
+// stays closed none is.
 func isCut(p frame.Placed) bool {
-	if p.IsThere() || p.Side.ConditionAt(p.Opening.At.Along) == plan.ConditionClosed || p.Box != nil && (!p.IsBuiltIn() || p.Box.Mounting == part.OldWork) {
+	return p.Side.ConditionAt(p.Opening.At.Along) != plan.ConditionClosed && goesInFirst(p)
+}
+
+// goesInFirst reports whether a box, or a thing with a housing of its own, is there before the
+// board is hung: one that is there already, lies on the board or is set into it once it is
+// finished, has or gets its hole another way.
+func goesInFirst(p frame.Placed) bool {
+	if p.IsThere() || p.Box != nil && (!p.IsBuiltIn() || p.Box.Mounting == part.OldWork) {
 		return false
 	}
 	return p.Box != nil || p.IsHoused

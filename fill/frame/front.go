@@ -43,6 +43,9 @@ func FrontOf(o *plan.Opening) part.Outline {
 	return part.Outline{Width: oneGangWidth + unit.Length(o.Gangs-1)*gangStep, Height: nailOnHeight}
 }
 
+// IsHoused reports whether a thing comes with a housing of its own in place of a box.
+func IsHoused(o *plan.Opening) bool { return !housingOf(o).IsZero() }
+
 // housingOf returns the cut-out of a kind that comes with its own housing, where no
 // assembly was chosen in its place.
 func housingOf(o *plan.Opening) part.Outline {

@@ -134,6 +134,31 @@ func joistsAt(room *plan.Room, at geom.Point) (below, above *Stud, out unit.Leng
 	return below, &Stud{At: out - past + spacing, Kind: CommonStud, State: state}, out, true
 }
 
+// JoistsBetween lists how far from the wall that the joists of a ceiling run beside their
+// centers are, from one distance to another, in order; nothing where they are not known. What
+// is below zero lies on the other side of that wall's line.
+func JoistsBetween(room *plan.Room, from, to unit.Length) (all []unit.Length) {
+	if _, _, _, ok := joistsAt(room, geom.Point{}); !ok {
+		return nil
+	}
+	spacing := room.Joists.Spacing
+	if len(room.Joists.Places) > 0 {
+		for _, p := range room.Joists.Places {
+			if from <= p.At && p.At <= to {
+				all = append(all, p.At)
+			}
+		}
+		return all
+	}
+	first := cmp.Or(room.Joists.First, spacing)
+	for at := first - (first-from)/spacing*spacing; at <= to; at += spacing {
+		if at >= from {
+			all = append(all, at)
+		}
+	}
+	return all
+}
+
 // JoistsTaped returns the edit that puts the joists of a ceiling where a tape found them, from
 // the wall that they run beside; none leaves them to their spacing.
 func JoistsTaped(room plan.Room, at []unit.Length) edit.Edit {
@@ -177,7 +202,7 @@ func JoistIn(room *plan.Room, o *plan.Opening) (in Stud, by unit.Length) {
 func isSetIn(o *plan.Opening) bool {
 	box := BoxOf(o.Assembly)
 	if box == nil {
-		return !housingOf(o).IsZero() && FrontOf(o).Width > StudThick
+		return IsHoused(o) && FrontOf(o).Width > StudThick
 	}
 	switch box.Mounting {
 	case part.Joist, part.Surface, part.InMasonry, part.OnRaceways, part.InFloor:

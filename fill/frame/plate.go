@@ -26,7 +26,7 @@ func PlateOf(o *plan.Opening) part.Outline {
 		return part.Outline{Width: plateWidths[last-1] + unit.Length(o.Gangs-last)*gangStep, Height: plateHeight}
 	case o.Gangs > 0:
 		return part.Outline{Width: plateWidths[o.Gangs-1], Height: plateHeight}
-	case housingOf(o).IsZero() && k != nil && (k.Family == part.Light || k.Family == part.Fan || k.Family == part.Alarm):
+	case !IsHoused(o) && k != nil && (k.Family == part.Light || k.Family == part.Fan || k.Family == part.Alarm):
 		return part.Outline{Width: canopyRound, Height: canopyRound, IsRound: true}
 	}
 	return FrontOf(o)

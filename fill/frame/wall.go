@@ -70,7 +70,7 @@ func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
 	side = side.At(o.At.Along)
 	p := Placed{Rect: RectOf(o, room), Opening: o, Side: side, Room: room, Box: BoxOf(o.Assembly)}
 	p.Body, _ = BodyOf(o.Assembly)
-	p.IsHoused = !housingOf(o).IsZero()
+	p.IsHoused = IsHoused(o)
 	return p
 }
 
