@@ -14,6 +14,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/fill/ruletest"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
@@ -198,8 +199,8 @@ func TestPoliciesOnRandomPlans(t *testing.T) {
 		p := filltest.Furnished(rand.New(rand.NewPCG(uint64(seed), 11)).IntN)
 		f := finder(t, p)
 		for _, policy := range choose.Standing {
-			edit, any := f.Edit(policy)
-			next, err := edit.Apply(p)
+			step, any := f.Edit(policy)
+			next, err := step.Apply(p)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -392,5 +393,73 @@ func TestColumnsAndCandidatesTellAll(t *testing.T) {
 	h.Edition = "1066"
 	if _, err := choose.NewFinder(index.New(h.Made()), fig, price.Trial()).Column(choose.Standing[0]); err == nil {
 		t.Error("a plan of an edition nobody knows has a column")
+	}
+}
+
+// What a column names: openings that a rule on boxes stops, each once, those over full by
+// themselves; not what is set aside, nor what other rules stop. 12/2 three times with a device is
+// 6 + 1 + 2 allowances of 2.25, 20.25 in³ (NEC 2023 314.16(B)); 3-1/2 in of box want as much
+// framing, of which there is 2-1/2 behind the board.
+func TestWhatAColumnStopsAt(t *testing.T) {
+	h, r := walled(t, plan.UseBedroom, 2.5, 0.5)
+	at := func(tag string, along float64, more func(*plan.Opening)) *plan.Opening {
+		return r.Opening("duplex", r.On(0, along), more, ruletest.Tagged(tag))
+	}
+	at("over", 18, holding("PN1", cables(12, 3), yoke))
+	aside := at("aside", 34, holding("PN1", cables(12, 3), yoke))
+	at("deep", 50, holding("PN3", cables(14, 1), yoke))
+	at("both", 66, holding("DV1", cables(12, 3), yoke))
+	at("well", 82, holding("SQ1", cables(14, 1), yoke))
+	at("two over", 98, func(o *plan.Opening) { holding("PN1", cables(12, 3), yoke)(o); o.Status = plan.StatusRemove })
+	p := h.Made()
+	p.Waivers = p.Waivers.With(&plan.Waiver{ID: "waaaaaaaa", Rule: "box-fill", About: aside.ID, Reason: "seen"})
+	c, err := finder(t, p).Column(choose.AsIs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !slices.Equal(c.OverFill, []string{"both", "over"}) || !slices.Equal(c.Failing, []string{"both", "deep"}) {
+		t.Errorf("over full %q, failing %q", c.OverFill, c.Failing)
+	}
+}
+
+// A box that is there stays, whatever a policy would take, unless a rule stops it: 14/2 three
+// times with a device of 14 is 6 × 2.00 + 2.00 + 2 × 2.00 = 18.00 in³ (NEC 2023 314.16(B)), too
+// much for 17 and not for 20; twice is 14.
+func TestWhatIsThereStays(t *testing.T) {
+	h, r := walled(t, plan.UseBedroom, 3.5, 0.5)
+	small := plan.Item{What: plan.ItemDevice, Size: 14}
+	put := func(along float64, code string, n int, status plan.Status) *plan.Opening {
+		return r.Opening("duplex", r.On(0, along), holding(code, cables(14, n), small), func(o *plan.Opening) { o.Status = status })
+	}
+	stays, full := put(18, "OW2", 2, plan.StatusExisting), put(50, "OW1", 3, plan.StatusExisting)
+	fresh, gone := put(82, "PN3", 2, plan.StatusNew), put(114, "PN3", 2, plan.StatusRemove)
+	f := finder(t, h.Made())
+	got := map[plan.ID]string{}
+	for _, c := range f.Changes(choose.Plastic) {
+		changed := *c.Opening
+		changed.Assembly = c.To
+		got[c.Opening.ID] = boxOf(&changed)
+	}
+	for _, tt := range []struct {
+		name string
+		id   plan.ID
+		want string
+	}{{"one that stays", stays.ID, ""}, {"one that is over full", full.ID, "ow1-20"}, {"a new one", fresh.ID, "pn1-18"}, {"one that goes", gone.ID, ""}} {
+		if got[tt.id] != tt.want {
+			t.Errorf("%s gets %q, want %q", tt.name, got[tt.id], tt.want)
+		}
+	}
+	step, _ := f.Everywhere(plan.Assembly{Code: "PN1"})
+	if len(step.Edits) != 1 || step.Edits[0].(edit.SetAssembly).ID != fresh.ID {
+		t.Errorf("one box everywhere: %+v, want at the new one alone", step.Edits)
+	}
+	if step, any := f.Everywhere(plan.Assembly{Code: "PN3"}); any {
+		t.Errorf("what it has already: %+v", step)
+	}
+	if all := f.For(gone.ID); all != nil {
+		t.Errorf("%d boxes are tried for one that goes", len(all))
+	}
+	if all := f.For("ogone"); all != nil {
+		t.Errorf("%d boxes are tried for one that is not there", len(all))
 	}
 }

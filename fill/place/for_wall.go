@@ -31,13 +31,13 @@ func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 		return o
 	}
 	built, chosen, _ := part.Resolve(o.Assembly)
-	if !chosen || !built.Box.IsFixedFromBehind() {
+	if !chosen || !built.Box.IsFixedFromBehind() || part.HangsFan(&o) { // no old-work box carries a fan
 		return o
 	}
 	var best *part.Assembly
 	need := neededBy(p, &o)
 	for _, a := range part.All().OldWork(built.Assembly, 0) {
-		if serves := !part.HangsFan(&o) || a.Box.CarriesFan(); serves && (best == nil || best.Volume() < need && a.Volume() > best.Volume()) {
+		if best == nil || best.Volume() < need && a.Volume() > best.Volume() {
 			best = a
 		}
 	}

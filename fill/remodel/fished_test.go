@@ -89,6 +89,55 @@ func TestWhatIsToldOfFishedCables(t *testing.T) {
 			warn, by practice: B in living
 			B: its bay is blocked on the way of the cable
 			From 4' 0" to 5' 4" along the wall there is something in the way, 44" above the floor.`, "what is below A is not on its way up"),
+		ruletest.Told("a fire block below one", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(r *ruletest.Room, c *plan.Cable) {
+				c.Way = plan.WayCellar
+				r.Sides[0].Probes = []plan.Probe{
+					{From: ruletest.In(48), To: ruletest.In(64), Bottom: ruletest.In(44), Top: ruletest.In(46)}, {From: ruletest.In(48), To: ruletest.In(64), Top: ruletest.In(10), Clear: true},
+					{From: ruletest.In(32), To: ruletest.In(48), Bottom: ruletest.In(2), Top: ruletest.In(4)}, {From: ruletest.In(38), To: ruletest.In(42), Bottom: ruletest.In(4), Top: ruletest.In(16)},
+				}
+			})
+		}, `
+			warn, by practice: A in living
+			A: its bay is blocked on the way of the cable
+			From 2' 8" to 4' 0" along the wall there is something in the way, 2" above the floor.`, "what is above B is not on its way down, nor what was found clear; what A itself meets is told for that"),
+		ruletest.Told("a fire block on the way to an open ceiling", func(h *ruletest.House) {
+			r := closed(h)
+			r.Sides[0].Studs.Spacing = ruletest.In(16)
+			r.Sides[0].Probes = []plan.Probe{{From: ruletest.In(32), To: ruletest.In(48), Bottom: ruletest.In(95), Top: ruletest.In(96)}}
+			light := r.Opening("ceiling-light", r.Ceiling(60, 60), ruletest.Tagged("B"))
+			h.Cable(light.ID, put(r, "A", "switch", 40, coded("OW1")).ID, 14, 2, nil)
+			h.Cable(light.ID, put(r, "C", "switch", 60, coded("OW1")).ID, 14, 2, nil)
+		}, `
+			warn, by practice: A in living
+			A: its bay is blocked on the way of the cable
+			From 2' 8" to 4' 0" along the wall there is something in the way, 95" above the floor.`, "the ceiling is 96 in up"),
+		ruletest.Told("where both bays meet what is opened, and from a panel", func(h *ruletest.House) {
+			r := closed(h)
+			r.Room.Overhead = plan.ConditionOpened
+			r.Sides[0].Studs.Spacing = ruletest.In(16)
+			a, b := put(r, "A", "duplex", 40, coded("OW1")), put(r, "B", "duplex", 60, coded("OW1"))
+			h.Cable(a.ID, b.ID, 14, 2, nil)
+			h.Cable(r.Stand(plan.FixturePanel, r.On(2, 20), 14, 4).ID, a.ID, 14, 2, nil)
+		}, `
+			note, open, NEC 2023 334.30(B)(1): A in living
+			A: say which way its cable to B leaves the closed wall
+			It crosses no stud. It has no length until the way is said.
+			Say: up, over the ceiling:
+			Say: down, under the floor:
+			Say: through what is opened:
+
+			note, open, NEC 2023 334.30(B)(1): A in living
+			A: say which way its cable to the panel leaves the closed wall
+			It crosses no stud. It has no length until the way is said.
+			Say: up, over the ceiling:
+			Say: down, under the floor:
+			Say: through what is opened:`, "the ceiling over both is opened"),
+		ruletest.Told("where one bay alone meets it", func(h *ruletest.House) {
+			fishing(h, 40, 60, func(r *ruletest.Room, _ *plan.Cable) {
+				r.Sides[0].Zones = []plan.Zone{{From: ruletest.In(42), To: ruletest.In(45), Condition: plan.ConditionOpened}}
+			})
+		}, unsaid, "the bay of B leads to nothing that is opened"),
 	})
 }
 

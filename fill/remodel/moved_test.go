@@ -12,6 +12,20 @@ import (
 
 // Along a wall 76-1/2 − 30 in; round a corner 3 and 4 ft apart it is 5 straight.
 func TestHowFarAnOpeningWasMoved(t *testing.T) {
+	light := func(by unit.Length) { // in the ceiling, 3 and 4 ft away
+		h := ruletest.New(t)
+		r := h.Square(plan.UseLiving, 0, 0, 144, 120)
+		old := r.Opening("ceiling-light", r.Ceiling(20, 20), func(o *plan.Opening) { o.Status = plan.StatusMoved })
+		now := r.Opening("ceiling-light", r.Ceiling(56, 68), func(o *plan.Opening) { o.Was = old.ID })
+		if _, got, ok := remodel.MovedFrom(index.New(h.Made()), now); !ok || got != by {
+			t.Errorf("in the ceiling by %v, want %v", got, by)
+		}
+		now.Was = "ogone"
+		if _, _, ok := remodel.MovedFrom(index.New(h.Made()), now); ok {
+			t.Error("from one that is gone it was moved")
+		}
+	}
+	light(5 * unit.Foot)
 	for _, tt := range []struct {
 		name   string
 		status plan.Status
