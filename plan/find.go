@@ -219,6 +219,7 @@ var (
 	theDecision  = words.New("the.decision", "the decision")
 	theWaiver    = words.New("the.waiver", "the finding set aside")
 	theAmendment = words.New("the.amendment", "the amendment")
+	theOwn       = words.New("the.own", "the box, ring or device of your own")
 	theWish      = words.New("the.wish", "what a client said")
 	theTick      = words.New("the.tick", "the tick")
 	theThing     = words.New("the.thing", "the thing")

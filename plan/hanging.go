@@ -229,6 +229,20 @@ func (p Plan) CheckFree(things ...ID) error {
 	return nil
 }
 
+// CheckUnused reports as CheckFree does what holds those of some things that cannot go
+// while they are in use, whatever else an edit takes along.
+func (p Plan) CheckUnused(things ...ID) error {
+	for _, id := range things {
+		if k := kindOf(id.Kind()); k == nil || !k.stays() {
+			continue
+		}
+		if held := slices.DeleteFunc(p.named(id), func(by ID) bool { return slices.Contains(things, by) }); len(held) > 0 {
+			return p.inUse([]ID{id}, held)
+		}
+	}
+	return nil
+}
+
 func (p *Plan) inUse(things, held []ID) *Refusal {
 	what := words.New("refuse.in-use.several", "the selection")
 	if len(things) == 1 {

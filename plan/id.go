@@ -31,6 +31,7 @@ const (
 	KindPair      = 'p'
 	KindWish      = 'q'
 	KindTick      = 'x'
+	KindOwn       = 'y'
 )
 
 // idLetters leaves out l, o, 0 and 1, which are mistaken for one another on paper.

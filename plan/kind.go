@@ -28,6 +28,7 @@ type kind interface {
 	tagOf(Thing) string
 	hasTag() bool
 	holds() bool
+	stays() bool
 
 	equal(a, b holder) bool
 	diff([]pair) changesOfKind
@@ -150,6 +151,7 @@ func (r *row[N, P]) changeTitle(t Thing) words.Text { return r.change(t.(P)) }
 func (r *row[N, P]) removeTitle() words.Text        { return r.remove }
 func (r *row[N, P]) theText() words.Text            { return r.the }
 func (r *row[N, P]) holds() bool                    { return r.isHeld }
+func (r *row[N, P]) stays() bool                    { return r.staysInUse }
 
 func (r *row[N, P]) textOf(t Thing) words.Text {
 	if r.text == nil {

@@ -47,6 +47,9 @@ type row[N any, P nounOf[N]] struct {
 	// isHeld says that what names one holds it: it goes only where that may go with it or
 	// stop naming it.
 	isHeld bool
+	// staysInUse says that it goes only where nothing holds it: what names it cannot be told
+	// without it.
+	staysInUse bool
 	// tag is the tag of one: no other thing has it, nor will when it is given up.
 	tag func(P) *string
 
@@ -79,6 +82,15 @@ var (
 func kinds() []kind {
 	kindsOnce.Do(func() {
 		kindTable = []kind{
+			&row[Own, *Own]{
+				kind: KindOwn, path: "/owns", wide: func(p *Plan) *Set[*Own] { return &p.Owns },
+				add:    func(x *Own) words.Text { return words.New("edit.own.add", "Add {0}", x.text()) },
+				change: func(x *Own) words.Text { return words.New("edit.own.change", "Change {0}", x.text()) },
+				remove: words.New("edit.own.remove", "Delete a box, ring or device of your own"),
+				the:    theOwn, text: (*Own).text, isHeld: true, staysInUse: true,
+				check: func(x *Own, _ around) error { return checkOwn(x) },
+				put:   func(p Plan, _ *Level, x *Own) (Plan, error) { return p.withOwn(x) },
+			},
 			&row[Room, *Room]{
 				kind: KindRoom, path: "/rooms", level: func(l *Level) *Set[*Room] { return &l.Rooms },
 				add:    always[*Room](words.New("edit.room.add", "Add room")),
@@ -135,6 +147,7 @@ func kinds() []kind {
 					r.loose(&o.From)
 					r.loose(&o.Was)
 					r.list(&o.Works)
+					o.nameOwn(r)
 				},
 				tag: func(o *Opening) *string { return &o.Tag },
 				check: func(o *Opening, a around) error {

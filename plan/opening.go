@@ -59,6 +59,8 @@ type Device struct {
 	Size     unit.AWG  `json:"size"`            // the largest conductor connected to it; 0: of those in the box
 	Gangs    int       `json:"gangs,omitempty"` // it needs by itself; 0 is 1
 	Switched Switching `json:"switched,omitempty"`
+	Own      ID        `json:"own,omitempty"` // which of the user's own it is; from version 1.1 on
+	Owned    Owned     `json:"-"`
 }
 
 // ContentsSource says who told what is in a box.
@@ -113,7 +115,8 @@ type Item struct {
 }
 
 // Assembly is what is built into the wall: a box, what is added to it and a cover.
-// Box, parts and barriers are IDs of the catalogue; unknown ones are kept.
+// Box, parts and barriers are IDs of the catalogue, or of the user's own; unknown ones are
+// kept.
 type Assembly struct {
 	Code     string         `json:"code,omitempty"` // such as PN1, where it is a listed assembly
 	Box      string         `json:"box,omitempty"`
@@ -123,6 +126,7 @@ type Assembly struct {
 	Cover    string         `json:"cover,omitempty"`
 	// Carries is what the box is marked to carry, read off it; 0: not read. From version 1.1 on.
 	Carries unit.Weight `json:"carries,omitempty"`
+	Owned   Owned       `json:"-"`
 }
 
 // AssemblyPart is a ring, extension or raised cover.
@@ -157,6 +161,7 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 	if err := firstOf(checkFrom(o.From, p.Has, o.text()), p.checkWas(&o)); err != nil {
 		return Plan{}, err
 	}
+	p.own(&o)
 	if was != nil && was.Tag != o.Tag {
 		p = p.retired(was.Tag)
 	}

@@ -37,6 +37,8 @@ type Plan struct {
 	Wishes Set[*Wish] `json:"wishes,omitzero"`
 	// Ticks are what was looked at on the site and found as it should be; from version 1.1 on.
 	Ticks Set[*Tick] `json:"ticks,omitzero"`
+	// Owns are the boxes, rings and devices of the user's own; from version 1.1 on.
+	Owns Set[*Own] `json:"owns,omitzero"`
 	// Extra holds what a newer minor version wrote outside every noun, and at
 	// /version which one it was.
 	Extra Extra `json:"-"`

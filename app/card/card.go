@@ -38,6 +38,7 @@ var pages = map[byte]func(bind.Context, ...plan.ID) Card{
 	plan.KindWaiver:    waiverPage.card,
 	plan.KindWish:      wishPage.card,
 	plan.KindAmendment: amendmentPage.card,
+	plan.KindOwn:       ownPage.card,
 }
 
 // For returns the card of what is chosen: of the one thing, of several together, or of the

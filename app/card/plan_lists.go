@@ -25,6 +25,11 @@ var planLists = []bind.Maker[plan.Header]{
 	planList(words.New("amendment.all", "Local amendments"), words.New("amendment.none", "The edition holds as it is."),
 		func(p plan.Plan) []plan.ID { return idsOf(p.Amendments) }, amendmentText,
 		bind.ButtonOf[plan.Header](words.New("amendment.add", "Another one …"), "amend-figure")),
+	planList(words.New("own.all", "Boxes, rings and devices of your own"), words.New("own.none", "None: the catalog has what is used."),
+		func(p plan.Plan) []plan.ID { return idsOf(p.Owns) }, ownText,
+		bind.ButtonOf[plan.Header](words.New("own.add.box", "A box …"), "own-box"),
+		bind.ButtonOf[plan.Header](words.New("own.add.ring", "A ring …"), "own-ring"),
+		bind.ButtonOf[plan.Header](words.New("own.add.device", "A device …"), "own-device")),
 	planList(words.New("wish.all", "The client's word"), words.New("wish.none", "Nothing came back from a walk-through yet."), wished, wishText),
 }
 

@@ -256,3 +256,44 @@ func TestAWindowTurnedIntoADoorStandsOnTheFloor(t *testing.T) {
 		t.Errorf("turned back it is %+v, want a sill and no hand", b)
 	}
 }
+
+// A box of the user's own is changed on its card: a volume that is written is as stamped until
+// somebody says otherwise, and old work grips the usual board.
+func TestACardOfAnOwnBox(t *testing.T) {
+	d := newDesktop(t)
+	x := plan.Own{ID: "yaaaaaaaa", Kind: plan.OwnBox, Name: "Deep", Shape: "device", Material: "plastic", Mounting: "nail-on", Gangs: 1}
+	if err := d.history.Do(edit.Add{Thing: &x}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{x.ID})
+	now := func() *plan.Own {
+		got, _ := d.history.Plan().Owns.Get(x.ID)
+		c.Show(d.context())
+		return got
+	}
+	typed(fieldNamed(t, c, "Volume, as stamped"), "22.5")
+	if got := now(); got.Volume != 225_000 || got.From != plan.VolumeMarked {
+		t.Errorf("it is %v by %q", got.Volume, got.From)
+	}
+	takeOption(t, choiceNamed(t, c, "Who tells it"), "From memory, still to be read")
+	typed(fieldNamed(t, c, "Volume, as stamped"), "23")
+	if got := now(); got.Volume != 230_000 || got.From != plan.VolumeMemory {
+		t.Errorf("it is %v by %q, want from memory still", got.Volume, got.From)
+	}
+	typed(fieldNamed(t, c, "Volume, as stamped"), "")
+	if got := now(); got.Volume != 0 || got.From != plan.NoVolume {
+		t.Errorf("without a mark it is %v by %q", got.Volume, got.From)
+	}
+	takeOption(t, choiceNamed(t, c, "Held by"), "The board alone (old work)")
+	if got := now(); got.Mounting != plan.OldWork || got.GripLeast != unit.Inch/2 || got.GripMost != unit.Inch/2 {
+		t.Errorf("old work is %+v", got)
+	}
+	takeOption(t, choiceNamed(t, c, "Held by"), "Nails")
+	if got := now(); got.Mounting != "nail-on" || got.GripMost != 0 {
+		t.Errorf("nailed it is %+v", got)
+	}
+	pressNamed(t, c, "Remove it")
+	if d.ran != "delete" {
+		t.Errorf("taking it out ran %q", d.ran)
+	}
+}

@@ -102,6 +102,9 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "add-circuit", Title: title("add-circuit", "Add a circuit …"), Menu: shell.MenuPlace, Run: d.forms.askCircuit},
 		{ID: "wire-circuit", Title: title("wire-circuit", "Wire the circuit of what is selected"), Menu: shell.MenuPlace, Can: d.editor.hasCircuit, Run: d.editor.wireCircuit},
 		{ID: "add-decision", Title: title("add-decision", "Add an open decision …"), Menu: shell.MenuPlace, Run: d.forms.askDecision},
+		{ID: "own-box", Title: title("own-box", "A box of your own …"), Menu: shell.MenuPlace, Line: true, Run: d.forms.askOwnBox},
+		{ID: "own-ring", Title: title("own-ring", "A ring of your own …"), Menu: shell.MenuPlace, Run: d.forms.askOwnRing},
+		{ID: "own-device", Title: title("own-device", "A device of your own …"), Menu: shell.MenuPlace, Run: d.forms.askOwnDevice},
 
 		{ID: "next-finding", Title: title("next-finding", "Next finding"), Menu: shell.MenuCheck, Keys: keys(0, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(1) }},
 		{ID: "last-finding", Title: title("last-finding", "Previous finding"), Menu: shell.MenuCheck, Keys: keys(shift|shell.Ctrl, fyne.KeyF8), Can: d.findings.any, Run: func() { d.findings.step(-1) }},

@@ -59,7 +59,7 @@ type depthNeed struct {
 func mostDepth(devices []plan.Device, fig *code.Figures) unit.Length {
 	most := max(fig.Build.DepthBare, fig.Build.DepthFine, fig.Build.DepthUsual, fig.Build.DepthThick)
 	for _, d := range devices {
-		most = max(most, part.All().Device(d.Kind).Behind+fig.Build.DepthSpare)
+		most = max(most, part.DeviceOf(d).Behind+fig.Build.DepthSpare)
 	}
 	return most
 }
@@ -78,11 +78,11 @@ func leastDepth(devices []plan.Device, contents box.Contents, fig *code.Figures)
 	}
 	ask(supplied(size, fig))
 	for _, d := range devices {
-		behind := part.All().Device(d.Kind).Behind
+		behind := part.DeviceOf(d).Behind
 		usual := !size.Larger(10) && !unit.AWG(12).Larger(size) && behind > fig.Build.BehindUsual
 		if usual || behind > fig.Build.BehindAny {
 			ask(depthNeed{behind + fig.Build.DepthSpare, "device-spare", words.New("rule.device-depth.behind",
-				"A {0} reaches {1} behind its yoke and wants {2} more.", part.DeviceText(d.Kind), words.Height(behind), words.Height(fig.Build.DepthSpare))})
+				"A {0} reaches {1} behind its yoke and wants {2} more.", part.DeviceName(d), words.Height(behind), words.Height(fig.Build.DepthSpare))})
 		}
 	}
 	return need

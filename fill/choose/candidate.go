@@ -12,9 +12,10 @@ import (
 // candidates lists what could be built in at an opening in place of what there is: every
 // listed assembly, and every box with the ring that its wall and its gangs ask for. Which of
 // them do the work of the opening is not asked yet.
-func candidates(o *plan.Opening, side *plan.Side, setBack unit.Length) (all []plan.Assembly) {
+func candidates(p plan.Plan, o *plan.Opening, side *plan.Side, setBack unit.Length) (all []plan.Assembly) {
 	add := func(a plan.Assembly) {
 		a.Barriers = o.Assembly.Barriers
+		a = p.Own(a)
 		if _, ok, _ := part.Resolve(a); !ok {
 			return
 		}
@@ -25,8 +26,8 @@ func candidates(o *plan.Opening, side *plan.Side, setBack unit.Length) (all []pl
 	for _, a := range part.All().Assemblies {
 		add(plan.Assembly{Code: a.Code})
 	}
-	for _, b := range part.All().Boxes {
-		for _, a := range builtOn(b, o, side, setBack) {
+	for _, b := range part.BoxesIn(p) {
+		for _, a := range builtOn(p, b, o, side, setBack) {
 			add(a)
 		}
 	}
@@ -42,7 +43,7 @@ func isSame(a, b plan.Assembly) bool {
 		return false
 	}
 	for i := range x.Adds {
-		if x.Adds[i].Add != y.Adds[i].Add || x.Adds[i].Gives() != y.Adds[i].Gives() {
+		if x.Adds[i].ID != y.Adds[i].ID || x.Adds[i].Gives() != y.Adds[i].Gives() {
 			return false
 		}
 	}
@@ -51,7 +52,7 @@ func isSame(a, b plan.Assembly) bool {
 
 // builtOn returns what an opening could have of one box: bare where it presents the gangs by
 // itself, with the rings that end where they may where it takes one.
-func builtOn(b *part.Box, o *plan.Opening, side *plan.Side, setBack unit.Length) (all []plan.Assembly) {
+func builtOn(p plan.Plan, b *part.Box, o *plan.Opening, side *plan.Side, setBack unit.Length) (all []plan.Assembly) {
 	want := reference(o)
 	if want == nil {
 		return nil
@@ -66,7 +67,7 @@ func builtOn(b *part.Box, o *plan.Opening, side *plan.Side, setBack unit.Length)
 	if !takesRings(b) || want.IsBlank() {
 		return all
 	}
-	for _, ring := range ringsFor(b, o, want.Gangs(), side, setBack) {
+	for _, ring := range ringsFor(p, b, o, want.Gangs(), side, setBack) {
 		made := plan.Assembly{Box: b.ID, Parts: []plan.AssemblyPart{{Part: ring.ID}}}
 		if cover := coverFor(b, want, ring.Gangs); cover != nil {
 			made.Cover = cover.ID
@@ -83,17 +84,17 @@ func takesRings(b *part.Box) bool {
 
 // ringsFor returns the rings of a box that end where a wall's finish has them; where none
 // does, or nobody tells the finish, the one of the usual board.
-func ringsFor(b *part.Box, o *plan.Opening, gangs int, side *plan.Side, setBack unit.Length) (rings []*part.Add) {
+func ringsFor(p plan.Plan, b *part.Box, o *plan.Opening, gangs int, side *plan.Side, setBack unit.Length) (rings []*part.Add) {
 	var raises []unit.Length
 	if side != nil && len(side.Finish) > 0 {
 		tried := *o
-		tried.Assembly, tried.Gangs = plan.Assembly{Box: b.ID}, gangs
-		raises = frame.RingsPassing(&tried, side, setBack)
+		tried.Assembly, tried.Gangs = p.Own(plan.Assembly{Box: b.ID}), gangs
+		raises = frame.RingsAmong(part.AddsIn(p), &tried, side, setBack)
 	}
 	if len(raises) == 0 {
 		raises = []unit.Length{part.UsualBoard}
 	}
-	for _, add := range part.All().Adds {
+	for _, add := range part.AddsIn(p) {
 		if add.Kind == part.Ring && add.Gangs == gangs && add.FitsOn(b.Shape) && slices.Contains(raises, add.Raise) {
 			rings = append(rings, add)
 		}

@@ -87,7 +87,7 @@ func (f *Finder) For(id plan.ID) []Candidate {
 		return nil
 	}
 	var all []Candidate
-	for _, a := range candidates(v.Opening, v.Side, f.fig.Build.SetBack) {
+	for _, a := range candidates(f.ix.Plan(), v.Opening, v.Side, f.fig.Build.SetBack) {
 		all = append(all, f.try(v, a))
 	}
 	sortBy(all, ByCost)
@@ -193,8 +193,8 @@ func (f *Finder) try(v index.OpeningView, a plan.Assembly) (c Candidate) {
 // behind returns what an assembly leaves behind the deepest of its devices.
 func behind(o *plan.Opening, b part.Resolved) unit.Length {
 	deepest := unit.Length(0)
-	for _, kind := range part.DeviceKinds(o) {
-		deepest = max(deepest, part.All().Device(kind).Behind)
+	for _, d := range part.DevicesOn(o) {
+		deepest = max(deepest, part.DeviceOf(d).Behind)
 	}
 	if deepest == 0 || b.Depth() == 0 {
 		return 0

@@ -241,7 +241,7 @@ func TestWhatIsBuiltOnABox(t *testing.T) {
 		{"nobody knows what is wanted", "pn1-18", &plan.Opening{Kind: "no such"}, wall, ""},
 	} {
 		var built []string
-		for _, a := range builtOn(part.All().Box(tt.box), tt.o, tt.side, unit.Inch/4) {
+		for _, a := range builtOn(plan.Plan{}, part.All().Box(tt.box), tt.o, tt.side, unit.Inch/4) {
 			text := a.Box
 			for _, p := range a.Parts {
 				text += " " + p.Part

@@ -107,7 +107,7 @@ func withRing(o *plan.Opening, raise unit.Length) (plan.Assembly, bool) {
 	built := part.TakenApart(o.Assembly)
 	built.Parts = slices.Clone(built.Parts)
 	for i, p := range built.Parts {
-		was := part.All().Add(p.Part)
+		was := part.AddNamed(o.Assembly, p.Part)
 		if was == nil || was.Kind != part.Ring {
 			continue
 		}

@@ -26,12 +26,17 @@ func IsUndecided(s *plan.Side) bool {
 // its gangs, and end neither before the face of a side nor farther behind than is allowed,
 // the least first. SetBack is what the edition allows.
 func RingsPassing(o *plan.Opening, s *plan.Side, setBack unit.Length) (raises []unit.Length) {
+	return RingsAmong(part.All().Adds, o, s, setBack)
+}
+
+// RingsAmong does as RingsPassing with other rings to choose from than the catalogue's.
+func RingsAmong(all []*part.Add, o *plan.Opening, s *plan.Side, setBack unit.Length) (raises []unit.Length) {
 	box := BoxOf(o.Assembly)
 	if box == nil {
 		return nil
 	}
 	most, allowed := SetProud(s), AllowedSetBack(s, setBack)
-	for _, add := range part.All().Adds {
+	for _, add := range all {
 		if add.Kind == part.Ring && add.FitsOn(box.Shape) && add.Gangs == o.Gangs &&
 			most-allowed <= add.Raise && add.Raise <= most {
 			raises = append(raises, add.Raise)

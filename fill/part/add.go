@@ -41,8 +41,8 @@ type Add struct {
 	Part
 }
 
-// Text returns the name, to be translated by the ID.
-func (a *Add) Text() words.Text { return words.New("part."+a.ID, a.Name) }
+// Text returns the name, to be translated by the ID; one of the user's own as it is written.
+func (a *Add) Text() words.Text { return named("part.", a.ID, a.Name) }
 
 // ComesAlong reports whether it is no part to buy: it comes with the luminaire.
 func (a *Add) ComesAlong() bool { return a.Kind == Plate && a.Price.Cents == 0 }

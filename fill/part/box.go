@@ -91,8 +91,8 @@ type Part struct {
 // fromMemory stands in the confidence of a row whose volume no source confirms.
 const fromMemory = "from memory"
 
-// Text returns the name, to be translated by the ID.
-func (b *Box) Text() words.Text { return words.New("box."+b.ID, b.Name) }
+// Text returns the name, to be translated by the ID; one of the user's own as it is written.
+func (b *Box) Text() words.Text { return named("box.", b.ID, b.Name) }
 
 var boxColumns = []string{"id", "name", "shape", "material", "mounting", "gangs", "width_in", "height_in", "depth_in",
 	"volume_in3", "basis", "clamps", "listed_for", "price_cents", "confidence", "source"}

@@ -26,9 +26,9 @@ func TakenApart(a plan.Assembly) plan.Assembly {
 // OnBox returns an assembly put together by hand on another box: of what was on it, it
 // keeps what goes on that.
 func OnBox(a plan.Assembly, to *Box) plan.Assembly {
-	made := plan.Assembly{Box: to.ID, Barriers: a.Barriers, Cover: a.Cover}
+	made := plan.Assembly{Box: to.ID, Barriers: a.Barriers, Cover: a.Cover, Owned: a.Owned}
 	for _, p := range a.Parts {
-		if add := All().Add(p.Part); add != nil && add.FitsOn(to.Shape) {
+		if add := AddNamed(a, p.Part); add != nil && add.FitsOn(to.Shape) {
 			made.Parts = append(made.Parts, p)
 		}
 	}

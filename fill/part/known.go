@@ -2,8 +2,8 @@ package part
 
 import "studbay/plan"
 
-// Known returns the box of an assembly and what is put on it, as far as the catalogue has
-// them: the box that it names goes before that of its code. Whether they go together is
+// Known returns the box of an assembly and what is put on it, as far as the catalogue or the
+// user has them: the box that it names goes before that of its code. Whether they go together is
 // not looked at, as Resolve does: what stands in a wall can be measured all the same.
 func Known(a plan.Assembly) (box *Box, adds []*Add) {
 	all := All()
@@ -18,9 +18,9 @@ func Known(a plan.Assembly) (box *Box, adds []*Add) {
 		return listed.Box, adds
 	}
 	for _, p := range a.Parts {
-		if add := all.Add(p.Part); add != nil {
+		if add := AddNamed(a, p.Part); add != nil {
 			adds = append(adds, add)
 		}
 	}
-	return all.Box(a.Box), adds
+	return boxNamed(a), adds
 }

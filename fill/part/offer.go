@@ -18,10 +18,11 @@ func (c *Catalogue) AssembliesOf(gangs int, code string) (all []*Assembly) {
 	return all
 }
 
-// AddsOn returns what goes on a box but plates; nothing where the box is not known.
-func (c *Catalogue) AddsOn(box string) (all []*Add) {
-	at := c.Box(box)
-	for _, add := range c.Adds {
+// AddsOn returns what of a plan goes on the box of an assembly but plates; nothing where the
+// box is not known.
+func AddsOn(p plan.Plan, a plan.Assembly) (all []*Add) {
+	at, _ := Known(a)
+	for _, add := range AddsIn(p) {
 		if at != nil && add.Kind != Plate && add.FitsOn(at.Shape) {
 			all = append(all, add)
 		}

@@ -128,7 +128,7 @@ func TestWhatIsOffered(t *testing.T) {
 				want = append(want, row["id"])
 			}
 		}
-		same(t, idsOf(c.AddsOn(b["id"])), want)
+		same(t, idsOf(AddsOn(plan.Plan{}, plan.Assembly{Box: b["id"]})), want)
 	}
 	named := map[string]bool{}
 	for _, row := range rowsOf(t, "kinds.csv") {

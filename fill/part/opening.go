@@ -32,14 +32,19 @@ func ToKind(o *plan.Opening, kind string) edit.ChangeKind {
 	return edit.ChangeKind{ID: o.ID, Kind: kind, Gangs: fresh.Gangs, Assembly: fresh.Assembly}
 }
 
-// DeviceKinds lists the kinds of what is mounted in or on the box of an opening: as the plan
-// says, else as its kind does.
-func DeviceKinds(o *plan.Opening) (kinds []string) {
-	for _, d := range o.Devices {
-		kinds = append(kinds, d.Kind)
+// DevicesOn lists what is mounted in or on the box of an opening: as the plan says, else the
+// device of its kind.
+func DevicesOn(o *plan.Opening) []plan.Device {
+	if k := All().Kind(o.Kind); len(o.Devices) == 0 && k != nil && k.Device != "" {
+		return []plan.Device{{Kind: k.Device}}
 	}
-	if k := All().Kind(o.Kind); len(kinds) == 0 && k != nil && k.Device != "" {
-		kinds = append(kinds, k.Device)
+	return o.Devices
+}
+
+// DeviceKinds lists the kinds of DevicesOn.
+func DeviceKinds(o *plan.Opening) (kinds []string) {
+	for _, d := range DevicesOn(o) {
+		kinds = append(kinds, d.Kind)
 	}
 	return kinds
 }

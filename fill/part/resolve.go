@@ -54,7 +54,7 @@ func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 // byHand puts a recipe together from the parts that an assembly names. What does not go
 // on the box is refused: its volume would be counted for a box it cannot be part of.
 func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
-	found := all.Box(a.Box)
+	found := boxNamed(a)
 	if found == nil {
 		return nil, unresolved(words.New("built.no-box", "box \"{0}\" is not in the catalog", a.Box))
 	}
@@ -65,7 +65,7 @@ func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 		recipe.Box = &marked
 	}
 	for _, p := range a.Parts {
-		add := all.Add(p.Part)
+		add := AddNamed(a, p.Part)
 		if add == nil {
 			return nil, unresolved(words.New("built.no-part", "part \"{0}\" is not in the catalog", p.Part))
 		}

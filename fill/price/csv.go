@@ -12,6 +12,7 @@ import (
 	"time"
 
 	"studbay/fill/rows"
+	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -149,7 +150,7 @@ func (b *Book) take(r record) error {
 		}
 		return r.wrong("part", words.Fault("price.empty", "empty"))
 	}
-	if _, ok := Find(id); !ok && !strings.HasPrefix(id, "cable-") {
+	if _, ok := Find(id); !ok && !strings.HasPrefix(id, "cable-") && !plan.IsOwn(id) {
 		return r.wrong("part", words.Fault("price.no-part", "no part \"{0}\"; takeoff --prices-to writes a book with all there are", id))
 	}
 	if money := r.cell("currency"); money != "" {

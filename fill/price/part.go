@@ -10,6 +10,7 @@ import (
 	"studbay/assets"
 	"studbay/fill/part"
 	"studbay/fill/rows"
+	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -160,6 +161,25 @@ func Must(id string) Part {
 		panic("price: no part " + id)
 	}
 	return p
+}
+
+// OfBox returns a box as a part: also one of the user's own, which no list has.
+func OfBox(b *part.Box) Part { return Part{b.ID, b.Text(), Boxes, "each"} }
+
+// OfAdd returns what is put on a box as a part, as OfBox does.
+func OfAdd(a *part.Add) Part {
+	if p, ok := Find(a.ID); ok {
+		return p
+	}
+	return Part{a.ID, a.Text(), Rings, "each"}
+}
+
+// Mounted returns what is on a yoke as a part: one of the user's own is bought by its name.
+func Mounted(d plan.Device) Part {
+	if d.Own == "" {
+		return OfDevice(d.Kind)
+	}
+	return Part{string(d.Own), part.DeviceName(d), Devices, "each"}
 }
 
 // OfDevice returns what a plan calls a device as a part.

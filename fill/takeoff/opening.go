@@ -126,9 +126,9 @@ func (t *Taker) fillOf(v index.OpeningView) boxes.Work {
 // built adds the box, what is on it, and what its recipe says.
 func (t *Taker) built(taken *Opening, b part.Resolved) {
 	taken.Fill = boxes.WorkOf(taken.View, b, t.fig)
-	t.add(taken, price.Must(b.Box.ID), price.One)
+	t.add(taken, price.OfBox(b.Box), price.One)
 	for _, add := range b.Adds {
-		t.add(taken, price.Must(add.ID), price.One)
+		t.add(taken, price.OfAdd(add.Add), price.One)
 	}
 	taken.Blocks = t.blocksOf(taken.View)
 	contents := taken.Fill.Contents
@@ -158,7 +158,7 @@ func (t *Taker) mounted(taken *Opening) {
 	devices := boxes.DevicesOf(taken.View.Opening)
 	for _, d := range devices {
 		if d.Kind != "" {
-			t.add(taken, price.OfDevice(d.Kind), price.One)
+			t.add(taken, price.Mounted(d), price.One)
 		}
 	}
 	if k := part.All().Kind(taken.View.Opening.Kind); len(devices) == 0 && k != nil && k.Device != "" {
@@ -249,5 +249,5 @@ func SameParts(a, b plan.Assembly) bool {
 	if boxA == nil {
 		return a.Code == b.Code && a.Box == b.Box
 	}
-	return boxA == boxB && slices.Equal(addsA, addsB)
+	return boxB != nil && boxA.ID == boxB.ID && slices.EqualFunc(addsA, addsB, func(a, b *part.Add) bool { return a.ID == b.ID })
 }

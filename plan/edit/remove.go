@@ -36,7 +36,7 @@ func (e Remove) Name() words.Text {
 }
 
 // Apply fails with ErrGone where one of the things is not in the plan, with ErrInUse and
-// a list where others hang on them, unless Cascade, and for a side as RemoveCorner does.
+// a list where others hang on them, unless Cascade and they may go all the same, and for a side as RemoveCorner does.
 func (e Remove) Apply(p plan.Plan) (plan.Plan, error) {
 	for _, id := range e.Things {
 		if !p.Has(id) {
@@ -45,6 +45,9 @@ func (e Remove) Apply(p plan.Plan) (plan.Plan, error) {
 	}
 	p, nouns, err := e.withoutSides(p)
 	if err != nil {
+		return plan.Plan{}, err
+	}
+	if err := p.CheckUnused(nouns...); err != nil {
 		return plan.Plan{}, err
 	}
 	if !e.Cascade {

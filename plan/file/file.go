@@ -116,6 +116,9 @@ func (f format) decode(name string, data []byte) (plan.Plan, error) {
 	if err != nil {
 		return fail(err)
 	}
+	if p.Owns.Len() > 0 {
+		p = p.Owning()
+	}
 	return p, nil
 }
 

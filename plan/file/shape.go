@@ -32,6 +32,7 @@ type shape struct {
 var documentShape = sync.OnceValue(func() *shape { return shapeOf(reflect.TypeFor[document]()) })
 
 var (
+	ownedType    = reflect.TypeFor[plan.Owned]()
 	extraType    = reflect.TypeFor[plan.Extra]()
 	quantityType = reflect.TypeFor[json.Unmarshaler]()
 	setType      = reflect.TypeFor[interface {
@@ -105,6 +106,7 @@ func (f *shape) add(t reflect.Type) {
 			f.add(field.Type)
 		case field.Type == extraType:
 			f.noun = true
+		case field.Type == ownedType: // of things that stand in the file by themselves
 		case key == "" || key == "-":
 			panic(fmt.Sprintf("file: %s.%s has no key in its json tag", t, field.Name))
 		default:

@@ -15,14 +15,14 @@ import (
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
 // places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; existing cables, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
-// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box and what that is marked to carry; wishes, the client's word; and ticks of the list for a visit. Without them each
+// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box and what that is marked to carry; wishes, the client's word; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
 // means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
 // leastVersion returns the oldest version that holds all that a plan has.
 func leastVersion(p plan.Plan) version {
-	if p.Pairs.Len() > 0 || p.Wishes.Len() > 0 || p.Ticks.Len() > 0 || p.Header != nil && p.Header.Built != 0 {
+	if p.Pairs.Len()+p.Wishes.Len()+p.Ticks.Len()+p.Owns.Len() > 0 || p.Header != nil && p.Header.Built != 0 {
 		return v1_1
 	}
 	for w := range p.Waivers.All() {
@@ -103,7 +103,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || o.Assembly.Carries != 0 || o.Was != "" || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || o.Assembly.Carries != 0 || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

@@ -32,7 +32,7 @@ func ByHand(s opening) bind.Row {
 		bind.Column(look.Grid,
 			mark(s, s.Say("built.mark", "Mark in the box"), bind.Of(all, func(a *plan.Assembly) **unit.Volume { return &a.Marked })),
 			onIt,
-			bind.Choice(s.Context, s.Say("built.add", "Add to it"), s.Say("built.none", "nothing more"), more, adds(all)),
+			bind.Choice(s.Context, s.Say("built.add", "Add to it"), s.Say("built.none", "nothing more"), more, adds(s, all)),
 			bind.Choice(s.Context, s.Say("built.cover", "Cover"), "", bind.Of(all, func(a *plan.Assembly) *string { return &a.Cover }), covers),
 		).ShowIf(isByHand),
 		barriers(s, all))
@@ -41,8 +41,10 @@ func ByHand(s opening) bind.Row {
 // boxItself offers to take the listed assembly apart, and every box.
 func boxItself(s opening, all bind.Value[plan.Assembly]) bind.Row {
 	itself := bind.One(func() string { return all.Now().Box }, func(id string) edit.Edit {
-		if to := part.All().Box(id); to != nil {
-			return all.Edit(part.OnBox(all.Now(), to))
+		for _, to := range part.BoxesIn(s.Index.Plan()) {
+			if to.ID == id {
+				return all.Edit(part.OnBox(all.Now(), to))
+			}
 		}
 		return all.Edit(part.TakenApart(all.Now()))
 	})
@@ -51,7 +53,7 @@ func boxItself(s opening, all bind.Value[plan.Assembly]) bind.Row {
 		if now := all.Now(); now.Box == "" && part.All().Assembly(now.Code) != nil {
 			options = append(options, bind.Option[string]{Text: words.New("built.apart", "Take {0} apart", now.Code), Short: listed})
 		}
-		for _, b := range part.All().Boxes {
+		for _, b := range part.BoxesIn(s.Index.Plan()) {
 			options = append(options, bind.Option[string]{Value: b.ID, Text: words.New("built.option", "{0}: {1}", b.Text(), b.MarkedVolume()), Short: b.Text()})
 		}
 		return options
@@ -64,14 +66,14 @@ func partOn(s opening, all bind.Value[plan.Assembly], parts bind.Value[[]plan.As
 	id := bind.One(func() string { return it.Now().Part }, func(id string) edit.Edit { return it.Edit(plan.AssemblyPart{Part: id}) })
 	return bind.Column(look.Grid,
 		bind.Choice(s.Context, s.Say("built.part", "On it, {0}", i+1), id.Now(), id, func() []bind.Option[string] {
-			return append(adds(all)(), bind.Option[string]{Text: words.New("built.off", "remove it"), Do: func() { s.Do(bind.Without(parts, i)) }})
+			return append(adds(s, all)(), bind.Option[string]{Text: words.New("built.off", "remove it"), Do: func() { s.Do(bind.Without(parts, i)) }})
 		}),
 		mark(s, s.Say("built.part.mark", "Mark read off it"), bind.Of(it, func(p *plan.AssemblyPart) **unit.Volume { return &p.Marked })))
 }
 
 // adds are what goes on the box.
-func adds(all bind.Value[plan.Assembly]) func() []bind.Option[string] {
-	return func() []bind.Option[string] { return optionsOf(part.All().AddsOn(all.Now().Box)) }
+func adds(s opening, all bind.Value[plan.Assembly]) func() []bind.Option[string] {
+	return func() []bind.Option[string] { return optionsOf(part.AddsOn(s.Index.Plan(), all.Now())) }
 }
 
 func covers() []bind.Option[string] {
