@@ -276,6 +276,9 @@ func TestACardOfAnOwnBox(t *testing.T) {
 		t.Errorf("it is %v by %q", got.Volume, got.From)
 	}
 	takeOption(t, choiceNamed(t, c, "Who tells it"), "From memory, still to be read")
+	if got := now(); got.From != plan.VolumeMemory {
+		t.Errorf("it is from %q", got.From)
+	}
 	typed(fieldNamed(t, c, "Volume, as stamped"), "23")
 	if got := now(); got.Volume != 230_000 || got.From != plan.VolumeMemory {
 		t.Errorf("it is %v by %q, want from memory still", got.Volume, got.From)
