@@ -60,7 +60,7 @@ type Device struct {
 	Gangs    int       `json:"gangs,omitempty"` // it needs by itself; 0 is 1
 	Switched Switching `json:"switched,omitempty"`
 	Own      ID        `json:"own,omitempty"` // which of the user's own it is; from version 1.1 on
-	Owned    Owned     `json:"-"`
+	Owned    *Own      `json:"-"`             // that one, as Assembly.Owned
 }
 
 // ContentsSource says who told what is in a box.

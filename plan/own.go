@@ -238,11 +238,7 @@ func (p Plan) Owning() Plan {
 func (p Plan) own(o *Opening) {
 	o.Assembly = p.Own(o.Assembly)
 	for i, d := range o.Devices {
-		var owned Owned
-		if x, ok := p.Owns.Get(d.Own); ok {
-			owned = Owned{x}
-		}
-		if !slices.Equal(owned, d.Owned) {
+		if owned, _ := p.Owns.Get(d.Own); owned != d.Owned {
 			o.Devices = slices.Clone(o.Devices)
 			o.Devices[i].Owned = owned
 		}

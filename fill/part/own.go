@@ -99,7 +99,7 @@ func OwnDevices(p plan.Plan) (all []*plan.Own) {
 // reaches back is the user's word, the rest that of the device it is like.
 func DeviceOf(d plan.Device) Device {
 	known := All().Device(d.Kind)
-	if x := d.Owned.Get(string(d.Own)); x != nil {
+	if x := d.Owned; x != nil {
 		known.Behind = cmp.Or(x.Depth, known.Behind)
 	}
 	return known
@@ -107,7 +107,7 @@ func DeviceOf(d plan.Device) Device {
 
 // DeviceName returns what is on a yoke in words: one of the user's own by its name.
 func DeviceName(d plan.Device) words.Text {
-	if x := d.Owned.Get(string(d.Own)); x != nil {
+	if x := d.Owned; x != nil {
 		return words.New("plain", "{0}", x.Name)
 	}
 	return DeviceText(d.Kind)

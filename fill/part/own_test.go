@@ -113,7 +113,7 @@ func TestAPlanOffersItsOwn(t *testing.T) {
 	if len(on) == 0 || on[len(on)-1].ID != "ybbbbbbbb" {
 		t.Errorf("on it goes %v", idsOf(on))
 	}
-	d := plan.Device{Kind: "one-pole switch", Own: "ycccccccc", Owned: plan.Owned{devices[0]}}
+	d := plan.Device{Kind: "one-pole switch", Own: "ycccccccc", Owned: devices[0]}
 	if got := DeviceOf(d); got.Behind != 2*unit.Inch || got.Operable != All().Device("one-pole switch").Operable {
 		t.Errorf("the radio is %+v", got)
 	}

@@ -39,7 +39,7 @@ func TestOwnThingsAreAtHandWhereTheyAreNamed(t *testing.T) {
 	if x := o.Assembly.Owned.Get("yaaaaaaaa"); x == nil || x.Volume != 22*unit.CubicInch || len(o.Assembly.Owned) != 2 {
 		t.Fatalf("it has %+v at hand", o.Assembly.Owned)
 	}
-	if x := o.Devices[0].Owned.Get("ycccccccc"); x == nil || x.Name != "Radio dimmer" {
+	if x := o.Devices[0].Owned; x == nil || x.Name != "Radio dimmer" {
 		t.Errorf("its yoke has %+v at hand", o.Devices[0].Owned)
 	}
 	next := after(t, p, edit.Change{Thing: ownBox(18 * unit.CubicInch)})

@@ -26,7 +26,7 @@ func (f *filler) plan() plan.Plan {
 
 func (f *filler) fill(v reflect.Value) {
 	switch to := v.Addr().Interface().(type) {
-	case *plan.Extra, *plan.Owned:
+	case *plan.Extra, *plan.Owned, **plan.Own:
 		return
 	case *plan.ID:
 		*to = plan.ID(f.word())

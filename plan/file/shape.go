@@ -33,6 +33,7 @@ var documentShape = sync.OnceValue(func() *shape { return shapeOf(reflect.TypeFo
 
 var (
 	ownedType    = reflect.TypeFor[plan.Owned]()
+	ownType      = reflect.TypeFor[*plan.Own]()
 	extraType    = reflect.TypeFor[plan.Extra]()
 	quantityType = reflect.TypeFor[json.Unmarshaler]()
 	setType      = reflect.TypeFor[interface {
@@ -106,7 +107,7 @@ func (f *shape) add(t reflect.Type) {
 			f.add(field.Type)
 		case field.Type == extraType:
 			f.noun = true
-		case field.Type == ownedType: // of things that stand in the file by themselves
+		case field.Type == ownedType, field.Type == ownType: // of things that stand in the file by themselves
 		case key == "" || key == "-":
 			panic(fmt.Sprintf("file: %s.%s has no key in its json tag", t, field.Name))
 		default:
