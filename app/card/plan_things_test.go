@@ -85,6 +85,39 @@ func TestASettledDecisionLeavesItsAnswer(t *testing.T) {
 	}
 }
 
+// What a plan of its own calls a layer is read in the words of the window, on its card and in a
+// line; typed otherwise it is the user's own.
+func TestAUsualLayerIsReadInTheWordsOfTheWindow(t *testing.T) {
+	d := newDesktop(t)
+	now := func() *plan.Side {
+		ref, _ := index.New(d.history.Plan()).Side(north)
+		return ref.Side()
+	}
+	side := *now()
+	side.Finish = []plan.Layer{{Name: "gypsum board", Thickness: unit.Inch / 2}}
+	if err := d.history.Do(edit.ChangeSide{Side: side}); err != nil {
+		t.Fatal(err)
+	}
+	d.voice = words.Voice{Catalogue: words.Catalogue{"layer.gypsum": "placa de yeso"}}
+	c := For(d.context(), []plan.ID{north})
+	f := fieldNamed(t, c, "Layer 1")
+	if got := f.Entry().Text; got != "placa de yeso" {
+		t.Errorf("the layer is called %q", got)
+	}
+	f.Entry().OnSubmitted(f.Entry().Text)
+	if got := now().Finish[0].Name; got != "gypsum board" {
+		t.Errorf("left as it is it becomes %q", got)
+	}
+	ctx := d.context()
+	if got := layersText(&ctx, side.Finish); !strings.HasPrefix(got, "placa de yeso ") {
+		t.Errorf("in a line it is %q", got)
+	}
+	typed(f, "azulejo")
+	if got := now().Finish[0].Name; got != "azulejo" {
+		t.Errorf("typed as azulejo it is %q", got)
+	}
+}
+
 func TestLayersAreAddedChangedAndTakenOut(t *testing.T) {
 	d := newDesktop(t)
 	c := For(d.context(), []plan.ID{north})

@@ -1,11 +1,16 @@
 package desk
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
 
+	"studbay/app/look"
 	"studbay/app/shell"
+	"studbay/app/windowtest"
 	"studbay/app/work"
 	"studbay/fill"
 	"studbay/fill/part"
@@ -88,6 +93,38 @@ func TestARoomIsDuplicatedByTheKey(t *testing.T) {
 	}
 	if got := b.doc().Selection(); len(got) != 1 || got[0] == room.ID || got[0].Kind() != plan.KindRoom {
 		t.Errorf("in hand is %v, want the copy", got)
+	}
+}
+
+// All chosen (Ctrl+A, or one drag round them), a click opens the choice of boxes and another
+// takes one: with the drag three.
+func TestTenBoxesGoToAnotherAssemblyByTwoClicksMore(t *testing.T) {
+	b := newBench(t)
+	_, ids := b.den(1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
+	b.shortcut(shell.Ctrl, fyne.KeyA)
+	if got := b.doc().Selection(); !slices.Equal(got, ids) {
+		t.Errorf("chosen are %v, want all by their tags %v", got, ids)
+	}
+	var boxes *look.Choice
+	for _, c := range windowtest.All[*look.Choice](b.column.Object) {
+		if c.Label() == "Box" {
+			boxes = c
+		}
+	}
+	if boxes == nil {
+		t.Fatal("the card of ten has no choice of boxes")
+	}
+	test.Tap(windowtest.All[*look.Press](boxes)[0])
+	for _, o := range windowtest.All[fyne.CanvasObject](b.window.Canvas().Overlays().Top()) {
+		if row, isTappable := o.(fyne.Tappable); isTappable && strings.Contains(textOf(o), "SQ2:") {
+			row.Tapped(&fyne.PointEvent{})
+			break
+		}
+	}
+	for _, id := range ids {
+		if o, _ := b.doc().Plan().Opening(id); o.Assembly.Code != "SQ2" {
+			t.Errorf("%s has the box %q", o.Tag, o.Assembly.Code)
+		}
 	}
 }
 

@@ -106,12 +106,15 @@ func (d *editor) hasOpenings() bool {
 	return l != nil && l.Openings.Len() > 0
 }
 
-// openingsHere lists the openings of the level in sight.
+// openingsHere lists the openings of the level in sight, in the order of their tags.
 func (d *editor) openingsHere() (ids []plan.ID) {
+	var all []*plan.Opening
 	if l := d.doc().Plan().Level(d.doc().Level()); l != nil {
-		for o := range l.Openings.All() {
-			ids = append(ids, o.ID)
-		}
+		all = slices.Collect(l.Openings.All())
+	}
+	slices.SortStableFunc(all, func(a, b *plan.Opening) int { return plan.CompareTags(a.Tag, b.Tag) })
+	for _, o := range all {
+		ids = append(ids, o.ID)
 	}
 	return ids
 }

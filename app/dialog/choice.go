@@ -21,7 +21,7 @@ const (
 	choiceName   = 196 // width of the column of titles
 	choiceColumn = 152 // of that of a policy
 	choiceChart  = 120
-	choiceHeight = 640
+	choiceHeight = 690
 )
 
 // Chosen is a plan whose boxes are to be chosen, as it is when asked.

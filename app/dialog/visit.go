@@ -147,11 +147,12 @@ func (v *visitList) tick(done visit.Done, about plan.ID, what, beside string) fy
 // boxes puts down the boxes of a room with their ticks.
 func (v *visitList) boxes(r visit.Room) {
 	right := look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing}
-	head := []fyne.CanvasObject{look.Sized(visitTag, 0, look.NewText("", look.Second)), look.Sized(visitWhat, 0, look.NewFlexible(v.say(r.Report.Sentence()), look.Strong)),
+	head := []fyne.CanvasObject{look.Sized(visitTag, 0, look.NewText("", look.Second)), look.Sized(visitWhat, 0, look.NewText("", look.Second)),
 		look.Sized(visitFill, 0, look.NewText(v.stage.say("visit.used", "in³ used / there"), right)), look.Sized(visitCircuit, 0, look.NewText(v.stage.say("visit.circuit", "circ."), right))}
 	for _, c := range visit.Columns {
 		head = append(head, look.Sized(visitTick, 0, look.Inset(look.Grid, 0, 0, 0, look.NewText(v.say(c.Text()), look.Second))))
 	}
+	v.rows.Add(look.NewParagraph(v.say(r.Report.Sentence()), look.Strong, look.Scaled(visitWidth)))
 	v.rows.Add(look.Row(0, -1, head...))
 	v.rows.Add(look.HairLine())
 	for _, b := range r.Boxes {

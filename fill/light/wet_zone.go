@@ -1,6 +1,9 @@
 package light
 
 import (
+	"cmp"
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
@@ -22,14 +25,41 @@ var WetZone = rule.Rule{
 }
 
 func checkWetZone(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
-	for _, z := range rule.WetZones(&v, fig) {
+	zones := rule.WetZones(&v, fig)
+	for _, z := range zones {
 		v.EachOpening(func(o *plan.Opening, at geom.Point) {
 			if finding, in := inZone(z, v.Room, o, at, fig); in {
+				if finding.Severity == rule.Stop {
+					finding.Remedies = movedOut(&v, o, zones, fig)
+				}
 				found = append(found, finding)
 			}
 		})
 	}
 	return onceEach(found)
+}
+
+// movedOut offers to move what is on a face along it to where its box is outside of all
+// zones, in nothing's way and at a mark of a tape.
+func movedOut(v *index.RoomView, o *plan.Opening, zones []rule.Wet, fig *code.Figures) []rule.Remedy {
+	if o.At.Part != plan.PartFace {
+		return nil
+	}
+	s := &v.Sides[v.Room.SideAt(o.At.Host)]
+	var places []unit.Length
+	for _, free := range frame.Free(s, v.Room, o, frame.ClearOfAll, rule.WetOn(zones, s)...) {
+		near := min(max(o.At.Along, free.From), free.To)
+		for _, at := range frame.OnTape(near, fig.Units.Step()) {
+			if free.From <= at && at <= free.To {
+				places = append(places, at)
+				break
+			}
+		}
+	}
+	slices.SortStableFunc(places, func(a, b unit.Length) int {
+		return cmp.Compare((a - o.At.Along).Abs(), (b - o.At.Along).Abs())
+	})
+	return rule.MovesAlong(frame.PlacedIn(s.Side, v.Room, o), places)
 }
 
 // onceEach leaves of several findings of one opening the nearest.

@@ -135,14 +135,20 @@ func TestWhatIsToldOfAWetZone(t *testing.T) {
 		}, `
 			stop, NEC 2023 406.9(C): A in bath; 20" of 36"
 			A is 1' 8" from the tub
-			No receptacle may be within 3 ft of it, up to 8 ft above its rim.`, "406.9(C), 2023"),
+			No receptacle may be within 3 ft of it, up to 8 ft above its rim.
+			Move A to the right by 17-3/16":
+			  no more A gfci on bath/0 face 80", centre 16" up, PN3
+			  now A gfci on bath/0 face 97-3/16", centre 16" up, PN3`, "406.9(C), 2023; the zone ends at 96 in, and the box is 2-5/16 in wide: the next sixteenth"),
 		ruletest.Told("over it in 2017", func(h *ruletest.House) {
 			r := aBath(h, "2017")
 			r.Opening("gfci", r.On(0, 40), ruletest.Tagged("A"), ruletest.Up(40))
 		}, `
 			stop, NEC 2017 406.9(C): A in bath; 0" of 36"
 			A is 0" from the tub
-			No receptacle may be within it or over it.`, "406.9(C), 2017"),
+			No receptacle may be within it or over it.
+			Move A to the right by 21-3/16":
+			  no more A gfci on bath/0 face 40", centre 40" up, PN3
+			  now A gfci on bath/0 face 61-3/16", centre 40" up, PN3`, "406.9(C), 2017; the tub ends at 60 in, and the box is 2-5/16 in wide: the next sixteenth"),
 		ruletest.Told("a fan there already", func(h *ruletest.House) {
 			r := aBath(h, "2023")
 			r.Opening("fan-light", r.Ceiling(30, 50), ruletest.Tagged("A"), ruletest.Existing)
