@@ -236,3 +236,18 @@ func TestRingsPassing(t *testing.T) {
 		t.Errorf("%v go on a plastic box", got)
 	}
 }
+
+// How a box is held follows from how it is made to be mounted, whatever is beside it.
+func TestBoxesNotHeldByStuds(t *testing.T) {
+	h := newHouse(t)
+	side := h.room(0, 0, 144, 120, nil)[0]
+	o := h.box(side, 40, 16, "PN1", 1)
+	for box, want := range map[string]frame.Way{
+		"utl4-1.5": frame.OnSurface, "mas1-2.5": frame.InMasonry, "flr1-24": frame.ByFloor, "lb-8.8": frame.ByItsOwn, "ow1-14": frame.ByBoard,
+	} {
+		o.Assembly = plan.Assembly{Box: box}
+		if got := h.hold(o).By; got != want {
+			t.Errorf("%s: %q, want %q", box, got, want)
+		}
+	}
+}

@@ -2,6 +2,7 @@ package frame_test
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"studbay/fill/frame"
@@ -9,6 +10,7 @@ import (
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/index"
+	"studbay/plan/unit"
 )
 
 // TestBetweenJoists: boxes in a ceiling of 120 in whose joists run beside the upper wall. At 16
@@ -131,5 +133,31 @@ func TestTapedJoistsStay(t *testing.T) {
 	now2.Joists.Places = []plan.StudPlace{{At: in(5), State: plan.StudMeasured}, {At: in(4), State: plan.StudMeasured}}
 	if _, err := (edit.ChangeRoom{Room: now2}).Apply(h.p); err == nil {
 		t.Error("joists out of their order are taken")
+	}
+}
+
+// Joists at 16 in from a wall, the first at 10: …, −6, 10, 26, 42. Taped ones are what was taped.
+func TestJoistsBetween(t *testing.T) {
+	r := &plan.Room{Sides: []*plan.Side{{ID: "s1"}, {ID: "s2", Start: geom.Point{X: in(120)}}, {ID: "s3", Start: geom.Point{X: in(120), Y: in(100)}}}}
+	for _, tt := range []struct {
+		name     string
+		joists   plan.Joists
+		from, to unit.Length
+		want     []unit.Length
+	}{
+		{"from the first on", plan.Joists{Along: "s1", Spacing: in(16), First: in(10)}, 0, in(42), inches(10, 26, 42)},
+		{"just short", plan.Joists{Along: "s1", Spacing: in(16), First: in(10)}, in(10) + 1, in(42) - 1, inches(26)},
+		{"on both sides of the wall", plan.Joists{Along: "s1", Spacing: in(16), First: in(10)}, in(-22), in(10), inches(-22, -6, 10)},
+		{"past the first", plan.Joists{Along: "s1", Spacing: in(16), First: in(10)}, in(40), in(60), inches(42, 58)},
+		{"the first not told", plan.Joists{Along: "s1", Spacing: in(24)}, 0, in(50), inches(0, 24, 48)},
+		{"taped", plan.Joists{Along: "s1", Spacing: in(16), Places: []plan.StudPlace{{At: in(9)}, {At: in(20)}, {At: in(31)}}}, in(9), in(30), inches(9, 20)},
+		{"taped, to the last", plan.Joists{Along: "s1", Places: []plan.StudPlace{{At: in(9)}, {At: in(20)}, {At: in(31)}}}, in(10), in(31), inches(20, 31)},
+		{"not told", plan.Joists{Along: "s1"}, 0, in(50), nil},
+		{"beside no wall", plan.Joists{Spacing: in(16)}, 0, in(50), nil},
+	} {
+		r.Joists = tt.joists
+		if got := frame.JoistsBetween(r, tt.from, tt.to); !slices.Equal(got, tt.want) {
+			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+		}
 	}
 }

@@ -135,3 +135,34 @@ func TestWhatIsInOneBay(t *testing.T) {
 		}
 	}
 }
+
+// What a reading means is asked once in a room: a wall without readings begins with what another
+// was read by, one with something said of its own keeps that.
+func TestWhatATapeOnAWallMeans(t *testing.T) {
+	far := plan.Tape{FromRight: true, Edge: plan.FarEdge, Framing: true}
+	read := far
+	read.At, read.Typed = []unit.Length{ruletest.In(16)}, "16"
+	own := plan.Tape{Edge: plan.NearEdge}
+	for _, tt := range []struct {
+		name          string
+		first, second plan.Tape
+		want          plan.Tape
+	}{
+		{"nothing was read", plan.Tape{}, plan.Tape{}, plan.Tape{}},
+		{"another was read", plan.Tape{}, read, far},
+		{"another is to be read", plan.Tape{}, far, plan.Tape{}},
+		{"something is said of it", own, read, own},
+		{"it was read", read, plan.Tape{}, read},
+	} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseBedroom, 0, 0, 144, 120)
+		r.Sides[0].Tape, r.Sides[1].Tape = tt.first, tt.second
+		got := frame.TapeOn(index.New(h.Made()), r.Sides[0].ID)
+		if got.FromRight != tt.want.FromRight || got.Edge != tt.want.Edge || got.Framing != tt.want.Framing || got.Typed != tt.want.Typed || !slices.Equal(got.At, tt.want.At) {
+			t.Errorf("%s: %+v, want %+v", tt.name, got, tt.want)
+		}
+	}
+	if got := frame.TapeOn(index.New(ruletest.New(t).Made()), "sgone"); !got.IsZero() {
+		t.Errorf("a wall that is gone: %+v", got)
+	}
+}
