@@ -201,3 +201,63 @@ func TestFinderOnTheCard(t *testing.T) {
 		t.Errorf("after %d edits it has %v", d.edits-edits, box)
 	}
 }
+
+// TestTheFinderBlocksNoFrame: boxes are tried away from the window's goroutine, one trial at a
+// time, and what was found for a plan that is gone is not shown.
+func TestTheFinderBlocksNoFrame(t *testing.T) {
+	d := newDesktop(t)
+	type task struct{ slow, then func() }
+	var waiting []task
+	context := func() bind.Context {
+		c := d.context()
+		c.Away = func(slow, then func()) { waiting = append(waiting, task{slow, then}) }
+		return c
+	}
+	done := func() {
+		t.Helper()
+		if len(waiting) != 1 {
+			t.Fatalf("%d trials are under way, want one", len(waiting))
+		}
+		next := waiting[0]
+		waiting = nil
+		next.slow()
+		next.then()
+	}
+	c := For(context(), []plan.ID{plug})
+	for _, f := range everything[*bind.Fold](c) {
+		if strings.HasPrefix(textOf(f), "Every box, tried here") {
+			f.SetOpen(true)
+		}
+	}
+	if said := textOf(c.Object()); !strings.Contains(said, "Every box is tried here …") || strings.Contains(said, "do other work") {
+		t.Errorf("while boxes are tried it says\n%s", said)
+	}
+	if err := d.history.Do(edit.SetAssembly{ID: plug, Assembly: plan.Assembly{Code: "PN3"}}); err != nil {
+		t.Fatal(err)
+	}
+	c.Show(context())
+	done() // of the plan before
+	if said := textOf(c.Object()); strings.Contains(said, "do other work") {
+		t.Error("it shows what was found for a plan that is gone")
+	}
+	done()
+	if said := textOf(c.Object()); !strings.Contains(said, "do other work") {
+		t.Errorf("after the trial it says\n%s", said)
+	}
+	if len(waiting) != 0 {
+		t.Error("it tries on where nothing changed")
+	}
+	for _, words := range []string{"Plastic nail-on, one gang, 20.0", "Wherever it fits", "Wherever it fits"} {
+		for _, p := range everything[*look.Press](c) {
+			if strings.HasPrefix(textOf(p), words) {
+				p.Tapped(nil)
+				break
+			}
+		}
+	}
+	edits := d.edits
+	done()
+	if d.edits != edits+1 {
+		t.Errorf("a box used wherever it fits is %d edits", d.edits-edits)
+	}
+}

@@ -152,6 +152,12 @@ func (d *Desk) doc() *work.Document { return d.session.Doc() }
 func (d *Desk) context() bind.Context {
 	return bind.Context{
 		Window: d.cards, Index: d.doc().Index(), Result: d.doc().Result(), Voice: d.voice.Voice, Prices: d.stage.Prices(),
+		Away: func(slow, then func()) {
+			go func() {
+				slow()
+				d.house.post(then)
+			}()
+		},
 		Trade: d.prefs.Trade(), SetTrade: func(trade bool) {
 			d.prefs.SetTrade(trade)
 			d.column.Refresh()

@@ -58,14 +58,13 @@ func (s *Stage) ShowChoice(of Chosen, take func(edit.Edit)) {
 			if s.closed || s.open != shown {
 				return
 			}
-			c := choiceTable{stage: s, columns: columns, take: func(c choose.Column) {
+			c := choiceTable{stage: s, columns: columns, place: place, take: func(c choose.Column) {
 				shown.lower()
-				if step, any := finder.Edit(c.Policy); any {
+				if step, any := c.Edit(); any {
 					take(step)
 				}
 			}}
-			place.Objects = []fyne.CanvasObject{look.Wheeled(container.NewScroll(look.Inset(0, 0, 2*look.Grid, 2*look.Grid, c.made())))}
-			place.Refresh()
+			c.show(c.made())
 		})
 	}()
 }
@@ -75,7 +74,14 @@ func (s *Stage) ShowChoice(of Chosen, take func(edit.Edit)) {
 type choiceTable struct {
 	stage   *Stage
 	columns []choose.Column
+	place   *fyne.Container // it stands in
 	take    func(choose.Column)
+}
+
+// show puts something in the table's place.
+func (t choiceTable) show(made fyne.CanvasObject) {
+	t.place.Objects = []fyne.CanvasObject{look.Wheeled(container.NewScroll(look.Inset(0, 0, 2*look.Grid, 2*look.Grid, made)))}
+	t.place.Refresh()
 }
 
 func (t choiceTable) made() fyne.CanvasObject {
@@ -88,7 +94,7 @@ func (t choiceTable) made() fyne.CanvasObject {
 		t.row(look.NewText("", look.Body), func(c choose.Column) fyne.CanvasObject {
 			return look.NewParagraph(s.voice.Say(c.Policy.Says), look.Second, look.Scaled(choiceColumn-look.Grid))
 		}),
-		t.row(t.key(), t.bars), look.HairLine(),
+		t.row(t.key(), t.bars), t.row(t.minutesKey(), t.minuteBar), look.HairLine(),
 	}
 	for _, r := range table.PolicyRows {
 		rows = append(rows, t.row(look.NewText(s.voice.Say(r.Title), look.Body), func(c choose.Column) fyne.CanvasObject {
@@ -99,6 +105,7 @@ func (t choiceTable) made() fyne.CanvasObject {
 			return look.NewText(r.Cell(c), style)
 		}))
 	}
+	rows = append(rows, t.byRoom()...)
 	rows = append(rows, look.HairLine(), t.row(look.NewText("", look.Body), t.button), look.HairLine(),
 		look.NewText(s.say("choice.practice", "What no figure tells, by common practice"), look.Strong))
 	for i, topic := range t.columns[0].Topics() {
@@ -118,13 +125,13 @@ func (t choiceTable) row(title fyne.CanvasObject, cell func(choose.Column) fyne.
 	return look.TopRow(0, -1, cells...)
 }
 
-// button takes a policy; one that changes nothing has none.
+// button shows what taking a policy changes; one that changes nothing has none.
 func (t choiceTable) button(c choose.Column) fyne.CanvasObject {
 	s := t.stage
 	if len(c.Changes) == 0 {
 		return look.NewParagraph(s.say("choice.same", "nothing changes"), look.Quiet, look.Scaled(choiceColumn-look.Grid))
 	}
-	return look.Row(0, -1, button(s.say("choice.take", "Take this: {0}", strconv.Itoa(len(c.Changes))), false, func() { t.take(c) }))
+	return look.Row(0, -1, button(s.say("choice.take", "Take this: {0}", strconv.Itoa(len(c.Changes))), false, func() { t.show(t.changes(c)) }))
 }
 
 // key says what the patterns of a bar are.

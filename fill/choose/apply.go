@@ -85,9 +85,8 @@ func (f *Finder) Everywhere(a plan.Assembly) (edit.Steps, bool) {
 
 // Edit is the one step that takes a policy: it gives every opening its assembly. It is
 // nothing to do where none would change.
-func (f *Finder) Edit(p Policy) (edit.Steps, bool) {
-	changes := f.Changes(p)
-	return edit.Steps{Label: words.New("policy.take", "Take “{0}”", p.Name), Edits: editsOf(changes)}, len(changes) > 0
+func (c Column) Edit() (edit.Steps, bool) {
+	return edit.Steps{Label: words.New("policy.take", "Take “{0}”", c.Policy.Name), Edits: editsOf(c.Changes)}, len(c.Changes) > 0
 }
 
 func editsOf(changes []Change) (all []edit.Edit) {

@@ -199,7 +199,7 @@ func TestPoliciesOnRandomPlans(t *testing.T) {
 		p := filltest.Furnished(rand.New(rand.NewPCG(uint64(seed), 11)).IntN)
 		f := finder(t, p)
 		for _, policy := range choose.Standing {
-			step, any := f.Edit(policy)
+			step, any := choose.Column{Policy: policy, Changes: f.Changes(policy)}.Edit()
 			next, err := step.Apply(p)
 			if err != nil {
 				t.Fatal(err)

@@ -46,7 +46,10 @@ type Context struct {
 	Result fill.Result
 	Voice  words.Voice
 	Prices *price.Book // nil is the trial prices
-	Width  float32     // of what stands in the column, its padding taken off
+	// Away does something slow away from the window's goroutine, and then another thing in it;
+	// nil does both at once.
+	Away  func(slow, then func())
+	Width float32 // of what stands in the column, its padding taken off
 	// Trade tells findings by section and figures, else by what to do and why. SetTrade
 	// keeps another choice; nil: it cannot be changed.
 	Trade    bool
@@ -56,6 +59,17 @@ type Context struct {
 // Say says a text in the voice of the window.
 func (c *Context) Say(id, english string, args ...any) string {
 	return c.Voice.Say(words.New(id, english, args...))
+}
+
+// Aside does something slow away from the window's goroutine, where the window has a way to,
+// and then another thing in it.
+func (c *Context) Aside(slow, then func()) {
+	if c.Away != nil {
+		c.Away(slow, then)
+		return
+	}
+	slow()
+	then()
 }
 
 // Do makes an edit whose refusal has no field to stand beside: the window shows it.

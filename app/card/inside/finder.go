@@ -20,7 +20,8 @@ import (
 const mostFound = 6
 
 // finder shows every box tried in one opening's place. It tries them once it is opened, and
-// anew for another plan.
+// anew for another plan: one trial at a time, away from the window's goroutine, since hundreds
+// of boxes are each judged by all rules.
 type finder struct {
 	s       opening
 	order   choose.Order
@@ -29,6 +30,7 @@ type finder struct {
 	of      *index.Index // that all was tried in
 	tried   *choose.Finder
 	all     []choose.Candidate
+	trying  bool
 	body    *fyne.Container
 	ordered bind.Row
 }
@@ -72,8 +74,10 @@ func (f *finder) show() {
 		prices = price.Trial()
 	}
 	if f.of != s.Index || f.tried.Taker().Book() != prices {
-		f.of, f.tried = s.Index, choose.NewFinder(s.Index, s.Result.Figures, prices)
-		f.all = f.tried.For(s.ID())
+		if f.try(prices); f.of != s.Index {
+			f.body.Objects = []fyne.CanvasObject{look.NewParagraph(s.Say("finder.wait", "Every box is tried here …"), look.Quiet, s.Width)}
+			return
+		}
 	}
 	f.ordered.Update()
 	f.body.Objects = []fyne.CanvasObject{f.ordered.Object}
@@ -99,6 +103,50 @@ func (f *finder) show() {
 	f.body.Add(look.NewParagraph(s.Say("finder.sum", "{0} pass, {1} fail, {2} do other work. Prices: {3}. No check of what is not on this card.", passing, failing, other, f.tried.Taker().Book().Text()), look.Second, s.Width))
 }
 
+// try begins a trial in the plan as it is now.
+func (f *finder) try(prices *price.Book) {
+	ix, id, fig := f.s.Index, f.s.ID(), f.s.Result.Figures
+	var tried *choose.Finder
+	var all []choose.Candidate
+	f.aside(func() {
+		tried = choose.NewFinder(ix, fig, prices)
+		all = tried.For(id)
+	}, func() {
+		if f.open && f.s.Index == ix {
+			f.of, f.tried, f.all = ix, tried, all
+		}
+	})
+}
+
+// everywhere uses a box wherever it fits, in the plan that it was tried in.
+func (f *finder) everywhere(a plan.Assembly) {
+	ix, tried := f.of, f.tried
+	var step edit.Steps
+	var any bool
+	f.aside(func() { step, any = tried.Everywhere(a) }, func() {
+		if any && f.s.Index == ix {
+			f.s.Do(step)
+		}
+	})
+}
+
+// aside does something slow away from the window's goroutine, unless it does already: what
+// ends sees to what the plan wants by then.
+func (f *finder) aside(slow, then func()) {
+	if f.trying {
+		return
+	}
+	f.trying = true
+	isAway := f.s.Away != nil
+	f.s.Aside(slow, func() {
+		f.trying = false
+		then()
+		if isAway {
+			f.show()
+		}
+	})
+}
+
 // found is a box that passes: picked where it is pressed, with what can be done with it then.
 func (f *finder) found(c *choose.Candidate) fyne.CanvasObject {
 	s := f.s
@@ -119,9 +167,7 @@ func (f *finder) found(c *choose.Candidate) fyne.CanvasObject {
 		s.Do(edit.SetAssembly{ID: s.ID(), Assembly: c.Assembly})
 	})
 	everywhere := s.Press(look.NewText(s.Say("finder.everywhere", "Wherever it fits"), look.Style{Bold: true, Tone: look.Accent}), look.Outline, 2*look.Grid, look.Grid, func() {
-		if step, any := f.tried.Everywhere(c.Assembly); any {
-			s.Do(step)
-		}
+		f.everywhere(c.Assembly)
 	})
 	return look.Column(look.Grid/2, row, look.Row(look.Grid, -1, look.Sized(0, look.HitTarget, here), look.Sized(0, look.HitTarget, everywhere)))
 }
