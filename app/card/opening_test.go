@@ -9,6 +9,7 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
