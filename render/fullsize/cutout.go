@@ -1,6 +1,7 @@
 // Package fullsize draws at full size what is laid on a wall or a board: the cut-outs of a
 // plan's boxes as templates, and a tape with the height of every box on it. One millimeter of
-// its scenes is one millimeter of the building.
+// paper is one millimeter of the building; for a page that is enlarged as a whole it is laid out
+// k times as large, which is less than once.
 package fullsize
 
 import (
@@ -117,41 +118,41 @@ func (c CutOut) Heads() []scene.Point {
 // Draw draws the template about a middle: the outline of what comes through the board, the
 // center lines by which it is laid on the marks of a wall, thin and dashed the plate that will
 // cover it, and dotted the box behind with the heads of its ring's screws.
-func (c CutOut) Draw(middle scene.Point, edge, center scene.Pen) []scene.Item {
-	w, h := scene.MM(c.Width), scene.MM(c.Height)
+func (c CutOut) Draw(k float64, middle scene.Point, edge, center scene.Pen) []scene.Item {
+	w, h := scene.MM(c.Width)*k, scene.MM(c.Height)*k
 	across := scene.Point{X: w/2 + past}
 	down := scene.Point{Y: h/2 + past}
 	items := []scene.Item{
 		scene.Stroke{Path: scene.LinePath(middle.Sub(across), middle.Add(across)), Pen: center},
 		scene.Stroke{Path: scene.LinePath(middle.Sub(down), middle.Add(down)), Pen: center},
-		scene.Stroke{Path: pathOf(c.Outline, middle), Pen: edge},
+		scene.Stroke{Path: pathOf(k, c.Outline, middle), Pen: edge},
 	}
 	plate, box := center, center
 	plate.Dash, box.Dash = []float64{2.4, 1.2}, []float64{0.5, 0.9}
 	if !c.Plate.IsZero() {
-		items = append(items, scene.Stroke{Path: pathOf(c.Plate, middle), Pen: plate})
+		items = append(items, scene.Stroke{Path: pathOf(k, c.Plate, middle), Pen: plate})
 	}
 	if !c.Box.IsZero() {
-		items = append(items, scene.Stroke{Path: pathOf(c.Box, middle), Pen: box})
+		items = append(items, scene.Stroke{Path: pathOf(k, c.Box, middle), Pen: box})
 	}
 	for _, at := range c.Heads() {
-		items = append(items, scene.Stroke{Path: scene.Circle(middle.Add(at), scene.MM(headWide)/2), Pen: edge})
+		items = append(items, scene.Stroke{Path: scene.Circle(middle.Add(at.Mul(k)), scene.MM(headWide)*k/2), Pen: edge})
 	}
 	return items
 }
 
-func pathOf(o part.Outline, middle scene.Point) scene.Path {
+func pathOf(k float64, o part.Outline, middle scene.Point) scene.Path {
 	if o.IsRound {
-		return scene.Circle(middle, scene.MM(o.Width)/2)
+		return scene.Circle(middle, scene.MM(o.Width)*k/2)
 	}
-	return scene.RectAround(middle, scene.MM(o.Width), scene.MM(o.Height)).Path()
+	return scene.RectAround(middle, scene.MM(o.Width)*k, scene.MM(o.Height)*k).Path()
 }
 
-// Extent returns the room that Draw takes, in millimeters.
-func (c CutOut) Extent() (wide, tall float64) {
-	wide, tall = scene.MM(c.Width)+2*past, scene.MM(c.Height)+2*past
+// Extent returns the room that Draw takes, in millimeters as they are laid out.
+func (c CutOut) Extent(k float64) (wide, tall float64) {
+	wide, tall = scene.MM(c.Width)*k+2*past, scene.MM(c.Height)*k+2*past
 	for _, o := range []part.Outline{c.Plate, c.Box} {
-		wide, tall = max(wide, scene.MM(o.Width)+2), max(tall, scene.MM(o.Height)+2)
+		wide, tall = max(wide, scene.MM(o.Width)*k+2), max(tall, scene.MM(o.Height)*k+2)
 	}
 	return wide, tall
 }
@@ -165,8 +166,8 @@ type Tile struct {
 
 // Tiles parts a template into pieces of a size at most, in millimeters, that meet edge to edge;
 // all are equally large. The zero size of a piece is no paper.
-func (c CutOut) Tiles(wide, tall float64) (all []Tile, w, h float64) {
-	fullWide, fullTall := c.Extent()
+func (c CutOut) Tiles(k float64, wide, tall float64) (all []Tile, w, h float64) {
+	fullWide, fullTall := c.Extent(k)
 	across, down := int(math.Ceil(fullWide/wide)), int(math.Ceil(fullTall/tall))
 	w, h = fullWide/float64(across), fullTall/float64(down)
 	for y := range down {

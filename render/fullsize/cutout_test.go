@@ -43,8 +43,8 @@ func TestWhatIsRoundACutOut(t *testing.T) {
 // as its extent asks for, each next beginning where the one before ends.
 func TestTilesMeetEdgeToEdge(t *testing.T) {
 	c := fullsize.CutOut{Outline: part.Outline{Width: 22 * unit.Inch, Height: 30 * unit.Inch}}
-	wide, tall := c.Extent()
-	all, w, h := c.Tiles(200, 260)
+	wide, tall := c.Extent(1)
+	all, w, h := c.Tiles(1, 200, 260)
 	if len(all) != 3*3 || w > 200 || h > 260 { // 566.8 of 200 and 770 of 260
 		t.Fatalf("%d tiles of %.1f × %.1f", len(all), w, h)
 	}

@@ -71,7 +71,7 @@ const inchParts, metricParts = 8, 10
 
 // Ticks draws the ruler of a strip along a line that begins at a place of the page and runs to
 // the right; its ticks stand above it.
-func (s Strip) Ticks(at scene.Point, units unit.System, line scene.Pen) []scene.Item {
+func (s Strip) Ticks(k float64, at scene.Point, units unit.System, line scene.Pen) []scene.Item {
 	step := Step(units)
 	parts := unit.Length(inchParts)
 	if units == unit.Metric {
@@ -79,7 +79,7 @@ func (s Strip) Ticks(at scene.Point, units unit.System, line scene.Pen) []scene.
 	}
 	var ticks scene.Path
 	for n := unit.Length(0); n*step/parts <= s.To-s.From; n++ {
-		x := at.X + scene.MM(n*step/parts)
+		x := at.X + scene.MM(n*step/parts)*k
 		tall := tickShort
 		switch {
 		case n%parts == 0:
@@ -90,7 +90,7 @@ func (s Strip) Ticks(at scene.Point, units unit.System, line scene.Pen) []scene.
 		ticks.MoveTo(scene.Point{X: x, Y: at.Y})
 		ticks.LineTo(scene.Point{X: x, Y: at.Y - tall})
 	}
-	end := scene.Point{X: at.X + scene.MM(s.To-s.From), Y: at.Y}
+	end := scene.Point{X: at.X + scene.MM(s.To-s.From)*k, Y: at.Y}
 	return []scene.Item{
 		scene.Stroke{Path: scene.LinePath(at, end), Pen: line},
 		scene.Stroke{Path: ticks, Pen: line},

@@ -16,6 +16,7 @@ type Flow struct {
 	Least   float64      // the least width of columns on further pages; a page wide at most
 	Tall    float64      // how high columns are at most; 0: as the page is
 	Top     float64      // where columns begin on the first page; 0: as the page does
+	isShort bool         // columns of the page in hand begin under what was there
 }
 
 // ColumnGap is the white between columns, and WideColumn the least width of those that
@@ -41,12 +42,12 @@ func (f *Flow) Begin(p *Page) {
 	f.On, f.At, f.Columns = p, 0, ColumnsOf(p.Main.Expanded(-Gutter), f.Least)
 	for i := range f.Columns {
 		c := &f.Columns[i]
-		c.Min.Y = max(c.Min.Y, f.Top)
+		c.Min.Y = max(c.Min.Y, f.Top, p.Taken)
 		if f.Tall > 0 {
 			c.Max.Y = min(c.Max.Y, c.Min.Y+f.Tall)
 		}
 	}
-	f.Top = 0
+	f.Top, f.isShort = 0, p.Taken > 0
 	f.Y = f.Column().Min.Y
 }
 
@@ -61,11 +62,11 @@ func (f *Flow) IsTop() bool        { return f.Y == f.Column().Min.Y }
 func (f *Flow) IsLast() bool { return f.At == len(f.Columns)-1 }
 
 // Fits reports whether a height is left in the column, or never will be in any.
-func (f *Flow) Fits(height float64) bool { return height <= f.Rest() || f.IsTop() }
+func (f *Flow) Fits(height float64) bool { return height <= f.Rest() || f.IsTop() && !f.isShort }
 
-// Need goes on in the next column where a height is not left.
+// Need goes on in the next column where a height is not left; past columns that are short.
 func (f *Flow) Need(height float64) {
-	if !f.Fits(height) {
+	for !f.Fits(height) {
 		f.Next()
 	}
 }
@@ -155,10 +156,11 @@ const leastColumn = 110.0
 
 // Count returns how many pages are taken by what is laid into a flow, on drafts of a page.
 func (f *Flow) Count(draft *Page, lay func()) int {
-	n := 1
+	n, further := 1, *draft
+	further.Taken = 0
 	f.Onward = func() *Page {
 		n++
-		return draft
+		return &further
 	}
 	f.Begin(draft)
 	lay()

@@ -3,15 +3,13 @@ package layout
 import (
 	"testing"
 
+	"studbay/plan/unit"
 	"studbay/render/paper"
 )
 
 // TestEvenFlowFillsColumnsAlike lays out blocks on a page of seven columns.
 func TestEvenFlowFillsColumnsAlike(t *testing.T) {
-	size, err := paper.Named("archd")
-	if err != nil {
-		t.Fatal(err)
-	}
+	size := paper.Paper{Width: 36 * unit.Inch * 145 / 100, Height: 24 * unit.Inch * 145 / 100} // laid out 36 × 24 in
 	const tall, column = 30.0, 118.0
 	for _, tt := range []struct {
 		blocks, pages int

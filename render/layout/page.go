@@ -20,7 +20,10 @@ const (
 type Page struct {
 	Languages
 	Scene   *scene.Scene
+	Paper   paper.Paper
 	IsDraft bool // only to see how much room things take: it keeps nothing
+
+	Taken float64 // how far down it is taken before a flow begins on it; 0: as the page does
 
 	Frame scene.Rect // all within the border
 	Main  scene.Rect // free, left of the side column and above the title block
@@ -33,7 +36,7 @@ const SideColumn = 142.0
 // New begins a page on a paper with so many columns at the side.
 func New(p paper.Paper, l Languages, columns int) *Page {
 	f := FrameOf(p)
-	page := &Page{Languages: l, Scene: &scene.Scene{Width: p.Width, Height: p.Height}, Frame: f, Main: f}
+	page := &Page{Languages: l, Paper: p, Scene: &scene.Scene{Width: p.Width, Height: p.Height, Enlarged: p.Enlarged()}, Frame: f, Main: f}
 	page.Main.Max.Y -= TitleTall
 	if columns > 0 {
 		page.Main.Max.X -= (SideColumn+ColumnGap)*float64(columns) - ColumnGap + 2*Gutter
@@ -42,9 +45,11 @@ func New(p paper.Paper, l Languages, columns int) *Page {
 	return page
 }
 
-// FrameOf returns what is within the border of a page on a paper, in millimetres.
+// FrameOf returns what is within the border of a page on a paper, in millimetres as it is laid
+// out.
 func FrameOf(p paper.Paper) scene.Rect {
-	return scene.Rect{Max: scene.Point{X: scene.MM(p.Width), Y: scene.MM(p.Height)}}.Expanded(-margin)
+	wide, tall := p.Laid()
+	return scene.Rect{Max: scene.Point{X: wide, Y: tall}}.Expanded(-margin / p.Enlarged())
 }
 
 // Draft returns a page alike that keeps nothing.

@@ -70,3 +70,32 @@ func (p Paper) Size() string {
 	inches := func(l unit.Length) string { return strings.TrimSuffix(l.Inches(16), `"`) }
 	return inches(p.Width) + " × " + inches(p.Height) + " in"
 }
+
+// On paper this high and higher, which hangs on a wall and is read from a step away, all type
+// and symbols stand so many times as large: the smallest type of a sheet, of 6.5 points, then
+// has capitals of 3/32 in, the least that architects letter by (common practice).
+const (
+	hung     = 16 * unit.Inch
+	enlarged = 1.45
+)
+
+// Enlarged returns how many times as large as on a desk all that is laid on the paper stands.
+func (p Paper) Enlarged() float64 {
+	if p.Height >= hung {
+		return enlarged
+	}
+	return 1
+}
+
+// Laid returns width and height in millimeters as they are laid out, before all is enlarged.
+func (p Paper) Laid() (wide, tall float64) {
+	return p.Width.Millimetres() / p.Enlarged(), p.Height.Millimetres() / p.Enlarged()
+}
+
+// MM returns how long a length of paper is laid out, in millimeters, so that it is true once
+// all is enlarged.
+func (p Paper) MM(l unit.Length) float64 { return l.Millimetres() / p.Enlarged() }
+
+// Times returns how long a millimeter of building is laid out at a scale, so that the scale
+// is true once all is enlarged.
+func (p Paper) Times(s Scale) float64 { return s.Times() / p.Enlarged() }

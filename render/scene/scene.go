@@ -46,6 +46,9 @@ type Scene struct {
 	Paper         Color       // behind everything; the zero value means white
 	Items         []Item      // painted in this order, above what is packed
 	Meta          Meta
+	// Enlarged is how many times as large as its items say the page is painted; 0 and 1 are
+	// as they say.
+	Enlarged float64
 
 	packed []Kept // by Pack, the first lowest
 }
@@ -60,6 +63,9 @@ func (s *Scene) Add(items ...Item) { s.Items = append(s.Items, items...) }
 
 // Paint puts the whole scene on a painter. It does not close the painter.
 func (s *Scene) Paint(p Painter) {
+	if s.Enlarged > 0 && s.Enlarged != 1 {
+		p = enlarger{p, s.Enlarged}
+	}
 	for _, part := range s.packed {
 		unpack(part.Bytes(), p)
 	}

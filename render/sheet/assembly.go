@@ -43,41 +43,17 @@ func (b *book) assemblies() error {
 		return nil
 	}
 	name := b.Both("assembly.title", "Box types and box fill")
-	first := true
-	onward := func() *page {
-		p := b.newPage(name, 0)
-		if !first {
-			p.part = b.Say("sheet.continued", "continued")
-			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
-		}
-		first = false
-		return p
-	}
 	lay := func(f *flow) {
 		for _, a := range all {
 			f.assembly(a)
 		}
 	}
-	if f := b.belowRooms(name, assemblyColumn, tallest(all), lay); f != nil {
-		lay(f)
-		return nil
-	}
-	lay(newEvenFlow(b, assemblyColumn, onward, lay))
+	lay(newEvenFlow(b, assemblyColumn, b.pagesNamed(name), lay))
 	return nil
 }
 
 // assemblyColumn is the least width of a column of workings.
 const assemblyColumn = 118.0
-
-// tallest is about how high the highest working is with the heading over it.
-func tallest(all []*assemblyUse) (most float64) {
-	for _, a := range all {
-		for _, w := range a.workings {
-			most = max(most, w.tall())
-		}
-	}
-	return most + 4*layout.Strong.Line()
-}
 
 // builtIn gathers the assemblies of the plan by their codes, and of each what it holds.
 // What is to be removed has no part in it.

@@ -46,7 +46,7 @@ func (f *flow) clientRoom(r *plan.Room) {
 	}
 	box := r.Outline().Box().Expand(largerAround)
 	scale := clientScale(b, box.Width().Millimetres(), box.Height().Millimetres(), f.Width())
-	tall := box.Height().Millimetres() * scale.Times()
+	tall := box.Height().Millimetres() * b.o.Paper.Times(scale)
 	f.Heading(b.roomName(r), tall+3*clientText.Line())
 	calm := *b // a client is shown where things are, not what is still to be settled
 	calm.found = newFound(b.ix, nil)
@@ -62,7 +62,7 @@ func (f *flow) clientRoom(r *plan.Room) {
 // clientScale is the largest at which a room of a size fits the column.
 func clientScale(b *book, wide, tall, column float64) (best paper.Scale) {
 	for _, best = range paper.ScalesOf(b.Voice.System) {
-		if wide*best.Times() <= column && tall*best.Times() <= clientPlanTall {
+		if k := b.o.Paper.Times(best); wide*k <= column && tall*k <= clientPlanTall {
 			break
 		}
 	}

@@ -72,7 +72,8 @@ func (b *book) checkColumns() error {
 	}
 	free := layout.FrameOf(b.o.Paper).Expanded(-layout.Gutter).Width()
 	if need := b.leastSchedule(); need > free {
-		return &WidthError{Need: unit.FromMillimetres(need), Free: unit.FromMillimetres(free), Paper: b.o.Paper}
+		k := b.o.Paper.Enlarged()
+		return &WidthError{Need: unit.FromMillimetres(need * k), Free: unit.FromMillimetres(free * k), Paper: b.o.Paper}
 	}
 	return nil
 }

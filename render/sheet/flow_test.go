@@ -77,7 +77,7 @@ func TestShortStripsStandSideBySide(t *testing.T) {
 	} {
 		rows, heads := map[float64]bool{}, 0
 		for _, page := range build(t, closets(t, 3, tt.side), Options{Paper: size}) {
-			if !strings.HasPrefix(page.Meta.Title, "Interior elevations") {
+			if !strings.Contains(page.Meta.Title, "Interior elevations") {
 				continue
 			}
 			for _, r := range runsOf(page.Items) {

@@ -18,11 +18,11 @@ import (
 )
 
 // fullSizePages are those of a house for a drywaller, of which the first shows templates.
-func fullSizePages(t *testing.T) (ix *index.Index, pages []*scene.Scene) {
+func fullSizePages(t *testing.T, on string) (ix *index.Index, pages []*scene.Scene) {
 	t.Helper()
 	p := plantest.House(2, 38)
-	for _, s := range build(t, p, Options{Reader: ForDrywall}) {
-		if strings.HasPrefix(s.Meta.Title, "Full size") {
+	for _, s := range build(t, p, Options{Paper: onPaper(t, on), Reader: ForDrywall}) {
+		if strings.Contains(s.Meta.Title, "Full size") {
 			pages = append(pages, s)
 		}
 	}
@@ -33,10 +33,16 @@ func fullSizePages(t *testing.T) (ix *index.Index, pages []*scene.Scene) {
 }
 
 // TestTemplatesAreTrueOnPaper measures the templates and the bar on the printed page: at 640
-// pixels an inch 1/64 in are ten.
+// pixels an inch 1/64 in are ten. On paper whose type is larger they are as large as on any.
 func TestTemplatesAreTrueOnPaper(t *testing.T) {
+	for _, on := range []string{"tabloid", "archc"} {
+		t.Run(on, func(t *testing.T) { areTemplatesTrue(t, on) })
+	}
+}
+
+func areTemplatesTrue(t *testing.T, on string) {
 	const perInch, most = 640.0, 10
-	ix, pages := fullSizePages(t)
+	ix, pages := fullSizePages(t, on)
 	file := save(t, pages, "full.pdf", paint.Options{})
 	perMM := perInch / 25.4
 	// across measures how far apart the first and the last ink of a row are.
@@ -86,11 +92,12 @@ func isNear(mm float64, l unit.Length) bool {
 	return mm > l.Millimetres()-0.01 && mm < l.Millimetres()+0.01
 }
 
-// strokeBoxes are the bounds of all lines of a page.
+// strokeBoxes are the bounds of all lines of a page as they are painted.
 func strokeBoxes(s *scene.Scene) (all []scene.Rect) {
 	for _, item := range s.Items {
 		if stroke, ok := item.(scene.Stroke); ok {
-			all = append(all, stroke.Path.Bounds())
+			box, k := stroke.Path.Bounds(), max(s.Enlarged, 1)
+			all = append(all, scene.Rect{Min: box.Min.Mul(k), Max: box.Max.Mul(k)})
 		}
 	}
 	return all

@@ -76,7 +76,8 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 	b := f.page.b
 	box := r.Outline().Box().Expand(largerAround)
 	scale := b.largerScale(l, r, box, f)
-	wide, tall := box.Width().Millimetres()*scale.Times(), largerHead+box.Height().Millimetres()*scale.Times()
+	k := b.o.Paper.Times(scale)
+	wide, tall := box.Width().Millimetres()*k, largerHead+box.Height().Millimetres()*k
 	wide = max(wide, headWidth(r.Name, scale.Words()))
 	left, y, column := f.shelf.right+layout.ColumnGap, f.Y, f.Column()
 	if isBeside := f.shelf.page == f.page && left+wide <= column.Max.X && f.shelf.top+tall <= column.Max.Y; isBeside {
@@ -101,7 +102,7 @@ func (b *book) largerScale(l *plan.Level, r *plan.Room, box geom.Box, f *flow) (
 	scales := paper.ScalesOf(b.Voice.System)
 	slices.Reverse(scales)
 	for _, s := range scales {
-		if !mayFit(box, s, free) {
+		if !b.mayFit(box, s, free) {
 			break
 		}
 		best = s
@@ -159,8 +160,8 @@ func (b *book) hasAll(pieces []render.Piece, r *plan.Room) bool {
 
 // drawRoom draws a part of a level with its upper left corner at a place.
 func (b *book) drawRoom(l *plan.Level, box geom.Box, s paper.Scale, at scene.Point) drawnLevel {
-	m := layout.Medium(s, b.Voice)
+	m := layout.Medium(b.o.Paper, s, b.Voice)
 	m.Origin, m.At = box.Min, at
-	m.Window = scene.Rect{Min: at, Max: at.Add(scene.Point{X: box.Width().Millimetres() * s.Times(), Y: box.Height().Millimetres() * s.Times()})}
+	m.Window = scene.Rect{Min: at, Max: at.Add(scene.Point{X: box.Width().Millimetres() * m.Scale, Y: box.Height().Millimetres() * m.Scale})}
 	return b.drawAt(l, box, m, s)
 }

@@ -197,7 +197,7 @@ func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 		scales = paper.ScalesOf(b.Voice.System)
 	}
 	for _, s := range scales {
-		if !mayFit(extent, s, area) {
+		if !b.mayFit(extent, s, area) {
 			continue
 		}
 		d := b.draw(l, extent, area, s)
@@ -213,14 +213,15 @@ func (b *book) drawLevel(l *plan.Level, area scene.Rect) (drawnLevel, error) {
 }
 
 // mayFit reports whether the outline of a level alone fits, which is cheap to tell.
-func mayFit(extent geom.Box, s paper.Scale, area scene.Rect) bool {
-	return extent.Width().Millimetres()*s.Times() <= area.Width() && extent.Height().Millimetres()*s.Times() <= area.Height()
+func (b *book) mayFit(extent geom.Box, s paper.Scale, area scene.Rect) bool {
+	k := b.o.Paper.Times(s)
+	return extent.Width().Millimetres()*k <= area.Width() && extent.Height().Millimetres()*k <= area.Height()
 }
 
 // draw draws a level in the middle of an area. What is drawn reaches past the outline on
 // all sides by other amounts, so it is set in the middle by what it came to.
 func (b *book) draw(l *plan.Level, extent geom.Box, area scene.Rect, s paper.Scale) drawnLevel {
-	m := layout.Medium(s, b.Voice).Centred(extent.Center(), area.Middle())
+	m := layout.Medium(b.o.Paper, s, b.Voice).Centred(extent.Center(), area.Middle())
 	d := b.drawAt(l, extent, m, s)
 	off := area.Middle().Sub(d.bounds().Middle())
 	d.medium.At = m.At.Add(off)

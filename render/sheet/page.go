@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"studbay/plan"
-	"studbay/plan/unit"
 	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/revision"
@@ -27,10 +26,11 @@ type page struct {
 // sideColumns is how many columns may stand beside the plan: none on a small sheet, which
 // the plan needs for itself, and two on a large one.
 func sideColumns(p paper.Paper) int {
-	switch {
-	case p.Width < 15*unit.Inch:
+	const small, large = 15 * 25.4, 22 * 25.4
+	switch wide, _ := p.Laid(); {
+	case wide < small:
 		return 0
-	case p.Width < 32*unit.Inch:
+	case wide < large:
 		return 1
 	}
 	return 2
@@ -51,16 +51,26 @@ func (b *book) newPage(name string, columns int) *page {
 	return p
 }
 
-// pagesNamed returns what begins each page of a kind in turn.
+// pagesNamed returns what begins each page of a kind in turn: the first under what the page
+// before it has, where that leaves room enough and is read by the same.
 func (b *book) pagesNamed(name string) func() *page {
-	first := true
+	begun, under := 0, (*follower)(nil)
 	return func() *page {
+		begun++
+		if begun == 1 {
+			if under = b.follow(name); under != nil {
+				return under.p
+			}
+		}
+		if under != nil && !under.close() {
+			begun = 1 // nothing of it had room there
+		}
+		under = nil
 		p := b.newPage(name, 0)
-		if !first {
+		if begun > 1 {
 			p.part = b.Say("sheet.continued", "continued")
 			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
 		}
-		first = false
 		return p
 	}
 }

@@ -111,8 +111,16 @@ func (b *book) build(kinds []kind) error {
 		if !b.o.Reader.reads(k.by) {
 			continue
 		}
+		first := len(b.pages)
+		b.kind = k
 		if err := k.build(b); err != nil {
 			return err
+		}
+		if b.following != nil {
+			b.following.close()
+		}
+		if b.following != nil || len(b.pages) > first {
+			b.last, b.following = k, nil
 		}
 	}
 	return nil
@@ -134,7 +142,7 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if o.Packed {
 		b.store = &scene.Store{}
 	}
-	b.trade = &trade.Book{Prices: o.Prices, Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
+	b.trade = &trade.Book{Paper: o.Paper, Prices: o.Prices, Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
 	return b
 }
 
@@ -156,18 +164,20 @@ func (b *book) finished() (scenes []*scene.Scene) {
 // book is the set of pages in the making.
 type book struct {
 	layout.Languages
-	ix       *index.Index
-	plan     plan.Plan
-	result   fill.Result
-	found    *found
-	byRoom   map[plan.ID][]*plan.Opening // once wanted: those of each room
-	hidden   map[plan.ID]bool            // left out of plans for now
-	schedule table.Table
-	trade    *trade.Book
-	o        Options
-	pages    []*page
-	store    *scene.Store // of pages that are packed
-	foot     foot
+	ix        *index.Index
+	plan      plan.Plan
+	result    fill.Result
+	found     *found
+	byRoom    map[plan.ID][]*plan.Opening // once wanted: those of each room
+	hidden    map[plan.ID]bool            // left out of plans for now
+	schedule  table.Table
+	trade     *trade.Book
+	o         Options
+	pages     []*page
+	store     *scene.Store // of pages that are packed
+	kind      kind         // that is built
+	last      kind         // that has pages
+	following *follower
 	// over draws more on each part of a plan in tiles; it may be nil.
 	over    func(p *page, d drawnLevel, window scene.Rect)
 	isDraft bool // only to see how much room things take

@@ -41,9 +41,10 @@ func build(t testing.TB, p plan.Plan, o Options) []*scene.Scene {
 }
 
 func rules(p paper.Paper) proof.Rules {
+	frame, k := layout.FrameOf(p), p.Enlarged()
 	return proof.Rules{
-		Frame:     layout.FrameOf(p),
-		LeastText: layout.Small * scene.PointSize,
+		Frame:     scene.Rect{Min: frame.Min.Mul(k), Max: frame.Max.Mul(k)}.Expanded((k - 1) * layout.Border * scene.PointSize / 2),
+		LeastText: layout.Small * scene.PointSize * k,
 		LeastLine: layout.Hairline * scene.PointSize,
 	}
 }

@@ -21,12 +21,12 @@ type tape struct {
 }
 
 // tapeFor returns a tape whose marks stand clear of each other.
-func tapeFor(s paper.Scale) tape {
+func tapeFor(p paper.Paper, s paper.Scale) tape {
 	t := tape{unit.Foot, 5, unit.Foot}
 	if s.System == unit.Metric {
 		t = tape{unit.Metre / 2, 4, unit.Metre}
 	}
-	if scene.MM(t.step)*s.Times() < 1.2 {
+	if scene.MM(t.step)*p.Times(s) < 1.2 {
 		t.step, t.major = 10*t.step, 2
 	}
 	return t
@@ -51,7 +51,7 @@ func (t tape) each(upTo unit.Length, f func(n int, at unit.Length)) {
 // tape draws the marks along a level's drawing, from the upper left corner of its rooms
 // to the last mark short of the lower right one, as far as a window shows it.
 func (p *page) tape(d drawnLevel, window scene.Rect) {
-	t, edge := tapeFor(d.scale), p.Main
+	t, edge := tapeFor(p.b.o.Paper, d.scale), p.Main
 	origin := d.medium.ToScene(d.rooms.Min)
 	s := layout.Style{Size: layout.Small, Muted: true}
 	t.each(d.rooms.Width(), func(n int, at unit.Length) {

@@ -114,7 +114,7 @@ func (b *book) drawTiles(l *plan.Level, extent geom.Box) (drawnLevel, error) {
 			}
 			return drawnLevel{}, b.tooLarge(l, s, n, extent)
 		}
-		d := b.drawAt(l, extent, layout.Medium(s, b.Voice).Centred(extent.Center(), scene.Point{}), s)
+		d := b.drawAt(l, extent, layout.Medium(b.o.Paper, s, b.Voice).Centred(extent.Center(), scene.Point{}), s)
 		d.tiles = b.tiling(d)
 		isWhole := len(b.untagged(d.pieces)) == 0
 		best = d.withoutItems()
@@ -194,9 +194,8 @@ func (b *book) tileArea() scene.Rect {
 
 // tilesAt returns about how many pages an outline takes at a scale.
 func (b *book) tilesAt(extent geom.Box, s paper.Scale) int {
-	area := b.tileArea()
-	return tilesFor(extent.Width().Millimetres()*s.Times(), area.Width()) *
-		tilesFor(extent.Height().Millimetres()*s.Times(), area.Height())
+	area, k := b.tileArea(), b.o.Paper.Times(s)
+	return tilesFor(extent.Width().Millimetres()*k, area.Width()) * tilesFor(extent.Height().Millimetres()*k, area.Height())
 }
 
 // tooLarge says what would hold a level that takes so many pages at a scale.

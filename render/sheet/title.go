@@ -172,14 +172,14 @@ func (p *page) scaleBar(at scene.Point, s paper.Scale) float64 {
 		counts = words.New("sheet.metres", "meters")
 	}
 	for _, c := range barSteps(s) {
-		if step = c.step; scene.MM(c.step)*s.Times() >= 8 {
+		if step = c.step; scene.MM(c.step)*p.b.o.Paper.Times(s) >= 8 {
 			labels = c.labels
 			break
 		}
 		labels = c.labels
 	}
 	bar := symbol.ScaleBar{
-		At: at, Step: scene.MM(step) * s.Times(), Height: 1.5, Labels: labels, TextSize: layout.Style{Size: layout.Small}.MM(),
+		At: at, Step: scene.MM(step) * p.b.o.Paper.Times(s), Height: 1.5, Labels: labels, TextSize: layout.Style{Size: layout.Small}.MM(),
 		Line: layout.Pen(layout.Divider).Width, Ink: layout.Theme.Ink, Paper: layout.Theme.Paper,
 	}
 	p.Add(bar.Items()...)

@@ -38,51 +38,11 @@ func (b *book) unfolded() error {
 		}
 	}
 	name := b.Both("unfold.title", "Interior elevations")
-	first := len(b.pages)
-	onward := func() *page {
-		p := b.newPage(name, 0)
-		if len(b.pages) > first+1 {
-			p.part = b.Say("sheet.continued", "continued")
-			p.Scene.Meta.Title = b.Say("sheet.more", "{0}, sheet {1}", name, len(b.pages))
-		}
-		return p
-	}
+	onward := b.pagesNamed(name)
 	most := b.fewestAt(lay)
 	f := (&flow{Flow: &layout.Flow{Least: scene.MM(b.o.Paper.Width)}, most: most}).goesOn(onward)
 	f.begin(onward())
 	lay(f)
-	b.foot = foot{f.page, f.Y}
-	return nil
-}
-
-// foot is how far down the last page of the rooms is taken.
-type foot struct {
-	page *page
-	y    float64
-}
-
-// belowRooms begins a flow under the rooms on their last page, headed by its name, where
-// all that is laid has room there in columns no lower than the tallest thing; else it
-// returns nil.
-func (b *book) belowRooms(name string, least, tallest float64, lay func(*flow)) *flow {
-	p := b.foot.page
-	if p == nil || p != b.pages[len(b.pages)-1] {
-		return nil
-	}
-	const step, head = 4.0, 9.0
-	top := b.foot.y + head
-	for tall := max(6*step, tallest); top+tall <= p.Main.Expanded(-layout.Gutter).Max.Y; tall += step {
-		if b.pagesOf(&flow{Flow: &layout.Flow{Least: least, Tall: tall}}, lay) > 1 {
-			continue
-		}
-		s := layout.Style{Size: layout.Heading, Bold: true}
-		f := (&flow{Flow: &layout.Flow{Least: least, Tall: tall, Top: top}}).goesOn(func() *page { return b.newPage(name, 0) })
-		f.begin(p)
-		p.Add(s.At(f.Left(), top-3, name))
-		p.name = b.Say("sheet.both", "{0} · {1}", p.name, name)
-		p.Scene.Meta.Title = b.Say("sheet.both", "{0} · {1}", p.Scene.Meta.Title, name)
-		return f
-	}
 	return nil
 }
 
@@ -130,7 +90,7 @@ func (b *book) hasFaceOpening(r *plan.Room) bool {
 func (f *flow) unfold(s unfold.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
-	rows := b.stripRows(s, unit.FromMillimetres((f.Width()-2*stripAside)/scale.Times()))
+	rows := b.stripRows(s, unit.FromMillimetres((f.Width()-2*stripAside)/b.o.Paper.Times(scale)))
 	if len(rows) == 1 && len(unfold.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
 		return
 	}
@@ -147,13 +107,13 @@ var leastUnfold = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(3), 
 // scaleFor returns the largest standard scale for a strip; the smallest of use where it
 // is too long for all, and a smaller one only where it is too high.
 func (f *flow) scaleFor(s unfold.Strip) (scale paper.Scale) {
-	system := f.page.b.Voice.System
+	system, on := f.page.b.Voice.System, f.page.b.o.Paper
 	free := scene.Rect{Max: scene.Point{X: f.Width() - 2*stripAside, Y: f.Column().Height() - unfoldHead - unfoldNames - f.page.b.figuresTall(s)}}
 	for _, scale = range paper.ScalesOf(system) {
-		if scale.Times() > f.most.Times() || scene.MM(s.Ceiling+s.Floor)*scale.Times() > free.Height() {
+		if scale.Times() > f.most.Times() || scene.MM(s.Ceiling+s.Floor)*on.Times(scale) > free.Height() {
 			continue
 		}
-		if scene.MM(s.Width)*scale.Times() <= free.Width() || scale.Times() <= leastUnfold[system].Times() {
+		if scene.MM(s.Width)*on.Times(scale) <= free.Width() || scale.Times() <= leastUnfold[system].Times() {
 			return scale
 		}
 	}

@@ -24,7 +24,7 @@ type shelf struct {
 
 // stripTall is how high a strip is on paper with all that belongs to it.
 func (b *book) stripTall(s unfold.Strip, scale paper.Scale) float64 {
-	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*scale.Times() + unfoldNames + b.figuresTall(s)
+	return unfoldHead + scene.MM(s.Ceiling+s.Floor)*b.o.Paper.Times(scale) + unfoldNames + b.figuresTall(s)
 }
 
 // beside puts a whole strip down at the right of the one before, if there is room, and
@@ -32,7 +32,7 @@ func (b *book) stripTall(s unfold.Strip, scale paper.Scale) float64 {
 func (f *flow) beside(s unfold.Strip, scale paper.Scale) bool {
 	b, last, column := f.page.b, f.shelf, f.Column()
 	left := last.right + layout.ColumnGap
-	wide := max(scene.MM(s.Width)*scale.Times()+2*stripAside, b.headWidth(s, scale))
+	wide := max(scene.MM(s.Width)*b.o.Paper.Times(scale)+2*stripAside, b.headWidth(s, scale))
 	bottom := last.top + b.stripTall(s, scale)
 	lowest := column.Max.Y
 	if f.Y > last.bottom+unfoldGap { // something stands below it
@@ -65,7 +65,7 @@ func (s span) has(x unit.Length) bool { return s.from <= x && x < s.to }
 // stripRow puts down a part of a strip: all of it, or what one row holds.
 func (f *flow) stripRow(s unfold.Strip, scale paper.Scale, row span, again, goesOn bool) {
 	b := f.page.b
-	m := unfold.Medium{Medium: layout.Medium(scale, b.Voice)}
+	m := unfold.Medium{Medium: layout.Medium(b.o.Paper, scale, b.Voice)}
 	tall := b.stripTall(s, scale)
 	f.Need(tall)
 	name := s.Room.Name
@@ -205,7 +205,7 @@ func (f *flow) fixtureFaces(s unfold.Strip, scale paper.Scale) {
 	b := f.page.b
 	faces := unfold.FixtureFaces(b.ix, s.Room.ID)
 	for len(faces) > 0 {
-		m := unfold.Medium{Medium: layout.Medium(scale, b.Voice)}
+		m := unfold.Medium{Medium: layout.Medium(b.o.Paper, scale, b.Voice)}
 		n := 1
 		for n < len(faces) && m.Length(faces[n].Left+faces[n].Length-faces[0].Left) <= f.Width()-2*stripAside {
 			n++

@@ -69,7 +69,7 @@ func wallPages(t *testing.T, ix *index.Index, size string) (walls []*scene.Scene
 		t.Fatal(err)
 	}
 	for _, p := range pages {
-		if strings.HasPrefix(p.Meta.Title, "Walls") {
+		if strings.Contains(p.Meta.Title, "Walls") {
 			walls = append(walls, p)
 		}
 	}
@@ -173,7 +173,7 @@ func TestHeightsAboveEitherFloor(t *testing.T) {
 		texts := map[string]string{}
 		for _, page := range build(t, p, Options{}) {
 			for _, kind := range []string{"Walls", "Interior"} {
-				if strings.HasPrefix(page.Meta.Title, kind) {
+				if strings.Contains(page.Meta.Title, kind) {
 					texts[kind] += strings.Join(proof.Texts(page), "|") + "|"
 				}
 			}

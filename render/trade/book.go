@@ -11,12 +11,14 @@ import (
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/render/layout"
+	"studbay/render/paper"
 	"studbay/render/table"
 )
 
 // Book is what pages are laid out of, and how they begin.
 type Book struct {
 	layout.Languages
+	Paper  paper.Paper
 	Index  *index.Index
 	Plan   plan.Plan
 	Result fill.Result

@@ -97,7 +97,7 @@ func columnsOf(l drywall.Layout) []layout.Column {
 func (f *flow) boardFace(l drywall.Layout, name string) {
 	b := f.b
 	scale := f.boardScale(l)
-	tall := l.Height.Millimetres()*scale.Times() + boardLow
+	tall := l.Height.Millimetres()*b.Paper.Times(scale) + boardLow
 	rows := b.holeRows(l)
 	f.Heading(b.Say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.Column().Height()-20))
 	f.Need(tall)
@@ -133,7 +133,8 @@ func (f *flow) boardScale(l drywall.Layout) (scale paper.Scale) {
 		most = 0.62
 	}
 	for _, scale = range boardScales(f.b.Voice.System) {
-		wide, tall := l.Face.Length.Millimetres()*scale.Times(), l.Height.Millimetres()*scale.Times()
+		k := f.b.Paper.Times(scale)
+		wide, tall := l.Face.Length.Millimetres()*k, l.Height.Millimetres()*k
 		if wide <= f.Width()-2 && tall <= most*f.Column().Height() {
 			return scale
 		}
@@ -205,7 +206,8 @@ func (b *Book) boardSays(l drywall.Layout) (all []words.Text) {
 
 // drawBoard draws a face at a scale, its floor line at the foot.
 func (f *flow) drawBoard(l drywall.Layout, scale paper.Scale) {
-	d := &boardDrawing{flow: f, left: f.Left(), foot: f.Y + l.Height.Millimetres()*scale.Times(), k: scale.Times(), layout: l}
+	k := f.b.Paper.Times(scale)
+	d := &boardDrawing{flow: f, left: f.Left(), foot: f.Y + l.Height.Millimetres()*k, k: k, layout: l}
 	d.On.Add(layout.HLine(d.left, d.left+l.Face.Length.Millimetres()*d.k, d.foot, layout.Pen(layout.Border)))
 	for _, p := range l.Pieces {
 		r := d.rect(p.Left, p.Right, p.Bottom, p.Top)

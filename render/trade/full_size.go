@@ -25,13 +25,15 @@ func (b *Book) FullSize() error {
 	f.checkBar()
 	f.BothParagraphs(layout.Fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21). Dashed, the plate that will cover it; dotted, the box behind, with rings at the screw heads of its ring (common practice, look at yours): hollow the back of the board there.",
 		words.Height(drywall.Clearance), words.Height(drywall.MostGap)))
-	f.Heading(b.Both("full-size.cut-outs", "Cut-outs"), 40)
 	f.templates(holes)
 	for _, l := range b.Plan.Levels {
 		f.tape(l)
 	}
 	return nil
 }
+
+// trueSize is how long a millimeter is laid out to be one on paper.
+func (b *Book) trueSize() float64 { return b.Paper.MM(unit.Millimetre) }
 
 // wholePage is the least width of a column where there is to be one.
 const wholePage = 10_000.0
@@ -45,7 +47,7 @@ func (f *flow) checkBar() {
 	const tall = 7.0
 	f.Need(tall + 2)
 	x, y := f.Left(), f.Y+tall/2
-	end := x + scene.MM(long)
+	end := x + f.b.Paper.MM(long)
 	f.On.Add(layout.HLine(x, end, y, layout.Pen(layout.Divider)), layout.VLine(x, y-2, y+2, layout.Pen(layout.Divider)), layout.VLine(end, y-2, y+2, layout.Pen(layout.Divider)))
 	f.On.Add(layout.Plain.At(end+3, y+layout.Plain.Cap()/2, f.b.Both("full-size.bar", "{0}, if printed true", words.Height(long))))
 	f.Y += tall
@@ -84,8 +86,17 @@ func (f *flow) templates(holes []fullsize.CutOut) {
 		}
 		rows[n], wide[n] = append(rows[n], t), wide[n]+t.wide+templateGap
 	}
-	for _, row := range rows {
-		f.templateRow(row)
+	least := 0.0
+	for i, row := range rows {
+		if tall := rowTall(row); i == 0 || tall < least {
+			least = tall
+		}
+	}
+	f.Heading(f.b.Both("full-size.cut-outs", "Cut-outs"), least)
+	for len(rows) > 0 { // the tallest that has room on the page, or else the tallest on the next
+		n := max(0, slices.IndexFunc(rows, func(row []template) bool { return f.Fits(rowTall(row)) }))
+		f.templateRow(rows[n])
+		rows = slices.Delete(rows, n, n+1)
 	}
 	for _, t := range tooLarge {
 		f.tiles(t)
@@ -103,7 +114,7 @@ const (
 // their register marks meet.
 func (f *flow) tiles(t template) {
 	b := f.b
-	parts, w, h := t.Tiles(f.Width()-2*register, f.Column().Height()-tileHead-2*register)
+	parts, w, h := t.Tiles(b.trueSize(), f.Width()-2*register, f.Column().Height()-tileHead-2*register)
 	for i, part := range parts {
 		f.Need(tileHead + h + 2*register)
 		text := b.Say("full-size.tile", "{0}: part {1} of {2}, row {3} from the top, {4} from the left; tape the crosses on one another", strings.Join(t.lines, " "), i+1, len(parts), part.Down+1, part.Across+1)
@@ -112,7 +123,7 @@ func (f *flow) tiles(t template) {
 		window := scene.RectAround(middle, w, h)
 		f.On.Add(scene.Group{
 			Layer: scene.Layer{Name: "template", Clip: &window},
-			Items: t.Draw(middle.Sub(part.Middle), layout.Pen(layout.Divider), layout.Pen(layout.Hairline)),
+			Items: t.Draw(b.trueSize(), middle.Sub(part.Middle), layout.Pen(layout.Divider), layout.Pen(layout.Hairline)),
 		})
 		for _, at := range []scene.Point{window.Min, {X: window.Max.X, Y: window.Min.Y}, {X: window.Min.X, Y: window.Max.Y}, window.Max} {
 			f.On.Add(layout.HLine(at.X-register, at.X+register, at.Y, layout.Pen(layout.Hairline)), layout.VLine(at.X, at.Y-register, at.Y+register, layout.Pen(layout.Hairline)))
@@ -123,7 +134,7 @@ func (f *flow) tiles(t template) {
 
 func (f *flow) template(c fullsize.CutOut) template {
 	t := template{CutOut: c}
-	t.wide, t.tall = c.Extent()
+	t.wide, t.tall = c.Extent(f.b.trueSize())
 	t.wide = max(t.wide, leastTemplate)
 	b := f.b
 	var boxes, tags []string
@@ -151,20 +162,27 @@ func (b *Book) fewTags(tags []string, most int) string {
 	return b.Say("full-size.tags", "{0} and {1} more", strings.Join(tags[:most], ", "), len(tags)-most)
 }
 
-// templateRow puts down templates side by side, their middles in one line.
-func (f *flow) templateRow(row []template) {
-	tall, lines := 0.0, 0
+// rowParts are how high the templates of a row are, and what is written below them.
+func rowParts(row []template) (tall, under float64) {
+	lines := 0
 	for _, t := range row {
 		tall, lines = max(tall, t.tall), max(lines, len(t.lines))
 	}
-	if lines == 0 {
-		return
-	}
-	under := 2 + float64(lines)*layout.Plain.Line()
-	f.Need(tall + under + templateGap)
+	return tall, 2 + float64(lines)*layout.Plain.Line()
+}
+
+func rowTall(row []template) float64 {
+	tall, under := rowParts(row)
+	return tall + under + templateGap
+}
+
+// templateRow puts down templates side by side, their middles in one line.
+func (f *flow) templateRow(row []template) {
+	tall, under := rowParts(row)
+	f.Need(rowTall(row))
 	x := f.Left()
 	for _, t := range row {
-		f.On.Add(t.Draw(scene.Point{X: x + t.wide/2, Y: f.Y + tall/2}, layout.Pen(layout.Divider), layout.Pen(layout.Hairline))...)
+		f.On.Add(t.Draw(f.b.trueSize(), scene.Point{X: x + t.wide/2, Y: f.Y + tall/2}, layout.Pen(layout.Divider), layout.Pen(layout.Hairline))...)
 		for n, text := range t.lines {
 			s := layout.Fine
 			if n == 0 {

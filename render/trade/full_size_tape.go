@@ -27,7 +27,7 @@ func (f *flow) tape(l *plan.Level) {
 	b := f.b
 	centers, bottoms := fullsize.Marks(b.Index, l)
 	units := b.Voice.System
-	strips := fullsize.Strips(centers, unit.Length(f.Width()*float64(unit.Millimetre)), units)
+	strips := fullsize.Strips(centers, unit.FromMillimetres(f.Width()*b.Paper.Enlarged()), units)
 	if len(strips) == 0 {
 		return
 	}
@@ -43,8 +43,8 @@ func (f *flow) strip(s fullsize.Strip, centers, bottoms []fullsize.Mark, units u
 	f.Need(stripAbove + stripBelow)
 	p, b := f.On, f.b
 	at := scene.Point{X: f.Left(), Y: f.Y + stripAbove}
-	x := func(l unit.Length) float64 { return at.X + scene.MM(l-s.From) }
-	p.Add(s.Ticks(at, units, layout.Pen(layout.Hairline))...)
+	x := func(l unit.Length) float64 { return at.X + b.Paper.MM(l-s.From) }
+	p.Add(s.Ticks(b.trueSize(), at, units, layout.Pen(layout.Hairline))...)
 	f.rulerFigures(s, at, units)
 	for _, end := range []float64{x(s.From), x(s.To)} {
 		p.Add(layout.VLine(end, at.Y-stripAbove+2, at.Y+stripBelow-2, layout.Pen(layout.Hairline)))
@@ -67,8 +67,13 @@ func (f *flow) rulerFigures(s fullsize.Strip, at scene.Point, units unit.System)
 	if units == unit.Metric {
 		counts = unit.Millimetre
 	}
+	wide := layout.Style{Size: layout.Small}.Width(strconv.FormatInt(int64(s.To/counts), 10))
+	isDense := f.b.Paper.MM(step) < 1.5*wide+figureIn+0.5 // the first and the last stand beside their marks
 	for l := s.From; l <= s.To; l += step {
-		figure, x := layout.Style{Size: layout.Small, Align: scene.Center}, at.X+scene.MM(l-s.From)
+		if isDense && l != s.From && l != s.To && ((l-s.From)/step%2 == 1 || s.To-l == step) {
+			continue // its neighbors tell it
+		}
+		figure, x := layout.Style{Size: layout.Small, Align: scene.Center}, at.X+f.b.Paper.MM(l-s.From)
 		switch l {
 		case s.From:
 			figure.Align, x = scene.Start, x+figureIn
@@ -98,13 +103,13 @@ type tapeMark struct {
 // through the text of another on the same side.
 func (b *Book) beside(s fullsize.Strip, marks []fullsize.Mark, look layout.Style, most int) (all []tapeMark) {
 	const gap = 1.2
-	long := scene.MM(s.To - s.From)
+	long := b.Paper.MM(s.To - s.From)
 	var onRight []tapeMark
 	for _, m := range marks {
 		if !s.Holds(m.At) {
 			continue
 		}
-		t := tapeMark{at: scene.MM(m.At - s.From), text: b.Say("full-size.mark", "{0} · {1}", words.Height(m.At), b.fewTags(m.Tags, most))}
+		t := tapeMark{at: b.Paper.MM(m.At - s.From), text: b.Say("full-size.mark", "{0} · {1}", words.Height(m.At), b.fewTags(m.Tags, most))}
 		wide := look.Width(t.text)
 		if t.begin, t.end = t.at+gap, t.at+gap+wide; t.end <= long {
 			onRight = append(onRight, t)

@@ -97,6 +97,7 @@ func (b *Book) signature(m wire.MakeUp) string {
 
 // lines says what each line is.
 func (f *flow) lines() {
+	f.Need(3 * layout.Plain.Line())
 	x, y := f.Left(), f.Y+layout.Plain.Line()
 	for _, role := range []struct {
 		role wire.Role
