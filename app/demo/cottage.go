@@ -173,7 +173,7 @@ func (c *cottage) kitchenCorner() {
 	for _, along := range []float64{50, 122} {
 		c.opening("counter", k.on(2, along), c.counterB, builtAs("SQ4"))
 	}
-	c.opening("island", plan.Anchor{Host: c.island, Part: plan.PartRight, Along: in(15)}, c.counterB)
+	c.opening("island", plan.Anchor{Host: c.island, Part: plan.PartTop, Along: in(50), Out: in(15)}, c.counterB, builtAs("SQ4"), noted("in the top, of a make listed for countertops"))
 	c.opening("refrigerator", k.on(2, 18), c.refrigerator, builtAs("SQ2"))
 	c.opening("dishwasher", k.on(2, 108), c.dishwasher, builtAs("SQ2"))
 	c.opening("range", k.on(3, 75), c.rangeCircuit)

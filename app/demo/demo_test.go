@@ -136,7 +136,6 @@ func TestDemoFindings(t *testing.T) {
 			"stop rule.box-fill.over":        1,
 			"stop rule.wall-reach.missed":    1,
 			"stop rule.counter-reach.missed": 1,
-			"note rule.counter-reach.below":  1,
 			"note rule.open-decision.open":   2,
 			"note rule.needs-support.far":    2,
 			"stop rule.stud-in-way.in":       1,

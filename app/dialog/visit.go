@@ -148,7 +148,7 @@ func (v *visitList) tick(done visit.Done, about plan.ID, what, beside string) fy
 func (v *visitList) boxes(r visit.Room) {
 	right := look.Style{Size: look.SecondSize, Tone: look.Muted, Align: fyne.TextAlignTrailing}
 	head := []fyne.CanvasObject{look.Sized(visitTag, 0, look.NewText("", look.Second)), look.Sized(visitWhat, 0, look.NewText("", look.Second)),
-		look.Sized(visitFill, 0, look.NewText(v.stage.say("visit.used", "in³ used / there"), right)), look.Sized(visitCircuit, 0, look.NewText(v.stage.say("visit.circuit", "circ."), right))}
+		look.Sized(visitFill, 0, look.NewText(v.stage.say("visit.used", "in³ used / there"), right)), look.Sized(visitCircuit, 0, look.Inset(0, 0, look.Grid, 0, look.NewText(v.stage.say("visit.circuit", "circ."), right)))}
 	for _, c := range visit.Columns {
 		head = append(head, look.Sized(visitTick, 0, look.Inset(look.Grid, 0, 0, 0, look.NewText(v.say(c.Text()), look.Second))))
 	}
@@ -163,7 +163,7 @@ func (v *visitList) boxes(r visit.Room) {
 func (v *visitList) box(b visit.Box, right look.Style) fyne.CanvasObject {
 	row := []fyne.CanvasObject{
 		look.Sized(visitTag, 0, look.NewText(b.Opening.Tag, look.Strong)), look.Sized(visitWhat, 0, look.NewFlexible(v.say(table.What(b.Opening)), look.Body)),
-		look.Sized(visitFill, 0, look.NewText(table.UsedAndThere(b), right)), look.Sized(visitCircuit, 0, look.NewText(b.Circuit, right)),
+		look.Sized(visitFill, 0, look.NewText(table.UsedAndThere(b), right)), look.Sized(visitCircuit, 0, look.Inset(0, 0, look.Grid, 0, look.NewText(b.Circuit, right))),
 	}
 	for _, c := range visit.Columns {
 		t := b.Ticks[c]

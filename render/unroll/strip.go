@@ -185,7 +185,11 @@ func (d *drawing) crossing(c *light.Crossing, at, floor float64, room scene.Rect
 	}
 	box := scene.RectAround(scene.Point{X: x, Y: floor - d.scale*scene.MM(hand)}, 5, 8)
 	d.add(scene.Fill{Path: box.Path(), Color: d.Theme.Surface}, scene.Stroke{Path: box.Path(), Pen: scene.Pen{Width: 1.4, Color: d.Theme.Accent}})
-	d.add(scene.Run{At: scene.Point{X: x + 6, Y: box.Max.Y}, Text: c.Switch.Tag, Size: letters - 1, Color: d.Theme.Accent})
+	tag := scene.Run{At: scene.Point{X: x + 6, Y: box.Max.Y}, Text: c.Switch.Tag, Size: letters - 1, Color: d.Theme.Accent}
+	if tag.Bounds().Max.X > room.Max.X {
+		tag.At.X, tag.Align = x-6, scene.End
+	}
+	d.label(tag)
 }
 
 // doorHead is how high the way of a crossing is: that of its door, else an open side's,

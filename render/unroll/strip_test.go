@@ -48,12 +48,21 @@ func TestAWalkUnrolled(t *testing.T) {
 	if all.Min.X < 0 || all.Min.Y < 0 || all.Max.X > 900 || all.Max.Y > 220 {
 		t.Errorf("it reaches over its picture: %+v", all)
 	}
+	upper := 0.0 // where the room at the right ends
+	for _, item := range items {
+		if x, is := item.(scene.Fill); is {
+			upper = max(upper, x.Bounds().Max.X)
+		}
+	}
 	var texts []string
 	steps := 0
 	for _, item := range items {
 		switch x := item.(type) {
 		case scene.Run:
 			texts = append(texts, x.Text)
+			if x.Text == "U1" && x.Bounds().Max.X > upper {
+				t.Errorf("the tag of a switch stands outside its room: %v past %v", x.Bounds().Max.X, upper)
+			}
 		case scene.Stroke:
 			n := 0
 			x.Path.Each(func(scene.Op, []scene.Point) { n++ })
