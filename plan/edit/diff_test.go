@@ -58,3 +58,18 @@ func TestDiffOfLevels(t *testing.T) {
 		}
 	}
 }
+
+// A plan of another header differs by that alone.
+func TestDiffSeesTheHeader(t *testing.T) {
+	before := plan.New("One", "vaaaaaaaa")
+	after := before
+	header := *before.Header
+	header.Title = "Another"
+	after.Header = &header
+	if c := plan.Diff(before, after); !c.Header || c.IsEmpty() || len(c.Levels) > 0 || c.Order {
+		t.Errorf("%+v", c)
+	}
+	if c := plan.Diff(before, before); c.Header {
+		t.Error("its own header is another")
+	}
+}
