@@ -288,10 +288,17 @@ func (t teller) brief(o *plan.Opening) words.Text {
 		i := at.Room.SideAt(o.At.Host)
 		p := t.onFace(&t.view.Sides[i], o)
 		return words.New("tell.brief", "{0} {1}", what, p.where)
-	case o.At.Part == plan.PartCeiling:
+	case o.At.Part == plan.PartCeiling && !isOfCeilings(o):
 		return words.New("tell.brief", "{0} {1}", what, words.New("tell.in-ceiling", "in the ceiling"))
 	}
 	return what
+}
+
+// isOfCeilings reports whether an opening is of a kind that is in a ceiling anyway: a ceiling
+// light need not be said to be in one.
+func isOfCeilings(o *plan.Opening) bool {
+	k := part.All().Kind(o.Kind)
+	return k != nil && k.Host == part.Ceiling
 }
 
 // nameOf is what a cabinet or furniture is called: by the user, or by its kind.

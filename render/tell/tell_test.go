@@ -71,7 +71,7 @@ func TestWhatWorksWhat(t *testing.T) {
 	light := b.Ceiling("A2", "ceiling-light", r, 120, 60)
 	b.Control("a", []*plan.Opening{sw}, []*plan.Opening{light})
 	for _, o := range Room(b.Index(), r.ID) {
-		want := map[plan.ID]string{sw.ID: "Works: the ceiling light in the ceiling", light.ID: "Works by: the switch beside the door"}[o.Opening.ID]
+		want := map[plan.ID]string{sw.ID: "Works: the ceiling light", light.ID: "Works by: the switch beside the door"}[o.Opening.ID]
 		if o.Lit.String() != want {
 			t.Errorf("of %s it says %q, want %q", o.Opening.Tag, o.Lit, want)
 		}
