@@ -84,6 +84,7 @@ var Rules = []*rule.Rule{
 	&remodel.WingRoom,
 	&remodel.TrimClash,
 	&remodel.FindStud,
+	&remodel.TapedRoom,
 	&remodel.OldBox,
 	&remodel.CableEnd,
 	&remodel.FishedCable,

@@ -128,6 +128,9 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"mark of a box", 0, in3, func(s *spoilable, n int64) { s.opening.Assembly.Marked = mark(n) }, "/assembly"},
 		{"weight of a light", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Weight = unit.Weight(n) }, "/weight"},
 		{"what a box carries", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Assembly.Carries = unit.Weight(n) }, "/assembly/carries"},
+		{"inside width", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Width = l(n) }, "/assembly/inside"},
+		{"inside height", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Height = l(n) }, "/assembly/inside"},
+		{"inside depth", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Depth = l(n) }, "/assembly/inside"},
 		{"mark of a part", 0, in3, func(s *spoilable, n int64) {
 			s.opening.Assembly.Parts = []AssemblyPart{{Marked: mark(0)}, {Marked: mark(n)}}
 		}, "/assembly"},

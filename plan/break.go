@@ -73,8 +73,11 @@ type Break struct {
 	Swing  Swing       `json:"swing,omitempty"`
 	Panels []Panel     `json:"panels,omitempty"`
 	Casing unit.Length `json:"casing,omitempty"` // width of the trim round it
-	From   ID          `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
-	Rough  Rough       `json:"rough,omitzero"`   // what of its framing is not as usual
+	// CasingMeasured tells that the width of trim that stands already was measured; else it is
+	// assumed. From version 1.1 on.
+	CasingMeasured bool  `json:"casingMeasured,omitempty"`
+	From           ID    `json:"from,omitempty"` // another thing on its face that its distance is told from; from version 1.1 on
+	Rough          Rough `json:"rough,omitzero"` // what of its framing is not as usual
 	// Vehicle tells the door of a garage that cars pass; from version 1.1 on, as is grade.
 	Vehicle bool   `json:"vehicle,omitempty"`
 	Grade   Grade  `json:"grade,omitempty"`

@@ -114,27 +114,6 @@ type Item struct {
 	Volume unit.Volume `json:"volume,omitempty"` // of a space; 0: its part is not said
 }
 
-// Assembly is what is built into the wall: a box, what is added to it and a cover.
-// Box, parts and barriers are IDs of the catalogue, or of the user's own; unknown ones are
-// kept.
-type Assembly struct {
-	Code     string         `json:"code,omitempty"` // such as PN1, where it is a listed assembly
-	Box      string         `json:"box,omitempty"`
-	Marked   *unit.Volume   `json:"marked,omitempty"` // stamped on the box, in place of the catalogue's
-	Parts    []AssemblyPart `json:"parts,omitempty"`
-	Barriers []string       `json:"barriers,omitempty"` // "metal" or "nonmetallic"
-	Cover    string         `json:"cover,omitempty"`
-	// Carries is what the box is marked to carry, read off it; 0: not read. From version 1.1 on.
-	Carries unit.Weight `json:"carries,omitempty"`
-	Owned   Owned       `json:"-"`
-}
-
-// AssemblyPart is a ring, extension or raised cover.
-type AssemblyPart struct {
-	Part   string       `json:"part"`
-	Marked *unit.Volume `json:"marked,omitempty"` // stamped on it, in place of the catalogue's
-}
-
 // withOpening returns the plan with the opening where its anchor says; a new one without
 // a tag has the next of its room's prefix.
 func (p Plan) withOpening(opening *Opening) (Plan, error) {
@@ -219,8 +198,6 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "grounded", "{0} is grounded, “yes” or “no”, not “{1}”", o.text(), string(o.Grounded)).At("/grounded")
 	case o.Weight < 0 || o.Weight > maxWeight:
 		return Refuse(nil, "weight", "what hangs from {0} weighs {1}; 0 to {2} is taken", o.text(), o.Weight, maxWeight).At("/weight")
-	case o.Assembly.Carries < 0 || o.Assembly.Carries > maxWeight:
-		return Refuse(nil, "carries", "the box of {0} is marked to carry {1}; 0 to {2} is taken", o.text(), o.Assembly.Carries, maxWeight).At("/assembly/carries")
 	case o.Gangs < 0 || o.Gangs > maxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
 	}
@@ -292,25 +269,6 @@ func (c *Contents) check(name words.Text) error {
 		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= maxGangs && it.Times >= 0 && it.Times <= 1000 && it.Volume >= 0 && it.Volume <= maxVolume
 		if !slices.Contains(itemKinds, it.What) || !counts || !isWire(int(it.Size)) {
 			return Refuse(nil, "item", "line {1} of the contents of {0} has a field out of bounds", name, i+1).At(fmt.Sprintf("/items/%d", i))
-		}
-	}
-	return nil
-}
-
-// maxVolume bounds a marked volume: 10 000 in³.
-const maxVolume = 10_000 * unit.CubicInch
-
-func (a *Assembly) check(name words.Text) error {
-	if len(a.Parts) > maxItems || len(a.Barriers) > maxItems {
-		return Refuse(nil, "parts", "{0} has more than {1} parts", name, maxItems).At("/parts")
-	}
-	marks := []*unit.Volume{a.Marked}
-	for _, p := range a.Parts {
-		marks = append(marks, p.Marked)
-	}
-	for _, m := range marks {
-		if m != nil && (*m < 0 || *m > maxVolume) {
-			return Refuse(nil, "marked", "{0} has a marked volume out of bounds", name)
 		}
 	}
 	return nil

@@ -75,8 +75,10 @@ type Room struct {
 	Reach bool `json:"reach,omitempty"`
 	// Overhead is the condition of its ceiling; from version 1.1 on.
 	Overhead Condition `json:"overhead,omitempty"`
-	Note     string    `json:"note,omitempty"`
-	Extra    Extra     `json:"-"`
+	// Taped is what a tape read in a room of four sides; from version 1.1 on.
+	Taped geom.Taped `json:"taped,omitzero"`
+	Note  string     `json:"note,omitempty"`
+	Extra Extra      `json:"-"`
 }
 
 // Facing says at which end of a house an outdoor area is.
@@ -235,6 +237,13 @@ func (r *Room) Check() error {
 	}
 	if err := checkLayers(r.text(), r.Floor); err != nil {
 		return In("/floor", err)
+	}
+	if r.Taped != (geom.Taped{}) && len(r.Sides) != 4 {
+		return Refuse(nil, "taped", "{0} has not four sides; four lengths and a diagonal tell no other shape", r.text()).At("/taped")
+	}
+	t := r.Taped
+	if err := notNegative(r.text(), t.First, t.Second, t.Third, t.Fourth, t.Diagonal, t.Other); err != nil {
+		return In("/taped", err)
 	}
 	if err := r.Joists.check(r.text()); err != nil {
 		return In("/joists", err)

@@ -44,6 +44,9 @@ type Zone struct {
 	Condition Condition   `json:"condition"`
 	Finish    []Layer     `json:"finish,omitempty"` // none: that of the face
 	Depth     unit.Length `json:"depth,omitempty"`  // of the studs; 0: that of the face
+	// Spacing is that of its own studs on center, the first one spacing from its left end; 0:
+	// those of the face go on through it.
+	Spacing unit.Length `json:"spacing,omitempty"`
 }
 
 // ZoneAt returns the zone of a place along the side. Of two that meet there it is the one
@@ -65,6 +68,13 @@ func (s *Side) ConditionAt(along unit.Length) Condition {
 	return s.Condition
 }
 
+// StandsAt reports whether the wall stood before the work at a place along the side: it stays
+// closed there, or was opened.
+func (s *Side) StandsAt(along unit.Length) bool {
+	c := s.ConditionAt(along)
+	return c == ConditionClosed || c == ConditionOpened
+}
+
 // IsClosedAnywhere reports whether a part of the side, or all of it, stays closed.
 func (s *Side) IsClosedAnywhere() bool {
 	return s.Condition == ConditionClosed || slices.ContainsFunc(s.Zones, func(z Zone) bool { return z.Condition == ConditionClosed })
@@ -78,7 +88,7 @@ func (r *Room) IsClosedAnywhere() bool {
 // At returns the side with the layers and the framing that it has at a place along it.
 func (s *Side) At(along unit.Length) *Side {
 	z := s.ZoneAt(along)
-	if z == nil || len(z.Finish) == 0 && z.Depth == 0 {
+	if z == nil || len(z.Finish) == 0 && z.Depth == 0 && z.Spacing == 0 {
 		return s
 	}
 	there := *s
@@ -87,6 +97,9 @@ func (s *Side) At(along unit.Length) *Side {
 	}
 	if z.Depth > 0 {
 		there.Studs.Depth = z.Depth
+	}
+	if z.Spacing > 0 {
+		there.Studs.Spacing = z.Spacing
 	}
 	return &there
 }
@@ -139,7 +152,7 @@ func checkZones(room words.Text, s *Side) error {
 		case z.Condition == ConditionUnsaid || !isCondition(z.Condition):
 			return Refuse(nil, "zone-condition", "a zone of {0} is new, opened or closed, not “{1}”", room, string(z.Condition)).At(path + "/condition")
 		}
-		if err := firstOf(CheckReach(room, z.To), notNegative(room, z.Depth), checkLayers(room, z.Finish)); err != nil {
+		if err := firstOf(CheckReach(room, z.To), notNegative(room, z.Depth, z.Spacing), checkLayers(room, z.Finish)); err != nil {
 			return In(path, err)
 		}
 	}

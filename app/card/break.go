@@ -28,6 +28,7 @@ var breakPage = page[plan.Break]{
 	more: []bind.Maker[plan.Break]{
 		breakPlace.others,
 		bind.FieldOf(words.New("break.casing", "Casing"), func(x *plan.Break) *unit.Length { return &x.Casing }, bind.Thicknesses),
+		bind.When(func(x plan.Break) bool { return x.Casing > 0 }, bind.ChoiceOf(words.New("break.casing-is", "Casing was"), func(x *plan.Break) *bool { return &x.CasingMeasured }, sizeTold)),
 		bind.When(isHung, bind.ChoiceOf(words.New("break.grade", "Beyond it"), func(x *plan.Break) *plan.Grade { return &x.Grade }, grades)),
 		bind.When(isHung, bind.ChoiceOf(words.New("break.vehicle", "For vehicles"), func(x *plan.Break) *bool { return &x.Vehicle }, bind.YesNo)),
 		bind.Note(func(x *plan.Break) *string { return &x.Note }),
@@ -51,6 +52,11 @@ var breakPlace = distance[plan.Break]{
 	at:    func(x *plan.Break) *plan.Anchor { return &x.At },
 	from:  func(x *plan.Break) *plan.ID { return &x.From },
 	width: func(x plan.Break) unit.Length { return x.Width },
+}
+
+// sizeTold is how well the size of trim that stands already is known.
+func sizeTold(*bind.Context) []bind.Option[bool] {
+	return []bind.Option[bool]{{Value: false, Text: words.New("trim.assumed", "assumed")}, {Value: true, Text: words.New("trim.taped", "measured")}}
 }
 
 func hasSill(x plan.Break) bool { return part.All().Break(x.Kind).HasSill() }

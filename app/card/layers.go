@@ -20,15 +20,19 @@ func layers[T any](title words.Text, isFinish bool, at func(*T) *[]plan.Layer) b
 	return func(s bind.Subject[T]) bind.Row {
 		all := bind.Part(s, at)
 		isOne := func() bool { _, isSame := all.Read(); return isSame }
-		count := func() int { return len(all.Now()) }
-		more := bind.One(func() string { return "" }, func(name string) edit.Edit { return bind.With(all, fill.NewLayer(name)) })
 		return s.Folded(s.Voice.Say(title), look.Grid, isFinish,
 			oneOf(s, all, at).ShowIf(func() bool { return !isOne() }),
-			bind.Column(look.Grid,
-				bind.List(look.Grid, bind.ByPlace(count), func(i int) bind.Row { return layer(s.Context, all, i, isFinish) }),
-				bind.Field(s.Context, s.Say("layer.more", "Another layer"), more, bind.Texts(s.Context), bind.Hint(s.Say("layer.more.hint", "such as tile"))),
-			).ShowIf(isOne))
+			layerList(s.Context, all, isFinish).ShowIf(isOne))
 	}
+}
+
+// layerList is the layers of one build-up, and one more.
+func layerList(c *bind.Context, all bind.Value[[]plan.Layer], isFinish bool) bind.Row {
+	more := bind.One(func() string { return "" }, func(name string) edit.Edit { return bind.With(all, fill.NewLayer(name)) })
+	return bind.Column(look.Grid,
+		bind.List(look.Grid, bind.ByPlace(func() int { return len(all.Now()) }), func(i int) bind.Row { return layer(c, all, i, isFinish) }),
+		bind.Field(c, c.Say("layer.more", "Another layer"), more, bind.Texts(c), bind.Hint(c.Say("layer.more.hint", "such as tile"))),
+	)
 }
 
 // layer is the rows of the i-th layer. A name that is emptied takes it out.

@@ -48,6 +48,8 @@ var openingPage = page[plan.Opening]{
 		bind.When(isOldReceptacle, groundedRow),
 		bind.When(hangsFromIt, bind.FieldOf(words.New("opening.weight", "Weight that hangs from it"), func(x *plan.Opening) *unit.Weight { return &x.Weight }, bind.Weights)),
 		bind.When(hangsFromIt, bind.FieldOf(words.New("opening.carries", "Box marked to carry"), func(x *plan.Opening) *unit.Weight { return &x.Assembly.Carries }, bind.Weights)),
+		bind.When(isOldCeilingBox, forFanRow),
+		insideRow,
 		bind.When(isReadingLight, ownSwitchRow),
 		movesRow,
 		replacedRow,

@@ -11,6 +11,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -36,6 +37,7 @@ var roomPage = page[plan.Room]{
 	more: []bind.Maker[plan.Room]{
 		roomCondition,
 		roomOverhead,
+		bind.When(hasFourSides, tapedRoom),
 		bind.FieldOf(words.New("room.prefix", "Tags begin with"), func(x *plan.Room) *string { return &x.Prefix }, bind.Texts),
 		bind.Note(func(x *plan.Room) *string { return &x.Note }),
 	},
@@ -89,6 +91,52 @@ func facings(*bind.Context) []bind.Option[plan.Facing] {
 		{Value: plan.FacesFront, Text: words.New("facing.front", "front")},
 		{Value: plan.FacesBack, Text: words.New("facing.back", "back")},
 	}
+}
+
+func hasFourSides(x plan.Room) bool { return len(x.Sides) == 4 }
+
+// tapedRoom is what a tape read in a room of four sides: along each, and across from corner to
+// corner. Once all but the second diagonal is there the room is laid out by it.
+func tapedRoom(s bind.Subject[plan.Room]) bind.Row {
+	c := s.Context
+	all := bind.Told(s, func(x plan.Room) geom.Taped { return x.Taped }, func(x plan.Room, t geom.Taped) edit.Edit {
+		return edit.TapeRoom{Room: x.ID, Taped: t}
+	})
+	side := func(i int) words.Text { return s.Facing(s.Now().Sides[i%4].ID) }
+	reading := func(label func() string, at func(*geom.Taped) *unit.Length) bind.Row {
+		return bind.Named(c, label, bind.Of(all, at), bind.OrNothing(bind.Lengths(c)), bind.Hint(c.Say("tape.unread", "not taped")))
+	}
+	along := func(i int, at func(*geom.Taped) *unit.Length) bind.Row {
+		return reading(func() string { return look.Capital(c.Say("tape.along", "{0} face, taped", side(i))) }, at)
+	}
+	across := func(i int, at func(*geom.Taped) *unit.Length) bind.Row {
+		return reading(func() string {
+			return c.Say("tape.across", "Corner {0}/{1} to corner {2}/{3}", side(i+3), side(i), side(i+1), side(i+2))
+		}, at)
+	}
+	return s.Folded(c.Say("room.taped", "As taped: four lengths and a diagonal"), look.Grid, false,
+		along(0, func(t *geom.Taped) *unit.Length { return &t.First }),
+		along(1, func(t *geom.Taped) *unit.Length { return &t.Second }),
+		along(2, func(t *geom.Taped) *unit.Length { return &t.Third }),
+		along(3, func(t *geom.Taped) *unit.Length { return &t.Fourth }),
+		across(0, func(t *geom.Taped) *unit.Length { return &t.Diagonal }),
+		across(1, func(t *geom.Taped) *unit.Length { return &t.Other }),
+		s.Said(func() string { return misclosureText(s) }),
+	)
+}
+
+// misclosureText tells how well the readings go together.
+func misclosureText(s bind.Subject[plan.Room]) string {
+	by, ok := s.Now().Taped.Misclosure()
+	switch {
+	case !s.Now().Taped.IsWhole():
+		return s.Say("room.taped.wanted", "With four lengths and the first diagonal the room is laid out as taped.")
+	case !ok:
+		return s.Say("room.taped.check", "Laid out as taped. The second diagonal would be a check.")
+	case by < 0:
+		return s.Say("room.taped.short", "Laid out as taped. The second diagonal reads {0} less than the rest makes it.", words.Height(-by))
+	}
+	return s.Say("room.taped.long", "Laid out as taped. The second diagonal reads {0} more than the rest makes it.", words.Height(by))
 }
 
 // mostFaces bounds the faces whose lengths a room's card shows; each has its own card.

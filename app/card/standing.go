@@ -92,9 +92,23 @@ func zones(s bind.Subject[plan.Side]) bind.Row {
 				}), func() []bind.Option[plan.Condition] { return bind.Options(plan.Conditions...) }),
 				bind.Field(c, c.Say("zone.from", "From"), bind.Of(it, func(z *plan.Zone) *unit.Length { return &z.From }), bind.Lengths(c)),
 				bind.Field(c, c.Say("zone.to", "To"), bind.Of(it, func(z *plan.Zone) *unit.Length { return &z.To }), bind.Lengths(c)),
+				zoneBuilt(c, it),
 			)
 		}),
 		bind.Field(c, c.Say("zone.more", "Another part, up to"), more, bind.OrNothing(bind.Lengths(c)), bind.Hint(c.Say("zone.more.hint", "from the left corner"))),
+	)
+}
+
+// zoneBuilt is what a part of a face is built of where that is not as its face is.
+func zoneBuilt(c *bind.Context, it bind.Value[plan.Zone]) bind.Row {
+	asFace := bind.Hint(c.Say("zone.as-face", "as the face"))
+	size := func(id, english string, at func(*plan.Zone) *unit.Length) bind.Row {
+		return bind.Field(c, c.Say(id, english), bind.Of(it, at), bind.OrNothing(bind.Thicknesses(c)), asFace)
+	}
+	return c.Folded(c.Say("zone.built", "Its own layers and framing"), look.Grid, false,
+		size("side.studs", "Studs on center", func(z *plan.Zone) *unit.Length { return &z.Spacing }),
+		size("side.depth", "Depth of studs", func(z *plan.Zone) *unit.Length { return &z.Depth }),
+		layerList(c, bind.Of(it, func(z *plan.Zone) *[]plan.Layer { return &z.Finish }), true),
 	)
 }
 
@@ -118,7 +132,7 @@ func trims(s bind.Subject[plan.Side]) bind.Row {
 				}), bind.Texts(c), bind.Hint(c.Say("layer.out", "removed"))),
 				bind.Field(c, c.Say("trim.bottom", "Begins at"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Bottom }), bind.Thicknesses(c)),
 				bind.Field(c, c.Say("trim.height", "Height"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Height }), bind.Thicknesses(c)),
-				bind.Choice(c, c.Say("trim.measured", "Measured"), "", bind.Of(it, func(t *plan.Trim) *bool { return &t.Measured }), func() []bind.Option[bool] { return bind.YesNo(c) }),
+				bind.Choice(c, c.Say("trim.is", "Its size was"), "", bind.Of(it, func(t *plan.Trim) *bool { return &t.Measured }), func() []bind.Option[bool] { return sizeTold(c) }),
 			)
 		}),
 		bind.Field(c, c.Say("trim.more", "Another trim"), more, bind.Texts(c), bind.Hint(c.Say("trim.more.hint", "such as baseboard"))),
@@ -184,6 +198,47 @@ var ownSwitchRow = bind.ChoiceOf(words.New("opening.own-switch", "Put on by"), f
 			{Value: plan.AnswerNo, Text: words.New("own-switch.wall", "a switch on the wall")},
 		}
 	})
+
+// isOldCeilingBox tells a box in a ceiling that was there before, from which a light or a fan
+// hangs.
+func isOldCeilingBox(x plan.Opening) bool {
+	return x.HasOldBox() && x.At.Part == plan.PartCeiling && hangsFromIt(x)
+}
+
+// forFanRow says what was read in an old box in a ceiling.
+var forFanRow = bind.ChoiceOf(words.New("opening.for-fan", "Its box is marked for a fan"), func(x *plan.Opening) *plan.Answer { return &x.Assembly.ForFan },
+	func(*bind.Context) []bind.Option[plan.Answer] {
+		return []bind.Option[plan.Answer]{
+			{Value: plan.Unsaid, Text: words.New("for-fan.unread", "not read")},
+			{Value: plan.AnswerYes, Text: words.New("answer.yes", "yes")},
+			{Value: plan.AnswerNo, Text: words.New("answer.no", "no")},
+		}
+	})
+
+// insideRow is what was measured inside a box that nobody has read, with the sizes that it
+// may be of.
+func insideRow(s opening) bind.Row {
+	if s = s.Only(func(o plan.Opening) bool { return o.IsUnread() && !o.IsGone() }); !s.Has() {
+		return bind.Row{}
+	}
+	c := s.Context
+	size := func(id, english string, at func(*plan.Inside) *unit.Length) bind.Row {
+		return bind.Field(c, c.Say(id, english), bind.Part(s, func(x *plan.Opening) *unit.Length { return at(&x.Assembly.Inside) }), bind.OrNothing(bind.Thicknesses(c)), bind.Hint(c.Say("opening.inside.hint", "not measured")))
+	}
+	likely := look.NewParagraph("", look.Quiet, s.Width)
+	return bind.Column(look.Grid,
+		size("opening.inside.width", "Inside width", func(i *plan.Inside) *unit.Length { return &i.Width }),
+		size("opening.inside.height", "Inside height", func(i *plan.Inside) *unit.Length { return &i.Height }),
+		size("opening.inside.depth", "Inside depth", func(i *plan.Inside) *unit.Length { return &i.Depth }),
+		bind.Row{Object: likely, Update: func() {
+			now := s.Now()
+			likely.SetWords("")
+			if sizes := boxes.Likely(&now); !sizes.IsZero() {
+				likely.SetWords(c.Say("opening.inside.likely", "Likely one of: {0}", sizes))
+			}
+		}},
+	)
+}
 
 func isReadingLight(x plan.Opening) bool { return x.Kind == part.ReadingLight }
 

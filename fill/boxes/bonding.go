@@ -35,7 +35,7 @@ func checkBonding(v index.OpeningView, _ *code.Figures) []rule.Finding {
 		Message:  words.New("rule.bonding.none", "{0}: no grounding conductor reaches the metal box", o.Tag),
 		Why:      words.New("rule.bonding.why", "What enters it ({0}) has none to bond the box with.", source.Text()),
 	}
-	if o.Status.IsOld() {
+	if o.HasOldBox() {
 		f.Severity, f.IsOpen = rule.Note, true
 		f.Message = words.New("rule.bonding.unknown", "{0}: it is not known what bonds the metal box", o.Tag)
 	}

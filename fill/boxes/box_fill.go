@@ -17,11 +17,15 @@ var Fill = rule.Rule{
 	ID:      "box-fill",
 	Title:   words.New("rule.box-fill.title", "Box fill"),
 	Figure:  "conductor",
-	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. Contents come from the cables drawn, else from what the user enters, else from what the kind of opening assumes; the source is told. Not checked: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
+	Doc:     words.New("rule.box-fill.doc", `The volume of the box and of the rings, extensions and covers that have a mark or a listed size, less barriers, is compared with one allowance for each conductor, for clamps, fittings, devices, grounding conductors and terminal blocks. A box that is exactly full fits. Of one that was only measured inside the likely sizes of the table are named, none is settled, and no volume is worked out. Contents come from the cables drawn, else from what the user enters, else from what the kind of opening assumes; the source is told. Not checked: depth behind a device, conductors of 4 AWG and larger, and boxes that come with a luminaire or fan.`),
 	Opening: checkBoxFill,
 }
 
 func checkBoxFill(v index.OpeningView, fig *code.Figures) []rule.Finding {
+	return append(filled(v, fig), likelySizes(v.Opening, fig)...)
+}
+
+func filled(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
 	if o.IsGone() {
 		return nil

@@ -106,7 +106,7 @@ func wiringOf(v index.OpeningView) wiring {
 	w := wiring{usual: u, cables: cableItems(o, v.Cables)}
 	stated, isStated := statedBy(o)
 	isDrawn := len(v.Cables) > 0
-	if o.Status.IsOld() && (stated.Tells(box.Cable) || stated.Tells(box.Conductor)) {
+	if o.HasOldBox() && (stated.Tells(box.Cable) || stated.Tells(box.Conductor)) {
 		// what is in the wall already is among what was found in the box
 		w.cables = cableItems(o, slices.DeleteFunc(slices.Clone(v.Cables), func(c *plan.Cable) bool { return c.Existing }))
 		isDrawn = len(w.cables) > 0
@@ -117,11 +117,11 @@ func wiringOf(v index.OpeningView) wiring {
 		w.yokes = yokesOf(o)
 	}
 	switch {
-	case o.Contents == nil && isKind && u.isNothing() && (o.Status.IsOld() || !isDrawn):
+	case o.Contents == nil && isKind && u.isNothing() && (o.HasOldBox() || !isDrawn):
 		w.source = NotCounted
 	case o.Contents != nil && o.Contents.Source == plan.ContentsInPart:
 		w.source = InPart
-	case o.Contents != nil && !isStated, !isStated && o.Status.IsOld(), !isStated && !isDrawn && !isKind:
+	case o.Contents != nil && !isStated, !isStated && o.HasOldBox(), !isStated && !isDrawn && !isKind:
 		w.source = NotKnown
 	case isDrawn && len(w.stated) > 0:
 		w.source = DrawnAndStated

@@ -87,7 +87,7 @@ const mostOffers = 3
 func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, w Work) (offers []rule.Remedy) {
 	need := neededOf(w)
 	from := part.All().Roomier(b.Assembly, need)
-	if v.Opening.Status.IsOld() {
+	if v.Opening.HasOldBox() {
 		offers = extended(v, fig, b)
 		from = part.All().OldWork(b.Assembly, need)
 	}
@@ -100,7 +100,7 @@ func roomier(v index.OpeningView, fig *code.Figures, b part.Resolved, w Work) (o
 			continue
 		}
 		label := words.New("rule.box-fill.remedy", "Use “{0}”: {1}", a.Text(), a.MarkedVolume())
-		if v.Opening.Status.IsOld() {
+		if v.Opening.HasOldBox() {
 			label = words.New("rule.box-fill.remedy.old-work", "Replace it with “{0}”: {1}", a.Text(), a.MarkedVolume())
 		}
 		offers = append(offers, rule.Remedy{

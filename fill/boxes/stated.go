@@ -11,7 +11,7 @@ import (
 // Replaced reports whether the cables drawn to an opening stand in place of an item that
 // is stated: cables, conductors and grounding conductors of a new box.
 func Replaced(v index.OpeningView, i box.Item) bool {
-	return len(v.Cables) > 0 && !v.Opening.Status.IsOld() && isSupply(i)
+	return len(v.Cables) > 0 && !v.Opening.HasOldBox() && isSupply(i)
 }
 
 // isSupply reports whether an item is what cables bring that end or are spliced here.

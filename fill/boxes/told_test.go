@@ -219,3 +219,49 @@ func TestWhatIsToldOfDepthBehindDevices(t *testing.T) {
 			  now A duplex on living/0 face 40", centre 16" up, duplex receptacle , SQ10`, "15/16; of round front, as the pan"),
 	})
 }
+
+// What was measured inside a box names sizes of Table 314.16(A), and nothing comes of its
+// product: 1-7/8 × 2-7/8 × 2-7/16 would be 13.1 in³, the table has 12.5 of a 3 × 2 × 2-1/2.
+func TestWhatIsToldOfAMeasuredBox(t *testing.T) {
+	measured := func(wide, high, deep float64, more ...func(*plan.Opening)) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			putBox(h, "A", "duplex", append([]func(*plan.Opening){ruletest.Existing, func(o *plan.Opening) {
+				o.Assembly = plan.Assembly{Inside: plan.Inside{Width: ruletest.In(wide), Height: ruletest.In(high), Depth: ruletest.In(deep)}}
+			}, holding(t, plan.ContentsStated, "cable 12/2 x4; device 12")}, more...)...)
+		}
+	}
+	ruletest.Tells(t, &boxes.Fill, []ruletest.Telling{
+		ruletest.Told("a likely size", measured(1.875, 2.875, 2.4375), `
+			note, open, NEC 2023 314.16(B)(1): A in living
+			A: no box is selected
+			Select what is built into the wall; then its fill is checked.
+
+			note, open, NEC 2023 314.16(A): A in living
+			A: its box is 1-7/8" wide, 2-7/8" high and 2-7/16" deep inside; which it is was not read
+			Listed sizes near that: Steel device, 3 × 2 × 2-1/2 (12.5 in³). Read the mark in it, or select the one it is; no volume is taken from what was measured.`,
+			"Table 314.16(A)"),
+		ruletest.Told("two likely ones", measured(3.875, 3.875, 1.4375), `
+			note, open, NEC 2023 314.16(B)(1): A in living
+			A: no box is selected
+			Select what is built into the wall; then its fill is checked.
+
+			note, open, NEC 2023 314.16(A): A in living
+			A: its box is 3-7/8" wide, 3-7/8" high and 1-7/16" deep inside; which it is was not read
+			Listed sizes near that: Steel octagon or round, 4 × 1-1/2 (15.5 in³); Steel square, 4 × 1-1/2 (21 in³). Read the mark in it, or select the one it is; no volume is taken from what was measured.`,
+			"Table 314.16(A)"),
+		ruletest.Told("none", measured(10, 10, 4), `
+			note, open, NEC 2023 314.16(B)(1): A in living
+			A: no box is selected
+			Select what is built into the wall; then its fill is checked.
+
+			note, open, NEC 2023 314.16(A): A in living
+			A: its box is 10" wide, 10" high and 4" deep inside; which it is was not read
+			No listed size is near that. Read the mark in it; no volume is taken from what was measured.`,
+			"Table 314.16(A)"),
+	})
+	ruletest.Try(t, &boxes.Fill, []ruletest.Trial{
+		ruletest.Case("two of three", measured(1.875, 2.875, 0), 1, "that no box is selected"),
+		ruletest.Case("gone", measured(1.875, 2.875, 2.4375, ruletest.Removed), 0, "nothing is left of it"),
+		ruletest.Case("read since", measured(1.875, 2.875, 2.4375, func(o *plan.Opening) { o.Assembly.Code = "PN4" }), 0, "32.0 for 4 × 4.50 + 2.25 + 4.50"),
+	})
+}

@@ -24,7 +24,7 @@ func (f *Finder) Changes(p Policy) (all []Change) {
 		return nil
 	}
 	for _, o := range f.ix.Plan().Openings() {
-		if o.Status.IsOld() && !f.isWrong(o) {
+		if o.HasOldBox() && !f.isWrong(o) {
 			continue
 		}
 		best := p.choose(f.view(o), f.For(o.ID))
@@ -71,7 +71,7 @@ func (f *Finder) Everywhere(a plan.Assembly) (edit.Steps, bool) {
 	var changes []Change
 	for _, o := range f.ix.Plan().Openings() {
 		v, ok := f.ix.OpeningView(o.ID)
-		if !ok || o.Status.IsOld() || !o.IsInUse() || reference(o) == nil || takeoff.SameParts(a, o.Assembly) {
+		if !ok || o.HasOldBox() || !o.IsInUse() || reference(o) == nil || takeoff.SameParts(a, o.Assembly) {
 			continue
 		}
 		to := a

@@ -244,5 +244,5 @@ func builtIn(m part.Mounting) bool {
 func IsClosed(v index.OpeningView) bool {
 	o, box := v.Opening, frame.BoxOf(v.Opening.Assembly)
 	return place.IsClosed(v.Room, o.At) ||
-		o.Status.IsOld() || box != nil && box.Mounting == part.OldWork
+		o.HasOldBox() || box != nil && box.Mounting == part.OldWork
 }

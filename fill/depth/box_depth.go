@@ -1,6 +1,9 @@
 package depth
 
 import (
+	"cmp"
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
@@ -38,14 +41,22 @@ func checkBoxDepth(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 // mostOffers bounds how many boxes are offered in place of one.
 const mostOffers = 3
 
-// shallower offers assemblies of at least the volume that reach into the framing no deeper
-// than is asked.
+// shallower offers assemblies that reach into the framing no deeper than is asked: of at least
+// the volume, or in a closed wall old-work boxes that grip its finish.
 func shallower(b frame.Placed, fits func(deep unit.Length) bool) (offers []rule.Remedy) {
 	built, chosen, err := part.Resolve(b.Opening.Assembly)
 	if !chosen || err != nil {
 		return nil
 	}
-	for _, a := range part.All().Roomier(built.Assembly, built.Volume()) {
+	all := part.All().Roomier(built.Assembly, built.Volume())
+	if b.Box.Mounting == part.OldWork || b.Side.ConditionAt(b.Opening.At.Along) == plan.ConditionClosed {
+		// In a closed wall goes an old-work box, the roomiest that fits first: whether what
+		// enters goes into it is told by its box-fill.
+		thick := frame.SetProud(b.Side)
+		all = slices.DeleteFunc(part.All().OldWork(built.Assembly, 0), func(a *part.Assembly) bool { return thick > 0 && !a.Box.Fit.Grips(thick) })
+		slices.SortStableFunc(all, func(x, y *part.Assembly) int { return cmp.Compare(y.Volume(), x.Volume()) })
+	}
+	for _, a := range all {
 		body, ok := frame.BodyOf(plan.Assembly{Code: a.Code})
 		if len(offers) == mostOffers || !ok || !fits(body.InFraming(frame.SetProud(b.Side))) {
 			continue

@@ -7,6 +7,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/fill/walltest"
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 // A box with a ring takes all of its depth, one without its depth less the layers (the ring
@@ -73,4 +74,41 @@ func TestBoxDepthOffersWhatFits(t *testing.T) {
 		}
 	}
 	h.Cures("box-depth")
+}
+
+// In a wall that stays closed goes an old-work box, a smaller one too: behind 1/2 of board OW2
+// (20.0 in³, 3 deep) takes 2-1/2 and PN3 3, OW1 (17.0, 2-3/4) takes 2-1/4 and goes in 2-3/8.
+// Its clamps do not grip a finish of 2 in; of a finish that nobody tells that is not known.
+func TestBoxDepthOffersASmallerOldWorkBox(t *testing.T) {
+	for _, tt := range []struct {
+		code    string
+		framing float64
+		layers  []plan.Layer
+		want    []string
+	}{
+		{"OW2", 2.375, walltest.Board(), []string{"OW1"}},
+		{"PN3", 2.375, walltest.Board(), []string{"OW1"}},
+		{"OW2", 2.1875, walltest.Board(), nil},
+		{"OW2", 0.875, walltest.Layers(2), nil},
+		{"OW2", 2.875, nil, []string{"OW1"}},
+	} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) {
+			s := r.Sides[0]
+			s.Studs.Depth, s.Condition, s.Finish = in(tt.framing), plan.ConditionClosed, tt.layers
+		})
+		h.Box(room.Sides[0], "duplex", tt.code, 40, 16, nil)
+		found := h.Found("box-depth")
+		if len(found) != 1 {
+			t.Fatalf("%s: %+v", tt.code, found)
+		}
+		var got []string
+		for _, r := range found[0].Remedies {
+			got = append(got, r.Edit.(edit.SetAssembly).Assembly.Code)
+		}
+		if !slices.Equal(got, tt.want) {
+			t.Errorf("%s in %v: %q, want %q", tt.code, tt.framing, got, tt.want)
+		}
+		h.Cures("box-depth")
+	}
 }

@@ -59,7 +59,7 @@ func otherClamps(b frame.Placed, thick unit.Length) (offers []rule.Remedy) {
 		return nil
 	}
 	for _, a := range part.All().OldWork(built.Assembly, built.Volume()) {
-		if fit := a.Box.Fit; len(offers) == mostOffers || thick < fit.ClampMin || thick > fit.ClampMax {
+		if len(offers) == mostOffers || !a.Box.Fit.Grips(thick) {
 			continue
 		}
 		offers = append(offers, useBox(b, a))

@@ -68,7 +68,13 @@ func TestWhatIsToldBackToBack(t *testing.T) {
 	const told = `
 			stop: A in living; 4-1/4" of 3-1/2"
 			A and B, back to back, are 3/4" too deep
-			They reach 2-1/8" and 2-1/8" into framing 3-1/2" deep.`
+			They reach 2-1/8" and 2-1/8" into framing 3-1/2" deep.
+			Move A to the left by 4":
+			  no more A duplex on living/0 face 28", centre 16" up
+			  now A duplex on living/0 face 24", centre 16" up
+			Move A to the right by 4":
+			  no more A duplex on living/0 face 28", centre 16" up
+			  now A duplex on living/0 face 32", centre 16" up` // 4 in is their width; nobody tells the studs
 	ruletest.Tells(t, &depth.BackToBack, []ruletest.Telling{
 		ruletest.Told("two of 2-1/8 in a 2×4", func(h *ruletest.House) { both(h) }, told, "trade table: 3/4 too deep"),
 		ruletest.Told("one is there", func(h *ruletest.House) { both(h, ruletest.Existing) }, told, "told of the new one"),

@@ -83,6 +83,9 @@ func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
 		h.State = stateOf(h.Bay, h.State)
 	}
 	box := BoxOf(o.Assembly)
+	if h.HasBay && !f.KnowsBay(h.Bay) && !(box != nil && wayOf(box.Mounting) == ByBlock && h.againstKnown(rect)) {
+		h.Bay, h.HasBay = Bay{}, false
+	}
 	if box == nil {
 		if o.Assembly.Box == "" && o.Assembly.Code == "" && comesWithItsOwn(o) {
 			h.By = ByItsOwn
@@ -114,9 +117,57 @@ func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) 
 	default:
 		h.By = ByNailRight
 	}
-	if h.Block == nil && left != right && o.Gangs >= WideGangs {
+	if h.Block == nil && left != right && f.KnowsBay(h.Bay) && o.Gangs >= WideGangs {
 		h.FarSide = max(h.Bay.Clear()-(rect.Right-rect.Left), 0)
 	}
+}
+
+// KnowsBay reports whether both studs of a bay are known. Where the studs of a wall were taped
+// one by one nothing is told of it before the first and past the last of them: no spacing
+// carries them on. In a wall that is built anew the studs at its ends are known too.
+func (f Framed) KnowsBay(b Bay) bool {
+	if !f.isTaped() || f.Side.ConditionAt(b.From+b.Clear()/2) == plan.ConditionNew {
+		return true
+	}
+	return b.Left != nil && b.Left.Kind != EndStud && b.Right != nil && b.Right.Kind != EndStud
+}
+
+// Taped returns the first and the last of the studs that were taped one by one. It reports
+// false where the studs of the wall are told another way.
+func (f Framed) Taped() (first, last unit.Length, ok bool) {
+	if !f.isTaped() {
+		return 0, 0, false
+	}
+	for i := range f.All {
+		if s := &f.All[i]; s.isPlaced {
+			if !ok {
+				first, ok = s.At, true
+			}
+			last = s.At
+		}
+	}
+	return first, last, ok
+}
+
+// isTaped reports whether all studs of the layout were taped one by one.
+func (f Framed) isTaped() bool {
+	isAny := false
+	for i := range f.All {
+		if s := &f.All[i]; s.isPlaced {
+			if s.State != plan.StudMeasured {
+				return false
+			}
+			isAny = true
+		}
+	}
+	return isAny
+}
+
+// againstKnown reports whether a box touches a stud of its bay that is known while the other
+// is not.
+func (h Hold) againstKnown(rect Rect) bool {
+	left, right := h.Against(rect)
+	return left && h.Bay.Left.Kind != EndStud || right && h.Bay.Right.Kind != EndStud
 }
 
 // Against reports which studs of its bay a box touches.

@@ -251,3 +251,90 @@ func TestBoxesNotHeldByStuds(t *testing.T) {
 		}
 	}
 }
+
+// Studs were taped at 16, 32 and 48 in: before the first and past the last of them no bay is
+// known, until the wall is said to be built anew. A square of 4 in against the stud at 48 has
+// its middle at 50-3/4 and is held by it all the same.
+func TestNothingIsKnownPastTheReadings(t *testing.T) {
+	for _, tt := range []struct {
+		name      string
+		along     float64
+		code      string
+		condition plan.Condition
+		state     plan.StudState
+		by        frame.Way
+		hasBay    bool
+	}{
+		{"between two", 24, "SQ1", "", plan.StudMeasured, frame.ByBlock, true},
+		{"before the first", 8, "SQ1", "", plan.StudMeasured, frame.NotHeld, false},
+		{"past the last", 60, "SQ1", "", plan.StudMeasured, frame.NotHeld, false},
+		{"old work past the last", 60, "OW1", "", plan.StudMeasured, frame.ByBoard, false},
+		{"opened, past the last", 60, "SQ1", plan.ConditionOpened, plan.StudMeasured, frame.NotHeld, false},
+		{"built anew, past the last", 60, "SQ1", plan.ConditionNew, plan.StudMeasured, frame.ByBlock, true},
+		{"said, not taped", 60, "SQ1", "", plan.StudStated, frame.ByBlock, true},
+		{"against the last", 50.75, "SQ1", "", plan.StudMeasured, frame.ByBracket, true},
+		{"against the first", 13.25, "SQ1", "", plan.StudMeasured, frame.ByBracket, true},
+		{"against the end, which nobody taped", 3.5, "SQ1", "", plan.StudMeasured, frame.NotHeld, false},
+	} {
+		h := newHouse(t)
+		side := h.room(0, 0, 144, 120, func(sides []*plan.Side) {
+			sides[0].Condition = tt.condition
+			for _, at := range []float64{16, 32, 48} {
+				sides[0].Places = append(sides[0].Places, plan.StudPlace{At: in(at), State: tt.state})
+			}
+		})[0]
+		got := h.hold(h.box(side, tt.along, 16, tt.code, 1))
+		if got.By != tt.by || got.HasBay != tt.hasBay || got.HasBay != (got.Bay != frame.Bay{}) {
+			t.Errorf("%s: %q, bay %v %+v; want %q, %v", tt.name, got.By, got.HasBay, got.Bay, tt.by, tt.hasBay)
+		}
+	}
+	h := newHouse(t)
+	side := h.room(0, 0, 144, 120, func(sides []*plan.Side) {
+		for _, at := range []float64{16, 32, 48} {
+			sides[0].Places = append(sides[0].Places, plan.StudPlace{At: in(at), State: plan.StudMeasured})
+		}
+	})[0]
+	wide := h.hold(h.box(side, 16.75+5.9375/2+32, 16, "PN6", 3)) // against the last
+	if wide.By != frame.ByNailLeft || wide.FarSide != 0 {
+		t.Errorf("three gangs against the last: %q, block of %v at a side that nobody knows", wide.By, wide.FarSide)
+	}
+	f, _ := frame.FaceOf(index.New(h.p), side)
+	if first, last, ok := f.Framed().Taped(); !ok || first != in(16) || last != in(48) {
+		t.Errorf("taped from %v to %v, %v", first, last, ok)
+	}
+}
+
+// Studs of the face stand at 16, 32 and so on; a part from 40 to 100 in has its own at 24:
+// at 64 and 88, and 48, 64, 80 and 96 of the face are none there.
+func TestAPartOfAFaceHasStudsOfItsOwn(t *testing.T) {
+	studs := func(change func(*plan.Side)) (at []unit.Length) {
+		h := newHouse(t)
+		side := h.room(0, 0, 144, 120, func(sides []*plan.Side) {
+			sides[0].Zones = []plan.Zone{{From: in(40), To: in(100), Condition: plan.ConditionOpened, Spacing: in(24)}}
+			change(sides[0])
+		})[0]
+		f, _ := frame.FaceOf(index.New(h.p), side)
+		for _, s := range f.Framed().Studs() {
+			if s.Kind == frame.CommonStud {
+				at = append(at, s.At)
+			}
+		}
+		return at
+	}
+	for _, tt := range []struct {
+		name   string
+		change func(*plan.Side)
+		want   []unit.Length
+	}{
+		{"at 24", func(*plan.Side) {}, inches(16, 32, 64, 88, 112, 128)},
+		{"as the face", func(s *plan.Side) { s.Zones[0].Spacing = 0 }, inches(16, 32, 48, 64, 80, 96, 112, 128)},
+		{"a face that tells none", func(s *plan.Side) { s.Studs.Spacing = 0 }, inches(64, 88)},
+		{"taped in it", func(s *plan.Side) { s.Places = []plan.StudPlace{{At: in(50), State: plan.StudMeasured}} }, inches(50)},
+		{"taped beside it", func(s *plan.Side) { s.Places = []plan.StudPlace{{At: in(20), State: plan.StudMeasured}} }, inches(20, 64, 88)},
+		{"past the end", func(s *plan.Side) { s.Zones[0].From, s.Zones[0].To = in(100), in(200) }, inches(16, 32, 48, 64, 80, 96, 124)},
+	} {
+		if got := studs(tt.change); !slices.Equal(got, tt.want) {
+			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
+		}
+	}
+}

@@ -98,6 +98,8 @@ func said(s *plan.Side) int {
 	switch {
 	case len(s.Places) > 0:
 		return 3
+	case s.Studs.Spacing <= 0 && slices.ContainsFunc(s.Zones, func(z plan.Zone) bool { return z.Spacing > 0 }):
+		return 1
 	case s.Studs.Spacing <= 0:
 		return 0
 	case s.Studs.First == 0 && !s.Studs.FromRight:
@@ -109,7 +111,26 @@ func said(s *plan.Side) int {
 // layout returns the studs that a side tells along its length, from left to right. Where
 // only a spacing is told the centre of the first stands one spacing from the left end, so
 // that sheets break on a centre (plate layout, constructionmanuals.tpub.com).
-func layout(s *plan.Side, length unit.Length) (studs []Stud) {
+//
+// A zone with a spacing of its own is laid out by that from its left end, where no stud in it
+// was taped or said by itself.
+func layout(s *plan.Side, length unit.Length) []Stud {
+	studs := ofFace(s, length)
+	for _, z := range s.Zones {
+		there := within(studs, z.From, min(z.To, length))
+		if z.Spacing <= 0 || slices.ContainsFunc(there, func(s Stud) bool { return s.isPlaced }) {
+			continue
+		}
+		var own []Stud
+		for at := z.From + z.Spacing; at <= min(z.To, length); at += z.Spacing {
+			own = append(own, Stud{At: at, Thick: cmp.Or(s.Studs.Thick, StudThick), Kind: CommonStud, State: plan.StudAssumed})
+		}
+		studs = slices.Concat(within(studs, 0, z.From-1), own, within(studs, z.To+1, length))
+	}
+	return studs
+}
+
+func ofFace(s *plan.Side, length unit.Length) (studs []Stud) {
 	thick := cmp.Or(s.Studs.Thick, StudThick)
 	if s.Studs.Spacing > 0 || len(s.Places) > 0 {
 		studs = make([]Stud, 0, max(len(s.Places), int(length/max(s.Studs.Spacing, unit.Inch))+1))

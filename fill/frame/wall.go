@@ -47,7 +47,7 @@ func (p Placed) IsBuiltIn() bool {
 }
 
 // IsThere reports whether the box is built in already: where it stands is no question.
-func (p Placed) IsThere() bool { return p.Opening.Status.IsOld() }
+func (p Placed) IsThere() bool { return p.Opening.HasOldBox() }
 
 // WallIn returns the wall of a side of a room's view, worked out once.
 func WallIn(s *index.SideView, room *plan.Room) *Wall {

@@ -23,6 +23,9 @@ type Fit struct {
 	Listing    string // for fire-resistance rated walls, as its maker names it; empty: none known
 }
 
+// Grips reports whether the clamps of an old-work box reach through a finish and grip behind it.
+func (f Fit) Grips(thick unit.Length) bool { return f.ClampMin <= thick && thick <= f.ClampMax }
+
 // readFits reads how boxes may stand. A box without a row has nothing known of it.
 func (c *Catalogue) readFits(from fs.FS) error {
 	table, err := rows.Read(from, "catalogue/fit.csv", "box", "proud_max_in", "clamp_min_in", "clamp_max_in", "wings_in", "grips_cable", "listing", "confidence", "source")

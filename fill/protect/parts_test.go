@@ -133,20 +133,23 @@ func TestTwoRoomsBehindARatedWall(t *testing.T) {
 			r.Opening("duplex", r.On(0, at), ruletest.Tagged("C"), built(""))
 		}
 	}
-	told := func(face string) string {
+	told := func(face, from, to string) string {
 		return `
 			stop, IRC R302.4.2: A in bedroom; 6" of 24"
 			A and B are 6" apart on opposite faces of a rated wall
 			Along the wall, from edge to edge; 24" is asked, or listed putty pads on both.
+			Move A to the right by 18":
+			  no more A duplex on bedroom/2 face ` + from + `", centre 16" up, SQ1
+			  now A duplex on bedroom/2 face ` + to + `", centre 16" up, SQ1
 			Put listed pads on the boxes of this wall:
 			  no more ` + face + `: rated true, pads false, studs at [] from 0" from the right false
 			  now ` + face + `: rated true, pads true, studs at [] from 0" from the right false`
 	}
 	const source = "IRC R302.4.2; what is not built in is no box"
 	ruletest.Tells(t, &protect.RatedWall, []ruletest.Telling{
-		ruletest.Told("before the office, which alone is rated", behind(60, false, true), told("office/0"), source),
-		ruletest.Told("before the office, both are rated", behind(60, true, true), told("office/0"), source),
-		ruletest.Told("before the den, both are rated", behind(200, true, true), told("den/0"), source),
+		ruletest.Told("before the office, which alone is rated", behind(60, false, true), told("office/0", "60", "78"), source),
+		ruletest.Told("before the office, both are rated", behind(60, true, true), told("office/0", "60", "78"), source),
+		ruletest.Told("before the den, both are rated", behind(200, true, true), told("den/0", "200", "218"), source),
 		ruletest.Told("before the den, which is not", behind(200, false, true), "", source),
 		ruletest.Told("two gangs of plastic", func(h *ruletest.House) {
 			r := aRated(h)

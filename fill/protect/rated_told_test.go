@@ -57,7 +57,14 @@ func TestWhatIsToldOfARatedWall(t *testing.T) {
 			stop, IRC R302.4.2: garage/0 in garage; 112 in² of 100 in²
 			Metal boxes take 112 in² of 100 ft² of a rated wall
 			Counted on 10' 0" of the wall at its full height; 100 in² is the most.
-			on garage/0 face from 60" to 180"`, "IRC R302.4.2: 100 in² in any 100 ft², here 10 ft by 10 ft"),
+			on garage/0 face from 60" to 180"
+			Move oaaaaaaah to the left by 57":
+			  no more oaaaaaaah duplex on garage/0 face 62", centre 16" up, SQ1
+			  now oaaaaaaah duplex on garage/0 face 5", centre 16" up, SQ1
+			Move oaaaaaabd to the right by 65":
+			  no more oaaaaaabd duplex on garage/0 face 170", centre 16" up, SQ1
+			  now oaaaaaabd duplex on garage/0 face 235", centre 16" up, SQ1`,
+			"IRC R302.4.2: 100 in² in any 100 ft², here 10 ft by 10 ft; nobody tells the studs, and two are left room for in each corner"),
 	})
 }
 

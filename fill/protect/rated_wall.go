@@ -96,7 +96,8 @@ func tooNear(v rule.SideView, b frame.Placed, rating plan.Rating, fig *code.Figu
 		f.Measured, f.Limit = rule.LengthOf(apart), rule.LengthOf(limit)
 		f.Message = words.New("rule.rated-wall.near", "{0} and {1} are {2} apart on opposite faces of a rated wall", b.Opening.Tag, o.Opening.Tag, words.Height(apart))
 		f.Why = words.New("rule.rated-wall.near.why", "Along the wall, from edge to edge; {0} is asked, or listed putty pads on both.", words.Height(limit))
-		places := slices.DeleteFunc(w.ClearPlaces(b, fig.Units.Step()), func(at unit.Length) bool { return !isApart(w, b.MovedTo(at), limit) })
+		half := (b.Right - b.Left + 1) / 2
+		places := slices.DeleteFunc(w.ClearPlaces(b, fig.Units.Step(), o.Left-limit-half, o.Right+limit+half), func(at unit.Length) bool { return !isApart(w, b.MovedTo(at), limit) })
 		f.Remedies = append(rule.MovesAlong(b, places), padded(v, b))
 		found = append(found, f)
 	}
@@ -217,7 +218,8 @@ func spread(w *frame.Wall, metal []frame.Placed, wide unit.Length, fig *code.Fig
 		if metal[i].IsThere() {
 			return nil
 		}
-		places := slices.DeleteFunc(w.ClearPlaces(metal[i], fig.Units.Step()), func(at unit.Length) bool { return !fits(i, at) })
+		half := (metal[i].Right - metal[i].Left + 1) / 2
+		places := slices.DeleteFunc(w.ClearPlaces(metal[i], fig.Units.Step(), cornerStuds+half, w.Length-cornerStuds-half), func(at unit.Length) bool { return !fits(i, at) })
 		return rule.MovesAlong(metal[i], places[:min(len(places), 1)])
 	}
 	for i := 0; i < len(metal) && len(offers) == 0; i++ {
@@ -230,6 +232,9 @@ func spread(w *frame.Wall, metal []frame.Placed, wide unit.Length, fig *code.Fig
 	}
 	return offers
 }
+
+// cornerStuds is what the studs of a corner take of a face at most: two (common practice).
+const cornerStuds = 2 * frame.StudThick
 
 // widthOf returns how wide a part of a wall of a height is whose area is an inch times a
 // length, rounded down.

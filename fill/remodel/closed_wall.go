@@ -24,7 +24,7 @@ var ClosedWall = rule.Rule{
 
 func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 	v.EachOpening(func(o *plan.Opening, _ geom.Point) {
-		if o.Status.IsOld() || !place.IsClosed(v.Room, o.At) {
+		if o.HasOldBox() || !place.IsClosed(v.Room, o.At) {
 			return
 		}
 		box := frame.BoxOf(o.Assembly)

@@ -2,7 +2,6 @@ package remodel
 
 import (
 	"studbay/fill/code"
-	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/plan/words"
 )
@@ -11,17 +10,18 @@ import (
 var FindStud = rule.Rule{
 	ID:    "find-stud",
 	Title: words.New("rule.find-stud.title", "Studs not found yet"),
-	Doc:   words.New("rule.find-stud.doc", `Where the studs of a standing wall were taped one by one, nothing is said of the wall past the last of them: no spacing carries them on. A new box there is told in a note, since the stud wants finding first (common practice). Walls whose studs are laid out by a spacing, and boxes that are there already, are not checked.`),
+	Doc:   words.New("rule.find-stud.doc", `Where the studs of a standing wall were taped one by one, nothing is said of the wall past the last of them: no spacing carries them on. A new box there is told in a note, since the stud wants finding first (common practice); one against a stud that was taped is held by that. Walls that are built anew, walls whose studs are laid out by a spacing, and boxes that are there already, are not checked.`),
 	Side:  checkFindStud,
 }
 
 func checkFindStud(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
-	if len(v.Side.Places) == 0 {
+	w := v.Wall()
+	first, last, ok := w.Taped()
+	if !ok {
 		return nil
 	}
-	first, last := v.Side.Places[0].At, v.Side.Places[len(v.Side.Places)-1].At
-	for _, b := range v.Wall().Boxes {
-		if b.IsThere() || !b.IsBuiltIn() || isBetweenKnown(v.Wall(), b) {
+	for _, b := range w.Boxes {
+		if b.IsThere() || !b.IsBuiltIn() || w.HoldOn(b.Opening, w.Room).HasBay {
 			continue
 		}
 		f := rule.OnBox(b.Opening, rule.Note)
@@ -31,19 +31,4 @@ func checkFindStud(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 		found = append(found, f)
 	}
 	return found
-}
-
-// isBetweenKnown reports whether the studs at both hands of a box are known: taped ones, or
-// those that frame a door or window.
-func isBetweenKnown(w *frame.Wall, b frame.Placed) bool {
-	var left, right *frame.Stud
-	for s := range w.Between(b.Bottom, b.Top) {
-		switch {
-		case s.At <= b.Centre():
-			left = s
-		case right == nil:
-			right = s
-		}
-	}
-	return left != nil && right != nil && left.Kind != frame.EndStud && right.Kind != frame.EndStud
 }

@@ -132,7 +132,7 @@ func (v fished) name(id plan.ID) words.Text {
 // atEnd tells what is wrong at an end that is in a closed wall.
 func (v fished) atEnd(id plan.ID, way fish.Path) (found []rule.Finding) {
 	o, _ := v.ix.Plan().Opening(id)
-	if box := frame.BoxOf(o.Assembly); box != nil && !o.Status.IsOld() && !box.IsFixedFromBehind() && !box.HoldsFished() {
+	if box := frame.BoxOf(o.Assembly); box != nil && !o.HasOldBox() && !box.IsFixedFromBehind() && !box.HoldsFished() {
 		f := v.on(id, rule.Stop)
 		f.Message = words.New("rule.fished-cable.loose", "{0}: nothing in its box holds a cable that is fished", o.Tag)
 		f.Why = words.New("rule.fished-cable.loose.why", "Where a cable cannot be fastened in the wall, the clamp of the box holds it; a plastic box without one does not (also 314.17).")

@@ -156,6 +156,26 @@ func TestFindStud(t *testing.T) {
 			t.Errorf("at %v: %q", along, got)
 		}
 	}
+	// Against the stud at 46-3/4 a square of 4 in has its middle at 49-1/2: what holds it is known.
+	// In a wall that is built anew the end is known too.
+	for _, tt := range []struct {
+		along     float64
+		code      string
+		condition plan.Condition
+		want      int
+	}{{49.5, "SQ1", plan.ConditionOpened, 0}, {49.625, "SQ1", plan.ConditionOpened, 1}, {49.5, "OW1", plan.ConditionOpened, 1}, {100, "SQ1", plan.ConditionNew, 0}} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) {
+			r.Sides[0].Condition = tt.condition
+			for _, at := range []float64{13.5, 31, 46.75} {
+				r.Sides[0].Places = append(r.Sides[0].Places, plan.StudPlace{At: in(at), State: plan.StudMeasured})
+			}
+		})
+		h.Box(room.Sides[0], "duplex", tt.code, tt.along, 16, nil)
+		if got := h.Said("find-stud"); len(got) != tt.want {
+			t.Errorf("%s at %v in a wall that is %s: %q", tt.code, tt.along, tt.condition, got)
+		}
+	}
 }
 
 // Studs of 3-5/8 in plastered on both sides leave 2-5/8 behind the lath (common practice:

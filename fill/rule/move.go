@@ -33,7 +33,7 @@ func MovesAlong(b frame.Placed, places []unit.Length) (offers []Remedy) {
 // TellsOf reports whether a clash of two openings is told of the first: of the new one, of
 // two alike that whose tag comes first.
 func TellsOf(of, with *plan.Opening) bool {
-	if is, was := of.Status.IsOld(), with.Status.IsOld(); is != was {
+	if is, was := of.HasOldBox(), with.HasOldBox(); is != was {
 		return was
 	}
 	return of.Tag < with.Tag

@@ -25,7 +25,7 @@ func checkBoxWeight(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
 	box := frame.BoxOf(o.Assembly)
 	switch {
-	case o.Weight <= 0 || !o.IsInUse() || box == nil:
+	case o.Weight <= 0 || !o.IsInUse() || box == nil && o.Assembly.Carries == 0 && o.Assembly.ForFan != plan.AnswerYes:
 		return nil
 	case part.HangsFan(o):
 		return fanWeight(o, fig)
@@ -33,7 +33,7 @@ func checkBoxWeight(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		return nil
 	}
 	carries, figure := fig.Build.BoxCarries, "box-carries"
-	isForDevices := o.At.Part == plan.PartFace && isDeviceFront(o)
+	isForDevices := box != nil && o.At.Part == plan.PartFace && isDeviceFront(o)
 	switch {
 	case o.Assembly.Carries > 0:
 		carries = o.Assembly.Carries

@@ -21,7 +21,7 @@ func hung(kind, code string, weight, marked unit.Weight, isOnWall bool, more ...
 			at = r.On(0, 72)
 		}
 		r.Opening(kind, at, append(more, ruletest.Tagged("A"), func(o *plan.Opening) {
-			o.Assembly, o.Weight = plan.Assembly{Code: code, Carries: marked}, weight
+			o.Assembly.Code, o.Assembly.Carries, o.Weight = code, marked, weight
 		})...)
 	}
 }
@@ -47,6 +47,10 @@ func TestWeightsThatBoxesCarry(t *testing.T) {
 			ruletest.Case("10 lb on one marked for 10", hung("wall-light", "PN1", 10*lb, 10*lb, true), 0, a),
 			ruletest.Case("nobody tells the weight", hung("pendant", "RD1", 0, 0, false), 0, "what is not known is no fault"),
 			ruletest.Case("it goes", hung("pendant", "RD1", 80*lb, 0, false, ruletest.Removed), 0, "it will not be there"),
+			ruletest.Case("an old box, nothing read", hung("pendant", "", 80*lb, 0, false, ruletest.Existing), 0, "what it carries is not known"),
+			ruletest.Case("an old box, its mark read", hung("pendant", "", 60*lb+hundredth, 60*lb, false, ruletest.Existing), 1, a),
+			ruletest.Case("an old box on a wall, its mark read", hung("wall-light", "", 10*lb, 10*lb, true, ruletest.Existing), 0, a),
+			ruletest.Case("an old box marked for a fan", hung("fan-light", "", 35*lb+hundredth, 0, false, ruletest.Existing, func(o *plan.Opening) { o.Assembly.ForFan = plan.AnswerYes }), 1, c),
 			ruletest.Case("one that hangs already", hung("pendant", "RD1", 80*lb, 0, false, ruletest.Existing), 1, a),
 			ruletest.Case("a housing of its own", hung("recessed", "", 80*lb, 0, false), 0, "it hangs from no box"),
 			ruletest.Case("a receptacle", hung("duplex", "PN1", 80*lb, 0, true), 0, "it hangs from nothing"),

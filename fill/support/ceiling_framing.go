@@ -35,7 +35,7 @@ const leastBar, mostBar = 14 * unit.Inch, 22 * unit.Inch
 
 func checkCeilingFraming(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	o := v.Opening
-	if o.At.Part != plan.PartCeiling || v.Room == nil || o.IsGone() || o.Status.IsOld() {
+	if o.At.Part != plan.PartCeiling || v.Room == nil || o.IsGone() || o.HasOldBox() {
 		return nil
 	}
 	if s, by := frame.JoistIn(v.Room, o); by > 0 {

@@ -80,3 +80,42 @@ func TestNoRemedyHangsAFanFromAnUnlistedBox(t *testing.T) {
 		}
 	}
 }
+
+// 314.27(C) asks for a box that is listed and marked: of one that is there already only the mark
+// that was read tells, and one that grips the board is never made for it.
+func TestFansOnOldBoxes(t *testing.T) {
+	const (
+		unlisted = "stop: A1: its box is not listed to carry a fan"
+		unread   = "note: A1: read whether the old box is marked for a fan"
+	)
+	for _, tt := range []struct {
+		name   string
+		status plan.Status
+		a      plan.Assembly
+		want   []string
+	}{
+		{"nobody read it", plan.StatusExisting, plan.Assembly{}, []string{unread}},
+		{"marked", plan.StatusExisting, plan.Assembly{ForFan: plan.AnswerYes}, nil},
+		{"not marked", plan.StatusExisting, plan.Assembly{ForFan: plan.AnswerNo}, []string{unlisted}},
+		{"kept for it, unread", plan.StatusNew, plan.Assembly{Kept: true}, []string{unread}},
+		{"kept for it, marked", plan.StatusNew, plan.Assembly{Kept: true, ForFan: plan.AnswerYes}, nil},
+		{"a new one, none chosen", plan.StatusNew, plan.Assembly{}, nil},
+		{"looks like one", plan.StatusExisting, plan.Assembly{Code: "FN2"}, []string{unread}},
+		{"looks like one and is not marked", plan.StatusExisting, plan.Assembly{Code: "FN2", ForFan: plan.AnswerNo}, []string{unlisted}},
+		{"looks like one and is", plan.StatusExisting, plan.Assembly{Code: "FN2", ForFan: plan.AnswerYes}, nil},
+		{"an octagon, unread", plan.StatusExisting, plan.Assembly{Code: "RD3"}, []string{unlisted}},
+		{"an octagon that is marked", plan.StatusExisting, plan.Assembly{Code: "RD3", ForFan: plan.AnswerYes}, nil},
+		{"old work, whatever is said", plan.StatusExisting, plan.Assembly{Code: "OW4", ForFan: plan.AnswerYes}, []string{unlisted}},
+		{"a new octagon, whatever is said", plan.StatusNew, plan.Assembly{Code: "RD3", ForFan: plan.AnswerYes}, []string{unlisted}},
+	} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, nil)
+		h.Box(room.Sides[0], "fan-light", "", 40, 16, func(o *plan.Opening) {
+			o.At, o.Height, o.Gangs = plan.OnCeiling(room.ID, geom.Point{X: in(72), Y: in(48)}), plan.Height{}, 0
+			o.Status, o.Assembly = tt.status, tt.a
+		})
+		if got := h.Said("fan-support"); !slices.Equal(got, tt.want) {
+			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}

@@ -26,7 +26,7 @@ var moving = sync.OnceValue(func() []step {
 // false for what has no box of its own, or costs nothing since it is not built.
 func (t *Taker) Moved(o Opening) (moved Opening, ok bool) {
 	b, ok, _ := part.Resolve(o.View.Opening.Assembly)
-	if !ok || o.View.Opening.IsGone() || o.View.Opening.Status.IsOld() {
+	if !ok || o.View.Opening.IsGone() || o.View.Opening.HasOldBox() {
 		return Opening{}, false
 	}
 	moved.View = o.View

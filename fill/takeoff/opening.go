@@ -106,12 +106,16 @@ func (t *Taker) of(o *plan.Opening) (taken Opening) {
 		t.cables(&taken)
 		return taken
 	}
-	if b, ok, _ := part.Resolve(o.Assembly); ok {
-		t.built(&taken, b)
+	if o.Assembly.Kept { // only what is set on it is new
+		taken.Fill = t.fillOf(v)
+	} else {
+		if b, ok, _ := part.Resolve(o.Assembly); ok {
+			t.built(&taken, b)
+		}
+		taken.Cut = cutOf(o)
 	}
 	t.mounted(&taken)
 	t.cables(&taken)
-	taken.Cut = cutOf(o)
 	return taken
 }
 

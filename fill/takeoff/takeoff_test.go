@@ -76,6 +76,7 @@ func TestRecipesByHand(t *testing.T) {
 		{"moved, its box dead", "duplex", 17.875, []func(*plan.Opening){built("PN2", 1), status(plan.StatusMoved), fate(plan.FateDead)}, "1 blank-1g 55", 0, "the cables' ends stay in it"},
 		{"replaced on its box", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusReplaced), fate(plan.FateReused)}, "", 0, "the new thing covers it"},
 		{"replaced, its box out", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), status(plan.StatusReplaced), fate(plan.FateOut)}, "1 patch 350", 0, "no box is left"},
+		{"set on an old box", "duplex", 17.875, []func(*plan.Opening){built("PN2", 2), func(o *plan.Opening) { o.Assembly.Kept = true }}, "1 duplex receptacle 185", 0, "the box is there"},
 		{"old work", "duplex", 24, []func(*plan.Opening){built("OW2", 1)},
 			"1 ow1-20 240; 1 plate-1g 60; 1 duplex receptacle 185", 30, "it grips the board: no block, no staple"},
 		{"a housing of its own", "thermostat", 24, nil, "1 thermostat ?", 0, "no box; the book has no price of a thermostat"},

@@ -90,6 +90,7 @@ func (e mirrorRoom) Apply(p plan.Plan) (plan.Plan, error) {
 		s.Start.X = 2*e.line - s.Start.X
 	})
 	now.Sides = plan.TurnedRound(now.Sides)
+	now.Taped = now.Taped.TurnedRound()
 	was := p
 	p, err := p.Rehung(now, func(a plan.Anchor, width unit.Length) plan.Anchor {
 		return mirroredWith(was, a, width, e.line)

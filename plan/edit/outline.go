@@ -7,6 +7,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // meet returns where the line through p along d meets the line through q along e, each
@@ -47,9 +48,47 @@ type reshaped struct {
 	was   *plan.Room
 	sides []*plan.Side // of the room after
 	clamp bool
+	taped geom.Taped // what tells its shape from now on
 	// rehost says where things of a side come to that is split or merged; nil: they
 	// stay on their side.
 	rehost func(side plan.ID, along, width unit.Length) (plan.ID, unit.Length)
+}
+
+// TapeRoom lays out a room of four sides as a tape read it: four lengths and a diagonal. The
+// left end of the first side and its direction stay. As long as readings are missing they are
+// kept and the outline stays as it is.
+type TapeRoom struct {
+	Room  plan.ID
+	Taped geom.Taped
+}
+
+// Name returns "Lay out room as taped".
+func (TapeRoom) Name() words.Text { return words.New("edit.room.tape", "Lay out room as taped") }
+
+// Apply fails with ErrGone where the room is not in the plan, and with ErrNoRoom where the
+// lengths do not close or something would no longer fit.
+func (e TapeRoom) Apply(p plan.Plan) (plan.Plan, error) {
+	room, l := p.Room(e.Room)
+	if room == nil {
+		return plan.Plan{}, plan.Gone(plan.KindRoom)
+	}
+	now := *room
+	now.Taped = e.Taped
+	if err := now.Check(); err != nil {
+		return plan.Plan{}, err
+	}
+	r := reshape(&now)
+	r.taped = e.Taped
+	if e.Taped.IsWhole() {
+		corners, ok := e.Taped.Corners(now.Segment(0))
+		if !ok {
+			return plan.Plan{}, plan.Refuse(plan.ErrNoRoom, "not-closed", "these lengths do not meet: two sides and the diagonal make no triangle")
+		}
+		for i, c := range corners {
+			r.start(i, c)
+		}
+	}
+	return r.apply(p, l)
 }
 
 func reshape(was *plan.Room) *reshaped {
@@ -67,7 +106,7 @@ func (r *reshaped) start(i int, to geom.Point) {
 // apply returns the plan with the room reshaped and all that hangs in it carried along.
 func (r *reshaped) apply(p plan.Plan, l *plan.Level) (plan.Plan, error) {
 	now := *r.was
-	now.Sides = r.sides
+	now.Sides, now.Taped = r.sides, r.taped
 	if err := now.Check(); err != nil {
 		return plan.Plan{}, err
 	}

@@ -85,6 +85,7 @@ func inStead(ids []plan.ID, old, by plan.ID) []plan.ID {
 
 // SetFate says what becomes of the old box of an opening that was moved or replaced. Where
 // its cables are pulled on, or it is kept for the new opening, they end there from now on.
+// A kept box is the new opening's, with what is known of it and of what is in it.
 type SetFate struct {
 	ID   plan.ID
 	Fate plan.Fate
@@ -100,6 +101,9 @@ func (SetFate) Name() words.Text {
 func (e SetFate) Apply(p plan.Plan) (plan.Plan, error) {
 	p, err := ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Fate = e.Fate })
 	by := p.Successor(e.ID)
+	if err == nil && by != nil {
+		p, err = inKept(p, e, by)
+	}
 	if err != nil || by == nil || e.Fate != plan.FateEmptied && e.Fate != plan.FateReused {
 		return p, err
 	}
@@ -125,4 +129,22 @@ func (e SetFate) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 	}
 	return p, nil
+}
+
+// inKept sets a new opening on the old box where that is kept. One that is not kept after all
+// leaves it without a box.
+func inKept(p plan.Plan, e SetFate, by *plan.Opening) (plan.Plan, error) {
+	old, _ := p.Opening(e.ID)
+	isKept := e.Fate == plan.FateReused
+	if isKept == by.Assembly.Kept {
+		return p, nil
+	}
+	return ChangedOpening(p, by.ID, func(o *plan.Opening) {
+		o.Assembly, o.Contents = plan.Assembly{}, nil
+		if !isKept {
+			return
+		}
+		o.Assembly, o.Contents = old.Assembly, old.Contents
+		o.Assembly.Kept = true
+	})
 }

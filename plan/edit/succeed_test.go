@@ -109,3 +109,43 @@ func endsAt(p plan.Plan, id plan.ID) (n int) {
 	}
 	return n
 }
+
+// A box that is kept for what replaces its thing is the new one's, with what is known of it; as
+// long as nobody says what is in it that is not known.
+func TestAKeptBoxIsTheNewOnes(t *testing.T) {
+	p, light, _, ids := oldRoom(t)
+	told := *light
+	told.Assembly = plan.Assembly{Carries: 50 * unit.Pound, ForFan: plan.AnswerYes}
+	told.Contents = &plan.Contents{Source: plan.ContentsInPart, Items: []plan.Item{{What: plan.ItemCable, Times: 2}}}
+	p, err := (edit.ChangeOpening{Opening: told}).Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	by := *light
+	by.ID, by.Kind, by.Assembly = ids.New(plan.KindOpening), "fan", plan.Assembly{Code: "FN2"}
+	if p, err = (edit.Succeed{Old: light.ID, By: by, Status: plan.StatusReplaced}).Apply(p); err != nil {
+		t.Fatal(err)
+	}
+	out, err := (edit.SetFate{ID: light.ID, Fate: plan.FateOut}).Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if now, _ := out.Opening(by.ID); now.Assembly.Code != "FN2" || now.Assembly.Kept {
+		t.Errorf("with the old box out the new one has %+v", now.Assembly)
+	}
+	kept, err := (edit.SetFate{ID: light.ID, Fate: plan.FateReused}).Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	now, _ := kept.Opening(by.ID)
+	if a := now.Assembly; !a.Kept || a.Code != "" || a.Carries != 50*unit.Pound || a.ForFan != plan.AnswerYes || now.Contents == nil || now.Contents.Source != plan.ContentsInPart {
+		t.Errorf("on the old box: %+v, %+v", a, now.Contents)
+	}
+	back, err := (edit.SetFate{ID: light.ID, Fate: plan.FateUnsaid}).Apply(kept)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if now, _ := back.Opening(by.ID); now.Assembly.Kept || now.Assembly.Carries != 0 || now.Contents != nil {
+		t.Errorf("not kept after all: %+v, %+v", now.Assembly, now.Contents)
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/geom"
 )
 
 // v1_1 adds to 1.0 what a finding showed when it was set aside: "seen" of a waiver;
@@ -13,9 +14,9 @@ import (
 // and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
-// places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; existing cables, the way of those that
+// places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; what a tape read of a room and of casings; existing cables, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
-// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box and what that is marked to carry; wishes, the client's word; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
+// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box, what that is marked to carry and for, how wide it was measured inside and whether it is kept for a new opening; wishes, the client's word; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
 // means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
@@ -45,7 +46,7 @@ func leastVersion(p plan.Plan) version {
 			}
 		}
 		for b := range l.Breaks.All() {
-			if b.Rough != (plan.Rough{}) {
+			if b.Rough != (plan.Rough{}) || b.CasingMeasured {
 				return v1_1
 			}
 		}
@@ -88,7 +89,7 @@ func tellsUndecided(layers []plan.Layer) bool {
 // file could.
 func tellsHouse(l *plan.Level) bool {
 	for r := range l.Rooms.All() {
-		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" || r.Reach {
+		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" || r.Taped != (geom.Taped{}) || r.Reach {
 			return true
 		}
 	}
@@ -103,9 +104,14 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || o.Assembly.Carries != 0 || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || tellsOfBox(o.Assembly) || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}
 	return false
+}
+
+// tellsOfBox reports whether an assembly tells of a box what no 1.0 file could.
+func tellsOfBox(a plan.Assembly) bool {
+	return a.Carries != 0 || a.ForFan != plan.Unsaid || a.Inside != (plan.Inside{}) || a.Kept
 }

@@ -98,22 +98,29 @@ func TestSpacesOfAPartedBoxNeedVersion1_1(t *testing.T) {
 		plated.Cables = plated.Cables.With(&covered)
 		break
 	}
-	heavy, marked := sample(), sample()
-	for i, p := range []*plan.Plan{&heavy, &marked} {
+	heavy, marked, forFan, inside, kept := sample(), sample(), sample(), sample(), sample()
+	for i, p := range []*plan.Plan{&heavy, &marked, &forFan, &inside, &kept} {
 		level := *p.Levels[0]
 		for o := range level.Openings.All() {
 			told := *o
-			if i == 0 {
+			switch i {
+			case 0:
 				told.Weight = 35 * unit.Pound
-			} else {
+			case 1:
 				told.Assembly.Carries = 50 * unit.Pound
+			case 2:
+				told.Assembly.ForFan = plan.AnswerNo
+			case 3:
+				told.Assembly.Inside.Depth = unit.Inch
+			default:
+				told.Assembly.Kept = true
 			}
 			level.Openings = level.Openings.With(&told)
 			break
 		}
 		*p = p.WithLevel(&level)
 	}
-	for name, p := range map[string]plan.Plan{"stated": p.WithLevel(&level), "drawn": cables, "plated": plated, "heavy": heavy, "marked": marked} {
+	for name, p := range map[string]plan.Plan{"stated": p.WithLevel(&level), "drawn": cables, "plated": plated, "heavy": heavy, "marked": marked, "for a fan": forFan, "measured inside": inside, "kept": kept} {
 		if got := versionFor(p); got != "1.1" {
 			t.Errorf("%s: written as %s", name, got)
 		}
@@ -140,6 +147,11 @@ func TestFramingNeedsVersion1_1(t *testing.T) {
 		"joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) { r.Joists.Spacing = some },
 		"taped joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) {
 			r.Joists.Places = []plan.StudPlace{{At: some, State: plan.StudMeasured}}
+		},
+		"casing":     func(_ *plan.Room, _ *plan.Side, b *plan.Break) { b.CasingMeasured = true },
+		"taped room": func(r *plan.Room, _ *plan.Side, _ *plan.Break) { r.Taped.First = some },
+		"zone spaced": func(_ *plan.Room, s *plan.Side, _ *plan.Break) {
+			s.Zones = []plan.Zone{{To: some, Condition: plan.ConditionOpened, Spacing: some}}
 		},
 		"rough": func(_ *plan.Room, _ *plan.Side, b *plan.Break) { b.Rough.Side = &some },
 	} {

@@ -34,9 +34,11 @@ func cautionsOf(p plan.Plan) []words.Text {
 		all = append(all, words.New("caution.old-wiring", "Old wiring: prove it dead at the place of work before you touch it. Its insulation may be brittle; where it crumbles, stop and call the electrician."))
 	}
 	switch {
-	case built >= leadRule || built == 0 && !isOld:
+	case built == 0 && !isOld:
+	case built >= leadRule:
+		all = append(all, words.New("caution.built", "Built in {0}: the lead rule for paint, 40 CFR 745 (from memory), is of houses built before 1978.", built))
 	case built == 0:
-		all = append(all, words.New("caution.lead-unknown", "Nobody has said when the house was built. Before 1978 paint may hold lead: disturbing more than 6 ft² of it in a room falls under 40 CFR 745 (from memory). Plaster may hold asbestos; have it tested before you cut."))
+		all = append(all, words.New("caution.lead-unknown", "Year built: not known. Before 1978 paint may hold lead: disturbing more than 6 ft² of it in a room falls under 40 CFR 745 (from memory). Plaster may hold asbestos; have it tested before you cut."))
 	default:
 		all = append(all, words.New("caution.lead", "Built in {0}, before 1978: paint may hold lead, and disturbing more than 6 ft² of it in a room falls under 40 CFR 745 (from memory). Plaster may hold asbestos; have it tested before you cut.", built))
 	}

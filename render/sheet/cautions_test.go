@@ -8,7 +8,7 @@ import (
 )
 
 // The lead rule is of houses built before 1978 (40 CFR 745, from memory): of one built in
-// that year nothing is said, of one of which nobody says it, and in which something is
+// that year only the year is said, of one of which nobody says it, and in which something is
 // there already, it is asked.
 func TestCautionsOfOldHouses(t *testing.T) {
 	for _, tt := range []struct {
@@ -17,10 +17,10 @@ func TestCautionsOfOldHouses(t *testing.T) {
 		want  []string
 	}{
 		{0, false, nil},
-		{1978, false, nil},
+		{1978, false, []string{"caution.built"}},
 		{1977, false, []string{"caution.lead"}},
 		{1926, true, []string{"caution.old-wiring", "caution.lead"}},
-		{2001, true, []string{"caution.old-wiring"}},
+		{2001, true, []string{"caution.old-wiring", "caution.built"}},
 		{0, true, []string{"caution.old-wiring", "caution.lead-unknown"}},
 	} {
 		p := plantest.House(1, 8)

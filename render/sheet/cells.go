@@ -45,7 +45,7 @@ func (g *grid) remarks(r table.Row) string {
 func boxLines(g *grid, r table.Row) []string {
 	b := g.book()
 	o, _ := b.plan.Opening(r.Of)
-	if o != nil && table.IsUnread(o) {
+	if o != nil && o.IsUnread() {
 		return []string{b.Say("site.unread", "not read")}
 	}
 	if o == nil || o.Assembly.Code != "" || o.Assembly.Box == "" {

@@ -47,7 +47,10 @@ func awayLines(g *grid, r table.Row) (lines []string) {
 		if f.HasRough {
 			lines = append(lines, b.Say("site.rough", "{0} from rough opening", f.Rough))
 		}
-		if f.Casing > 0 {
+		switch {
+		case f.IsAssumed:
+			lines = append(lines, b.Say("site.casing-assumed", "casing {0} wide, assumed: measure it", words.Height(f.Casing)))
+		case f.Casing > 0:
 			lines = append(lines, b.Say("site.casing", "casing {0} wide", words.Height(f.Casing)))
 		}
 	}

@@ -21,6 +21,8 @@ type From struct {
 	Rough    unit.Length
 	HasRough bool
 	Casing   unit.Length // how wide the casing is that the tape starts at; 0: at none
+	// IsAssumed tells a casing that stands already and that nobody has measured.
+	IsAssumed bool
 }
 
 // Froms returns what an opening is measured from: on a face or a fixture's side the
@@ -60,8 +62,29 @@ func (m measurer) onFace(place index.Place, along unit.Length) []From {
 	if mark.Break != nil {
 		from.Name, from.Brief = casing(w, mark.Break)
 		from.rough(face, mark, along)
-		return []From{from}
+		if from.IsAssumed = isAssumed(face, mark); !from.IsAssumed {
+			return []From{from}
+		}
+		from.Name = words.New("from.assumed", "{0}, assumed", from.Name)
+		from.Brief = words.New("from.assumed", "{0}, assumed", from.Brief)
+		end, far := face.NearerEnd(along)
+		return []From{from, m.fromEnd(place, face, end, far)}
 	}
+	return []From{m.fromEnd(place, face, mark, away)}
+}
+
+// isAssumed reports whether a mark is at trim that stands already and that nobody has measured.
+func isAssumed(face frame.Face, m frame.Mark) bool {
+	return m.Break.Casing > 0 && !m.Break.CasingMeasured && face.Side.StandsAt(m.At)
+}
+
+// fromEnd measures from an end of the wall.
+func (m measurer) fromEnd(place index.Place, face frame.Face, mark frame.Mark, away unit.Length) From {
+	w := windOf(face.Line.A.Sub(face.Line.B), m.north)
+	if mark.IsRight {
+		w = windOf(face.Line.B.Sub(face.Line.A), m.north)
+	}
+	from := From{Centre: away, Edge: away - m.half}
 	room, at := place.Room, place.Room.SideAt(place.Side.ID)
 	if mark.Past != nil {
 		room, at = mark.Past.Room, mark.Past.At
@@ -75,7 +98,7 @@ func (m measurer) onFace(place index.Place, along unit.Length) []From {
 		from.Name = words.New("from.beyond", "{0}, in {1}", from.Name, room.Name)
 		from.Brief = words.New("from.beyond", "{0}, in {1}", from.Brief, room.Name)
 	}
-	return []From{from}
+	return from
 }
 
 // rough tells the edge of the rough opening behind a casing, and how wide that is.

@@ -245,13 +245,8 @@ func (e *entry) worked(w boxes.Work) {
 	}
 }
 
-// IsUnread reports whether the box of an opening is there and nobody has read what it is.
-func IsUnread(o *plan.Opening) bool {
-	return o.Status.IsOld() && o.Assembly.Code == "" && o.Assembly.Box == ""
-}
-
 func (e *entry) assembly() Cell {
-	if IsUnread(e.o) {
+	if e.o.IsUnread() {
 		return e.say(words.New("schedule.unread", "existing box, size not read"))
 	}
 	return TextOf(AssemblyCode(e.o.Assembly))

@@ -44,7 +44,7 @@ func (b *Book) inCeilingRows(r *plan.Room) (rows []layout.Row) {
 	byTag := func(x, y *plan.Opening) int { return plan.CompareTags(x.Tag, y.Tag) }
 	for _, o := range slices.SortedStableFunc(slices.Values(view.Ceiling), byTag) {
 		h := frame.HoldIn(o, r)
-		if o.IsGone() || o.Status.IsOld() || h.By == frame.NotHeld || !h.HasBay {
+		if o.IsGone() || o.HasOldBox() || h.By == frame.NotHeld || !h.HasBay {
 			continue
 		}
 		row := b.heldRow(r, o, h)

@@ -10,7 +10,7 @@ import (
 
 // BoxWords is the box of an opening in words, with its code.
 func (b *Book) BoxWords(o *plan.Opening) string {
-	if table.IsUnread(o) {
+	if o.IsUnread() {
 		return b.Say("site.unread", "not read")
 	}
 	made, chosen, err := part.Resolve(o.Assembly)

@@ -1,9 +1,11 @@
 package unfold
 
 import (
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 	"studbay/render"
 	"studbay/render/scene"
 )
@@ -25,8 +27,45 @@ func (u *unfolding) cut(f Face, c index.Cut) {
 		scene.Stroke{Path: box.Path(), Pen: u.breakPen()},
 	}
 	items = append(items, u.cutInside(c, box)...)
+	items = append(items, u.casing(f, c)...)
 	u.Put(c.Break.ID, render.LayerBreaks, items...)
 	u.Avoid(c.Break.ID, items...)
+}
+
+// casing outlines trim that stands already round a break: in dashes, and called assumed where
+// there is room, as long as nobody has measured it.
+func (u *unfolding) casing(f Face, c index.Cut) []scene.Item {
+	trim, any := frame.CasingOf(c)
+	if !any || !f.Side.StandsAt(c.From) && !f.Side.StandsAt(c.To) {
+		return nil
+	}
+	box := u.box(f, max(trim.Left, 0), min(trim.Right, f.Length), trim.Bottom, min(trim.Top, u.strip.Ceiling))
+	return u.stoodTrim(box, c.Break.CasingMeasured, words.New("face.casing", "casing {0}, assumed", words.Height(c.Break.Casing)), box.Min.Y-0.35*u.m.Text)
+}
+
+// trims draws what runs along a face: a baseboard, a chair rail.
+func (u *unfolding) trims(f Face) (items []scene.Item) {
+	for _, t := range f.Side.Trim {
+		box := u.box(f, 0, f.Length, t.Bottom, min(t.Bottom+t.Height, u.strip.Ceiling))
+		items = append(items, u.stoodTrim(box, t.Measured, words.New("face.trim", "{0} {1}, assumed", t.Name, words.Height(t.Height)), box.Min.Y-0.35*u.m.Text)...)
+	}
+	return items
+}
+
+// stoodTrim outlines trim; what is assumed in dashes, with what it is over its foot y where
+// that has room.
+func (u *unfolding) stoodTrim(box scene.Rect, isMeasured bool, assumed words.Text, y float64) []scene.Item {
+	pen := u.Hairline()
+	if isMeasured {
+		return []scene.Item{scene.Stroke{Path: box.Path(), Pen: pen}}
+	}
+	items := []scene.Item{scene.Stroke{Path: box.Path(), Pen: u.dashedPen(pen, 3, 2)}}
+	said := scene.Run{At: scene.Point{X: box.Middle().X, Y: y}, Text: u.m.Voice.Say(assumed), Size: 0.8 * u.m.Text, Color: u.Theme.Muted, Align: scene.Center}
+	if b := said.Bounds(); b.Width() < box.Width() && u.Obstacles.IsFree(b) {
+		items = append(items, said)
+		u.Obstacles.Text(b, "")
+	}
+	return items
 }
 
 func (u *unfolding) breakPen() scene.Pen {

@@ -26,7 +26,7 @@ func (u *unfolding) framing(f Face, side *index.SideView) (items []scene.Item) {
 		}
 	}
 	for _, b := range w.Boxes {
-		if hold := w.HoldOn(b.Opening, u.strip.Room); hold.Block != nil && !b.Opening.Status.IsOld() {
+		if hold := w.HoldOn(b.Opening, u.strip.Room); hold.Block != nil && !b.IsThere() {
 			items = append(items, u.blockOf(f, hold)...)
 		}
 	}

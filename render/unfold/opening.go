@@ -59,9 +59,12 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 	if o.Status != plan.StatusNew {
 		pen.Width = u.m.Pixel
 	}
-	outline := box.RoundedPath(0.18 * box.Width())
-	if frame.FrontOf(o).IsRound {
-		outline = box.RoundedPath(box.Width())
+	outline := outlineOf(box, frame.FrontOf(o).IsRound)
+	if collar := frame.CutoutOf(o); collar != frame.FrontOf(o) && !collar.IsZero() {
+		// the ring's collar comes through the face; the body is behind it
+		items = append(items, scene.Stroke{Path: outline, Pen: u.dashedPen(scene.Pen{Width: pen.Width / 2, Color: ink}, 3, 2)})
+		box = scene.RectAround(box.Middle(), u.m.Length(collar.Width), u.m.Length(collar.Height))
+		outline = outlineOf(box, collar.IsRound)
 	}
 	items = append(items, scene.Fill{Path: outline, Color: u.Theme.Surface}, scene.Stroke{Path: outline, Pen: pen})
 	items = append(items, u.front(spec, box, ink, max(1, o.Gangs))...)
@@ -70,12 +73,21 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 			scene.Point{X: box.Min.X - 2*u.m.Pixel, Y: box.Max.Y + 2*u.m.Pixel},
 			scene.Point{X: box.Max.X + 2*u.m.Pixel, Y: box.Min.Y - 2*u.m.Pixel}), Pen: pen})
 	}
+	box = u.boxOf(f, o)
 	if worst != nil {
 		u.badge = append(u.badge, faceBadge{o.ID, box, worst})
 	}
 	u.Put(o.ID, render.LayerOpenings, items...)
 	u.Obstacles.Block(box, o.ID)
 	u.tagBox(f, o, box, ink)
+}
+
+// outlineOf is how a box or a collar is drawn as one looks at its face.
+func outlineOf(r scene.Rect, isRound bool) scene.Path {
+	if isRound {
+		return r.RoundedPath(r.Width())
+	}
+	return r.RoundedPath(0.18 * r.Width())
 }
 
 // faceBadge is a box on a face whose sign of a finding is to be drawn.
