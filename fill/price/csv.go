@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -20,30 +21,33 @@ import (
 // columns are those of a price book; the first two must be there, in any order.
 var columns = []string{"part", "price", "pack", "unit", "currency", "date", "name", "note"}
 
-// Write writes a book by RFC 4180: a line a part, its price empty where the book has none.
-// Name and unit are for the reader, and a book is read back without them.
+// Write writes a book by RFC 4180: a line a part, its price empty where the book has none,
+// then what else it has a price of, such as boxes of a user's own. Name and unit are for the
+// reader, and a book is read back without them.
 func Write(w io.Writer, b *Book) error {
 	out := csv.NewWriter(w)
-	if err := out.Write(columns); err != nil {
-		return err
-	}
-	note := ""
-	if b.Invented {
-		note = "invented"
-	}
+	lines := [][]string{columns}
 	for _, h := range parts().list {
-		line := []string{h.ID, "", "1", h.Unit, b.Currency, b.Date, h.Name.String(), note}
-		if p, ok := b.Of(h.ID); ok {
-			line[1], line[2] = string(Amount(p.Pack)), p.Per.String()
-		} else {
-			line[7] = ""
-		}
-		if err := out.Write(line); err != nil {
-			return err
+		lines = append(lines, b.line(h.Part))
+	}
+	for _, id := range slices.Sorted(maps.Keys(b.prices)) {
+		if _, listed := parts().by[id]; !listed {
+			lines = append(lines, b.line(Part{ID: id}))
 		}
 	}
-	out.Flush()
-	return out.Error()
+	return out.WriteAll(lines)
+}
+
+// line is what a book says of a part.
+func (b *Book) line(part Part) []string {
+	line := []string{part.ID, "", "1", part.Unit, b.Currency, b.Date, part.Name.String(), ""}
+	if p, ok := b.Of(part.ID); ok {
+		line[1], line[2] = string(Amount(p.Pack)), p.Per.String()
+		if b.Invented {
+			line[7] = "invented"
+		}
+	}
+	return line
 }
 
 // Read reads a book from a file of a name. Which columns there are its first line says:

@@ -92,6 +92,33 @@ func TestBookComesBack(t *testing.T) {
 	}
 }
 
+// What a book has a price of besides the parts of the table is written with them: a cable
+// that the table has not, a box of the user's own.
+func TestABookComesBackWithWhatNoTableHas(t *testing.T) {
+	const text = "part,price,pack\ncable-4-3g,2.50,1\npn1-18,0.75,5\nyaaaaaaaa,4.00,1\n"
+	b, err := Read("prices.csv", strings.NewReader(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out bytes.Buffer
+	if err := Write(&out, b); err != nil {
+		t.Fatal(err)
+	}
+	again, err := Read("prices.csv", &out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, id := range []string{"cable-4-3g", "pn1-18", "yaaaaaaaa"} {
+		want, _ := b.Of(id)
+		if got, ok := again.Of(id); !ok || got != want {
+			t.Errorf("%s: %v, written as %v", id, got, want)
+		}
+	}
+	if again.Invented {
+		t.Error("a price that somebody said is called invented")
+	}
+}
+
 func TestReadBook(t *testing.T) {
 	b, err := Read("mine.csv", strings.NewReader("\ufeffprice,part,pack\r\n$4.5,cable-connector,10\r\n,staple,\r\n12,cable-8-3,25\r\n,,\r\n"))
 	if err != nil {
