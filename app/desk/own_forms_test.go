@@ -12,10 +12,10 @@ func (b *bench) ownBox() *plan.Own {
 	b.t.Helper()
 	b.commands.Run("own-box")
 	form := b.dialog()
-	for i, text := range []string{"Deep nail-on", "1", "22.5", "3"} {
+	for i, text := range []string{"Deep nail-on", "1", "22.5", `3"`} {
 		b.entries(form)[i].SetText(text)
 	}
-	b.press(form, "Put it in the catalog")
+	b.press(form, b.voice.say("own.yes", "Put it in the catalog"))
 	b.noDialog()
 	x, _ := b.doc().Plan().Owns.Get(b.doc().Selection()[0])
 	return x
