@@ -102,12 +102,12 @@ func zones(s bind.Subject[plan.Side]) bind.Row {
 // zoneBuilt is what a part of a face is built of where that is not as its face is.
 func zoneBuilt(c *bind.Context, it bind.Value[plan.Zone]) bind.Row {
 	asFace := bind.Hint(c.Say("zone.as-face", "as the face"))
-	size := func(id, english string, at func(*plan.Zone) *unit.Length) bind.Row {
-		return bind.Field(c, c.Say(id, english), bind.Of(it, at), bind.OrNothing(bind.Thicknesses(c)), asFace)
+	size := func(label words.Text, at func(*plan.Zone) *unit.Length) bind.Row {
+		return bind.Field(c, c.Voice.Say(label), bind.Of(it, at), bind.OrNothing(bind.Thicknesses(c)), asFace)
 	}
 	return c.Folded(c.Say("zone.built", "Its own layers and framing"), look.Grid, false,
-		size("side.studs", "Studs on center", func(z *plan.Zone) *unit.Length { return &z.Spacing }),
-		size("side.depth", "Depth of studs", func(z *plan.Zone) *unit.Length { return &z.Depth }),
+		size(words.New("side.studs", "Studs on center"), func(z *plan.Zone) *unit.Length { return &z.Spacing }),
+		size(words.New("side.depth", "Depth of studs"), func(z *plan.Zone) *unit.Length { return &z.Depth }),
 		layerList(c, bind.Of(it, func(z *plan.Zone) *[]plan.Layer { return &z.Finish }), true),
 	)
 }
@@ -222,14 +222,14 @@ func insideRow(s opening) bind.Row {
 		return bind.Row{}
 	}
 	c := s.Context
-	size := func(id, english string, at func(*plan.Inside) *unit.Length) bind.Row {
-		return bind.Field(c, c.Say(id, english), bind.Part(s, func(x *plan.Opening) *unit.Length { return at(&x.Assembly.Inside) }), bind.OrNothing(bind.Thicknesses(c)), bind.Hint(c.Say("opening.inside.hint", "not measured")))
+	size := func(label words.Text, at func(*plan.Inside) *unit.Length) bind.Row {
+		return bind.Field(c, c.Voice.Say(label), bind.Part(s, func(x *plan.Opening) *unit.Length { return at(&x.Assembly.Inside) }), bind.OrNothing(bind.Thicknesses(c)), bind.Hint(c.Say("opening.inside.hint", "not measured")))
 	}
 	likely := look.NewParagraph("", look.Quiet, s.Width)
 	return bind.Column(look.Grid,
-		size("opening.inside.width", "Inside width", func(i *plan.Inside) *unit.Length { return &i.Width }),
-		size("opening.inside.height", "Inside height", func(i *plan.Inside) *unit.Length { return &i.Height }),
-		size("opening.inside.depth", "Inside depth", func(i *plan.Inside) *unit.Length { return &i.Depth }),
+		size(words.New("opening.inside.width", "Inside width"), func(i *plan.Inside) *unit.Length { return &i.Width }),
+		size(words.New("opening.inside.height", "Inside height"), func(i *plan.Inside) *unit.Length { return &i.Height }),
+		size(words.New("opening.inside.depth", "Inside depth"), func(i *plan.Inside) *unit.Length { return &i.Depth }),
 		bind.Row{Object: likely, Update: func() {
 			now := s.Now()
 			likely.SetWords("")
