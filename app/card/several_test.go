@@ -232,10 +232,11 @@ func TestSeveralOfAnyKindAreChangedAtOnce(t *testing.T) {
 	}
 }
 
-// Every kind of thing of a plan has its card.
+// Every kind of thing of a plan has its card, but for ticks: they are made in the list for
+// the visit and chosen nowhere.
 func TestEveryKindHasACard(t *testing.T) {
 	for _, kind := range plan.Kinds() {
-		if pages[kind] == nil {
+		if pages[kind] == nil && kind != plan.KindTick {
 			t.Errorf("things with IDs that begin with %c have no card", kind)
 		}
 	}

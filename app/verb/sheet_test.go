@@ -12,6 +12,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet"
@@ -38,7 +39,8 @@ func TestDemoSheetsReadClean(t *testing.T) {
 				}
 				for i, page := range pages {
 					const leaveWhite = 0.4 * 25.4
-					frame := scene.Rect{Max: scene.Point{X: scene.MM(page.Width), Y: scene.MM(page.Height)}}.Expanded(-leaveWhite)
+					border := (paper.Enlarged() - 1) * layout.Border * scene.PointSize / 2 // that much wider on large paper, half of it outward
+					frame := scene.Rect{Max: scene.Point{X: scene.MM(page.Width), Y: scene.MM(page.Height)}}.Expanded(border - leaveWhite)
 					rules := proof.Rules{Frame: frame, LeastText: 6.5 * scene.PointSize, LeastLine: 0.25 * scene.PointSize}
 					for _, fault := range proof.Read(page, rules) {
 						t.Errorf("page %d: %s", i+1, fault)

@@ -34,7 +34,8 @@ func tooDeep(w *frame.Wall, b, o frame.Placed, by unit.Length, fig *code.Figures
 	f.Measured, f.Limit = rule.LengthOf(b.InFraming()+o.InFraming()), rule.LengthOf(framing)
 	f.Message = words.New("rule.back-to-back.deep", "{0} and {1}, back to back, are {2} too deep", b.Opening.Tag, o.Opening.Tag, words.Height(by))
 	f.Why = words.New("rule.back-to-back.why", "They reach {0} and {1} into framing {2} deep.", words.Height(b.InFraming()), words.Height(o.InFraming()), words.Height(framing))
-	f.Remedies = rule.MovesAlong(b, w.ClearPlaces(b, fig.Units.Step()))
+	half := (b.Right - b.Left) / 2
+	f.Remedies = rule.MovesAlong(b, w.ClearPlaces(b, fig.Units.Step(), o.Left-half, o.Right+half))
 	f.Remedies = append(f.Remedies, shallower(b, func(deep unit.Length) bool { return frame.Spare(framing, deep, o.InFraming()) >= 0 })...)
 	return f
 }

@@ -112,8 +112,8 @@ func (w *Wall) IsClear(p Placed) bool {
 // ClearPlaces lists where the centre of a box could come to stand as it is built, the
 // nearest first: against the studs and, for one that wants none, beside what is in the way.
 // They are whole steps of a tape from the left end of the face, so that a box may stand half
-// a step off its stud. Where nobody tells the studs, one that wants a stud may stand anywhere
-// too: beside what is in the way. Places that are tried also are those of such boxes.
+// a step off its stud. Where nobody tells the studs, one that wants a stud is tried at other
+// places too, if the caller names any, and beside what is in the way.
 func (w *Wall) ClearPlaces(p Placed, step unit.Length, also ...unit.Length) (places []unit.Length) {
 	wide, at := p.Right-p.Left, p.Centre()
 	try := func(place unit.Length) {
@@ -132,7 +132,7 @@ func (w *Wall) ClearPlaces(p Placed, step unit.Length, also ...unit.Length) (pla
 		try(left)
 		try(right)
 	}
-	if !p.WantsStud() || len(w.All) == 0 {
+	if !p.WantsStud() || len(w.All) == 0 && len(also) > 0 {
 		for _, place := range also {
 			try(place)
 		}

@@ -171,6 +171,16 @@ func heldByHand(f frame.Framed, o *plan.Opening, rect frame.Rect) string {
 		}
 	}
 	box, _ := part.Known(o.Assembly)
+	// Beyond what a tape read nothing is known of a wall that stands: a bay that ends there is
+	// none, but for a box that touches its one known stud.
+	isKnown := true
+	if hasBay && isTapedByHand(f.Side) && f.Side.ConditionAt((bays[best][0]+bays[best][1])/2) != plan.ConditionNew {
+		knows := func(s *frame.Stud) bool { return s != nil && s.Kind != frame.EndStud }
+		left, right := knows(hands[best][0]), knows(hands[best][1])
+		isKnown = left && right
+		touches := left && rect.Left-bays[best][0] <= unit.Inch/32 || right && bays[best][1]-rect.Right <= unit.Inch/32
+		hasBay = isKnown || touches && box != nil && !slices.Contains([]part.Mounting{part.BarHanger, part.OldWork, part.Surface, part.InMasonry, part.InFloor, part.OnRaceways}, box.Mounting)
+	}
 	said := fmt.Sprint(hasBay, " ", state)
 	if hasBay {
 		said += fmt.Sprint(" ", bays[best][0], "-", bays[best][1])
@@ -212,11 +222,16 @@ func heldByHand(f frame.Framed, o *plan.Opening, rect frame.Rect) string {
 		default:
 			way = frame.ByNailRight
 		}
-		if left != right && o.Gangs >= 3 {
+		if left != right && isKnown && o.Gangs >= 3 {
 			far = max(0, clear-(rect.Right-rect.Left))
 		}
 	}
 	return fmt.Sprint(said, " ", way, " ", block, " ", far)
+}
+
+// isTapedByHand reports whether all that is told of the studs of a side was read by a tape.
+func isTapedByHand(s *plan.Side) bool {
+	return len(s.Places) > 0 && !slices.ContainsFunc(s.Places, func(p plan.StudPlace) bool { return p.State != plan.StudMeasured })
 }
 
 // TestBoxesAreHeldAsAPlainSketchHasThem asks of random boxes in random walls, some of whose

@@ -114,6 +114,7 @@ func endsAt(p plan.Plan, id plan.ID) (n int) {
 // long as nobody says what is in it that is not known.
 func TestAKeptBoxIsTheNewOnes(t *testing.T) {
 	p, light, _, ids := oldRoom(t)
+	light, _ = p.Opening(light.ID)
 	told := *light
 	told.Assembly = plan.Assembly{Carries: 50 * unit.Pound, ForFan: plan.AnswerYes}
 	told.Contents = &plan.Contents{Source: plan.ContentsInPart, Items: []plan.Item{{What: plan.ItemCable, Times: 2}}}

@@ -60,7 +60,7 @@ func (u *unfolding) stoodTrim(box scene.Rect, isMeasured bool, assumed words.Tex
 		return []scene.Item{scene.Stroke{Path: box.Path(), Pen: pen}}
 	}
 	items := []scene.Item{scene.Stroke{Path: box.Path(), Pen: u.dashedPen(pen, 3, 2)}}
-	said := scene.Run{At: scene.Point{X: box.Middle().X, Y: y}, Text: u.m.Voice.Say(assumed), Size: 0.8 * u.m.Text, Color: u.Theme.Muted, Align: scene.Center}
+	said := scene.Run{At: scene.Point{X: box.Middle().X, Y: y}, Text: u.m.Voice.Say(assumed), Size: u.m.Text, Color: u.Theme.Muted, Align: scene.Center}
 	if b := said.Bounds(); b.Width() < box.Width() && u.Obstacles.IsFree(b) {
 		items = append(items, said)
 		u.Obstacles.Text(b, "")

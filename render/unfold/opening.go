@@ -62,7 +62,7 @@ func (u *unfolding) opening(f Face, o *plan.Opening) {
 	outline := outlineOf(box, frame.FrontOf(o).IsRound)
 	if collar := frame.CutoutOf(o); collar != frame.FrontOf(o) && !collar.IsZero() {
 		// the ring's collar comes through the face; the body is behind it
-		items = append(items, scene.Stroke{Path: outline, Pen: u.dashedPen(scene.Pen{Width: pen.Width / 2, Color: ink}, 3, 2)})
+		items = append(items, scene.Stroke{Path: outline, Pen: u.dashedPen(scene.Pen{Width: max(pen.Width/2, u.Hairline().Width), Color: ink}, 3, 2)})
 		box = scene.RectAround(box.Middle(), u.m.Length(collar.Width), u.m.Length(collar.Height))
 		outline = outlineOf(box, collar.IsRound)
 	}
