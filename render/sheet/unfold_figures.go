@@ -17,16 +17,27 @@ import (
 type station struct {
 	at    unit.Length
 	along unit.Length // from the left end of its face
-	text  string
-	under string // the same heights above the subfloor; empty where that is the finished floor
+	// over is a line a box, the lowest first; under are the same heights above the subfloor,
+	// none where that is the finished floor.
+	over, under []string
 }
 
 // lines are what a station says, a line each.
-func (s station) lines() []string {
-	if s.under == "" {
-		return []string{s.text}
+func (s station) lines() (all []string) {
+	for i, text := range s.over {
+		if all = append(all, text); i < len(s.under) {
+			all = append(all, s.under[i])
+		}
 	}
-	return []string{s.text, s.under}
+	return all
+}
+
+// linesOfLongest is how many lines the one with most of some stations has.
+func linesOfLongest(stations []station) (n int) {
+	for _, s := range stations {
+		n = max(n, len(s.lines()))
+	}
+	return n
 }
 
 // figures stands the stations of a face under it where they are, turned to be read from
@@ -36,7 +47,11 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 		return
 	}
 	small := layout.Style{Size: layout.Small, Align: scene.End}
-	wide := small.Line() * float64(len(stations[0].lines()))
+	room := func() float64 { return small.Line() * float64(linesOfLongest(stations)) }
+	if room()*float64(len(stations)) > right-left {
+		stations = overFinished(stations)
+	}
+	wide := room()
 	at := make([]float64, len(stations))
 	for i, st := range stations {
 		at[i] = m.ToStrip(st.at, 0).X
@@ -46,12 +61,23 @@ func (f *flow) figures(m unfold.Medium, left, right, floor float64, stations []s
 		foot := scene.Point{X: at[i], Y: floor}
 		f.page.Add(scene.Stroke{Path: scene.LinePath(foot, foot.Add(scene.Point{Y: 1.1})), Pen: layout.Pen(layout.Hairline)})
 		f.page.Add(scene.Stroke{Path: scene.LinePath(scene.Point{X: at[i], Y: top - 0.6}, scene.Point{X: x, Y: top + 0.9}), Pen: layout.Pen(layout.Hairline)})
-		for n, text := range stations[i].lines() {
-			run := small.At(x-wide/2+(float64(n)+0.5)*small.Line(), top+1.5, text)
+		lines := stations[i].lines()
+		for n, text := range lines {
+			run := small.At(x+(float64(n)+0.5-float64(len(lines))/2)*small.Line(), top+1.5, text)
 			run.Angle, run.VAlign = -90, scene.Middle
 			f.page.Add(run)
 		}
 	}
+}
+
+// overFinished leaves out the heights above the subfloor, where a face has no room for both:
+// they stand in the rows of its wall.
+func overFinished(stations []station) []station {
+	stations = slices.Clone(stations)
+	for i := range stations {
+		stations[i].under = nil
+	}
+	return stations
 }
 
 // figuresTall is how far the figures under a strip reach down.
@@ -90,19 +116,15 @@ func (b *book) stationsOf(s unfold.Strip, left unit.Length, openings []*plan.Ope
 	})
 	floor := s.Room.FloorThickness()
 	for _, o := range openings {
-		up, under := b.heightsOf(o, s.Room, 0), ""
+		up := b.Say("unfold.station", "{0} · {1}", o.At.Along, b.heightsOf(o, s.Room, 0))
+		if n := len(all); n == 0 || all[n-1].along != o.At.Along {
+			all = append(all, station{at: left + o.At.Along, along: o.At.Along})
+		}
+		last := &all[len(all)-1]
+		last.over = append(last.over, up)
 		if floor > 0 {
-			under = b.Say("unfold.subfloor", "subfloor: {0}", b.heightsOf(o, s.Room, floor))
+			last.under = append(last.under, b.Say("unfold.subfloor", "subfloor: {0}", b.heightsOf(o, s.Room, floor)))
 		}
-		if n := len(all); n > 0 && all[n-1].along == o.At.Along {
-			last := &all[n-1]
-			last.text = b.Say("unfold.over", "{0}; {1}", last.text, up)
-			if floor > 0 {
-				last.under = b.Say("unfold.over", "{0}; {1}", last.under, b.heightsOf(o, s.Room, floor))
-			}
-			continue
-		}
-		all = append(all, station{left + o.At.Along, o.At.Along, b.Say("unfold.station", "{0} · {1}", o.At.Along, up), under})
 	}
 	return all
 }
