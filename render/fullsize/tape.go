@@ -41,7 +41,8 @@ func inOrder(tags map[unit.Length][]string) (all []Mark) {
 type Strip struct{ From, To unit.Length }
 
 // Strips divides a tape that begins at the subfloor and reaches a little past the highest
-// center into parts of a length at most, each a whole number of steps long.
+// center into parts of a length at most, each a whole number of steps long and, where the tape
+// allows it, none a snippet shorter than leastStrip.
 func Strips(centers []Mark, long unit.Length, units unit.System) (all []Strip) {
 	if len(centers) == 0 {
 		return nil
@@ -49,11 +50,19 @@ func Strips(centers []Mark, long unit.Length, units unit.System) (all []Strip) {
 	step := Step(units)
 	long = max(step, long/step*step)
 	end := (centers[len(centers)-1].At/step + 2) * step
-	for from := unit.Length(0); from < end; from += long {
-		all = append(all, Strip{from, min(end, from+long)})
+	least := (leastStrip + step - 1) / step * step
+	for from := unit.Length(0); from < end; from = all[len(all)-1].To {
+		to := min(end, from+long)
+		if end-to > 0 && end-to < least && long >= 2*least {
+			to = end - least
+		}
+		all = append(all, Strip{from, to})
 	}
 	return all
 }
+
+// leastStrip is how long a strip is at least: on a shorter one what its marks say has no room.
+const leastStrip = 4 * unit.Inch
 
 // Step returns the length between two figures of the tape: an inch, or ten millimeters.
 func Step(units unit.System) unit.Length {
