@@ -31,7 +31,7 @@ func (b *book) unfolded() error {
 	}
 	lay := func(f *flow) {
 		f.BothParagraphs(layout.Fine, words.New("unfold.how",
-			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its bottom, center and top are above the finished floor and, where a floor is laid on it, above the subfloor. Studs in dashes are assumed: verify them. Hatched: a block. Boxes in dashes: set from the other side."))
+			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its bottom, center and top are above the finished floor and, where a floor is laid on it, above the subfloor. Studs in dashes are assumed: verify them. Hatched: a block. Boxes in dashes: set from the other side, or behind the collar of their ring."))
 		f.Space(2)
 		for _, s := range strips {
 			f.unfold(s)
