@@ -195,8 +195,11 @@ func (r *row) close(bracket byte) {
 }
 
 func (l *layout) newline() {
+	const spaces = "                                                                "
 	l.out = append(l.out, '\n')
-	for range l.indent {
-		l.out = append(l.out, "  "...)
+	n := 2 * l.indent
+	for ; n > len(spaces); n -= len(spaces) {
+		l.out = append(l.out, spaces...)
 	}
+	l.out = append(l.out, spaces[:n]...)
 }
