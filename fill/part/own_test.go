@@ -125,3 +125,28 @@ func TestAPlanOffersItsOwn(t *testing.T) {
 		t.Error("one that is not at hand is not what it is like")
 	}
 }
+
+// A ring of one's own gives its volume, and says where that is only recalled: a mark that is
+// read on the ring in hand takes the place of both.
+func TestAnOwnRingSaysWhatItsVolumeRestsOn(t *testing.T) {
+	ring := plan.Own{ID: "yaaaaaaaa", Kind: plan.OwnRing, Name: "Ring", Shape: "square-4", Gangs: 1, Width: 2 * unit.Inch, Height: 3 * unit.Inch, Volume: 35_000}
+	read := unit.Volume(40_000)
+	for _, tt := range []struct {
+		from   plan.VolumeFrom
+		marked *unit.Volume
+		gives  unit.Volume
+		want   bool
+	}{{plan.VolumeMarked, nil, 35_000, false}, {plan.VolumeListed, nil, 35_000, false}, {plan.VolumeMemory, nil, 35_000, true}, {plan.VolumeMemory, &read, 40_000, false}} {
+		x := ring
+		x.From = tt.from
+		a := plan.Assembly{Box: "sq4-1.5", Parts: []plan.AssemblyPart{{Part: string(x.ID), Marked: tt.marked}}, Owned: plan.Owned{&x}}
+		b, ok, err := Resolve(a)
+		if err != nil || !ok {
+			t.Fatal(ok, err)
+		}
+		added := b.Adds[0].FillPart()
+		if added.Volume != tt.gives || added.FromMemory != tt.want || b.IsFromMemory() != tt.want {
+			t.Errorf("%s, marked %v: %v, from memory %v, the whole %v", tt.from, tt.marked, added.Volume, added.FromMemory, b.IsFromMemory())
+		}
+	}
+}

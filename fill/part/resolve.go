@@ -73,8 +73,10 @@ func byHand(all *Catalogue, a plan.Assembly) (*Assembly, error) {
 			return nil, unresolved(words.New("built.no-fit", "{0} does not go on {1}", add.Text(), found.Text()))
 		}
 		added := Added{Add: add}
-		if p.Marked != nil {
+		if x := a.Owned.Get(p.Part); p.Marked != nil {
 			added.Marked = *p.Marked
+		} else if x != nil {
+			added.FromMemory = x.From == plan.VolumeMemory
 		}
 		recipe.Adds = append(recipe.Adds, added)
 	}
