@@ -62,15 +62,29 @@ func (id ID) Kind() byte {
 
 // Check reports why id is not a well-formed ID of the kind.
 func (id ID) Check(kind byte) error {
-	if len(id) != idLength || id[0] != kind {
+	if !id.begins(kind) {
 		return fmt.Errorf("id %q is not %q and eight characters", string(id), string(kind))
 	}
-	for i := 1; i < idLength; i++ {
-		if strings.IndexByte(idLetters, id[i]) < 0 {
-			return fmt.Errorf("id %q: character %q is none of %s", string(id), id[i], idLetters)
-		}
+	if i := id.wrongAt(); i < idLength {
+		return fmt.Errorf("id %q: character %q is none of %s", string(id), id[i], idLetters)
 	}
 	return nil
+}
+
+// isOf reports whether Check would find nothing wrong.
+func (id ID) isOf(kind byte) bool { return id.begins(kind) && id.wrongAt() == idLength }
+
+// begins reports whether an ID is as long as one is and of the kind.
+func (id ID) begins(kind byte) bool { return len(id) == idLength && id[0] == kind }
+
+// wrongAt returns where the first character stands that no ID of the length has.
+func (id ID) wrongAt() int {
+	for i := 1; i < idLength; i++ {
+		if strings.IndexByte(idLetters, id[i]) < 0 {
+			return i
+		}
+	}
+	return idLength
 }
 
 // Noun is what a Set holds: a pointer never written after it is in a plan.

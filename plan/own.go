@@ -91,7 +91,7 @@ func (all Owned) Get(id string) *Own {
 }
 
 // IsOwn reports whether a name in an assembly is the ID of a thing of the user's own.
-func IsOwn(name string) bool { return ID(name).Check(KindOwn) == nil }
+func IsOwn(name string) bool { return ID(name).isOf(KindOwn) }
 
 func checkOwn(x *Own) error {
 	if err := checkText(x); err != nil {

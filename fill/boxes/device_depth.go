@@ -27,7 +27,7 @@ func checkDeviceDepth(v index.OpeningView, fig *code.Figures) []rule.Finding {
 	if !o.IsInUse() || !chosen || b.Depth() == 0 {
 		return nil
 	}
-	devices := DevicesOf(o)
+	devices := devicesOf(o)
 	if b.Depth() >= mostDepth(devices, fig) {
 		return nil
 	}

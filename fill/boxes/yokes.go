@@ -20,11 +20,16 @@ func NewDevice(kind string) plan.Device { return plan.Device{Kind: kind} }
 // DevicesOf returns what is on the yokes of an opening: what the plan says, else what its
 // kind does. The caller may write to it.
 func DevicesOf(o *plan.Opening) []plan.Device {
+	return slices.Clone(devicesOf(o))
+}
+
+// devicesOf is DevicesOf without a copy.
+func devicesOf(o *plan.Opening) []plan.Device {
 	if o.Status == plan.StatusMoved {
 		return nil // a blank cover at most
 	}
 	if len(o.Devices) > 0 {
-		return slices.Clone(o.Devices)
+		return o.Devices
 	}
 	k := part.All().Kind(o.Kind)
 	if k == nil {
@@ -47,7 +52,7 @@ func DevicesOf(o *plan.Opening) []plan.Device {
 
 // yokesOf returns the yokes of an opening as items, of no size where none is said.
 func yokesOf(o *plan.Opening) (items box.Contents) {
-	devices := DevicesOf(o)
+	devices := devicesOf(o)
 	if len(devices) > 0 {
 		items = make(box.Contents, 0, len(devices))
 	}

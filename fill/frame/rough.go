@@ -66,7 +66,7 @@ func (r Rough) framed(studs []Stud) []Stud {
 	upright := func(at unit.Length, kind StudKind, top unit.Length) Stud {
 		return Stud{At: at, Thick: StudThick, Kind: kind, State: plan.StudAssumed, Top: top}
 	}
-	var all []Stud
+	all := make([]Stud, 0, len(studs)+8) // four of its own, and cripples above and below
 	for _, s := range studs {
 		// A king of another opening, and an end of the face, stand where they stand.
 		if s.Kind != CommonStud && s.Kind != Cripple || s.Right() <= left || s.Left() >= right {

@@ -51,7 +51,7 @@ func (p Placed) IsThere() bool { return p.Opening.HasOldBox() }
 
 // WallIn returns the wall of a side of a room's view, worked out once.
 func WallIn(s *index.SideView, room *plan.Room) *Wall {
-	w := &Wall{Framed: FaceIn(s).Framed(), Room: room}
+	w := &Wall{Framed: FaceIn(s).Framed(), Room: room, Boxes: make([]Placed, 0, len(s.Openings))}
 	for _, o := range s.Openings {
 		if !o.IsGone() {
 			w.Boxes = append(w.Boxes, placed(o, s.Side, room))

@@ -143,7 +143,7 @@ func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) 
 // isBasement reports whether a level is a basement: by its name, or since all of it is
 // unfinished.
 func isBasement(l *plan.Level) bool {
-	if plan.TellsBasement(l.Name) {
+	if index.TellsBasement(l.Name) {
 		return true
 	}
 	for r := range l.Rooms.All() {

@@ -35,28 +35,16 @@ func (v fished) Parts() []any {
 	if v.ix.Plan().Cables.Len() == 0 {
 		return parts
 	}
-	isClosed := isAnyClosed(v.ix.Plan())
 	for _, l := range v.ix.Plan().Levels {
-		if parts = append(parts, l.Rooms); isClosed {
+		if parts = append(parts, l.Rooms); v.ix.HasClosed() {
 			parts = append(parts, l.Openings, l.Breaks, l.Elevation)
 		}
 	}
 	return parts
 }
 
-func isAnyClosed(p plan.Plan) bool {
-	for _, l := range p.Levels {
-		for r := range l.Rooms.All() {
-			if r.IsClosedAnywhere() {
-				return true
-			}
-		}
-	}
-	return false
-}
-
 func checkFished(v fished, _ *code.Figures) (found []rule.Finding) {
-	if !isAnyClosed(v.ix.Plan()) {
+	if !v.ix.HasClosed() {
 		return nil
 	}
 	for c := range v.ix.Plan().Cables.All() {

@@ -34,6 +34,7 @@ type Index struct {
 	ofKinds  plan.Set[*ofKind]
 	joined   plan.Set[*Joined]
 	placed   plan.Set[*placed]
+	closed   int               // rooms of which a part stays closed
 	trees    map[plan.ID]*tree // by level; each is replaced, never written to
 	derived  *derived
 }
@@ -135,6 +136,9 @@ func (ix *Index) Side(id plan.ID) (*plan.SideRef, bool) {
 	}
 	return nil, false
 }
+
+// HasClosed reports whether a wall of any room, a part of one or a ceiling stays closed.
+func (ix *Index) HasClosed() bool { return ix.closed > 0 }
 
 // RoomOf returns the room with the ID, or nil.
 func (ix *Index) RoomOf(id plan.ID) *plan.Room {

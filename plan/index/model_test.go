@@ -62,6 +62,7 @@ func TestAnIndexSaysWhatThePlanDoes(t *testing.T) {
 func saysWhatThePlanDoes(t failing, p plan.Plan, ix *index.Index, area geom.Box) {
 	var openings []*plan.Opening
 	hosts := []plan.ID{"", "ozzzzzzzz", "rzzzzzzzz", "kzzzzzzzz"}
+	hasClosed := false
 	for _, l := range p.Levels {
 		for o := range l.Openings.All() {
 			openings, hosts = append(openings, o), append(hosts, o.ID)
@@ -71,6 +72,7 @@ func saysWhatThePlanDoes(t failing, p plan.Plan, ix *index.Index, area geom.Box)
 		}
 		for r := range l.Rooms.All() {
 			hosts = append(hosts, r.ID)
+			hasClosed = hasClosed || r.IsClosedAnywhere()
 			for i, s := range r.Sides {
 				hosts = append(hosts, s.ID)
 				if ref, ok := ix.Side(s.ID); !ok || ref.Room != r || ref.At != i || ref.Level != l.ID {
@@ -79,6 +81,7 @@ func saysWhatThePlanDoes(t failing, p plan.Plan, ix *index.Index, area geom.Box)
 			}
 		}
 	}
+	asked(t, "has closed", "", []bool{ix.HasClosed()}, []bool{hasClosed})
 	slices.SortFunc(openings, func(a, b *plan.Opening) int { return cmp.Compare(a.ID, b.ID) })
 	for _, id := range hosts {
 		asked(t, "cables at", id, ix.CablesAt(id), that(p.Cables.All(), func(c *plan.Cable) bool { return c.From == id || c.To == id }))

@@ -63,6 +63,9 @@ func (u *updating) slidOpening(was, now *plan.Opening) bool {
 
 func (u *updating) withoutRoom(r *plan.Room) {
 	u.rooms = u.rooms.Without(r.ID)
+	if r.IsClosedAnywhere() {
+		u.closed--
+	}
 	u.stale[r.ID] = true
 	for _, s := range r.Sides {
 		if ref, ok := u.sides.Get(s.ID); ok && ref.Room == r {
@@ -74,6 +77,9 @@ func (u *updating) withoutRoom(r *plan.Room) {
 
 func (u *updating) withRoom(level plan.ID, r *plan.Room) {
 	u.rooms = u.rooms.With(&roomRef{level, r})
+	if r.IsClosedAnywhere() {
+		u.closed++
+	}
 	u.stale[r.ID] = true
 	for i, s := range r.Sides {
 		u.sides = u.sides.With(&sideRef{s.ID, plan.SideRef{Level: level, Room: r, At: i}})
