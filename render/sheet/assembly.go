@@ -59,7 +59,7 @@ const assemblyColumn = 118.0
 // What is to be removed has no part in it.
 func (b *book) assembliesUsed() (all []*assemblyUse) {
 	byCode := map[string]*assemblyUse{}
-	for _, r := range b.schedule.Rows {
+	for _, r := range b.schedule().Rows {
 		o, _ := b.plan.Opening(r.Of)
 		if o == nil || o.IsGone() {
 			continue

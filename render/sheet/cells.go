@@ -9,7 +9,7 @@ import (
 )
 
 func cellText(id string) func(*grid, table.Row) []string {
-	return func(g *grid, r table.Row) []string { return oneLine(g.book().schedule.Cell(r, id).Text) }
+	return func(g *grid, r table.Row) []string { return oneLine(g.book().schedule().Cell(r, id).Text) }
 }
 
 func oneLine(text string) []string {
@@ -22,7 +22,7 @@ func oneLine(text string) []string {
 // remarks are what follows under the kind: the status where it is not new, and the note.
 func (g *grid) remarks(r table.Row) string {
 	b := g.book()
-	note := b.schedule.Cell(r, "note").Text
+	note := b.schedule().Cell(r, "note").Text
 	if g.shows("note") {
 		note = ""
 	}
@@ -49,7 +49,7 @@ func boxLines(g *grid, r table.Row) []string {
 		return []string{b.Say("site.unread", "not read")}
 	}
 	if o == nil || o.Assembly.Code != "" || o.Assembly.Box == "" {
-		return oneLine(b.schedule.Cell(r, "assembly").Text)
+		return oneLine(b.schedule().Cell(r, "assembly").Text)
 	}
 	return []string{b.Say("site.own", "own")}
 }
@@ -57,7 +57,7 @@ func boxLines(g *grid, r table.Row) []string {
 func heightLines(id string) func(*grid, table.Row) []string {
 	return func(g *grid, r table.Row) []string {
 		b := g.book()
-		c := b.schedule.Cell(r, id)
+		c := b.schedule().Cell(r, id)
 		if c.Kind == table.Empty {
 			return nil
 		}
@@ -67,12 +67,12 @@ func heightLines(id string) func(*grid, table.Row) []string {
 
 func centreLines(g *grid, r table.Row) []string {
 	b := g.book()
-	c := b.schedule.Cell(r, "centre")
+	c := b.schedule().Cell(r, "centre")
 	if c.Kind == table.Empty && g.shows("face") {
 		return nil
 	}
 	if c.Kind == table.Empty {
-		return oneLine(b.schedule.Cell(r, "face").Text)
+		return oneLine(b.schedule().Cell(r, "face").Text)
 	}
 	return []string{b.Say("site.height", "{0}", words.Height(c.Length()))}
 }
@@ -117,14 +117,14 @@ func seen(c table.Cell) string {
 
 // isUnseen reports whether a volume of a row is from memory.
 func (g *grid) isUnseen(r table.Row) bool {
-	return slices.ContainsFunc([]string{"volume", "spare"}, func(id string) bool { return g.book().schedule.Cell(r, id).FromMemory })
+	return slices.ContainsFunc([]string{"volume", "spare"}, func(id string) bool { return g.book().schedule().Cell(r, id).FromMemory })
 }
 
 // sourceLines says who told what is in the box, where something is that counts.
 func sourceLines(g *grid, r table.Row) []string {
 	b := g.book()
-	if b.schedule.Cell(r, "fill").Kind == table.Empty && b.schedule.Cell(r, "volume").Kind == table.Empty {
+	if b.schedule().Cell(r, "fill").Kind == table.Empty && b.schedule().Cell(r, "volume").Kind == table.Empty {
 		return nil
 	}
-	return oneLine(b.schedule.Cell(r, "source").Text)
+	return oneLine(b.schedule().Cell(r, "source").Text)
 }

@@ -170,7 +170,7 @@ func edgeLines(g *grid, r table.Row) (lines []string) {
 
 func volumeLines(id string) func(*grid, table.Row) []string {
 	return func(g *grid, r table.Row) []string {
-		c := g.book().schedule.Cell(r, id)
+		c := g.book().schedule().Cell(r, id)
 		if c.Kind == table.Empty {
 			return []string{"–"}
 		}
@@ -180,7 +180,7 @@ func volumeLines(id string) func(*grid, table.Row) []string {
 
 func numberLines(id string) func(*grid, table.Row) []string {
 	return func(g *grid, r table.Row) []string {
-		c := g.book().schedule.Cell(r, id)
+		c := g.book().schedule().Cell(r, id)
 		if c.Kind == table.Empty {
 			return nil
 		}

@@ -11,7 +11,6 @@ import (
 	"studbay/render/paper"
 	"studbay/render/scene"
 	"studbay/render/sheet/proof"
-	"studbay/render/table"
 )
 
 // TestEveryTagStandsOnAPlan: at a scale too small for all tags, each that found no room on
@@ -73,8 +72,6 @@ func TestEveryTagStandsOnAPlan(t *testing.T) {
 func plansOf(t *testing.T, ix *index.Index, result fill.Result, o Options) []*scene.Scene {
 	t.Helper()
 	b := newBook(ix, result, o)
-	b.schedule = table.Schedule(ix, result, o.Voice)
-	b.trade.Schedule = b.schedule
 	for _, k := range scheduled {
 		if k.name == "rooms unfolded" {
 			break

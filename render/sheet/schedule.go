@@ -30,7 +30,7 @@ type column struct {
 
 // rowsOn returns the rows of a level.
 func (b *book) rowsOn(l *plan.Level) (rows []table.Row) {
-	for _, r := range b.schedule.Rows {
+	for _, r := range b.schedule().Rows {
 		if _, level := b.plan.Opening(r.Of); level == l {
 			rows = append(rows, r)
 		}
@@ -129,7 +129,7 @@ func (g *grid) onward() {
 func (g *grid) room(r table.Row, again bool) {
 	f := g.f
 	b := f.page.b
-	name := b.schedule.Cell(r, "room").Text
+	name := b.schedule().Cell(r, "room").Text
 	if name == "" {
 		name = b.Say("site.nowhere", "In no room")
 	}

@@ -6,6 +6,8 @@
 package sheet
 
 import (
+	"sync"
+
 	"studbay/fill"
 	"studbay/fill/price"
 	"studbay/plan"
@@ -88,12 +90,10 @@ func Build(ix *index.Index, result fill.Result, o Options) ([]*scene.Scene, erro
 	if err := b.checkColumns(); err != nil {
 		return nil, err
 	}
-	b.schedule = table.Schedule(ix, result, o.Voice)
-	b.trade.Schedule = b.schedule
 	if err := b.build(scheduled); err != nil {
 		return nil, err
 	}
-	b.schedule = table.Table{} // of many openings it is large
+	b.schedule = nil // of many openings it is large
 	b.trade.Forget()
 	if err := b.build(listed); err != nil {
 		return nil, err
@@ -139,10 +139,11 @@ func newBook(ix *index.Index, result fill.Result, o Options) *book {
 	if b.plan.Header == nil {
 		b.plan.Header = &plan.Header{}
 	}
+	b.schedule = sync.OnceValue(func() table.Table { return table.Schedule(ix, result, o.Voice) })
 	if o.Packed {
 		b.store = &scene.Store{}
 	}
-	b.trade = &trade.Book{Paper: o.Paper, Prices: o.Prices, Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages}
+	b.trade = &trade.Book{Paper: o.Paper, Prices: o.Prices, Languages: b.Languages, Index: ix, Plan: b.plan, Result: result, Pages: b.plainPages, Schedule: b.schedule}
 	return b
 }
 
@@ -170,7 +171,7 @@ type book struct {
 	found     *found
 	byRoom    map[plan.ID][]*plan.Opening // once wanted: those of each room
 	hidden    map[plan.ID]bool            // left out of plans for now
-	schedule  table.Table
+	schedule  func() table.Table          // worked out where it is first asked for: of many openings it is large
 	trade     *trade.Book
 	o         Options
 	pages     []*page

@@ -174,7 +174,7 @@ func TestEveryTagStandsInTheSchedule(t *testing.T) {
 func TestScheduleHasARowForEachOpening(t *testing.T) {
 	p := plantest.House(4, 100)
 	ix := index.New(p)
-	b := &book{ix: ix, plan: p, found: newFound(ix, nil), schedule: table.Schedule(ix, fill.Result{}, words.Voice{})}
+	b := &book{ix: ix, plan: p, found: newFound(ix, nil), schedule: func() table.Table { return table.Schedule(ix, fill.Result{}, words.Voice{}) }}
 	var seen []plan.ID
 	for _, l := range p.Levels {
 		for _, r := range b.rowsOn(l) {

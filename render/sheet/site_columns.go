@@ -69,7 +69,7 @@ func boxWordLines(g *grid, r table.Row) []string {
 	}
 	text := g.book().trade.BoxWords(o)
 	if text != "" {
-		text += seen(g.book().schedule.Cell(r, "volume"))
+		text += seen(g.book().schedule().Cell(r, "volume"))
 	}
 	return oneLine(text)
 }

@@ -25,8 +25,8 @@ type Book struct {
 	Prices *price.Book // nil is the trial prices
 	// Pages returns what begins each page of a kind in turn.
 	Pages func(name string) func() *layout.Page
-	// Schedule has a row of each opening.
-	Schedule table.Table
+	// Schedule returns the table with a row of each opening.
+	Schedule func() table.Table
 
 	// Once wanted: what is taken of parts, the row of the schedule, the place on a wall and the
 	// gangs of each opening.
@@ -39,7 +39,7 @@ type Book struct {
 
 // Forget lets go of what is told of each opening, once no page asks for it any more.
 func (b *Book) Forget() {
-	b.Schedule, b.rowOf, b.faceOf = table.Table{}, nil, nil
+	b.Schedule, b.rowOf, b.faceOf = nil, nil, nil
 }
 
 // flow is columns over pages of a book.

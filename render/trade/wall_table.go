@@ -118,11 +118,11 @@ func (b *Book) blockCell(w face.Face, o face.Box) string {
 func (b *Book) scheduled(o *plan.Opening, column string) string {
 	if b.rowOf == nil {
 		b.rowOf = map[plan.ID]table.Row{}
-		for _, r := range b.Schedule.Rows {
+		for _, r := range b.Schedule().Rows {
 			b.rowOf[r.Of] = r
 		}
 	}
-	return b.Schedule.Cell(b.rowOf[o.ID], column).Text
+	return b.Schedule().Cell(b.rowOf[o.ID], column).Text
 }
 
 // Serves says what a switch works, gang by gang where there are several, or what an opening
