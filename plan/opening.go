@@ -118,10 +118,11 @@ type Item struct {
 // a tag has the next of its room's prefix.
 func (p Plan) withOpening(opening *Opening) (Plan, error) {
 	o := *opening
-	l, err := p.home(o.At, o.text())
+	home, err := p.homeSides(o.At, o.text())
 	if err != nil {
 		return Plan{}, err
 	}
+	l := home.level
 	was, from := p.Opening(o.ID)
 	if was == nil && o.Tag == "" {
 		o.Tag = p.TagAt(o.At)
@@ -131,7 +132,7 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 			return Plan{}, err
 		}
 	}
-	if err := sidesAt(l, o.At).checkOpening(&o); err != nil {
+	if err := home.checkOpening(&o); err != nil {
 		return Plan{}, err
 	}
 	if err := p.checkOnCircuit(o.Circuit, o.text()); err != nil {

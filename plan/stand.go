@@ -36,14 +36,16 @@ func surveyed(l *Level) levelSides {
 	return s
 }
 
-// sidesAt is a level for checks of one thing that stands at an anchor on it: the side is
-// looked for once.
-func sidesAt(l *Level, a Anchor) levelSides {
-	s := levelSides{level: l}
+// homeSides is home with its sides for checks of the one thing that comes to stand there: of
+// a face, which is looked for among all, it is looked for once.
+func (p Plan) homeSides(a Anchor, name words.Text) (levelSides, error) {
 	if a.Part == PartFace {
-		s.sides = map[ID]*SideRef{a.Host: s.side(a.Host)}
+		if ref, l := p.Side(a.Host); l != nil {
+			return levelSides{l, map[ID]*SideRef{a.Host: ref}}, nil
+		}
 	}
-	return s
+	l, err := p.home(a, name)
+	return levelSides{level: l}, err
 }
 
 func (s levelSides) side(id ID) *SideRef {
