@@ -20,6 +20,19 @@ const (
 	Unknown Light = "unknown" // not checked
 )
 
+// LightOf returns the light of a room in which nothing is graver than a finding.
+func LightOf(f *rule.Finding) Light {
+	switch {
+	case f.Waived != nil:
+		return Calm
+	case f.IsOpen || f.Severity == rule.Warn:
+		return Amber
+	case f.Severity == rule.Stop:
+		return Red
+	}
+	return Calm
+}
+
 // RoomReport is what was found in one room.
 type RoomReport struct {
 	Level *plan.Level
@@ -71,7 +84,10 @@ func (r Result) RoomOf(p plan.Plan, id plan.ID) (RoomReport, bool) {
 
 func (r Result) report(l *plan.Level, room *plan.Room, found []rule.Finding) RoomReport {
 	one := RoomReport{Level: l, Room: room, Found: found, Light: Calm}
-	for _, f := range found {
+	for i, f := range found {
+		if light := LightOf(&found[i]); one.Light == Calm || light == Red {
+			one.Light = light
+		}
 		switch {
 		case f.IsOpen:
 			one.Open++
@@ -83,13 +99,8 @@ func (r Result) report(l *plan.Level, room *plan.Room, found []rule.Finding) Roo
 			one.Notes++
 		}
 	}
-	switch {
-	case r.Figures == nil:
+	if r.Figures == nil {
 		one.Light = Unknown
-	case one.Settle > 0:
-		one.Light = Red
-	case one.Look+one.Open > 0:
-		one.Light = Amber
 	}
 	return one
 }

@@ -19,8 +19,49 @@ type Circuit struct {
 	Poles  int    `json:"poles"`
 	GFCI   Flag   `json:"gfci,omitzero"` // protected at the breaker
 	AFCI   Flag   `json:"afci,omitzero"` // protected at the breaker
-	Note   string `json:"note,omitempty"`
-	Extra  Extra  `json:"-"`
+	// Role is what it is there for, as the user says; from version 1.1 on.
+	Role  CircuitRole `json:"role,omitempty"`
+	Note  string      `json:"note,omitempty"`
+	Extra Extra       `json:"-"`
+}
+
+// CircuitRole is what a circuit is there for.
+type CircuitRole string
+
+// The roles. The empty one is not said.
+const (
+	RoleUnsaid    CircuitRole = ""
+	RoleGeneral   CircuitRole = "general"
+	RoleLights    CircuitRole = "lights"
+	RoleAppliance CircuitRole = "small appliances" // counters and dining, 210.52(B)
+	RoleLaundry   CircuitRole = "laundry"
+	RoleBath      CircuitRole = "bath"
+	RoleGarage    CircuitRole = "garage"
+	RoleMachine   CircuitRole = "one machine"
+)
+
+// CircuitRoles are all of them.
+var CircuitRoles = []CircuitRole{RoleUnsaid, RoleGeneral, RoleLights, RoleAppliance, RoleLaundry, RoleBath, RoleGarage, RoleMachine}
+
+// Text returns the role, as people say it.
+func (r CircuitRole) Text() words.Text {
+	switch r {
+	case RoleGeneral:
+		return words.New("circuit.role.general", "receptacles in general")
+	case RoleLights:
+		return words.New("circuit.role.lights", "lights")
+	case RoleAppliance:
+		return words.New("circuit.role.appliances", "small appliances of a kitchen")
+	case RoleLaundry:
+		return words.New("circuit.role.laundry", "laundry")
+	case RoleBath:
+		return words.New("circuit.role.bath", "baths")
+	case RoleGarage:
+		return words.New("circuit.role.garage", "garage")
+	case RoleMachine:
+		return words.New("circuit.role.machine", "one machine alone")
+	}
+	return words.New("unsaid", "not said")
 }
 
 // Key returns the circuit's ID.
@@ -128,6 +169,9 @@ func (p Plan) checkCircuit(c *Circuit) error {
 	}
 	if c.Panel != "" && !p.isPanel(c.Panel) {
 		return Refuse(ErrGone, "panel-gone", "{0} names a panel that is not in the plan", c.text()).At("/panel")
+	}
+	if !slices.Contains(CircuitRoles, c.Role) {
+		return Refuse(nil, "circuit-role", "{0} has an unknown role “{1}”", c.text(), string(c.Role)).At("/role")
 	}
 	if c.Amps < 0 || c.Amps > 10_000 || c.Volts < 0 || c.Volts > 1000 || c.Poles < 0 || c.Poles > 3 {
 		return Refuse(nil, "breaker", "{0} has a breaker out of bounds: to 10 000 A, 1000 V and 3 poles", c.text())

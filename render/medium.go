@@ -39,6 +39,8 @@ type Medium struct {
 	Window scene.Rect
 	// Ruled are lines that the caller draws over the drawing; no text lies on one.
 	Ruled [][2]scene.Point
+	// Lights puts the light of each room before its name; for plans that were checked.
+	Lights bool
 	// Hidden are nouns to leave out, such as what is drawn live above the board.
 	Hidden map[plan.ID]bool
 }

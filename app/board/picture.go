@@ -26,6 +26,7 @@ type Picture struct {
 	Level    plan.ID
 	Ghost    plan.ID // the level that shows through as a ghost, or empty
 	Findings []rule.Finding
+	Checked  bool // Findings are all that was found; else nothing was looked for
 	Selected []plan.ID
 	Theme    render.Theme
 	Voice    words.Voice

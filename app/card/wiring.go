@@ -69,6 +69,7 @@ var circuitPage = page[plan.Circuit]{
 	rows: []bind.Maker[plan.Circuit]{
 		bind.FieldOf(words.New("circuit.number", "Number at the panel"), func(x *plan.Circuit) *string { return &x.Number }, bind.Texts),
 		bind.FieldOf(words.New("circuit.name", "What it serves"), func(x *plan.Circuit) *string { return &x.Name }, bind.Texts),
+		bind.ChoiceOf(words.New("circuit.role", "It is there for"), func(x *plan.Circuit) *plan.CircuitRole { return &x.Role }, bind.Among(plan.CircuitRoles...)),
 		bind.FieldOf(words.New("circuit.amps", "Amperes"), func(x *plan.Circuit) *int { return &x.Amps }, bind.Counts),
 		bind.FieldOf(words.New("circuit.volts", "Volts"), func(x *plan.Circuit) *int { return &x.Volts }, bind.Counts),
 		bind.FieldOf(words.New("circuit.poles", "Poles"), func(x *plan.Circuit) *int { return &x.Poles }, bind.Counts),

@@ -194,6 +194,18 @@ func builtAs(code string) func(*plan.Opening) {
 	return func(o *plan.Opening) { o.Assembly = plan.Assembly{Code: code} }
 }
 
+// yokes says what is on each yoke of a box.
+func yokes(kinds ...string) func(*plan.Opening) {
+	return func(o *plan.Opening) {
+		o.Devices = nil
+		for _, k := range kinds {
+			o.Devices = append(o.Devices, plan.Device{Kind: k})
+		}
+	}
+}
+
+const onePole, threeWay = "one-pole switch", "three-way switch"
+
 func noted(text string) func(*plan.Opening) { return func(o *plan.Opening) { o.Note = text } }
 
 // holds states what is in the box.
@@ -213,12 +225,21 @@ func (b *builder) circuit(panel plan.ID, number, name string, amps, volts int) p
 	return c.ID
 }
 
+// role says what circuits are there for.
+func (b *builder) role(role plan.CircuitRole, circuits ...plan.ID) {
+	b.eachCircuit(circuits, func(c *plan.Circuit) { c.Role = role })
+}
+
 // groundFault protects circuits against ground faults at their breakers.
 func (b *builder) groundFault(circuits ...plan.ID) {
+	b.eachCircuit(circuits, func(c *plan.Circuit) { c.GFCI = plan.FlagYes })
+}
+
+func (b *builder) eachCircuit(circuits []plan.ID, change func(*plan.Circuit)) {
 	for _, id := range circuits {
 		if c, ok := b.p.Circuits.Get(id); ok {
 			c := *c
-			c.GFCI = plan.FlagYes
+			change(&c)
 			b.do(edit.ChangeCircuit{Circuit: c})
 		}
 	}

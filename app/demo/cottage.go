@@ -8,9 +8,8 @@ import (
 // Cottage builds a small new lake cottage on one level. Place and people are invented.
 //
 // Left in on purpose: a short wall by the bath door without a receptacle, a bedside
-// box too small for its three cables, two decisions still open, a stretch of counter out of
-// reach, a microwave on a circuit of the counters, one circuit for most lights, and some
-// lights and receptacles of which nobody says what controls or protects them. As it is built boxes stand at studs, but for one
+// box too small for its three cables, two decisions still open and a stretch of counter out of
+// reach. As it is built boxes stand at studs, but for one
 // over the counter that could move to none without leaving counter unserved, whose stud has
 // to move; two boxes of three gangs want a block at their far side,
 // the boxes beside the bed are higher than the room's others, and of the ceilings under
@@ -45,14 +44,19 @@ type cottage struct {
 
 	island, panel, bunkDoor, bed, mirror plan.ID
 
-	general, sleeping, counterA, counterB, bathroom, laundry, rangeCircuit, dryer, lights, refrigerator, dishwasher, outdoors plan.ID
+	general, sleeping, counterA, counterB, bathroom, laundry, rangeCircuit, dryer, refrigerator, dishwasher, microwave, heater, outdoors plan.ID
 
-	chain                                            []plan.ID // receptacles of the living room, panel first
-	livingSwitch, slideSwitch, fan                   plan.ID
-	kitchenSwitch, pendantA, pendantB                plan.ID
-	bathSwitch, mirrorLeft, mirrorRight, bathCeiling plan.ID
-	bedLeft, bedRight                                plan.ID
-	tiled                                            []plan.ID // boxes that wait on the tile
+	dayLights, livingLights, nightLights plan.ID // circuits of kitchen, mud room and outdoors; of the living room, with the alarms; of bedrooms and bath
+
+	chain, southChain                                         []plan.ID // receptacles of the living room and of a counter, panel first
+	livingSwitch, slideSwitch, fan                            plan.ID
+	downlights, kitchenDownlights, porchLights                []plan.ID
+	kitchenSwitch, pendantA, pendantB                         plan.ID
+	mudSwitch, mudLight, stoopLight                           plan.ID
+	bathSwitch, mirrorLeft, mirrorRight, bathCeiling, bathFan plan.ID
+	bedSwitch, bedFan, bunkSwitch, bunkLight                  plan.ID
+	bedLeft, bedRight                                         plan.ID
+	tiled                                                     []plan.ID // boxes that wait on the tile
 }
 
 // The outside walls are 2x6 with half-inch board; the porch lies beyond them, so its
@@ -103,6 +107,7 @@ func (c *cottage) fixtures() {
 	c.stand(plan.FixtureRefrigerator, "", k.on(2, 0), 36, 30, 0, 70)
 	south := c.stand(plan.FixtureCounter, "", k.on(2, 36), 132, 25, 0, 36)
 	c.stand(plan.FixtureSink, "", plan.Anchor{Host: south, Part: plan.PartTop, Along: in(48), Out: in(12.5)}, 33, 20, 28, 8)
+	c.stand(plan.FixtureDishwasher, "", k.on(2, 103), 24, 24, 0, 34)
 	c.stand(plan.FixtureUpper, "", k.on(2, 102), 66, 13, 54, 36)
 	c.stand(plan.FixtureCounter, "", k.on(3, 25), 35, 25, 0, 36)
 	c.stand(plan.FixtureRange, "", k.on(3, 60), 30, 26, 0, 36)
@@ -136,9 +141,19 @@ func (c *cottage) circuits() {
 	c.general = c.circuit(c.panel, "9", "living room", 20, 120)
 	c.dryer = c.circuit(c.panel, "10/12", "dryer", 30, 240)
 	c.sleeping = c.circuit(c.panel, "11", "bedroom and bunk room", 20, 120)
-	c.outdoors = c.circuit(c.panel, "13", "porch and stoop", 20, 120)
-	c.lights = c.circuit(c.panel, "14", "lights and alarms", 15, 120)
-	c.groundFault(c.refrigerator, c.dishwasher, c.rangeCircuit, c.dryer)
+	c.outdoors = c.circuit(c.panel, "13", "porch", 20, 120)
+	c.dayLights = c.circuit(c.panel, "14", "lights of kitchen, mud room and outdoors", 15, 120)
+	c.livingLights = c.circuit(c.panel, "15", "lights of living room, alarms", 15, 120)
+	c.microwave = c.circuit(c.panel, "16", "microwave", 20, 120)
+	c.nightLights = c.circuit(c.panel, "17", "lights of bedrooms and bath", 15, 120)
+	c.heater = c.circuit(c.panel, "18/20", "water heater", 30, 240)
+	c.groundFault(c.refrigerator, c.dishwasher, c.rangeCircuit, c.dryer, c.microwave)
+	c.role(plan.RoleAppliance, c.counterA, c.counterB)
+	c.role(plan.RoleMachine, c.refrigerator, c.dishwasher, c.rangeCircuit, c.dryer, c.microwave, c.heater)
+	c.role(plan.RoleBath, c.bathroom)
+	c.role(plan.RoleLaundry, c.laundry)
+	c.role(plan.RoleGeneral, c.general, c.sleeping, c.outdoors)
+	c.role(plan.RoleLights, c.dayLights, c.livingLights, c.nightLights)
 }
 
 func (c *cottage) livingRoom() {
@@ -153,14 +168,13 @@ func (c *cottage) livingRoom() {
 	c.opening("floor", l.floor(150, 110), c.general, noted("under the sofa table"))
 	c.opening("tv-power", l.on(4, 54), c.general, up(66))
 	c.opening("coax", l.on(4, 42), "", up(66))
-	c.livingSwitch = c.opening("switch-3", l.on(2, 62), c.lights)
-	c.slideSwitch = c.opening("three-way", l.on(0, 199), c.lights)
-	c.fan = c.opening("fan-light", l.ceiling(144, 96), c.lights)
+	c.livingSwitch = c.opening("switch-3", l.on(2, 62), c.livingLights, yokes(threeWay, onePole, threeWay))
+	c.slideSwitch = c.opening("switch-2", l.on(0, 199), c.livingLights, yokes(threeWay, onePole))
+	c.fan = c.opening("fan-light", l.ceiling(144, 96), c.livingLights)
 	for _, x := range []float64{60, 228} {
-		c.opening("recessed", l.ceiling(x, 48), c.lights)
-		c.opening("recessed", l.ceiling(x, 144), c.lights)
+		c.downlights = append(c.downlights, c.opening("recessed", l.ceiling(x, 48), c.livingLights), c.opening("recessed", l.ceiling(x, 144), c.livingLights))
 	}
-	c.opening("smoke-co", l.ceiling(264, 120), c.lights)
+	c.opening("smoke-co", l.ceiling(264, 120), c.livingLights)
 	c.opening("thermostat", l.on(2, 104), "")
 }
 
@@ -170,21 +184,22 @@ func (c *cottage) kitchenCorner() {
 	for _, along := range []float64{42, 114} {
 		c.opening("counter", k.on(3, along), c.counterA, builtAs("SQ4"))
 	}
-	for _, along := range []float64{50, 122} {
-		c.opening("counter", k.on(2, along), c.counterB, builtAs("SQ4"))
-	}
+	c.southChain = append(c.southChain, c.panel, c.opening("counter", k.on(2, 50), c.counterB, builtAs("SQ4")))
+	c.opening("counter", k.on(2, 122), c.counterB, builtAs("SQ4"))
 	c.opening("island", plan.Anchor{Host: c.island, Part: plan.PartTop, Along: in(50), Out: in(15)}, c.counterB, builtAs("SQ4"), noted("in the top, of a make listed for countertops"))
 	c.opening("refrigerator", k.on(2, 18), c.refrigerator, builtAs("SQ2"))
-	c.opening("dishwasher", k.on(2, 108), c.dishwasher, builtAs("SQ2"))
+	c.opening("dishwasher", k.on(2, 92), c.dishwasher, builtAs("SQ2"), noted("under the sink, beside the machine"))
 	c.opening("range", k.on(3, 75), c.rangeCircuit)
-	c.opening("microwave", k.on(3, 75), c.counterA, builtAs("SQ2"))
-	c.pendantA = c.opening("pendant", k.ceiling(84, 252), c.lights)
-	c.pendantB = c.opening("pendant", k.ceiling(116, 252), c.lights)
-	c.opening("recessed", k.ceiling(42, 300), c.lights)
-	c.opening("recessed", k.ceiling(126, 300), c.lights)
-	c.kitchenSwitch = c.opening("switch-2", k.on(1, 50), c.lights, builtAs("SQ6"))
-	c.opening("duplex", k.on(1, 30), c.counterB, builtAs("SQ2"))
-	c.opening("duplex", k.on(1, 104), c.counterB, builtAs("SQ2"))
+	c.opening("microwave", k.on(3, 75), c.microwave, builtAs("SQ2"))
+	c.pendantA = c.opening("pendant", k.ceiling(84, 252), c.dayLights)
+	c.pendantB = c.opening("pendant", k.ceiling(116, 252), c.dayLights)
+	for _, x := range []float64{42, 126} {
+		c.kitchenDownlights = append(c.kitchenDownlights, c.opening("recessed", k.ceiling(x, 300), c.dayLights))
+	}
+	c.kitchenSwitch = c.opening("switch-2", k.on(1, 50), c.dayLights, builtAs("SQ6"))
+	for _, along := range []float64{30, 104} {
+		c.southChain = append(c.southChain, c.opening("duplex", k.on(1, along), c.counterB, builtAs("SQ2")))
+	}
 }
 
 func (c *cottage) mudRoom() {
@@ -192,10 +207,11 @@ func (c *cottage) mudRoom() {
 	c.opening("washer", m.on(0, 14), c.laundry, builtAs("SQ4"))
 	c.opening("dryer", m.on(0, 44), c.dryer)
 	c.opening("gfci", m.on(3, 40), c.laundry, builtAs("SQ2"))
-	c.opening("equipment", m.on(2, 13), "", up(66))
-	c.opening("switch-2", m.on(2, 36), c.lights, builtAs("SQ6"))
-	c.opening("ceiling-light", m.ceiling(230, 270), c.lights, builtAs("RD3"))
-	c.opening("junction-ceiling", m.ceiling(196, 306), c.lights, noted("home runs meet here; keep it reachable"))
+	c.opening("equipment", m.on(2, 13), c.heater, up(66))
+	c.mudSwitch = c.opening("switch-2", m.on(2, 36), c.dayLights, builtAs("SQ6"), yokes(threeWay, onePole))
+	c.mudLight = c.opening("ceiling-light", m.ceiling(230, 270), c.dayLights, builtAs("RD3"))
+	c.opening("smoke-co", m.ceiling(264, 312), c.livingLights)
+	c.opening("junction-ceiling", m.ceiling(196, 306), c.dayLights, noted("home runs meet here; keep it reachable"))
 	c.opening("chime", m.on(1, 60), "")
 }
 
@@ -210,18 +226,18 @@ func (c *cottage) bedroomSide() {
 	c.bedLeft = c.opening("duplex", b.on(2, 123.5), c.sleeping, up(26), builtAs("PN1"),
 		holds(plan.Item{What: plan.ItemCable, Size: 12, Wires: 2, Times: 3}, plan.Item{What: plan.ItemDevice, Size: 12}),
 		noted("feeds the bunk room too"))
-	c.opening("fan-control", b.on(3, 46), c.lights)
-	c.opening("fan-light", b.ceiling(374, 62), c.lights)
-	c.opening("smoke", b.ceiling(430, 62), c.lights)
+	c.bedSwitch = c.opening("fan-control", b.on(3, 46), c.nightLights)
+	c.bedFan = c.opening("fan-light", b.ceiling(374, 62), c.nightLights)
+	c.opening("smoke", b.ceiling(430, 62), c.livingLights)
 
 	t := c.bath
 	basin := c.opening("basin", t.on(0, 44), c.bathroom)
-	c.mirrorLeft = c.opening("wall-light", t.on(0, 56), c.lights, up(62))
-	c.mirrorRight = c.opening("wall-light", t.on(0, 104), c.lights, up(62))
+	c.mirrorLeft = c.opening("wall-light", t.on(0, 56), c.nightLights, up(62))
+	c.mirrorRight = c.opening("wall-light", t.on(0, 104), c.nightLights, up(62))
 	c.tiled = []plan.ID{basin, c.mirrorLeft, c.mirrorRight}
-	c.bathSwitch = c.opening("switch-3", t.on(3, 48), c.lights)
-	c.bathCeiling = c.opening("ceiling-light", t.ceiling(350, 206), c.lights)
-	c.opening("exhaust-fan", t.ceiling(410, 206), c.lights)
+	c.bathSwitch = c.opening("switch-3", t.on(3, 48), c.nightLights)
+	c.bathCeiling = c.opening("ceiling-light", t.ceiling(350, 206), c.nightLights)
+	c.bathFan = c.opening("exhaust-fan", t.ceiling(410, 206), c.nightLights)
 
 	u := c.bunk
 	c.opening("duplex", u.on(3, 80), c.sleeping)
@@ -229,16 +245,17 @@ func (c *cottage) bedroomSide() {
 	c.opening("data", u.on(0, 84), "")
 	c.opening("duplex", u.on(1, 75), c.sleeping)
 	c.opening("duplex", u.on(2, 105), c.sleeping)
-	c.opening("switch", u.on(3, 46), c.lights)
-	c.opening("ceiling-light", u.ceiling(374, 290), c.lights)
-	c.opening("smoke", u.ceiling(316, 268), c.lights)
+	c.bunkSwitch = c.opening("switch", u.on(3, 46), c.nightLights)
+	c.bunkLight = c.opening("ceiling-light", u.ceiling(374, 290), c.nightLights)
+	c.opening("smoke", u.ceiling(316, 268), c.livingLights)
 }
 
 func (c *cottage) outside() {
 	c.opening("outdoor", c.porch.on(2, 82), c.outdoors)
-	c.opening("porch-light", c.porch.on(2, 82), c.outdoors)
-	c.opening("porch-light", c.porch.on(2, 206), c.outdoors)
-	c.opening("porch-light", c.stoop.on(0, 66), c.outdoors)
+	for _, along := range []float64{82, 206} {
+		c.porchLights = append(c.porchLights, c.opening("porch-light", c.porch.on(2, along), c.dayLights))
+	}
+	c.stoopLight = c.opening("porch-light", c.stoop.on(0, 66), c.dayLights)
 	c.opening("doorbell", c.stoop.on(0, 60), "")
 }
 
@@ -262,9 +279,20 @@ func (c *cottage) walls() {
 
 func (c *cottage) wiring() {
 	c.run(c.general, 12, 2, c.chain...)
-	c.control("a", []plan.ID{c.livingSwitch, c.slideSwitch}, []plan.ID{c.fan})
-	c.control("b", []plan.ID{c.kitchenSwitch}, []plan.ID{c.pendantA, c.pendantB})
-	c.control("c", []plan.ID{c.bathSwitch}, []plan.ID{c.mirrorLeft, c.mirrorRight, c.bathCeiling})
+	c.run(c.counterB, 12, 2, c.southChain...)
+	one := func(of plan.ID) []plan.ID { return []plan.ID{of} }
+	c.control("a", []plan.ID{c.livingSwitch, c.slideSwitch}, one(c.fan))
+	c.control("b", one(c.kitchenSwitch), []plan.ID{c.pendantA, c.pendantB})
+	c.control("c", one(c.bathSwitch), []plan.ID{c.mirrorLeft, c.mirrorRight})
+	c.control("d", one(c.livingSwitch), c.downlights)
+	c.control("e", []plan.ID{c.livingSwitch, c.mudSwitch}, one(c.mudLight))
+	c.control("f", one(c.kitchenSwitch), c.kitchenDownlights)
+	c.control("g", one(c.bathSwitch), one(c.bathCeiling))
+	c.control("h", one(c.bathSwitch), one(c.bathFan))
+	c.control("i", one(c.bedSwitch), one(c.bedFan))
+	c.control("j", one(c.bunkSwitch), one(c.bunkLight))
+	c.control("k", one(c.slideSwitch), c.porchLights)
+	c.control("l", one(c.mudSwitch), one(c.stoopLight))
 	c.ask("How thick is the tile behind the vanity?", c.tiled...)
 	c.ask("On which side does the bunk room door hang?", c.bunkDoor)
 }

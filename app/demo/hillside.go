@@ -254,9 +254,11 @@ func (d *hillside) upperLights() {
 	d.control("k", []plan.ID{d.opening("three-way", d.hall.on(1, 60), d.lights), d.opening("three-way", d.entry.on(1, 168), d.lights)}, []plan.ID{lamp})
 	d.light("l", "ceiling-light", d.first.ceiling(95, 84), d.first.on(2, 10))
 	d.light("m", "ceiling-light", d.second.ceiling(262, 84), d.second.on(0, 110))
-	d.light("n", "vanity-light", d.bath.on(2, 84), d.bath.on(0, 12))
-	d.opening("pendant", d.bath.ceiling(312, 290), d.lights)
-	d.opening("pendant", d.closet.ceiling(150, 260), d.lights)
+	mirror, tub := d.opening("vanity-light", d.bath.on(2, 84), d.lights), d.opening("pendant", d.bath.ceiling(312, 290), d.lights)
+	both := []plan.ID{d.opening("switch-2", d.bath.on(0, 12), d.lights)}
+	d.control("n", both, []plan.ID{mirror})
+	d.control("o", both, []plan.ID{tub})
+	d.light("p", "pendant", d.closet.ceiling(150, 260), d.hall.on(4, 220))
 }
 
 func (d *hillside) alarms() {

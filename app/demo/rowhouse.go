@@ -11,11 +11,9 @@ import (
 //
 // Left in on purpose: boxes that nobody has opened yet, a dimmer box too small for a
 // further cable and too deep for the box behind it, a wall of the dining room that was
-// set aside with a reason, a thickness still to be measured, an old circuit for the
-// dining room that is too small and serves the hall, a microwave on a circuit of the counters, switches out of reach of who comes
-// from the stair hall, a yard whose light no switch is drawn to, counters out of reach, tile
-// on the kitchen's west wall that is still to be chosen, for which five rings wait, and no
-// smoke alarm outside of the new bedroom, whose landing is not drawn. Over the bed and beside
+// set aside with a reason, a thickness still to be measured, old switches out of reach of who
+// comes from the stair hall, tile on the kitchen's west wall that is still to be chosen, for
+// which five rings wait, and a landing outside of the bedroom that is not drawn. Over the bed and beside
 // the mirror upstairs lights stand in pairs, one wall there is rated, and of another the
 // studs were taped, one off the others' layout.
 func RowHouse() (plan.Plan, error) {
@@ -45,7 +43,7 @@ type rowHouse struct {
 
 	island, panel plan.ID
 
-	old, counters, islandCircuit, rangeCircuit, cold, wash, lights plan.ID
+	old, counters, islandCircuit, rangeCircuit, cold, wash, microwave, outdoors, lights plan.ID
 
 	chandelier, pendants, downlights []plan.ID
 	unopened                         []plan.ID
@@ -109,6 +107,8 @@ func (r *rowHouse) circuits() {
 	r.cold = r.circuit(r.panel, "9", "refrigerator", 20, 120)
 	r.wash = r.circuit(r.panel, "11", "dishwasher and disposer", 20, 120)
 	r.lights = r.circuit(r.panel, "12", "lights", 15, 120)
+	r.microwave = r.circuit(r.panel, "14", "microwave", 20, 120)
+	r.outdoors = r.circuit(r.panel, "15", "yard", 20, 120)
 	r.groundFault(r.wash)
 }
 
@@ -132,8 +132,8 @@ func (r *rowHouse) diningRoom() {
 	r.unopened = []plan.ID{west, north}
 	r.opening("duplex", d.on(2, 20), r.old, goes, noted("in the way of the wider passage"))
 	r.opening("duplex", d.on(2, 128), r.counters, builtAs("OW2"))
-	r.opening("duplex", d.on(1, 28), r.old, builtAs("OW2"))
-	r.opening("duplex", d.on(1, 124), r.old, builtAs("OW2"))
+	r.opening("duplex", d.on(1, 28), r.counters, builtAs("OW2"))
+	r.opening("duplex", d.on(1, 124), r.counters, builtAs("OW2"))
 	dimmer := r.opening("dimmer", d.on(2, 31), r.lights, builtAs("OW1"),
 		holds(plan.Item{What: plan.ItemCable, Size: 14, Wires: 2}, plan.Item{What: plan.ItemCable, Size: 14, Wires: 3},
 			plan.Item{What: plan.ItemCable, Size: 14, Wires: 2}, plan.Item{What: plan.ItemDevice, Size: 14}))
@@ -146,13 +146,12 @@ func (r *rowHouse) diningRoom() {
 // The kitchen's boxes are steel: its new walls take tile.
 func (r *rowHouse) kitchenWalls() {
 	k := r.kitchen
-	r.opening("counter", k.on(2, 86), r.counters, builtAs("SQ4"))
-	r.opening("counter", k.on(2, 174), r.counters, builtAs("SQ4"))
-	r.opening("counter", k.on(3, 46), r.counters, builtAs("SQ4"))
-	r.opening("counter", k.on(3, 114), r.counters, builtAs("SQ4"))
-	r.opening("dishwasher", k.on(2, 164), r.wash, builtAs("SQ2"))
+	for _, at := range []plan.Anchor{k.on(2, 88), k.on(2, 164), k.on(2, 200), k.on(3, 44), k.on(3, 114)} {
+		r.opening("counter", at, r.counters, builtAs("SQ4"))
+	}
+	r.opening("dishwasher", k.on(2, 140), r.wash, builtAs("SQ2"), noted("under the sink, beside the machine"))
 	r.opening("range", k.on(3, 81), r.rangeCircuit)
-	r.opening("microwave", k.on(3, 81), r.islandCircuit, builtAs("SQ2"))
+	r.opening("microwave", k.on(3, 81), r.microwave, builtAs("SQ2"))
 	r.opening("refrigerator", k.on(3, 152), r.cold, builtAs("SQ2"))
 	r.opening("duplex", k.on(1, 78), r.islandCircuit, builtAs("OW2"))
 	r.opening("duplex", k.on(1, 150), r.islandCircuit, builtAs("OW2"))
@@ -174,7 +173,7 @@ func (r *rowHouse) kitchenMiddle() {
 		r.downlights = append(r.downlights, r.opening("recessed", k.ceiling(x, 200), r.lights), r.opening("recessed", k.ceiling(x, 325), r.lights))
 	}
 	r.opening("ceiling-light", k.ceiling(108, 220), r.old, func(o *plan.Opening) { o.Status = plan.StatusRemove })
-	bank := r.opening("switch-2", k.on(2, 58), r.lights, builtAs("SQ6"))
+	bank := r.opening("switch-2", k.on(2, 58), r.lights, builtAs("SQ6"), yokes(threeWay, onePole))
 	far := r.opening("three-way", k.on(0, 116), r.lights, builtAs("OW2"))
 	r.control("b", []plan.ID{bank, far}, r.downlights)
 	r.control("c", []plan.ID{bank}, r.pendants)
@@ -192,8 +191,9 @@ func (r *rowHouse) stairHall() {
 }
 
 func (r *rowHouse) yardSide() {
-	r.opening("porch-light", r.yard.on(0, 144), r.lights)
-	r.opening("outdoor", r.yard.on(0, 130), r.islandCircuit)
+	light := r.opening("porch-light", r.yard.on(0, 144), r.lights)
+	r.control("e", []plan.ID{r.opening("switch", r.kitchen.on(2, 65), r.lights, builtAs("SQ2"))}, []plan.ID{light})
+	r.opening("outdoor", r.yard.on(0, 130), r.outdoors)
 }
 
 // upstairs is the bedroom over the dining room: new boxes in old walls, of one of which the
@@ -224,8 +224,8 @@ func (r *rowHouse) upstairs() {
 	r.pair(bedLights[0], bedLights[1], bed)
 	ceiling := r.opening("pendant", b.ceiling(74, 78), circuit, builtAs("OW4"))
 	r.opening("smoke", b.ceiling(120, 120), circuit, builtAs("RD4"))
-	r.control("d", []plan.ID{r.opening("switch", b.on(1, 106), circuit, builtAs("OW1"))}, append(mirrorLights, ceiling))
-	r.control("e", []plan.ID{r.opening("switch", b.on(2, 124), circuit, builtAs("OW1"))}, bedLights)
+	r.control("f", []plan.ID{r.opening("switch", b.on(1, 106), circuit, builtAs("OW1"))}, append(mirrorLights, ceiling))
+	r.control("g", []plan.ID{r.opening("switch", b.on(2, 124), circuit, builtAs("OW1"))}, bedLights)
 }
 
 func (r *rowHouse) agreed() {

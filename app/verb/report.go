@@ -84,7 +84,7 @@ func (c *checked) only(rooms []fill.RoomReport, room string) (of []fill.RoomRepo
 		}
 	}
 	if of == nil {
-		return nil, noRoom(room, c.plan)
+		return nil, noRoom("--room", room, c.plan)
 	}
 	return of, nil
 }
@@ -94,14 +94,14 @@ func isRoom(r *plan.Room, named string) bool {
 }
 
 // noRoom says that a plan has no room of a name, and which it has.
-func noRoom(named string, p plan.Plan) error {
+func noRoom(flag, named string, p plan.Plan) error {
 	var names []string
 	for _, l := range p.Levels {
 		for r := range l.Rooms.All() {
 			names = append(names, r.Name)
 		}
 	}
-	return cli.Wrong(words.New("usage.room-has", "--room {0}: the plan has {1}", named, strings.Join(names, ", ")))
+	return cli.Wrong(words.New("usage.room-has", "{0} {1}: the plan has {2}", flag, named, strings.Join(names, ", ")))
 }
 
 func (r *reportRequest) write(w io.Writer, c *checked, rooms []fill.RoomReport) error {

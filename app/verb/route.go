@@ -17,6 +17,8 @@ import (
 type routeRequest struct {
 	cli.Speaker
 	room string
+	from string
+	back bool
 	json bool
 }
 
@@ -27,12 +29,14 @@ func routeCommand(s cli.Speaker) *cobra.Command {
 		Short: s.Tell("verb.route", "Walk from the entry to each room in the dark: where no switch is at hand"),
 		Long: s.Long("verb.route.long", `Route walks from the entry of a house to each of its rooms, crossing by crossing, and
 tells at which no switch for a light in the room ahead is within a hand's reach, and
-which walk in the dark is the longest. --room walks to one room alone. How far a hand
+which walk in the dark is the longest. --room walks to one room alone, --from begins in
+the middle of a room, and --back takes that way the other way round. How far a hand
 reaches is the figure switch-reach, common practice and the user's to change.
 
 Exit status: 0 no dark crossing, 1 at least one, 2 the plan could not be read.`),
 		Example: `  studbay route cottage.studbay
   studbay route cottage.studbay --room Bedroom
+  studbay route cottage.studbay --from Bedroom --room Kitchen --back
   studbay route cottage.studbay --json`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
@@ -41,6 +45,8 @@ Exit status: 0 no dark crossing, 1 at least one, 2 the plan could not be read.`)
 	f := c.Flags()
 	f.SortFlags = false
 	f.StringVar(&r.room, "room", "", s.Tell("flag.route.room", "walk to one `ROOM` alone, by its name or ID"))
+	f.StringVar(&r.from, "from", "", s.Tell("flag.route.from", "begin in a `ROOM` instead of at the entry"))
+	f.BoolVar(&r.back, "back", false, s.Tell("flag.route.back", "walk it the other way round"))
 	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
@@ -50,14 +56,10 @@ func (r *routeRequest) run(c *cobra.Command, path string) error {
 	if err != nil {
 		return err
 	}
-	walk := light.WalkOf(p.index, p.result.Figures.Lighting.SwitchReach)
-	steps := walk.Crossings
-	if r.room != "" {
-		if steps, err = p.wayTo(walk, r.room); err != nil {
-			return err
-		}
+	walk, err := r.walk(p)
+	if err != nil {
+		return err
 	}
-	walk.Crossings = steps
 	if r.json {
 		err = cli.WriteJSON(c.OutOrStdout(), p.routeJSON(walk))
 	} else {
@@ -69,20 +71,52 @@ func (r *routeRequest) run(c *cobra.Command, path string) error {
 	return err
 }
 
-// wayTo returns the crossings to the room of a name.
-func (c *checked) wayTo(w light.Walk, room string) ([]*light.Crossing, error) {
+// walk takes the walk that was asked for: to all rooms, or the way between two places.
+func (r *routeRequest) walk(c *checked) (walk light.Walk, err error) {
+	reach := c.result.Figures.Lighting.SwitchReach
+	from, err := c.roomOf("--from", r.from)
+	if err != nil {
+		return walk, err
+	}
+	to, err := c.roomOf("--room", r.room)
+	switch {
+	case err != nil:
+		return walk, err
+	case r.back && from == to:
+		return walk, cli.Wrong(words.New("usage.route-back", "--back: say by --room or --from between which two places"))
+	case r.back:
+		from, to = to, from
+	case to == "":
+		return light.WalkFrom(c.index, reach, from), nil
+	}
+	way, ok := light.WayBetween(c.index, reach, from, to)
+	if !ok {
+		return walk, words.Fault("route.no-door", "no door leads from {0} to {1}, or both are one", c.placeName(from), c.placeName(to))
+	}
+	return way.Walk, nil
+}
+
+// roomOf returns the ID of a room that a flag names; empty, the entry, where it names none.
+func (c *checked) roomOf(flag, named string) (plan.ID, error) {
+	if named == "" {
+		return "", nil
+	}
 	for _, l := range c.plan.Levels {
 		for r := range l.Rooms.All() {
-			if !isRoom(r, room) {
-				continue
+			if isRoom(r, named) {
+				return r.ID, nil
 			}
-			if way := w.To(r.ID); way != nil {
-				return way, nil
-			}
-			return nil, words.Fault("route.no-door", "--room {0}: no door leads there from the entry", room)
 		}
 	}
-	return nil, noRoom(room, c.plan)
+	return "", noRoom(flag, named, c.plan)
+}
+
+// placeName is the name of a room, or the entry.
+func (c *checked) placeName(id plan.ID) words.Text {
+	if r, _ := c.plan.Room(id); r != nil {
+		return words.New("plain", "{0}", r.Name)
+	}
+	return words.New("route.the-entry", "the entry")
 }
 
 func (c *checked) writeRoute(w io.Writer, walk light.Walk) error {
@@ -101,7 +135,7 @@ func (c *checked) writeRoute(w io.Writer, walk light.Walk) error {
 	}
 	if len(walk.Missed) > 0 {
 		p.Blank()
-		p.Put("", words.New("route.missed", "No door leads from the entry to: {0}.", listNames(walk.Missed)))
+		p.Put("", words.New("route.missed", "No door leads from {0} to: {1}.", c.placeName(walk.From), listNames(walk.Missed)))
 	}
 	p.Blank()
 	p.Put("", words.New("route.not", "Not counted: daylight, night lights, glow from the room behind, what stands in the way. Common practice, no section of the code."))
@@ -109,7 +143,10 @@ func (c *checked) writeRoute(w io.Writer, walk light.Walk) error {
 }
 
 func (c *checked) routeSum(walk light.Walk) words.Text {
-	if len(walk.Crossings) == 0 {
+	switch {
+	case len(walk.Crossings) == 0 && walk.From != "":
+		return words.New("route.none-from", "{0}: no door leads from {1} to another room.", c.title(), c.placeName(walk.From))
+	case len(walk.Crossings) == 0:
 		return words.New("route.none", "{0}: no door leads in from the outdoors, so there is no walk.", c.title())
 	}
 	return words.New("route.sum", "{0}: {1} dark of {2} crossings, within a reach of {3}.", c.title(), walk.Dark(), len(walk.Crossings), walk.Reach)

@@ -60,7 +60,7 @@ func (r *serveRequest) run(c *cobra.Command, path string) error {
 	}
 	room := p.roomNamed(r.room)
 	if room == nil {
-		return noRoom(r.room, p.plan)
+		return noRoom("--room", r.room, p.plan)
 	}
 	view, _ := p.index.RoomView(room.ID)
 	s := spacing.Serve(view, p.result.Figures)

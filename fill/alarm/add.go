@@ -41,7 +41,27 @@ func (v alarms) keepOffs(rooms *house.Level, r *plan.Room, fig *code.Figures) (a
 // when it is done, since the rule does not read them.
 type addAlarm struct {
 	rule.AddFresh
-	off []keepOff
+	off  []keepOff
+	near nearDoor
+}
+
+// nearDoor is how near an alarm stays to a bedroom's door; the zero value asks for nothing.
+type nearDoor struct {
+	at     geom.Point  // where one comes into the room
+	walked unit.Length // from the door to there
+	most   unit.Length // as one walks; 0: as far as one likes
+}
+
+// in returns what tells whether a place in a room is near the door.
+func (n nearDoor) in(r *plan.Room) func(geom.Point) bool {
+	if n.most == 0 {
+		return func(geom.Point) bool { return true }
+	}
+	ways := r.Outline().WaysFrom(n.at)
+	return func(at geom.Point) bool {
+		far, ok := ways.To(at)
+		return ok && n.walked+far <= n.most
+	}
 }
 
 // Apply fails as AddOpening does.
@@ -56,10 +76,11 @@ func (e addAlarm) Apply(p plan.Plan) (plan.Plan, error) {
 			taken = append(taken, flat.FootprintOf(o))
 		}
 	}
+	isNear := e.near.in(r)
 	at, ok := placeFor(r, e.off, func(at geom.Point) bool {
 		o := e.Opening
 		o.At = plan.OnCeiling(r.ID, at)
-		return !slices.ContainsFunc(taken, flat.FootprintOf(&o).Meets)
+		return isNear(at) && !slices.ContainsFunc(taken, flat.FootprintOf(&o).Meets)
 	})
 	if ok {
 		e.Opening.At = plan.OnCeiling(r.ID, at)
@@ -97,11 +118,24 @@ func placeFor(r *plan.Room, off []keepOff, isFree func(geom.Point) bool) (best g
 // offer returns the remedy of an alarm of a kind in a room; there is none without a room, and
 // where no place in it is away from the doors of baths and from ranges.
 func (v alarms) offer(rooms *house.Level, r *plan.Room, kind string, fig *code.Figures) []rule.Remedy {
+	return v.offerNear(rooms, r, nearDoor{}, kind, fig)
+}
+
+// offerOutside offers it where one comes out of a bedroom first.
+func (v alarms) offerOutside(rooms *house.Level, spots []spot, kind string, fig *code.Figures) []rule.Remedy {
+	if len(spots) == 0 {
+		return nil
+	}
+	first := spots[0]
+	return v.offerNear(rooms, first.room, nearDoor{first.at, first.walked, fig.Alarms.SmokeOutside}, kind, fig)
+}
+
+func (v alarms) offerNear(rooms *house.Level, r *plan.Room, near nearDoor, kind string, fig *code.Figures) []rule.Remedy {
 	if r == nil {
 		return nil
 	}
 	off := v.keepOffs(rooms, r, fig)
-	at, ok := placeFor(r, off, func(geom.Point) bool { return true })
+	at, ok := placeFor(r, off, near.in(r))
 	if !ok {
 		return nil
 	}
@@ -111,18 +145,7 @@ func (v alarms) offer(rooms *house.Level, r *plan.Room, kind string, fig *code.F
 	if kind == kindBoth {
 		label = words.New("rule.carbon-alarm.add", "Add a smoke and carbon-monoxide alarm in {0}", r.Name)
 	}
-	return []rule.Remedy{{Label: label, Edit: addAlarm{rule.Add(o), off}}}
-}
-
-// outside returns the room that an alarm outside of a bedroom is offered in: the first that
-// one comes into from it, nil for none.
-func outside(rooms *house.Level, bedroom *plan.Room) *plan.Room {
-	for _, d := range rooms.From(bedroom) {
-		if d.To != nil && !slices.Contains(passedOver, d.To.Use) {
-			return d.To
-		}
-	}
-	return nil
+	return []rule.Remedy{{Label: label, Edit: addAlarm{rule.Add(o), off, near}}}
 }
 
 // forLevel returns the room of a level that its one alarm is offered in: where one passes

@@ -15,7 +15,7 @@ var CarbonAlarm = rule.Rule{
 	ID:     "carbon-alarm",
 	Title:  words.New("rule.carbon-alarm.title", "Carbon-monoxide alarms"),
 	Figure: "carbon-alarm",
-	Doc:    words.New("rule.carbon-alarm.doc", `By the residential code: where anything in the house burns fuel, or a garage is attached with a door into the house, a carbon-monoxide alarm is outside of each bedroom, within two rooms of its door, and in a bedroom that holds such an appliance. Nothing burns fuel unless it is said; a fireplace is what its name says only where somebody says so too. A garage is attached where a side of it stands back to back with a room of the house. Not checked: a bath of a bedroom with such an appliance, other levels, which one summary of 2024 adds.`),
+	Doc:    words.New("rule.carbon-alarm.doc", `By the residential code: where anything in the house burns fuel, or a garage is attached with a door into the house, a carbon-monoxide alarm is outside of each bedroom, in a room that one comes into by its door or, on from there, one that no further door closes off, and in a bedroom that holds such an appliance. Nothing burns fuel unless it is said; a fireplace is what its name says only where somebody says so too. A garage is attached where a side of it stands back to back with a room of the house. Not checked: how far from the door it is, a bath of a bedroom with such an appliance, other levels, which one summary of 2024 adds.`),
 	Plan:   rule.OnPlan(seeCarbon, checkCarbon),
 }
 
@@ -48,8 +48,13 @@ func checkCarbon(v carbon, fig *code.Figures) (found []rule.Finding) {
 			if r.Use != plan.UseBedroom {
 				continue
 			}
-			if !isNear(rooms, r, at) {
-				f := plain(r, words.New("rule.carbon-alarm.outside", "No carbon-monoxide alarm is outside of {0}", r.Name), cause, l.offer(rooms, outside(rooms, r), kindBoth, fig))
+			spots := outside(rooms, r)
+			if _, any := nearest(spots, at); !any {
+				f := plain(r, words.New("rule.carbon-alarm.outside", "No carbon-monoxide alarm is outside of {0}", r.Name), cause, l.offerOutside(rooms, spots, kindBoth, fig))
+				if len(spots) == 0 && !isDrawn(rooms, r) {
+					f.Severity, f.IsOpen = rule.Note, true
+					f.Message = words.New("rule.carbon-alarm.undrawn", "What is outside of {0} is not drawn: a carbon-monoxide alarm belongs there", r.Name)
+				}
 				f.Level = l.level.ID
 				found = append(found, f)
 			}

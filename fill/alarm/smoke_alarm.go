@@ -18,7 +18,7 @@ var SmokeAlarm = rule.Rule{
 	ID:     "smoke-alarm",
 	Title:  words.New("rule.smoke-alarm.title", "Smoke alarms"),
 	Figure: "smoke-alarm",
-	Doc:    words.New("rule.smoke-alarm.doc", `By the residential code: a smoke alarm in each bedroom, one outside of each within two rooms of its door, not counting baths and closets, and one on each level where people live. An alarm is not nearer than 3 ft to the door of a bath with a tub or shower, nor than 6 ft to a range in its room, the least for a photoelectric one; an ionization one stays 10 ft or 20 ft away, and the plan does not say which it is. Both give way where no other place is left. How near “outside” is the code leaves open; two rooms is the reading here. Not checked: interconnection, batteries, ceilings that slope, split levels and what the edition adopted asks besides.`),
+	Doc:    words.New("rule.smoke-alarm.doc", `By the residential code: a smoke alarm in each bedroom, one outside of each, and one on each level where people live. Outside is a room that one comes into by the bedroom's door, and on from there what no further door closes off; baths, closets and other bedrooms are not. It is within 21 ft of the bedroom's door as one walks, by the alarm code that the residential code refers to. Where the room behind the door is not drawn that is a note. An alarm is not nearer than 3 ft to the door of a bath with a tub or shower, nor than 6 ft to a range in its room, the least for a photoelectric one; an ionization one stays 10 ft or 20 ft away, and the plan does not say which it is. Both give way where no other place is left. Not checked: interconnection, batteries, ceilings that slope, split levels and what the edition adopted asks besides.`),
 	Leaves: rule.IfKnown,
 	Level:  rule.OnLevel(seeAlarms, checkSmoke),
 }
@@ -79,10 +79,7 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 				found = append(found, plain(r, words.New("rule.smoke-alarm.bedroom", "{0} has no smoke alarm", r.Name),
 					words.New("rule.smoke-alarm.bedroom.why", "Each room to sleep in needs one."), v.offer(rooms, r, kindSmoke, fig)))
 			}
-			if !isNear(rooms, r, at) {
-				found = append(found, plain(r, words.New("rule.smoke-alarm.outside", "No smoke alarm is outside of {0}", r.Name),
-					words.New("rule.smoke-alarm.outside.why", "Each group of bedrooms needs one outside of them, near them."), v.offer(rooms, outside(rooms, r), kindSmoke, fig)))
-			}
+			found = append(found, v.noneOutside(rooms, r, at, fig)...)
 		}
 		for _, a := range at[r.ID] {
 			found = append(found, v.tooNear(rooms, r, a, fig)...)
@@ -99,6 +96,28 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 	return found
 }
 
+// noneOutside tells of a bedroom outside of which no smoke alarm is near.
+func (v alarms) noneOutside(rooms *house.Level, r *plan.Room, at map[plan.ID][]placed, fig *code.Figures) []rule.Finding {
+	spots := outside(rooms, r)
+	away, any := nearest(spots, at)
+	f := plain(r, words.New("rule.smoke-alarm.outside", "No smoke alarm is outside of {0}", r.Name),
+		words.New("rule.smoke-alarm.outside.why", "Each group of bedrooms needs one outside of them, near them."), nil)
+	switch {
+	case any && away <= fig.Alarms.SmokeOutside+rule.Grain:
+		return nil
+	case any:
+		f.Measured, f.Limit = rule.LengthOf(away), rule.LengthOf(fig.Alarms.SmokeOutside)
+		f.Section = fig.Section("smoke-outside")
+		f.Message = words.New("rule.smoke-alarm.far", "The nearest smoke alarm outside of {0} is {1} from its door", r.Name, words.Beside{Length: away, Other: fig.Alarms.SmokeOutside})
+		f.Why = words.New("rule.smoke-alarm.far.why", "As one walks it is within {0}, and behind no further door.", fig.Limit("smoke-outside"))
+	case len(spots) == 0 && !isDrawn(rooms, r):
+		f.Severity, f.IsOpen = rule.Note, true
+		f.Message = words.New("rule.smoke-alarm.undrawn", "What is outside of {0} is not drawn: a smoke alarm belongs there", r.Name)
+	}
+	f.Remedies = v.offerOutside(rooms, spots, kindSmoke, fig)
+	return []rule.Finding{f}
+}
+
 // unlived are uses that make no level one where people live. A basement does.
 var unlived = []plan.Use{plan.UseOutdoors, plan.UseAttic, plan.UseGarage, plan.UseStorage, plan.UseUnknown}
 
@@ -108,31 +127,6 @@ func plain(r *plan.Room, message, why words.Text, remedies []rule.Remedy) rule.F
 		Severity: rule.Stop, Room: r.ID, About: r.ID, Measured: rule.CountOf(0), Limit: rule.CountOf(1), Message: message, Why: why, Remedies: remedies,
 	}
 }
-
-// isNear reports whether an alarm is in a room that is no more than two ways from a
-// bedroom, baths, closets, bedrooms and the outdoors not counted.
-func isNear(rooms *house.Level, bedroom *plan.Room, at map[plan.ID][]placed) bool {
-	seen, edge := map[plan.ID]bool{bedroom.ID: true}, []*plan.Room{bedroom}
-	for range 2 {
-		var next []*plan.Room
-		for _, r := range edge {
-			for _, d := range rooms.From(r) {
-				if d.To == nil || seen[d.To.ID] || slices.Contains(passedOver, d.To.Use) {
-					continue
-				}
-				if len(at[d.To.ID]) > 0 {
-					return true
-				}
-				seen[d.To.ID] = true
-				next = append(next, d.To)
-			}
-		}
-		edge = next
-	}
-	return false
-}
-
-var passedOver = []plan.Use{plan.UseBath, plan.UseCloset, plan.UseBedroom, plan.UseOutdoors, plan.UseGarage}
 
 // tooNear tells of an alarm that steam or cooking would set off.
 func (v alarms) tooNear(rooms *house.Level, r *plan.Room, a placed, fig *code.Figures) (found []rule.Finding) {

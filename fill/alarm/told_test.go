@@ -101,6 +101,97 @@ func TestLimitsOfAlarms(t *testing.T) {
 	})
 }
 
+// longHall is a bedroom with an alarm whose door opens, 85 in from the left, at the end of a hall
+// 400 in long, that has an alarm so far down it.
+func longHall(h *ruletest.House, kind string, down float64) (hall *ruletest.Room, outside *plan.Opening) {
+	bedroom := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+	hall = h.Square(plan.UseHall, 0, 124, 120, 400)
+	bedroom.Break(plan.BreakDoor, 2, 20, 30)
+	bedroom.Opening("smoke", bedroom.Ceiling(60, 60))
+	return hall, hall.Opening(kind, hall.Ceiling(85, 124+down))
+}
+
+// Within 21 ft of a bedroom's door as one walks, 4 in of it through the wall.
+func TestHowFarOutsideAlarmsAre(t *testing.T) {
+	const said = "NFPA 72: within 21 ft of any door to a sleeping room, along a path of travel"
+	ruletest.Try(t, &alarm.SmokeAlarm, []ruletest.Trial{
+		ruletest.Case("21 ft", func(h *ruletest.House) { longHall(h, "smoke", 248) }, 0, said),
+		ruletest.Case("a sixteenth more", func(h *ruletest.House) { longHall(h, "smoke", 248+sixteenth) }, 1, said),
+		ruletest.Case("one near and one far", func(h *ruletest.House) {
+			hall, _ := longHall(h, "smoke", 300)
+			hall.Opening("smoke", hall.Ceiling(85, 150))
+		}, 0, said),
+		ruletest.Case("near by a second door", func(h *ruletest.House) {
+			longHall(h, "smoke", 300)
+			bedroom := h.Rooms()[0]
+			den := h.Square(plan.UseDen, 124, 0, 100, 120)
+			bedroom.Break(plan.BreakDoor, 1, 20, 30)
+			den.Opening("smoke", den.Ceiling(170, 60))
+		}, 0, said),
+		ruletest.Case("near through the wall, far round the corner", func(h *ruletest.House) {
+			bedroom := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+			bedroom.Break(plan.BreakDoor, 2, 20, 30)
+			bedroom.Opening("smoke", bedroom.Ceiling(60, 60))
+			hall := h.Room(plan.UseHall, 0, 124, 120, 124, 120, 300, 160, 300, 160, 124, 280, 124, 280, 400, 0, 400)
+			hall.Opening("smoke", hall.Ceiling(180, 140))
+		}, 1, said+": 4 in, then 85, 176 in to the corner, 40 in along it and 160 in back"),
+		ruletest.Case("in a hall of 180 ft² behind the door, past a passage 21 ft away", func(h *ruletest.House) {
+			hall, far := longHall(h, "smoke", 248)
+			hall.Sides[2].Start.Y, hall.Sides[3].Start.Y = ruletest.In(324), ruletest.In(324)
+			den := h.Square(plan.UseDen, 0, 328, 120, 120)
+			hall.Break(plan.BreakPassage, 2, 20, 30)
+			far.At = den.Ceiling(85, 372)
+		}, 0, said),
+		ruletest.Case("a sixteenth more past the passage", func(h *ruletest.House) {
+			hall, far := longHall(h, "smoke", 248)
+			hall.Sides[2].Start.Y, hall.Sides[3].Start.Y = ruletest.In(324), ruletest.In(324)
+			den := h.Square(plan.UseDen, 0, 328, 120, 120)
+			hall.Break(plan.BreakPassage, 2, 20, 30)
+			far.At = den.Ceiling(85, 372+sixteenth)
+		}, 1, said),
+	})
+	ruletest.Tells(t, &alarm.SmokeAlarm, []ruletest.Telling{
+		ruletest.Told("25 ft away", func(h *ruletest.House) { longHall(h, "smoke", 296) }, `
+			stop, IRC R314.1, NFPA 72: bedroom; 300" of 252"
+			The nearest smoke alarm outside of bedroom is 25' 0" from its door
+			As one walks it is within 21 ft, and behind no further door.
+			Add a smoke alarm in hall:
+			  now R1 smoke on hall ceiling 60", 324", RD1`, said),
+		ruletest.Told("a door to where nothing is drawn", func(h *ruletest.House) {
+			bedroom := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+			bedroom.Break(plan.BreakDoor, 2, 20, 30)
+			bedroom.Opening("smoke", bedroom.Ceiling(60, 60))
+		}, `
+			note, open, IRC R314.3: bedroom; 0 of 1
+			What is outside of bedroom is not drawn: a smoke alarm belongs there
+			Each group of bedrooms needs one outside of them, near them.`, "what a file does not say is no fault"),
+	})
+	// Carbon-monoxide alarms: in the vicinity, without a figure (IRC R315.3).
+	ruletest.Try(t, &alarm.CarbonAlarm, []ruletest.Trial{
+		ruletest.Case("25 ft away", func(h *ruletest.House) {
+			hall, _ := longHall(h, "smoke-co", 296)
+			hall.Fixture(plan.FixtureWaterHeater, 1, 0, 22, burning)
+		}, 0, "IRC R315.3: outside of each sleeping area; how far is left open"),
+		ruletest.Case("past a further door", func(h *ruletest.House) {
+			hall, _ := longHall(h, "smoke", 100)
+			hall.Fixture(plan.FixtureWaterHeater, 1, 0, 22, burning)
+			den := h.Square(plan.UseDen, 124, 124, 120, 100)
+			hall.Break(plan.BreakDoor, 1, 40, 30)
+			den.Opening("smoke-co", den.Ceiling(180, 170))
+		}, 1, "IRC R315.3: outside, not behind another door"),
+	})
+	ruletest.Tells(t, &alarm.CarbonAlarm, []ruletest.Telling{
+		ruletest.Told("a door to where nothing is drawn", func(h *ruletest.House) {
+			bedroom := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+			bedroom.Break(plan.BreakDoor, 2, 20, 30)
+			h.Square(plan.UseUtility, 200, 0, 60, 60).Fixture(plan.FixtureWaterHeater, 0, 0, 22, burning)
+		}, `
+			note, open, IRC R315.3: bedroom; 0 of 1
+			What is outside of bedroom is not drawn: a carbon-monoxide alarm belongs there
+			It is asked for since something in the house burns fuel: water heater.`, "what a file does not say is no fault"),
+	})
+}
+
 // What counts as an alarm, as outside, as a bath with steam and as a range.
 func TestWhichAlarms(t *testing.T) {
 	// A bedroom with an alarm; the one outside stands as told.
@@ -111,19 +202,37 @@ func TestWhichAlarms(t *testing.T) {
 			change(h, bedroom, hall, bath)
 		}
 	}
-	const said = "IRC R314.3: outside each sleeping area in its vicinity; two rooms is the reading here"
-	ruletest.Try(t, &alarm.SmokeAlarm, []ruletest.Trial{
-		ruletest.Case("two rooms away", outside(func(h *ruletest.House, _, hall, _ *ruletest.Room) {
+	const said = "IRC R314.3: outside each sleeping area in its vicinity; NFPA 72: before any door that parts it from other rooms"
+	beyond := func(kind plan.BreakKind) func(*ruletest.House) {
+		return outside(func(h *ruletest.House, _, hall, _ *ruletest.Room) {
 			next := h.Square(plan.UseDen, 124, 124, 120, 100)
-			hall.Break(plan.BreakDoor, 1, 20, 30)
+			hall.Break(kind, 1, 20, 30, func(b *plan.Break) {
+				if kind == plan.BreakSlider {
+					b.Panels = []plan.Panel{plan.PanelFixed, plan.PanelMoving}
+				}
+			})
 			next.Opening("smoke", next.Ceiling(180, 170))
+		})
+	}
+	ruletest.Try(t, &alarm.SmokeAlarm, []ruletest.Trial{
+		ruletest.Case("past a cased opening", beyond(plan.BreakPassage), 0, said),
+		ruletest.Case("past a further door", beyond(plan.BreakDoor), 1, said),
+		ruletest.Case("past a slider", beyond(plan.BreakSlider), 1, said),
+		ruletest.Case("past two open sides", outside(func(h *ruletest.House, _, hall, _ *ruletest.Room) {
+			next, far := h.Square(plan.UseDen, 120, 124, 60, 100), h.Square(plan.UseLiving, 180, 124, 120, 100)
+			hall.Sides[1].Kind, next.Sides[3].Kind = plan.SideOpen, plan.SideOpen
+			next.Sides[1].Kind, far.Sides[3].Kind = plan.SideOpen, plan.SideOpen
+			far.Opening("smoke", far.Ceiling(240, 170))
 		}), 0, said),
-		ruletest.Case("three rooms away", outside(func(h *ruletest.House, _, hall, _ *ruletest.Room) {
-			next := h.Square(plan.UseDen, 124, 124, 120, 100)
-			hall.Break(plan.BreakDoor, 1, 20, 30)
+		ruletest.Case("past an open side and a door", outside(func(h *ruletest.House, _, hall, _ *ruletest.Room) {
+			next, far := h.Square(plan.UseDen, 120, 124, 60, 100), h.Square(plan.UseLiving, 184, 124, 120, 100)
+			hall.Sides[1].Kind, next.Sides[3].Kind = plan.SideOpen, plan.SideOpen
 			next.Break(plan.BreakDoor, 1, 20, 30)
-			far := h.Square(plan.UseLiving, 248, 124, 120, 100)
-			far.Opening("smoke", far.Ceiling(300, 170))
+			far.Opening("smoke", far.Ceiling(240, 170))
+		}), 1, said),
+		ruletest.Case("on the level, but behind no door of the bedroom", outside(func(h *ruletest.House, _, _, _ *ruletest.Room) {
+			den := h.Square(plan.UseDen, 300, 0, 120, 100)
+			den.Opening("smoke", den.Ceiling(360, 50))
 		}), 1, said),
 		ruletest.Case("in a bath", outside(func(_ *ruletest.House, _, _, bath *ruletest.Room) { bath.Opening("smoke", bath.Ceiling(60, 300)) }), 1, said+"; a bath is none"),
 		ruletest.Case("past a bath", outside(func(h *ruletest.House, bedroom, _, _ *ruletest.Room) {

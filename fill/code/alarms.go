@@ -6,11 +6,13 @@ import "studbay/plan/unit"
 type Alarms struct {
 	SmokeBath    unit.Length // from the door of a bathroom with a tub or shower, or farther
 	SmokeCooking unit.Length // from a cooking appliance, or farther, of whatever technology
+	SmokeOutside unit.Length // from the door of a bedroom to one outside of it, as one walks
 }
 
 var alarms = []binding{
 	ofCite("smoke-alarm"),
 	ofLength("smoke-bath", func(f *Figures) *unit.Length { return &f.Alarms.SmokeBath }),
 	ofLength("smoke-cooking", func(f *Figures) *unit.Length { return &f.Alarms.SmokeCooking }),
+	ofLength("smoke-outside", func(f *Figures) *unit.Length { return &f.Alarms.SmokeOutside }),
 	ofCite("carbon-alarm"),
 }

@@ -2,7 +2,7 @@ package code
 
 import "studbay/plan/unit"
 
-// Outlets holds the figures of 210.52(B) to (I) and 210.50(C).
+// Outlets holds the figures of 210.52(B) to (I), 210.50(C) and 422.16(B)(2).
 type Outlets struct {
 	CounterBehindStraight unit.Length // a wall this far behind a sink or range, or farther, is counter, (C)(1)
 	CounterBehindCorner   unit.Length // the same where it stands in a corner, measured to the corner
@@ -30,6 +30,7 @@ type Outlets struct {
 	HallLength            unit.Length // a hall this long or longer needs one, (H)
 	FoyerArea             unit.Area   // a larger foyer needs one in each wall, (I)
 	FoyerWall             unit.Length // that is this wide or wider
+	BesideDishwasher      bool        // a dishwasher's receptacle is beside it, not behind, 422.16(B)(2)
 }
 
 var outlets = []binding{
@@ -63,4 +64,5 @@ var outlets = []binding{
 	ofLength("hall-length", func(f *Figures) *unit.Length { return &f.Outlets.HallLength }),
 	ofArea("foyer-area", func(f *Figures) *unit.Area { return &f.Outlets.FoyerArea }),
 	ofLength("foyer-wall", func(f *Figures) *unit.Length { return &f.Outlets.FoyerWall }),
+	ofRule("dishwasher-beside", func(f *Figures) *bool { return &f.Outlets.BesideDishwasher }),
 }

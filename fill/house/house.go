@@ -54,6 +54,21 @@ func newLevel(ix *index.Index, level *plan.Level) *Level {
 // From returns the ways that lead from a room.
 func (l *Level) From(r *plan.Room) []Door { return l.ways[r.ID] }
 
+// Back returns the same way as it leads from the room beyond: of several open sides between
+// the two, that which lies opposite. It reports false where nothing is drawn beyond.
+func (l *Level) Back(d Door) (back Door, ok bool) {
+	if d.To == nil {
+		return back, false
+	}
+	away := func(b Door) unit.Length { return b.Line.Middle().Distance(d.Line.Middle()) }
+	for _, b := range l.From(d.To) {
+		if b.To == d.From && b.Break == d.Break && (!ok || away(b) < away(back)) {
+			back, ok = b, true
+		}
+	}
+	return back, ok
+}
+
 func (l *Level) doors(ref *plan.SideRef) {
 	cuts := l.ix.Cuts(ref.Key())
 	if !slices.ContainsFunc(cuts, func(c index.Cut) bool { return isWay(c.Break) }) {

@@ -20,10 +20,10 @@ type stance struct {
 
 // through returns the crossing through a way of a level.
 func through(l *lit, d house.Door) *Crossing {
-	c := &Crossing{From: d.From, Into: d.To, Break: d.Break, Side: d.Side.Side(), Level: l.level.ID, Line: d.Line, At: middle(d.Line)}
-	back, isBack := backOf(l, d)
+	c := &Crossing{From: d.From, Into: d.To, Break: d.Break, Side: d.Side.Side(), Level: l.level.ID, Line: d.Line, At: d.Line.Middle()}
+	back, isBack := l.Back(d)
 	if isBack {
-		c.At = middle(back.Line)
+		c.At = back.Line.Middle()
 	}
 	c.isAt = func(r *plan.Room) []stance {
 		switch {
@@ -35,21 +35,6 @@ func through(l *lit, d house.Door) *Crossing {
 		return nil
 	}
 	return c
-}
-
-// backOf returns the same way as it leads from the room beyond: of several open sides
-// between the two, that which lies opposite.
-func backOf(l *lit, d house.Door) (back house.Door, ok bool) {
-	if d.To == nil {
-		return back, false
-	}
-	away := func(b house.Door) unit.Length { return middle(b.Line).Distance(middle(d.Line)) }
-	for _, b := range l.From(d.To) {
-		if b.To == d.From && b.Break == d.Break && (!ok || away(b) < away(back)) {
-			back, ok = b, true
-		}
-	}
-	return back, ok
 }
 
 // stances are those at a door, in the room that it is seen from: at the latch, or at both
@@ -93,8 +78,8 @@ func overStairs(s house.Stairs, lower *plan.Level) (up, down *Crossing) {
 		}
 		return nil
 	}
-	up = &Crossing{From: s.From, Into: s.To, Stairs: s.Fixture, Level: s.Upper.ID, Line: s.Foot, At: middle(s.Head), isAt: isAt}
-	down = &Crossing{From: s.To, Into: s.From, Stairs: s.Fixture, Level: lower.ID, Line: s.Head, At: middle(s.Foot), isAt: isAt}
+	up = &Crossing{From: s.From, Into: s.To, Stairs: s.Fixture, Level: s.Upper.ID, Line: s.Foot, At: s.Head.Middle(), isAt: isAt}
+	down = &Crossing{From: s.To, Into: s.From, Stairs: s.Fixture, Level: lower.ID, Line: s.Head, At: s.Foot.Middle(), isAt: isAt}
 	return up, down
 }
 

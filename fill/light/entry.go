@@ -64,6 +64,6 @@ var entryRooms = []plan.Use{plan.UseFoyer, plan.UseHall, plan.UseLiving, plan.Us
 func into(l *lit, d house.Door) *Crossing {
 	c := through(l, d)
 	c.From, c.Into = d.To, d.From
-	c.At = middle(d.Line)
+	c.At = d.Line.Middle()
 	return c
 }

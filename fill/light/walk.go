@@ -16,6 +16,7 @@ type Walk struct {
 	Crossings []*Crossing // the nearest to the entry first
 	Missed    []*plan.Room
 	Reach     unit.Length // how far from a door a hand looks for a switch
+	From      plan.ID     // the room that it begins in; empty for the entry
 }
 
 // Crossing is one step of the walk: into a room.
@@ -96,7 +97,12 @@ func (w Walk) To(room plan.ID) (way []*Crossing) {
 }
 
 // WalkOf walks from the entry of a plan to each of its rooms, with a hand's reach.
-func WalkOf(ix *index.Index, reach unit.Length) Walk { return seeWalk(ix).walk(reach, "") }
+func WalkOf(ix *index.Index, reach unit.Length) Walk { return WalkFrom(ix, reach, "") }
+
+// WalkFrom walks from the middle of a room to each other one; from the entry where it is empty.
+func WalkFrom(ix *index.Index, reach unit.Length, from plan.ID) Walk {
+	return seeWalk(ix).walk(reach, from)
+}
 
 // walked is what the walk reads: all levels with their lights.
 type walked struct{ levels []*lit }
@@ -128,7 +134,7 @@ type walker struct {
 
 // walk walks from a room, or from the entry where that is empty.
 func (v walked) walk(reach unit.Length, from plan.ID) Walk {
-	w := &walker{reach: reach, rooms: map[plan.ID][]*Crossing{}, done: map[plan.ID]bool{}, result: Walk{Reach: reach}}
+	w := &walker{reach: reach, rooms: map[plan.ID][]*Crossing{}, done: map[plan.ID]bool{}, result: Walk{Reach: reach, From: from}}
 	for _, l := range v.levels {
 		l.Level = house.Of(l.ix, l.level)
 	}
@@ -213,8 +219,4 @@ func nearer(a, b *Crossing) int {
 }
 
 // leaves returns where one leaves the room behind.
-func (c *Crossing) leaves() geom.Point { return middle(c.Line) }
-
-func middle(s geom.Segment) geom.Point {
-	return geom.Point{X: s.A.X + (s.B.X-s.A.X)/2, Y: s.A.Y + (s.B.Y-s.A.Y)/2}
-}
+func (c *Crossing) leaves() geom.Point { return c.Line.Middle() }

@@ -5,7 +5,6 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/index"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -14,7 +13,7 @@ var Hall = rule.Rule{
 	ID:     "hall-receptacle",
 	Title:  words.New("rule.hall-receptacle.title", "Receptacle in a hall of 10 ft or more"),
 	Figure: "hall-length",
-	Doc:    words.New("rule.hall-receptacle.doc", `A hall whose center line is 10 ft long or longer has at least one receptacle, whatever its length, not higher than 5-1/2 ft. The length is that of a hall of even width with the room's area and perimeter, which follows bends exactly; of one that widens or forks it is the sum of its arms. A doorway ends a hall as it ends the room. Not checked: halls that go on past an open side.`),
+	Doc:    words.New("rule.hall-receptacle.doc", `A hall whose center line is 10 ft long or longer has at least one receptacle, whatever its length, not higher than 5-1/2 ft. The length is that of the longest way along the center lines of its arms, round its bends and over its crossings, from wall to wall; what goes off by less than half its own width is a nook and no arm (our reading). Of a hall with walls aslant it is that of one of even width with the same area and perimeter. A doorway ends a hall as it ends the room. Not checked: halls that go on past an open side.`),
 	Leaves: rule.OnlyIn(plan.UseHall),
 	Room:   checkHall,
 }
@@ -30,17 +29,4 @@ func checkHall(v index.RoomView, fig *code.Figures) []rule.Finding {
 		Why:      words.New("rule.hall-receptacle.why", "A hall of {0} or more along its center line needs one.", fig.Limit("hall-length")),
 		Remedies: addNear(&v, "duplex", fig, words.New("rule.hall-receptacle.remedy", "Add a receptacle"), anywhere),
 	}}
-}
-
-// centreLine returns the length of the center line of a room as a hall: of even width w
-// and length c, so that c × w is its area and 2 × (c + w) its perimeter, however it
-// bends at right angles.
-func centreLine(r *plan.Room) unit.Length {
-	outline := r.Outline()
-	half := outline.Perimeter() / 2 // c + w
-	square := half.Times(half).Sub(outline.Area().Mul(4))
-	if square.Sign() < 0 {
-		return half / 2 // rounder than a square
-	}
-	return (half + square.Sqrt()) / 2
 }

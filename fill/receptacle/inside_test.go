@@ -112,8 +112,8 @@ func TestWallSpacesInchByInch(t *testing.T) {
 	}
 }
 
-// A hall of width w and center length c covers c × w and has 2 × (c + w) round it, however it
-// bends at right angles; a room rounder than a square is as long as half of half its edge.
+// Along the center lines of the arms; with walls aslant as a hall of width w and length c that
+// covers c × w and has 2 × (c + w) round it, and rounder than a square half of half its edge.
 func TestHowLongAHallIs(t *testing.T) {
 	for _, tt := range []struct {
 		name    string
@@ -124,6 +124,15 @@ func TestHowLongAHallIs(t *testing.T) {
 		{"40 by 120", []float64{0, 0, 40, 0, 40, 120, 0, 120}, 120},
 		{"60 by 60", []float64{0, 0, 60, 0, 60, 60, 0, 60}, 60},
 		{"100 and 80 round a bend", []float64{0, 0, 120, 0, 120, 100, 80, 100, 80, 40, 0, 40}, 180},
+		{"round three sides", []float64{0, 0, 200, 0, 200, 100, 160, 100, 160, 40, 40, 40, 40, 90, 0, 90}, 160 + 80 + 70},
+		{"of two widths round a bend", []float64{0, 0, 120, 0, 120, 100, 90, 100, 90, 40, 0, 40}, 105 + 80},
+		{"a bar of 160 with two stems of 60 and 50", []float64{0, 0, 160, 0, 160, 40, 150, 40, 150, 100, 110, 100, 110, 40, 50, 40, 50, 90, 10, 90, 10, 40, 0, 40}, 80 + 100 + 70},
+		{"with as much room to the side as half the width of that", []float64{0, 0, 100, 0, 100, 50, 80, 50, 80, 40, 0, 40}, 90 + 30},
+		{"an inch less", []float64{0, 0, 100, 0, 100, 49, 80, 49, 80, 40, 0, 40}, 100},
+		{"a jog of more than half the width", []float64{0, 0, 100, 0, 100, 30, 200, 30, 200, 70, 60, 70, 60, 40, 0, 40}, 80 + 30 + 120},
+		{"a jog of less", []float64{0, 0, 100, 0, 100, 10, 200, 10, 200, 50, 100, 50, 100, 40, 0, 40}, 200},
+		{"a comb of 40 corners", comb(10), 25 + 180 + 25},
+		{"one of more, by area and perimeter", comb(11), 430},
 		{"an octagon of 30 by 30√2/2", []float64{30, 0, 60, 0, 90, 30, 90, 60, 60, 90, 30, 90, 0, 60, 0, 30}, (4*30 + 4*42.42640687) / 4},
 	} {
 		r := &plan.Room{}
@@ -134,6 +143,20 @@ func TestHowLongAHallIs(t *testing.T) {
 			t.Errorf("%s: %v, want %v in", tt.name, got, tt.want)
 		}
 	}
+}
+
+// comb are the corners of a bar 10 in wide with so many teeth, 10 in wide and apart and 20 long:
+// all of it is 430 in long with 11 teeth, 210 + 11 × 20.
+func comb(teeth int) []float64 {
+	long := float64(20*teeth - 10)
+	corners := []float64{0, 0, long, 0}
+	for right := long; right > 0; right -= 20 {
+		corners = append(corners, right, 30, right-10, 30)
+		if right > 10 {
+			corners = append(corners, right-10, 10, right-20, 10)
+		}
+	}
+	return corners
 }
 
 // The machine worst off is the one whose nearest receptacle is the farthest, the first of such.

@@ -70,6 +70,41 @@ func TestHall(t *testing.T) {
 	})
 }
 
+// TestForkedHalls: the way along the center lines that is the longest, 10 ft or a sixteenth
+// less; not the sum of all arms.
+func TestForkedHalls(t *testing.T) {
+	const said = "210.52(H): the length along the center line"
+	shape := func(corners ...float64) func(*ruletest.House) {
+		return func(h *ruletest.House) { h.Room(plan.UseHall, corners...) }
+	}
+	tee := func(bar, stem float64) func(*ruletest.House) { // 40 in wide, the stem in the middle
+		m := bar / 2
+		return shape(0, 0, bar, 0, bar, 40, m+20, 40, m+20, 40+stem, m-20, 40+stem, m-20, 40, 0, 40)
+	}
+	cross := func(arm, more float64) func(*ruletest.House) { // 40 in wide, each arm so long past the crossing
+		a, b := arm, arm+40
+		return shape(a, 0, b, 0, b, a, b+arm, a, b+arm, b, b, b, b, b+arm+more, a, b+arm+more, a, b, 0, b, 0, a, a, a)
+	}
+	zed := func(more float64) func(*ruletest.House) { // 40 in wide: 50 to the bend, 30 on to the other, 40 to the end
+		return shape(0, 0, 70, 0, 70, 30, 90+more, 30, 90+more, 70, 30, 70, 30, 40, 0, 40)
+	}
+	ruletest.Try(t, &receptacle.Hall, []ruletest.Trial{
+		ruletest.Case("a T of 110 with a stem of 25", tee(110, 25), 0, said+": 110 along its bar, 55 + 20 + 25 into its stem, 175 in all arms"),
+		ruletest.Case("a T with a bar of 10 ft", tee(120, 25), 1, said+": 120 along its bar"),
+		ruletest.Case("a sixteenth less", tee(120-sixteenth, 25), 0, said),
+		ruletest.Case("a T with a long stem", tee(110, 45), 1, said+": 55 + 20 + 45"),
+		ruletest.Case("a sixteenth less stem", tee(110, 45-sixteenth), 0, said),
+		ruletest.Case("a crossing of arms of 35", cross(35, 0), 0, said+": 35 + 40 + 35, both ways"),
+		ruletest.Case("a crossing, 10 ft one way", cross(35, 10), 1, said+": 35 + 40 + 45"),
+		ruletest.Case("a crossing, a sixteenth less", cross(35, 10-sixteenth), 0, said),
+		ruletest.Case("twice round a bend", zed(0), 1, said+": 50 + 30 + 40"),
+		ruletest.Case("a sixteenth less twice round a bend", zed(-sixteenth), 0, said),
+		ruletest.Case("119 with a nook less deep than half its width", shape(0, 0, 119, 0, 119, 40, 90, 40, 90, 50-sixteenth, 70, 50-sixteenth, 70, 40, 0, 40), 0, "our reading: a nook is no arm"),
+		ruletest.Case("119, at one place wider", shape(0, 0, 119, 0, 119, 40, 90, 40, 90, 49, 30, 49, 30, 40, 0, 40), 0, said),
+		ruletest.Case("119 and narrower from the middle on", shape(0, 0, 119, 0, 119, 36, 60, 36, 60, 40, 0, 40), 0, said),
+	})
+}
+
 // A metric plan may rest on 3.0 m or on 10 ft, of which 10 ft asks less.
 func TestHallInAMetricPlan(t *testing.T) {
 	h := ruletest.New(t)

@@ -14,7 +14,7 @@ import (
 // and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
-// places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; what a tape read of a room and of casings; existing cables, the way of those that
+// places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; what a tape read of a room and of casings; what a circuit is for; existing cables, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
 // controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box, what that is marked to carry and for, how wide it was measured inside and whether it is kept for a new opening; wishes, the client's word; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
 // means what it meant. A plan
@@ -28,6 +28,11 @@ func leastVersion(p plan.Plan) version {
 	}
 	for w := range p.Waivers.All() {
 		if w.Seen != nil {
+			return v1_1
+		}
+	}
+	for c := range p.Circuits.All() {
+		if c.Role != plan.RoleUnsaid {
 			return v1_1
 		}
 	}

@@ -17,6 +17,11 @@ func (s Segment) Vector() Point { return s.B.Sub(s.A) }
 // Reversed returns s from B to A.
 func (s Segment) Reversed() Segment { return Segment{s.B, s.A} }
 
+// Middle returns the point halfway from A to B, rounded towards A.
+func (s Segment) Middle() Point {
+	return Point{s.A.X + (s.B.X-s.A.X)/2, s.A.Y + (s.B.Y-s.A.Y)/2}
+}
+
 // Box returns the least box around s.
 func (s Segment) Box() Box { return BoxOf(s.A, s.B) }
 

@@ -43,16 +43,20 @@ func (d *Drawing) Put(id plan.ID, layer render.Layer, items ...scene.Item) {
 // Findings are those of the rooms in view, by what they are of.
 type Findings struct {
 	ByOpening map[plan.ID][]*rule.Finding
+	ByRoom    map[plan.ID][]*rule.Finding
 	Stretched []*rule.Finding
 }
 
 // TakeFindings keeps the findings of the level that are of a room in view, or of none.
 func (d *Drawing) TakeFindings(all []rule.Finding, isInView func(room plan.ID) bool) {
-	d.Found.ByOpening = map[plan.ID][]*rule.Finding{}
+	d.Found.ByOpening, d.Found.ByRoom = map[plan.ID][]*rule.Finding{}, map[plan.ID][]*rule.Finding{}
 	for i := range all {
 		f := &all[i]
 		if f.Level != "" && f.Level != d.Level || f.Room != "" && !isInView(f.Room) {
 			continue
+		}
+		if f.Room != "" {
+			d.Found.ByRoom[f.Room] = append(d.Found.ByRoom[f.Room], f)
 		}
 		if f.Opening != "" {
 			d.Found.ByOpening[f.Opening] = append(d.Found.ByOpening[f.Opening], f)

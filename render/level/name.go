@@ -37,7 +37,7 @@ func (d *drawing) roomName(r *roomDrawing) {
 		at = space.Middle()
 	}
 	for _, lines := range append(d.nameLines(room), d.shortNames(room, space.Width())...) {
-		w, h := nameExtent(lines)
+		w, h := d.nameExtent(lines)
 		if middle, ok := d.namePlace(r, at, w, h); ok {
 			d.writeName(room.ID, lines, middle, h)
 			return
@@ -147,9 +147,12 @@ func overLines(parts []string, n int) []string {
 // fewestLetters is how many letters of a name say anything.
 const fewestLetters = 3
 
-func nameExtent(lines []scene.Run) (w, h float64) {
+func (d *drawing) nameExtent(lines []scene.Run) (w, h float64) {
 	for i, run := range lines {
 		w = max(w, run.Width())
+		if i == 0 {
+			w = max(w, run.Width()+d.lightWide(run))
+		}
 		m := glyph.MetricsOf(run.Weight, run.Size)
 		if i == 0 {
 			h += m.CapHeight + m.Descent
@@ -214,6 +217,13 @@ func (d *drawing) writeName(room plan.ID, lines []scene.Run, middle scene.Point,
 			y += m.Line
 		}
 		run.At = scene.Point{X: middle.X, Y: y}
+		if wide := d.lightWide(run); i == 0 && wide > 0 {
+			run.At.X += wide / 2
+			side := wide * lightShare
+			at := scene.Point{X: middle.X - (run.Width()+wide)/2 + side/2, Y: y - m.CapHeight/2}
+			items = append(items, d.light(room, at, side)...)
+			d.Obstacles.Text(scene.RectAround(at, side, side), room)
+		}
 		items = append(items, run)
 		d.Obstacles.Text(run.Bounds(), room)
 	}

@@ -1,0 +1,47 @@
+package level
+
+import (
+	"studbay/fill"
+	"studbay/plan"
+	"studbay/render/scene"
+	"studbay/render/symbol"
+)
+
+// lightShare is how much of what a room's light takes before its name is the sign itself;
+// the rest parts it from the name.
+const lightShare = 0.78
+
+// lightWide returns how much room the light takes before the first line of a name.
+func (d *drawing) lightWide(run scene.Run) float64 {
+	if !d.Medium.Lights {
+		return 0
+	}
+	return 1.05 * run.Size
+}
+
+// light draws the light of a room: what stops the work, what is to be looked at or still open,
+// or that nothing was found in what was checked. Its shape says what its color says.
+func (d *drawing) light(room plan.ID, middle scene.Point, side float64) []scene.Item {
+	light, open := fill.Calm, true
+	for _, f := range d.Found.ByRoom[room] {
+		switch fill.LightOf(f) {
+		case fill.Red:
+			light = fill.Red
+		case fill.Amber:
+			if light == fill.Calm {
+				light = fill.Amber
+			}
+			open = open && f.IsOpen
+		}
+	}
+	t := d.Theme
+	switch {
+	case light == fill.Red:
+		return symbol.DrawMark(symbol.Stop, middle, side, t.Stop, t.OnStop)
+	case light == fill.Amber && open:
+		return symbol.DrawMark(symbol.Question, middle, side, t.Warn, t.OnWarn)
+	case light == fill.Amber:
+		return symbol.DrawMark(symbol.Warn, middle, side, t.Warn, t.OnWarn)
+	}
+	return symbol.DrawSign(symbol.Calm, middle, side, t.Muted, t.Paper)
+}
