@@ -58,7 +58,7 @@ var importRules = []importRule{
 	{who: "fill/rule", may: "plan/... fill/code fill/frame fill/place", why: "what a rule is knows no rule"},
 	{who: "fill/boxes", may: "plan/... fill/rule fill/code fill/part fill/box", why: familiesApart},
 	{who: "fill/wall", may: "plan/... fill/rule fill/code fill/part fill/frame fill/flat", why: familiesApart},
-	{who: "fill/depth", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
+	{who: "fill/depth", may: "plan/... fill/rule fill/code fill/part fill/frame fill/place", why: familiesApart},
 	{who: "fill/support", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/protect", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/clash", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},

@@ -178,7 +178,7 @@ func (p Plan) prepare(r *Room) error {
 		return nil // checkRoom's to refuse
 	}
 	if !r.Outline().IsClockwise() {
-		r.Sides = TurnedRound(r.Sides)
+		r.Sides, r.Taped = TurnedRound(r.Sides), r.Taped.TurnedRound()
 	}
 	if r.Prefix == "" {
 		r.Prefix = SuggestPrefix(p, r.Name)

@@ -60,12 +60,20 @@ func Bearing(ix *index.Index, room *plan.Room, side int) float64 {
 	return math.Mod(math.Mod(bearing, 360)+360, 360)
 }
 
-// FromCorner returns how far a place along a side is from the nearer corner, whether
-// that is the right one, and what the corner is called: by the face round it.
-func FromCorner(ix *index.Index, room *plan.Room, side int, along unit.Length) (away unit.Length, isRight bool, corner words.Text) {
-	f, _ := frame.FaceOf(ix, room.Sides[side].ID)
-	end, away := f.NearerEnd(along)
-	return away, end.IsRight, EndName(ix, &plan.SideRef{Room: room, At: side}, end)
+// Kept returns the mark on a side of a room that the distance of an opening there is told from,
+// how far that is, and both in words: from the corner, which is called by the face round it,
+// or from another thing.
+func Kept(ix *index.Index, side *plan.SideRef, o *plan.Opening) (frame.Mark, unit.Length, words.Text) {
+	f, _ := frame.FaceOf(ix, side.Key())
+	mark, away := f.Kept(ix, o)
+	if f.IsEnd(mark) {
+		return mark, away, words.New("dimension.corner", "{0} from the {1} corner", away, EndName(ix, side, mark))
+	}
+	name := ix.Plan().Text(mark.Of)
+	if other, _ := ix.Plan().Opening(mark.Of); other != nil {
+		name = words.New("plain", "{0}", other.Tag)
+	}
+	return mark, away, words.New("dimension.from", "{0} from {1}", away, name)
 }
 
 // EndName is what the corner is called at which the wall of a side ends: by the face round

@@ -68,8 +68,8 @@ func (u *Unfold) ghost(s *scribe, f unfold.Face, g *tool.Ghost) {
 	s.note(s.pic.Voice.System.Short(g.Height), middle.Add(scene.Point{X: 0, Y: -high/2 - 12*s.density}), s.pic.Theme.Ink, true)
 }
 
-// inHand measures the opening that is chosen to the corner farther from it; to the
-// nearer one it is measured in the picture.
+// inHand measures the opening that is chosen to the corner on the other hand than what its
+// distance is told from: that is measured in the picture.
 func (u *Unfold) inHand(s *scribe) {
 	o, _ := u.pic.Index.Plan().Opening(u.opening())
 	if o == nil {
@@ -85,9 +85,10 @@ func (u *Unfold) inHand(s *scribe) {
 		s.note(s.pic.Voice.System.Short(o.Height.Value), u.medium.ToStrip(f.Left+o.At.Along, o.Height.Value).Add(scene.Point{Y: -18 * s.density}), s.pic.Theme.Ink, true)
 		return
 	}
-	_, isRight, _ := render.FromCorner(u.pic.Index, u.strip.Room, f.At, o.At.Along)
-	if !u.goesOn(f, !isRight) {
-		u.toCorner(s, f, o.At.Along, !isRight, u.lowestText(o.ID))
+	face, _ := frame.FaceOf(u.pic.Index, f.Side.ID)
+	mark, _ := face.Kept(u.pic.Index, o)
+	if isRight := mark.At < o.At.Along; !u.goesOn(f, isRight) {
+		u.toCorner(s, f, o.At.Along, isRight, u.lowestText(o.ID))
 	}
 }
 

@@ -122,25 +122,12 @@ type distance[T any] struct {
 	moved func(bind.Subject[T]) bind.Subject[T] // to put it at another place; nil: as any change
 }
 
-// rightOf returns the face that meets a face at its right end: what the distance from its
-// right corner is kept as.
-func rightOf(c *bind.Context, side plan.ID) plan.ID {
-	if ref, ok := c.Index.Side(side); ok {
-		return ref.Room.Sides[(ref.At+1)%len(ref.Room.Sides)].ID
-	}
-	return ""
-}
-
 // kept is from what the distance of a thing is told: the face at its right end, another
 // thing on its face, or else its left corner.
 func (d distance[T]) kept(s bind.Subject[T]) func() plan.ID {
 	return func() plan.ID {
 		now := s.Now()
-		from := *d.from(&now)
-		if from.Kind() == plan.KindSide && from != rightOf(s.Context, d.at(&now).Host) {
-			return "" // it went to another face
-		}
-		return from
+		return frame.KeptFrom(s.Index, d.at(&now).Host, *d.from(&now))
 	}
 }
 
@@ -163,7 +150,7 @@ func (d distance[T]) row(s bind.Subject[T]) bind.Row {
 		bind.One(kept, func(id plan.ID) edit.Edit { return arrange.MeasureFrom{ID: s.ID(), From: id} }),
 		func() []bind.Option[plan.ID] {
 			options := []bind.Option[plan.ID]{{Text: corner(false)}}
-			if right := rightOf(s.Context, now().Host); right != "" {
+			if right := frame.RightOf(s.Index, now().Host); right != "" {
 				options = append(options, bind.Option[plan.ID]{Value: right, Text: corner(true)})
 			}
 			for _, other := range besides(s.Context, now().Host, s.ID()) {

@@ -104,7 +104,7 @@ func tapedRoom(s bind.Subject[plan.Room]) bind.Row {
 	})
 	side := func(i int) words.Text { return s.Facing(s.Now().Sides[i%4].ID) }
 	reading := func(label func() string, at func(*geom.Taped) *unit.Length) bind.Row {
-		return bind.Named(c, label, bind.Of(all, at), bind.OrNothing(bind.Lengths(c)), bind.Hint(c.Say("tape.unread", "not taped")))
+		return bind.Named(c, label, bind.Of(all, at), bind.Clearable(bind.OrNothing(bind.Lengths(c))), bind.Hint(c.Say("tape.unread", "not taped")))
 	}
 	along := func(i int, at func(*geom.Taped) *unit.Length) bind.Row {
 		return reading(func() string { return look.Capital(c.Say("tape.along", "{0} face, taped", side(i))) }, at)

@@ -103,7 +103,7 @@ func zones(s bind.Subject[plan.Side]) bind.Row {
 func zoneBuilt(c *bind.Context, it bind.Value[plan.Zone]) bind.Row {
 	asFace := bind.Hint(c.Say("zone.as-face", "as the face"))
 	size := func(label words.Text, at func(*plan.Zone) *unit.Length) bind.Row {
-		return bind.Field(c, c.Voice.Say(label), bind.Of(it, at), bind.OrNothing(bind.Thicknesses(c)), asFace)
+		return bind.Field(c, c.Voice.Say(label), bind.Of(it, at), bind.Clearable(bind.OrNothing(bind.Thicknesses(c))), asFace)
 	}
 	return c.Folded(c.Say("zone.built", "Its own layers and framing"), look.Grid, false,
 		size(words.New("side.studs", "Studs on center"), func(z *plan.Zone) *unit.Length { return &z.Spacing }),
@@ -161,7 +161,7 @@ func probes(s bind.Subject[plan.Side]) bind.Row {
 				bind.Field(c, c.Say("zone.from", "From"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.From }), bind.Lengths(c)),
 				bind.Field(c, c.Say("zone.to", "To"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.To }), bind.Lengths(c)),
 				bind.Field(c, c.Say("trim.bottom", "Begins at"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.Bottom }), bind.Thicknesses(c)),
-				bind.Field(c, c.Say("probe.top", "Ends at"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.Top }), bind.OrNothing(bind.Thicknesses(c)), bind.Hint(c.Say("probe.top.hint", "the ceiling"))),
+				bind.Field(c, c.Say("probe.top", "Ends at"), bind.Of(it, func(p *plan.Probe) *unit.Length { return &p.Top }), bind.Clearable(bind.OrNothing(bind.Thicknesses(c))), bind.Hint(c.Say("probe.top.hint", "the ceiling"))),
 				bind.Field(c, c.Say("probe.what", "What is there"), bind.Of(it, func(p *plan.Probe) *string { return &p.What }), bind.Texts(c)),
 			)
 		}),
@@ -223,7 +223,7 @@ func insideRow(s opening) bind.Row {
 	}
 	c := s.Context
 	size := func(label words.Text, at func(*plan.Inside) *unit.Length) bind.Row {
-		return bind.Field(c, c.Voice.Say(label), bind.Part(s, func(x *plan.Opening) *unit.Length { return at(&x.Assembly.Inside) }), bind.OrNothing(bind.Thicknesses(c)), bind.Hint(c.Say("opening.inside.hint", "not measured")))
+		return bind.Field(c, c.Voice.Say(label), bind.Part(s, func(x *plan.Opening) *unit.Length { return at(&x.Assembly.Inside) }), bind.Clearable(bind.OrNothing(bind.Thicknesses(c))), bind.Hint(c.Say("opening.inside.hint", "not measured")))
 	}
 	likely := look.NewParagraph("", look.Quiet, s.Width)
 	return bind.Column(look.Grid,

@@ -1,8 +1,11 @@
 package card
 
 import (
+	"reflect"
 	"testing"
 
+	"studbay/app/look"
+	"studbay/fill"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -32,6 +35,10 @@ func TestAnOldBoxIsMeasuredInside(t *testing.T) {
 	want := plan.Inside{Width: 15 * unit.Inch / 8, Height: 23 * unit.Inch / 8, Depth: 39 * unit.Inch / 16}
 	if now.Assembly.Inside != want {
 		t.Errorf("measured as %+v", now.Assembly.Inside)
+	}
+	typed(fieldNamed(t, c, "Inside depth"), "")
+	if now, _ = d.history.Plan().Opening(plug); now.Assembly.Inside.Depth != 0 || now.Assembly.Inside.Width != want.Width {
+		t.Errorf("a depth that is emptied leaves %+v", now.Assembly.Inside)
 	}
 }
 
@@ -67,5 +74,71 @@ func TestARoomIsLaidOutAsTaped(t *testing.T) {
 	}
 	if by, ok := r.Taped.Misclosure(); !ok || (by-unit.Inch/2).Abs() > 4 {
 		t.Errorf("the readings miss one another by %v, %v", by, ok)
+	}
+	typed(fieldNamed(t, c, "Corner north/east to corner south/west"), "")
+	if r, _ := d.history.Plan().Room(den); r.Taped.Other != 0 || r.Taped.Diagonal != 15*unit.Foot {
+		t.Errorf("a reading that is emptied leaves %+v", r.Taped)
+	}
+}
+
+// What a part of a face is written as on its card is kept: where it is, its condition, its own
+// layers and studs; emptied, it is as its face again, and not said it is no part any more.
+func TestAPartOfAFaceIsWrittenOnItsCard(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{north})
+	c.Show(d.context())
+	write := func(name, text string, zone bool) {
+		t.Helper()
+		var f *look.Field
+		for _, one := range everything[*look.Field](c) {
+			if one.Label() == name && (f == nil || zone) {
+				f = one // that of a part comes after that of its face
+			}
+		}
+		if f == nil {
+			t.Fatalf("no field is called %q", name)
+		}
+		typed(f, text)
+		c.Show(d.context())
+	}
+	zones := func() []plan.Zone {
+		ref, _ := d.history.Plan().Side(north)
+		return ref.Side().Zones
+	}
+	write("Another part, up to", "4 ft", false)
+	write("From", "1 ft", true)
+	write("To", "5 ft", true)
+	choose := func(label string) {
+		t.Helper()
+		for _, o := range choiceNamed(t, c, "Part 1 is").Options() {
+			if o.Label == label {
+				o.Do()
+				c.Show(d.context())
+				return
+			}
+		}
+		t.Fatalf("a part cannot be %q", label)
+	}
+	choose("Stays closed")
+	write("Studs on center", "12 in", true)
+	write("Depth of studs", "5-1/2", true)
+	write("Another layer", "tile", false) // that of the face comes after it
+	want := plan.Zone{From: unit.Foot, To: 5 * unit.Foot, Condition: plan.ConditionClosed, Spacing: unit.Foot, Depth: 11 * unit.Inch / 2, Finish: []plan.Layer{fill.NewLayer("tile")}}
+	if got := zones(); len(got) != 1 || !reflect.DeepEqual(got[0], want) {
+		t.Fatalf("kept as %+v, want %+v", got, want)
+	}
+	write("Studs on center", "", true)
+	write("Depth of studs", "", true)
+	write("Layer 1", "", true)
+	if got := zones(); len(got) != 1 || got[0].Spacing != 0 || got[0].Depth != 0 || len(got[0].Finish) != 0 {
+		t.Errorf("emptied it is %+v, want as its face", got)
+	}
+	write("Another part, up to", "8 ft", false)
+	if got := zones(); len(got) != 2 || got[1].From != 5*unit.Foot || got[1].To != 8*unit.Foot {
+		t.Errorf("the next part is %+v, want from the end of the one before", got)
+	}
+	choose("Not said")
+	if got := zones(); len(got) != 1 || got[0].To != 8*unit.Foot {
+		t.Errorf("not said, the first is still there: %+v", got)
 	}
 }

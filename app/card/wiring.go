@@ -50,7 +50,9 @@ func spaceRow(end func(plan.Cable) plan.ID, at func(*plan.Cable) *int) bind.Make
 }
 
 // measured are lengths of which none is an empty line.
-func measured(c *bind.Context) bind.Spelling[unit.Length] { return bind.OrNothing(bind.Lengths(c)) }
+func measured(c *bind.Context) bind.Spelling[unit.Length] {
+	return bind.Clearable(bind.OrNothing(bind.Lengths(c)))
+}
 
 // flags are what may be said of a breaker, or left unsaid.
 var flags = bind.Among(plan.FlagUnsaid, plan.FlagYes, plan.FlagNo)

@@ -38,7 +38,7 @@ func (d *forms) askToStuds() {
 			case err != nil:
 				return err
 			case len(moves.Moves) == 0:
-				return errors.New(d.voice.say("to-studs.none", "No box that wants a stud has a clear place within that distance."))
+				return errors.New(d.voice.Say(edit.NoneToStuds))
 			}
 			d.showMoves(moves)
 			return nil

@@ -1,7 +1,6 @@
 package dialog
 
 import (
-	"strconv"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -169,11 +168,7 @@ func (v *visitList) box(b visit.Box, right look.Style) fyne.CanvasObject {
 		t := b.Ticks[c]
 		var cell fyne.CanvasObject = look.Inset(look.Grid, 0, 0, 0, look.NewText("·", look.Quiet))
 		if t.Applies {
-			beside := ""
-			if t.Inches > 0 {
-				beside = strconv.Itoa(t.Inches)
-			}
-			cell = v.tick(t.Done, b.Opening.ID, c.ID(), beside)
+			cell = v.tick(t.Done, b.Opening.ID, c.ID(), t.Beside(v.stage.voice.System))
 		}
 		row = append(row, look.Sized(visitTick, look.HitTarget, cell))
 	}

@@ -23,6 +23,7 @@ type frameRequest struct {
 	json bool
 	// sticks asks for gauge sticks in place of openings.
 	sticks bool
+	toStuds
 }
 
 func frameCommand(s cli.Speaker) *cobra.Command {
@@ -36,10 +37,15 @@ far it is set proud of the studs and the rings that end where they may. Places a
 the left end of the face as seen standing in the room, heights above the finished floor;
 those of joists from the wall that they run beside. A box of three gangs or more on one
 stud has the block of its far side beside that.
-Studs that are assumed stand where a spacing puts them: verify them with a tape.`),
+Studs that are assumed stand where a spacing puts them: verify them with a tape.
+
+With --to-studs it lists how nail-on and bracket boxes that reach no stud would move to
+the nearest side of one, where no check finds more than before. The plan stays as it is;
+with --to as well another is written in which they are moved.`),
 		Example: `  studbay frame cottage.studbay
   studbay frame cottage.studbay --room Bath
-  studbay frame cottage.studbay --json`,
+  studbay frame cottage.studbay --json
+  studbay frame cottage.studbay --to-studs 8in --to moved.studbay`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
 		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0]) },
@@ -48,11 +54,16 @@ Studs that are assumed stand where a spacing puts them: verify them with a tape.
 	f.SortFlags = false
 	f.StringVar(&r.room, "room", "", s.Tell("flag.frame.room", "only the room `R`, a name or an ID"))
 	f.BoolVar(&r.sticks, "sticks", false, s.Tell("flag.frame.sticks", "list the gauge sticks of each level, which set boxes and blocks of one height"))
+	f.StringVar(&r.reach, "to-studs", "", s.Tell("flag.frame.to-studs", "list the moves that bring boxes to the studs, none farther than the `REACH`"))
+	f.StringVar(&r.to, "to", "", s.Tell("flag.frame.to", "write a plan in which those moves are made to the `FILE`, which ends in .studbay"))
 	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	return c
 }
 
 func (r *frameRequest) run(c *cobra.Command, path string) error {
+	if err := r.check(c); err != nil {
+		return err
+	}
 	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err
@@ -60,6 +71,9 @@ func (r *frameRequest) run(c *cobra.Command, path string) error {
 	rows, known := p.framed(r.room)
 	if !known {
 		return cli.Wrong(words.New("usage.room-plan-has", "--room {0}: the plan has no such room", r.room))
+	}
+	if c.Flags().Changed("to-studs") {
+		return r.toStuds.run(c.OutOrStdout(), p, rows, r.json)
 	}
 	if r.sticks {
 		if r.json {

@@ -2,7 +2,6 @@ package verb
 
 import (
 	"io"
-	"strconv"
 
 	"github.com/spf13/cobra"
 
@@ -106,8 +105,8 @@ func (c *checked) visitRows(r visit.Room) (lines [][]string) {
 		for _, column := range visit.Columns {
 			if t := b.Ticks[column]; t.Applies {
 				ticks += mark(t.Done) + c.voice.Say(column.Text())
-				if t.Inches > 0 {
-					ticks += " " + strconv.Itoa(t.Inches)
+				if within := t.Beside(c.voice.System); within != "" {
+					ticks += " " + within
 				}
 				ticks += "  "
 			}

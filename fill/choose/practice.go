@@ -3,6 +3,7 @@ package choose
 import (
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -29,7 +30,7 @@ func (c Column) Topics() []Topic {
 	case plastic == 0:
 		return []Topic{
 			{hold, words.New("topic.hold.steel", "Steel holds and can be tapped again; a ring swaps to other gangs.")},
-			{heat, words.New("topic.heat.steel", "Does not burn; rated walls take it up to 16 in² a box.")},
+			{heat, words.New("topic.heat.steel", "Does not burn; rated walls take it up to {0} a box.", words.SmallArea(unit.SquareInch.Mul(16)))},
 			{bond, words.New("topic.bond.steel", "Each box has its own ground screw and pigtail; it stands stiff.")},
 		}
 	}

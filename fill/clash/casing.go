@@ -13,7 +13,7 @@ import (
 var Casing = rule.Rule{
 	ID:    "casing",
 	Title: words.New("rule.casing.title", "Plates clear of the casing of doors and windows"),
-	Doc:   words.New("rule.casing.doc", `No plate or canopy lies over the trim of a door, a window or a cased opening (common practice: two things cannot be in one place). The trim of a door begins 5/16 in off its slab, 1/8 of gap and 3/16 of reveal, and is as wide as is entered, on both faces alike; plates have the sizes of standard ones. One that touches the trim passes. Not checked: doors and windows whose casing is not entered, plates larger than standard, and boxes in the opening itself, which are told for that.`),
+	Doc:   words.New("rule.casing.doc", `No plate or canopy lies over the trim of a door, a window or a cased opening (common practice: two things cannot be in one place). The trim of a door begins {0} off its slab, {1} of gap and {2} of reveal, and is as wide as is entered, on both faces alike; plates have the sizes of standard ones. One that touches the trim passes. Not checked: doors and windows whose casing is not entered, plates larger than standard, and boxes in the opening itself, which are told for that.`, words.Height(5*unit.Inch/16), words.Height(unit.Inch/8), words.Height(3*unit.Inch/16)),
 	Side:  checkCasing,
 }
 

@@ -16,7 +16,7 @@ import (
 var DoorSwing = rule.Rule{
 	ID:    "door-swing",
 	Title: words.New("rule.door-swing.title", "Openings not behind an open door"),
-	Doc:   words.New("rule.door-swing.doc", `A door's leaf that stands open at 90° within 12 in of a wall covers it as far as the leaf reaches and up to its head (common practice; the distance is yours to amend). Checked are doors that swing into the room, from either face of their wall, both leaves of a double one. A receptacle there counts for spacing all the same. Not checked: doors whose hand or swing is not known, leaves opened farther, sliding and folding doors, and openings that are there already.`),
+	Doc:   words.New("rule.door-swing.doc", `A door's leaf that stands open at 90° within {0} of a wall covers it as far as the leaf reaches and up to its head (common practice; the distance is yours to amend). Checked are doors that swing into the room, from either face of their wall, both leaves of a double one. A receptacle there counts for spacing all the same. Not checked: doors whose hand or swing is not known, leaves opened farther, sliding and folding doors, and openings that are there already.`, words.Height(unit.Foot)),
 	Room:  checkDoorSwing,
 }
 

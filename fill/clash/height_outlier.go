@@ -16,7 +16,7 @@ import (
 var HeightOutlier = rule.Rule{
 	ID:    "height-outlier",
 	Title: words.New("rule.height-outlier.title", "Heights alike within a room"),
-	Doc:   words.New("rule.height-outlier.doc", `Where three or more openings of a kind in the walls of a room have one height, more than have any other, that is the habit there; one that is off it by more than 1/4 in is told (common practice, yours to amend). Kinds that are usually set at one height, as all switches are, count as one. Heights are those of centers above the finished floor. An old-work box in plaster on wood lath may be 7/8 in off it, to sit on the middle of a lath. A note, since another height may be meant. Not checked: what is in ceilings, floors and cabinets, and what is to be removed.`),
+	Doc:   words.New("rule.height-outlier.doc", `Where three or more openings of a kind in the walls of a room have one height, more than have any other, that is the habit there; one that is off it by more than {0} is told (common practice, yours to amend). Kinds that are usually set at one height, as all switches are, count as one. Heights are those of centers above the finished floor. An old-work box in plaster on wood lath may be {1} off it, to sit on the middle of a lath. A note, since another height may be meant. Not checked: what is in ceilings, floors and cabinets, and what is to be removed.`, words.Height(unit.Inch/4), words.Height(frame.LathPlay)),
 	Room:  checkHeightOutlier,
 }
 

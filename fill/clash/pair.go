@@ -18,7 +18,7 @@ import (
 var Pair = rule.Rule{
 	ID:    "pair",
 	Title: words.New("rule.pair.title", "Pairs even and level"),
-	Doc:   words.New("rule.pair.doc", `Of two openings bound in a pair, and of two wall lights, one on either side of a mirror or a bed and within 3 ft of it, both are as far from its middle and as high, to a sixteenth of an inch (common practice). Checked of lights that nobody bound is what stands at the wall itself with just one light at either hand. Not checked: lights over a mirror, three and more in a row, and lights about a basin without a mirror, unless they are bound in pairs.`),
+	Doc:   words.New("rule.pair.doc", `Of two openings bound in a pair, and of two wall lights, one on either side of a mirror or a bed and within {0} of it, both are as far from its middle and as high, to {1} (common practice). Checked of lights that nobody bound is what stands at the wall itself with just one light at either hand. Not checked: lights over a mirror, three and more in a row, and lights about a basin without a mirror, unless they are bound in pairs.`, pairNear, words.Height(pairStep)),
 	Side:  checkPair,
 }
 

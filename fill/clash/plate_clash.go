@@ -12,7 +12,7 @@ import (
 var PlateClash = rule.Rule{
 	ID:    "plate-clash",
 	Title: words.New("rule.plate-clash.title", "Plates clear of each other and of corners"),
-	Doc:   words.New("rule.plate-clash.doc", `Plates and canopies of one face do not overlap, and none runs past the end of its face (common practice: two things cannot be in one place). Standard plates are 4.49 in high and 2-3/4, 4-1/2, 6-3/8 and 8-3/16 in wide for one gang to four; a canopy is taken as 5 in across. Those that touch pass. Boxes that overlap themselves are told by another rule, as are those in ceilings and floors. Not checked: plates larger than standard, and two that are there already.`),
+	Doc:   words.New("rule.plate-clash.doc", `Plates and canopies of one face do not overlap, and none runs past the end of its face (common practice: two things cannot be in one place). Standard plates are {0} high and {1}, {2}, {3} and {4} wide for one gang to four; a canopy is taken as {5} across. Those that touch pass. Boxes that overlap themselves are told by another rule, as are those in ceilings and floors. Not checked: plates larger than standard, and two that are there already.`, frame.StandardPlates()...),
 	Side:  checkPlateClash,
 }
 

@@ -33,6 +33,7 @@ const (
 	reachHigh    = 48 * unit.Inch
 	reachSide    = 46 * unit.Inch // to the side over what is up to 34 high and 24 deep
 	reachFar     = 44 * unit.Inch // forward over what is up to 25 deep
+	reachDeep    = 25 * unit.Inch // forward, at most
 )
 
 func checkReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
@@ -53,7 +54,7 @@ func checkReach(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 				f := rule.OnBox(o, rule.Warn)
 				f.Section = reachSection
 				f.Message = words.New("rule.reach.deep", "{0}: what stands before it is too deep to reach over", o.Tag)
-				f.Why = words.New("rule.reach.deep.why", "Over 25 in nothing is in reach.")
+				f.Why = words.New("rule.reach.deep.why", "Over {0} nothing is in reach.", words.Height(reachDeep))
 				found = append(found, f)
 			case top > high:
 				f := outOfReach(o, v.Room, top, high, high-worked/2, fig)
@@ -108,7 +109,7 @@ func highest(s index.SideView, o *plan.Opening, centre unit.Length) (unit.Length
 			return reachHigh, true
 		case isLow && deep <= 24*unit.Inch:
 			return reachSide, true
-		case deep <= 25*unit.Inch:
+		case deep <= reachDeep:
 			return reachFar, true
 		}
 		return 0, false

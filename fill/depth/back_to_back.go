@@ -36,6 +36,6 @@ func tooDeep(w *frame.Wall, b, o frame.Placed, by unit.Length, fig *code.Figures
 	f.Why = words.New("rule.back-to-back.why", "They reach {0} and {1} into framing {2} deep.", words.Height(b.InFraming()), words.Height(o.InFraming()), words.Height(framing))
 	half := (b.Right - b.Left) / 2
 	f.Remedies = rule.MovesAlong(b, w.ClearPlaces(b, fig.Units.Step(), o.Left-half, o.Right+half))
-	f.Remedies = append(f.Remedies, shallower(b, func(deep unit.Length) bool { return frame.Spare(framing, deep, o.InFraming()) >= 0 })...)
+	f.Remedies = append(f.Remedies, shallower(b, fig, func(deep unit.Length) bool { return frame.Spare(framing, deep, o.InFraming()) >= 0 })...)
 	return f
 }

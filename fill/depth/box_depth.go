@@ -7,6 +7,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
@@ -21,7 +22,7 @@ var BoxDepth = rule.Rule{
 	Side:  checkBoxDepth,
 }
 
-func checkBoxDepth(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
+func checkBoxDepth(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 	w := v.Wall()
 	for _, b := range w.Boxes {
 		framing := w.FramingAt(b.Centre())
@@ -32,7 +33,7 @@ func checkBoxDepth(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 		f.Measured, f.Limit = rule.LengthOf(b.InFraming()), rule.LengthOf(framing)
 		f.Message = words.New("rule.box-depth.deep", "{0}: the box is {1} deeper than the framing", b.Opening.Tag, words.Height(b.InFraming()-framing))
 		f.Why = words.New("rule.box-depth.why", "It reaches {0} behind the face of the studs; the framing is {1} deep.", words.Height(b.InFraming()), words.Height(framing))
-		f.Remedies = shallower(b, func(deep unit.Length) bool { return deep <= framing })
+		f.Remedies = shallower(b, fig, func(deep unit.Length) bool { return deep <= framing })
 		found = append(found, f)
 	}
 	return found
@@ -42,18 +43,19 @@ func checkBoxDepth(v rule.SideView, _ *code.Figures) (found []rule.Finding) {
 const mostOffers = 3
 
 // shallower offers assemblies that reach into the framing no deeper than is asked: of at least
-// the volume, or in a closed wall old-work boxes that grip its finish.
-func shallower(b frame.Placed, fits func(deep unit.Length) bool) (offers []rule.Remedy) {
+// the volume, or in a closed wall old-work boxes that grip its finish and hold what the kind of
+// opening comes with.
+func shallower(b frame.Placed, fig *code.Figures, fits func(deep unit.Length) bool) (offers []rule.Remedy) {
 	built, chosen, err := part.Resolve(b.Opening.Assembly)
 	if !chosen || err != nil {
 		return nil
 	}
 	all := part.All().Roomier(built.Assembly, built.Volume())
 	if b.Box.Mounting == part.OldWork || b.Side.ConditionAt(b.Opening.At.Along) == plan.ConditionClosed {
-		// In a closed wall goes an old-work box, the roomiest that fits first: whether what
-		// enters goes into it is told by its box-fill.
+		// In a closed wall goes an old-work box, the roomiest that fits first: whether all that
+		// was drawn goes into it is told by its box-fill.
 		thick := frame.SetProud(b.Side)
-		all = slices.DeleteFunc(part.All().OldWork(built.Assembly, 0), func(a *part.Assembly) bool { return thick > 0 && !a.Box.Fit.Grips(thick) })
+		all = slices.DeleteFunc(part.All().OldWork(built.Assembly, place.Needed(b.Opening, fig)), func(a *part.Assembly) bool { return thick > 0 && !a.Box.Fit.Grips(thick) })
 		slices.SortStableFunc(all, func(x, y *part.Assembly) int { return cmp.Compare(y.Volume(), x.Volume()) })
 	}
 	for _, a := range all {

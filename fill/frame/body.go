@@ -57,12 +57,17 @@ func Spare(framing unit.Length, bodies ...unit.Length) unit.Length {
 	return framing
 }
 
-// StapleWithin returns how near to a box a cable of the nonmetallic kind is fastened: 8 in of
-// a plastic box of one gang without clamps (NEC 314.17(B), exception), else 12 in (NEC
-// 334.30).
+// How near to a box a cable of the nonmetallic kind is fastened: to a plastic one of one gang
+// without clamps (NEC 314.17(B), exception), and to all others (NEC 334.30).
+const (
+	StapleUnclamped = 8 * unit.Inch
+	StapleUsual     = unit.Foot
+)
+
+// StapleWithin returns which of the two is that of a box.
 func StapleWithin(box *part.Box) unit.Length {
 	if box.Material == part.Plastic && box.Gangs == 1 && !box.Clamps {
-		return 8 * unit.Inch
+		return StapleUnclamped
 	}
-	return unit.Foot
+	return StapleUsual
 }

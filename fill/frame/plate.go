@@ -4,6 +4,7 @@ import (
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // Standard plates (archtoolbox.com, electrical faceplate types and dimensions): 4.49 in high,
@@ -15,6 +16,16 @@ const (
 	plateHeight = 449 * unit.Inch / 100
 	canopyRound = 5 * unit.Inch
 )
+
+// StandardPlates returns the height of standard plates, their widths for one gang to four, and
+// how wide a canopy is taken to be.
+func StandardPlates() []any {
+	sizes := []any{words.Height(plateHeight)}
+	for _, wide := range plateWidths {
+		sizes = append(sizes, words.Height(wide))
+	}
+	return append(sizes, words.Height(canopyRound))
+}
 
 // PlateOf returns what covers an opening in its wall: a standard plate of its gangs, the
 // canopy of a light, else its front.

@@ -4,6 +4,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -11,7 +12,7 @@ import (
 var LitRoute = rule.Rule{
 	ID:    "lit-route",
 	Title: words.New("rule.lit-route.title", "A switch at hand on the way in"),
-	Doc:   words.New("rule.lit-route.doc", `Common practice: on the shortest way from the entry to each room there is at each door a switch for a light in the room ahead, no farther from the latch than a hand reaches (30 in, a figure of the user's, switch-reach), and not behind the open leaf. Either side of the wall will do; at stairs, either end; at a door whose latch nobody tells, either jamb. The entry is the door to an area that is said to be at the front, else the likeliest door to the outdoors on the lowest level that is no basement: into a foyer, a hall, a living room. Over an open side the light of the room behind shines in. Ways are measured in the plan, round the corners of rooms. A room without a light, and one of which nobody says what puts its light on, are told by other rules. Not checked: daylight, night lights, glow from the room behind, what stands in the way, the way back, and rooms that no door leads to.`),
+	Doc:   words.New("rule.lit-route.doc", `Common practice: on the shortest way from the entry to each room there is at each door a switch for a light in the room ahead, no farther from the latch than a hand reaches ({0}, a figure of the user's, switch-reach), and not behind the open leaf. Either side of the wall will do; at stairs, either end; at a door whose latch nobody tells, either jamb. The entry is the door to an area that is said to be at the front, else the likeliest door to the outdoors on the lowest level that is no basement: into a foyer, a hall, a living room. Over an open side the light of the room behind shines in. Ways are measured in the plan, round the corners of rooms. A room without a light, and one of which nobody says what puts its light on, are told by other rules. Not checked: daylight, night lights, glow from the room behind, what stands in the way, the way back, and rooms that no door leads to.`, words.Height(30*unit.Inch)),
 	Plan:  rule.OnPlan(seeWalk, checkRoute),
 }
 

@@ -17,7 +17,7 @@ import (
 var SwitchByDoor = rule.Rule{
 	ID:    "switch-by-door",
 	Title: words.New("rule.switch-by-door.title", "A switch by a door of the room"),
-	Doc:   words.New("rule.switch-by-door.doc", `Common practice: who comes in finds a switch by the door. Told in a note where a room has switches for lights in its walls, and none of them is within 4 ft, in a straight line, of the edge of a door, slider or cased opening that one walks through. Both ends of stairs that stand in the room count as doors. Rooms with an open side are not checked, nor are those without a switch: that is another rule's; nor halls, foyers and stairs whose switch there is one of several for a light, as at the head of stairs from below. Not checked: what a switch controls, walls between a switch and the door, and on which side the latch is.`),
+	Doc:   words.New("rule.switch-by-door.doc", `Common practice: who comes in finds a switch by the door. Told in a note where a room has switches for lights in its walls, and none of them is within {0}, in a straight line, of the edge of a door, slider or cased opening that one walks through. Both ends of stairs that stand in the room count as doors. Rooms with an open side are not checked, nor are those without a switch: that is another rule's; nor halls, foyers and stairs whose switch there is one of several for a light, as at the head of stairs from below. Not checked: what a switch controls, walls between a switch and the door, and on which side the latch is.`, unit.Length(byDoor)),
 	Room:  checkSwitchByDoor,
 }
 

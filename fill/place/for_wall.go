@@ -24,8 +24,8 @@ func ConditionOf(r *plan.Room, a plan.Anchor) plan.Condition {
 }
 
 // ForWall returns a new opening with an old-work box in place of one that could not be fixed
-// in the wall or ceiling where it is, where the catalogue has one that serves: the first that
-// is large enough for what its kind comes with, else the largest.
+// in the wall or ceiling where it is, where the catalogue has one that serves: the smallest that
+// is not full with what its kind comes with, else the largest.
 func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	if o.Status.IsOld() || !isClosedAt(p, o.At) {
 		return o
@@ -35,9 +35,9 @@ func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 		return o
 	}
 	var best *part.Assembly
-	need := neededBy(p, &o)
+	need := Needed(&o, figuresOf(p))
 	for _, a := range part.All().OldWork(built.Assembly, 0) {
-		if best == nil || best.Volume() < need && a.Volume() > best.Volume() {
+		if best == nil || best.Volume() <= need && a.Volume() > best.Volume() {
 			best = a
 		}
 	}
@@ -47,16 +47,24 @@ func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	return o
 }
 
-// neededBy returns what the wires and devices that a kind of opening comes with need by the
-// edition of the plan; 0 where that is not known, or was stated.
-func neededBy(p plan.Plan, o *plan.Opening) (need unit.Volume) {
-	k := part.All().Kind(o.Kind)
-	if k == nil || o.Contents != nil || p.Header == nil {
-		return 0
+// figuresOf returns those of the plan's edition, or of the latest where it has none.
+func figuresOf(p plan.Plan) *code.Figures {
+	if p.Header == nil {
+		return nil
 	}
 	fig, err := code.Edition(p.Header.Edition)
 	if err != nil {
 		fig = code.Latest()
+	}
+	return fig
+}
+
+// Needed returns what the wires and devices that a kind of opening comes with need by the
+// figures; 0 where that is not known, or was stated.
+func Needed(o *plan.Opening, fig *code.Figures) (need unit.Volume) {
+	k := part.All().Kind(o.Kind)
+	if k == nil || o.Contents != nil || fig == nil {
+		return 0
 	}
 	need, _ = box.Sum(fig, k.Wiring)
 	return need

@@ -15,7 +15,7 @@ var CableEdge = rule.Rule{
 	ID:     "cable-edge",
 	Title:  words.New("rule.cable-edge.title", "Bored holes clear of the edges of studs"),
 	Figure: "hole-edge",
-	Doc:    words.New("rule.cable-edge.doc", `A hole bored for a cable through wood is at least 1-1/4 in from the nearest edge of the stud, or a steel plate of 1/16 in covers it there. Until routes are drawn, a cable between two boxes of one wall, of one face or of both, is taken to run level and to bore the studs between them in the middle of their depth, with a hole of 3/4 in (common practice, yours to amend). One that is fished in a wall that stays closed bores none; one whose holes you say are plated is not told. Not checked: cables that are there already, other ways of the cable, cables that leave the wall, steel studs, which want bushings, notches, how much of a stud may be bored away, and walls of which nobody tells studs or depth.`),
+	Doc:    words.New("rule.cable-edge.doc", `A hole bored for a cable through wood is at least 1-1/4 in from the nearest edge of the stud, or a steel plate of 1/16 in covers it there. Until routes are drawn, a cable between two boxes of one wall, of one face or of both, is taken to run level and to bore the studs between them in the middle of their depth, with a hole of {0} (common practice, yours to amend). One that is fished in a wall that stays closed bores none; one whose holes you say are plated is not told. Not checked: cables that are there already, other ways of the cable, cables that leave the wall, steel studs, which want bushings, notches, how much of a stud may be bored away, and walls of which nobody tells studs or depth.`, words.Height(3*unit.Inch/4)),
 	Side:   checkCableEdge,
 }
 

@@ -186,7 +186,7 @@ func tooMany(v rule.SideView, metal []frame.Placed, fig *code.Figures) []rule.Fi
 	return []rule.Finding{{
 		Severity: rule.Stop, Section: ratedSection,
 		Measured: rule.AreaOf(most), Limit: rule.AreaOf(mostOfAll),
-		Message:   words.New("rule.rated-wall.many", "Metal boxes take {0} of 100 ft² of a rated wall", words.SmallArea(most)),
+		Message:   words.New("rule.rated-wall.many", "Metal boxes take {0} of {1} of a rated wall", words.SmallArea(most), wallOfAll.Times(unit.Inch)),
 		Why:       words.New("rule.rated-wall.many.why", "Counted on {0} of the wall at its full height; {1} is the most.", min(wide, v.Length), words.SmallArea(mostOfAll)),
 		Stretches: []rule.Stretch{rule.OnSide(&v.SideView, max(from, 0), min(from+wide, v.Length))},
 		Remedies:  spread(v.Wall(), metal, wide, fig),

@@ -22,7 +22,7 @@ var ClosedWall = rule.Rule{
 	Room:  checkClosed,
 }
 
-func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
+func checkClosed(v index.RoomView, fig *code.Figures) (found []rule.Finding) {
 	v.EachOpening(func(o *plan.Opening, _ geom.Point) {
 		if o.HasOldBox() || !place.IsClosed(v.Room, o.At) {
 			return
@@ -38,7 +38,7 @@ func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 			f.Message = words.New("rule.closed-wall.box.ceiling", "{0}: its box cannot be fixed in a ceiling that stays closed", o.Tag)
 		}
 		f.Why = words.New("rule.closed-wall.why", "“{0}” is fixed to the framing from the open side; an old-work box holds on to the finish.", box.Text())
-		f.Remedies = oldWork(o)
+		f.Remedies = oldWork(o, fig)
 		found = append(found, f)
 	})
 	return found
@@ -47,13 +47,18 @@ func checkClosed(v index.RoomView, _ *code.Figures) (found []rule.Finding) {
 // mostOffers bounds how many boxes are offered in place of one.
 const mostOffers = 3
 
-// oldWork offers the old-work boxes that serve as the one chosen; none of them carries a fan.
-func oldWork(o *plan.Opening) (offers []rule.Remedy) {
+// oldWork offers the old-work boxes that serve as the one chosen and hold what its kind comes
+// with, or all where none does; none of them carries a fan.
+func oldWork(o *plan.Opening, fig *code.Figures) (offers []rule.Remedy) {
 	built, chosen, err := part.Resolve(o.Assembly)
 	if !chosen || err != nil || part.HangsFan(o) {
 		return nil
 	}
-	for _, a := range part.All().OldWork(built.Assembly, 0) {
+	boxes := part.All().OldWork(built.Assembly, place.Needed(o, fig))
+	if len(boxes) == 0 {
+		boxes = part.All().OldWork(built.Assembly, 0)
+	}
+	for _, a := range boxes {
 		if len(offers) == mostOffers {
 			break
 		}

@@ -9,6 +9,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
+	"studbay/plan/unit"
 )
 
 // fishing makes a closed wall with studs at 16 in on center and two old-work boxes in it at
@@ -133,6 +134,22 @@ func TestWhatIsToldOfFishedCables(t *testing.T) {
 			Say: up, over the ceiling:
 			Say: down, under the floor:
 			Say: through what is opened:`, "the ceiling over both is opened"),
+		ruletest.Told("an old-work box of one's own without a clamp", func(h *ruletest.House) {
+			r := closed(h)
+			r.Sides[0].Studs.Spacing = ruletest.In(16)
+			own := func(name string, material string, clamps bool) func(*plan.Opening) {
+				x := &plan.Own{ID: h.ID(plan.KindOwn), Kind: plan.OwnBox, Name: name, Shape: "device", Material: material, Mounting: plan.OldWork, Gangs: 1,
+					Width: ruletest.In(2.3125), Height: ruletest.In(3.75), Depth: ruletest.In(2.75), Volume: 18 * unit.CubicInch, From: plan.VolumeMarked, Clamps: clamps, GripLeast: ruletest.In(0.25), GripMost: ruletest.In(1)}
+				h.Plan.Owns = h.Plan.Owns.With(x)
+				return func(o *plan.Opening) { o.Assembly = h.Plan.Own(plan.Assembly{Box: string(x.ID)}) }
+			}
+			a := put(r, "A", "duplex", 35, own("bare", "plastic", false))
+			h.Cable(a.ID, put(r, "B", "duplex", 41, own("with a clamp", "plastic", true)).ID, 14, 2, nil)
+			h.Cable(a.ID, put(r, "C", "duplex", 45, own("steel", "steel", false)).ID, 14, 2, nil)
+		}, `
+			stop, NEC 2023 334.30(B)(1): A in living
+			A: nothing in its box holds a cable that is fished
+			Where a cable cannot be fastened in the wall, the clamp of the box holds it; a plastic box without one does not (also 314.17).`, "of two cables of one box it is told once; one of metal is entered through a connector"),
 		ruletest.Told("where one bay alone meets it", func(h *ruletest.House) {
 			fishing(h, 40, 60, func(r *ruletest.Room, _ *plan.Cable) {
 				r.Sides[0].Zones = []plan.Zone{{From: ruletest.In(42), To: ruletest.In(45), Condition: plan.ConditionOpened}}

@@ -16,7 +16,7 @@ const tapeOff = unit.Inch / 4
 var TapedRoom = rule.Rule{
 	ID:    "room-taped",
 	Title: words.New("rule.room-taped.title", "Readings of a tape that go together"),
-	Doc:   words.New("rule.room-taped.doc", `Four lengths and a diagonal lay out a room of four sides; where the other diagonal was taped too, it is compared with what the rest makes it. More than 1/4 in between them is told (common practice), since one of the readings is wrong by about as much. Not checked: rooms of which no second diagonal was taped, which of the readings it is, and whether the walls are plumb.`),
+	Doc:   words.New("rule.room-taped.doc", `Four lengths and a diagonal lay out a room of four sides; where the other diagonal was taped too, it is compared with what the rest makes it. More than {0} between them is told (common practice), since one of the readings is wrong by about as much. Not checked: rooms of which no second diagonal was taped, which of the readings it is, and whether the walls are plumb.`, words.Height(tapeOff)),
 	Room:  checkTapedRoom,
 }
 

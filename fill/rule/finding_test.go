@@ -48,6 +48,10 @@ func TestQuantitiesInWords(t *testing.T) {
 			t.Errorf("%+v is told as %q, want %q", tt.q, got, tt.want)
 		}
 	}
+	// 10 in² at 6.4516 cm² each, exactly.
+	if got, want := (words.Voice{System: unit.Metric}).Say(rule.AreaOf(unit.SquareInch.Mul(10)).Text()), "64.5 cm²"; got != want {
+		t.Errorf("10 in² are told in a metric plan as %q, want %q", got, want)
+	}
 }
 
 // TestToldToWhoLivesThereAndToWhoBuilds: the one hears what to do and why, the other the

@@ -55,6 +55,9 @@ func Trade(f Finding) words.Text {
 	return words.New("told.with-why", "{0}. {1}", told, f.Why)
 }
 
+// hundredth squared is the unit of areas: a ten-thousandth of a square inch.
+const hundredth = unit.Inch / 100
+
 // Text tells the quantity in its unit; nothing where there is none.
 func (q Quantity) Text() words.Text {
 	switch q.Unit {
@@ -67,7 +70,7 @@ func (q Quantity) Text() words.Text {
 	case OfWeight:
 		return words.New("plain", "{0}", unit.Weight(q.Value))
 	case OfArea:
-		return words.New("told.area", "{0} in²", unit.Volume(q.Value).String())
+		return words.New("plain", "{0}", words.SmallArea(hundredth.Times(hundredth).Mul(q.Value)))
 	}
 	return words.Text{}
 }

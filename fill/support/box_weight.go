@@ -17,7 +17,7 @@ var BoxWeight = rule.Rule{
 	ID:      "box-weight",
 	Title:   words.New("rule.box-weight.title", "Boxes that carry the weight of lights and fans"),
 	Figure:  "box-carries",
-	Doc:     words.New("rule.box-weight.doc", `A light of a weight that is told hangs from a box that carries it: a box for lights carries 50 lb unless it is marked for another weight, a box or ring for devices in a wall a light of 6 lb on two No. 6 screws. A fan hangs from a box listed for it, which carries 35 lb unless it is marked for more, and none more than 70. What a box is marked to carry is entered from its stamp. A weight that nobody tells is no fault. Not checked: supports apart from the box, whether a box in a ceiling was made for lights, what old-work boxes that grip the board are marked for, screws, and tracks or receptacles that carry a light.`),
+	Doc:     words.New("rule.box-weight.doc", `A light of a weight that is told hangs from a box that carries it: a box for lights carries {0} unless it is marked for another weight, a box or ring for devices in a wall a light of {1} on two No. 6 screws. A fan hangs from a box listed for it, which carries {2} unless it is marked for more, and none more than {3}. What a box is marked to carry is entered from its stamp. A weight that nobody tells is no fault. Not checked: supports apart from the box, whether a box in a ceiling was made for lights, what old-work boxes that grip the board are marked for, screws, and tracks or receptacles that carry a light.`, 50*unit.Pound, 6*unit.Pound, 35*unit.Pound, 70*unit.Pound),
 	Opening: checkBoxWeight,
 }
 

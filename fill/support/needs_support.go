@@ -11,7 +11,7 @@ import (
 var NeedsSupport = rule.Rule{
 	ID:    "needs-support",
 	Title: words.New("rule.needs-support.title", "Boxes held by a stud or a block"),
-	Doc:   words.New("rule.needs-support.doc", `A nail-on or bracket box that touches no stud is screwed to a block of 2×4 between the studs, cut to the bay it is in and set back so far that the box comes out where it has to. A block laid flat takes 1-1/2 in behind that; where the framing is not so deep it is told that none fits: the box wants an upright piece at a stud, or another place. A box of three gangs and more that touches one stud wants a block at its far side (common practice throughout). Told as notes, since a block is a part to cut and no fault. Not checked: boxes that are there already, walls of which nobody tells the studs, boxes in whose place a stud stands (told for that), floors, and ceilings, which are told by themselves.`),
+	Doc:   words.New("rule.needs-support.doc", `A nail-on or bracket box that touches no stud is screwed to a block of 2×4 between the studs, cut to the bay it is in and set back so far that the box comes out where it has to. A block laid flat takes {0} behind that; where the framing is not so deep it is told that none fits: the box wants an upright piece at a stud, or another place. A box of three gangs and more that touches one stud wants a block at its far side (common practice throughout). Told as notes, since a block is a part to cut and no fault. Not checked: boxes that are there already, walls of which nobody tells the studs, boxes in whose place a stud stands (told for that), floors, and ceilings, which are told by themselves.`, words.Height(frame.FlatDeep)),
 	Side:  checkNeedsSupport,
 }
 

@@ -14,7 +14,7 @@ import (
 var StudInWay = rule.Rule{
 	ID:    "stud-in-way",
 	Title: words.New("rule.stud-in-way.title", "No stud in the place of a box"),
-	Doc:   words.New("rule.stud-in-way.doc", `No stud, king, jack or cripple stands where a box is to go (common practice: two things cannot be in one place). One that touches a stud is held by it; a 32nd of an inch more or less is not told. Studs stand where they were taped or said, else where the spacing puts them: those are assumed, to be verified with a tape. Checked are boxes set into walls and housings wider than a stud. Not checked: boxes that are there already, walls of which nobody tells the studs, boxes on surfaces, in masonry, on hangers and on the face of framing, headers, sills and plates, and boxes in a door or a window, which are told for that.`),
+	Doc:   words.New("rule.stud-in-way.doc", `No stud, king, jack or cripple stands where a box is to go (common practice: two things cannot be in one place). One that touches a stud is held by it; a 32nd of an inch (0.8 mm) more or less is not told. Studs stand where they were taped or said, else where the spacing puts them: those are assumed, to be verified with a tape. Checked are boxes set into walls and housings wider than a stud. Not checked: boxes that are there already, walls of which nobody tells the studs, boxes on surfaces, in masonry, on hangers and on the face of framing, headers, sills and plates, and boxes in a door or a window, which are told for that.`),
 	Side:  checkStudInWay,
 }
 

@@ -5,9 +5,11 @@ import (
 
 	"studbay/fill"
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/index"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -30,7 +32,8 @@ func points(l List, result fill.Result, done map[about]Done) (all []Point) {
 	fig := result.Figures
 	section := fig.Section
 	var count [columns]int
-	near, fished := 0, 0
+	fished := 0
+	within := map[unit.Length]int{}
 	for _, r := range l.Rooms {
 		for _, b := range r.Boxes {
 			for i, t := range b.Ticks {
@@ -41,14 +44,12 @@ func points(l List, result fill.Result, done map[about]Done) (all []Point) {
 			if b.IsFished {
 				fished++
 			}
-			if b.Ticks[Staple].Inches == unclamped {
-				near++
-			}
+			within[b.Ticks[Staple].Within]++
 		}
 	}
 	for _, p := range []Point{
 		{Set.ID(), Set, words.New("visit.set.title", "Box fronts: {0}", count[Set]), words.New("visit.set.detail", "even with the finish, or at most {0} behind it where it does not burn", fig.Limit("box-set-back")), section("box-set-back"), nil},
-		{Staple.ID(), Staple, words.New("visit.staple.title", "First staples: {0}", count[Staple]), words.New("visit.staple.detail", "within {2} in of {0} plastic boxes of one gang without a clamp, within {3} in of {1} others", near, count[Staple]-near, unclamped, usual), "334.30, 314.17", nil},
+		{Staple.ID(), Staple, words.New("visit.staple.title", "First staples: {0}", count[Staple]), words.New("visit.staple.detail", "within {2} of {0} plastic boxes of one gang without a clamp, within {3} of {1} others", within[frame.StapleUnclamped], within[frame.StapleUsual], words.Height(frame.StapleUnclamped), words.Height(frame.StapleUsual)), "334.30, 314.17", nil},
 		{Plate.ID(), Plate, words.New("visit.plate.title", "Plates: {0} boxes on thin walls", count[Plate]), words.New("visit.plate.detail", "where the edge of a hole is nearer than {0} to that of the wood", fig.Limit("hole-edge")), section("hole-edge"), nil},
 		{Bond.ID(), Bond, words.New("visit.bond.title", "Bonded: {0} metal boxes", count[Bond]), words.New("visit.bond.detail", "a ground screw used for nothing else, and a pigtail"), section("bonding"), nil},
 		{Neutral.ID(), Neutral, words.New("visit.neutral.title", "Neutrals: {0} switch boxes", count[Neutral]), words.New("visit.neutral.detail", "a white left long in each, capped where not used"), section("switch-neutral"), nil},
@@ -60,7 +61,7 @@ func points(l List, result fill.Result, done map[about]Done) (all []Point) {
 	if fished > 0 {
 		all = append(all, Point{"fished", -1, words.New("visit.fished.title", "Fished cables, boxes in closed walls: {0}", fished), words.New("visit.fished.detail", "held by the clamp of the box"), section("cable-fished"), nil})
 	}
-	all = append(all, special(l, section)...)
+	all = append(all, special(l, section, fig.Build.FanCarries)...)
 	for i := range all {
 		all[i].Done = done[about{what: all[i].ID}]
 	}
@@ -79,7 +80,7 @@ func confirmed(all []Point, fig *code.Figures) []Point {
 }
 
 // special are points of some kinds of box, by their tags.
-func special(l List, section func(string) string) (all []Point) {
+func special(l List, section func(string) string, carries unit.Weight) (all []Point) {
 	tags := map[string]string{}
 	add := func(kind, tag string) {
 		if tags[kind] != "" {
@@ -107,7 +108,7 @@ func special(l List, section func(string) string) (all []Point) {
 		detail  words.Text
 		section string
 	}{
-		{"fan", words.New("visit.fan.title", "Fan boxes: {0}", tags["fan"]), words.New("visit.fan.detail", "marked for a fan; over 35 lb, the limit on the box"), section("fan-box")},
+		{"fan", words.New("visit.fan.title", "Fan boxes: {0}", tags["fan"]), words.New("visit.fan.detail", "marked for a fan; over {0}, the limit on the box", carries), section("fan-box")},
 		{"alarm", words.New("visit.alarm.title", "Alarms: {0}", tags["alarm"]), words.New("visit.alarm.detail", "wired, all on one signal, away from bath doors and cooking"), section("smoke-alarm")},
 		{"counter", words.New("visit.counter.title", "Counter boxes: {0}", tags["counter"]), words.New("visit.counter.detail", "no point along a counter farther than the reach of one"), section("counter-reach")},
 	} {

@@ -5,6 +5,7 @@ package visit
 
 import (
 	"slices"
+	"strconv"
 
 	"studbay/fill"
 	"studbay/fill/boxes"
@@ -69,8 +70,17 @@ type Box struct {
 // Tick is what is to be ticked at a box.
 type Tick struct {
 	Applies bool
-	Inches  int // of a staple, how near it is at most; else 0
+	Within  unit.Length // of a staple, how near it is at most; else 0
 	Done    Done
+}
+
+// Beside is what stands beside the tick of a staple: how near it is at most, in whole inches or
+// millimetres. It is empty at any other.
+func (t Tick) Beside(s unit.System) string {
+	if t.Within == 0 {
+		return ""
+	}
+	return strconv.FormatInt(int64(t.Within.Rounded(s.Bare())/s.Bare()), 10)
 }
 
 // Column is what one tick of each box stands for.
@@ -154,13 +164,6 @@ func Of(ix *index.Index, result fill.Result) (l List) {
 	return l
 }
 
-// How near to a box its cable is first fastened: 314.17 for plastic boxes of one gang that
-// do not clamp it, 334.30 for all others (2020 and 2023 text).
-const (
-	unclamped = 8
-	usual     = 12
-)
-
 // box tells what is to be ticked at one.
 func box(ix *index.Index, v index.OpeningView, result fill.Result) (b Box) {
 	o := v.Opening
@@ -182,10 +185,7 @@ func box(ix *index.Index, v index.OpeningView, result fill.Result) (b Box) {
 	b.Ticks[Set].Applies = true
 	b.IsFished = place.IsClosed(v.Room, o.At)
 	if !b.IsFished {
-		b.Ticks[Staple] = Tick{Applies: true, Inches: usual}
-	}
-	if b.Ticks[Staple].Applies && built.Box.Material == part.Plastic && built.Box.Gangs == 1 && !built.Box.Clamps {
-		b.Ticks[Staple].Inches = unclamped
+		b.Ticks[Staple] = Tick{Applies: true, Within: frame.StapleWithin(built.Box)}
 	}
 	if built.Box.Material != part.Plastic {
 		b.Ticks[Bond].Applies = true

@@ -1,6 +1,7 @@
 package visit_test
 
 import (
+	"slices"
 	"testing"
 
 	"studbay/fill/filltest"
@@ -8,6 +9,8 @@ import (
 	"studbay/fill/visit"
 	"studbay/plan"
 	"studbay/plan/index"
+	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 // What is ticked at each box, by what the sections say of it.
@@ -44,7 +47,7 @@ func TestTicks(t *testing.T) {
 			box := list.Rooms[0].Boxes[0]
 			for _, c := range visit.Columns {
 				inches, applies := tt.want[c]
-				if got := box.Ticks[c]; got.Applies != applies || got.Inches != inches {
+				if got := box.Ticks[c]; got.Applies != applies || got.Within != unit.Length(inches)*unit.Inch {
 					t.Errorf("%s is %+v, want %v %d in (%s)", c.ID(), got, applies, inches, tt.source)
 				}
 			}
@@ -110,5 +113,36 @@ func TestWhatIsNotOnTheList(t *testing.T) {
 	}
 	if len(list.Missing) == 0 {
 		t.Error("nothing is told to be missing, want the outdoors at least")
+	}
+}
+
+// In a metric plan everything on the list is in its units: 8 and 12 in are 203.2 and 304.8 mm,
+// and 35 lb of NEC 314.27(C) 15.876 kg, each rounded.
+func TestTheListInAMetricPlan(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+	r.Opening("duplex", r.On(0, 60), func(o *plan.Opening) { o.Assembly = plan.Assembly{Code: "PN1"} })
+	r.Opening("duplex", r.On(1, 60), func(o *plan.Opening) { o.Assembly = plan.Assembly{Code: "SQ2"} })
+	r.Opening("fan-light", r.Ceiling(60, 60), func(o *plan.Opening) { o.Assembly = plan.Assembly{Code: "FN2"} })
+	p := h.Made()
+	list := visit.Of(index.New(p), filltest.Check(t, p))
+	var beside []string
+	for _, b := range list.Rooms[0].Boxes {
+		beside = append(beside, b.Ticks[visit.Staple].Beside(unit.Metric)+"/"+b.Ticks[visit.Staple].Beside(unit.Imperial)+"/"+b.Ticks[visit.Set].Beside(unit.Metric))
+	}
+	if want := []string{"203/8/", "305/12/", "305/12/"}; !slices.Equal(beside, want) {
+		t.Errorf("beside the ticks %q, want %q", beside, want)
+	}
+	said := map[string]string{}
+	for _, point := range list.Points {
+		said[point.ID] = words.Voice{System: unit.Metric}.Say(point.Detail)
+	}
+	for id, want := range map[string]string{
+		"staple": "within ≈ 203 mm of 1 plastic boxes of one gang without a clamp, within ≈ 305 mm of 2 others",
+		"fan":    "marked for a fan; over ≈ 15.88 kg, the limit on the box",
+	} {
+		if said[id] != want {
+			t.Errorf("%s: %q, want %q", id, said[id], want)
+		}
 	}
 }

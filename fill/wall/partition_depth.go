@@ -14,7 +14,7 @@ import (
 var PartitionDepth = rule.Rule{
 	ID:    "partition-depth",
 	Title: words.New("rule.partition-depth.title", "Framing depth between two rooms"),
-	Doc:   words.New("rule.partition-depth.doc", `Between two rooms the framing is as deep as the gap between their faces less both finishes. A depth entered on a side that differs by more than 1/8 in (common practice: lumber and board vary by that much), or finishes that leave no framing at all, are told, since boxes are chosen for the depth there is. Railings, open sides and outside walls with nothing drawn behind are not checked.`),
+	Doc:   words.New("rule.partition-depth.doc", `Between two rooms the framing is as deep as the gap between their faces less both finishes. A depth entered on a side that differs by more than {0} (common practice: lumber and board vary by that much), or finishes that leave no framing at all, are told, since boxes are chosen for the depth there is. Railings, open sides and outside walls with nothing drawn behind are not checked.`, words.Height(depthTolerance)),
 	Side:  checkPartitionDepth,
 }
 

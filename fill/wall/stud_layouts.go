@@ -6,6 +6,7 @@ import (
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -13,7 +14,7 @@ import (
 var StudLayouts = rule.Rule{
 	ID:    "stud-layouts",
 	Title: words.New("rule.stud-layouts.title", "Both faces of a wall tell the same studs"),
-	Doc:   words.New("rule.stud-layouts.doc", `A wall has one row of studs. Where both of its faces state where theirs stand (by a first stud, an end to begin from, or each by itself) the two agree to a sixteenth of an inch (common practice: as near as a tape is read). Not checked: layouts that are assumed from a spacing, which give way to a stated one, and the studs at corners, doors and windows.`),
+	Doc:   words.New("rule.stud-layouts.doc", `A wall has one row of studs. Where both of its faces state where theirs stand (by a first stud, an end to begin from, or each by itself) the two agree to {0} (common practice: as near as a tape is read). Not checked: layouts that are assumed from a spacing, which give way to a stated one, and the studs at corners, doors and windows.`, words.Height(unit.Inch/16)),
 	Side:  checkStudLayouts,
 }
 

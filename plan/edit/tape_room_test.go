@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/arrange"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/plantest"
@@ -75,5 +76,33 @@ func TestTapeRoomRefuses(t *testing.T) {
 	}
 	if _, err := (edit.TapeRoom{Room: "raaaaaaaa", Taped: whole}).Apply(five); err == nil {
 		t.Error("a room of five sides")
+	}
+}
+
+// What was taped of a room out of square lays out its mirror image too: typed again as they are
+// kept then, the readings move no corner.
+func TestAMirroredRoomIsAsTaped(t *testing.T) {
+	taped := geom.Taped{First: 12 * unit.Foot, Second: 9 * unit.Foot, Third: 11 * unit.Foot, Fourth: 10 * unit.Foot, Diagonal: 15 * unit.Foot, Other: 14 * unit.Foot}
+	p, err := (edit.TapeRoom{Room: "raaaaaaaa", Taped: taped}).Apply(plantest.Bedroom())
+	if err != nil {
+		t.Fatal(err)
+	}
+	mirrored, err := (arrange.Mirror{Things: []plan.ID{"raaaaaaaa"}}).Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, _ := mirrored.Room("raaaaaaaa")
+	if want := (geom.Taped{First: 10 * unit.Foot, Second: 11 * unit.Foot, Third: 9 * unit.Foot, Fourth: 12 * unit.Foot, Diagonal: 15 * unit.Foot, Other: 14 * unit.Foot}); r.Taped != want {
+		t.Errorf("kept as %+v, want %+v", r.Taped, want)
+	}
+	again, err := (edit.TapeRoom{Room: "raaaaaaaa", Taped: r.Taped}).Apply(mirrored)
+	if err != nil {
+		t.Fatal(err)
+	}
+	now, _ := again.Room("raaaaaaaa")
+	for i := range r.Sides {
+		if off := r.Sides[i].Start.Distance(now.Sides[i].Start); off > 4 {
+			t.Errorf("corner %d moved by %v", i, off)
+		}
 	}
 }

@@ -33,6 +33,9 @@ func (e ToStuds) Apply(p plan.Plan) (plan.Plan, error) {
 	return p, nil
 }
 
+// NoneToStuds says that there is nothing to move.
+var NoneToStuds = words.New("to-studs.none", "No box that wants a stud has a clear place within that distance.")
+
 // Told lists each move in words.
 func (e ToStuds) Told() (all []words.Text) {
 	for _, m := range e.Moves {

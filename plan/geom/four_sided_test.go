@@ -84,3 +84,22 @@ func TestMisclosureOfAnotherDiagonal(t *testing.T) {
 		}
 	}
 }
+
+// Turned round, the last side comes first, the diagonal begins at the same corner, and the other
+// joins the same two: what was told of an outline is told of its mirror image.
+func TestReadingsTurnedRound(t *testing.T) {
+	const foot = unit.Foot
+	taped := geom.Taped{First: 4 * foot, Second: 3 * foot, Third: 2 * foot, Fourth: 5 * foot, Diagonal: 5 * foot, Other: 6 * foot}
+	turned := taped.TurnedRound()
+	if want := (geom.Taped{First: 5 * foot, Second: 2 * foot, Third: 3 * foot, Fourth: 4 * foot, Diagonal: 5 * foot, Other: 6 * foot}); turned != want {
+		t.Errorf("turned to %+v, want %+v", turned, want)
+	}
+	if turned.TurnedRound() != taped {
+		t.Errorf("turned twice: %+v", turned.TurnedRound())
+	}
+	was, isClosed := taped.Misclosure()
+	now, isTurned := turned.Misclosure()
+	if !isClosed || !isTurned || (was-now).Abs() > 4 {
+		t.Errorf("missed by %v and, turned, by %v", was, now)
+	}
+}

@@ -3,13 +3,13 @@ package level
 import (
 	"cmp"
 	"maps"
-	"math"
 	"slices"
 
 	"studbay/fill/remodel"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/draft"
 	"studbay/render/scene"
 )
 
@@ -35,22 +35,13 @@ func (d *drawing) moves() {
 func (d *drawing) arrow(from, to *openingPlace, by unit.Length) []scene.Item {
 	out := 1.1 * d.Medium.Symbol
 	a, b := from.box.Middle().Add(from.into.Mul(out)), to.box.Middle().Add(to.into.Mul(out))
-	way := b.Sub(a)
-	long := math.Hypot(way.X, way.Y)
-	if long == 0 {
+	items := draft.Arrow(a, b, 0.5*d.Medium.Symbol, d.InkPen(1))
+	if items == nil {
 		return nil
 	}
-	along := way.Mul(1 / long)
-	head := min(0.5*d.Medium.Symbol, long/2)
-	left, right := b.Sub(along.Mul(head)).Add(along.Turned().Mul(0.4*head)), b.Sub(along.Mul(head)).Sub(along.Turned().Mul(0.4*head))
-	pen := d.InkPen(1)
 	said := scene.Run{
-		At:   a.Add(way.Mul(0.5)).Add(to.into.Mul(0.8 * d.Medium.Text)),
+		At:   a.Add(b.Sub(a).Mul(0.5)).Add(to.into.Mul(0.8 * d.Medium.Text)),
 		Text: d.Medium.Voice.Say(words.New("level.moved", "moved {0}", by)), Size: d.Medium.Text, Color: d.Theme.Ink, Align: scene.Center, VAlign: scene.Middle,
-	}
-	items := []scene.Item{
-		scene.Stroke{Path: scene.LinePath(a, b), Pen: pen},
-		scene.Stroke{Path: scene.LinePath(left, b), Pen: pen}, scene.Stroke{Path: scene.LinePath(right, b), Pen: pen},
 	}
 	if d.Medium.Shows(said.Bounds()) { // a detail shows the arrow alone where it has no room for words
 		items = append(items, said)

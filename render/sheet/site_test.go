@@ -51,6 +51,35 @@ func TestMeasuredFromWhatStandsAtRoughIn(t *testing.T) {
 	}
 }
 
+// TestAnAssumedCasingIsSaidOnTheSheet: of the farmhouse, whose walls stand, the schedule of the
+// crew says of an assumed casing that it wants measuring, and how far the box is from the corner.
+func TestAnAssumedCasingIsSaidOnTheSheet(t *testing.T) {
+	ix := rendertest.Demos(t)["farmhouse.studbay"]
+	var texts []string
+	for _, page := range build(t, ix.Plan(), Options{Reader: ForCrew}) {
+		texts = append(texts, proof.Texts(page)...)
+	}
+	all, assumed := strings.Join(texts, " "), 0
+	for _, o := range ix.Plan().Openings() {
+		froms := table.Froms(ix, o)
+		if len(froms) == 0 || !froms[0].IsAssumed {
+			continue
+		}
+		assumed++
+		if len(froms) != 2 || froms[1].IsAssumed || froms[1].Casing != 0 {
+			t.Errorf("%s is measured from an assumed casing and %d other places, want a corner", o.Tag, len(froms)-1)
+		}
+	}
+	if assumed == 0 {
+		t.Fatal("nothing is measured from an assumed casing")
+	}
+	for _, want := range []string{"casing, assumed", "assumed: measure it"} {
+		if !strings.Contains(all, want) {
+			t.Errorf("no sheet says %q", want)
+		}
+	}
+}
+
 // isDoor reports whether a tape starts at the casing of a door.
 func isDoor(f table.From) bool { return strings.Contains(f.Name.String(), "of the door") }
 

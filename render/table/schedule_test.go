@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"encoding/json"
+	"slices"
 	"testing"
 
 	"studbay/fill"
@@ -99,6 +100,48 @@ func TestCellsSayWhereAnOpeningStands(t *testing.T) {
 			if said := got.Cell(row, tt.column).plain(unit.Imperial); said != tt.want {
 				t.Errorf("%s %s is %q, want %q: %s", tt.tag, tt.column, said, tt.want, tt.why)
 			}
+		}
+	}
+}
+
+// A casing of a wall that stands is assumed until it is measured, and then the distance from the
+// corner stands beside it: K10 is 20 in from the corner, K2 80, 64 from the other.
+func TestADistanceFromAnAssumedCasing(t *testing.T) {
+	for _, tt := range []struct {
+		name       string
+		condition  plan.Condition
+		isMeasured bool
+		tag        string
+		want       []string
+	}{
+		{"closed", plan.ConditionClosed, false, "K10", []string{`west casing of the door, 2" wide, assumed`, "west corner"}},
+		{"closed, the other side", plan.ConditionClosed, false, "K2", []string{`east casing of the door, 2" wide, assumed`, "east corner"}},
+		{"opened", plan.ConditionOpened, false, "K10", []string{`west casing of the door, 2" wide, assumed`, "west corner"}},
+		{"measured", plan.ConditionClosed, true, "K10", []string{`west casing of the door, 2" wide`}},
+		{"new", plan.ConditionNew, false, "K10", []string{`west casing of the door, 2" wide`}},
+	} {
+		p := kitchen(t)
+		var of *plan.Opening
+		for _, o := range p.Openings() {
+			if o.Tag == tt.tag {
+				of = o
+			}
+		}
+		side, _ := p.Side(of.At.Host)
+		stands := *side.Side()
+		stands.Condition = tt.condition
+		door := *index.New(p).BreaksOn(of.At.Host)[0]
+		door.CasingMeasured = tt.isMeasured
+		p, err := (edit.Steps{Edits: []edit.Edit{edit.ChangeSide{Side: stands}, edit.ChangeBreak{Break: door}}}).Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got []string
+		for _, f := range Froms(index.New(p), of) {
+			got = append(got, f.Name.String())
+		}
+		if !slices.Equal(got, tt.want) {
+			t.Errorf("%s: %s is measured from %q, want %q", tt.name, tt.tag, got, tt.want)
 		}
 	}
 }

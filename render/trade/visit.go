@@ -125,8 +125,8 @@ func (g *visitGrid) box(b visit.Box, shade bool) {
 			continue
 		}
 		g.tick(x, f.Y+visitRow/2, b.Ticks[c].Done)
-		if in := b.Ticks[c].Inches; in > 0 {
-			f.On.Add(layout.Fine.At(x+tickSide/2+0.5, y, strconv.Itoa(in)))
+		if within := b.Ticks[c].Beside(g.f.b.Voice.System); within != "" {
+			f.On.Add(layout.Fine.At(x+tickSide/2+0.5, y, within))
 		}
 	}
 	f.Y += visitRow

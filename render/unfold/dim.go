@@ -14,7 +14,7 @@ import (
 )
 
 // dimensions draws the height of the opening in hand above the datum, and how far it
-// is from the nearer corner.
+// is from what its distance is told from.
 func (u *unfolding) dimensions(view index.RoomView) {
 	for _, f := range u.strip.Faces {
 		side := &view.Sides[f.At]
@@ -24,7 +24,7 @@ func (u *unfolding) dimensions(view index.RoomView) {
 		}
 		o := side.Openings[i]
 		u.heightOf(f, o)
-		u.fromCorner(f, o)
+		u.fromKept(f, o)
 	}
 }
 
@@ -116,12 +116,9 @@ func backing(run scene.Run, color scene.Color) scene.Item {
 	return scene.Fill{Path: run.Bounds().Expanded(0.15 * run.Size).Path(), Color: color}
 }
 
-func (u *unfolding) fromCorner(f Face, o *plan.Opening) {
-	away, isRight, corner := render.FromCorner(u.Index, u.strip.Room, f.At, o.At.Along)
-	end := unit.Length(0)
-	if isRight {
-		end = f.Length
-	}
+func (u *unfolding) fromKept(f Face, o *plan.Opening) {
+	mark, away, told := render.Kept(u.Index, &plan.SideRef{Room: u.strip.Room, At: f.At}, o)
+	end := max(0, min(mark.At, f.Length))
 	y := u.m.ToStrip(0, -u.strip.Floor).Y + 0.9*u.m.Text
 	if u.m.Kind == render.Sheet {
 		y += 1.4 * u.m.Text // below the names of the faces
@@ -132,7 +129,7 @@ func (u *unfolding) fromCorner(f Face, o *plan.Opening) {
 	pen := u.InkPen(1)
 	run := scene.Run{
 		At:   scene.Point{X: (a.X + b.X) / 2, Y: y + 0.7*u.m.Text},
-		Text: u.m.Voice.Say(words.New("dimension.corner", "{0} from the {1} corner", away, corner)),
+		Text: u.m.Voice.Say(told),
 		Size: u.m.Text, Color: u.Theme.Ink, Align: scene.Center, VAlign: scene.Top,
 	}
 	left, right := u.m.ToStrip(0, 0).X, u.m.ToStrip(u.strip.Width, 0).X

@@ -37,6 +37,7 @@ func Draw(ix *index.Index, room plan.ID, findings []rule.Finding, m Medium) []re
 	for _, f := range s.Faces {
 		u.faceOpenings(f, &view.Sides[f.At])
 	}
+	u.moves(s.Faces)
 	u.badges()
 	u.dimensions(view)
 	u.faceNames()
@@ -59,6 +60,7 @@ func DrawFace(ix *index.Index, room, side plan.ID, m Medium) []render.Piece {
 	u := unfolding{Drawing: draft.New(ix, view.Level, m.Medium), strip: s, m: m, isAlone: true}
 	u.face(f, &view.Sides[f.At])
 	u.faceOpenings(f, &view.Sides[f.At])
+	u.moves([]Face{f})
 	render.SortPieces(u.Pieces)
 	return u.Pieces
 }
