@@ -57,7 +57,7 @@ var importRules = []importRule{
 	{who: "fill/naming", may: "plan plan/words fill/rows assets", why: "what a name tells of a room hangs on no rule"},
 	{who: "fill/rule", may: "plan/... fill/code fill/frame fill/place", why: "what a rule is knows no rule"},
 	{who: "fill/boxes", may: "plan/... fill/rule fill/code fill/part fill/box", why: familiesApart},
-	{who: "fill/wall", may: "plan/... fill/rule fill/code fill/part fill/frame fill/flat", why: familiesApart},
+	{who: "fill/wall", may: "plan/... fill/rule fill/code fill/part fill/frame fill/flat fill/house", why: familiesApart},
 	{who: "fill/depth", may: "plan/... fill/rule fill/code fill/part fill/frame fill/place", why: familiesApart},
 	{who: "fill/support", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},
 	{who: "fill/protect", may: "plan/... fill/rule fill/code fill/part fill/frame", why: familiesApart},

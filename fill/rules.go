@@ -60,6 +60,7 @@ var Rules = []*rule.Rule{
 	&wall.BoxPlace,
 	&wall.FlatPlace,
 	&wall.RoomsApart,
+	&wall.StairsClear,
 	&wall.PartitionDepth,
 	&wall.StudLayouts,
 	&depth.RingSetBack,

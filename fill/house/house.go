@@ -71,12 +71,12 @@ func (l *Level) Back(d Door) (back Door, ok bool) {
 
 func (l *Level) doors(ref *plan.SideRef) {
 	cuts := l.ix.Cuts(ref.Key())
-	if !slices.ContainsFunc(cuts, func(c index.Cut) bool { return isWay(c.Break) }) {
+	if !slices.ContainsFunc(cuts, func(c index.Cut) bool { return IsWay(c.Break) }) {
 		return
 	}
 	face, behind := geom.FrameOf(ref.Line()), l.ix.Behind(ref.Key())
 	for _, c := range cuts {
-		if !isWay(c.Break) {
+		if !IsWay(c.Break) {
 			continue
 		}
 		d := Door{Break: c.Break, From: ref.Room, Cut: c, Side: ref, Line: geom.Segment{A: face.Point(c.From, 0), B: face.Point(c.To, 0)}}
@@ -90,8 +90,8 @@ func (l *Level) doors(ref *plan.SideRef) {
 	}
 }
 
-// isWay reports whether people walk through a break.
-func isWay(b *plan.Break) bool {
+// IsWay reports whether people walk through a break.
+func IsWay(b *plan.Break) bool {
 	return b.Sill == 0 && b.Kind.IsDoorway()
 }
 

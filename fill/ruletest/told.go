@@ -185,6 +185,9 @@ func facts(p plan.Plan) (all []string) {
 		}
 		for f := range l.Fixtures.All() {
 			all = append(all, fmt.Sprintf("%s: provision %v", f.Kind, f.Provision))
+			if f.At.Part == plan.PartFloor {
+				all = append(all, fmt.Sprintf("%s at %s, %s", f.Kind, f.At.At.X.Inches(16), f.At.At.Y.Inches(16)))
+			}
 		}
 		for o := range l.Openings.All() {
 			all = append(all, n.opening(o))

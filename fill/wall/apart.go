@@ -31,10 +31,10 @@ func moveApart(room outline, others []outline, step unit.Length) []rule.Remedy {
 	var ways []way
 	for _, other := range others {
 		if other.room != room.room && room.edge.Overlaps(other.edge, overlapSlack) {
-			ways = append(ways, waysPast(room, other, step)...)
+			ways = append(ways, waysPast(room.room.Name, room.cover, other.cover, usualPartition, step)...)
 		}
 	}
-	slices.SortStableFunc(ways, func(a, b way) int { return cmp.Compare(a.length(), b.length()) })
+	byLength(ways)
 	for _, w := range ways {
 		moved := room.edge.Moved(w.by)
 		isOver := func(o outline) bool { return o.room != room.room && moved.Overlaps(o.edge, overlapSlack) }
@@ -45,18 +45,23 @@ func moveApart(room outline, others []outline, step unit.Length) []rule.Remedy {
 	return nil
 }
 
-// waysPast are the moves that take a room past another to each hand, by whole steps.
-func waysPast(room, past outline, step unit.Length) []way {
-	name := room.room.Name
-	far := func(l unit.Length) unit.Length { return (l + usualPartition + step - 1) / step * step }
-	left, right := far(room.cover.Max.X-past.cover.Min.X), far(past.cover.Max.X-room.cover.Min.X)
-	up, down := far(room.cover.Max.Y-past.cover.Min.Y), far(past.cover.Max.Y-room.cover.Min.Y)
+// waysPast are the moves that take what has a name past another to each hand, by whole steps,
+// and leave a gap between them.
+func waysPast(name any, of, past geom.Box, gap, step unit.Length) []way {
+	far := func(l unit.Length) unit.Length { return (l + gap + step - 1) / step * step }
+	left, right := far(of.Max.X-past.Min.X), far(past.Max.X-of.Min.X)
+	up, down := far(of.Max.Y-past.Min.Y), far(past.Max.Y-of.Min.Y)
 	return []way{
 		{geom.Point{X: -left}, words.New("rule.rooms-apart.left", "Move {0} by {1} to the left", name, left)},
 		{geom.Point{X: right}, words.New("rule.rooms-apart.right", "Move {0} by {1} to the right", name, right)},
 		{geom.Point{Y: -up}, words.New("rule.rooms-apart.up", "Move {0} by {1} up the sheet", name, up)},
 		{geom.Point{Y: down}, words.New("rule.rooms-apart.down", "Move {0} by {1} down the sheet", name, down)},
 	}
+}
+
+// byLength sorts moves, the shortest first.
+func byLength(ways []way) {
+	slices.SortStableFunc(ways, func(a, b way) int { return cmp.Compare(a.length(), b.length()) })
 }
 
 // setClear offers to set a box of a ceiling or a floor as near as it can be set clear of the

@@ -38,6 +38,24 @@ func (p Polygon) reachesInto(q Polygon, tolerance unit.Length) bool {
 	return isIn(p.LabelPoint())
 }
 
+// Within lists the stretches of s inside of a simple polygon, from A to B. What runs along
+// its edges is not inside.
+func (s Segment) Within(q Polygon) (all []Interval) {
+	cuts := s.cutBy(q)
+	for i, to := range cuts[1:] {
+		from := cuts[i]
+		if from == to || !q.InteriorContains(s.At((from+to)/2)) {
+			continue
+		}
+		if n := len(all); n > 0 && all[n-1].To == from {
+			all[n-1].To = to
+			continue
+		}
+		all = append(all, Interval{from, to})
+	}
+	return all
+}
+
 // cutBy returns the places along s where edges of a polygon meet it, and both its ends, in
 // order.
 func (s Segment) cutBy(q Polygon) []unit.Length {
