@@ -93,14 +93,15 @@ func (w *Walk) summary() fyne.CanvasObject {
 				w.eye.Refresh()
 			}
 		}
-		initials.OnSubmitted = func(string) { keep() }
+		initials.OnSubmitted = func(string) { giveKeys(initials) } // it leaves them, which keeps them
+		initials.OnEscape = func() { giveKeys(initials) }
 		initials.OnLeave = keep
-		told := look.Column(2, look.NewFlexible(r.Name, look.Style{Size: sizePress, Bold: true}),
+		told := look.Column(2, look.NewFlexible(w.roomName(r), look.Style{Size: sizePress, Bold: true}),
 			look.NewText(voice.Say(w.tour.Tally(i).Text()), look.Style{Size: sizeState, Tone: look.Muted}))
 		parts = append(parts, look.Row(12, 0, told, look.Sized(look.Scaled(132), look.Scaled(52), initials)))
 	}
 	for _, a := range w.tour.Asked() {
-		text := voice.Say(words.New("walk.asked", "{0}: {1}, {2}", a.Kind.Text(), a.Room.Name, a.Opening.Headline()))
+		text := voice.Say(words.New("walk.asked", "{0}: {1}, {2}", a.Kind.Text(), w.roomName(a.Room), a.Opening.Headline()))
 		if a.Note != "" {
 			text = voice.Say(words.New("walk.asked-note", "{0}: “{1}”", text, a.Note))
 		}

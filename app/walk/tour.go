@@ -92,9 +92,9 @@ func (t *Tour) Beside(by int) words.Text {
 	case to >= 0 && to < len(t.openings):
 		return t.openings[to].What
 	case by < 0 && t.room > 0:
-		return words.New("plain", "{0}", t.rooms[t.room-1].Name)
+		return tell.RoomApart(t.host.Index(), t.rooms[t.room-1])
 	case by > 0 && t.room+1 < len(t.rooms):
-		return words.New("plain", "{0}", t.rooms[t.room+1].Name)
+		return tell.RoomApart(t.host.Index(), t.rooms[t.room+1])
 	}
 	return words.Text{}
 }

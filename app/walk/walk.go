@@ -2,11 +2,13 @@ package walk
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"studbay/app/look"
 	"studbay/plan"
 	"studbay/plan/words"
+	"studbay/render/tell"
 )
 
 // The sizes of the walk, in units: twice the editor's, to be read from two metres.
@@ -20,6 +22,7 @@ const (
 	columnWide = 448
 	columnPad  = 32
 	fieldTall  = 262
+	leastField = 90 // of less of the plan nothing is made out
 	stepTall   = 80
 	roomsTall  = 104
 )
@@ -92,7 +95,7 @@ func (w *Walk) show() {
 	}
 	o := w.tour.Opening()
 	w.isSummary = false
-	w.eye.title = w.tour.Room().Name
+	w.eye.title = w.roomName(w.tour.Room())
 	w.eye.show(w.host.Index(), w.tour.Room().ID, o.Opening.ID, w.tour.Lit())
 	w.column.Objects = []fyne.CanvasObject{look.Back(look.OnSurface, 0, w.told())}
 	w.step.Objects = []fyne.CanvasObject{look.Back(look.OnSurface, 0, w.steps())}
@@ -133,7 +136,8 @@ func (w *Walk) told() fyne.CanvasObject {
 		p.SetChosen(w.tour.IsPressed(o.Opening.ID))
 		parts = append(parts, p)
 	}
-	return look.Inset(columnPad, 20, columnPad, 20, look.Column(14, append(parts, w.answers(o.Opening.ID)...)...))
+	column := &fyne.Container{Layout: spare{gap: 14, least: leastField, at: 1}, Objects: append(parts, w.answers(o.Opening.ID)...)}
+	return look.Wheeled(container.NewVScroll(look.Inset(columnPad, 20, columnPad, 20, column)))
 }
 
 // answers are the three answers and the note to what is spoken of.
@@ -161,7 +165,8 @@ func (w *Walk) answers(about plan.ID) []fyne.CanvasObject {
 	w.note = look.NewEntry()
 	w.note.SetPlaceHolder(w.say("page.your-note", "What you would like"))
 	w.note.SetText(w.tour.Note(about))
-	w.note.OnSubmitted = func(string) { w.keepNote() }
+	w.note.OnSubmitted = func(string) { giveKeys(w.note) } // it leaves the note, which keeps it
+	w.note.OnEscape = func() { giveKeys(w.note) }
 	w.note.OnLeave = func() { w.keepNote() }
 	return []fyne.CanvasObject{look.Row(9, -1, row...), w.note}
 }
@@ -238,14 +243,20 @@ func (w *Walk) roomRow() fyne.CanvasObject {
 	var all []fyne.CanvasObject
 	for i, r := range w.tour.rooms {
 		state := look.NewText(w.host.Voice().Say(w.tour.Tally(i).Text()), look.Style{Size: sizeState, Tone: look.Muted})
-		p := look.NewPress(look.Column(2, look.NewText(r.Name, look.Style{Size: sizePress, Bold: i == w.tour.room}), state), look.Bare, 16, 8, func() { w.enter(i) })
+		p := look.NewPress(look.Column(2, look.NewText(w.roomName(r), look.Style{Size: sizePress, Bold: i == w.tour.room}), state), look.Bare, 16, 8, func() { w.enter(i) })
 		p.SetChosen(i == w.tour.room && !w.isSummary)
 		all = append(all, p)
 	}
 	sum := look.NewPress(look.NewText(w.say("walk.summary", "Summary"), look.Style{Size: sizePress, Bold: true}), look.Boxed, 16, 14, w.showSummary)
 	sum.SetChosen(w.isSummary)
-	all = append(all, sum)
-	return look.Inset(24, 12, 24, 12, look.Row(8, -1, all...))
+	rooms := container.NewHScroll(look.Row(8, -1, all...))
+	inSight := &fyne.Container{Layout: inView{rooms, all[w.tour.room]}, Objects: []fyne.CanvasObject{rooms}}
+	return look.Inset(24, 12, 24, 12, look.Row(8, 0, inSight, sum))
+}
+
+// roomName is what a room is called, with its level where another one is called the same.
+func (w *Walk) roomName(r *plan.Room) string {
+	return w.host.Voice().Say(tell.RoomApart(w.host.Index(), r))
 }
 
 // ByRoom goes on or back by so many rooms.
@@ -300,6 +311,13 @@ func (w *Walk) keys() map[fyne.KeyName]func() {
 		fyne.KeyPlus: func() { w.eye.widen(-5) }, fyne.KeyMinus: func() { w.eye.widen(5) }, fyne.KeyHome: w.eye.home,
 		fyne.KeyS:      w.showSummary,
 		fyne.KeyEscape: func() { w.keepNote(); w.host.Leave() },
+	}
+}
+
+// giveKeys takes the keys from an entry, so that they are those of the walk again.
+func giveKeys(e *look.Entry) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
+		c.Unfocus()
 	}
 }
 

@@ -1,6 +1,7 @@
 package walk
 
 import (
+	"fmt"
 	"image/png"
 	"os"
 	"path/filepath"
@@ -11,6 +12,8 @@ import (
 
 	"studbay/app/look"
 	"studbay/plan"
+	"studbay/plan/arrange"
+	"studbay/plan/unit"
 )
 
 // shownOn puts a walk on a screen that is not there.
@@ -113,5 +116,121 @@ func TestDraggingTurnsTheView(t *testing.T) {
 	}
 	if want := w.eye.camera.Field / 2; turned < want-0.01 || turned > want+0.01 {
 		t.Errorf("a drag by half of the picture turns by %v, want %v", turned, want)
+	}
+}
+
+// bottom is how far down the window an object reaches.
+func bottom(o fyne.CanvasObject) float32 {
+	return fyne.CurrentApp().Driver().AbsolutePositionForObject(o).Y + o.Size().Height
+}
+
+// The answers and the note are in sight on a screen of 1366 × 768, where the plan above them
+// is smaller; on a large one it is whole.
+func TestTheAnswersAreInSight(t *testing.T) {
+	w, window := shownOn(t, cottage(t), "")
+	picture := func() *look.Picture {
+		var found []*look.Picture
+		eachObject(w.column, func(o fyne.CanvasObject) {
+			if p, ok := o.(*look.Picture); ok {
+				found = append(found, p)
+			}
+		})
+		return found[0]
+	}
+	if tall := picture().Size().Height; tall != fieldTall {
+		t.Errorf("on a large screen the plan is %v high, want %v", tall, fieldTall)
+	}
+	window.Resize(fyne.NewSize(1366, 768))
+	for range 40 {
+		o := w.tour.Opening()
+		foot := bottom(w.column)
+		if got := bottom(w.note); got > foot {
+			t.Errorf("%s: the note reaches down to %v of %v", o.Opening.Tag, got, foot)
+		}
+		if p := picture(); p.Visible() && (p.Size().Height < leastField || bottom(p) > bottom(w.note)) {
+			t.Errorf("%s: the plan is %v", o.Opening.Tag, p.Size())
+		}
+		w.stepBy(1)
+	}
+	keep(t, "walk-small", window)
+	window.Resize(fyne.NewSize(1366, 560))
+	if picture().Visible() {
+		t.Errorf("on a low screen the plan is shown %v high", picture().Size().Height)
+	}
+}
+
+func eachObject(o fyne.CanvasObject, do func(fyne.CanvasObject)) {
+	do(o)
+	switch o := o.(type) {
+	case *fyne.Container:
+		for _, in := range o.Objects {
+			eachObject(in, do)
+		}
+	case fyne.Widget:
+		for _, in := range test.WidgetRenderer(o).Objects() {
+			eachObject(in, do)
+		}
+	}
+}
+
+// After Enter or Escape in the note the keys are those of the walk again, and it is kept.
+func TestTheNoteGivesTheKeysBack(t *testing.T) {
+	w, window := shownOn(t, cottage(t), "")
+	about := w.tour.Opening().Opening.ID
+	for _, key := range []fyne.KeyName{fyne.KeyReturn, fyne.KeyEscape} {
+		w.Key(&fyne.KeyEvent{Name: fyne.KeyN})
+		if window.Canvas().Focused() != w.note {
+			t.Fatal("N does not go to the note")
+		}
+		w.note.SetText("by " + string(key))
+		w.note.TypedKey(&fyne.KeyEvent{Name: key})
+		if got := window.Canvas().Focused(); got != nil {
+			t.Errorf("after %s %T has the keys", key, got)
+		}
+		if got := w.tour.Note(about); got != "by "+string(key) {
+			t.Errorf("after %s the note is %q", key, got)
+		}
+	}
+}
+
+// The room in hand and the summary are in sight in a narrow window.
+func TestTheRoomInHandIsInSight(t *testing.T) {
+	w, window := shownOn(t, cottage(t), "")
+	window.Resize(fyne.NewSize(900, 640))
+	for i, r := range w.tour.rooms {
+		w.enter(i)
+		seen := map[string]bool{}
+		eachObject(w.rooms, func(o fyne.CanvasObject) {
+			if text, ok := o.(*look.Text); ok {
+				left := fyne.CurrentApp().Driver().AbsolutePositionForObject(o).X
+				if left >= 0 && left+o.Size().Width <= 900 {
+					seen[text.Words()] = true
+				}
+			}
+		})
+		if !seen[r.Name] || !seen["Summary"] {
+			t.Errorf("in %s there is in sight: %v", r.Name, seen)
+		}
+	}
+}
+
+// Rooms of two levels that are called the same are told apart.
+func TestRoomsOfTwoLevelsAreToldApart(t *testing.T) {
+	host := cottage(t)
+	p := host.ix.Plan()
+	level := plan.ID("vuppr2222")
+	clip := arrange.LevelClip(p, p.Levels[0].ID)
+	as := clip.IDs()
+	for i, id := range as {
+		as[i] = plan.ID(fmt.Sprintf("%cup%c%c%c222", id.Kind(), 'a'+i/64, 'a'+i/8%8, 'a'+i%8))
+	}
+	if err := host.Keep(arrange.CopyLevel{Clip: clip, As: as, ID: level, Title: "Upstairs", Elevation: 9 * unit.Foot}); err != nil {
+		t.Fatal(err)
+	}
+	w, _ := shownOn(t, host, "")
+	last := len(w.tour.rooms) - 1
+	w.enter(last)
+	if name := w.tour.rooms[last].Name; w.eye.title != name+", Upstairs" {
+		t.Errorf("a room upstairs is called %q, want %q with its level", w.eye.title, name)
 	}
 }

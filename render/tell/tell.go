@@ -309,6 +309,33 @@ func nameOf(f *plan.Fixture) words.Text {
 	return f.Kind.Text()
 }
 
+// RoomName returns a room's name, or its use where it has none.
+func RoomName(r *plan.Room) words.Text {
+	if r.Name != "" {
+		return words.New("plain", "{0}", r.Name)
+	}
+	return r.Use.Text()
+}
+
+// RoomApart is RoomName with the level behind it, where a room of another level is called the
+// same.
+func RoomApart(ix *index.Index, r *plan.Room) words.Text {
+	name, level, isShared := RoomName(r), "", false
+	for _, l := range ix.Plan().Levels {
+		if _, isHere := l.Rooms.Get(r.ID); isHere {
+			level = l.Name
+			continue
+		}
+		for other := range l.Rooms.All() {
+			isShared = isShared || RoomName(other).String() == name.String()
+		}
+	}
+	if !isShared {
+		return name
+	}
+	return words.New("where.room-level", "{0}, {1}", name, level)
+}
+
 // Rooms returns the rooms of a plan in the order of a walk: level by level, those without
 // an opening last of each, by name.
 func Rooms(ix *index.Index) (rooms []*plan.Room) {

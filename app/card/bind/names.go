@@ -8,6 +8,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
+	"studbay/render/tell"
 )
 
 // Sentence says what an opening is and what it stands by: "Duplex receptacle, right
@@ -83,31 +84,11 @@ func (c *Context) partText(o *plan.Opening, place index.Place) words.Text {
 }
 
 // RoomName returns the room's name, or its use where it has none.
-func (c *Context) RoomName(r *plan.Room) string {
-	if r.Name != "" {
-		return r.Name
-	}
-	return c.Voice.Say(r.Use.Text())
-}
+func (c *Context) RoomName(r *plan.Room) string { return c.Voice.Say(tell.RoomName(r)) }
 
 // RoomApart is RoomName with the level behind it, where a room of another level is called the
 // same.
-func (c *Context) RoomApart(r *plan.Room) string {
-	name, level, isShared := c.RoomName(r), "", false
-	for _, l := range c.Index.Plan().Levels {
-		if _, isHere := l.Rooms.Get(r.ID); isHere {
-			level = l.Name
-			continue
-		}
-		for other := range l.Rooms.All() {
-			isShared = isShared || c.RoomName(other) == name
-		}
-	}
-	if !isShared {
-		return name
-	}
-	return c.Say("where.room-level", "{0}, {1}", name, level)
-}
+func (c *Context) RoomApart(r *plan.Room) string { return c.Voice.Say(tell.RoomApart(c.Index, r)) }
 
 // Facing names a face by where it stands in its room: the north face is the one a
 // person looks at who looks north.
