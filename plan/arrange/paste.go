@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"cmp"
+	"slices"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -135,8 +136,9 @@ func sideLike(r *plan.Room, face geom.Segment) (best int) {
 }
 
 // Duplicate sets a copy of what was taken up beside it: to the right of what is on a face,
-// or to its left where the right has no room; one step on of what lies in a ceiling or on
-// a floor; and a partition beside whole rooms.
+// or to its left where the right has no room; where neither has, openings one step on, each
+// beside its own; one step on of what lies in a ceiling or on a floor; and a partition beside
+// whole rooms.
 type Duplicate struct {
 	Clip      Clip
 	As        []plan.ID
@@ -154,10 +156,17 @@ func (e Duplicate) Apply(p plan.Plan) (plan.Plan, error) {
 	if len(e.Clip.Rooms()) > 0 {
 		by = geom.Point{X: e.Clip.roomsWidth() + e.Partition}
 	}
+	ways := []unit.Length{step, -step}
+	if e.Clip.isOpenings() {
+		ways = append(ways, e.Step, -e.Step)
+	}
 	var why error
-	for _, sign := range []unit.Length{1, -1} {
-		way := geom.Point{X: sign * by.X, Y: sign * by.Y}
-		next, err := Paste{Clip: e.Clip, As: e.As, Level: e.Level, Along: sign * step, By: way}.Apply(p)
+	for _, along := range ways {
+		way := by
+		if along < 0 {
+			way = geom.Point{X: -by.X, Y: -by.Y}
+		}
+		next, err := Paste{Clip: e.Clip, As: e.As, Level: e.Level, Along: along, By: way}.Apply(p)
 		if err == nil {
 			return next, nil
 		}
@@ -166,6 +175,11 @@ func (e Duplicate) Apply(p plan.Plan) (plan.Plan, error) {
 		}
 	}
 	return plan.Plan{}, why
+}
+
+// isOpenings reports whether nothing but openings was taken up: they have no width.
+func (c Clip) isOpenings() bool {
+	return !slices.ContainsFunc(c.things, func(t plan.Thing) bool { return t.Key().Kind() != plan.KindOpening })
 }
 
 // extent returns how far the things on a face go along it at most, what has no width being

@@ -56,6 +56,32 @@ func TestAFixtureIsDuplicatedWithWhatIsOnIt(t *testing.T) {
 	}
 }
 
+// Openings that reach over most of their side, 3 and 9 ft along 12, are copied one step on,
+// or one back where the side ends.
+func TestOpeningsFarApartAreDuplicatedBesideEach(t *testing.T) {
+	for _, tt := range []struct{ last, first, second plan.Anchor }{
+		{plan.OnFace(north, 9*ft), plan.OnFace(north, 4*ft), plan.OnFace(north, 10*ft)},
+		{plan.OnFace(north, 12*ft), plan.OnFace(north, 2*ft), plan.OnFace(north, 11*ft)},
+	} {
+		p := after(t, shed(t), edit.MoveOpening{ID: n2, To: tt.last})
+		c := arrange.ClipOf(p, []plan.ID{n1, n2})
+		ids := as(c)
+		p = after(t, p, arrange.Duplicate{Clip: c, As: ids, Level: ground, Step: ft})
+		if a, b := anchorIn(t, p, ids[0]), anchorIn(t, p, ids[1]); a != tt.first || b != tt.second {
+			t.Errorf("with the last at %v copies are at %v and %v", tt.last.Along, a, b)
+		}
+	}
+}
+
+// A bench and an opening that have no room beside them are not set over one another.
+func TestWhatHasWidthIsNotDuplicatedOverItself(t *testing.T) {
+	p := shed(t)
+	f, _ := p.Fixture(bench)
+	p = after(t, p, edit.ChangeFixture{Fixture: func() plan.Fixture { wide := *f; wide.At.Along, wide.Width = 0, 6*ft; return wide }()})
+	c := arrange.ClipOf(p, []plan.ID{bench})
+	refused(t, p, arrange.Duplicate{Clip: c, As: as(c), Level: ground, Step: ft}, plan.ErrNoRoom)
+}
+
 // A copy of the shed stands 12 ft and a partition to the right, with all that is in it.
 func TestARoomIsDuplicatedWithAllInIt(t *testing.T) {
 	c := arrange.ClipOf(shed(t), []plan.ID{shedRoom})
