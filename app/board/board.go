@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/render/scene"
@@ -96,9 +97,9 @@ func (b *Board) Fit() {
 	if b.toFit {
 		return
 	}
-	box, ok := b.pic.Index.Extent(b.pic.Level)
+	box, ok := frame.Extent(b.pic.Index, b.pic.Level)
 	if !ok && b.pic.Ghost != "" {
-		box, ok = b.pic.Index.Extent(b.pic.Ghost)
+		box, ok = frame.Extent(b.pic.Index, b.pic.Ghost)
 	}
 	if ok {
 		b.setView(Fitted(box, on, zoomOf(1.0/12, b.density()), b.density()))

@@ -12,19 +12,34 @@ import (
 	"studbay/render/scene"
 )
 
-// asideUnits is how far a live dimension stands off what it measures.
-const asideUnits = 30
+// asideUnits is how far a live dimension stands off what it measures, and tightUnits how deep
+// a room is shown that has place for it.
+const (
+	asideUnits = 30
+	tightUnits = 6 * asideUnits
+)
+
+// aside returns by how much a live dimension stands off what it measures, in pixels: within
+// the room, or beyond its wall where the room is shown small.
+func (s *scribe) aside(d tool.Dim) scene.Point {
+	off, pixels := direction(d.Aside), s.view.Zoom
+	if d.Deep == 0 || d.Deep.Millimetres()*pixels >= tightUnits*s.density {
+		return off.Mul(asideUnits * s.density)
+	}
+	return off.Mul(-asideUnits*s.density - d.Wall.Millimetres()*pixels)
+}
 
 // dim draws a live dimension: its line with a stroke at each end, and its text on a
 // ground of paper in the middle.
 func (s *scribe) dim(d tool.Dim) {
 	a, b := s.at(d.From), s.at(d.To)
 	ink, k := s.pic.Theme.Ink, s.density
-	if off := direction(d.Aside); off != (scene.Point{}) {
+	if off := s.aside(d); off != (scene.Point{}) {
 		footA, footB := a, b
-		a, b = a.Add(off.Mul(asideUnits*k)), b.Add(off.Mul(asideUnits*k))
-		s.add(shape{kind: lineShape, a: footA, b: a.Add(off.Mul(4 * k)), width: k, color: s.pic.Theme.Muted},
-			shape{kind: lineShape, a: footB, b: b.Add(off.Mul(4 * k)), width: k, color: s.pic.Theme.Muted})
+		past := off.Mul(4 * k / math.Hypot(off.X, off.Y))
+		a, b = a.Add(off), b.Add(off)
+		s.add(shape{kind: lineShape, a: footA, b: a.Add(past), width: k, color: s.pic.Theme.Muted},
+			shape{kind: lineShape, a: footB, b: b.Add(past), width: k, color: s.pic.Theme.Muted})
 	}
 	v := b.Sub(a)
 	n := math.Hypot(v.X, v.Y)

@@ -1,6 +1,7 @@
 package board
 
 import (
+	"math"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -142,6 +143,33 @@ func TestFiguresOfShortDimensionsStandApart(t *testing.T) {
 					t.Errorf("%s: one figure lies over another", name)
 				}
 			}
+		}
+	}
+}
+
+// A dimension of a room that is shown small stands beyond the wall and not over the room.
+func TestDimensionsKeepOffASmallRoom(t *testing.T) {
+	newStage(t, 0)
+	const millimetres = 1000 // of room, from the wall at 0 downwards
+	for _, tt := range []struct {
+		name string
+		zoom float64 // pixels a millimetre
+		want float64 // where the line lies, in pixels down from the face
+	}{
+		{"there is place", tightUnits / float64(millimetres), asideUnits},
+		{"a little less", (tightUnits - 1) / float64(millimetres), -asideUnits - 100*(tightUnits-1)/float64(millimetres)},
+	} {
+		s := scribe{view: View{Zoom: tt.zoom}, density: 1}
+		s.dim(tool.Dim{
+			To: geom.Point{X: 900 * unit.Millimetre}, Text: "900", Aside: geom.Point{Y: unit.Millimetre},
+			Deep: millimetres * unit.Millimetre, Wall: 100 * unit.Millimetre,
+		})
+		found := false
+		for _, line := range s.shapes {
+			found = found || line.kind == lineShape && line.a.X == 0 && line.b.X > 100 && math.Abs(line.a.Y-tt.want) < 0.01
+		}
+		if !found {
+			t.Errorf("%s: no line lies %.1f from the face: %+v", tt.name, tt.want, s.shapes)
 		}
 	}
 }

@@ -1,14 +1,20 @@
 package board
 
 import (
+	"fmt"
 	"image"
 	"testing"
 
+	"fyne.io/fyne/v2"
 	"pgregory.net/rapid"
 
+	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
+	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render"
 )
 
 func TestViewRoundTrips(t *testing.T) {
@@ -118,6 +124,29 @@ func TestRevealedMovesNoFartherThanNeeded(t *testing.T) {
 	for _, p := range large.Corners() {
 		if x, y := got.Screen(p); !image.Pt(int(x), int(y)).In(on) {
 			t.Errorf("corner %v of what is too large stands at %v, %v", p, x, y)
+		}
+	}
+}
+
+// A level fitted to the board shows its outer walls whole, however small its room is.
+func TestASmallRoomIsFittedWithItsWalls(t *testing.T) {
+	s := newStage(t, 0)
+	s.window.Resize(fyne.NewSize(900, 300))
+	room := &plan.Room{ID: "rbath2222", Ceiling: 8 * unit.Foot}
+	for i, c := range geom.BoxOf(geom.Point{}, geom.Point{X: 8 * unit.Foot, Y: 5 * unit.Foot}).Corners() {
+		room.Sides = append(room.Sides, &plan.Side{ID: plan.ID(fmt.Sprintf("sside%c222", 'a'+i)), Kind: plan.SideWall, Start: c})
+	}
+	p, err := edit.AddRoom{Level: s.board.pic.Level, Room: *room}.Apply(plan.New("Bath", s.board.pic.Level))
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.board.SetPicture(Picture{Index: index.New(p), Level: s.board.pic.Level, Theme: render.Light})
+	s.board.Fit()
+	// The studs of 2×4 and what is usual outside of them: common practice.
+	thick := 7*unit.Inch/2 + 5*unit.Inch/4
+	for _, corner := range room.Outline().Box().Expand(thick).Corners() {
+		if x, y := s.board.view.Screen(corner); !image.Pt(int(x), int(y)).In(s.board.screen()) {
+			t.Errorf("the outer corner %v stands at %.0f, %.0f of %v", corner, x, y, s.board.screen())
 		}
 	}
 }

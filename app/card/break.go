@@ -85,10 +85,11 @@ func hands(*bind.Context) []bind.Option[plan.Hand] {
 	}
 }
 
-func swings(*bind.Context) []bind.Option[plan.Swing] {
-	return []bind.Option[plan.Swing]{
-		{Value: plan.SwingNone, Text: words.New("swing.none", "no swing, or not decided")},
-		{Value: plan.SwingIn, Text: words.New("swing.in", "into this room")},
-		{Value: plan.SwingOut, Text: words.New("swing.out", "out of this room")},
-	}
+// Swings are to where a door can swing.
+var Swings = []bind.Option[plan.Swing]{
+	{Value: plan.SwingNone, Text: words.New("swing.none", "no swing, or not decided")},
+	{Value: plan.SwingIn, Text: words.New("swing.in", "into this room")},
+	{Value: plan.SwingOut, Text: words.New("swing.out", "out of this room")},
 }
+
+func swings(*bind.Context) []bind.Option[plan.Swing] { return Swings }

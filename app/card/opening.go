@@ -99,12 +99,14 @@ func gangsRow(s opening) bind.Row {
 
 var statusRow = bind.ChoiceOn(words.New("opening.status", "Status"), func(s opening) bind.Value[plan.Status] {
 	return bind.Told(s, func(o plan.Opening) plan.Status { return o.Status }, func(o plan.Opening, to plan.Status) edit.Edit { return edit.SetStatus{ID: o.ID, Status: to} })
-}, func(*bind.Context) (all []bind.Option[plan.Status]) {
-	for _, status := range []plan.Status{plan.StatusNew, plan.StatusExisting, plan.StatusRemove} {
-		all = append(all, bind.Option[plan.Status]{Value: status, Text: bind.StatusText(status)})
-	}
-	return all
-})
+}, func(*bind.Context) []bind.Option[plan.Status] { return Statuses })
+
+// Statuses tell whether an opening is there already.
+var Statuses = []bind.Option[plan.Status]{
+	{Value: plan.StatusNew, Text: bind.StatusText(plan.StatusNew)},
+	{Value: plan.StatusExisting, Text: bind.StatusText(plan.StatusExisting)},
+	{Value: plan.StatusRemove, Text: bind.StatusText(plan.StatusRemove)},
+}
 
 // hangsFromIt reports whether a light or a fan hangs from the box.
 func hangsFromIt(x plan.Opening) bool { return part.HangsLight(&x) || part.HangsFan(&x) }
@@ -128,12 +130,15 @@ var groundedRow = bind.ChoiceOf(words.New("opening.grounded", "Grounded"), func(
 // circuitRow is the choice of a circuit, or of none.
 var circuitRow = bind.ChoiceOn(words.New("opening.circuit", "Circuit"), func(s opening) bind.Value[plan.ID] {
 	return bind.Told(s, func(o plan.Opening) plan.ID { return o.Circuit }, func(o plan.Opening, to plan.ID) edit.Edit { return edit.SetCircuit{ID: o.ID, Circuit: to} })
-}, func(c *bind.Context) (all []bind.Option[plan.ID]) {
-	for k := range c.Index.Plan().Circuits.All() {
+}, func(c *bind.Context) []bind.Option[plan.ID] { return CircuitOptions(c.Index.Plan()) })
+
+// CircuitOptions lists the circuits that an opening can be on, and none.
+func CircuitOptions(p plan.Plan) (all []bind.Option[plan.ID]) {
+	for k := range p.Circuits.All() {
 		all = append(all, bind.Option[plan.ID]{Value: k.ID, Text: words.New("plain", "{0}", strings.TrimSpace(k.Number+"  "+k.Name))})
 	}
 	return append(all, bind.Option[plan.ID]{Text: words.New("opening.circuit.none", "not on one yet")})
-})
+}
 
 var noteRow = bind.FieldOn(words.New("card.note", "Note"), func(s opening) bind.Value[string] {
 	return bind.Told(s, func(o plan.Opening) string { return o.Note }, func(o plan.Opening, note string) edit.Edit { return edit.SetNote{ID: o.ID, Note: note} })

@@ -165,9 +165,11 @@ var commonUses = []plan.Use{
 	plan.UseBedroom, plan.UseBath, plan.UseKitchen, plan.UseLiving, plan.UseDining, plan.UseHall, plan.UseCloset, plan.UseLaundry,
 }
 
-// uses lists the uses of rooms as options.
-func uses(c *bind.Context) []bind.Option[plan.Use] {
-	all := bind.Options(Uses(c.Voice)...)
+func uses(c *bind.Context) []bind.Option[plan.Use] { return UseOptions(c.Voice) }
+
+// UseOptions lists the uses of rooms as options.
+func UseOptions(voice words.Voice) []bind.Option[plan.Use] {
+	all := bind.Options(Uses(voice)...)
 	all[len(commonUses)].Line = true
 	return all
 }

@@ -57,6 +57,29 @@ func TestTenBoxesGoToAnotherAssemblyInThreeClicks(t *testing.T) {
 	}
 }
 
+// No box is for all of several with other gangs: those of one count can be selected alone.
+func TestBoxesOfMixedGangsAreSelectedApart(t *testing.T) {
+	d, ids := tenPlugs(t)
+	for i, kind := range []string{"quad", "quad"} {
+		o := part.NewOpening(unit.Imperial, kind, plan.OnFace("ssaaaaaaa", unit.Length(9+i)*unit.Foot))
+		o.ID = plan.ID("ox" + strings.Repeat(string(rune('b'+i)), 7))
+		if err := d.history.Do(edit.AddOpening{Opening: o}); err != nil {
+			t.Fatal(err)
+		}
+		ids = append(ids, o.ID)
+	}
+	all := choiceNamed(t, For(d.context(), ids), "Box").Options()
+	if len(all) != 2 || all[0].Label != "Select only the 10 of one gang" || all[1].Label != "Select only the 2 of 2 gangs" {
+		t.Fatalf("offered are %+v", all)
+	}
+	if all[1].Do(); !slices.Equal(d.chosen, ids[10:]) {
+		t.Errorf("selected are %v, want %v", d.chosen, ids[10:])
+	}
+	if all[0].Do(); !slices.Equal(d.chosen, ids[:10]) {
+		t.Errorf("selected are %v, want %v", d.chosen, ids[:10])
+	}
+}
+
 func TestOfSeveralWhatDiffersIsMixed(t *testing.T) {
 	d, ids := tenPlugs(t)
 	for _, e := range []edit.Edit{

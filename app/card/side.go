@@ -37,10 +37,13 @@ var sidePage = page[plan.Side]{
 	several: slices.Concat(framing, buildUp, []bind.Maker[plan.Side]{conditionRow, finish}),
 }
 
+// SideKinds are what a side can be made of.
+var SideKinds = bind.Options(plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen)
+
 var (
 	framing = []bind.Maker[plan.Side]{
 		bind.ChoiceOf(words.New("side.kind", "Made of"), func(x *plan.Side) *plan.SideKind { return &x.Kind },
-			bind.Among(plan.SideWall, plan.SideGlass, plan.SideRailing, plan.SideOpen)),
+			func(*bind.Context) []bind.Option[plan.SideKind] { return SideKinds }),
 		bind.FieldOf(words.New("side.studs", "Studs on center"), func(x *plan.Side) *unit.Length { return &x.Studs.Spacing }, bind.Thicknesses),
 		bind.FieldOf(words.New("side.depth", "Depth of studs"), func(x *plan.Side) *unit.Length { return &x.Studs.Depth }, bind.Thicknesses),
 	}

@@ -35,6 +35,7 @@ func also(id, english string) words.Text { return words.New("command."+id, engli
 // The menus within menus.
 var (
 	subArrange  = words.New("menu.arrange", "Arrange")
+	subHere     = words.New("menu.here", "On what is selected")
 	subColours  = words.New("menu.colours", "Colors")
 	subUnits    = words.New("menu.units", "Units")
 	subLanguage = words.New("menu.language", "Language")
@@ -75,7 +76,14 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "pair", Title: title("pair", "Pair the two selected about the center line between them"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.canPair, Run: d.editor.pair},
 		{ID: "to-steps", Title: title("to-steps", "Round openings to the step"), Menu: shell.MenuEdit, Sub: subArrange, Line: true, Can: d.editor.hasOpenings, Run: d.clips.toSteps},
 		{ID: "to-studs", Title: title("to-studs", "Boxes to the studs …"), Menu: shell.MenuEdit, Sub: subArrange, Keys: keys(shell.Ctrl, fyne.KeyT), Can: d.editor.hasOpenings, Run: d.forms.askToStuds},
+		{ID: "side-kind", Title: titleMadeOf, Menu: shell.MenuEdit, Items: d.choices.madeOf},
+		{ID: "break-kind", Title: titleKind, Menu: shell.MenuEdit, Items: d.choices.breakKinds},
+		{ID: "break-swing", Title: titleSwings, Menu: shell.MenuEdit, Items: d.choices.swings},
+		{ID: "room-use", Title: titleUse, Menu: shell.MenuEdit, Items: d.choices.uses},
+		{ID: "opening-status", Title: titleStatus, Menu: shell.MenuEdit, Items: d.choices.statuses},
+		{ID: "opening-circuit", Title: titleCircuit, Menu: shell.MenuEdit, Items: d.choices.circuits},
 		{ID: "select-all", Also: also("select-all.also", "everything"), Title: title("select-all", "Select all openings on the level"), Menu: shell.MenuEdit, Line: true, Keys: keys(shell.Ctrl, fyne.KeyA), Can: d.editor.hasOpenings, Run: d.editor.selectAll},
+		{ID: "select-room", Title: title("select-room", "Select the room it is in"), Menu: shell.MenuEdit, Can: func() bool { return d.choices.roomOfSelected() != "" }, Run: func() { d.doc().Select(d.choices.roomOfSelected()) }},
 		{ID: "select-none", Title: title("select-none", "Deselect all"), Menu: shell.MenuEdit, Keys: keys(shell.Ctrl|shift, fyne.KeyA), Can: d.editor.hasSelection, Run: func() { d.doc().Select() }},
 
 		{ID: "fit", Also: also("fit.also", "whole plan, extents, all"), Title: title("fit", "Zoom to fit"), Menu: shell.MenuView, Keys: append(keys(0, fyne.KeyHome), keys(shell.Ctrl, fyne.Key0)...), Run: func() { d.view.Fit() }},
@@ -88,6 +96,7 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "ghost-above", Title: title("ghost-above", "See the level above through this one"), Menu: shell.MenuView, On: func() bool { return d.prefs.Ghost() == prefs.GhostAbove }, Run: func() { d.showGhost(prefs.GhostAbove) }},
 		{ID: "show-unfold", Also: also("show-unfold.also", "elevation, walls, faces"), Title: title("show-unfold", "Unfolded room"), Menu: shell.MenuView, Line: true, Keys: keys(0, fyne.KeyU), On: func() bool { return d.prefs.Unfold() }, Run: func() { d.prefs.SetUnfold(!d.prefs.Unfold()); d.showPanels() }},
 		{ID: "show-cards", Also: also("show-cards.also", "properties, panel, inspector, sidebar"), Title: title("show-cards", "Cards and findings"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyI), On: func() bool { return d.prefs.Cards() }, Run: func() { d.prefs.SetCards(!d.prefs.Cards()); d.showPanels() }},
+		{ID: "card", Title: title("card", "Show its card"), Menu: shell.MenuView, Can: func() bool { return d.editor.hasSelection() && !d.prefs.Cards() }, Run: d.showCards},
 		{ID: "full-screen", Title: title("full-screen", "Full screen"), Menu: shell.MenuView, Keys: keys(0, fyne.KeyF11), On: func() bool { return d.window.FullScreen() }, Run: func() { d.window.SetFullScreen(!d.window.FullScreen()) }},
 		{ID: "client-walk", Also: also("client-walk.also", "tour, present, view, 3D"), Title: title("client-walk", "Walk through with the client"), Menu: shell.MenuView, Run: d.walkThrough},
 		{ID: "answers", Title: title("answers", "Take in a client's answers …"), Menu: shell.MenuView, Run: d.askAnswers},
@@ -96,6 +105,9 @@ func (d *Desk) commandTable() []shell.Command {
 	all = append(all, []shell.Command{
 		{ID: "room-by-size", Also: also("room-by-size.also", "rectangle, dimensions, draw"), Title: title("room-by-size", "Room by width × depth …"), Menu: shell.MenuPlace, Keys: keys(shift|shell.Ctrl, fyne.KeyR), Run: d.forms.askRoom},
 		{ID: "find-kind", Also: also("find-kind.also", "outlet, switch, light, search"), Title: title("find-kind", "Find a kind of opening …"), Menu: shell.MenuPlace, Keys: keys(shell.Ctrl, fyne.KeyF), Run: d.findKind},
+		{ID: "add-door", Title: title("add-door", "Add here: Door"), Menu: shell.MenuPlace, Sub: subHere, Can: d.here.takesBreak, Run: d.here.addDoor},
+		{ID: "add-window", Title: title("add-window", "Add here: Window"), Menu: shell.MenuPlace, Sub: subHere, Can: d.here.takesBreak, Run: d.here.addWindow},
+		{ID: "add-opening", Title: title("add-opening", "Add an opening here"), Menu: shell.MenuPlace, Sub: subHere, Can: d.here.takesOpening, Named: d.here.openingTitle, Run: d.here.addOpening},
 		{ID: "add-level", Also: also("add-level.also", "floor, story, upstairs, basement"), Title: title("add-level", "Add a level"), Menu: shell.MenuPlace, Line: true, Run: d.editor.addLevel},
 		{ID: "copy-level", Also: also("copy-level.also", "floor, story, upstairs"), Title: title("copy-level", "Copy this level with what is in it"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyLevel},
 		{ID: "copy-outlines", Title: title("copy-outlines", "Copy the outlines of this level"), Menu: shell.MenuPlace, Can: d.editor.hasRooms, Run: d.editor.copyOutlines},

@@ -41,6 +41,8 @@ type Desk struct {
 	rooms    *rooms
 	forms    *forms
 	clips    *clips
+	here     *here
+	choices  *choices
 	keys     *keyboard
 	tools    *toolWindow
 	cards    *cardWindow
@@ -100,6 +102,7 @@ func (d *Desk) wire() {
 	d.rooms = &rooms{editor: d.editor, view: d.view}
 	d.clips = &clips{editor: d.editor, view: d.view, copied: &d.house.copied}
 	d.forms = &forms{editor: d.editor, clips: d.clips, findings: d.findings, view: d.view}
+	d.here, d.choices = &here{d.editor}, &choices{d.editor}
 	d.tools = &toolWindow{editor: d.editor, view: d.view, showCards: d.showCards}
 	d.hand.window = d.tools
 	d.commands = shell.NewCommands(on, d.showTitle, append(toolCommands(d.hand), d.commandTable()...)...)

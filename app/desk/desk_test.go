@@ -54,7 +54,7 @@ func (b *bench) checked() {
 // room draws a room of a width and depth and waits for its findings.
 func (b *bench) room(w, h unit.Length) plan.ID {
 	b.t.Helper()
-	if err := b.forms.addRoom("Den", plan.UseDen, w, h); err != nil {
+	if err := b.forms.addRoom("Den", plan.UseDen, w, h, nil); err != nil {
 		b.t.Fatal(err)
 	}
 	b.checked()

@@ -7,9 +7,12 @@ import (
 
 	"studbay/app/dialog"
 	"studbay/app/prefs"
+	"studbay/app/tool"
 	"studbay/app/work"
+	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -83,8 +86,13 @@ func (d *editor) removeSelected() {
 
 // Ask asks whether something that is hardly meant is; where it is, do is done.
 func (d *editor) Ask(question, body, yes words.Text, do func()) {
+	d.askOr(question, body, yes, do, nil)
+}
+
+// askOr is Ask that does something else where it is not; nil: nothing.
+func (d *editor) askOr(question, body, yes words.Text, do, not func()) {
 	d.stage.Ask(dialog.Question{Title: d.voice.Say(question), Body: d.voice.Say(body), Answers: []dialog.Answer{
-		{Label: d.voice.say("answer.cancel", "Cancel")}, {Label: d.voice.Say(yes), Do: do},
+		{Label: d.voice.say("answer.cancel", "Cancel"), Do: not}, {Label: d.voice.Say(yes), Do: do},
 	}})
 }
 
@@ -145,4 +153,89 @@ func (d *editor) pairUp() (edit.PairUp, bool) {
 		return edit.PairUp{}, false
 	}
 	return edit.PairBetween(d.doc().Plan(), chosen[0], chosen[1], work.NewID(plan.KindPair))
+}
+
+// here are the commands that add something to the one thing selected: where its menu was
+// asked for, else in its middle.
+type here struct{ *editor }
+
+// only returns what alone is selected, or nothing.
+func (d *here) only() plan.ID {
+	if chosen := d.doc().Selection(); len(chosen) == 1 {
+		return chosen[0]
+	}
+	return ""
+}
+
+// at returns the place.
+func (d *here) at() tool.Pointer {
+	if d.hand.menuAt != nil {
+		return *d.hand.menuAt
+	}
+	ix := d.doc().Index()
+	p := tool.Pointer{Reach: unit.Inch}
+	if ref, ok := ix.Side(d.only()); ok {
+		line := ref.Line()
+		p.At = geom.FrameOf(line).Point(line.Length()/2, unit.Inch)
+	} else if r := ix.RoomOf(d.only()); r != nil {
+		p.At = r.Outline().LabelPoint()
+	} else if f, _ := d.doc().Plan().Fixture(d.only()); f != nil {
+		frame, _, _ := ix.FixtureFrame(f)
+		p.At = frame.Point(f.Width/2, f.Depth*3/4)
+	}
+	return p
+}
+
+// takesBreak reports whether a side alone is selected that doors and windows go into.
+func (d *here) takesBreak() bool {
+	ref, ok := d.doc().Index().Side(d.only())
+	return ok && (ref.Side().Kind == plan.SideWall || ref.Side().Kind == plan.SideGlass)
+}
+
+func (d *here) addDoor()   { d.hand.putOnce("break", string(plan.BreakDoor), d.at()) }
+func (d *here) addWindow() { d.hand.putOnce("break", string(plan.BreakWindow), d.at()) }
+
+// usualKinds are those that are added where the kind in hand goes elsewhere, by where they go.
+var usualKinds = map[part.Host]string{part.Wall: "duplex", part.Ceiling: "ceiling-light"}
+
+// kind returns the kind of opening that the one thing selected takes: the one in hand, where
+// that goes there.
+func (d *here) kind() *part.Kind {
+	host := part.Wall
+	switch id := d.only(); id.Kind() {
+	case plan.KindSide:
+		if ref, ok := d.doc().Index().Side(id); !ok || ref.Side().Kind == plan.SideOpen {
+			return nil
+		}
+	case plan.KindFixture:
+		if f, _ := d.doc().Plan().Fixture(id); f == nil || !part.All().Fixture(f.Kind).Carries {
+			return nil
+		}
+	case plan.KindRoom:
+		host = part.Ceiling
+	default:
+		return nil
+	}
+	if k := part.All().Kind(d.hand.kind); k != nil && k.Host == host {
+		return k
+	}
+	return part.All().Kind(usualKinds[host])
+}
+
+func (d *here) takesOpening() bool { return d.kind() != nil }
+
+// openingTitle names the kind that would be added.
+func (d *here) openingTitle() words.Text {
+	if k := d.kind(); k != nil {
+		return words.New("command.add-opening.named", "Add here: {0}", k.Text())
+	}
+	return title("add-opening", "Add an opening here")
+}
+
+func (d *here) addOpening() {
+	p := d.at()
+	if id := d.kind().ID; id != d.hand.kind {
+		d.hand.kind, d.hand.sample = id, nil
+	}
+	d.hand.putOnce("opening", "", p)
 }

@@ -64,6 +64,9 @@ func (t *toolWindow) End() {
 	t.session.EndDrag()
 }
 
+// Said implements tool.Window.
+func (t *toolWindow) Said(text words.Text) string { return t.voice.Say(text) }
+
 // NewID implements tool.Window.
 func (t *toolWindow) NewID(kind byte) plan.ID { return work.NewID(kind) }
 

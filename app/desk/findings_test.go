@@ -29,7 +29,7 @@ func (b *bench) pressKeys(names ...fyne.KeyName) {
 func TestFindingsAreGoneThroughByKeys(t *testing.T) {
 	b := newBench(t)
 	b.room(14*unit.Foot, 12*unit.Foot)
-	if err := b.forms.addRoom("Office", plan.UseOffice, 12*unit.Foot, 10*unit.Foot); err != nil {
+	if err := b.forms.addRoom("Office", plan.UseOffice, 12*unit.Foot, 10*unit.Foot, nil); err != nil {
 		t.Fatal(err)
 	}
 	b.checked()
@@ -140,7 +140,7 @@ func TestLettersAreTheToolsWithTheFocusInTheList(t *testing.T) {
 // besides walls that are not served.
 func TestTheKeyTakesOneRemedyAfterTheOther(t *testing.T) {
 	b := newBench(t)
-	if err := b.forms.addRoom("Kitchen", plan.UseKitchen, 14*unit.Foot, 12*unit.Foot); err != nil {
+	if err := b.forms.addRoom("Kitchen", plan.UseKitchen, 14*unit.Foot, 12*unit.Foot, nil); err != nil {
 		t.Fatal(err)
 	}
 	b.checked()

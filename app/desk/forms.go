@@ -34,6 +34,16 @@ func (d *forms) askRoom() {
 	if d.doc().System() == unit.Metric {
 		width, depth = "4.2 m", "3.6 m"
 	}
+	d.askRoomOf([]string{d.voice.say("room-form.name.first", "Room"), "", width, depth})
+}
+
+// askRoomOf is askRoom with what stands in its lines at first; a use that the name does not
+// tell of was chosen by hand.
+func (d *forms) askRoomOf(texts []string) {
+	told := d.toldUse
+	if guess, _ := told(texts); texts[1] != "" && texts[1] != guess {
+		told = nil
+	}
 	uses := card.Uses(d.voice.Voice)
 	var names []string
 	for _, use := range uses {
@@ -44,10 +54,10 @@ func (d *forms) askRoom() {
 		Body:  d.voice.say("room-form.body", "Measured inside, between the finished faces."),
 		Yes:   d.voice.say("room-form.yes", "Draw it"),
 		Lines: []dialog.Line{
-			{Label: d.voice.say("room-form.name", "Name"), Text: d.voice.say("room-form.name.first", "Room")},
-			{Label: d.voice.say("room.use", "Use"), Options: names, Told: d.toldUse},
-			{Label: d.voice.say("room-form.width", "Width"), Text: width, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
-			{Label: d.voice.say("room-form.depth", "Depth"), Text: depth, Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
+			{Label: d.voice.say("room-form.name", "Name"), Text: texts[0]},
+			{Label: d.voice.say("room.use", "Use"), Text: texts[1], Options: names, Told: told},
+			{Label: d.voice.say("room-form.width", "Width"), Text: texts[2], Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
+			{Label: d.voice.say("room-form.depth", "Depth"), Text: texts[3], Hint: d.voice.say("hint.length", "such as 14' 6 or 4.4 m"), Check: d.stage.IsLengthOverNothing},
 		},
 		Echo: func(texts []string) string {
 			w, h, err := d.doc().System().ParseTwo(texts[2], texts[3])
@@ -61,7 +71,7 @@ func (d *forms) askRoom() {
 			if err != nil {
 				return words.Fault("room-form.unread", "one of the sizes cannot be read")
 			}
-			return d.addRoom(texts[0], uses[slices.Index(names, texts[1])], w, h)
+			return d.addRoom(texts[0], uses[slices.Index(names, texts[1])], w, h, func() { d.askRoomOf(texts) })
 		},
 	})
 }
@@ -92,8 +102,9 @@ func (d *forms) freePlace() (at geom.Point) {
 }
 
 // addRoom draws a rectangle a partition to the right of the rooms on the level, in line
-// with the top of the one farthest right.
-func (d *forms) addRoom(name string, use plan.Use, w, h unit.Length) error {
+// with the top of the one farthest right. A tiny one that was not meant is not drawn: then
+// again is done.
+func (d *forms) addRoom(name string, use plan.Use, w, h unit.Length, again func()) error {
 	at := d.freePlace()
 	corners := geom.Polygon{at, {X: at.X + w, Y: at.Y}, {X: at.X + w, Y: at.Y + h}, {X: at.X, Y: at.Y + h}}
 	sides := make([]plan.ID, len(corners))
@@ -104,7 +115,8 @@ func (d *forms) addRoom(name string, use plan.Use, w, h unit.Length) error {
 	room := fill.NewRoom(d.doc().System(), id, name, corners, sides)
 	room.Use = use
 	var err error
-	tool.AskIfTiny(room, d.Ask, func() {
+	ask := func(question, body, yes words.Text, do func()) { d.askOr(question, body, yes, do, again) }
+	tool.AskIfTiny(room, ask, func() {
 		if err = d.Do(edit.AddRoom{Level: d.doc().Level(), Room: room}); err == nil {
 			d.doc().Select(id)
 			d.view.Fit()

@@ -93,6 +93,9 @@ var scenes = []struct {
 	{"menu of levels", func(b *bench) { b.showLevels() }},
 	{"menu of an opening", func(b *bench) { b.menuAt(b.found("box-fill").Opening) }},
 	{"menu of a room", func(b *bench) { b.menuAt(b.first(plan.KindRoom)) }},
+	{"menu of a wall", func(b *bench) { b.menuAt(b.first(plan.KindSide)) }},
+	{"menu of a door", func(b *bench) { b.menuAt(b.first(plan.KindBreak)) }},
+	{"menu of a fixture", func(b *bench) { b.menuAt(b.first(plan.KindFixture)) }},
 	{"menu of a finding", func(b *bench) { b.showMenuOfFinding(*b.found("wall-reach"), fyne.NewPos(700, 300)) }},
 	{"menu of nothing", func(b *bench) {
 		b.showMenuOf(tool.Pointer{At: geom.Point{X: -90 * unit.Foot}}, fyne.NewPos(300, 300))
@@ -240,7 +243,7 @@ func (b *bench) selectAllOpenings() { b.run("select-all") }
 // dirty changes something.
 func (b *bench) dirty() {
 	b.t.Helper()
-	if err := b.forms.addRoom("Shed", plan.UseStorage, 8*unit.Foot, 6*unit.Foot); err != nil {
+	if err := b.forms.addRoom("Shed", plan.UseStorage, 8*unit.Foot, 6*unit.Foot, nil); err != nil {
 		b.t.Fatal(err)
 	}
 }

@@ -33,6 +33,7 @@ type hand struct {
 	pointer tool.Pointer // where it was last
 	said    words.Text   // in place of the tool's hint
 	refused refusal
+	menuAt  *tool.Pointer // where the menu stands that a command is given from; nil: in none
 }
 
 // refusal is why something was not done, shown at the pointer until that has gone on.
@@ -147,7 +148,7 @@ func (h *hand) hint() words.Text {
 	if !h.said.IsZero() {
 		return h.said
 	}
-	return h.tool().Hint()
+	return h.tool().Hint(h.window)
 }
 
 // Kind implements shell.Kinds.
@@ -198,12 +199,39 @@ func (h *hand) show(p tool.Preview) {
 // next move shows it again.
 func (h *hand) dropGhost() {
 	p := h.preview
-	if p.Ghost == nil && p.Snap.IsZero() && p.SnapAt == nil {
+	first := len(p.Area) == 1 // where a room would begin
+	if p.Ghost == nil && p.Snap.IsZero() && p.SnapAt == nil && !first {
 		return
+	}
+	if first {
+		p.Area = nil
 	}
 	if p.Ghost != nil {
 		p.Dims = nil // they measure it
 	}
 	p.Ghost, p.Snap, p.SnapAt = nil, words.Text{}, nil
 	h.show(p)
+}
+
+// putOnce does what a click of a tool at a place does, for a sort of what it makes, and leaves
+// the tool in hand as it is.
+func (h *hand) putOnce(id, sort string, p tool.Pointer) {
+	for _, e := range tool.Tools {
+		made := e.New()
+		if made.ID() != id {
+			continue
+		}
+		if several, ok := made.(tool.Chooser); ok {
+			several.Choose(sort)
+		}
+		made.Down(h.window, p)
+		made.Leave(h.window)
+	}
+}
+
+// from does what a menu that was asked for at a place offers.
+func (h *hand) from(p tool.Pointer, do func()) {
+	h.menuAt = &p
+	do()
+	h.menuAt = nil
 }

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,6 +12,7 @@ import (
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/app/windowtest"
+	"studbay/plan"
 )
 
 func TestKeysAreNamedInTheLanguage(t *testing.T) {
@@ -128,5 +130,43 @@ func TestTheMenusOpenByKeys(t *testing.T) {
 	on.Focus(windowtest.All[*look.Field](b.column.Object)[0].Entry())
 	if b.strike(fyne.KeyF10, ""); !isOpen() {
 		t.Error("F10 in a field opens no menu")
+	}
+}
+
+// A room that was typed too small and is not meant gives back the form as it was filled in.
+func TestTheFormComesBackWhereATinyRoomIsNotMeant(t *testing.T) {
+	b := newBench(t)
+	b.run("room-by-size")
+	for i, text := range []string{"Powder room", "5", "6"} {
+		b.entries(b.dialog())[i].SetText(text)
+	}
+	b.take(b.choice(b.dialog(), "Use"), "Closet")
+	b.press(b.dialog(), "Draw it")
+	b.press(b.dialog(), "Cancel")
+	if !b.stage.IsOpen() {
+		t.Fatal("the form is gone")
+	}
+	var got []string
+	for _, e := range b.entries(b.dialog()) {
+		got = append(got, e.Text)
+	}
+	if want := []string{"Powder room", "5", "6"}; !slices.Equal(got, want) {
+		t.Errorf("the form holds %q, want %q", got, want)
+	}
+	if said := textOf(b.choice(b.dialog(), "Use")); !strings.Contains(said, "Closet") {
+		t.Errorf("the use chosen by hand is gone: %s", said)
+	}
+	if n := b.doc().Plan().Levels[0].Rooms.Len(); n != 0 {
+		t.Errorf("%d rooms were drawn", n)
+	}
+	b.entries(b.dialog())[0].SetText("Bath")
+	if said := textOf(b.choice(b.dialog(), "Use")); !strings.Contains(said, "Closet") {
+		t.Errorf("the use chosen by hand follows the name: %s", said)
+	}
+	b.press(b.dialog(), "Draw it")
+	b.press(b.dialog(), "Draw it")
+	b.noDialog()
+	if got := b.onlyRoom(); got.Name != "Bath" || got.Use != plan.UseCloset {
+		t.Errorf("drawn is %s, a %s", got.Name, got.Use)
 	}
 }

@@ -96,7 +96,7 @@ func TestARefusalStandsAtThePointer(t *testing.T) {
 		t.Errorf("far from there it still says %q", p.Refused)
 	}
 	b.hand.Take(0)
-	if got, want := b.hand.hint().ID, b.hand.tool().Hint().ID; got != want {
+	if got, want := b.hand.hint().ID, b.hand.tool().Hint(b.tools).ID; got != want {
 		t.Errorf("with another tool the status line says %q, want %q", got, want)
 	}
 	b.hand.refuse(words.New("plain", "{0}", "no"))

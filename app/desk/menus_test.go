@@ -12,7 +12,9 @@ import (
 	"studbay/app/shell"
 	"studbay/app/tool"
 	"studbay/app/windowtest"
+	"studbay/app/work"
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -250,4 +252,154 @@ func (b *bench) onlyRoom() (room *plan.Room) {
 		room = r
 	}
 	return room
+}
+
+// menuItem finds a line of the menu of a place, and what it offers within it.
+func (b *bench) menuItem(p tool.Pointer, label, within string) *look.MenuItem {
+	b.t.Helper()
+	for _, item := range b.menuOf(p) {
+		if item.Label != label {
+			continue
+		}
+		if within == "" {
+			return &item
+		}
+		for _, sub := range item.Sub {
+			if sub.Label == within {
+				return &sub
+			}
+		}
+	}
+	return nil
+}
+
+// The menu of a wall offers what a wall can take, at the place where it was asked for, and
+// what it can be made of.
+func TestTheMenuOfAWall(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	corner := b.onlyRoom().Outline().Box().Min
+	onWall := tool.Pointer{At: corner.Add(geom.Point{X: 9 * unit.Foot}), Reach: unit.Inch}
+	take := func(label, within string) {
+		t.Helper()
+		item := b.menuItem(onWall, label, within)
+		if item == nil {
+			t.Fatalf("the menu of a wall has no %q %q", label, within)
+		}
+		item.Do()
+	}
+	take("Add here: Duplex receptacle", "")
+	var placed *plan.Opening
+	for _, o := range b.doc().Plan().Openings() {
+		placed = o
+	}
+	if placed == nil || placed.Kind != "duplex" || placed.At.Along != 9*unit.Foot {
+		t.Fatalf("placed is %+v, want a duplex 9 ft along", placed)
+	}
+	b.doc().Undo()
+	take("Add here: Door", "")
+	var door *plan.Break
+	for k := range b.doc().Plan().Levels[0].Breaks.All() {
+		door = k
+	}
+	if door == nil || door.Kind != plan.BreakDoor || (door.At.Along+door.Width/2-9*unit.Foot).Abs() > unit.Inch {
+		t.Fatalf("the door is %+v, want its middle 9 ft along", door)
+	}
+	b.doc().Undo()
+	take("Add here: Window", "")
+	if got := b.doc().Selection(); len(got) != 1 || got[0].Kind() != plan.KindBreak {
+		t.Errorf("selected is %v, want the window", got)
+	}
+	b.doc().Undo()
+	take("Made of", "Glass")
+	if ref, ok := b.doc().Index().Side(b.onlyRoom().Sides[0].ID); !ok || ref.Side().Kind != plan.SideGlass {
+		t.Error("the wall is not made of glass")
+	}
+	if item := b.menuItem(onWall, "Made of", "Glass"); item == nil || !item.Checked {
+		t.Error("the menu does not mark what the wall is made of")
+	}
+	take("Made of", "Open")
+	if b.menuItem(onWall, "Add here: Door", "") != nil || b.menuItem(onWall, "Add here: Duplex receptacle", "") != nil {
+		t.Error("an open side is offered a door or a receptacle")
+	}
+	if b.menuItem(onWall, "Serve the room by the fewest receptacles …", "") == nil {
+		t.Error("the menu of a wall does not serve its room")
+	}
+	take("Select the room it is in", "")
+	if got := b.doc().Selection(); len(got) != 1 || got[0] != b.onlyRoom().ID {
+		t.Errorf("selected is %v, want the room", got)
+	}
+}
+
+// Menus of doors, openings and rooms offer what each can be.
+func TestTheMenusOfWhatIsInARoom(t *testing.T) {
+	b := newBench(t)
+	b.room(12*unit.Foot, 10*unit.Foot)
+	side := b.onlyRoom().Sides[0]
+	b.doc().Select(side.ID)
+	b.run("add-door")
+	door := b.doc().Selection()[0]
+	brk := func() *plan.Break {
+		k, _ := b.doc().Plan().Break(door)
+		return k
+	}
+	if at := brk().At.Along + brk().Width/2; at != 6*unit.Foot {
+		t.Errorf("without a menu the door stands at %v, want the middle of the wall", at)
+	}
+	choose := func(command, label string) {
+		t.Helper()
+		for _, item := range b.commands.ByID(command).Items() {
+			if item.Label == label {
+				item.Do()
+				return
+			}
+		}
+		t.Fatalf("%s offers no %q", command, label)
+	}
+	choose("break-swing", "Out of this room")
+	if brk().Swing != plan.SwingOut {
+		t.Errorf("the door swings %q", brk().Swing)
+	}
+	choose("break-kind", "Window")
+	if brk().Kind != plan.BreakWindow || brk().Swing != plan.SwingNone {
+		t.Errorf("the door became %+v", brk())
+	}
+	if got := b.commands.ByID("break-swing").Items(); got != nil {
+		t.Errorf("a window is offered to swing: %v", got)
+	}
+	b.doc().Select(side.ID, door)
+	if got := b.commands.ByID("break-kind").Items(); got != nil {
+		t.Errorf("a wall and a window are offered kinds: %v", got)
+	}
+	b.doc().Select(b.onlyRoom().ID)
+	choose("room-use", "Bathroom")
+	if got := b.onlyRoom().Use; got != plan.UseBath {
+		t.Errorf("the room is used as %s", got)
+	}
+	b.run("add-opening")
+	var light *plan.Opening
+	for _, o := range b.doc().Plan().Openings() {
+		light = o
+	}
+	if light == nil || light.Kind != "ceiling-light" || light.At.At != b.onlyRoom().Outline().LabelPoint() {
+		t.Fatalf("added to the room is %+v, want a ceiling light in its middle", light)
+	}
+	if got := b.commands.ByID("opening-circuit").Items(); got != nil {
+		t.Errorf("circuits are offered where there are none: %v", got)
+	}
+	circuit := work.NewID(plan.KindCircuit)
+	if err := b.editor.Do(edit.Add{Thing: &plan.Circuit{ID: circuit, Number: "3", Name: "lights", Amps: 15, Volts: 120, Poles: 1}}); err != nil {
+		t.Fatal(err)
+	}
+	choose("opening-circuit", "3  lights")
+	choose("opening-status", "Existing")
+	if o, _ := b.doc().Plan().Opening(light.ID); o.Circuit != circuit || o.Status != plan.StatusExisting {
+		t.Errorf("the light is %+v", o)
+	}
+	steps := b.doc().History().CanUndo()
+	was := b.doc().Plan()
+	choose("opening-status", "Existing")
+	if !steps || !plan.Equal(was, b.doc().Plan()) {
+		t.Error("what is so already was done again")
+	}
 }

@@ -7,6 +7,7 @@ import (
 	"studbay/app/look"
 	"studbay/app/shell"
 	"studbay/app/work"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
@@ -50,7 +51,7 @@ func (v *view) Hold(by fyne.Position) {
 // Hides implements shell.View.
 func (v *view) Hides(at shell.Panel) bool {
 	doc := v.session.Doc()
-	box, ok := doc.Index().Extent(doc.Level())
+	box, ok := frame.Extent(doc.Index(), doc.Level())
 	if !ok {
 		return false
 	}

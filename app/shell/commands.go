@@ -131,17 +131,22 @@ func (c *Commands) Palette(v words.Voice) (items []look.MenuItem) {
 	return items
 }
 
-// ItemsOf lists some commands by their IDs, those that can run now; an empty ID draws a
-// line.
+// ItemsOf lists some commands by their IDs, those that can run now and the menus that hold
+// something; an empty ID draws a line.
 func (c *Commands) ItemsOf(v words.Voice, ids ...string) (items []look.MenuItem) {
 	line := false
 	for _, id := range ids {
 		one := c.ByID(id)
-		if one == nil || !one.can() {
+		if one == nil || one.Items == nil && !one.can() {
 			line = line || id == ""
 			continue
 		}
 		item := c.item(one, v)
+		if one.Items != nil {
+			if item.Sub = one.Items(); len(item.Sub) == 0 {
+				continue
+			}
+		}
 		item.Line = line && len(items) > 0
 		items, line = append(items, item), false
 	}

@@ -26,7 +26,7 @@ var (
 
 func (*brk) ID() string { return "break" }
 
-func (b *brk) Hint() words.Text {
+func (b *brk) Hint(Window) words.Text {
 	if b.typed.of != 0 {
 		return sizeHint
 	}

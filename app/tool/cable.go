@@ -25,7 +25,7 @@ var (
 
 func (*cable) ID() string { return "cable" }
 
-func (c *cable) Hint() words.Text {
+func (c *cable) Hint(Window) words.Text {
 	switch {
 	case c.sort == controlSort && c.lead == "":
 		return words.New("tool.control.hint", "Click a switch; then the lights, fans or receptacles it serves")

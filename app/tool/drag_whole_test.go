@@ -42,8 +42,8 @@ func TestARoomIsDraggedByItsInside(t *testing.T) {
 	}
 	f.chosen = []plan.ID{r.ID}
 	c.Move(f, grip)
-	if f.preview.Cursor != CursorMove || c.Hint().ID != "tool.select.hint-room" {
-		t.Errorf("over a chosen room: cursor %v, hint %q", f.preview.Cursor, c.Hint())
+	if f.preview.Cursor != CursorMove || c.Hint(f).ID != "tool.select.hint-room" {
+		t.Errorf("over a chosen room: cursor %v, hint %q", f.preview.Cursor, c.Hint(f))
 	}
 	// 144 in is the square's east face: 4-1/2 in of partition beyond it is 148-1/2.
 	to.At = grip.At.Add(geom.Point{X: inch(147) - left.X, Y: inch(1) - left.Y})

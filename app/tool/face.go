@@ -108,7 +108,7 @@ func distances(t Window, s onSide, at unit.Length, self plan.ID) []Dim {
 		return nil
 	}
 	left, right := f.Neighbours(at, self)
-	return liveDims(t, f, [2]unit.Length{left.At, at}, [2]unit.Length{at, right.At})
+	return liveDims(t, s, f, [2]unit.Length{left.At, at}, [2]unit.Length{at, right.At})
 }
 
 // besides are the live dimensions of a stretch of a side: from its ends to the corners.
@@ -118,15 +118,21 @@ func besides(t Window, s onSide, from, to unit.Length) []Dim {
 		return nil
 	}
 	left, right := f.Ends()
-	return liveDims(t, f, [2]unit.Length{left.At, from}, [2]unit.Length{to, right.At})
+	return liveDims(t, s, f, [2]unit.Length{left.At, from}, [2]unit.Length{to, right.At})
 }
 
-// liveDims shows spans of a face that have any length.
-func liveDims(t Window, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
+// liveDims shows spans of the face of a side that have any length.
+func liveDims(t Window, side onSide, f frame.Face, spans ...[2]unit.Length) (dims []Dim) {
 	line := geom.FrameOf(f.Line)
+	d := Dim{Aside: line.Out(), Wall: wallDepth(t.Index(), side.id())}
+	for _, corner := range side.ref.Room.Outline() {
+		_, out := line.Project(corner)
+		d.Deep = max(d.Deep, out)
+	}
 	for _, s := range spans {
 		if from, to := s[0], s[1]; to > from {
-			dims = append(dims, Dim{From: line.Point(from, 0), To: line.Point(to, 0), Text: t.System().Format(to - from), Aside: line.Out()})
+			d.From, d.To, d.Text = line.Point(from, 0), line.Point(to, 0), t.System().Format(to-from)
+			dims = append(dims, d)
 		}
 	}
 	return dims

@@ -28,6 +28,7 @@ type fake struct {
 	isMetric bool
 	sample   *plan.Opening
 	ghost    plan.ID
+	language words.Catalogue
 	drawn    map[plan.ID]geom.Point // where bodies of openings are drawn
 }
 
@@ -61,7 +62,10 @@ func (f *fake) Selection() []plan.ID  { return f.chosen }
 func (f *fake) Select(ids ...plan.ID) { f.chosen = ids }
 func (f *fake) Preview(p Preview)     { f.preview = p }
 func (f *fake) Say(t words.Text)      { f.said = t }
-func (f *fake) Refuse(t words.Text)   { f.said, f.refused = t, t }
+func (f *fake) Said(t words.Text) string {
+	return words.Voice{Catalogue: f.language}.Say(t)
+}
+func (f *fake) Refuse(t words.Text) { f.said, f.refused = t, t }
 
 // Ask is answered by yes, and what was asked is kept.
 func (f *fake) Ask(question, _, _ words.Text, do func()) {

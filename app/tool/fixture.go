@@ -26,7 +26,7 @@ var (
 
 func (*fixture) ID() string { return "fixture" }
 
-func (f *fixture) Hint() words.Text {
+func (f *fixture) Hint(Window) words.Text {
 	if f.typed.of != 0 {
 		return sizeHint
 	}

@@ -22,7 +22,7 @@ var _ Tool = (*measure)(nil)
 
 func (*measure) ID() string { return "measure" }
 
-func (m *measure) Hint() words.Text {
+func (m *measure) Hint(Window) words.Text {
 	if m.from == nil || m.to != nil {
 		return words.New("tool.measure.hint", "Click where to measure from: corners, faces and openings hold it; Shift leaves them")
 	}

@@ -21,9 +21,12 @@ var _ Tool = (*opening)(nil)
 
 func (*opening) ID() string { return "opening" }
 
-func (o *opening) Hint() words.Text {
+func (o *opening) Hint(t Window) words.Text {
 	if o.typed.of != 0 {
 		return sizeHint
+	}
+	if k := part.All().Kind(t.Kind()); k != nil && k.Host != part.Wall {
+		return words.New("tool.opening.hint-flat", "Click where in a room the {0} goes; Shift places freely", k.Text())
 	}
 	return words.New("tool.opening.hint", "Click a face, or type a distance from the corner; H sets the height, Shift places freely, Alt in the floor")
 }

@@ -236,3 +236,31 @@ func TestBoxesSnapToTheStudsThereAre(t *testing.T) {
 		}
 	}
 }
+
+// A dimension tells how deep the room is that it stands in, and how thick the wall behind.
+func TestADimensionTellsOfItsRoom(t *testing.T) {
+	f := newFake(t)
+	f.square()
+	o := &opening{}
+	o.Move(f, at(40, 1))
+	if len(f.preview.Dims) != 2 {
+		t.Fatalf("dimensions: %+v", f.preview.Dims)
+	}
+	for _, d := range f.preview.Dims {
+		// A partition of 2×4 with 1/2 in on either face: common practice.
+		if d.Deep != 120*unit.Inch || d.Wall != 9*unit.Inch/2 {
+			t.Errorf("%s: the room is %v deep, its wall %v", d.Text, d.Deep, d.Wall)
+		}
+	}
+}
+
+// What goes into a ceiling is told to go into a room, and not along a face.
+func TestTheHintGoesByWhereTheKindGoes(t *testing.T) {
+	f := newFake(t)
+	for kind, want := range map[string]string{"duplex": "tool.opening.hint", "ceiling-light": "tool.opening.hint-flat", "floor": "tool.opening.hint-flat"} {
+		f.kind = kind
+		if got := (&opening{}).Hint(f).ID; got != want {
+			t.Errorf("of a %s: %s, want %s", kind, got, want)
+		}
+	}
+}

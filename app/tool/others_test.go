@@ -135,7 +135,7 @@ func TestTableOfTools(t *testing.T) {
 	f := newFake(t)
 	for _, e := range Tools {
 		made := e.New()
-		if ids[made.ID()] || keys[e.Key] || made.Hint().IsZero() || e.Title.IsZero() {
+		if ids[made.ID()] || keys[e.Key] || made.Hint(newFake(t)).IsZero() || e.Title.IsZero() {
 			t.Errorf("%s: its ID or key is another's, or it has no title or hint", made.ID())
 		}
 		ids[made.ID()], keys[e.Key] = true, true

@@ -1,7 +1,6 @@
 package tool
 
 import (
-	"fmt"
 	"slices"
 
 	"studbay/fill"
@@ -26,12 +25,12 @@ var _ Tool = (*room)(nil)
 
 func (*room) ID() string { return "room" }
 
-func (r *room) Hint() words.Text {
+func (r *room) Hint(Window) words.Text {
 	switch {
 	case len(r.corners) == 0:
 		return words.New("tool.room.hint", "Click the first corner, or drag a rectangle; Shift leaves the snaps")
 	case len(r.corners) == 1:
-		return words.New("tool.room.hint-second", "Click the next corner, type a length and Enter, or both sizes such as 12' x 10'; Shift frees the angle")
+		return words.New("tool.room.hint-second", "Click the next corner, type a length and Enter, or both sizes with an x between; Shift frees the angle")
 	case len(r.corners) < 3:
 		return words.New("tool.room.hint-next", "Click the next corner, or type a length and Enter; Shift frees the angle, Esc steps back")
 	}
@@ -135,7 +134,7 @@ func (r *room) enter(t Window) bool {
 		return r.rectangle(t, w, h, err)
 	}
 	if len(r.corners) == 0 {
-		t.Say(words.New("tool.room.first", "Click the first corner, then type the length of a wall; or type both sizes, such as 12' x 10'"))
+		t.Say(words.New("tool.room.first", "Click the first corner, then type the length of a wall; or type both sizes with an x between"))
 		return true
 	}
 	l, err := r.typed.length(t.System())
@@ -158,7 +157,7 @@ func (r *room) rectangle(t Window, w, h unit.Length, err error) bool {
 		return true
 	}
 	if len(r.corners) == 0 && !r.known {
-		t.Say(r.Hint())
+		t.Say(r.Hint(t))
 		return true
 	}
 	r.make(t, r.sized(t, w, h).Corners())
@@ -229,7 +228,7 @@ func (r *room) make(t Window, corners geom.Polygon) {
 	for i := range sides {
 		sides[i] = t.NewID(plan.KindSide)
 	}
-	made := fill.NewRoom(t.System(), t.NewID(plan.KindRoom), freeName(t.Plan()), corners, sides)
+	made := fill.NewRoom(t.System(), t.NewID(plan.KindRoom), freeName(t), corners, sides)
 	AskIfTiny(made, t.Ask, func() { r.add(t, made) })
 }
 
@@ -257,16 +256,16 @@ func (r *room) add(t Window, made plan.Room) {
 	r.show(t)
 }
 
-// freeName returns a name that no room has yet.
-func freeName(p plan.Plan) string {
+// freeName returns a name that no room has yet, in the language of the window.
+func freeName(t Window) string {
 	var names []string
-	for _, l := range p.Levels {
+	for _, l := range t.Plan().Levels {
 		for room := range l.Rooms.All() {
 			names = append(names, room.Name)
 		}
 	}
 	for n := len(names) + 1; ; n++ {
-		if name := fmt.Sprintf("Room %d", n); !slices.Contains(names, name) {
+		if name := t.Said(words.New("tool.room.name", "Room {0}", n)); !slices.Contains(names, name) {
 			return name
 		}
 	}

@@ -1,11 +1,13 @@
 package tool
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"studbay/plan/geom"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 func corners(xy ...float64) (p geom.Polygon) {
@@ -166,5 +168,31 @@ func TestTypedSizesShowTheRoomTheyMake(t *testing.T) {
 	r.Type(f, Key{Name: "Enter"})
 	if got := f.rooms(); len(got) != 1 || got[0].Outline().Box() != want {
 		t.Errorf("made are %d rooms", len(got))
+	}
+}
+
+// A room is called as the language of the window has it, by a number that is free.
+func TestARoomIsNamedInTheLanguageOfTheWindow(t *testing.T) {
+	for _, tt := range []struct {
+		language words.Catalogue
+		want     []string
+	}{
+		{nil, []string{"Room 1", "Room 2"}},
+		{words.Catalogue{"tool.room.name": "Habitación {0}"}, []string{"Habitación 1", "Habitación 2"}},
+	} {
+		f := newFake(t)
+		f.language = tt.language
+		for i := range tt.want {
+			x := float64(200 * i)
+			f.drag(&room{}, at(x, 0), at(x+120, 96))
+		}
+		var got []string
+		for _, room := range f.rooms() {
+			got = append(got, room.Name)
+		}
+		slices.Sort(got)
+		if !slices.Equal(got, tt.want) {
+			t.Errorf("rooms are called %q, want %q", got, tt.want)
+		}
 	}
 }

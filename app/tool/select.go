@@ -25,7 +25,7 @@ var _ Tool = (*choose)(nil)
 
 func (*choose) ID() string { return "select" }
 
-func (c *choose) Hint() words.Text {
+func (c *choose) Hint(Window) words.Text {
 	switch {
 	case c.takesAlong():
 		return words.New("tool.select.hint-door", "Ctrl takes the door's switch along; type a distance for an exact place and Enter; Shift places freely, Esc puts it back")

@@ -17,7 +17,7 @@ type Tool interface {
 	// ID is stable: preferences and shortcuts name the tool by it.
 	ID() string
 	// Hint says what the tool expects now, for the status line.
-	Hint() words.Text
+	Hint(Window) words.Text
 	Down(Window, Pointer)
 	Move(Window, Pointer)
 	Up(Window, Pointer)
@@ -78,6 +78,8 @@ type Window interface {
 	Say(words.Text)
 	// Refuse says at the pointer and in the status line why something is not done.
 	Refuse(words.Text)
+	// Said returns a text in the language of the window, to be written in the plan.
+	Said(words.Text) string
 	// NewID makes a fresh ID.
 	NewID(kind byte) plan.ID
 	// DrawnIn lists the openings whose bodies are drawn in a box of the plan.
@@ -133,11 +135,14 @@ type Ghost struct {
 }
 
 // Dim is a dimension shown live, from one point to another with its text. Its line
-// stands off what it measures, towards Aside; where that is zero it lies on it.
+// stands off what it measures, towards Aside; where that is zero it lies on it. Where the
+// room on that side is shown too small for it, it stands beyond the wall.
 type Dim struct {
 	From, To geom.Point
 	Text     string
-	Aside    geom.Point // a direction
+	Aside    geom.Point  // a direction
+	Deep     unit.Length // how far the room goes on towards Aside; 0: it is in none
+	Wall     unit.Length // how thick the wall behind is
 }
 
 // Note is a text shown live about a place.

@@ -44,7 +44,7 @@ func TestSizesAreTyped(t *testing.T) {
 		t.Error("a typed width places a window")
 	}
 	b.Type(f, Key{Rune: 'W'})
-	if b.Hint().String() != sizeHint.String() || !b.Cancel(f) || b.Cancel(f) {
+	if b.Hint(f).String() != sizeHint.String() || !b.Cancel(f) || b.Cancel(f) {
 		t.Error("a width begun is not told or not left by Esc")
 	}
 	f.click(b, at(72, 3))

@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
@@ -66,6 +67,22 @@ func FreeThickness(s *plan.Side) unit.Length {
 		return SetProud(s)
 	}
 	return SetProud(s) + studDepth(s) + usualOutside
+}
+
+// Extent returns the box round all of a level with the walls behind its faces as they are
+// drawn, or false where it is empty.
+func Extent(ix *index.Index, level plan.ID) (geom.Box, bool) {
+	box, ok := ix.Extent(level)
+	l := ix.Plan().Level(level)
+	if !ok || l == nil {
+		return box, ok
+	}
+	for r := range l.Rooms.All() {
+		for i, s := range r.Sides {
+			box = box.Union(r.Segment(i).Box().Expand(FreeThickness(s)))
+		}
+	}
+	return box, true
 }
 
 // PartitionBehind returns how thick a partition behind a side would be, finished like it on

@@ -4,6 +4,10 @@
 package inside
 
 import (
+	"maps"
+	"slices"
+	"strconv"
+
 	"fyne.io/fyne/v2"
 
 	"studbay/app/card/bind"
@@ -32,7 +36,7 @@ func Box(s opening) bind.Row {
 	return bind.Choice(s.Context, s.Say("opening.box", "Box"), s.Say("opening.box.none", "none selected"), code, func() (all []bind.Option[string]) {
 		n, isSame := gangs.Read()
 		if !isSame {
-			return nil
+			return ofOneGang(s)
 		}
 		for _, a := range part.All().AssembliesOf(n, code.Now()) {
 			text := words.New("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.MarkedVolume())
@@ -48,6 +52,26 @@ func Box(s opening) bind.Row {
 		}
 		return all
 	})
+}
+
+// ofOneGang offers to select those alone that have as many gangs: no box is for others too.
+func ofOneGang(s opening) (all []bind.Option[string]) {
+	count := map[int][]plan.ID{}
+	for _, o := range s.All() {
+		count[o.Gangs] = append(count[o.Gangs], o.ID)
+	}
+	for _, gangs := range slices.Sorted(maps.Keys(count)) {
+		ids := count[gangs]
+		text := words.New("opening.box.only", "Select only the {0} of {1} gangs", len(ids), gangs)
+		switch gangs {
+		case 0:
+			text = words.New("opening.box.only-round", "Select only the {0} without gangs", len(ids))
+		case 1:
+			text = words.New("opening.box.only-single", "Select only the {0} of one gang", len(ids))
+		}
+		all = append(all, bind.Option[string]{Value: "only " + strconv.Itoa(gangs), Text: text, Do: func() { s.Window.Select(ids...) }})
+	}
+	return all
 }
 
 // Source is the choice of who tells what is in the box.
