@@ -137,7 +137,7 @@ func TestTheMenusOpenByKeys(t *testing.T) {
 func TestTheFormComesBackWhereATinyRoomIsNotMeant(t *testing.T) {
 	b := newBench(t)
 	b.run("room-by-size")
-	for i, text := range []string{"Powder room", "5", "6"} {
+	for i, text := range []string{"Powder room", "5 in", "6 in"} {
 		b.entries(b.dialog())[i].SetText(text)
 	}
 	b.take(b.choice(b.dialog(), "Use"), "Closet")
@@ -150,7 +150,7 @@ func TestTheFormComesBackWhereATinyRoomIsNotMeant(t *testing.T) {
 	for _, e := range b.entries(b.dialog()) {
 		got = append(got, e.Text)
 	}
-	if want := []string{"Powder room", "5", "6"}; !slices.Equal(got, want) {
+	if want := []string{"Powder room", "5 in", "6 in"}; !slices.Equal(got, want) {
 		t.Errorf("the form holds %q, want %q", got, want)
 	}
 	if said := textOf(b.choice(b.dialog(), "Use")); !strings.Contains(said, "Closet") {

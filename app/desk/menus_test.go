@@ -372,7 +372,7 @@ func TestTheMenusOfWhatIsInARoom(t *testing.T) {
 		t.Errorf("a wall and a window are offered kinds: %v", got)
 	}
 	b.doc().Select(b.onlyRoom().ID)
-	choose("room-use", "Bathroom")
+	choose("room-use", "Bath")
 	if got := b.onlyRoom().Use; got != plan.UseBath {
 		t.Errorf("the room is used as %s", got)
 	}
