@@ -38,3 +38,12 @@ func (r Result) Unconfirmed() (all []*rule.Rule) {
 	}
 	return all
 }
+
+// UnconfirmedText says how many rules judged nothing since their figures in the edition are
+// not confirmed; it is empty where there is none.
+func (r Result) UnconfirmedText() (text words.Text) {
+	if n := len(r.Unconfirmed()); n > 0 {
+		text = words.New("list.unconfirmed", "NOT CHECKED by {0} rules: their figures in {1} are not confirmed.", n, r.Figures.Title)
+	}
+	return text
+}

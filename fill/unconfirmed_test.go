@@ -1,6 +1,7 @@
 package fill_test
 
 import (
+	"fmt"
 	"slices"
 	"testing"
 
@@ -70,12 +71,15 @@ func TestAnEditionThatIsHardlyKnown(t *testing.T) {
 	if len(last.Rules) != len(result.Unconfirmed()) || last.Where.String() != "NOT CHECKED, since their figures in NEC 2026 are not confirmed" {
 		t.Errorf("of %d rules: %s", len(last.Rules), last.Where)
 	}
+	if got, want := result.UnconfirmedText().String(), fmt.Sprintf("NOT CHECKED by %d rules: their figures in NEC 2026 are not confirmed.", len(result.Unconfirmed())); got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
 	for _, r := range result.Unconfirmed() {
 		if r.Section(result.Figures) != "" || r.Cited(result.Figures).String() != r.Title.String()+" [NEC 2026: NOT CHECKED]" {
 			t.Errorf("%s cites %q", r.ID, r.Section(result.Figures))
 		}
 	}
-	if of2023, err := fill.Check(index.New(house("2023").Made())); err != nil || len(of2023.Unconfirmed()) != 0 {
+	if of2023, err := fill.Check(index.New(house("2023").Made())); err != nil || len(of2023.Unconfirmed()) != 0 || !of2023.UnconfirmedText().IsZero() {
 		t.Errorf("2023 leaves %d rules unconfirmed", len(of2023.Unconfirmed()))
 	}
 }

@@ -41,6 +41,8 @@ type Medium struct {
 	Ruled [][2]scene.Point
 	// Lights puts the light of each room before its name; for plans that were checked.
 	Lights bool
+	// Partly tells that not all rules were judged: nothing found is no calm light then.
+	Partly bool
 	// Hidden are nouns to leave out, such as what is drawn live above the board.
 	Hidden map[plan.ID]bool
 }

@@ -33,7 +33,7 @@ type request struct {
 func (r request) sameLooks(s request) bool {
 	a, b := r.pic, s.pic
 	return r.zoom == s.zoom && r.density == s.density && samePlan(a.Index, b.Index, b.Preview.Moving, s.wires) && a.Level == b.Level && a.Ghost == b.Ghost &&
-		a.Theme == b.Theme && a.Checked == b.Checked && r.wires.same(s.wires) && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
+		a.Theme == b.Theme && a.Checked == b.Checked && a.Partly == b.Partly && r.wires.same(s.wires) && sameFindings(a.Findings, b.Findings) && slices.Equal(a.Preview.Moving, b.Preview.Moving) &&
 		a.Voice.System == b.Voice.System && a.Voice.DecimalComma == b.Voice.DecimalComma &&
 		reflect.ValueOf(a.Voice.Catalogue).Pointer() == reflect.ValueOf(b.Voice.Catalogue).Pointer()
 }
@@ -78,7 +78,7 @@ func sameFindings(a, b []rule.Finding) bool {
 func (r request) medium() render.Medium {
 	m := render.BoardMedium(r.zoom, r.density, r.pic.Theme, r.pic.Voice)
 	m = m.Centred(geom.Point{}, scene.Point{X: float64(-r.frame.Min.X), Y: float64(-r.frame.Min.Y)})
-	m.Lights = r.pic.Checked
+	m.Lights, m.Partly = r.pic.Checked, r.pic.Partly
 	if moving := r.pic.Preview.Moving; len(moving) > 0 {
 		m.Hidden = map[plan.ID]bool{}
 		for _, id := range moving {

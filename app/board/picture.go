@@ -27,6 +27,7 @@ type Picture struct {
 	Ghost    plan.ID // the level that shows through as a ghost, or empty
 	Findings []rule.Finding
 	Checked  bool // Findings are all that was found; else nothing was looked for
+	Partly   bool // rules that the edition has no confirmed figures for were left out
 	Selected []plan.ID
 	Theme    render.Theme
 	Voice    words.Voice

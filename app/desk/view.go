@@ -72,7 +72,7 @@ func (v *view) moved() {
 func (v *view) show() {
 	doc := v.session.Doc()
 	pic := board.Picture{
-		Index: doc.Index(), Level: doc.Level(), Ghost: v.hand.window.Ghost(), Findings: doc.Findings(), Checked: doc.Result().Figures != nil,
+		Index: doc.Index(), Level: doc.Level(), Ghost: v.hand.window.Ghost(), Findings: doc.Findings(), Checked: doc.Result().Figures != nil, Partly: len(doc.Result().Unconfirmed()) > 0,
 		Selected: doc.Selection(), Theme: *look.Current(), Voice: v.voice.Voice, Preview: v.hand.live(),
 	}
 	v.board.SetPicture(pic)

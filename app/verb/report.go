@@ -121,6 +121,10 @@ func (r *reportRequest) write(w io.Writer, c *checked, rooms []fill.RoomReport) 
 			p.Put("    ", rule.Plain(f))
 		}
 	}
+	if not := c.result.UnconfirmedText(); !not.IsZero() {
+		p.Blank()
+		p.Put("", not)
+	}
 	p.Blank()
 	p.Caution()
 	return p.Write(w)

@@ -11,16 +11,11 @@ import (
 // the rest parts it from the name.
 const lightShare = 0.78
 
-// lightWide returns how much room the light takes before the first line of a name.
-func (d *drawing) lightWide(run scene.Run) float64 {
-	if !d.Medium.Lights {
-		return 0
-	}
-	return 1.05 * run.Size
-}
+// lightWide returns how much room a light takes before the first line of a name.
+func lightWide(run scene.Run) float64 { return 1.05 * run.Size }
 
 // light draws the light of a room: what stops the work, what is to be looked at or still open,
-// or that nothing was found in what was checked. Its shape says what its color says.
+// or that nothing was found in what was checked; a question where much was not. Its shape says what its color says.
 func (d *drawing) light(room plan.ID, middle scene.Point, side float64) []scene.Item {
 	light, open := fill.Calm, true
 	for _, f := range d.Found.ByRoom[room] {
@@ -42,6 +37,9 @@ func (d *drawing) light(room plan.ID, middle scene.Point, side float64) []scene.
 		return symbol.DrawMark(symbol.Question, middle, side, t.Warn, t.OnWarn)
 	case light == fill.Amber:
 		return symbol.DrawMark(symbol.Warn, middle, side, t.Warn, t.OnWarn)
+	}
+	if d.Medium.Partly {
+		return symbol.DrawMark(symbol.Question, middle, side, t.Muted, t.Paper)
 	}
 	return symbol.DrawSign(symbol.Calm, middle, side, t.Muted, t.Paper)
 }

@@ -12,7 +12,7 @@ import (
 
 // lightColor returns the color of what stands before the name of the only room, and whether it
 // is clear of the name's lines.
-func lightColor(t *testing.T, theme render.Theme, lights bool, found ...rule.Finding) (c scene.Color, any bool) {
+func lightColor(t *testing.T, theme render.Theme, lights, partly bool, found ...rule.Finding) (c scene.Color, items int, any bool) {
 	t.Helper()
 	b := rendertest.NewBuilder(t)
 	id := b.Box("Den", plan.UseDen, 0, 0, 160, 140).ID
@@ -20,7 +20,7 @@ func lightColor(t *testing.T, theme render.Theme, lights bool, found ...rule.Fin
 		found[i].Room, found[i].Level = id, b.Level.ID
 	}
 	m := rendertest.BoardOf(theme)
-	m.Lights = lights
+	m.Lights, m.Partly = lights, partly
 	var sign []scene.Item
 	var texts []scene.Rect
 	for _, p := range Draw(b.Index(), b.Level.ID, found, m, rendertest.Everything) {
@@ -53,7 +53,7 @@ func lightColor(t *testing.T, theme render.Theme, lights bool, found ...rule.Fin
 			}
 		}
 	}
-	return c, any
+	return c, len(sign), any
 }
 
 // Before a room's name stands its light: red for what stops the work, amber for what is to be
@@ -76,12 +76,21 @@ func TestTheLightOfARoom(t *testing.T) {
 			{"a stop among others", []rule.Finding{warn, stop, open, note}, theme.Stop},
 			{"a stop after what is open", []rule.Finding{open, stop}, theme.Stop},
 		} {
-			if got, any := lightColor(t, theme, true, tt.found...); !any || got != tt.want {
+			if got, _, any := lightColor(t, theme, true, false, tt.found...); !any || got != tt.want {
 				t.Errorf("%s: %v %v, want %v", tt.name, any, got, tt.want)
 			}
 		}
-		if _, any := lightColor(t, theme, false, stop); any {
+		if _, _, any := lightColor(t, theme, false, false, stop); any {
 			t.Error("a light where nothing was checked")
+		}
+		// A ring with a question mark, its point and no tick.
+		_, calm, _ := lightColor(t, theme, true, false)
+		c, partly, any := lightColor(t, theme, true, true)
+		if !any || c != theme.Muted || partly == calm {
+			t.Errorf("where much was not checked: %v %v, %d items", any, c, partly)
+		}
+		if c, _, _ := lightColor(t, theme, true, true, stop); c != theme.Stop {
+			t.Error("a stop does not show where much was not checked")
 		}
 	}
 }

@@ -2,6 +2,7 @@ package level
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -20,7 +21,7 @@ const nameGrid = 22
 // roomName writes a room's name with area and ceiling height under it, on paper with its size
 // from wall to wall above them, as near the roomiest place as bodies, swings and fixtures let
 // it. Where there is too little room the lines are shortened and then left out, and the name goes over several lines
-// and is then shortened; on a board so narrow a room that three letters have no place in it
+// and is then shortened, or stands without the room's light; on a board so narrow a room that three letters have no place in it
 // has none, until nearer.
 func (d *drawing) roomName(r *roomDrawing) {
 	room := r.view.Room
@@ -36,11 +37,13 @@ func (d *drawing) roomName(r *roomDrawing) {
 	if !isWhole && !space.Contains(at) {
 		at = space.Middle()
 	}
-	for _, lines := range append(d.nameLines(room), d.shortNames(room, space.Width())...) {
-		w, h := d.nameExtent(lines)
-		if middle, ok := d.namePlace(r, at, w, h); ok {
-			d.writeName(room.ID, lines, middle, h)
-			return
+	for _, lit := range slices.Compact([]bool{d.Medium.Lights, false}) {
+		for _, lines := range append(d.nameLines(room), d.shortNames(room, space.Width())...) {
+			w, h := nameExtent(lines, lit)
+			if middle, ok := d.namePlace(r, at, w, h); ok {
+				d.writeName(room.ID, lines, middle, h, lit)
+				return
+			}
 		}
 	}
 	if d.Medium.Kind == render.Sheet && isWhole {
@@ -147,11 +150,11 @@ func overLines(parts []string, n int) []string {
 // fewestLetters is how many letters of a name say anything.
 const fewestLetters = 3
 
-func (d *drawing) nameExtent(lines []scene.Run) (w, h float64) {
+func nameExtent(lines []scene.Run, lit bool) (w, h float64) {
 	for i, run := range lines {
 		w = max(w, run.Width())
-		if i == 0 {
-			w = max(w, run.Width()+d.lightWide(run))
+		if i == 0 && lit {
+			w = max(w, run.Width()+lightWide(run))
 		}
 		m := glyph.MetricsOf(run.Weight, run.Size)
 		if i == 0 {
@@ -206,7 +209,7 @@ func nearestFit(space scene.Rect, wish scene.Point, fits func(scene.Point) bool)
 	return best, ok
 }
 
-func (d *drawing) writeName(room plan.ID, lines []scene.Run, middle scene.Point, h float64) {
+func (d *drawing) writeName(room plan.ID, lines []scene.Run, middle scene.Point, h float64, lit bool) {
 	y := middle.Y - h/2
 	var items []scene.Item
 	for i, run := range lines {
@@ -217,7 +220,8 @@ func (d *drawing) writeName(room plan.ID, lines []scene.Run, middle scene.Point,
 			y += m.Line
 		}
 		run.At = scene.Point{X: middle.X, Y: y}
-		if wide := d.lightWide(run); i == 0 && wide > 0 {
+		if i == 0 && lit {
+			wide := lightWide(run)
 			run.At.X += wide / 2
 			side := wide * lightShare
 			at := scene.Point{X: middle.X - (run.Width()+wide)/2 + side/2, Y: y - m.CapHeight/2}

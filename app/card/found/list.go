@@ -107,7 +107,7 @@ func (l *List) Show(c *bind.Context) {
 	}
 	groups := fill.ByRoom(l.filter.Of(all))
 	l.window, l.shown = c.Window, l.shown[:0]
-	said := []string{Counts(c), strconv.FormatBool(c.Trade), l.filter.Rule, string(l.filter.Room), l.filter.Least.String()}
+	said := []string{Counts(c), c.Voice.Say(c.Result.UnconfirmedText()), strconv.FormatBool(c.Trade), l.filter.Rule, string(l.filter.Room), l.filter.Least.String()}
 	if len(all) == 0 {
 		said = append(said, nothingFound(c))
 	}
@@ -136,6 +136,9 @@ func (l *List) build(c *bind.Context, all []rule.Finding, groups [][]rule.Findin
 	title := look.NewText(c.Say("list.title", "Findings"), look.Title)
 	counts := look.NewParagraph(Counts(c), look.Second, c.Width-title.MinSize().Width-look.Scaled(look.Grid))
 	rows := []fyne.CanvasObject{look.Row(look.Grid, 1, title, counts)}
+	if not := c.Result.UnconfirmedText(); !not.IsZero() {
+		rows = append(rows, look.NewParagraph(c.Voice.Say(not), look.Strong, c.Width))
+	}
 	if len(all) == 0 {
 		rows = append(rows, look.NewParagraph(nothingFound(c), look.Quiet, c.Width))
 	}
