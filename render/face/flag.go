@@ -70,6 +70,9 @@ func (d *drawing) lines(b Box) (all []scene.Run) {
 	if b.IsBuiltIn {
 		line(d.Face.Set(d.m.Voice, b), glyph.Regular, 1)
 	}
+	if b.Opening.IsUnread() { // nobody knows where its edges are
+		return all
+	}
 	line(d.say("face.edges", "{0} to {1}", d.figure(d.AboveSubfloor(b.Rect.Bottom)), d.figure(d.AboveSubfloor(b.Rect.Top))), glyph.Regular, 1)
 	return all
 }

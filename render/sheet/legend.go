@@ -9,6 +9,7 @@ import (
 	"unicode/utf8"
 
 	"studbay/fill/part"
+	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
 	"studbay/render"
@@ -28,6 +29,9 @@ type Sign struct {
 type legendEntry struct {
 	Sign
 	texts []words.Text
+	// isMoved and isGone tell whether some of it were moved from where they are drawn, and
+	// whether some are removed.
+	isMoved, isGone bool
 }
 
 // legendOf returns just the signs that pieces were drawn with, in the order of families.
@@ -49,6 +53,8 @@ func legendOf(pieces []render.Piece, ix *index.Index) []legendEntry {
 			}
 			if o, _ := ix.Plan().Opening(p.Symbol.IDs[i]); o != nil {
 				all[k].add(table.What(o))
+				all[k].isMoved = all[k].isMoved || o.Status == plan.StatusMoved
+				all[k].isGone = all[k].isGone || o.Status != plan.StatusMoved
 			}
 		}
 	}
@@ -87,6 +93,12 @@ func (e legendEntry) name(v words.Voice) string {
 	case symbol.Existing:
 		return v.Say(words.New("legend.existing", "{0}, existing", name))
 	case symbol.Remove:
+		switch {
+		case e.isMoved && e.isGone:
+			return v.Say(words.New("legend.remove-or-moved", "{0}, to be removed or moved from here", name))
+		case e.isMoved:
+			return v.Say(words.New("legend.moved", "{0}, moved from here", name))
+		}
 		return v.Say(words.New("legend.remove", "{0}, to be removed", name))
 	}
 	return name

@@ -5,8 +5,11 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/fill"
+	"studbay/plan"
 	"studbay/plan/plantest"
 	"studbay/plan/unit"
+	"studbay/plan/words"
 	"studbay/render/rendertest"
 	"studbay/render/sheet/proof"
 	"studbay/render/table"
@@ -77,6 +80,49 @@ func TestAnAssumedCasingIsSaidOnTheSheet(t *testing.T) {
 		if !strings.Contains(all, want) {
 			t.Errorf("no sheet says %q", want)
 		}
+	}
+}
+
+// TestWhatNobodyHasReadHasNoEdge: of an old box whose size was not read the sheets of the crew
+// print its center and no edge, and what was moved is not said to be removed.
+func TestWhatNobodyHasReadHasNoEdge(t *testing.T) {
+	ix := rendertest.Demos(t)["farmhouse.studbay"]
+	result, err := fill.Check(ix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows, unread := table.Schedule(ix, result, words.Voice{}), 0
+	for _, row := range rows.Rows {
+		o, _ := ix.Plan().Opening(row.Of)
+		if o == nil || !o.IsUnread() || o.At.Part != plan.PartFace {
+			continue
+		}
+		unread++
+		for _, column := range []string{"bottom", "top", "from_edge"} {
+			if cell := rows.Cell(row, column); cell != (table.Cell{}) {
+				t.Errorf("%s has %s %+v, and nobody has read its box", o.Tag, column, cell)
+			}
+		}
+		if rows.Cell(row, "centre") == (table.Cell{}) {
+			t.Errorf("%s has no center", o.Tag)
+		}
+	}
+	if unread == 0 {
+		t.Fatal("every box was read")
+	}
+	var texts []string
+	for _, page := range build(t, ix.Plan(), Options{Reader: ForCrew}) {
+		texts = append(texts, proof.Texts(page)...)
+	}
+	all := strings.Join(texts, "|")
+	for at, flag := range texts {
+		if strings.HasSuffix(flag, "· existing") && slices.ContainsFunc(texts[at:min(at+3, len(texts))], func(s string) bool { return strings.Contains(s, "\" to ") }) {
+			t.Errorf("%q has its edges beside it", flag)
+		}
+	}
+	legend := strings.Join(strings.FieldsFunc(all, func(r rune) bool { return r == '|' || r == ' ' }), " ") // it breaks where it has to
+	if strings.Contains(legend, "Single-pole switch, to be removed") || !strings.Contains(legend, "Single-pole switch, moved from here") {
+		t.Error("the legend does not say that a switch was moved")
 	}
 }
 

@@ -109,6 +109,9 @@ func (e *entry) height(line int) Cell {
 		return Cell{}
 	}
 	box := frame.RectOf(e.o, e.room)
+	if line != 0 && e.o.IsUnread() { // nobody knows where its edges are
+		return Cell{}
+	}
 	switch line {
 	case -1:
 		return LengthOf(box.Bottom)
@@ -135,6 +138,9 @@ func (e *entry) from(i int, want fromPart) Cell {
 	case fromCentre:
 		return LengthOf(e.froms[i].Centre)
 	case fromEdge:
+		if e.o.IsUnread() {
+			return Cell{}
+		}
 		return LengthOf(e.froms[i].Edge)
 	}
 	return e.say(e.froms[i].Name)

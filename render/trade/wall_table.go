@@ -31,11 +31,11 @@ var wallTable = []wallColumn{
 	{layout.Column{Title: words.New("walls.what", "What"), Style: layout.Plain}, 0, func(b *Book, _ face.Face, o face.Box) string { return b.Voice.Say(table.What(o.Opening)) }},
 	{layout.Column{Title: words.New("walls.left", "From left"), Width: 18, Right: true, Style: layout.Plain}, 0, func(b *Book, _ face.Face, o face.Box) string { return b.Length(o.Along()) }},
 	{layout.Column{Title: words.New("walls.right", "From right"), Width: 18, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.Length(w.Wall.Length - o.Along()) }},
-	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: wallHeight, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.bothHeights(w, o.Rect.Bottom) }},
+	{layout.Column{Title: words.New("walls.bottom", "Bottom"), Width: wallHeight, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.edgeHeights(w, o, o.Rect.Bottom) }},
 	{layout.Column{Title: words.New("walls.centre", "Center"), Width: wallHeight, Right: true, Style: layout.Strong}, 0, func(b *Book, w face.Face, o face.Box) string {
 		return b.bothHeights(w, frame.CentreHeight(o.Opening, w.Room))
 	}},
-	{layout.Column{Title: words.New("walls.top", "Top"), Width: wallHeight, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.bothHeights(w, o.Rect.Top) }},
+	{layout.Column{Title: words.New("walls.top", "Top"), Width: wallHeight, Right: true, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return b.edgeHeights(w, o, o.Rect.Top) }},
 	{layout.Column{Title: words.New("walls.held", "Held by"), Width: 40, Style: layout.Plain}, 0, func(b *Book, w face.Face, o face.Box) string { return w.HeldBy(b.Voice, o) }},
 	{layout.Column{Title: words.New("walls.block", "Block set back, bottom"), Width: 34, Style: layout.Plain}, 3, (*Book).blockCell},
 	{layout.Column{Title: words.New("walls.set", "Set"), Width: 30, Style: layout.Plain}, 1, func(b *Book, w face.Face, o face.Box) string {
@@ -61,6 +61,14 @@ func (b *Book) bothHeights(w face.Face, finished unit.Length) string {
 		return b.Length(up)
 	}
 	return b.Length(up) + "\n" + b.Say("walls.finished-floor", "fin. {0}", words.Height(finished))
+}
+
+// edgeHeights says the height of an edge of a box, nothing of one that nobody has read.
+func (b *Book) edgeHeights(w face.Face, o face.Box, finished unit.Length) string {
+	if o.Opening.IsUnread() {
+		return ""
+	}
+	return b.bothHeights(w, finished)
 }
 
 // leastWallWhat is how wide what an opening is stands at least.

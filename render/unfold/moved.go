@@ -33,8 +33,8 @@ func (u *unfolding) moves(faces []Face) {
 	}
 }
 
-// arrow runs from the edge of one box to that of the other, its words over it, or over or under
-// the boxes, where there is room for them.
+// arrow runs from the edge of one box to that of the other, its words under or over the
+// boxes where there is room for them, else on its middle.
 func (u *unfolding) arrow(o *plan.Opening, from, to scene.Rect, told words.Text) {
 	a, b := from.Middle(), to.Middle()
 	gap := 0.4 * u.m.Text
@@ -49,14 +49,13 @@ func (u *unfolding) arrow(o *plan.Opening, from, to scene.Rect, told words.Text)
 	items := draft.Arrow(a, b, 0.8*u.m.Text, u.InkPen(1))
 	middle := a.Add(b.Sub(a).Mul(0.5))
 	said := scene.Run{Text: u.m.Voice.Say(told), Size: u.m.Text, Color: u.Theme.Ink, Align: scene.Center}
-	for _, y := range []float64{middle.Y - 0.5*u.m.Text, min(from.Min.Y, to.Min.Y) - 0.5*u.m.Text, max(from.Max.Y, to.Max.Y) + 1.2*u.m.Text} {
-		said.At = scene.Point{X: middle.X, Y: y}
-		if box := said.Bounds(); u.Obstacles.IsFree(box) {
-			items = append(items, said)
-			u.Obstacles.Text(box, o.ID)
+	for _, y := range []float64{max(from.Max.Y, to.Max.Y) + 1.2*u.m.Text, min(from.Min.Y, to.Min.Y) - 0.5*u.m.Text, middle.Y - 0.5*u.m.Text} {
+		if said.At = (scene.Point{X: middle.X, Y: y}); u.Obstacles.IsFree(said.Bounds()) {
 			break
-		}
+		} // where no place is free the last one does: a line over a door is no other thing's
 	}
+	items = append(items, backing(said, u.Theme.Surface), said)
+	u.Obstacles.Text(said.Bounds(), o.ID)
 	u.Put(o.ID, render.LayerControls, items...)
 	u.Obstacles.Line(a, b, o.ID)
 }
