@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"studbay/fill/frame"
+	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/render/glyph"
 	"studbay/render/scene"
@@ -21,7 +22,8 @@ type mark struct {
 const high = 4 * unit.Foot
 
 // along draws how far boxes and rough openings are from either end: of high boxes over the
-// face, of the rest under it.
+// face, of the rest under it. Where the wall stays closed nobody sees a rough opening, and the
+// outer edges of its casing are told.
 func (d *drawing) along(over float64) {
 	var above, below []mark
 	for _, b := range d.Boxes {
@@ -33,7 +35,12 @@ func (d *drawing) along(over float64) {
 		}
 	}
 	for _, c := range d.Wall.Face.Cuts {
-		if r, ok := frame.RoughOf(c); ok {
+		rough, ok := frame.RoughOf(c)
+		r := rough.Rect
+		if s := d.Wall.Face.Side; s.ConditionAt(c.From) == plan.ConditionClosed || s.ConditionAt(c.To) == plan.ConditionClosed {
+			r, ok = frame.CasingOf(c)
+		}
+		if ok {
 			for _, x := range []unit.Length{r.Left, r.Right} {
 				if 0 < x && x < d.Wall.Length {
 					below = append(below, mark{x, d.m.ToStrip(0, r.Bottom).Y})

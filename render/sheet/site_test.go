@@ -126,6 +126,24 @@ func TestWhatNobodyHasReadHasNoEdge(t *testing.T) {
 	}
 }
 
+// TestAClosedWallShowsNoRoughOpening: the farmhouse's door of 30 in stands 40 in from the left of
+// its wall, which stays closed; its casing of 2-1/4 ends 5/16 + 2-1/4 = 2-9/16 past the slab on
+// either side (common practice), at 37-7/16 and 72-9/16. The rough opening, from 39 to 71, is
+// behind plaster.
+func TestAClosedWallShowsNoRoughOpening(t *testing.T) {
+	var all []string
+	for _, page := range build(t, rendertest.Demos(t)["farmhouse.studbay"].Plan(), Options{Reader: ForCrew}) {
+		if strings.HasPrefix(page.Meta.Title, "Walls") {
+			all = append(all, proof.Texts(page)...)
+		}
+	}
+	for text, want := range map[string]bool{`37-7/16"`: true, `72-9/16"`: true, `71"`: true, `39"`: true, `109"`: false, `77"`: false} { // B4 and B5 stand at 39 and 71
+		if slices.Contains(all, text) != want {
+			t.Errorf("%s on the walls: %v, want %v", text, !want, want)
+		}
+	}
+}
+
 // isDoor reports whether a tape starts at the casing of a door.
 func isDoor(f table.From) bool { return strings.Contains(f.Name.String(), "of the door") }
 

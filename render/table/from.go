@@ -17,7 +17,8 @@ type From struct {
 	Centre unit.Length
 	Edge   unit.Length // to the near edge of the box; below zero where the box reaches past
 	// Rough is how far the centre is from the same edge of the rough opening, where the tape
-	// starts at a break that has one: there is no casing yet while walls are bare.
+	// starts at a break that has one: there is no casing yet while walls are bare. There is none
+	// in a wall that stays closed.
 	Rough    unit.Length
 	HasRough bool
 	Casing   unit.Length // how wide the casing is that the tape starts at; 0: at none
@@ -101,9 +102,13 @@ func (m measurer) fromEnd(place index.Place, face frame.Face, mark frame.Mark, a
 	return from
 }
 
-// rough tells the edge of the rough opening behind a casing, and how wide that is.
+// rough tells how wide a casing is that the tape starts at, and the edge of the rough opening
+// behind it; where a wall stays closed nobody sees that.
 func (f *From) rough(face frame.Face, m frame.Mark, along unit.Length) {
 	f.Casing = m.Break.Casing
+	if face.Side.ConditionAt(m.At) == plan.ConditionClosed {
+		return
+	}
 	for _, c := range face.Cuts {
 		if r, ok := frame.RoughOf(c); ok && c.Break.ID == m.Of {
 			edge := r.Left

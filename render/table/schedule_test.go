@@ -139,6 +139,9 @@ func TestADistanceFromAnAssumedCasing(t *testing.T) {
 		var got []string
 		for _, f := range Froms(index.New(p), of) {
 			got = append(got, f.Name.String())
+			if isAtCasing := f.Casing > 0; f.HasRough != (isAtCasing && tt.condition != plan.ConditionClosed) {
+				t.Errorf("%s: a rough opening behind %s: %v", tt.name, f.Name, f.HasRough)
+			}
 		}
 		if !slices.Equal(got, tt.want) {
 			t.Errorf("%s: %s is measured from %q, want %q", tt.name, tt.tag, got, tt.want)

@@ -74,7 +74,7 @@ func upTo[T any](most int, have []T, next func() (T, bool)) []T {
 }
 
 var wallsHow = words.New("walls.how",
-	"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings. While the corners are bare studs the ends lie farther out or nearer by what stands over each wall. Heights are above the subfloor, those behind fin. above the finished floor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block.")
+	"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings, or of casings where the wall stays closed. While the corners are bare studs the ends lie farther out or nearer by what stands over each wall. Heights are above the subfloor, those behind fin. above the finished floor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block.")
 
 // faces lists the walls with boxes, room by room.
 func (b *Book) faces() iter.Seq[face.Face] {
