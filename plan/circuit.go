@@ -20,9 +20,12 @@ type Circuit struct {
 	GFCI   Flag   `json:"gfci,omitzero"` // protected at the breaker
 	AFCI   Flag   `json:"afci,omitzero"` // protected at the breaker
 	// Role is what it is there for, as the user says; from version 1.1 on.
-	Role  CircuitRole `json:"role,omitempty"`
-	Note  string      `json:"note,omitempty"`
-	Extra Extra       `json:"-"`
+	Role CircuitRole `json:"role,omitempty"`
+	// Through says that the current goes on by the terminals of its receptacles, not past them
+	// with the receptacles on tails; from version 1.1 on.
+	Through bool   `json:"through,omitempty"`
+	Note    string `json:"note,omitempty"`
+	Extra   Extra  `json:"-"`
 }
 
 // CircuitRole is what a circuit is there for.

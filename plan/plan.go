@@ -55,6 +55,9 @@ type Header struct {
 	Edition  string `json:"edition"`        // such as "2023"
 	Units    string `json:"units"`          // UnitsImperial or UnitsMetric
 	Currency string `json:"currency,omitempty"`
+	// Prices names the price book, a file beside the plan or elsewhere: with slashes where its
+	// way is told from the plan. Empty: the prices of the program; from version 1.1 on.
+	Prices string `json:"prices,omitempty"`
 	// North is the bearing of the sheet's up direction in whole degrees clockwise
 	// from north: 0 where north is up.
 	North int `json:"north,omitempty"`
@@ -206,6 +209,9 @@ func (h *Header) Check() error {
 		return Refuse(nil, "edition", "the plan needs the edition of the code it is checked against").At("/edition")
 	case h.North < 0 || h.North > 359:
 		return Refuse(nil, "north", "north is a bearing of 0 to 359 degrees, not {0}", h.North).At("/north")
+	}
+	if strings.HasPrefix(h.Prices, "//") || strings.HasPrefix(h.Prices, `\\`) { // a plan from elsewhere shall call no other machine
+		return Refuse(nil, "prices", "the price book “{0}” is on another machine", h.Prices).At("/prices")
 	}
 	for prefix, next := range h.NextTag {
 		if !IsPrefix(prefix) || next < 1 {

@@ -72,6 +72,7 @@ var scales = map[string]struct {
 	"bare-ms":    {1e-3, seconds},
 	"bytes/edit": {1, byteCount},
 	peak:         {1, byteCount},
+	"pages":      {1, pageCount},
 }
 
 // value returns a figure in one round, in seconds or bytes.

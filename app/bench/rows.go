@@ -77,6 +77,11 @@ var rows = []row{
 		name: "5 times those of 2,000", most: 1.2,
 	},
 	{
+		what: "Plans, schedule and box types for the crew, 2,000 openings, 17 × 11 in",
+		ours: figure{bench: "render/sheet:CrewPages/2000", unit: "pages"}, limit: figure{bench: "render/sheet:CrewPages/200", unit: "pages", times: 10},
+		name: "10 times those of 200", most: 1,
+	},
+	{
 		what: "Read the file of 10,000 openings and check it over",
 		ours: figure{bench: "plan/file:AgainstEncodingJSON/load", unit: "ours-ms"}, limit: figure{bench: "plan/file:AgainstEncodingJSON/load", unit: "json-ms"},
 		name: "json.Unmarshal, same bytes and structs, no check", most: 1.5,

@@ -88,6 +88,9 @@ func byteCount(b float64) string {
 	return scaled(b, []scale{{1e6, "MB"}, {1e3, "kB"}, {1, "B"}})
 }
 
+// pageCount writes how many pages there are.
+func pageCount(n float64) string { return fmt.Sprintf("%.0f pages", n) }
+
 // scale is a unit and how much it is.
 type scale struct {
 	one  float64

@@ -54,6 +54,14 @@ func measured(c *bind.Context) bind.Spelling[unit.Length] {
 	return bind.Clearable(bind.OrNothing(bind.Lengths(c)))
 }
 
+// throughs are how the receptacles of a circuit are joined.
+func throughs(*bind.Context) []bind.Option[bool] {
+	return []bind.Option[bool]{
+		{Value: false, Text: words.New("circuit.through.no", "on tails from each splice")},
+		{Value: true, Text: words.New("circuit.through.yes", "the current goes through them")},
+	}
+}
+
 // flags are what may be said of a breaker, or left unsaid.
 var flags = bind.Among(plan.FlagUnsaid, plan.FlagYes, plan.FlagNo)
 
@@ -77,5 +85,6 @@ var circuitPage = page[plan.Circuit]{
 		bind.FieldOf(words.New("circuit.poles", "Poles"), func(x *plan.Circuit) *int { return &x.Poles }, bind.Counts),
 		bind.ChoiceOf(words.New("circuit.gfci", "GFCI breaker"), func(x *plan.Circuit) *plan.Flag { return &x.GFCI }, flags),
 		bind.ChoiceOf(words.New("circuit.afci", "AFCI breaker"), func(x *plan.Circuit) *plan.Flag { return &x.AFCI }, flags),
+		bind.ChoiceOf(words.New("circuit.through", "Its receptacles"), func(x *plan.Circuit) *bool { return &x.Through }, throughs),
 	},
 }

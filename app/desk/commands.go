@@ -134,17 +134,16 @@ func (d *Desk) commandTable() []shell.Command {
 		{ID: "rules", Also: also("rules.also", "code, section"), Title: title("rules", "What is checked"), Menu: shell.MenuCheck, Line: true, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), help.Checked, d.doc().Result().Figures) }},
 
 		{ID: "export", Also: also("export.also", "print, PDF, drawings, PNG, SVG"), Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
+		{ID: "compare", Also: also("compare.also", "revision, difference, changes, older"), Title: title("compare", "Compare with …"), Menu: shell.MenuHand, Run: func() { d.stage.AskCompare(d.doc(), d.showChange) }},
 		{ID: "schedule-csv", Also: also("schedule-csv.also", "table, spreadsheet, list"), Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
 		{ID: "schedule-xlsx", Also: also("schedule-xlsx.also", "table, spreadsheet, workbook, list"), Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 		{ID: "choice", Also: also("choice.also", "compare, cost, price, boxes"), Title: title("choice", "Plastic or steel, side by side …"), Menu: shell.MenuHand, Line: true, Keys: keys(shift|shell.Ctrl, fyne.KeyB), Can: d.editor.hasOpenings, Run: func() { d.stage.ShowChoice(d.doc(), func(e edit.Edit) { _ = d.editor.Do(e) }) }},
 		{ID: "shopping-csv", Also: also("shopping-csv.also", "materials, parts, quantities"), Title: title("shopping-csv", "Shopping list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Shopping, ".csv") }},
 		{ID: "cuts-csv", Title: title("cuts-csv", "Cut list as CSV …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportParts(d.doc(), table.Cuts, ".csv") }},
-		{ID: "prices-save", Title: title("prices-save", "Price book as CSV …"), Menu: shell.MenuHand, Line: true, Run: d.stage.SavePrices},
+		{ID: "prices", Also: also("prices.also", "cost, price book, recipe, minutes, table"), Title: title("prices", "Prices and recipes …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ShowPrices(d.doc(), d.usePrices) }},
+		{ID: "prices-save", Title: title("prices-save", "Price book as CSV …"), Menu: shell.MenuHand, Run: d.stage.SavePrices},
 		{ID: "prices-use", Title: title("prices-use", "Use a price book …"), Menu: shell.MenuHand, Run: func() { d.stage.AskPrices(d.usePrices) }},
-		{ID: "prices-trial", Title: title("prices-trial", "Use the trial prices"), Menu: shell.MenuHand, Can: func() bool { return d.prefs.PriceBook() != "" }, Run: func() {
-			_ = d.stage.UsePrices("") // reads nothing
-			d.usePrices("")
-		}},
+		{ID: "prices-trial", Title: title("prices-trial", "Use the trial prices"), Menu: shell.MenuHand, Can: func() bool { return d.doc().Plan().Header.Prices != "" }, Run: func() { d.usePrices("") }},
 
 		{ID: "help", Also: also("help.also", "manual, guide"), Title: title("help", "Help …"), Menu: shell.MenuHelp, Run: func() { d.stage.ShowHelp(d.prefs.LanguageTag(), "", d.doc().Result().Figures) }},
 		{ID: "palette", Title: title("palette", "Find a command …"), Menu: shell.MenuHelp, Keys: keys(shell.Ctrl, fyne.KeyK), Run: d.showPalette},

@@ -18,9 +18,11 @@ import (
 	"studbay/app/prefs"
 	"studbay/app/shell"
 	"studbay/app/work"
+	"studbay/fill/price"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/revision"
 )
 
 // Desk is one window with one document: it wires the parts, each of which sees what it
@@ -69,7 +71,6 @@ func newDesk(h *House) *Desk {
 	<-fonts
 	d.window.SetPadded(false)
 	d.stage = dialog.NewStage(d.window, h.post, d.prefs)
-	_ = d.stage.UsePrices(d.prefs.PriceBook()) // one that is gone leaves the trial prices, and all that shows a price names its book
 	d.speak()
 	u := &user{
 		canvas: d.window.Canvas(), stage: d.stage, voice: d.voice, prefs: d.prefs, shown: d,
@@ -201,6 +202,9 @@ func (d *Desk) changed(what work.Changed) {
 	if what&work.PlanChanged != 0 {
 		d.unitsAre(d.doc().System())
 	}
+	if what&(work.PlanChanged|work.FileChanged) != 0 {
+		d.followPrices()
+	}
 	if what&(work.PlanChanged|work.SelectionChanged|work.FindingsChanged|work.LevelChanged) != 0 {
 		d.view.show()
 		d.eased.Refresh()
@@ -300,10 +304,26 @@ func (d *Desk) showPanels() {
 	d.panels.Show(d.shownPanels())
 }
 
-// usePrices keeps which price book is in force, and shows all by it.
+// showChange goes to an opening that changed.
+func (d *Desk) showChange(c revision.Change) {
+	d.doc().SetLevel(c.At().Level)
+	d.doc().Select(c.Opening().ID)
+}
+
+// usePrices has the plan name a price book by its path, empty for the trial prices, and shows all
+// by it.
 func (d *Desk) usePrices(path string) {
-	d.prefs.SetPriceBook(path)
+	d.editor.namePrices(path)
 	d.refreshAll()
+}
+
+// followPrices puts the price book in force that the plan names. One that cannot be read leaves
+// the trial prices, which is said, and all that shows a price names its book.
+func (d *Desk) followPrices() {
+	name := d.doc().Plan().Header.Prices
+	if err := d.stage.FollowPrices(price.Beside(d.doc().Path(), name), name); err != nil {
+		d.hand.say(words.New("prices.gone", "The trial prices are used: {0}", d.stage.ErrorText(err)))
+	}
 }
 
 // showCards shows the cards where they were folded away.

@@ -10,6 +10,7 @@ import (
 	"studbay/app/tool"
 	"studbay/app/work"
 	"studbay/fill/part"
+	"studbay/fill/price"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/geom"
@@ -132,6 +133,11 @@ func (d *editor) selectAll() { d.doc().Select(d.openingsHere()...) }
 func (d *editor) setUnits(s unit.System) {
 	d.prefs.SetUnits(s)
 	_ = d.doc().Throughout(edit.SetUnits{Units: work.UnitsName(s)})
+}
+
+// namePrices has the plan name a price book by its path; empty: the trial prices.
+func (d *editor) namePrices(path string) {
+	_ = d.Do(edit.SetPrices{Book: price.NameIn(d.doc().Path(), path)})
 }
 
 // canPair reports whether two openings are chosen that a center line lies between.

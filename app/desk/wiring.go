@@ -32,5 +32,11 @@ func (d *editor) wireCircuit() {
 		d.hand.refuse(words.New("plain", "{0}", d.stage.ErrorText(err)))
 		return
 	}
-	_ = d.Do(steps) // it says itself what is wrong
+	id := d.circuitChosen()
+	if d.Do(steps) != nil { // it says itself what is wrong
+		return
+	}
+	if c, ok := d.doc().Plan().Circuits.Get(id); ok {
+		d.hand.say(wire.Told(d.doc().Index(), c))
+	}
 }

@@ -58,13 +58,16 @@ func (s *Stage) ShowChoice(of Chosen, take func(edit.Edit)) {
 			if s.closed || s.open != shown {
 				return
 			}
-			c := choiceTable{stage: s, columns: columns, place: place, take: func(c choose.Column) {
+			c := choiceTable{stage: s, finder: finder, columns: columns, place: place, take: func(c choose.Column) {
 				shown.lower()
 				if step, any := c.Edit(); any {
 					take(step)
 				}
 			}}
 			c.show(c.made())
+			if len(s.ownPolicy) > 0 {
+				c.layOwn()
+			}
 		})
 	}()
 }
@@ -73,6 +76,7 @@ func (s *Stage) ShowChoice(of Chosen, take func(edit.Edit)) {
 // another.
 type choiceTable struct {
 	stage   *Stage
+	finder  *choose.Finder // of the plan; one goroutine uses it at a time
 	columns []choose.Column
 	place   *fyne.Container // it stands in
 	take    func(choose.Column)
@@ -88,6 +92,7 @@ func (t choiceTable) made() fyne.CanvasObject {
 	s := t.stage
 	rows := []fyne.CanvasObject{
 		look.NewParagraph(s.say("choice.prices", "Prices: {0}. Cable is counted where it is drawn. Undo brings every box back.", t.columns[0].Takeoff.Book.Text()), look.Quiet, look.Scaled(choiceName+4*choiceColumn)),
+		look.Row(0, -1, button(s.say("choice.own", "Your own, by room and kind …"), false, func() { t.show(t.own()) })),
 		t.row(look.NewText("", look.Body), func(c choose.Column) fyne.CanvasObject {
 			return look.NewParagraph(s.voice.Say(c.Policy.Name), look.Strong, look.Scaled(choiceColumn-look.Grid))
 		}),

@@ -12,6 +12,7 @@ import (
 	"studbay/plan/words"
 	"studbay/render/paint"
 	"studbay/render/paper"
+	"studbay/render/revision"
 	"studbay/render/scene"
 	"studbay/render/sheet"
 )
@@ -30,6 +31,8 @@ type exportForm struct {
 	// second is another language that the pages are written in as well, or nil.
 	second *language.Language
 	only   int // the page to write, from 1; 0 writes all
+	// isSince has the set show what changed since the plan that was compared last.
+	isSince bool
 
 	pages    []*scene.Scene // nil while they are laid out
 	job      int            // counts layouts: an old one that comes late is dropped
@@ -82,6 +85,9 @@ func (f *exportForm) build() {
 		choice(s.say("export.language", "Language"), f.languages),
 		choice(s.say("export.form", "Format"), f.formats),
 	}
+	if s.older != nil {
+		fields = append(fields, choice(s.say("export.since", "What changed"), f.sinces))
+	}
 	f.resolves = choice(s.say("export.dpi", "Dots per inch"), f.resolutions)
 	fields = append(fields, f.resolves, look.Gap(1, look.Grid/2), f.paperOf, f.wrong)
 	f.column = look.Column(look.Grid, fields...)
@@ -108,11 +114,17 @@ func (f *exportForm) option(label string, now, again bool, set func()) look.Opti
 
 func (f *exportForm) papers() (options []look.Option) {
 	for _, p := range paper.All {
-		label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
-		options = append(options, f.option(label, p == f.paper, true, func() {
-			f.paper = p
-			f.recall.SetPaper(p.Name)
-		}))
+		ways := []paper.Paper{p}
+		if upright, err := p.Upright(); err == nil {
+			ways = append(ways, upright)
+		}
+		for _, p := range ways {
+			label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
+			options = append(options, f.option(label, p == f.paper, true, func() {
+				f.paper = p
+				f.recall.SetPaper(p.Name)
+			}))
+		}
 	}
 	return options
 }
@@ -143,6 +155,15 @@ func (f *exportForm) languages() []look.Option {
 	return []look.Option{
 		f.option(own.Name, f.second == nil, true, func() { f.second = nil }),
 		f.option(f.stage.say("export.language.both", "{0} and {1}", own.Name, other.Name), f.second != nil, true, func() { f.second = &other }),
+	}
+}
+
+// sinces offers to show what changed since the plan that was compared last.
+func (f *exportForm) sinces() []look.Option {
+	s := f.stage
+	return []look.Option{
+		f.option(s.say("export.since.no", "not shown"), !f.isSince, true, func() { f.isSince = false }),
+		f.option(s.say("export.since.yes", "since {0}", s.olderName), f.isSince, true, func() { f.isSince = true }),
 	}
 }
 
@@ -212,6 +233,10 @@ func (f *exportForm) layOut() {
 	f.job++
 	job, ix, result := f.job, f.of.Index(), f.of.Result()
 	o := sheet.Options{Paper: f.paper, Scale: f.scale, Voice: s.voice, Reader: f.reader, Cover: paint.IsSet(f.format), Prices: s.Prices()}
+	if f.isSince {
+		list := revision.Compare(*s.older, revision.Side{Index: ix, Result: result})
+		o.Since = &list
+	}
 	if f.second != nil {
 		o.Second = &words.Voice{Catalogue: language.Catalogue(f.second.Tag), System: s.voice.System}
 	}

@@ -14,9 +14,14 @@ func (s *Stage) Scrolled(title string, width, height float32, content fyne.Canva
 
 // Spread shows what scrolls by itself, as large as it wants and the window lets it.
 func (s *Stage) Spread(title string, width, height float32, content fyne.CanvasObject) {
+	s.spread(title, width, height, content, nil)
+}
+
+// spread is Spread that says when it is closed.
+func (s *Stage) spread(title string, width, height float32, content fyne.CanvasObject, closed func()) {
 	size, unit := s.canvas().Size(), look.Scaled(1)
 	width, height = min(width, size.Width/unit-96), min(height, size.Height/unit-160)
-	s.Ask(Question{Title: title, Extra: look.Sized(width, height, content), Width: width, Answers: []Answer{{s.say("answer.close", "Close"), nil}}})
+	s.Ask(Question{Title: title, Extra: look.Sized(width, height, content), Width: width, Answers: []Answer{{s.say("answer.close", "Close"), closed}}})
 }
 
 func (s *Stage) cautions() string {

@@ -3,22 +3,31 @@ package dialog
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
+	"time"
 
+	"fyne.io/fyne/v2"
+
+	"studbay/app/look"
+	"studbay/app/windowtest"
 	"studbay/fill/price"
+	"studbay/plan/unit"
 )
 
-// TestPricesInForce: the trial prices until a book is read; one that cannot be read changes
-// nothing, and no book brings the trial prices back.
+// TestPricesInForce: the trial prices until a plan names a book; one that cannot be read leaves
+// the trial prices, one in force is read once, and no name brings the trial prices back.
 func TestPricesInForce(t *testing.T) {
 	s := &Stage{}
 	folder := t.TempDir()
 	mine, torn := filepath.Join(folder, "mine.csv"), filepath.Join(folder, "torn.csv")
-	for path, text := range map[string]string{mine: "part,price\nstaple,1.25\n", torn: "part,price\nstaple,dear\n"} {
+	put := func(path, text string) {
 		if err := os.WriteFile(path, []byte(text), 0o600); err != nil {
 			t.Fatal(err)
 		}
 	}
+	put(mine, "part,price\nstaple,1.25\n")
+	put(torn, "part,price\nstaple,dear\n")
 	cents := func() int64 {
 		p, _ := s.Prices().Of("staple")
 		return p.Pack.Cents
@@ -26,15 +35,91 @@ func TestPricesInForce(t *testing.T) {
 	if s.Prices() != price.Trial() {
 		t.Error("it begins with other prices than the trial ones")
 	}
-	if err := s.UsePrices(mine); err != nil || cents() != 125 {
-		t.Errorf("%v, a staple at %d", err, cents())
+	if err := s.FollowPrices(mine, "mine.csv"); err != nil || cents() != 125 || s.Prices().Name != "mine.csv" {
+		t.Errorf("%v, a staple at %d of %s", err, cents(), s.Prices().Name)
 	}
-	for _, path := range []string{torn, filepath.Join(folder, "none.csv")} {
-		if err := s.UsePrices(path); err == nil || cents() != 125 {
-			t.Errorf("%s: %v, a staple at %d", path, err, cents())
+	put(mine, "part,price\nstaple,9.99\n")
+	if err := s.FollowPrices(mine, "mine.csv"); err != nil || cents() != 125 {
+		t.Errorf("%v: it was read again, a staple at %d", err, cents())
+	}
+	for _, path := range []string{torn, filepath.Join(folder, "none.csv"), folder} {
+		if err := s.FollowPrices(path, path); err == nil || s.Prices() != price.Trial() {
+			t.Errorf("%s: %v, the prices of %s", path, err, s.Prices().Name)
 		}
 	}
-	if err := s.UsePrices(""); err != nil || s.Prices() != price.Trial() {
+	if err := s.FollowPrices("", ""); err != nil || s.Prices() != price.Trial() {
 		t.Errorf("no book: %v", err)
 	}
+}
+
+// TestAPriceIsWrittenInTheTable: a price that is changed is of today and invented no more, all
+// parts of the plan are summed by it, what is no price is refused, Save writes the file that the
+// plan names, and a recipe is changed the same way.
+func TestAPriceIsWrittenInTheTable(t *testing.T) {
+	s := newStand(t)
+	d := s.house(12*unit.Foot, 10*unit.Foot)
+	s.until("the findings", d.IsChecked)
+	mine := filepath.Join(t.TempDir(), "mine.csv")
+	if err := os.WriteFile(mine, []byte("part,price,pack,date,note\nstaple,4.00,100,2026-01-02,invented\npatch,3.50,1,2026-01-02,invented\n"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.FollowPrices(mine, "mine.csv"); err != nil {
+		t.Fatal(err)
+	}
+	named := ""
+	s.ShowPrices(d, func(path string) {
+		named = path
+		_ = s.FollowPrices(path, "mine.csv")
+	})
+	takeList(t, s, "Small parts")
+	cells := windowtest.All[*look.Entry](s.dialog())
+	write := func(cell *look.Entry, text string) {
+		s.canvas().Focus(cell)
+		cell.SetText(text)
+		cell.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	}
+	write(cells[0], "dear")
+	if text := windowtest.TextOf(s.dialog()); !strings.Contains(text, "is no price such as 4.50") {
+		t.Errorf("no price is taken: %q", text)
+	}
+	write(cells[0], "4.25")
+	if text := windowtest.TextOf(s.dialog()); !strings.Contains(text, "changed and not saved yet") || strings.Contains(text, "is no price") {
+		t.Errorf("it does not say that it is changed: %q", text)
+	}
+	takeList(t, s, "Recipes: what each box takes")
+	cells = windowtest.All[*look.Entry](s.dialog())
+	write(cells[0], "11") // minutes of a nail-on box of one or two gangs, 9 in the table
+	windowtest.Press(t, s.dialog(), "Save the price book")
+	if named != mine {
+		t.Errorf("the plan names %q", named)
+	}
+	book, err := price.ReadFile(mine, "mine.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	staple, _ := book.Entry("staple")
+	patch, _ := book.Entry("patch")
+	if staple.Pack.Cents != 425 || staple.Per != price.Of(100) || staple.Invented || staple.Date != time.Now().Format(time.DateOnly) {
+		t.Errorf("the staple: %+v", staple)
+	}
+	if patch.Pack.Cents != 350 || !patch.Invented || patch.Date != "2026-01-02" {
+		t.Errorf("the patch, which nobody touched: %+v", patch)
+	}
+	if !book.HasOwnRecipes() || book.Recipes()[0].Minutes != 11 {
+		t.Errorf("the recipes: %+v", book.Recipes()[:1])
+	}
+}
+
+// takeList takes a list of the table of prices.
+func takeList(t *testing.T, s *stand, label string) {
+	t.Helper()
+	for _, c := range windowtest.All[*look.Choice](s.dialog()) {
+		for _, o := range c.Options() {
+			if o.Label == label {
+				o.Do()
+				return
+			}
+		}
+	}
+	t.Fatalf("no list %q", label)
 }

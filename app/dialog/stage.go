@@ -10,9 +10,11 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"studbay/app/look"
+	"studbay/fill/choose"
 	"studbay/fill/price"
 	"studbay/plan/file"
 	"studbay/plan/words"
+	"studbay/render/revision"
 )
 
 // Stage is the place above one window where its dialogs stand.
@@ -21,10 +23,18 @@ type Stage struct {
 	post    func(func())
 	folders Folders
 	voice   words.Voice
-	prices  *price.Book // the user's own; nil: the trial prices
-	open    *raised     // or nil
-	cancel  func()      // of the export under way, or nil
-	closed  bool
+	// prices are those that the plan names, nil: the trial prices; pricesAt is where they were
+	// looked for last.
+	prices   *price.Book
+	pricesAt string
+	// ownPolicy is the user's own, made in the choice of boxes; none has no lines.
+	ownPolicy []choose.OwnRow
+	// older is the plan that was compared with last, and how its file is called; nil: none was.
+	older     *revision.Side
+	olderName string
+	open      *raised // or nil
+	cancel    func()  // of the export under way, or nil
+	closed    bool
 }
 
 // NewStage makes the stage of a window. Post brings a function to the window's goroutine,
@@ -59,6 +69,7 @@ type raised struct {
 	stage *Stage
 	pop   *widget.PopUp
 	home  fyne.Focusable // what has the focus first; nil: the first that can have it
+	under *raised        // what waited when it was stood there; nil: nothing did
 }
 
 // raise stands content above the window.
@@ -70,6 +81,9 @@ func (s *Stage) raise(content fyne.CanvasObject) *raised {
 
 // again stands it there, at first or once more.
 func (r *raised) again() {
+	if r.stage.open != r {
+		r.under = r.stage.open
+	}
 	r.stage.open = r
 	r.pop.Show()
 }
@@ -111,8 +125,10 @@ func (s *Stage) focused() fyne.Focusable {
 // lower takes it away.
 func (r *raised) lower() {
 	r.pop.Hide()
-	if r.stage.open == r {
-		r.stage.open = nil
+	if r.stage.open != r {
+		return
+	}
+	for r.stage.open = r.under; r.stage.open != nil && !r.stage.open.pop.Visible(); r.stage.open = r.stage.open.under {
 	}
 }
 

@@ -131,16 +131,13 @@ func (p Prefs) IsGuided() bool { return p.Store.Bool("guided") }
 func (p Prefs) SetGuided()     { p.Store.SetBool("guided", true) }
 
 // Unfold is whether the room is shown unfolded, Cards whether the cards are in sight, LastFolder
-// where a file was last opened or saved, PriceBook the path of the user's own prices, empty where
-// the trial prices are used.
-func (p Prefs) Unfold() bool             { return p.Store.BoolWithFallback("unfold", true) }
-func (p Prefs) SetUnfold(on bool)        { p.Store.SetBool("unfold", on) }
-func (p Prefs) Cards() bool              { return p.Store.BoolWithFallback("cards", true) }
-func (p Prefs) SetCards(on bool)         { p.Store.SetBool("cards", on) }
-func (p Prefs) LastFolder() string       { return p.Store.String("folder") }
-func (p Prefs) PriceBook() string        { return p.Store.String("prices") }
-func (p Prefs) SetPriceBook(path string) { p.Store.SetString("prices", path) }
-func (p Prefs) SetFolder(of string)      { p.Store.SetString("folder", filepath.Dir(of)) }
+// where a file was last opened or saved.
+func (p Prefs) Unfold() bool        { return p.Store.BoolWithFallback("unfold", true) }
+func (p Prefs) SetUnfold(on bool)   { p.Store.SetBool("unfold", on) }
+func (p Prefs) Cards() bool         { return p.Store.BoolWithFallback("cards", true) }
+func (p Prefs) SetCards(on bool)    { p.Store.SetBool("cards", on) }
+func (p Prefs) LastFolder() string  { return p.Store.String("folder") }
+func (p Prefs) SetFolder(of string) { p.Store.SetString("folder", filepath.Dir(of)) }
 
 // LanguageTag returns the language in force.
 func (p Prefs) LanguageTag() string {

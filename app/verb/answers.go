@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"studbay/app/verb/cli"
+	"studbay/fill/price"
 	"studbay/plan"
 	"studbay/plan/answers"
 	"studbay/plan/file"
@@ -95,13 +96,16 @@ func (r *answersRequest) run(c *cobra.Command, args []string) error {
 	return err
 }
 
+// mostAnswers bounds answers that are read whole: 4 MiB, far more than any.
+const mostAnswers = 4 << 20
+
 // takeAnswers reads a text into the plan and returns what is about nothing in it.
 func (c *checked) takeAnswers(in io.Reader, name string) (a answers.Answers, gone []answers.Given, err error) {
 	var data []byte
 	if name == "-" {
-		data, err = io.ReadAll(io.LimitReader(in, mostTable))
+		data, err = io.ReadAll(io.LimitReader(in, mostAnswers))
 	} else {
-		data, err = readSmall(name)
+		data, err = price.ReadSmall(name)
 	}
 	if err != nil {
 		return a, nil, err

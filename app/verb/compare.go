@@ -52,7 +52,7 @@ Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.
 	f.StringVar(&r.to, "to", "", s.Tell("flag.compare.to", "draw the changes into the `FILE`; its ending says what it becomes"))
 	f.StringVar(&r.paper, "paper", "", s.Tell("flag.export.paper", "`NAME` of the paper: letter, tabloid, archc, archd, a4, a3, a2 or a1; else tabloid, or a3 for a metric plan"))
 	f.StringVar(&r.scale, "scale", "fit", s.Tell("flag.export.scale", "a standard `SCALE` such as 1/4in=1ft or 1:50, or fit: the largest that fits, or over several sheets"))
-	f.StringVar(&r.prices, "prices", "", s.Tell("flag.compare.prices", "say what the changes cost by your price book, `FILE.csv`"))
+	f.StringVar(&r.prices, "prices", "", s.Tell("flag.compare.prices", "say what the changes cost by your price book, `FILE.csv`, in place of the one the plan names"))
 	f.BoolVar(&r.json, "json", false, s.Tell("flag.json", "write JSON"))
 	cli.Offer(c, "paper", paper.Names()...)
 	cli.Offer(c, "scale", scaleNames()...)
@@ -81,8 +81,8 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 		return err
 	}
 	list := revision.Compare(revision.Side{Index: old.index, Result: old.result}, revision.Side{Index: now.index, Result: now.result})
-	if r.prices != "" {
-		book, err := bookOf(r.prices)
+	if r.prices != "" || now.plan.Header != nil && now.plan.Header.Prices != "" {
+		book, err := bookOf(r.prices, now)
 		if err != nil {
 			return err
 		}

@@ -3,6 +3,7 @@ package verb
 import (
 	"context"
 	"errors"
+	"fmt"
 	"io"
 	"os"
 	"os/signal"
@@ -14,6 +15,7 @@ import (
 
 	"studbay/app/language"
 	"studbay/app/verb/cli"
+	"studbay/fill/price"
 	"studbay/plan/disk"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -21,6 +23,7 @@ import (
 	"studbay/render/paint"
 	"studbay/render/paint/png"
 	"studbay/render/paper"
+	"studbay/render/revision"
 	"studbay/render/scene"
 	"studbay/render/sheet"
 	schedule "studbay/render/table"
@@ -45,7 +48,9 @@ type exportRequest struct {
 	columns []string
 
 	bilingual bool
+	upright   bool
 	reader    string
+	since     string
 }
 
 func exportCommand(s cli.Speaker) *cobra.Command {
@@ -66,6 +71,7 @@ verb answers.`),
   studbay export cottage.studbay --to cottage.png --dpi 200 --paper archd
   studbay export cottage.studbay --to cottage.pdf --paper a3 --scale 1:50
   studbay export cottage.studbay --to site.pdf --for crew
+  studbay export cottage.studbay --to site.pdf --since cottage-may.studbay
   studbay export cottage.studbay --to walk.html`,
 		Args:              onePlan,
 		ValidArgsFunction: completePlan,
@@ -80,6 +86,8 @@ verb answers.`),
 	f.StringSliceVar(&r.columns, "columns", nil, s.Tell("flag.export.columns", "these columns of the schedule in this order, `ID,ID...`, as schedule --json calls them; else the nine of the site"))
 	f.StringVar(&r.reader, "for", string(sheet.ForAll), s.Tell("flag.export.for", "the pages for one `READER`: {0}", strings.Join(sheet.ReaderNames(), "|")))
 	f.BoolVar(&r.bilingual, "bilingual", false, s.Tell("flag.export.bilingual", "write titles, legend, headings and notes in English and Spanish, that of --lang first"))
+	f.BoolVar(&r.upright, "upright", false, s.Tell("flag.export.upright", "stand letter or a4 upright"))
+	f.StringVar(&r.since, "since", "", s.Tell("flag.export.since", "show in the set what changed since an older plan, `FILE`"))
 	f.BoolVar(&r.json, "json", false, s.Tell("flag.export.json", "write what was made as JSON"))
 	cli.Offer(c, "paper", paper.Names()...)
 	cli.Offer(c, "scale", scaleNames()...)
@@ -115,6 +123,25 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	}
 	options.Voice, options.Packed = p.voice, true
 	options.Cover = paint.IsSet(r.to)
+	if options.Prices, err = bookOf("", p); err != nil {
+		options.Prices = price.Trial()
+		if _, err := fmt.Fprintln(c.ErrOrStderr(), r.Tell("export.no-prices", "{0}; prices are those of the program, invented", err)); err != nil {
+			return err
+		}
+	}
+	if r.upright {
+		if options.Paper, err = options.Paper.Upright(); err != nil {
+			return cli.Wrong(words.New("usage.upright", "--upright: {0}", err))
+		}
+	}
+	if r.since != "" {
+		old, err := readPlan(r.Speaker, r.since, "")
+		if err != nil {
+			return err
+		}
+		list := revision.Compare(revision.Side{Index: old.index, Result: old.result}, revision.Side{Index: p.index, Result: p.result})
+		options.Since = &list
+	}
 	if r.bilingual {
 		options.Second = r.second(p.voice.System)
 	}

@@ -3,10 +3,7 @@ package verb
 import (
 	"bytes"
 	"cmp"
-	"errors"
 	"io"
-	"io/fs"
-	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -42,7 +39,8 @@ it is and for other choices of its boxes: all plastic, all steel, the cheapest t
 with 20 % of each box free, steel where it counts, or your own by room and kind, a CSV of
 the columns room, kind and take. Of one choice by itself it lists the parts. Cable is
 counted where it is drawn. A box that is there already costs nothing unless it changes.
-The program's own prices are invented: write them out, put in yours, and read them back.`),
+The price book is the one that the plan names, or the program's own, whose prices are
+invented: write them out, put in yours, and read them back.`),
 		Example: `  studbay takeoff cottage.studbay
   studbay takeoff cottage.studbay --policy steel --by room
   studbay takeoff cottage.studbay --policy plastic --policy own.csv --to parts.xlsx
@@ -56,7 +54,7 @@ The program's own prices are invented: write them out, put in yours, and read th
 	f.SortFlags = false
 	f.StringArrayVar(&r.policies, "policy", nil, s.Tell("flag.takeoff.policy", "the choice `P`: {0}, or a .csv file of your own; may be given more than once", strings.Join(policyNames(), "|")))
 	f.StringVar(&r.by, "by", "", s.Tell("flag.takeoff.by", "put openings together by `WHAT`: {0}", strings.Join(takeoff.ByNames, "|")))
-	f.StringVar(&r.prices, "prices", "", s.Tell("flag.takeoff.prices", "your own price book, `FILE.csv`"))
+	f.StringVar(&r.prices, "prices", "", s.Tell("flag.takeoff.prices", "your own price book, `FILE.csv`, in place of the one the plan names"))
 	f.StringVar(&r.pricesTo, "prices-to", "", s.Tell("flag.takeoff.prices-to", "write the price book to `FILE.csv`"))
 	f.StringVar(&r.list, "list", "", s.Tell("flag.takeoff.list", "one list of the first choice in place of the parts, `NAME`: {0}", strings.Join(schedule.ListNames(), "|")))
 	f.StringVar(&r.to, "to", "", s.Tell("flag.schedule.to", "the `FILE` to write, ending in {0}", strings.Join(formNames(), "|")))
@@ -108,10 +106,10 @@ func (r *takeoffRequest) run(c *cobra.Command, path string) error {
 	if err != nil {
 		return err
 	}
-	if t.book, err = r.book(); err != nil {
+	if t.checked, err = readPlan(r.Speaker, path, ""); err != nil {
 		return err
 	}
-	if t.checked, err = readPlan(r.Speaker, path, ""); err != nil {
+	if t.book, err = bookOf(r.prices, t.checked); err != nil {
 		return err
 	}
 	finder := choose.NewFinder(t.index, t.result.Figures, t.book)
@@ -179,45 +177,17 @@ func policyOf(name string) (choose.Policy, error) {
 	if !strings.HasSuffix(strings.ToLower(name), ".csv") {
 		return choose.Named(name)
 	}
-	data, err := readSmall(name)
+	data, err := price.ReadSmall(name)
 	if err != nil {
 		return choose.Policy{}, err
 	}
 	return choose.Own(name, bytes.NewReader(data))
 }
 
-// book returns the price book asked for.
-func (r *takeoffRequest) book() (*price.Book, error) {
-	if r.prices == "" {
-		return price.Trial(), nil
+// bookOf returns the price book asked for, else the one that the plan names.
+func bookOf(asked string, p *checked) (*price.Book, error) {
+	if asked == "" {
+		return price.OfPlan(p.file, p.plan.Header)
 	}
-	return bookOf(r.prices)
-}
-
-// bookOf reads a price book.
-func bookOf(name string) (*price.Book, error) {
-	data, err := readSmall(name)
-	if err != nil {
-		return nil, err
-	}
-	return price.Read(name, bytes.NewReader(data))
-}
-
-// mostTable bounds a table that is read whole: 4 MiB, far more than any book of prices.
-const mostTable = 4 << 20
-
-func readSmall(name string) ([]byte, error) {
-	f, err := os.Open(name)
-	if errors.Is(err, fs.ErrNotExist) {
-		return nil, words.Fault("verb.no-file", "{0}: there is no such file", name)
-	}
-	if err != nil {
-		return nil, err
-	}
-	defer f.Close()
-	data, err := io.ReadAll(io.LimitReader(f, mostTable+1))
-	if err == nil && len(data) > mostTable {
-		err = words.Fault("verb.large", "{0}: too large for a table", name)
-	}
-	return data, err
+	return price.ReadFile(asked, asked)
 }

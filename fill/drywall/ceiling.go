@@ -13,8 +13,8 @@ import (
 )
 
 // LayCeiling lays the board of a room's ceiling: across its joists where those are told, else
-// along the room, in the way that Lay takes. Of a room that is no rectangle it is the rectangle
-// about it, less the pieces that are wholly outside. It reports false for a ceiling in which
+// along the room, in the way that Lay takes. Of a room that is no rectangle the sheets are laid on
+// the rectangle about it and trimmed at its walls. It reports false for a ceiling in which
 // nothing new is to be cut out.
 func LayCeiling(v *index.RoomView) (best Layout, ok bool) {
 	var cut []*plan.Opening
@@ -53,6 +53,7 @@ func ceiling(r *plan.Room, cut []*plan.Opening, long unit.Length) Layout {
 	if !alongX {
 		length, across = deep, wide
 	}
+	inside := within(outline, box)
 	var lengths []nest.Piece
 	for row, top := 0, across; top > 0; row, top = row+1, top-Wide {
 		bottom, first := max(top-Wide, 0), long
@@ -61,18 +62,20 @@ func ceiling(r *plan.Room, cut []*plan.Opening, long unit.Length) Layout {
 		}
 		at := unit.Length(0)
 		for _, end := range joints(joists, length, first, long) {
-			rect := frame.Rect{Left: at, Right: end, Bottom: bottom, Top: top}
-			if !alongX {
-				rect = frame.Rect{Left: bottom, Right: top, Bottom: at, Top: end}
+			sheet := func(from, to, low, high unit.Length) frame.Rect {
+				if alongX {
+					return frame.Rect{Left: from, Right: to, Bottom: low, Top: high}
+				}
+				return frame.Rect{Left: low, Right: high, Bottom: from, Top: to}
 			}
-			if isInside(outline, box, rect) {
-				l.Pieces = append(l.Pieces, Piece{Rect: rect})
-				if end < length {
-					l.Joints += top - bottom
-				}
-				if bottom > 0 {
-					l.Joints += end - at
-				}
+			if cut, about, ok := trimmed(inside, sheet(at, end, bottom, top)); ok {
+				l.Pieces = append(l.Pieces, Piece{Rect: about, Outline: cut})
+			}
+			if end < length {
+				l.Joints += jointIn(inside, lineOf(sheet(end, end, bottom, top)))
+			}
+			if bottom > 0 {
+				l.Joints += jointIn(inside, lineOf(sheet(at, end, bottom, bottom)))
 			}
 			at = end
 		}
@@ -122,17 +125,7 @@ func acrossJoists(r *plan.Room, box geom.Box) (alongX bool, joists []frame.Stud,
 	return ok && alongX, joists, ok
 }
 
-// isInside reports whether any of a piece is in the room: of its middle and of points near its
-// corners and the middles of its edges.
-func isInside(outline []geom.Point, box geom.Box, p frame.Rect) bool {
-	const in = unit.Inch
-	polygon := geom.Polygon(outline)
-	for _, x := range []unit.Length{p.Left + in, (p.Left + p.Right) / 2, p.Right - in} {
-		for _, y := range []unit.Length{p.Bottom + in, (p.Bottom + p.Top) / 2, p.Top - in} {
-			if polygon.Contains(geom.Point{X: box.Min.X + x, Y: box.Max.Y - y}) {
-				return true
-			}
-		}
-	}
-	return false
+// lineOf is a rectangle without width as a line.
+func lineOf(r frame.Rect) geom.Segment {
+	return geom.Segment{A: geom.Point{X: r.Left, Y: r.Bottom}, B: geom.Point{X: r.Right, Y: r.Top}}
 }

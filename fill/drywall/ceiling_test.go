@@ -81,8 +81,8 @@ func TestCeilingsAcrossTheirJoists(t *testing.T) {
 		{"taped from the right", square, 1, plan.Joists{Places: at(50, 75, 100)}, true, "A 0-45 0-4; B 45-120 0-4; C 0-70 4-52; D 70-120 4-52; E 0-45 52-100; F 45-120 52-100", 0, "120 − 75 and 120 − 50"},
 		{"not told", square, 3, plan.Joists{}, false, "A 0-48 0-4; B 48-120 0-4; C 0-96 4-52; D 96-120 4-52; E 0-48 52-100; F 48-120 52-100", 0, "along the room"},
 		{"not told, a deep room", []float64{0, 0, 100, 0, 100, 120, 0, 120}, 3, plan.Joists{}, false, "A 0-4 0-48; B 4-52 0-96; C 52-100 0-48; D 0-4 48-120; E 52-100 48-120; F 4-52 96-120", 0, "along the room"},
-		{"beside an inner wall", ell, 3, every16, true, "A 0-44 0-4; B 44-120 0-4; C 0-92 4-52; D 0-44 52-100; E 44-120 52-100", 0, "44, 28 and 12 before the wall at 60, 76 and 92 past it; 92 to 120 is outside"},
-		{"aslant", []float64{0, 0, 120, 0, 120, 100, 20, 100}, 3, every16, false, "A 0-48 0-4; B 48-120 0-4; C 0-96 4-52; D 96-120 4-52; E 0-48 52-100; F 48-120 52-100", 0, "as if not told"},
+		{"beside an inner wall", ell, 3, every16, true, "A 0-44 0-4; B 44-60 0-4; C 0-60 4-52; D 0-44 52-100; E 44-120 52-100", 172, "44, 28 and 12 before the wall at 60, which trims what would go on to 92 and 120"},
+		{"aslant", []float64{0, 0, 120, 0, 120, 100, 20, 100}, 3, every16, false, "A 19 3/16-48 0-4; B 48-120 0-4; C 9 5/8-96 4-52; D 96-120 4-52; E 0-48 52-100; F 48-120 52-100", 0, "as if not told; trimmed at the slanted wall: 19.2 and 9.6 in"},
 		{"a sheet long and wide", []float64{0, 0, 96, 0, 96, 48, 0, 48}, 3, every16, true, "A 0-96 0-48", 0, "one sheet"},
 	} {
 		h := ruletest.New(t)

@@ -15,6 +15,7 @@ import (
 	"studbay/fill/nest"
 	"studbay/fill/part"
 	"studbay/plan"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 )
@@ -50,6 +51,9 @@ var Ways = []Way{{Long8, false}, {Long12, false}, {Long8, true}}
 type Piece struct {
 	Letter string
 	frame.Rect
+	// Outline is what is left of a sheet of a ceiling that the walls trim, in the places of the
+	// rectangle about it; nil: all of that rectangle.
+	Outline geom.Polygon
 }
 
 // Hole is the part of a cut-out that is in one piece.

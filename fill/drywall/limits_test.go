@@ -8,7 +8,6 @@ import (
 	"studbay/fill/frame"
 	"studbay/fill/ruletest"
 	"studbay/plan"
-	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
 
@@ -66,32 +65,6 @@ func TestLimitsOfSheets(t *testing.T) {
 		}
 		if fmt.Sprint(got) != tt.want {
 			t.Errorf("%s: joints at %v, want %s", tt.name, got, tt.want)
-		}
-	}
-}
-
-// Of a piece of 48 by 48 in a room covers so much: the piece is inside where any of nine points
-// of it is, the outer ones an inch from its edges.
-func TestWhichPiecesAreInside(t *testing.T) {
-	p := frame.Rect{Left: ruletest.In(24), Right: ruletest.In(72), Bottom: ruletest.In(48), Top: ruletest.In(96)}
-	for _, tt := range []struct {
-		name                     string
-		left, right, bottom, top float64
-		want                     bool
-	}{
-		{"the middle of the left edge", 0, 26, 70, 74, true}, {"less of it", 0, 24.5, 70, 74, false},
-		{"the middle of the right edge", 70, 120, 70, 74, true}, {"less of that", 71.5, 120, 70, 74, false},
-		{"the middle of the lower edge", 46, 50, 0, 50, true}, {"less of that too", 46, 50, 0, 48.5, false},
-		{"the middle of the upper edge", 46, 50, 94, 120, true}, {"less of the upper edge", 46, 50, 95.5, 120, false},
-		{"the middle alone", 46, 50, 70, 74, true},
-		{"a corner at the left", 0, 26, 0, 50, true}, {"a corner at the right", 70, 120, 94, 120, true},
-		{"between the points", 30, 40, 52, 68, false},
-	} {
-		box := geom.Box{Max: geom.Point{X: ruletest.In(120), Y: ruletest.In(120)}} // heights run up from its lower edge
-		at := func(x, up float64) geom.Point { return geom.Point{X: ruletest.In(x), Y: ruletest.In(120 - up)} }
-		outline := []geom.Point{at(tt.left, tt.top), at(tt.right, tt.top), at(tt.right, tt.bottom), at(tt.left, tt.bottom)}
-		if got := isInside(outline, box, p); got != tt.want {
-			t.Errorf("%s: %v, want %v", tt.name, got, tt.want)
 		}
 	}
 }

@@ -104,6 +104,38 @@ func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
 	return h
 }
 
+// Beside returns the stud that a box is nailed or bracketed to, by its number among those of full
+// height from the left, and whether the box is at its right side. It reports false for a box that
+// is held another way, and where the stud has no number.
+func (h Hold) Beside(box Rect, studs []Stud) (number int, atRight, ok bool) {
+	if h.By != ByNailLeft && h.By != ByNailRight && h.By != ByBracket {
+		return 0, false, false
+	}
+	left, right := h.Against(box)
+	if left {
+		if number, ok = NumberOf(studs, h.Bay.Left); ok {
+			return number, true, true
+		}
+	}
+	if right {
+		number, ok = NumberOf(studs, h.Bay.Right)
+	}
+	return number, false, ok
+}
+
+// NumberOf returns which of some studs one is, counted from 1.
+func NumberOf(studs []Stud, s *Stud) (number int, ok bool) {
+	if s == nil {
+		return 0, false
+	}
+	for i, t := range studs {
+		if t.At == s.At {
+			return i + 1, true
+		}
+	}
+	return 0, false
+}
+
 // holdBetween says of a box that wants a stud which it has, and what stands in for one.
 func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) {
 	left, right := h.Against(rect)

@@ -1,6 +1,8 @@
 package price
 
 import (
+	"maps"
+	"slices"
 	"sync"
 
 	"studbay/plan/unit"
@@ -23,6 +25,86 @@ type Book struct {
 
 	title  words.Text
 	prices map[string]Price
+	marks  map[string]mark // of the prices that tell a day and a word of their own
+	steps  []Step          // recipes of the user's own; nil: those of the catalogue
+}
+
+// mark is what the line of a price says beside it.
+type mark struct {
+	day      string // RFC 3339 full-date, or empty
+	invented bool
+}
+
+// Entry is a price as a line of a book has it.
+type Entry struct {
+	Price
+	Date     string // RFC 3339 full-date; empty where nobody says
+	Invented bool
+}
+
+// Entry returns the line of a part. It reports false where the book has no price of it.
+func (b *Book) Entry(part string) (Entry, bool) {
+	p, ok := b.prices[part]
+	if !ok {
+		return Entry{}, false
+	}
+	m, told := b.marks[part]
+	if !told {
+		m = mark{b.Date, b.Invented}
+	}
+	return Entry{p, m.day, m.invented}, true
+}
+
+// With returns the book with another line of a part; one without a pack has no price. The
+// book is as old as its latest price, and invented while any price in it is.
+func (b *Book) With(part string, e Entry) *Book {
+	next := b.changed()
+	next.prices, next.marks = maps.Clone(b.prices), map[string]mark{}
+	for id := range b.prices {
+		old, _ := b.Entry(id)
+		next.marks[id] = mark{old.Date, old.Invented}
+	}
+	delete(next.prices, part)
+	delete(next.marks, part)
+	if e.Per > 0 {
+		e.Pack.Currency = b.Currency
+		next.prices[part], next.marks[part] = e.Price, mark{e.Date, e.Invented}
+	}
+	next.Date, next.Invented = "", false
+	for _, m := range next.marks {
+		next.Date, next.Invented = max(next.Date, m.day), next.Invented || m.invented
+	}
+	return next
+}
+
+// changed is a copy of the book to be made another.
+func (b *Book) changed() *Book {
+	next := *b
+	if !next.title.IsZero() {
+		next.Name, next.title = "trial prices", words.Text{}
+	}
+	return &next
+}
+
+// Recipes returns what each box takes by this book: its own steps, else those of the catalogue.
+func (b *Book) Recipes() []Step {
+	if b.steps == nil {
+		return standing()
+	}
+	return b.steps
+}
+
+// HasOwnRecipes reports whether the book brings recipes of its own.
+func (b *Book) HasOwnRecipes() bool { return b.steps != nil }
+
+// WithStep returns the book with other figures in a step of its recipes, counted from 0: how
+// many of its part, and minutes. A part of which there are to be none stays with its count.
+func (b *Book) WithStep(at, count, minutes int) *Book {
+	next := b.changed()
+	next.steps = slices.Clone(b.Recipes())
+	s := &next.steps[at]
+	s.Count, s.Minutes = count, minutes
+	return next
 }
 
 // Trial returns the book that travels in the program. Its prices are invented.

@@ -3,10 +3,13 @@ package price
 import (
 	"bytes"
 	"errors"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"testing/iotest"
 
+	"studbay/plan"
 	"studbay/plan/unit"
 )
 
@@ -164,5 +167,124 @@ func TestQuantitiesAndSums(t *testing.T) {
 	}
 	if got := (Quantity(One * 9 / 4)).Decimal(); got != "2.25" {
 		t.Errorf("2-1/4 is %s", got)
+	}
+}
+
+// TestALineOfItsOwn: each price has its own day and word; a line that is changed leaves the others
+// as they were, the book is as old as its latest price and invented while any price is; one
+// without a pack has none.
+func TestALineOfItsOwn(t *testing.T) {
+	old, err := Read("mine.csv", strings.NewReader("part,price,pack,date,note,currency\nstaple,4.00,100,2026-05-01,invented,EUR\npatch,3.00,,2026-06-01,,EUR\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	now := old.With("staple", Entry{Price: Price{unit.Money{Cents: 425}, Of(50)}, Date: "2026-07-01"})
+	if e, ok := now.Entry("staple"); !ok || e != (Entry{Price{unit.Money{Cents: 425, Currency: "EUR"}, Of(50)}, "2026-07-01", false}) {
+		t.Errorf("the line that was changed: %+v", e)
+	}
+	if e, _ := now.Entry("patch"); e != (Entry{Price{unit.Money{Cents: 300, Currency: "EUR"}, One}, "2026-06-01", false}) {
+		t.Errorf("the other line: %+v", e)
+	}
+	if now.Date != "2026-07-01" || now.Invented || !old.Invented || old.Date != "2026-06-01" {
+		t.Errorf("now %+v, before %+v", now, old)
+	}
+	if e, _ := old.Entry("staple"); e.Pack.Cents != 400 || !e.Invented || e.Date != "2026-05-01" {
+		t.Errorf("the book before was written: %+v", e)
+	}
+	none := now.With("staple", Entry{Date: "2026-08-01"})
+	if _, ok := none.Entry("staple"); ok || none.Date != "2026-06-01" {
+		t.Errorf("without a pack: %+v", none)
+	}
+	if e, ok := Trial().Entry("staple"); !ok || !e.Invented || e.Date != "2026-11-12" {
+		t.Errorf("ours: %+v", e)
+	}
+	if trial := Trial().With("staple", Entry{Price: Price{unit.Money{Cents: 425}, Of(50)}, Date: "2027-01-02"}); !trial.Invented || trial.Text().String() != "trial prices of 2027-01-02, with invented prices" {
+		t.Errorf("ours with one price changed: %s", trial.Text())
+	}
+}
+
+// TestABookWithRecipes: a book brings recipes of its own only once one was changed; they are
+// written and read back, and a line of them has no price.
+func TestABookWithRecipes(t *testing.T) {
+	if Trial().HasOwnRecipes() || len(Trial().Recipes()) == 0 {
+		t.Error("our book brings recipes of its own, or has none")
+	}
+	var plain, own bytes.Buffer
+	changed := Trial().WithStep(11, 3, 7) // two screws a box on a bracket, no minutes
+	if err := errors.Join(Write(&plain, Trial()), Write(&own, changed)); err != nil {
+		t.Fatal(err)
+	}
+	if strings.Contains(plain.String(), "nail-on gangs") || !strings.Contains(own.String(), "\nbox-screw,,,,,,\"Wood screw, 1-1/4\",common practice,bracket,box,3,7\n") {
+		t.Errorf("it is written %s", own.String())
+	}
+	back, err := Read("mine.csv", &own)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !back.HasOwnRecipes() || len(back.Recipes()) != len(Trial().Recipes()) {
+		t.Fatalf("%d steps come back", len(back.Recipes()))
+	}
+	for i, s := range back.Recipes() {
+		want := changed.Recipes()[i]
+		if s.When != want.When || s.Per != want.Per || s.Part != want.Part || s.Count != want.Count || s.Minutes != want.Minutes || s.Source != want.Source {
+			t.Errorf("step %d: %+v, want %+v", i, s, want)
+		}
+	}
+	if Trial().Recipes()[11].Count != 2 {
+		t.Error("our own recipes were written")
+	}
+	for _, tt := range []struct{ text, want string }{
+		{"part,price,per,count\nstaple,1,box,1\n", "mine.csv:2: price: a line of a recipe has no price"},
+		{"part,price,per,count\nstaple,,yoke,1\n", "mine.csv:2: per: "},
+	} {
+		if _, err := Read("mine.csv", strings.NewReader(tt.text)); err == nil || !strings.HasPrefix(err.Error(), tt.want) {
+			t.Errorf("%q: %v, want %s", tt.text, err, tt.want)
+		}
+	}
+	if b, err := Read("mine.csv", strings.NewReader("part,price,per,count\nstaple,,cable,0\nstaple,4,,\n")); err != nil || b.Recipes()[0].Count != 0 || len(b.Recipes()) != 1 {
+		t.Errorf("none of a part: %v", err)
+	}
+}
+
+// TestWhichBookAPlanNames: by its way from the plan where it lies beside or below, else by its
+// whole path; a plan that names none has ours.
+func TestWhichBookAPlanNames(t *testing.T) {
+	home := t.TempDir()
+	planFile := filepath.Join(home, "house", "a.studbay")
+	mine := filepath.Join(home, "house", "lists", "mine.csv")
+	for _, tt := range []struct{ plan, book, name string }{
+		{planFile, mine, "lists/mine.csv"},
+		{planFile, filepath.Join(home, "mine.csv"), filepath.Join(home, "mine.csv")},
+		{"", mine, mine},
+		{planFile, "", ""},
+	} {
+		name := NameIn(tt.plan, tt.book)
+		if name != tt.name || Beside(tt.plan, name) != tt.book {
+			t.Errorf("%s of %s is named %q and found at %q", tt.book, tt.plan, name, Beside(tt.plan, name))
+		}
+	}
+	if err := errors.Join(os.MkdirAll(filepath.Dir(mine), 0o700), os.WriteFile(mine, []byte("part,price\nstaple,1.25\n"), 0o600)); err != nil {
+		t.Fatal(err)
+	}
+	b, err := OfPlan(planFile, &plan.Header{Prices: "lists/mine.csv"})
+	if err != nil || b.Name != "lists/mine.csv" {
+		t.Fatalf("%+v, %v", b, err)
+	}
+	for _, h := range []*plan.Header{nil, {}} {
+		if b, err := OfPlan(planFile, h); err != nil || b != Trial() {
+			t.Errorf("without a name: %+v, %v", b, err)
+		}
+	}
+	for _, name := range []string{"none.csv", "lists"} {
+		if _, err := OfPlan(planFile, &plan.Header{Prices: name}); err == nil {
+			t.Errorf("%s was read", name)
+		}
+	}
+	large := filepath.Join(home, "house", "large.csv")
+	if err := os.WriteFile(large, bytes.Repeat([]byte("x"), mostBytes+1), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := ReadSmall(large); err == nil || !strings.Contains(err.Error(), "too large") {
+		t.Errorf("a large one: %v", err)
 	}
 }

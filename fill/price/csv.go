@@ -18,8 +18,12 @@ import (
 	"studbay/plan/words"
 )
 
-// columns are those of a price book; the first two must be there, in any order.
+// columns are those of a price book, in any order; the first two must be there.
 var columns = []string{"part", "price", "pack", "unit", "currency", "date", "name", "note"}
+
+// stepColumns are those more of a book with recipes: a line that says what it is counted by is
+// a step of them and has no price. Its note is its source.
+var stepColumns = []string{"when", "per", "count", "minutes"}
 
 // Write writes a book by RFC 4180: a line a part, its price empty where the book has none,
 // then what else it has a price of, such as boxes of a user's own. Name and unit are for the
@@ -27,6 +31,9 @@ var columns = []string{"part", "price", "pack", "unit", "currency", "date", "nam
 func Write(w io.Writer, b *Book) error {
 	out := csv.NewWriter(w)
 	lines := [][]string{columns}
+	if b.HasOwnRecipes() {
+		lines[0] = slices.Concat(columns, stepColumns)
+	}
 	for _, h := range parts().list {
 		lines = append(lines, b.line(h.Part))
 	}
@@ -35,15 +42,32 @@ func Write(w io.Writer, b *Book) error {
 			lines = append(lines, b.line(Part{ID: id}))
 		}
 	}
+	for _, s := range b.steps {
+		lines = append(lines, s.line())
+	}
+	for i := range lines {
+		for len(lines[i]) < len(lines[0]) {
+			lines[i] = append(lines[i], "")
+		}
+	}
 	return out.WriteAll(lines)
+}
+
+// line is a step as a book has it.
+func (s Step) line() []string {
+	name, count := "", ""
+	if p, ok := Find(s.Part); ok {
+		name, count = p.Name.String(), strconv.Itoa(s.Count)
+	}
+	return []string{s.Part, "", "", "", "", "", name, s.Source, s.When, string(s.Per), count, strconv.Itoa(s.Minutes)}
 }
 
 // line is what a book says of a part.
 func (b *Book) line(part Part) []string {
 	line := []string{part.ID, "", "1", part.Unit, b.Currency, b.Date, part.Name.String(), ""}
-	if p, ok := b.Of(part.ID); ok {
-		line[1], line[2] = string(Amount(p.Pack)), p.Per.String()
-		if b.Invented {
+	if e, ok := b.Entry(part.ID); ok {
+		line[1], line[2], line[5] = string(Amount(e.Pack)), e.Per.String(), e.Date
+		if e.Invented {
 			line[7] = "invented"
 		}
 	}
@@ -69,7 +93,7 @@ func Read(file string, from io.Reader) (*Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := &Book{Name: file, prices: map[string]Price{}}
+	b := &Book{Name: file, prices: map[string]Price{}, marks: map[string]mark{}}
 	seen := map[string]int{}
 	for {
 		cells, err := in.Read()
@@ -82,6 +106,12 @@ func Read(file string, from io.Reader) (*Book, error) {
 		}
 		line, _ := in.FieldPos(0)
 		r := record{file: file, line: line, at: at, cells: cells}
+		if r.cell("per") != "" {
+			if err := b.takeStep(r); err != nil {
+				return nil, err
+			}
+			continue
+		}
 		if before, twice := seen[r.cell("part")]; twice && r.cell("part") != "" {
 			return nil, r.wrong("part", words.Fault("price.twice", "{0} stands on line {1} already", r.cell("part"), before))
 		}
@@ -110,7 +140,7 @@ func placesOf(file string, header []string) (map[string]int, error) {
 	at := map[string]int{}
 	for i, title := range header {
 		title = strings.ToLower(strings.TrimSpace(title))
-		if !slices.Contains(columns, title) {
+		if !slices.Contains(columns, title) && !slices.Contains(stepColumns, title) {
 			return nil, &rows.Error{File: file, Line: 1, Column: title, Err: words.Fault("price.no-column", "no such column; there are {0}", strings.Join(columns, ", "))}
 		}
 		if _, twice := at[title]; twice {
@@ -163,29 +193,56 @@ func (b *Book) take(r record) error {
 		}
 		b.Currency = money
 	}
-	if day := r.cell("date"); day != "" {
-		if _, err := time.Parse(time.DateOnly, day); err != nil {
-			return r.wrong("date", words.Fault("price.day", "\"{0}\" is no day such as 2026-11-12", day))
-		}
-		b.Date = max(b.Date, day)
+	e, column, err := ParseEntry(r.cell("price"), r.cell("pack"), r.cell("date"))
+	if err != nil {
+		return r.wrong(column, err)
 	}
-	if r.cell("price") == "" {
+	b.Date = max(b.Date, e.Date)
+	if e.Per == 0 {
 		return nil
 	}
-	cents, err := parseCents(r.cell("price"))
-	if err != nil {
-		return r.wrong("price", err)
-	}
-	per := 1
-	if pack := r.cell("pack"); pack != "" {
-		if per, err = strconv.Atoi(pack); err != nil || per <= 0 || per > 1_000_000 {
-			return r.wrong("pack", words.Fault("price.pack", "\"{0}\" is not a whole number above zero", pack))
+	e.Invented = r.cell("note") == "invented"
+	b.Invented = b.Invented || e.Invented
+	b.prices[id], b.marks[id] = e.Price, mark{e.Date, e.Invented}
+	return nil
+}
+
+// ParseEntry reads a line of a book as people write it, or says in which column what is wrong.
+// Without a price it has no pack, and without a pack it is of one.
+func ParseEntry(price, pack, day string) (e Entry, column string, err error) {
+	if e.Date = day; day != "" {
+		if _, err := time.Parse(time.DateOnly, day); err != nil {
+			return e, "date", words.Fault("price.day", "\"{0}\" is no day such as 2026-11-12", day)
 		}
 	}
-	if r.cell("note") == "invented" {
-		b.Invented = true
+	if price == "" {
+		return e, "", nil
 	}
-	b.prices[id] = Price{unit.Money{Cents: cents}, Of(per)}
+	cents, err := parseCents(price)
+	if err != nil {
+		return e, "price", err
+	}
+	per := 1
+	if pack != "" {
+		if per, err = strconv.Atoi(pack); err != nil || per <= 0 || per > 1_000_000 {
+			return e, "pack", words.Fault("price.pack", "\"{0}\" is not a whole number above zero", pack)
+		}
+	}
+	e.Price = Price{unit.Money{Cents: cents}, Of(per)}
+	return e, "", nil
+}
+
+// takeStep reads one line of the recipes into the book.
+func (b *Book) takeStep(r record) error {
+	if r.cell("price") != "" {
+		return r.wrong("price", words.Fault("price.of-step", "a line of a recipe has no price"))
+	}
+	s, column, err := stepOf(r.cell)
+	if err != nil {
+		return r.wrong(column, err)
+	}
+	s.Source = r.cell("note")
+	b.steps = append(b.steps, s)
 	return nil
 }
 

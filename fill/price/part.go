@@ -63,6 +63,17 @@ type Part struct {
 	Unit  string // each, in or ft
 }
 
+// UnitText returns a unit of a part in words.
+func UnitText(unit string) words.Text {
+	switch unit {
+	case "in":
+		return words.New("part.unit.in", "in")
+	case "ft":
+		return words.New("part.unit.ft", "ft")
+	}
+	return words.New("part.unit.each", "each")
+}
+
 // hardware is a row of the table of parts, with our price.
 type hardware struct {
 	Part

@@ -13,8 +13,8 @@ import (
 const movedRun = 10 * unit.Foot
 
 // moving are the steps of the table of what a box takes that is moved once the wall is closed.
-var moving = sync.OnceValue(func() []step {
-	all, err := readRecipes(assets.Tables, "catalogue/moving.csv")
+var moving = sync.OnceValue(func() []price.Step {
+	all, err := price.ReadSteps(assets.Tables, "catalogue/moving.csv")
 	if err != nil {
 		panic(err) // our own table, and tested
 	}
@@ -34,13 +34,13 @@ func (t *Taker) Moved(o Opening) (moved Opening, ok bool) {
 		t.add(&moved, price.Must(b.Box.ID), price.One)
 	}
 	for _, s := range moving() {
-		if !s.fits(b.Assembly) {
+		if !s.Fits(b.Assembly) {
 			continue
 		}
-		if s.part != nil {
-			t.add(&moved, *s.part, price.Of(s.count))
+		if s.Part != "" {
+			t.add(&moved, price.Must(s.Part), price.Of(s.Count))
 		}
-		moved.Minutes += s.minutes
+		moved.Minutes += s.Minutes
 	}
 	size := unit.AWG(12)
 	for _, c := range o.View.Cables {

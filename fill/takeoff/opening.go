@@ -136,21 +136,21 @@ func (t *Taker) built(taken *Opening, b part.Resolved) {
 	}
 	taken.Blocks = t.blocksOf(taken.View)
 	contents := taken.Fill.Contents
-	counts := map[per]price.Quantity{
-		perBox: price.One, perBlock: price.Of(len(taken.Blocks)), perEdge: price.Of(t.edges[taken.View.Opening.ID]),
-		perCable: price.Of(wire.Cables(contents)), perSplice: price.Of(wire.Splices(contents, isMetal(b.Assembly))),
+	counts := map[price.Per]price.Quantity{
+		price.PerBox: price.One, price.PerBlock: price.Of(len(taken.Blocks)), price.PerEdge: price.Of(t.edges[taken.View.Opening.ID]),
+		price.PerCable: price.Of(wire.Cables(contents)), price.PerSplice: price.Of(wire.SplicesAt(t.ix, taken.View, contents, price.IsMetal(b.Assembly))),
 	}
 	for _, l := range taken.Blocks {
-		counts[perLength] += price.OfLength(l, unit.Inch)
+		counts[price.PerLength] += price.OfLength(l, unit.Inch)
 	}
-	for _, s := range recipes() {
-		if !s.fits(b.Assembly) {
+	for _, s := range t.book.Recipes() {
+		if !s.Fits(b.Assembly) {
 			continue
 		}
-		if s.part != nil {
-			t.add(taken, *s.part, counts[s.per].Times(price.Of(s.count)))
+		if s.Part != "" {
+			t.add(taken, price.Must(s.Part), counts[s.Per].Times(price.Of(s.Count)))
 		}
-		taken.Minutes += s.minutes * int(counts[s.per].RoundedUp())
+		taken.Minutes += s.Minutes * int(counts[s.Per].RoundedUp())
 	}
 	if b.Cover != nil && !b.Cover.ComesAlong() {
 		t.add(taken, price.Must(b.Cover.ID), price.One)

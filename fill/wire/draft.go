@@ -48,7 +48,11 @@ func Draft(ix *index.Index, fig *code.Figures, circuit plan.ID, newID func() pla
 		return edit.Steps{}, err
 	}
 	d.feed()
-	return edit.Steps{Label: words.New("wire.step", "Wire circuit {0}", c.Number), Edits: d.edits}, nil
+	label := words.New("wire.step", "Wire circuit {0}", c.Number)
+	if c.Through {
+		label = words.New("wire.step-through", "Wire circuit {0}, through its receptacles", c.Number)
+	}
+	return edit.Steps{Label: label, Edits: d.edits}, nil
 }
 
 // draft is the cables of a circuit in the making.

@@ -29,7 +29,7 @@ type Conductor struct {
 	Control *plan.Control // of a switched one or a traveler
 	Number  int           // of travelers and of several hot ones, from 1 on
 	Color   Color         // of its insulation; empty on a terminal
-	cable   plan.ID       // of a traveler: it is joined to that of no other cable
+	cable   plan.ID       // of a traveler, and of what goes to a terminal by itself: it is joined to that of no other cable
 }
 
 // Color is that of an insulation.

@@ -11,8 +11,8 @@ import (
 )
 
 // MakeUp is how the conductors of a box are joined: what comes in, what sits there, and what
-// is spliced with what. It follows from the cables drawn and from what works what, as
-// receptacles are pigtailed (common practice), and judges nothing.
+// is spliced with what. It follows from the cables drawn and from what works what, and judges
+// nothing. Receptacles are on tails (common practice) but where their circuit goes through them.
 type MakeUp struct {
 	Opening *plan.Opening
 	Cables  []MadeCable
@@ -87,11 +87,26 @@ func MakeUpOf(ix *index.Index, opening plan.ID) (m MakeUp, ok bool) {
 	slices.SortStableFunc(m.Cables, func(a, b MadeCable) int { // what feeds first, then as they go on
 		return cmp.Or(cmp.Compare(rankOf(a), rankOf(b)), plan.CompareTags(tagOf(a.Other), tagOf(b.Other)), cmp.Compare(a.Cable.ID, b.Cable.ID))
 	})
+	if GoesThrough(ix, v) {
+		m.part()
+	}
 	if m.Devices, ok = devicesIn(ix, m); !ok {
 		return m, false
 	}
 	m.join()
 	return m, true
+}
+
+// part keeps the hot and the neutral of each cable from those of the others: each goes to a
+// terminal of its own.
+func (m *MakeUp) part() {
+	for _, c := range m.Cables {
+		for i, w := range c.Conductors {
+			if w.Role == Hot || w.Role == Neutral {
+				c.Conductors[i].cable = c.Cable.ID
+			}
+		}
+	}
 }
 
 func rankOf(c MadeCable) int {

@@ -10,8 +10,8 @@ import (
 )
 
 // The figures of a run, common practice all: cables between low boxes of walls are drilled
-// through the studs 24 in above the floor, all others go over the ceiling; a foot is left
-// at each end to make up the box. One that is fished goes where its way leads.
+// through the studs 24 in above the floor, all others go over the ceiling, as do those in whose
+// way round the room a door stands; a foot is left at each end to make up the box. One that is fished goes where its way leads.
 const (
 	Drilled = 24 * unit.Inch
 	Low     = 36 * unit.Inch // a box whose centre is no higher is low
@@ -28,6 +28,8 @@ type Run struct {
 	// Drilled is how high above the floor the studs are drilled for it; 0: it goes over the
 	// ceiling, or nobody says.
 	Drilled unit.Length
+	// PastDoor says that it would be drilled, but for a door in its way, over which it goes.
+	PastDoor bool
 	// Measured says that the user said the length: the parts are zero then.
 	Measured bool
 }
@@ -86,18 +88,23 @@ type end struct {
 	height     unit.Length
 	ceiling    unit.Length
 	isOverhead bool // it sits in a ceiling
+	along      along
 }
 
 func between(a, b end) Run {
 	switch {
 	case a.level != b.level:
 		return runOf(a, b, (a.level + a.height - b.level - b.height).Abs())
-	case !a.isOverhead && !b.isOverhead && a.height <= Low && b.height <= Low:
-		r := runOf(a, b, (Drilled-a.height).Abs()+(Drilled-b.height).Abs())
-		r.Drilled = Drilled
+	case a.isOverhead || b.isOverhead || a.height > Low || b.height > Low:
+		return runOf(a, b, a.toCeiling()+b.toCeiling())
+	case isBarred(a.along, b.along):
+		r := runOf(a, b, a.toCeiling()+b.toCeiling())
+		r.PastDoor = true
 		return r
 	}
-	return runOf(a, b, a.toCeiling()+b.toCeiling())
+	r := runOf(a, b, (Drilled-a.height).Abs()+(Drilled-b.height).Abs())
+	r.Drilled = Drilled
+	return r
 }
 
 func runOf(a, b end, rise unit.Length) Run {
@@ -125,7 +132,7 @@ func endOf(ix *index.Index, id plan.ID) (e end, ok bool) {
 				e.height = place.On.Top()
 			}
 		default:
-			e.height = frame.CentreHeight(o, place.Room)
+			e.height, e.along = frame.CentreHeight(o, place.Room), alongOf(ix, place.Room.ID, o.At)
 		}
 		return e, true
 	}

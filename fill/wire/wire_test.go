@@ -68,3 +68,35 @@ func TestRunsByHand(t *testing.T) {
 		t.Error("a cable to nowhere has a length")
 	}
 }
+
+// TestRunsPastDoors: a cable between low boxes is drilled through the studs of the shorter way
+// round the room; where a door, a low window or a side without studs stands in it, it goes over
+// the ceiling. Ceiling 96, boxes at 16: 80 up and 80 down.
+func TestRunsPastDoors(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseLiving, 0, 0, 144, 120) // round: 528
+	left := r.Opening("duplex", r.On(0, 24))
+	right := r.Opening("duplex", r.On(0, 120))
+	corner := r.Opening("duplex", r.On(1, 12))
+	far := r.Opening("duplex", r.On(3, 100))
+	high := r.Opening("duplex", r.On(0, 130), func(o *plan.Opening) { o.Height = plan.CentreAt(42 * unit.Inch) })
+	r.Break(plan.BreakDoor, 0, 72, 32)
+	ix := index.New(h.Made())
+	for _, tt := range []struct {
+		name     string
+		from, to *plan.Opening
+		drilled  bool
+		past     bool
+		want     unit.Length
+	}{
+		{"a door between", left, right, false, true, unit.FeetInches(23, 6, 0)},                   // 96 + 160 + 24 = 280
+		{"none between", right, corner, true, false, unit.FeetInches(6, 6, 0)},                    // 24 + 12 + 16 + 24 = 76
+		{"the shorter way has none", far, left, true, false, unit.FeetInches(7, 0, 0)},            // 24 + 20 + 16 + 24 = 84
+		{"a high box goes over in any case", left, high, false, false, unit.FeetInches(22, 0, 0)}, // 106 + 80 + 54 + 24 = 264
+	} {
+		run, ok := Between(ix, tt.from.ID, tt.to.ID)
+		if !ok || run.Drilled > 0 != tt.drilled || run.PastDoor != tt.past || run.Total != tt.want {
+			t.Errorf("%s: %+v, %v, want %s", tt.name, run, ok, tt.want)
+		}
+	}
+}

@@ -33,10 +33,27 @@ func (SetUnits) Name() words.Text { return words.New("edit.units", "Change units
 
 // Apply fails where the units are unknown.
 func (e SetUnits) Apply(p plan.Plan) (plan.Plan, error) {
-	h := plan.Header{Edition: "2023"}
-	if p.Header != nil {
-		h = *p.Header
-	}
+	h := headerOf(p)
 	h.Units = e.Units
+	return ChangeHeader{h}.Apply(p)
+}
+
+func headerOf(p plan.Plan) plan.Header {
+	if p.Header == nil {
+		return plan.Header{Edition: "2023", Units: plan.UnitsImperial}
+	}
+	return *p.Header
+}
+
+// SetPrices sets which price book the plan names; empty: the prices of the program.
+type SetPrices struct{ Book string }
+
+// Name returns "Change the price book".
+func (SetPrices) Name() words.Text { return words.New("edit.prices", "Change the price book") }
+
+// Apply fails where the name leads to another machine.
+func (e SetPrices) Apply(p plan.Plan) (plan.Plan, error) {
+	h := headerOf(p)
+	h.Prices = e.Book
 	return ChangeHeader{h}.Apply(p)
 }

@@ -77,20 +77,6 @@ func (f Face) Name() words.Text { return table.Wall(f.ix, f.Room, f.Wall.Side.ID
 // AboveSubfloor turns a height above the finished floor into one above the subfloor.
 func (f Face) AboveSubfloor(height unit.Length) unit.Length { return height + f.Room.FloorThickness() }
 
-// Stud returns the number of a stud of full height, counted from the left, and whether the
-// face has it.
-func (f Face) Stud(s *frame.Stud) (number int, ok bool) {
-	if s == nil {
-		return 0, false
-	}
-	for i, t := range f.studs {
-		if t.At == s.At {
-			return i + 1, true
-		}
-	}
-	return 0, false
-}
-
 // drawing is a face on its way to paper.
 type drawing struct {
 	Face

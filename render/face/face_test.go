@@ -3,6 +3,7 @@ package face_test
 import (
 	"testing"
 
+	"studbay/fill/frame"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render"
@@ -56,7 +57,7 @@ func TestStudsAreCountedFromTheLeft(t *testing.T) {
 					last := 0
 					for i := range f.Wall.All {
 						s := &f.Wall.All[i]
-						n, ok := f.Stud(s)
+						n, ok := frame.NumberOf(f.Wall.Studs(), s)
 						if isWhole := s.Top == 0 && s.Bottom <= 0; ok != isWhole {
 							t.Fatalf("%s, %s: an upright from %v to %v is numbered: %v", name, r.Name, s.Bottom, s.Top, ok)
 						}

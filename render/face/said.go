@@ -23,14 +23,11 @@ func (f Face) nearBy(v words.Voice, b Box) string {
 	if k := h.Block; k != nil {
 		return v.Say(words.New("face.block", "block {0}", words.Height(k.Length)))
 	}
-	if h.By == frame.ByNailLeft || h.By == frame.ByNailRight || h.By == frame.ByBracket {
-		left, right := h.Against(b.Rect)
-		if n, ok := f.Stud(h.Bay.Left); ok && left {
+	if n, atRight, ok := h.Beside(b.Rect, f.studs); ok {
+		if atRight {
 			return v.Say(words.New("face.right-of", "{0}, right of stud {1}", f.how(v, h.By), n))
 		}
-		if n, ok := f.Stud(h.Bay.Right); ok && right {
-			return v.Say(words.New("face.left-of", "{0}, left of stud {1}", f.how(v, h.By), n))
-		}
+		return v.Say(words.New("face.left-of", "{0}, left of stud {1}", f.how(v, h.By), n))
 	}
 	return v.Say(table.Held(h.By))
 }

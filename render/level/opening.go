@@ -156,6 +156,9 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 		if beside != "" {
 			spec.Letters = ""
 		}
+		if d.Medium.Kind == render.Sheet && o.Gangs > 1 {
+			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.gangs", "{0}g", o.Gangs)))
+		}
 		if high, ok := d.toldHeight(r, g, o); ok {
 			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height.plus", "+{0}", words.Height(d.called(high)))))
 		}

@@ -8,7 +8,7 @@ import (
 	"studbay/plan/words"
 )
 
-// Paper is a size of sheet, always laid with its long edge level.
+// Paper is a size of sheet, laid with its long edge level unless it stands upright.
 type Paper struct {
 	Name          string // as a user types it
 	Width, Height unit.Length
@@ -61,6 +61,22 @@ func Usual(s unit.System) Paper {
 	}
 	return p
 }
+
+// Upright returns the paper with its long edge upright. It fails for what is larger than an office
+// printer holds: that hangs with its long edge level.
+func (p Paper) Upright() (Paper, error) {
+	if !p.MayStand() {
+		return p, words.Fault("paper.no-upright", "{0} does not stand upright; {1} do", p.Name, strings.Join([]string{"letter", "a4"}, ", "))
+	}
+	p.Width, p.Height = min(p.Width, p.Height), max(p.Width, p.Height)
+	return p, nil
+}
+
+// MayStand reports whether the paper may stand upright.
+func (p Paper) MayStand() bool { return p.Name == "letter" || p.Name == "a4" }
+
+// IsUpright reports whether it does.
+func (p Paper) IsUpright() bool { return p.Height > p.Width }
 
 // Size says width and height as the paper's users do: 17 × 11 in, 420 × 297 mm.
 func (p Paper) Size() string {

@@ -55,6 +55,8 @@ var forms = map[string]form{
 	"left_stud":     {width: 16, style: layout.Plain, right: true, lines: heightLines("left_stud")},
 	"right_stud":    {width: 16, style: layout.Plain, right: true, lines: heightLines("right_stud")},
 	"studs":         {width: 17, style: layout.Fine, lines: cellText("studs")},
+	"stud":          {width: 10, style: layout.Plain, right: true, lines: numberLines("stud")},
+	"stud_side":     {width: 14, style: layout.Plain, lines: cellText("stud_side")},
 	"sort":          {width: 9, style: layout.Plain, right: true, lines: numberLines("sort")},
 }
 

@@ -255,6 +255,9 @@ func (b *book) notation(pieces []render.Piece) (all []swatch) {
 	for _, p := range pieces {
 		uses[p.Layer] = true
 	}
+	if gangs := b.mostGangs(pieces); gangs > 1 {
+		all = append(all, swatch{b.drawGangs(gangs), b.Both("legend.gangs", "So many gangs in one box")})
+	}
 	if uses[render.LayerControls] {
 		all = append(all, swatch{drawCurve, b.Both("legend.control", "Switch and what it serves; small letters name the group")})
 	}
@@ -265,6 +268,28 @@ func (b *book) notation(pieces []render.Piece) (all []swatch) {
 		all = append(all, swatch{drawRing, b.Both("legend.ring", "A finding; see the list")})
 	}
 	return all
+}
+
+// mostGangs is the most gangs of what a drawing shows.
+func (b *book) mostGangs(pieces []render.Piece) (most int) {
+	for _, p := range pieces {
+		if p.Symbol == nil {
+			continue
+		}
+		for _, id := range p.Symbol.IDs {
+			if o, _ := b.plan.Opening(id); o != nil {
+				most = max(most, o.Gangs)
+			}
+		}
+	}
+	return most
+}
+
+// drawGangs draws how the gangs of a box are written beside its symbol.
+func (b *book) drawGangs(gangs int) func(scene.Point) []scene.Item {
+	run := layout.Style{Size: layout.Body, Bold: true}.Centered()
+	text := b.Say("opening.gangs", "{0}g", gangs)
+	return func(m scene.Point) []scene.Item { return []scene.Item{run.At(m.X, m.Y+run.Cap()/2, text)} }
 }
 
 func drawCurve(m scene.Point) []scene.Item {

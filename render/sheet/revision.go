@@ -28,17 +28,35 @@ func BuildRevision(list revision.List, o Options) ([]*scene.Scene, error) {
 		return nil, ErrNoChange
 	}
 	b := newBook(list.New.Index, list.New.Result, o)
+	if err := b.revisions(list); err != nil {
+		return nil, err
+	}
+	return b.finished(), nil
+}
+
+// since lays out what changed since an older plan, where the set is asked to tell it and an
+// opening differs.
+func (b *book) since() error {
+	if b.o.Since == nil || len(b.o.Since.Changes) == 0 {
+		return nil
+	}
+	return b.revisions(*b.o.Since)
+}
+
+// revisions lays out each level with what changed on it.
+func (b *book) revisions(list revision.List) error {
+	first := len(b.pages)
 	for _, l := range b.plan.Levels {
 		if changes := list.Of(l.ID); len(changes) > 0 {
 			if err := b.revised(l, list, changes); err != nil {
-				return nil, err
+				return err
 			}
 		}
 	}
-	if len(b.pages) == 0 { // what is gone was on a level that is gone
+	if len(b.pages) == first { // what is gone was on a level that is gone
 		b.revisionList(list, nil)
 	}
-	return b.finished(), nil
+	return nil
 }
 
 // revised lays out one level with what changed on it.

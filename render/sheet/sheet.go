@@ -15,6 +15,7 @@ import (
 	"studbay/plan/words"
 	"studbay/render/layout"
 	"studbay/render/paper"
+	"studbay/render/revision"
 	"studbay/render/scene"
 	"studbay/render/table"
 	"studbay/render/trade"
@@ -36,6 +37,8 @@ type Options struct {
 	// none are the nine of the site.
 	Columns []string
 	Prices  *price.Book // what parts cost; nil is the trial prices
+	// Since is how the plan differs from an older one, shown on pages of the set; nil: none are.
+	Since *revision.List
 	// Packed has each page packed once it is laid out, so that a large set takes little memory:
 	// for one that is painted once.
 	Packed bool
@@ -53,6 +56,7 @@ type kind struct {
 var (
 	scheduled = []kind{
 		{"cover", (*book).cover, Readers},
+		{"what changed", (*book).since, Readers},
 		{"plan of each level", (*book).levels, Readers},
 		{"rooms drawn larger", (*book).larger, []Reader{ForCrew, ForInspector, ForClient}},
 		{"rooms unfolded", (*book).unfolded, []Reader{ForDrywall, ForClient}},

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -164,15 +165,35 @@ func TestScheduleSaysWhatHolds(t *testing.T) {
 // 20 tabloid pages at most; walls, framing and what is drawn at full size are counted apart.
 func TestSitePagesOf200Openings(t *testing.T) {
 	const most = 20
-	n := 0
-	for _, page := range build(t, plantest.House(25, 200), Options{Reader: ForCrew}) {
+	n := crewPages(t, 200)
+	if n < 3 || n > most {
+		t.Errorf("the site pages are %d, want at most %d", n, most)
+	}
+	if many := crewPages(t, 2000); many > 10*n {
+		t.Errorf("those of ten times as many openings are %d, want at most %d", many, 10*n)
+	}
+}
+
+// crewPages counts the plans, pages of the schedule and of box types of a house for the crew.
+func crewPages(t testing.TB, openings int) (n int) {
+	t.Helper()
+	for _, page := range build(t, plantest.House(25, openings), Options{Reader: ForCrew}) {
 		title := page.Meta.Title
 		if strings.Contains(title, "openings") || strings.HasPrefix(title, "Box types") || strings.Contains(title, "larger") {
 			n++
 		}
 	}
-	if n < 3 || n > most {
-		t.Errorf("the site pages are %d, want at most %d", n, most)
+	return n
+}
+
+// BenchmarkCrewPages counts those pages of houses of 200 and of 2,000 openings.
+func BenchmarkCrewPages(b *testing.B) {
+	for _, openings := range []int{200, 2000} {
+		b.Run(strconv.Itoa(openings), func(b *testing.B) {
+			for b.Loop() {
+				b.ReportMetric(float64(crewPages(b, openings)), "pages")
+			}
+		})
 	}
 }
 

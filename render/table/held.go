@@ -89,6 +89,34 @@ func (e *entry) rightStud() Cell {
 	return LengthOf(e.hold.Bay.To)
 }
 
+// beside is the stud that a box stands against, and at which side of it.
+func (e *entry) beside() (number int, atRight, ok bool) {
+	if e.view.Side == nil || e.room == nil || !e.hold.HasBay || e.o.Status.IsOld() {
+		return 0, false, false
+	}
+	return e.hold.Beside(frame.RectOf(e.o, e.room), e.known.framed[e.view.Side.ID].Studs())
+}
+
+// stud is the number of that stud as the elevations count it.
+func (e *entry) stud() Cell {
+	if n, _, ok := e.beside(); ok {
+		return NumberOf(n)
+	}
+	return Cell{}
+}
+
+// studSide is the side of that stud.
+func (e *entry) studSide() Cell {
+	_, atRight, ok := e.beside()
+	switch {
+	case !ok:
+		return Cell{}
+	case atRight:
+		return e.say(words.New("schedule.stud-right", "right"))
+	}
+	return e.say(words.New("schedule.stud-left", "left"))
+}
+
 // studs says how well those are known.
 func (e *entry) studs() Cell {
 	if !e.hold.HasBay {

@@ -132,6 +132,9 @@ func (l *Lists) cable() (t Table) {
 		if c.Run.Measured {
 			row[3], row[4], row[5], row[8] = Cell{}, Cell{}, Cell{}, l.say(words.New("list.measured", "as entered"))
 		}
+		if c.Run.PastDoor {
+			row[8].Text = l.Voice.Say(words.New("list.past-door", "{0}; past a door, over the ceiling", row[8].Text))
+		}
 		if fish.Of(l.Index, c.Cable).Is() {
 			row[8].Text = l.Voice.Say(words.New("list.fished", "{0}; fished, held by the box’s clamp", row[8].Text))
 		}

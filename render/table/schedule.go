@@ -56,6 +56,8 @@ var scheduleColumns = []struct {
 	{Column{"left_stud", words.New("schedule.left-stud", "Stud or joist before"), Length}, same, (*entry).leftStud},
 	{Column{"right_stud", words.New("schedule.right-stud", "Stud or joist after"), Length}, same, (*entry).rightStud},
 	{Column{"studs", words.New("schedule.studs", "Studs are"), Text}, same, (*entry).studs},
+	{Column{"stud", words.New("schedule.stud", "Stud, counted from the left"), Number}, words.New("site.stud", "Stud"), (*entry).stud},
+	{Column{"stud_side", words.New("schedule.stud-side", "At its side"), Text}, same, (*entry).studSide},
 	{Column{"sort", words.New("schedule.sort", "Sort"), Number}, same, func(e *entry) Cell { return NumberOf(e.at) }},
 }
 

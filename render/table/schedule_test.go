@@ -288,7 +288,7 @@ func TestScheduleSaysWhatHoldsEachBox(t *testing.T) {
 	}
 	got, _ := schedule(t, p, words.Voice{})
 	for _, tt := range []struct{ tag, column, want string }{
-		{"K10", "left_stud", "16.75"}, {"K10", "right_stud", "32"}, {"K10", "held", `block 15-1/4"`}, {"K10", "studs", "stated"},
+		{"K10", "left_stud", "16.75"}, {"K10", "right_stud", "32"}, {"K10", "held", `block 15-1/4"`}, {"K10", "studs", "stated"}, {"K10", "stud", ""}, {"K10", "stud_side", ""},
 		{"K1", "left_stud", "32.75"}, {"K1", "right_stud", "47.25"}, {"K1", "held", `block 14-1/2"`}, {"K1", "studs", "assumed"},
 		{"K3", "left_stud", ""}, {"K3", "held", "clamps the board"}, {"K3", "studs", ""},
 	} {
@@ -298,6 +298,52 @@ func TestScheduleSaysWhatHoldsEachBox(t *testing.T) {
 			}
 			if said := got.Cell(row, tt.column).plain(unit.Imperial); said != tt.want {
 				t.Errorf("%s %s is %q, want %q", tt.tag, tt.column, said, tt.want)
+			}
+		}
+	}
+}
+
+// TestScheduleCountsStuds: K10 pushed against the stud at 16 in on center is at the right of stud
+// 2, the corner being 1; against the king of the door, whose near face is at 32, at the left of
+// stud 3.
+func TestScheduleCountsStuds(t *testing.T) {
+	for _, tt := range []struct {
+		name       string
+		edge       unit.Length // that the box stands against
+		right      bool        // with its right side
+		stud, side string
+	}{
+		{"at the stud", 67 * unit.Inch / 4, false, "2", "right"},
+		{"at the king", 32 * unit.Inch, true, "3", "left"},
+		{"between", 24 * unit.Inch, false, "", ""},
+	} {
+		p := kitchen(t)
+		var edits []edit.Edit
+		for room := range p.Levels[0].Rooms.All() {
+			north := *room.Sides[0]
+			north.Studs = plan.Studs{Spacing: 16 * unit.Inch, Depth: 7 * unit.Inch / 2, First: 16 * unit.Inch}
+			edits = append(edits, edit.ChangeSide{Side: north})
+			for _, o := range p.Openings() {
+				if o.Tag == "K10" {
+					now, rect := *o, frame.RectOf(o, room)
+					if now.At.Along += tt.edge - rect.Left; tt.right {
+						now.At.Along -= rect.Right - rect.Left
+					}
+					edits = append(edits, edit.ChangeOpening{Opening: now})
+				}
+			}
+		}
+		p, err := edit.Steps{Edits: edits}.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, _ := schedule(t, p, words.Voice{})
+		for _, row := range got.Rows {
+			if row.Cells[0].Text != "K10" {
+				continue
+			}
+			if stud, side := got.Cell(row, "stud").plain(unit.Imperial), got.Cell(row, "stud_side").plain(unit.Imperial); stud != tt.stud || side != tt.side {
+				t.Errorf("%s: stud %q, side %q, want %q and %q", tt.name, stud, side, tt.stud, tt.side)
 			}
 		}
 	}

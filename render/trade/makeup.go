@@ -33,7 +33,7 @@ func (b *Book) MakeUps() error {
 		return nil
 	}
 	f := b.flow(b.Both("makeup.title", "Make-up of boxes"), makeUpColumn)
-	f.BothParagraphs(layout.Fine, words.New("makeup.how", "By the cables drawn and by what works what; receptacles on tails (common practice). A dot is a splice, a gap a crossing, an open ring a conductor that is capped and goes to nothing there. Colors are those of nonmetallic cable: read the cable's own. Cables stand in the order of their way from the panel, gangs as the switch map counts them. It checks nothing."))
+	f.BothParagraphs(layout.Fine, words.New("makeup.how", "By the cables drawn and by what works what; receptacles on tails (common practice) unless their circuit is said to go through them. A dot is a splice, a gap a crossing, an open ring a conductor that is capped and goes to nothing there. Colors are those of nonmetallic cable: read the cable's own. Cables stand in the order of their way from the panel, gangs as the switch map counts them. It checks nothing."))
 	f.lines()
 	for _, a := range all {
 		f.makeUp(a)

@@ -45,7 +45,7 @@ func MakeUp(s opening) bind.Row {
 				body.Add(look.NewParagraph(s.Say("makeup.spoken", "{0}: {1}", look.Capital(s.Voice.Say(n.Conductor.Text())), makeup.Says(n)), look.Second, s.Width))
 			}
 		}
-		body.Add(look.NewParagraph(s.Say("makeup.note", "A dot is a splice, a gap a crossing. By the cables drawn; receptacles on tails (common practice)."), look.Second, s.Width))
+		body.Add(look.NewParagraph(s.Say("makeup.note", "A dot is a splice, a gap a crossing. By the cables drawn; receptacles on tails (common practice) unless their circuit goes through them."), look.Second, s.Width))
 		body.Refresh()
 	}
 	fold = bind.NewFold(s.Context, s.Say("makeup.fold", "What is spliced with what"), body)

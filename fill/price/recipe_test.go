@@ -1,4 +1,4 @@
-package takeoff
+package price
 
 import (
 	"strings"
@@ -6,13 +6,12 @@ import (
 	"testing/fstest"
 
 	"studbay/fill/part"
-	"studbay/plan"
 )
 
 // TestRecipesThatAreRefused: each cell of the table by its own sentence.
 func TestRecipesThatAreRefused(t *testing.T) {
-	read := func(text string) ([]step, error) {
-		return readRecipes(fstest.MapFS{"catalogue/recipes.csv": {Data: []byte(text)}}, "catalogue/recipes.csv")
+	read := func(text string) ([]Step, error) {
+		return ReadSteps(fstest.MapFS{"catalogue/recipes.csv": {Data: []byte(text)}}, "catalogue/recipes.csv")
 	}
 	const header = "when,per,part,count,minutes,source\n"
 	for _, tt := range []struct{ text, want string }{
@@ -30,7 +29,7 @@ func TestRecipesThatAreRefused(t *testing.T) {
 		{header + ",box,,,-1,\n", `catalogue/recipes.csv:2: minutes: "-1"`},
 		{header + ",box,,,1001,\n", `catalogue/recipes.csv:2: minutes: "1001"`},
 		{header + ",box,staple,,9,\n", "catalogue/recipes.csv:2: count: a part and its count go together"},
-		{header + ",box,staple,0,9,\n", "catalogue/recipes.csv:2: count: a part and its count go together"},
+		{header + ",box,,0,9,\n", "catalogue/recipes.csv:2: count: a part and its count go together"},
 		{header + ",box,,1,9,\n", "catalogue/recipes.csv:2: count: a part and its count go together"},
 		{header + ",box,,,9,\n,box,,,x,\n", `catalogue/recipes.csv:3: minutes: "x"`},
 	} {
@@ -39,7 +38,7 @@ func TestRecipesThatAreRefused(t *testing.T) {
 		}
 	}
 	all, err := read(header + ",box,staple,1000,1000,\nsteel,block,,,1,\n")
-	if err != nil || len(all) != 2 || all[0].count != 1000 || all[0].minutes != 1000 || all[0].part.ID != "staple" || all[0].per != perBox || all[1].part != nil || all[1].minutes != 1 || all[1].per != perBlock || len(all[1].when) != 1 {
+	if err != nil || len(all) != 2 || all[0].Count != 1000 || all[0].Minutes != 1000 || all[0].Part != "staple" || all[0].Per != PerBox || all[1].Part != "" || all[1].Minutes != 1 || all[1].Per != PerBlock || len(all[1].when) != 1 {
 		t.Errorf("%+v, %v", all, err)
 	}
 }
@@ -69,7 +68,7 @@ func TestWhichBoxesAStepIsOf(t *testing.T) {
 			continue
 		}
 		for _, a := range part.All().Assemblies {
-			if got := (step{when: []condition{c}}).fits(a); got != want(a) {
+			if got := (Step{when: []condition{c}}).Fits(a); got != want(a) {
 				t.Errorf("%s of %s: %v, want %v", word, a.Code, got, want(a))
 			}
 		}
@@ -78,60 +77,8 @@ func TestWhichBoxesAStepIsOf(t *testing.T) {
 	bracket, _ := conditionOf("bracket")
 	for _, a := range part.All().Assemblies {
 		want := a.Box.Material == part.Steel && a.Box.Mounting == part.Bracket
-		if got := (step{when: []condition{steel, bracket}}).fits(a); got != want {
+		if got := (Step{when: []condition{steel, bracket}}).Fits(a); got != want {
 			t.Errorf("steel bracket of %s: %v", a.Code, got)
-		}
-	}
-}
-
-// TestHolesInTheFinish: of a box its outline, of a ring its collar, round ones apart; a kind with
-// a housing of its own brings the hole, and what is not in a wall, ceiling or floor wants none.
-func TestHolesInTheFinish(t *testing.T) {
-	for _, tt := range []struct {
-		name, kind string
-		at         plan.Part
-		assembly   plan.Assembly
-		want       Cut
-	}{
-		{"a box", "duplex", plan.PartFace, plan.Assembly{Code: "PN1"}, CutBox},
-		{"a ring", "duplex", plan.PartFace, plan.Assembly{Code: "SQ1"}, CutRing},
-		{"a ring to round", "ceiling-light", plan.PartCeiling, plan.Assembly{Code: "SQ10"}, CutRound},
-		{"a round box", "ceiling-light", plan.PartCeiling, plan.Assembly{Code: "RD1"}, CutRound},
-		{"in a floor", "floor", plan.PartFloor, plan.Assembly{Code: "PN1"}, CutBox},
-		{"a housing", "recessed", plan.PartCeiling, plan.Assembly{}, CutHousing},
-		{"nothing set in", "duplex", plan.PartFace, plan.Assembly{}, NoCut},
-		{"no such kind", "no such", plan.PartFace, plan.Assembly{}, NoCut},
-		{"in a cabinet", "duplex", plan.PartFront, plan.Assembly{Code: "PN1"}, NoCut},
-		{"in a top", "duplex", plan.PartTop, plan.Assembly{Code: "PN1"}, NoCut},
-	} {
-		if got := cutOf(&plan.Opening{Kind: tt.kind, At: plan.Anchor{Part: tt.at}, Assembly: tt.assembly}); got != tt.want {
-			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
-		}
-	}
-	for cut, want := range map[Cut]string{CutBox: "box outline", CutRing: "raised ring", CutRound: "round", CutHousing: "housing"} {
-		if got := cut.Text().String(); got != want {
-			t.Errorf("%s is called %q", cut, got)
-		}
-	}
-	if !NoCut.Text().IsZero() {
-		t.Error("no hole has a name")
-	}
-}
-
-// TestBlanks: of the catalogue's blanks the one that goes on the box and covers its gangs; one
-// without gangs covers all.
-func TestBlanks(t *testing.T) {
-	for _, tt := range []struct {
-		box   string
-		gangs int
-		want  string
-	}{{"pn1-18", 1, "blank-1g"}, {"pn1-18", 2, "blank-2g"}, {"sq4-1.5", 1, "blank-4"}, {"oct4-1.5", 0, "blank-rd"}, {"pn1-18", 7, ""}} {
-		got := ""
-		if add := blankFor(part.All().Box(tt.box), tt.gangs); add != nil {
-			got = add.ID
-		}
-		if got != tt.want {
-			t.Errorf("%s of %d gangs: %q, want %q", tt.box, tt.gangs, got, tt.want)
 		}
 	}
 }
