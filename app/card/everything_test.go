@@ -14,6 +14,7 @@ import (
 	"studbay/app/look"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/geom"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -253,5 +254,21 @@ func TestCardsSpeakTheVoice(t *testing.T) {
 	f.Entry().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
 	if got := f.Entry().Text; got != "≈ 2,438 m" {
 		t.Errorf("8 ft are shown as %q in metric with a decimal comma", got)
+	}
+}
+
+// What is found of stairs stands on their card.
+func TestFindingsOfStairsStandOnTheirCard(t *testing.T) {
+	d := newDesktop(t)
+	stairs := plan.Fixture{
+		ID: "fstrs2222", Kind: plan.FixtureStairs, Width: 3 * unit.Foot, Depth: 8 * unit.Foot, Height: 8 * unit.Foot,
+		At: plan.OnFloor(den, geom.Point{X: 13 * unit.Foot, Y: 6 * unit.Foot}),
+	}
+	if err := d.history.Do(edit.AddFixture{Fixture: stairs}); err != nil {
+		t.Fatal(err)
+	}
+	card := For(d.context(), []plan.ID{stairs.ID})
+	if said := textOf(card.Object()); !strings.Contains(said, "run through a wall") || !strings.Contains(said, "to the left") {
+		t.Errorf("the card of stairs through a wall says\n%s", said)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/part"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -20,6 +21,7 @@ var fixturePage = page[plan.Fixture]{
 		}
 		return title, s.StandsAt(x.At)
 	},
+	found: func(f rule.Finding, id plan.ID) bool { return f.About == id },
 	// Its fields go by its kind and are named after the corners of its face.
 	made: func(x plan.Fixture) any { return [2]string{string(x.At.Host), string(x.Kind)} },
 	rows: slices.Concat(fixtureSizes, []bind.Maker[plan.Fixture]{
