@@ -1,6 +1,8 @@
 package unfold
 
 import (
+	"math"
+
 	"studbay/fill/remodel"
 	"studbay/plan"
 	"studbay/plan/words"
@@ -34,7 +36,8 @@ func (u *unfolding) moves(faces []Face) {
 }
 
 // arrow runs from the edge of one box to that of the other, its words under or over the
-// boxes where there is room for them, else on its middle.
+// boxes where there is room for them, else on its middle
+// where it is long enough.
 func (u *unfolding) arrow(o *plan.Opening, from, to scene.Rect, told words.Text) {
 	a, b := from.Middle(), to.Middle()
 	gap := 0.4 * u.m.Text
@@ -49,13 +52,16 @@ func (u *unfolding) arrow(o *plan.Opening, from, to scene.Rect, told words.Text)
 	items := draft.Arrow(a, b, 0.8*u.m.Text, u.InkPen(1))
 	middle := a.Add(b.Sub(a).Mul(0.5))
 	said := scene.Run{Text: u.m.Voice.Say(told), Size: u.m.Text, Color: u.Theme.Ink, Align: scene.Center}
-	for _, y := range []float64{max(from.Max.Y, to.Max.Y) + 1.2*u.m.Text, min(from.Min.Y, to.Min.Y) - 0.5*u.m.Text, middle.Y - 0.5*u.m.Text} {
-		if said.At = (scene.Point{X: middle.X, Y: y}); u.Obstacles.IsFree(said.Bounds()) {
+	onLine := middle.Y - 0.5*u.m.Text
+	for _, y := range []float64{max(from.Max.Y, to.Max.Y) + 1.2*u.m.Text, min(from.Min.Y, to.Min.Y) - 0.5*u.m.Text, onLine} {
+		said.At = scene.Point{X: middle.X, Y: y}
+		isBetween := y == onLine && said.Width() < math.Abs(b.X-a.X) // it hides no box, a door at most
+		if isBetween || u.Obstacles.IsFree(said.Bounds()) {
+			items = append(items, backing(said, u.Theme.Surface), said)
+			u.Obstacles.Text(said.Bounds(), o.ID)
 			break
-		} // where no place is free the last one does: a line over a door is no other thing's
+		}
 	}
-	items = append(items, backing(said, u.Theme.Surface), said)
-	u.Obstacles.Text(said.Bounds(), o.ID)
 	u.Put(o.ID, render.LayerControls, items...)
 	u.Obstacles.Line(a, b, o.ID)
 }
