@@ -169,7 +169,7 @@ func gangCondition(word string, c condition) (condition, error) {
 			return c, err
 		}
 	}
-	return c, words.Fault("recipe.no-box", "no box is known by \"{0}\"", word)
+	return c, words.Fault("recipe.no-box", "no box is called \"{0}\"", word)
 }
 
 // IsMetal reports whether the box of an assembly is of metal.

@@ -16,11 +16,11 @@ func TestRecipesThatAreRefused(t *testing.T) {
 	const header = "when,per,part,count,minutes,source\n"
 	for _, tt := range []struct{ text, want string }{
 		{"when,per\n", "catalogue/recipes.csv:1: the header is not"},
-		{header + "round,box,,,9,\n", `catalogue/recipes.csv:2: when: no box is known by "round"`},
+		{header + "round,box,,,9,\n", `catalogue/recipes.csv:2: when: no box is called "round"`},
 		{header + "gangs>=few,box,,,9,\n", "catalogue/recipes.csv:2: when: "},
 		{header + "gangs<=few,box,,,9,\n", "catalogue/recipes.csv:2: when: "},
-		{header + "gangs=2,box,,,9,\n", `catalogue/recipes.csv:2: when: no box is known by "gangs=2"`},
-		{header + "steel round,box,,,9,\n", `catalogue/recipes.csv:2: when: no box is known by "round"`},
+		{header + "gangs=2,box,,,9,\n", `catalogue/recipes.csv:2: when: no box is called "gangs=2"`},
+		{header + "steel round,box,,,9,\n", `catalogue/recipes.csv:2: when: no box is called "round"`},
 		{header + ",yoke,,,9,\n", `catalogue/recipes.csv:2: per: nothing is counted by "yoke"`},
 		{header + ",box,nail,1,,\n", `catalogue/recipes.csv:2: part: no part "nail"`},
 		{header + ",box,staple,one,,\n", `catalogue/recipes.csv:2: count: "one" is not a number of zero or more`},

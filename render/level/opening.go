@@ -157,7 +157,7 @@ func (d *drawing) specs(r *roomDrawing, g *group) {
 			spec.Letters = ""
 		}
 		if d.Medium.Kind == render.Sheet && o.Gangs > 1 {
-			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.gangs", "{0}g", o.Gangs)))
+			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.gang-count", "{0}g", o.Gangs)))
 		}
 		if high, ok := d.toldHeight(r, g, o); ok {
 			beside = joinedText(beside, d.Medium.Voice.Say(words.New("opening.height.plus", "+{0}", words.Height(d.called(high)))))

@@ -288,7 +288,7 @@ func (b *book) mostGangs(pieces []render.Piece) (most int) {
 // drawGangs draws how the gangs of a box are written beside its symbol.
 func (b *book) drawGangs(gangs int) func(scene.Point) []scene.Item {
 	run := layout.Style{Size: layout.Body, Bold: true}.Centered()
-	text := b.Say("opening.gangs", "{0}g", gangs)
+	text := b.Say("opening.gang-count", "{0}g", gangs)
 	return func(m scene.Point) []scene.Item { return []scene.Item{run.At(m.X, m.Y+run.Cap()/2, text)} }
 }
 
