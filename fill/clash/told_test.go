@@ -361,11 +361,11 @@ func TestWhatIsToldOfReach(t *testing.T) {
 		}, `
 			warn, ADA 2010 308: A in living
 			A: what stands before it is too deep to reach over
-			Over 25 in nothing is in reach.
+			Over 25" nothing is in reach.
 
 			warn, ADA 2010 308: B in living
 			B: what stands before it is too deep to reach over
-			Over 25 in nothing is in reach.`, "ADA 2010 308.2.2"),
+			Over 25" nothing is in reach.`, "ADA 2010 308.2.2"),
 		ruletest.Told("over 34 in high and over 24 in deep", func(h *ruletest.House) {
 			for i, deep := range []float64{20, 20.0625, 24, 24.0625} {
 				r := h.Square(plan.UseHall, 300*float64(i), 0, 144, 120)

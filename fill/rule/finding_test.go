@@ -49,7 +49,7 @@ func TestQuantitiesInWords(t *testing.T) {
 		}
 	}
 	// 10 in² at 6.4516 cm² each, exactly.
-	if got, want := (words.Voice{System: unit.Metric}).Say(rule.AreaOf(unit.SquareInch.Mul(10)).Text()), "64.5 cm²"; got != want {
+	if got, want := (words.Voice{System: unit.Metric}).Say(rule.AreaOf(unit.SquareInch.Mul(10)).Text()), "64.516 cm²"; got != want {
 		t.Errorf("10 in² are told in a metric plan as %q, want %q", got, want)
 	}
 }

@@ -70,7 +70,7 @@ func (q Quantity) Text() words.Text {
 	case OfWeight:
 		return words.New("plain", "{0}", unit.Weight(q.Value))
 	case OfArea:
-		return words.New("plain", "{0}", words.SmallArea(hundredth.Times(hundredth).Mul(q.Value)))
+		return words.New("plain", "{0}", words.FineArea(hundredth.Times(hundredth).Mul(q.Value)))
 	}
 	return words.Text{}
 }

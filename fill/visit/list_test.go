@@ -107,7 +107,7 @@ func TestWhatIsPointedAt(t *testing.T) {
 	}
 	want := []string{
 		`Box fronts: 9; even with the finish, or at most 1/4 in behind it where it does not burn; 314.20`,
-		`First staples: 9; within 8 in of 3 plastic boxes of one gang without a clamp, within 12 in of 6 others; 334.30, 314.17`,
+		`First staples: 9; within 8" of 3 plastic boxes of one gang without a clamp, within 12" of 6 others; 334.30, 314.17`,
 		`Plates: 5 boxes on thin walls; where the edge of a hole is nearer than 1-1/4" to that of the wood; 300.4(A)(1)`,
 		`Bonded: 4 metal boxes; a ground screw used for nothing else, and a pigtail; 250.148(C)`,
 		`Neutrals: 2 switch boxes; a white left long in each, capped where not used; 404.2(C)`,

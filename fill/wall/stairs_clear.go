@@ -16,7 +16,7 @@ import (
 var StairsClear = rule.Rule{
 	ID:    "stairs-clear",
 	Title: words.New("rule.stairs-clear.title", "Stairs clear of walls"),
-	Doc:   words.New("rule.stairs-clear.doc", `No wall of the level that stairs are drawn on runs more than 1/2 in into their outline, but where a door or a cased opening leaves the way free (common practice: two things cannot be in one place). A wall under the flight, as of a closet there, is told too: set that aside with the reason. Not checked: walls of the level that the stairs lead to, railings, headroom and how steep the stairs are.`),
+	Doc:   words.New("rule.stairs-clear.doc", `No wall of the level that stairs are drawn on runs more than {0} into their outline, but where a door or a cased opening leaves the way free (common practice: two things cannot be in one place). A wall under the flight, as of a closet there, is told too: set that aside with the reason. Not checked: walls of the level that the stairs lead to, railings, headroom and how steep the stairs are.`, words.Height(stairsSlack)),
 	Level: rule.OnLevel(seeStairs, checkStairsClear),
 }
 

@@ -47,6 +47,22 @@ func TestSmallAreasRead(t *testing.T) {
 			t.Errorf("reads %s, want %s", got, tt.want)
 		}
 	}
+	for _, tt := range []struct {
+		system System
+		area   Area
+		want   string
+	}{
+		{Imperial, (75 * Inch / 16).Times(75 * Inch / 16), "21.9727 in²"}, // 21.97265625
+		{Imperial, (4 * Inch).Times(65 * Inch / 16), "16.25 in²"},
+		{Imperial, (4 * Inch).Times(4 * Inch), "16 in²"},
+		{Metric, (4 * Inch).Times(4 * Inch), "103.226 cm²"}, // 103.2256
+		{Metric, (75 * Inch / 16).Times(75 * Inch / 16), "141.759 cm²"},
+		{Metric, (11 * Millimetre).Times(13 * Millimetre), "1.43 cm²"},
+	} {
+		if got := tt.system.FormatFineArea(tt.area); got != tt.want {
+			t.Errorf("reads finely %s, want %s", got, tt.want)
+		}
+	}
 	if got := SquareFoot.Mul(2).String(); got != "2 ft²" {
 		t.Errorf("two square feet are %s", got)
 	}

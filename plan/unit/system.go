@@ -175,6 +175,16 @@ func (s System) FormatSmallArea(a Area) string {
 	return trimmed(a.parts(SquareInch, 100), 100) + " in²"
 }
 
+// FormatFineArea writes a where it is compared with another: to a ten-thousandth of a square
+// inch or a thousandth of a square centimetre, finer than any two areas of sides in sixteenths
+// of an inch or in millimetres differ.
+func (s System) FormatFineArea(a Area) string {
+	if s == Metric {
+		return trimmed(a.parts(Centimetre.Times(Centimetre), 1000), 1000) + " cm²"
+	}
+	return trimmed(a.parts(SquareInch, 10_000), 10_000) + " in²"
+}
+
 // trimmed writes n of so many parts as a decimal without closing zeros.
 func trimmed(n, parts int64) string {
 	text := new(big.Rat).SetFrac64(n, parts).FloatString(len(strconv.FormatInt(parts, 10)) - 1)

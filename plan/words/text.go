@@ -39,6 +39,9 @@ func (l Spoken) text(s unit.System) Text {
 // SmallArea is an area that is called out in square inches or centimetres.
 type SmallArea unit.Area
 
+// FineArea is a small area that is compared with another.
+type FineArea unit.Area
+
 // Printed is a quantity as a book prints it, such as 2.0 m; where a decimal comma is written
 // it has one.
 type Printed string
@@ -147,6 +150,8 @@ func (v Voice) value(arg any) string {
 		return v.decimal(v.System.FormatApart(a.Length, a.Other))
 	case SmallArea:
 		return v.named(v.decimal(v.System.FormatSmallArea(unit.Area(a))))
+	case FineArea:
+		return v.named(v.decimal(v.System.FormatFineArea(unit.Area(a))))
 	case unit.Area:
 		return v.named(v.decimal(v.System.FormatArea(a)))
 	case unit.Volume:

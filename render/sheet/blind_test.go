@@ -32,8 +32,11 @@ type blind struct {
 var (
 	wallRowLine  = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+")`)
 	finishedLine = regexp.MustCompile(`fin\. ((?:≈ )?[\d/-]+") fin\. ((?:≈ )?[\d/-]+") fin\. ((?:≈ )?[\d/-]+")`)
-	tagLine      = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) [A-Z]`)
-	windLine     = regexp.MustCompile(`((?:≈ )?(?:\d+' )?[\d/-]+") from ([NESW]) wall`)
+	// Of an old box that nobody has read no edge is printed.
+	unreadLine  = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") not read`)
+	unreadFloor = regexp.MustCompile(`^fin\. ((?:≈ )?[\d/-]+")$`)
+	tagLine     = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) [A-Z]`)
+	windLine    = regexp.MustCompile(`((?:≈ )?(?:\d+' )?[\d/-]+") from ([NESW]) wall`)
 )
 
 // TestOldHouseIsMarkedFromItsPDF: a script reads the text of the printed PDF, as poppler
@@ -86,6 +89,16 @@ func missed(t *testing.T, ix *index.Index, o *plan.Opening, got blind) map[strin
 	long := place.Room.Segment(place.Room.SideAt(place.Side.ID)).Length()
 	rect := frame.RectOf(o, place.Room)
 	centre := frame.CentreHeight(o, place.Room)
+	if o.IsUnread() {
+		if got.bottom+got.top+got.finished[0]+got.finished[2] != "" {
+			t.Errorf("%s: edges of a box that nobody has read are printed: %+v", o.Tag, got)
+		}
+		return map[string]unit.Length{
+			"from the left": taped(t, got.left) - o.At.Along, "from the right": taped(t, got.right) - (long - o.At.Along),
+			"the center":                          taped(t, got.centre) - centre - floor,
+			"the center above the finished floor": taped(t, got.finished[1]) - centre,
+		}
+	}
 	return map[string]unit.Length{
 		"from the left": taped(t, got.left) - o.At.Along, "from the right": taped(t, got.right) - (long - o.At.Along),
 		"the bottom": taped(t, got.bottom) - rect.Bottom - floor, "the top": taped(t, got.top) - rect.Top - floor,
@@ -120,6 +133,16 @@ func blindly(t *testing.T, poppler string, ix *index.Index) map[string]blind {
 		line := lines.Text()
 		if m := wallRowLine.FindStringSubmatch(line); m != nil {
 			read[m[1]], row = blind{left: m[2], right: m[3], bottom: m[4], centre: m[5], top: m[6]}, m[1]
+			continue
+		}
+		if m := unreadLine.FindStringSubmatch(line); m != nil {
+			read[m[1]], row = blind{left: m[2], right: m[3], centre: m[4]}, m[1]
+			continue
+		}
+		if m := unreadFloor.FindStringSubmatch(line); m != nil {
+			b := read[row]
+			b.finished[1] = m[1]
+			read[row] = b
 			continue
 		}
 		if m := finishedLine.FindStringSubmatch(line); m != nil {
