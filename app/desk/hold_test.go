@@ -52,17 +52,27 @@ func TestNothingOfAToolStaysWhereThePointerIsNot(t *testing.T) {
 	at := geom.Point{X: unit.Foot}
 	b.tools.Preview(tool.Preview{
 		Ghost: &tool.Ghost{Kind: "duplex", At: plan.Anchor{Host: room}, Foot: at}, SnapAt: &at,
-		Snap: words.New("plain", "{0}", "middle"), Dims: []tool.Dim{{To: at, Text: "1'"}}, Area: geom.Polygon{at},
+		Snap: words.New("plain", "{0}", "middle"), Dims: []tool.Dim{{To: at, Text: "1'"}}, Area: geom.Polygon{{}, at},
 	})
 	(&boardEvents{hand: b.hand, keys: b.keys, view: b.view, status: b.status}).PointerAt(at, false)
 	if p := b.hand.preview; p.Ghost != nil || p.SnapAt != nil || !p.Snap.IsZero() || len(p.Dims) != 0 {
 		t.Errorf("left behind: %+v", p)
 	}
-	if len(b.hand.preview.Area) != 1 {
+	if len(b.hand.preview.Area) != 2 {
 		t.Error("what is being traced has gone with it")
 	}
 	if b.statusTexts()[2].Words() != "" {
 		t.Errorf("the status line still says %q", b.statusTexts()[2].Words())
+	}
+}
+
+// TestWhereARoomWouldBeginGoesWithThePointer: one corner alone is a mark at the pointer.
+func TestWhereARoomWouldBeginGoesWithThePointer(t *testing.T) {
+	b := newBench(t)
+	b.tools.Preview(tool.Preview{Area: geom.Polygon{{X: unit.Foot}}})
+	(&boardEvents{hand: b.hand, keys: b.keys, view: b.view, status: b.status}).PointerAt(geom.Point{X: unit.Foot}, false)
+	if left := b.hand.preview.Area; len(left) != 0 {
+		t.Errorf("left behind: %v", left)
 	}
 }
 
