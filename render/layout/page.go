@@ -10,10 +10,18 @@ import (
 
 // The measures of a page, in millimetres of paper.
 const (
-	margin    = 0.4 * 25.4 // what every office printer can leave white (common practice)
-	Gutter    = 5.0        // between a rule and what stands beside it
-	TitleTall = 25.0       // height of the title block
+	margin = 0.4 * 25.4 // what every office printer can leave white (common practice)
+	Gutter = 5.0        // between a rule and what stands beside it
 )
+
+// titleTall is the height of the title block: upright paper leaves less width beside its
+// fields, and the caution must stand there whole.
+func titleTall(p paper.Paper) float64 {
+	if p.IsUpright() {
+		return 38
+	}
+	return 25
+}
 
 // Page is one page in the making: a frame with the title block at its foot, what it is for
 // above that, and columns beside.
@@ -37,7 +45,7 @@ const SideColumn = 142.0
 func New(p paper.Paper, l Languages, columns int) *Page {
 	f := FrameOf(p)
 	page := &Page{Languages: l, Paper: p, Scene: &scene.Scene{Width: p.Width, Height: p.Height, Enlarged: p.Enlarged()}, Frame: f, Main: f}
-	page.Main.Max.Y -= TitleTall
+	page.Main.Max.Y -= titleTall(p)
 	if columns > 0 {
 		page.Main.Max.X -= (SideColumn+ColumnGap)*float64(columns) - ColumnGap + 2*Gutter
 		page.Side = scene.Rect{Min: scene.Point{X: page.Main.Max.X, Y: f.Min.Y}, Max: f.Max}
