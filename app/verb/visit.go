@@ -61,7 +61,11 @@ func (c *checked) writeVisit(w io.Writer, list visit.List) error {
 	}
 	p.Put("", words.New("visit.points", "What will be inspected here"))
 	for _, one := range list.Points {
-		p.Put(mark(one.Done), words.New("visit.point", "{0}: {1} [{2}]", one.Title, one.Detail, one.Section))
+		line := words.New("visit.point-bare", "{0}: {1}", one.Title, one.Detail)
+		if one.Section != "" {
+			line = words.New("visit.point", "{0}: {1} [{2}]", one.Title, one.Detail, one.Section)
+		}
+		p.Put(mark(one.Done), line)
 	}
 	p.Blank()
 	for _, one := range list.Circuits {
