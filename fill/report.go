@@ -2,6 +2,7 @@ package fill
 
 import (
 	"cmp"
+	"iter"
 	"slices"
 
 	"studbay/fill/rule"
@@ -17,7 +18,7 @@ const (
 	Calm    Light = "calm"    // nothing in what was checked but what asks for no deed
 	Amber   Light = "amber"   // something to look at, or a choice still open
 	Red     Light = "red"     // a figure of the code exceeded
-	Unknown Light = "unknown" // not checked
+	Unknown Light = "unknown" // not checked, or nothing found where not every rule was judged
 )
 
 // LightOf returns the light of a room in which nothing is graver than a finding.
@@ -33,6 +34,21 @@ func LightOf(f *rule.Finding) Light {
 	return Calm
 }
 
+// LightOver returns the light of a room by all that was found in it. Where rules were not judged,
+// since their figures are not confirmed, nothing found is not known to be calm.
+func LightOver(found iter.Seq[*rule.Finding], isPartly bool) Light {
+	light := Calm
+	for f := range found {
+		if one := LightOf(f); light == Calm || one == Red {
+			light = one
+		}
+	}
+	if light == Calm && isPartly {
+		return Unknown
+	}
+	return light
+}
+
 // RoomReport is what was found in one room.
 type RoomReport struct {
 	Level *plan.Level
@@ -42,6 +58,8 @@ type RoomReport struct {
 	// Settle, Look and Open count those that the code stops at, those worth a look, and
 	// choices still open; Notes the rest.
 	Settle, Look, Open, Notes int
+
+	isPartly bool // not every rule was judged
 }
 
 // Rooms reports on every room of a plan, the worst first, rooms alike in the plan's order,
@@ -53,16 +71,17 @@ func (r Result) Rooms(p plan.Plan) (all []RoomReport) {
 			found[f.Room] = append(found[f.Room], f)
 		}
 	}
+	isPartly := len(r.Unconfirmed()) > 0
 	for _, l := range p.Levels {
 		for room := range l.Rooms.All() {
-			all = append(all, r.report(l, room, found[room.ID]))
+			all = append(all, r.report(l, room, found[room.ID], isPartly))
 		}
 	}
 	slices.SortStableFunc(all, func(a, b RoomReport) int {
 		return cmp.Or(cmp.Compare(b.Settle, a.Settle), cmp.Compare(b.Look, a.Look), cmp.Compare(b.Open, a.Open), cmp.Compare(b.Notes, a.Notes))
 	})
 	if of := found[""]; len(of) > 0 {
-		all = slices.Insert(all, 0, r.report(nil, nil, of))
+		all = slices.Insert(all, 0, r.report(nil, nil, of, isPartly))
 	}
 	return all
 }
@@ -79,15 +98,19 @@ func (r Result) RoomOf(p plan.Plan, id plan.ID) (RoomReport, bool) {
 			found = append(found, f)
 		}
 	}
-	return r.report(level, room, found), true
+	return r.report(level, room, found, len(r.Unconfirmed()) > 0), true
 }
 
-func (r Result) report(l *plan.Level, room *plan.Room, found []rule.Finding) RoomReport {
-	one := RoomReport{Level: l, Room: room, Found: found, Light: Calm}
-	for i, f := range found {
-		if light := LightOf(&found[i]); one.Light == Calm || light == Red {
-			one.Light = light
+func (r Result) report(l *plan.Level, room *plan.Room, found []rule.Finding, isPartly bool) RoomReport {
+	one := RoomReport{Level: l, Room: room, Found: found, isPartly: isPartly}
+	one.Light = LightOver(func(yield func(*rule.Finding) bool) {
+		for i := range found {
+			if !yield(&found[i]) {
+				return
+			}
 		}
+	}, isPartly)
+	for _, f := range found {
 		switch {
 		case f.IsOpen:
 			one.Open++
@@ -117,7 +140,7 @@ func (r RoomReport) Sentence() words.Text {
 // SentenceOf is Sentence with another name of the room, where two are called alike.
 func (r RoomReport) SentenceOf(name words.Text) words.Text {
 	switch {
-	case r.Light == Unknown:
+	case r.Light == Unknown && !r.isPartly:
 		return words.New("report.unknown", "{0}: NOT CHECKED", name)
 	case r.Settle == 1:
 		return words.New("report.settle-one", "{0}: 1 thing to settle", name)

@@ -74,6 +74,10 @@ var scenes = []struct {
 	{"list for the visit, the whole house", func(b *bench) { b.run("visit"); b.wholeHouse() }},
 	{"walk in the dark", asking("walk")},
 	{"plastic or steel", func(b *bench) { b.run("choice"); b.chosenBeside() }},
+	{"prices", asking("prices")},
+	{"recipes", func(b *bench) { b.run("prices"); b.takeOption("recipes", "recetas") }},
+	{"a choice of one's own", func(b *bench) { b.run("choice"); b.chosenBeside(); b.ownChoice() }},
+	{"what changed", (*bench).whatChanged},
 	{"open a file", asking("open")},
 	{"save a file", asking("save-as")},
 	{"unsaved changes", func(b *bench) { b.dirty(); b.run("new") }},
@@ -104,7 +108,6 @@ var scenes = []struct {
 	{"found in the palette", func(b *bench) { b.run("palette"); b.strike("", "t"); b.strike("", "h") }},
 	{"boxes to the studs", func(b *bench) { b.choose(b.openingOf("duplex")); b.run("to-studs") }},
 	{"how the rooms stand", asking("report")},
-	{"walk in the dark", asking("walk")},
 	{"use a price book", asking("prices-use")},
 	{"answers of a client", asking("answers")},
 	{"tool 1", holding(0)}, {"tool 2", holding(1)}, {"tool 3", holding(2)},
@@ -301,6 +304,55 @@ func (b *bench) wholeHouse() {
 		o.Options()[0].Do()
 	}
 	b.settle()
+}
+
+// takeOption takes the option of a list in the dialog that says a word, in either language.
+func (b *bench) takeOption(words ...string) {
+	b.t.Helper()
+	for _, c := range windowtest.All[*look.Choice](b.dialog()) {
+		for _, o := range c.Options() {
+			for _, w := range words {
+				if strings.Contains(strings.ToLower(o.Label), w) {
+					o.Do()
+					b.settle()
+					return
+				}
+			}
+		}
+	}
+	b.t.Fatalf("nothing in the dialog says %q", words)
+}
+
+// ownChoice makes a choice of boxes with two lines.
+func (b *bench) ownChoice() {
+	b.t.Helper()
+	windowtest.Press(b.t, b.dialog(), b.voice.say("choice.own", "Your own, by room and kind …"))
+	for range 2 {
+		windowtest.Press(b.t, b.dialog(), b.voice.say("own-policy.add", "Add a line"))
+	}
+	b.settle()
+}
+
+// whatChanged compares the plan with one that it was before openings of it were moved and removed.
+func (b *bench) whatChanged() {
+	b.t.Helper()
+	older := filepath.Join(b.t.TempDir(), "may.studbay")
+	data, err := file.Encode(b.doc().Plan())
+	if err == nil {
+		err = os.WriteFile(older, data, 0o600)
+	}
+	if err != nil {
+		b.t.Fatal(err)
+	}
+	o, _ := b.doc().Plan().Opening(b.openingOf("duplex"))
+	to := o.At
+	to.Along += unit.Inch
+	if err := b.doc().Do(edit.Steps{Edits: []edit.Edit{edit.MoveOpening{ID: o.ID, To: to}, edit.Remove{Things: []plan.ID{b.openingOf("switch")}}}}); err != nil {
+		b.t.Fatal(err)
+	}
+	b.stage.CompareWith(older, b.doc(), b.showChange)
+	waiting := b.voice.say("compare.wait", "Both plans are compared …")
+	b.until("the changes", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
 }
 
 // chosenBeside waits for the policies to stand beside each other.

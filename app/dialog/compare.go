@@ -1,6 +1,8 @@
 package dialog
 
 import (
+	"path/filepath"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -12,6 +14,7 @@ import (
 	"studbay/plan/words"
 	"studbay/render/paper"
 	"studbay/render/revision"
+	"studbay/render/scene"
 	"studbay/render/sheet"
 	"studbay/render/table"
 )
@@ -26,16 +29,39 @@ const (
 // AskCompare asks for an older plan and shows how the one in the window differs from it.
 func (s *Stage) AskCompare(of Source, goTo func(revision.Change)) {
 	s.canvas().Unfocus()
-	title := s.say("compare.choose", "Compare with an older plan")
-	s.AskFile(FileForm{Title: title, Yes: s.say("compare.yes", "Compare"), Extensions: []string{file.Suffix}, Open: true}, func(path string) {
+	ask := FileForm{Title: s.compareTitle(), Yes: s.say("compare.yes", "Compare"), Extensions: []string{file.Suffix}, Open: true}
+	s.AskFile(ask, func(path string) { s.CompareWith(path, of, goTo) })
+}
+
+func (s *Stage) compareTitle() string { return s.say("compare.choose", "Compare with an older plan") }
+
+// CompareWith shows how the plan in the window differs from that of a file. Reading, checking and
+// drawing run beside the window; closing the question gives it up.
+func (s *Stage) CompareWith(path string, of Source, goTo func(revision.Change)) {
+	s.Ask(Question{Title: s.compareTitle(), Body: s.say("compare.wait", "Both plans are compared …"), Answers: []Answer{{s.say("answer.close", "Close"), nil}}})
+	shown, now := s.open, revision.Side{Index: of.Index(), Result: of.Result()}
+	book, o := s.Prices(), sheet.Options{Paper: paper.Usual(of.System()), Voice: s.voiceOf(of)}
+	go func() {
 		older, err := readOlder(path)
-		if err != nil {
-			s.Trouble(s.say("compare.failed", "The plan could not be compared"), err)
-			return
+		var list revision.List
+		var pages []*scene.Scene
+		if err == nil {
+			list = revision.Compare(*older, now).Priced(book)
+			pages, _ = sheet.BuildRevision(list, o) // where none can be drawn the list tells all
 		}
-		s.older, s.olderName = older, work.ShortPath(path)
-		s.ShowRevision(of, s.say("compare.title-window", "What changed since {0}", s.olderName), revision.Compare(*older, revision.Side{Index: of.Index(), Result: of.Result()}), goTo)
-	})
+		s.post(func() {
+			if s.closed || s.open != shown {
+				return
+			}
+			shown.lower()
+			if err != nil {
+				s.Trouble(s.say("compare.failed", "The plan could not be compared"), err)
+				return
+			}
+			s.older, s.olderName = older, filepath.Base(path)
+			s.showRevision(of, list, pages, goTo)
+		})
+	}()
 }
 
 // readOlder reads a plan and checks it.
@@ -49,11 +75,10 @@ func readOlder(path string) (*revision.Side, error) {
 	return older, err
 }
 
-// ShowRevision shows a list of changes, and beside it the pages on which they are drawn, with
+// showRevision shows a list of changes, and beside it the pages on which they are drawn, with
 // clouds and numbered triangles. Pressing a change that is still there goes to it.
-func (s *Stage) ShowRevision(of Source, title string, list revision.List, goTo func(revision.Change)) {
+func (s *Stage) showRevision(of Source, list revision.List, pages []*scene.Scene, goTo func(revision.Change)) {
 	width := look.Scaled(compareList - 3*look.Grid)
-	list = list.Priced(s.Prices())
 	rows := look.Column(look.Grid/2, look.NewParagraph(s.voice.Say(list.Sum()), look.Strong, width))
 	if rest := list.Besides(); !rest.IsZero() {
 		rows.Add(look.NewParagraph(s.voice.Say(rest), look.Quiet, width))
@@ -78,7 +103,7 @@ func (s *Stage) ShowRevision(of Source, title string, list revision.List, goTo f
 		}))
 	}
 	var inside fyne.CanvasObject = look.Wheeled(container.NewVScroll(rows))
-	if pages, err := sheet.BuildRevision(list, sheet.Options{Paper: paper.Usual(of.System()), Voice: s.voiceOf(of)}); err == nil {
+	if len(pages) > 0 {
 		drawn := newPreview(s)
 		drawn.show(pages)
 		save := button(s.say("compare.save", "Save the pages …"), false, func() {
@@ -92,7 +117,7 @@ func (s *Stage) ShowRevision(of Source, title string, list revision.List, goTo f
 		inside = container.NewBorder(nil, nil, look.Sized(compareList, 0, inside), nil,
 			look.Inset(2*look.Grid, 0, 0, 0, look.Column(look.Grid, drawn.object, look.Row(0, -1, save))))
 	}
-	s.Spread(title, compareWidth, compareHeight, inside)
+	s.Spread(s.say("compare.title-window", "What changed since {0}", s.olderName), compareWidth, compareHeight, inside)
 	shown = s.open
 }
 

@@ -19,9 +19,9 @@ import (
 
 // The measures of the lines of a policy of the user's own.
 const (
-	ownRoom = 300
-	ownKind = 320
-	ownTake = 330
+	ownRoom = 280
+	ownKind = 300
+	ownTake = 310
 )
 
 // ownExtension is that of the file of such a policy.

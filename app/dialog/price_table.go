@@ -1,8 +1,6 @@
 package dialog
 
 import (
-	"cmp"
-	"strconv"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -11,7 +9,6 @@ import (
 	"studbay/app/look"
 	"studbay/fill/price"
 	"studbay/fill/takeoff"
-	"studbay/plan/words"
 )
 
 // The measures of the table of prices.
@@ -135,7 +132,7 @@ func (t *priceTable) refill() {
 	}
 	t.rows.Add(t.line(
 		s.say("prices.part", "Part"), look.NewText(s.say("prices.price", "Price of a pack"), look.Second), look.NewText(s.say("prices.pack", "In a pack"), look.Second),
-		s.say("prices.unit", "of"), look.NewText(s.say("prices.day", "Date"), look.Second), ""))
+		s.say("prices.unit", "of"), look.NewText(s.say("prices.day", "Date"), look.Second), look.NewText("", look.Second)))
 	t.rows.Add(look.HairLine())
 	for _, p := range t.shown() {
 		t.rows.Add(t.row(p))
@@ -153,9 +150,9 @@ func (t *priceTable) sayBook() {
 }
 
 // line lays the cells of a line out.
-func (t *priceTable) line(name string, price, pack fyne.CanvasObject, unit string, day fyne.CanvasObject, mark string) fyne.CanvasObject {
+func (t *priceTable) line(name string, price, pack fyne.CanvasObject, unit string, day, mark fyne.CanvasObject) fyne.CanvasObject {
 	return look.Row(priceGap, -1, look.Sized(priceName, 0, look.NewParagraph(name, look.Body, look.Scaled(priceName))), look.Sized(priceCell, 0, price), look.Sized(priceCell, 0, pack),
-		look.Sized(priceUnit, 0, look.NewText(unit, look.Second)), look.Sized(priceDay, 0, day), look.Sized(priceMark, 0, look.NewText(mark, look.Second)))
+		look.Sized(priceUnit, 0, look.NewText(unit, look.Second)), look.Sized(priceDay, 0, day), look.Sized(priceMark, 0, mark))
 }
 
 // row is the line of a part.
@@ -169,43 +166,21 @@ func (t *priceTable) row(p price.Part) fyne.CanvasObject {
 	if e.Invented {
 		mark = t.stage.say("prices.invented", "invented")
 	}
-	cells := [3]*look.Entry{}
+	marked, cells := look.NewText(mark, look.Second), [3]*cell{}
 	for i := range cells {
-		cells[i] = t.entry(texts[i], func() bool { return t.write(p, texts, [3]string{cells[0].Text, cells[1].Text, cells[2].Text}) })
+		cells[i] = newCell(texts[i], func() bool {
+			e, err := t.book.Rewritten(p.ID, cells[0].Text, cells[1].Text, cells[2].Text, time.Now().Format(time.DateOnly))
+			if t.complain(err); err != nil {
+				return false
+			}
+			t.book = t.book.With(p.ID, e)
+			t.changed()
+			marked.SetWords("")
+			cells[2].put(e.Date)
+			return true
+		})
 	}
-	return t.line(t.stage.voice.Say(p.Name), cells[0], cells[1], t.stage.voice.Say(price.UnitText(p.Unit)), cells[2], mark)
-}
-
-// entry is a cell to write in: what stands in it is taken once it is left, or at Enter; Escape
-// brings back what stood there.
-func (t *priceTable) entry(text string, take func() bool) *look.Entry {
-	e := look.NewEntry()
-	e.SetText(text)
-	kept := text
-	leave := func() {
-		if e.Text != kept && take() {
-			kept = e.Text
-		}
-	}
-	e.OnLeave = leave
-	e.OnSubmitted = func(string) { leave() }
-	e.OnEscape = func() { e.SetText(kept) }
-	return e
-}
-
-// write puts a line into the book. A price that changed is of today unless the day was written
-// too, and is nobody's invention any more.
-func (t *priceTable) write(p price.Part, before, texts [3]string) bool {
-	if texts[2] == before[2] {
-		texts[2] = time.Now().Format(time.DateOnly)
-	}
-	e, _, err := price.ParseEntry(texts[0], texts[1], texts[2])
-	if t.complain(err); err != nil {
-		return false
-	}
-	t.book = t.book.With(p.ID, e)
-	t.changed()
-	return true
+	return t.line(t.stage.voice.Say(p.Name), cells[0].Entry, cells[1].Entry, t.stage.voice.Say(price.UnitText(p.Unit)), cells[2].Entry, marked)
 }
 
 // changed shows the book as it is now.
@@ -222,58 +197,6 @@ func (t *priceTable) complain(err error) {
 	}
 	t.wrong.SetWords(text)
 	look.ShowIf(t.wrong, text != "")
-}
-
-// recipeRows are the lines of the recipes: of which boxes, counted by what, how much of which part
-// and how many minutes.
-func (t *priceTable) recipeRows() {
-	s := t.stage
-	t.rows.Add(look.NewParagraph(s.say("prices.recipe-note", "For each box of a kind: so much of a part, and so many minutes. Minutes are yours to set by your own work; those here are common practice or told by their source in the file."), look.Quiet, look.Scaled(priceWidth)))
-	t.rows.Add(t.recipeLine(s.say("prices.boxes", "Boxes"), s.say("prices.per", "For each"), s.say("prices.part", "Part"), look.NewText(s.say("prices.count", "Count"), look.Second), look.NewText(s.say("prices.minutes", "Minutes"), look.Second)))
-	t.rows.Add(look.HairLine())
-	for i, step := range t.book.Recipes() {
-		part, count, minutes := "", fyne.CanvasObject(look.NewText("–", look.Quiet)), (*look.Entry)(nil)
-		counted := (*look.Entry)(nil)
-		take := func() bool {
-			n := 0
-			if counted != nil {
-				n = t.figure(counted)
-			}
-			m := t.figure(minutes)
-			if n < 0 || m < 0 {
-				return false
-			}
-			t.complain(nil)
-			t.book = t.book.WithStep(i, n, m)
-			t.changed()
-			return true
-		}
-		if p, ok := price.Find(step.Part); ok {
-			part = s.voice.Say(p.Name)
-			counted = t.entry(strconv.Itoa(step.Count), take)
-			count = counted
-		}
-		minutes = t.entry(strconv.Itoa(step.Minutes), take)
-		t.rows.Add(t.recipeLine(s.voice.Say(step.Boxes()), s.voice.Say(step.Per.Text()), cmp.Or(part, s.say("prices.only-minutes", "only minutes")), count, minutes))
-	}
-}
-
-// figure reads a whole number of a recipe; below zero it is none, which was said.
-func (t *priceTable) figure(e *look.Entry) int {
-	n, err := strconv.Atoi(e.Text)
-	if err != nil || n < 0 || n > 1000 {
-		t.complain(words.Fault("recipe.no-number", "\"{0}\" is not a number of zero or more", e.Text))
-		return -1
-	}
-	return n
-}
-
-func (t *priceTable) recipeLine(boxes, per, part string, count, minutes fyne.CanvasObject) fyne.CanvasObject {
-	const wide, narrow = 220, 180
-	cell := func(width float32, text string) fyne.CanvasObject {
-		return look.Sized(width, 0, look.NewParagraph(text, look.Body, look.Scaled(width)))
-	}
-	return look.Row(priceGap, -1, cell(wide, boxes), cell(narrow, per), cell(wide, part), look.Sized(priceUnit+20, 0, count), look.Sized(priceUnit+20, 0, minutes))
 }
 
 // takeIn reads a book in place of that in sight; it is not saved until the user says so.
@@ -321,6 +244,6 @@ func (t *priceTable) close() {
 	s := t.stage
 	s.Ask(Question{
 		Title: s.say("prices.unsaved", "The prices are not saved"), Body: s.say("prices.unsaved-body", "What you changed is in no file yet."),
-		Answers: []Answer{{s.say("prices.leave", "Leave them"), nil}, {s.say("prices.save", "Save the price book"), t.save}},
+		Answers: []Answer{{s.say("prices.leave", "Discard them"), nil}, {s.say("prices.save", "Save the price book"), t.save}},
 	})
 }

@@ -83,6 +83,12 @@ func TestAPriceIsWrittenInTheTable(t *testing.T) {
 		t.Errorf("no price is taken: %q", text)
 	}
 	write(cells[0], "4.25")
+	if cells[2].Text != time.Now().Format(time.DateOnly) {
+		t.Errorf("its line still tells the day %q", cells[2].Text)
+	}
+	if n := strings.Count(windowtest.TextOf(s.dialog()), "invented"); n != 3 { // of the note, the book, and the patch, which nobody touched
+		t.Errorf("%d times invented", n)
+	}
 	if text := windowtest.TextOf(s.dialog()); !strings.Contains(text, "changed and not saved yet") || strings.Contains(text, "is no price") {
 		t.Errorf("it does not say that it is changed: %q", text)
 	}

@@ -24,8 +24,9 @@ func ConditionOf(r *plan.Room, a plan.Anchor) plan.Condition {
 }
 
 // ForWall returns a new opening with an old-work box in place of one that could not be fixed
-// in the wall or ceiling where it is, where the catalogue has one that serves: the smallest that
-// is not full with what its kind comes with, else the largest.
+// in the wall or ceiling where it is, where the catalogue has one that serves: the first
+// that is not full with what its kind comes with, of its own material where it can be, else the
+// largest.
 func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	if o.Status.IsOld() || !isClosedAt(p, o.At) {
 		return o
@@ -47,7 +48,8 @@ func ForWall(p plan.Plan, o plan.Opening) plan.Opening {
 	return o
 }
 
-// figuresOf returns those of the plan's edition, or of the latest where it has none.
+// figuresOf returns those of the plan's edition, of the latest where that one is not known, and
+// none where nothing is said of the plan.
 func figuresOf(p plan.Plan) *code.Figures {
 	if p.Header == nil {
 		return nil

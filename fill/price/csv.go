@@ -232,6 +232,16 @@ func ParseEntry(price, pack, day string) (e Entry, column string, err error) {
 	return e, "", nil
 }
 
+// Rewritten is the line of a part whose cells were written anew on a day: it tells that day
+// unless another was written, and is nobody's invention any more. It fails as ParseEntry does.
+func (b *Book) Rewritten(part, price, pack, day, today string) (Entry, error) {
+	if was, _ := b.Entry(part); day == was.Date {
+		day = today
+	}
+	e, _, err := ParseEntry(price, pack, day)
+	return e, err
+}
+
 // takeStep reads one line of the recipes into the book.
 func (b *Book) takeStep(r record) error {
 	if r.cell("price") != "" {

@@ -98,10 +98,10 @@ func stepOf(cell func(column string) string) (s Step, column string, err error) 
 			return s, "part", words.Fault("recipe.no-part", "no part \"{0}\"", s.Part)
 		}
 	}
-	if s.Count, err = number(cell("count")); err != nil {
+	if s.Count, err = Figure(cell("count")); err != nil {
 		return s, "count", err
 	}
-	if s.Minutes, err = number(cell("minutes")); err != nil {
+	if s.Minutes, err = Figure(cell("minutes")); err != nil {
 		return s, "minutes", err
 	}
 	if (s.Part == "") != (cell("count") == "") {
@@ -110,7 +110,8 @@ func stepOf(cell func(column string) string) (s Step, column string, err error) 
 	return s, "", nil
 }
 
-func number(text string) (int, error) {
+// Figure reads a count or minutes of a step; nothing written is none.
+func Figure(text string) (int, error) {
 	if text == "" {
 		return 0, nil
 	}
@@ -164,7 +165,7 @@ func gangCondition(word string, c condition) (condition, error) {
 		is   func(gangs, n int) bool
 	}{{">=", func(gangs, n int) bool { return gangs >= n }}, {"<=", func(gangs, n int) bool { return gangs <= n }}} {
 		if text, ok := strings.CutPrefix(word, "gangs"+by.sign); ok {
-			n, err := number(text)
+			n, err := Figure(text)
 			c.holds = func(a *part.Assembly) bool { return by.is(a.Gangs(), n) }
 			return c, err
 		}

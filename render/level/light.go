@@ -1,7 +1,10 @@
 package level
 
 import (
+	"slices"
+
 	"studbay/fill"
+	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/render/scene"
 	"studbay/render/symbol"
@@ -17,28 +20,18 @@ func lightWide(run scene.Run) float64 { return 1.05 * run.Size }
 // light draws the light of a room: what stops the work, what is to be looked at or still open,
 // or that nothing was found in what was checked; a question where much was not. Its shape says what its color says.
 func (d *drawing) light(room plan.ID, middle scene.Point, side float64) []scene.Item {
-	light, open := fill.Calm, true
-	for _, f := range d.Found.ByRoom[room] {
-		switch fill.LightOf(f) {
-		case fill.Red:
-			light = fill.Red
-		case fill.Amber:
-			if light == fill.Calm {
-				light = fill.Amber
-			}
-			open = open && f.IsOpen
-		}
-	}
+	found := d.Found.ByRoom[room]
+	light := fill.LightOver(slices.Values(found), d.Medium.Partly)
+	isOpen := !slices.ContainsFunc(found, func(f *rule.Finding) bool { return fill.LightOf(f) == fill.Amber && !f.IsOpen })
 	t := d.Theme
 	switch {
 	case light == fill.Red:
 		return symbol.DrawMark(symbol.Stop, middle, side, t.Stop, t.OnStop)
-	case light == fill.Amber && open:
+	case light == fill.Amber && isOpen:
 		return symbol.DrawMark(symbol.Question, middle, side, t.Warn, t.OnWarn)
 	case light == fill.Amber:
 		return symbol.DrawMark(symbol.Warn, middle, side, t.Warn, t.OnWarn)
-	}
-	if d.Medium.Partly {
+	case light == fill.Unknown:
 		return symbol.DrawMark(symbol.Question, middle, side, t.Muted, t.Paper)
 	}
 	return symbol.DrawSign(symbol.Calm, middle, side, t.Muted, t.Paper)

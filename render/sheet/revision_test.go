@@ -87,3 +87,25 @@ func TestNothingToDrawIsSaid(t *testing.T) {
 		t.Errorf("the error is %v, want ErrNoChange", err)
 	}
 }
+
+// TestASetTellsWhatChanged: asked to, it shows the changes on pages of its own, and with none it
+// shows no such page.
+func TestASetTellsWhatChanged(t *testing.T) {
+	old, now := changedHouse(20)
+	is := sideOf(t, now)
+	list, none := revision.Compare(sideOf(t, old), is), revision.Compare(is, is)
+	if len(list.Changes) == 0 || len(none.Changes) != 0 {
+		t.Fatalf("%d changes, and %d of one plan and itself", len(list.Changes), len(none.Changes))
+	}
+	pages := map[string]int{}
+	for name, since := range map[string]*revision.List{"not asked": nil, "changed": &list, "the same": &none} {
+		set, err := Build(is.Index, is.Result, Options{Since: since})
+		if err != nil {
+			t.Fatal(err)
+		}
+		pages[name] = len(set)
+	}
+	if pages["changed"] <= pages["not asked"] || pages["the same"] != pages["not asked"] {
+		t.Errorf("pages: %v", pages)
+	}
+}

@@ -231,7 +231,7 @@ func nameOf(c *bind.Context, room plan.ID) string {
 func calmRooms(c *bind.Context) string {
 	var names []string
 	for _, r := range c.Result.Rooms(c.Index.Plan()) {
-		if r.Room != nil && r.Light == fill.Calm && len(r.Found) == 0 {
+		if r.Room != nil && c.Result.Figures != nil && len(r.Found) == 0 {
 			names = append(names, nameOf(c, r.Room.ID))
 		}
 	}
