@@ -144,7 +144,11 @@ func (u *Unfold) toCorner(s *scribe, f unfold.Face, along unit.Length, isRight b
 		if !isRight {
 			x = text.Min.X - gap - half
 		}
-		if x-half < a.X || x+half > b.X {
+		from, to := a.X, b.X
+		if f.Side != nil { // under the faces beside it nothing is written
+			from, to = u.medium.ToStrip(0, 0).X, u.medium.ToStrip(u.strip.Width, 0).X
+		}
+		if x-half < from || x+half > to {
 			return // no room beside it
 		}
 	}

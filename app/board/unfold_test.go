@@ -84,10 +84,33 @@ func TestUnfoldedChainRunsToBothCorners(t *testing.T) {
 		}
 		return said
 	}
+	tried := false
 	// One of which nothing else is said keeps its distance from the left corner, which stands
 	// in the picture.
 	if other := unit.Imperial.Format(face.Length - o.At.Along); !slices.Contains(texts(), other) {
 		t.Errorf("live are %q, want %q to the other corner", texts(), other)
+	}
+	w.Resize(fyne.NewSize(440, 214)) // so narrow that the text of the one reaches under the other
+	for i := range u.strip.Faces[:len(u.strip.Faces)-1] { // beyond the last there is no room
+		if side := u.strip.Faces[i].Side; side != nil && side.ID == place.Side.ID {
+			for back := unit.Length(8); back <= 60; back += 2 {
+				p, err := edit.MoveOpening{ID: o.ID, To: plan.OnFace(side.ID, face.Length-back*unit.Inch)}.Apply(pic.Index.Plan())
+				if err != nil {
+					t.Fatal(err)
+				}
+				moved := pic
+				moved.Index = pic.Index.Updated(p)
+				u.SetPicture(UnfoldPicture{Picture: moved, Room: place.Room.ID, Side: place.Side.ID})
+				if want := unit.Imperial.Format(back * unit.Inch); !slices.Contains(texts(), want) {
+					t.Errorf("%d in from the other corner live are %q, want %q", back, texts(), want)
+				}
+				tried = true
+			}
+		}
+	}
+	w.Resize(fyne.NewSize(800, 214))
+	if !tried {
+		t.Error("the face is the last: nothing was moved")
 	}
 	pic.Preview.Ghost = &tool.Ghost{Kind: "duplex", At: plan.OnFace(place.Side.ID, 20*unit.Inch), Height: 40 * unit.Inch}
 	u.SetPicture(UnfoldPicture{Picture: pic, Room: place.Room.ID, Side: place.Side.ID})
