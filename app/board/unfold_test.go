@@ -90,7 +90,7 @@ func TestUnfoldedChainRunsToBothCorners(t *testing.T) {
 	if other := unit.Imperial.Format(face.Length - o.At.Along); !slices.Contains(texts(), other) {
 		t.Errorf("live are %q, want %q to the other corner", texts(), other)
 	}
-	w.Resize(fyne.NewSize(440, 214)) // so narrow that the text of the one reaches under the other
+	w.Resize(fyne.NewSize(440, 214))                      // so narrow that the text of the one reaches under the other
 	for i := range u.strip.Faces[:len(u.strip.Faces)-1] { // beyond the last there is no room
 		if side := u.strip.Faces[i].Side; side != nil && side.ID == place.Side.ID {
 			for back := unit.Length(8); back <= 60; back += 2 {
