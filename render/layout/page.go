@@ -14,13 +14,18 @@ const (
 	Gutter = 5.0        // between a rule and what stands beside it
 )
 
-// titleTall is the height of the title block: upright paper leaves less width beside its
-// fields, and the caution must stand there whole.
+// The heights of a title block: of its row of fields, and of the row over them that titles and
+// caution have on upright paper, which is too narrow for both beside each other.
+const (
+	fieldsTall = 25.0
+	TitlesTall = 23.0
+)
+
 func titleTall(p paper.Paper) float64 {
 	if p.IsUpright() {
-		return 38
+		return TitlesTall + fieldsTall
 	}
-	return 25
+	return fieldsTall
 }
 
 // Page is one page in the making: a frame with the title block at its foot, what it is for

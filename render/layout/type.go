@@ -68,7 +68,7 @@ func (s Style) Width(text string) float64 { return glyph.Width(s.Weight(), s.MM(
 // Wrap breaks text to a width; a word that is wider goes on in the next line.
 func (s Style) Wrap(text string, width float64) (lines []string) {
 	for _, line := range glyph.Wrap(s.Weight(), s.MM(), width, text) {
-		for s.Width(line) > width {
+		for line != "" && s.Width(line) > width { // no width at all still ends
 			n := s.letters(line, width)
 			lines, line = append(lines, line[:n]), line[n:]
 		}

@@ -274,14 +274,19 @@ func merged(clouds []cloudOf) (all []cloudOf) {
 
 // The list of changes in the title block.
 const (
-	revisionWide = 74.0
-	revisionRow  = 3.3
+	revisionWide  = 74.0
+	revisionSmall = 50.0 // on the smallest paper
+	revisionRow   = 3.3
 )
 
 // revisionBox lists the changes in a box of the title block left of a place, and returns
 // where that begins. What has no room there is counted.
 func (p *page) revisionBox(box scene.Rect, right float64) float64 {
-	x := right - min(revisionWide, box.Width()*0.45)
+	wide := revisionWide
+	if p.Paper.MayStand() {
+		wide = revisionSmall
+	}
+	x := right - min(wide, box.Width()*0.45)
 	head := layout.Style{Size: layout.Small, Bold: true}
 	y := box.Min.Y + 3.6
 	p.Add(head.At(x+2, y, head.Fit(p.b.Both("revision.title", "Revisions"), right-x-4)))

@@ -16,6 +16,15 @@ import (
 // fields that tell one print from another.
 func (p *page) titleBlock(number, of int) {
 	box := scene.Rect{Min: scene.Point{X: p.Frame.Min.X, Y: p.Main.Max.Y}, Max: scene.Point{X: p.Main.Max.X, Y: p.Frame.Max.Y}}
+	titles := box
+	if p.Paper.IsUpright() {
+		titles.Max.Y = titles.Min.Y + layout.TitlesTall
+		box.Min.Y = titles.Max.Y
+		p.Add(layout.HLine(box.Min.X, box.Max.X, box.Min.Y, layout.Pen(layout.Hairline)))
+		if len(p.changes) > 0 {
+			titles.Max.X = p.revisionBox(titles, titles.Max.X)
+		}
+	}
 	right := box.Max.X
 	if p.north {
 		right = p.northBox(box)
@@ -23,11 +32,14 @@ func (p *page) titleBlock(number, of int) {
 	if p.key != nil {
 		right = p.keyBox(box, right)
 	}
-	if len(p.changes) > 0 {
+	if len(p.changes) > 0 && titles == box {
 		right = p.revisionBox(box, right)
 	}
 	left := p.titleCells(box, right, number, of)
-	p.titles(scene.Rect{Min: box.Min, Max: scene.Point{X: left, Y: box.Max.Y}})
+	if titles == box {
+		titles.Max.X = left
+	}
+	p.titles(titles)
 }
 
 func (p *page) titles(box scene.Rect) {
@@ -118,6 +130,9 @@ func (p *page) titleCells(box scene.Rect, right float64, number, of int) float64
 		if f.value != "" {
 			all = append(all, f)
 		}
+	}
+	if len(p.changes) > 0 && p.Paper.MayStand() {
+		all = all[:min(len(all), 4)] // who it is by and for stands on the other pages: the caution stands on each
 	}
 	x := right
 	for pair := range slices.Chunk(all, 2) {

@@ -9,6 +9,7 @@ import (
 	"studbay/render/layout"
 	"studbay/render/paper"
 	"studbay/render/rendertest"
+	"studbay/render/revision"
 	"studbay/render/scene"
 )
 
@@ -49,8 +50,19 @@ func TestEveryTitleBlockCarriesItsCautionWhole(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		older := p
+		for _, l := range p.Levels {
+			level, k := *l, 0
+			for opening := range l.Openings.All() {
+				if k++; k%5 == 0 {
+					level.Openings = level.Openings.Without(opening.ID)
+				}
+			}
+			older = older.WithLevel(&level)
+		}
+		since := revision.Compare(sideOf(t, older), revision.Side{Index: ix, Result: result})
 		for _, size := range papers {
-			o := Options{Paper: size, Reader: ForInspector}
+			o := Options{Paper: size, Reader: ForInspector, Since: &since}
 			pages, err := Build(ix, result, o)
 			if err != nil {
 				t.Fatalf("%s on %s: %v", name, size.Name, err)
