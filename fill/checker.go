@@ -249,7 +249,9 @@ func (c *Checker) forget(id plan.ID) {
 func (c *Checker) findings(s scope, rules []*rule.Rule) *scoped {
 	of := &scoped{id: s.id}
 	for _, r := range rules {
-		for _, f := range s.judge(r, c.fig) {
+		found := s.judge(r, c.fig)
+		of.findings = slices.Grow(of.findings, len(found))
+		for _, f := range found {
 			of.findings = append(of.findings, c.told(r, f))
 		}
 	}

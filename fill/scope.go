@@ -10,10 +10,16 @@ import (
 // scope is something that rules judge by itself: an opening, a side, a room, a level or
 // the plan.
 type scope struct {
-	id    plan.ID
-	parts func() []any // what its view shows
+	id plan.ID
+	view
+}
+
+// view is what rules read of a scope.
+type view interface {
+	// parts returns what it shows.
+	parts() []any
 	// judge runs one of the rules.
-	judge func(*rule.Rule, *code.Figures) []rule.Finding
+	judge(*rule.Rule, *code.Figures) []rule.Finding
 }
 
 // rulesOn are the rules by their scope, in their order, without those that are skipped.
@@ -61,38 +67,49 @@ func scopesAt(ix *index.Index, id plan.ID) []scope {
 		return nil
 	}
 	scopes := make([]scope, 0, 1+len(v.Sides))
-	scopes = append(scopes, roomScope(v))
-	for _, s := range rule.SidesOf(v) {
-		scopes = append(scopes, sideScope(s))
+	scopes = append(scopes, scope{id, &ofRoom{v}})
+	sides := rule.SidesOf(v)
+	for i := range sides {
+		scopes = append(scopes, sideScope(&sides[i]))
 	}
 	return scopes
 }
 
-// openingScope shows the level too: a noun may stand on another in a later plan.
-func openingScope(v index.OpeningView) scope {
-	return scope{v.Opening.ID, func() []any { return append(v.Parts(), v.Level) }, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		found := r.Opening(v, fig)
-		for i := range found {
-			f := &found[i]
-			f.Level, f.Opening, f.About = v.Level, v.Opening.ID, v.Opening.ID
-			if v.Room != nil {
-				f.Room = v.Room.ID
-			}
+func openingScope(v index.OpeningView) scope { return scope{v.Opening.ID, &ofOpening{v}} }
+
+type ofOpening struct{ of index.OpeningView }
+
+// parts shows the level too: a noun may stand on another in a later plan.
+func (v *ofOpening) parts() []any { return append(v.of.Parts(), v.of.Level) }
+
+func (v *ofOpening) judge(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	found := r.Opening(v.of, fig)
+	for i := range found {
+		f := &found[i]
+		f.Level, f.Opening, f.About = v.of.Level, v.of.Opening.ID, v.of.Opening.ID
+		if v.of.Room != nil {
+			f.Room = v.of.Room.ID
 		}
-		return found
-	}}
+	}
+	return found
 }
 
-func sideScope(v rule.SideView) scope {
-	return scope{v.Side.ID, v.Parts, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		return inRoom(r.Side(v, fig), v.Level, v.Room, v.Side.ID)
-	}}
+func sideScope(v *rule.SideView) scope { return scope{v.Side.ID, (*ofSide)(v)} }
+
+type ofSide rule.SideView
+
+func (v *ofSide) parts() []any { return rule.SideView(*v).Parts() }
+
+func (v *ofSide) judge(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	return inRoom(r.Side(rule.SideView(*v), fig), v.Level, v.Room, v.Side.ID)
 }
 
-func roomScope(v index.RoomView) scope {
-	return scope{v.Room.ID, func() []any { return append(v.Parts(), v.Level) }, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		return inRoom(r.Room(v, fig), v.Level, v.Room, v.Room.ID)
-	}}
+type ofRoom struct{ of index.RoomView }
+
+func (v *ofRoom) parts() []any { return append(v.of.Parts(), v.of.Level) }
+
+func (v *ofRoom) judge(r *rule.Rule, fig *code.Figures) []rule.Finding {
+	return inRoom(r.Room(v.of, fig), v.of.Level, v.of.Room, v.of.Room.ID)
 }
 
 // inRoom says of findings where they are, and what they are about where that is not said.
@@ -107,18 +124,28 @@ func inRoom(found []rule.Finding, level plan.ID, room *plan.Room, about plan.ID)
 	return found
 }
 
-// wideScope is a level, or the plan where that is nil, as one rule on it reads it.
+// wide is a level, or the plan where that is nil, as one rule on it reads it.
+type wide struct {
+	level *plan.Level
+	shows func() []any
+	run   func(*code.Figures) []rule.Finding
+}
+
 func wideScope(ix *index.Index, level *plan.Level, one *rule.Rule) scope {
 	view, judge := wideOf(one, level).See(ix, level)
-	return scope{wideID(level, one), view.Parts, func(r *rule.Rule, fig *code.Figures) []rule.Finding {
-		found := judge(fig)
-		for i := range found {
-			if f := &found[i]; level != nil {
-				f.Level = level.ID
-			}
+	return scope{wideID(level, one), &wide{level, view.Parts, judge}}
+}
+
+func (v *wide) parts() []any { return v.shows() }
+
+func (v *wide) judge(_ *rule.Rule, fig *code.Figures) []rule.Finding {
+	found := v.run(fig)
+	for i := range found {
+		if f := &found[i]; v.level != nil {
+			f.Level = v.level.ID
 		}
-		return found
-	}}
+	}
+	return found
 }
 
 // wideID names the scope of a rule on a level, or on the plan where that is nil: each such

@@ -74,7 +74,7 @@ func (t *Trials) ofSide(view index.RoomView, at int, o *plan.Opening) (found []r
 	side := view.Sides[at]
 	side.Openings = with(side.Openings, o)
 	view.Sides = []index.SideView{side}
-	for _, f := range t.judged(sideScope(rule.SidesOf(view)[0])) {
+	for _, f := range t.judged(sideScope(&rule.SidesOf(view)[0])) {
 		if f.Opening == o.ID {
 			found = append(found, f)
 		}
@@ -98,7 +98,7 @@ func (t *Trials) fromBehind(b index.Backing, o *plan.Opening) (found []rule.Find
 			side.OpeningsBehind[i] = with(side.OpeningsBehind[i], o)
 		}
 		view.Sides = []index.SideView{side}
-		for _, f := range t.judged(sideScope(rule.SidesOf(view)[0])) {
+		for _, f := range t.judged(sideScope(&rule.SidesOf(view)[0])) {
 			if slices.Contains(f.Message.Args, any(o.Tag)) {
 				found = append(found, f)
 			}

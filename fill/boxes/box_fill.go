@@ -31,7 +31,8 @@ func filled(v index.OpeningView, fig *code.Figures) []rule.Finding {
 		return nil
 	}
 	b, chosen, err := part.Resolve(o.Assembly)
-	source := sourceOf(v)
+	in := wiringOf(v)
+	source := in.source
 	kind := part.All().Kind(o.Kind)
 	hasOwn := !chosen && err == nil && kind != nil && kind.Assembly == nil // it comes with a box of its own
 	switch {
@@ -57,7 +58,7 @@ func filled(v index.OpeningView, fig *code.Figures) []rule.Finding {
 			Why:     words.New("rule.box-fill.no-box.why", "Select what is built into the wall; then its fill is checked."),
 		}}
 	}
-	w := WorkOf(v, b, fig)
+	w := in.work(v, b, fig)
 	switch {
 	case w.Source == NotKnown, w.Source == InPart:
 		return []rule.Finding{citing(notKnown(o, words.New("plain", "{0}", sayable(w.Err))), fig, "box-volume")}

@@ -21,7 +21,7 @@ import (
 // is not there, and so are the clamps that the box comes with. Callers must not write to
 // what they get.
 func ContentsOf(v index.OpeningView) (box.Contents, Source) {
-	return contentsIn(v, hasClamps(v.Opening))
+	return wiringOf(v).contents(hasClamps(v.Opening))
 }
 
 // ToState returns what a user may put other items in place of: what is in the box less
@@ -46,7 +46,7 @@ func LeastOf(v index.OpeningView) box.Contents {
 		return nil
 	}
 	w.stated = smallest(w.stated)
-	return append(slices.Clone(w.cables), w.rest(hasClamps(v.Opening))...)
+	return w.all(hasClamps(v.Opening))
 }
 
 // leastWire is the smallest conductor of a branch circuit of a house, 210.19 (from memory);
@@ -77,17 +77,13 @@ func hasClamps(o *plan.Opening) bool {
 	return ok && b.Box.Clamps
 }
 
-// contentsIn is ContentsOf for a box that comes with internal clamps or does not.
-func contentsIn(v index.OpeningView, clamps bool) (box.Contents, Source) {
-	w := wiringOf(v)
+// contents is ContentsOf for a box that comes with internal clamps or does not.
+func (w wiring) contents(clamps bool) (box.Contents, Source) {
 	if !w.source.IsKnown() {
 		return nil, w.source
 	}
-	return slices.Concat(w.cables, w.rest(clamps)), w.source
+	return w.all(clamps), w.source
 }
-
-// sourceOf returns who told what is in an opening's box.
-func sourceOf(v index.OpeningView) Source { return wiringOf(v).source }
 
 // wiring is what is known of a box, apart by who told it.
 type wiring struct {
@@ -136,30 +132,36 @@ func wiringOf(v index.OpeningView) wiring {
 }
 
 // rest returns all that is in the box but the cables drawn to it.
-func (w wiring) rest(clamps bool) box.Contents {
-	items := append(make(box.Contents, 0, len(w.stated)+len(w.wires)+len(w.yokes)+len(w.own)+1), w.stated...)
-	drawn := reaching(w.cables)
-	reach := slices.Concat(drawn, reaching(w.stated), reaching(w.wires))
+func (w wiring) rest(clamps bool) box.Contents { return w.all(clamps)[len(w.cables):] }
+
+// all returns what is in the box, the cables drawn to it first.
+func (w wiring) all(clamps bool) box.Contents {
+	many := len(w.cables) + len(w.stated) + len(w.wires)
+	all := append(make(box.Contents, 0, many+len(w.yokes)+len(w.own)+1), w.cables...)
+	all = append(all, w.stated...)
+	reach := addReaching(make([]unit.AWG, 0, many), w.cables)
+	drawn := reach[:len(reach):len(reach)]
+	reach = addReaching(addReaching(reach, w.stated), w.wires)
 	if len(drawn) > 0 {
-		sizeYokes(items, reach, oneOf(drawn), w.usual.wire)
+		sizeYokes(all[len(w.cables):], reach, oneOf(drawn), w.usual.wire)
 	}
-	items = append(items, w.wires...)
+	all = append(all, w.wires...)
 	if len(w.yokes) > 0 {
-		mayHold := oneOf(reaching(w.stated))
+		mayHold := oneOf(addReaching(nil, w.stated))
 		switch {
 		case len(drawn) > 0:
 			mayHold = oneOf(drawn)
 		case len(w.wires) > 0:
 			mayHold = func(unit.AWG) bool { return true }
 		}
-		items = append(items, w.yokes...)
-		sizeYokes(items[len(items)-len(w.yokes):], reach, mayHold, w.usual.wire)
+		all = append(all, w.yokes...)
+		sizeYokes(all[len(all)-len(w.yokes):], reach, mayHold, w.usual.wire)
 	}
-	items = append(items, w.own...)
-	if clamps && !items.Tells(box.Clamps) {
-		items = append(items, box.Item{What: box.Clamps})
+	all = append(all, w.own...)
+	if clamps && !all.Tells(box.Clamps) {
+		all = append(all, box.Item{What: box.Clamps})
 	}
-	return items
+	return all
 }
 
 // oneOf reports whether a size is one of some.
@@ -174,6 +176,8 @@ type usual struct {
 	own   box.Contents
 	wire  unit.AWG // of its yoke, where nothing else tells
 	yokes int
+	// devices are those on its yokes.
+	devices []plan.Device
 }
 
 func (u usual) isNothing() bool { return len(u.wires)+len(u.own)+u.yokes == 0 }
@@ -193,7 +197,7 @@ func (u usual) luminaire(stated box.Contents) (items box.Contents) {
 var usualOf = sync.OnceValue(func() map[string]usual {
 	all := map[string]usual{}
 	for _, k := range part.All().Kinds {
-		u := usual{wire: usualWire, yokes: k.Yokes}
+		u := usual{wire: usualWire, yokes: k.Yokes, devices: slices.Repeat([]plan.Device{usualDevice(k)}, max(k.Yokes, 0))}
 		for _, i := range k.Wiring {
 			switch i.What {
 			case box.Device:

@@ -9,13 +9,12 @@ import (
 	"studbay/plan/words"
 )
 
-// partedIn returns what is in each space of a parted box, one behind the other as the
+// parted returns what is in each space of a parted box, one behind the other as the
 // calculator reads it. What is stated is stated space by space; a drawn cable enters the
 // space that it says; yokes that are not stated stand one in each space, from the left.
 // Where any of it is not told, the source is NotKnown and the error, a *words.Error, says
 // what is to be told.
-func partedIn(v index.OpeningView, b part.Resolved, clamps bool) (box.Contents, Source, error) {
-	w := wiringOf(v)
+func (w wiring) parted(v index.OpeningView, b part.Resolved, clamps bool) (box.Contents, Source, error) {
 	switch {
 	case w.source == Assumed:
 		return nil, NotKnown, words.Fault("parted.assumed", "A barrier parts the box: enter what is on each side of it, such as space 16; cable 14/2; space 16; cable 12/2.")
@@ -26,7 +25,7 @@ func partedIn(v index.OpeningView, b part.Resolved, clamps bool) (box.Contents, 
 	if err != nil {
 		return nil, NotKnown, err
 	}
-	all := w.joined(spaces, func(s wiring) box.Contents { return append(slices.Clone(s.cables), s.rest(clamps)...) })
+	all := w.joined(spaces, func(s wiring) box.Contents { return s.all(clamps) })
 	return all, w.source, nil
 }
 

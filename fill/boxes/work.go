@@ -21,11 +21,15 @@ type Work struct {
 
 // WorkOf works out what is in the box of an opening, in that box or any other in its
 // place. Callers must not write to what they get.
-func WorkOf(v index.OpeningView, b part.Resolved, fig *code.Figures) (w Work) {
+func WorkOf(v index.OpeningView, b part.Resolved, fig *code.Figures) Work {
+	return wiringOf(v).work(v, b, fig)
+}
+
+func (in wiring) work(v index.OpeningView, b part.Resolved, fig *code.Figures) (w Work) {
 	if b.IsParted() {
-		w.Contents, w.Source, w.Err = partedIn(v, b, b.Box.Clamps)
+		w.Contents, w.Source, w.Err = in.parted(v, b, b.Box.Clamps)
 	} else {
-		w.Contents, w.Source = contentsIn(v, b.Box.Clamps)
+		w.Contents, w.Source = in.contents(b.Box.Clamps)
 	}
 	if w.Err != nil || !w.Source.IsKnown() {
 		return w

@@ -23,7 +23,7 @@ func DevicesOf(o *plan.Opening) []plan.Device {
 	return slices.Clone(devicesOf(o))
 }
 
-// devicesOf is DevicesOf without a copy.
+// devicesOf is DevicesOf without a copy: nobody may write to it.
 func devicesOf(o *plan.Opening) []plan.Device {
 	if o.Status == plan.StatusMoved {
 		return nil // a blank cover at most
@@ -31,10 +31,11 @@ func devicesOf(o *plan.Opening) []plan.Device {
 	if len(o.Devices) > 0 {
 		return o.Devices
 	}
-	k := part.All().Kind(o.Kind)
-	if k == nil {
-		return nil
-	}
+	return usualOf()[o.Kind].devices
+}
+
+// usualDevice returns what is on each yoke of a kind.
+func usualDevice(k *part.Kind) plan.Device {
 	usual := NewDevice(k.Device)
 	switch k.Switched {
 	case part.HalfSwitched:
@@ -47,7 +48,7 @@ func devicesOf(o *plan.Opening) []plan.Device {
 			usual.Gangs = item.Gangs
 		}
 	}
-	return slices.Repeat([]plan.Device{usual}, max(k.Yokes, 0))
+	return usual
 }
 
 // yokesOf returns the yokes of an opening as items, of no size where none is said.
@@ -62,12 +63,9 @@ func yokesOf(o *plan.Opening) (items box.Contents) {
 	return items
 }
 
-// reaching returns the conductors that can reach a yoke: those that end or are spliced
-// in the box, or loop in it, and the grounding conductors.
-func reaching(items box.Contents) (sizes []unit.AWG) {
-	if len(items) > 0 {
-		sizes = make([]unit.AWG, 0, len(items))
-	}
+// addReaching adds the conductors that can reach a yoke: those that end or are spliced in
+// the box, or loop in it, and the grounding conductors.
+func addReaching(sizes []unit.AWG, items box.Contents) []unit.AWG {
 	for _, i := range items {
 		switch i.What {
 		case box.Cable, box.Conductor, box.Loop, box.Ground, box.IsolatedGround:

@@ -23,6 +23,7 @@ func (f Face) laidOut() (studs []Stud) {
 	if len(f.Behind) == 0 {
 		return within(own, 0, f.Length)
 	}
+	studs = make([]Stud, 0, usualStuds(f.Length)+usualEnds)
 	at := unit.Length(0)
 	for _, b := range f.Behind {
 		if b.Side.Kind != plan.SideWall || b.To <= at {
@@ -32,7 +33,7 @@ func (f Face) laidOut() (studs []Stud) {
 		if from := max(at, b.From); f.goesBefore(b) {
 			studs = append(studs, within(own, from, b.To)...)
 		} else {
-			studs = append(studs, f.studsBehind(b, from, b.To)...)
+			studs = f.addBehind(studs, b, from, b.To)
 		}
 		at = b.To + 1
 	}
@@ -57,9 +58,14 @@ func within(studs []Stud, from, to unit.Length) []Stud {
 	return studs[i:max(i, j):max(i, j)]
 }
 
-// studsBehind returns the studs between two places that another wall tells which stands
-// behind.
-func (f Face) studsBehind(b index.Backing, from, to unit.Length) (studs []Stud) {
+// usualEnds is room for the studs at the ends of a face and of what stands behind.
+const usualEnds = 4
+
+// usualStuds returns room for the studs of a face at the usual spacing of 16 in.
+func usualStuds(length unit.Length) int { return int(length/(16*unit.Inch)) + 2 }
+
+// addBehind adds the studs between two places that another wall tells which stands behind.
+func (f Face) addBehind(studs []Stud, b index.Backing, from, to unit.Length) []Stud {
 	_, end := f.across(b)
 	for _, s := range slices.Backward(layout(b.Side, lengthOf(b))) {
 		s.At = end - s.At

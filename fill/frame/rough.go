@@ -58,16 +58,22 @@ const (
 	sillHigh   = StudThick
 )
 
+// framedMore is how many studs an opening adds as a rule: four of its own, and cripples above
+// and below.
+const framedMore = 8
+
 // framed returns the studs of a wall once the opening is framed: a jack against it at
 // either hand, a king against each jack; what of the layout is between the kings goes,
-// and over the header and under the sill stays as a cripple.
+// and over the header and under the sill stays as a cripple. It writes to the list that it is
+// given, which grows by framedMore as a rule.
 func (r Rough) framed(studs []Stud) []Stud {
 	left, right := r.Left-2*StudThick, r.Right+2*StudThick
 	upright := func(at unit.Length, kind StudKind, top unit.Length) Stud {
 		return Stud{At: at, Thick: StudThick, Kind: kind, State: plan.StudAssumed, Top: top}
 	}
-	all := make([]Stud, 0, len(studs)+8) // four of its own, and cripples above and below
-	for _, s := range studs {
+	var few [32]Stud // a wall's, as a rule
+	all := studs[:0]
+	for _, s := range append(few[:0], studs...) {
 		// A king of another opening, and an end of the face, stand where they stand.
 		if s.Kind != CommonStud && s.Kind != Cripple || s.Right() <= left || s.Left() >= right {
 			all = append(all, s)

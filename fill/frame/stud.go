@@ -14,27 +14,28 @@ import (
 const StudThick = 3 * unit.Inch / 2
 
 // StudKind says what an upright of a wall is there for.
-type StudKind string
+type StudKind uint8
 
 // The kinds of upright.
 const (
-	EndStud    StudKind = "end"
-	CommonStud StudKind = "common"
-	KingStud   StudKind = "king"    // full height, beside the jack of a break
-	JackStud   StudKind = "jack"    // under a header
-	Cripple    StudKind = "cripple" // above a header or under a sill, on the layout
+	EndStud StudKind = iota
+	CommonStud
+	KingStud // full height, beside the jack of a break
+	JackStud // under a header
+	Cripple  // above a header or under a sill, on the layout
 )
 
 // Stud is an upright of a wall as seen in a face: its centre, from the left end.
 type Stud struct {
 	At    unit.Length
 	Thick unit.Length // along the face; 0 is StudThick
-	Kind  StudKind
 	State plan.StudState
+	Kind  StudKind
+	// isPlaced tells one told by itself, not by a layout.
+	isPlaced bool
 	// Bottom and Top bound one that is not of the wall's full height, above the finished
 	// floor; a Top of 0 goes up to the plate.
 	Bottom, Top unit.Length
-	isPlaced    bool // told by itself, not by a layout
 }
 
 func (s Stud) thick() unit.Length { return cmp.Or(s.Thick, StudThick) }
@@ -80,7 +81,8 @@ type Framed struct {
 // Framed returns the face with its uprights.
 func (f Face) Framed() Framed {
 	laid := f.laidOut()
-	return Framed{f, f.uprights(laid), surest(laid)}
+	state := surest(laid)
+	return Framed{f, f.uprights(laid), state}
 }
 
 // Studs is that of Face, of the uprights worked out already.
@@ -103,21 +105,24 @@ func (f Framed) Between(bottom, top unit.Length) iter.Seq[*Stud] {
 // at an end of the face stands, and that one none where a stud was taped or said by itself.
 func (f Face) Uprights() []Stud { return f.uprights(f.laidOut()) }
 
-func (f Face) uprights(laid []Stud) (all []Stud) {
+// uprights writes to the list of studs that it is given.
+func (f Face) uprights(laid []Stud) []Stud {
 	if !f.isTold() {
 		return nil
 	}
-	all = append(make([]Stud, 0, len(laid)+4), f.ends(surest(laid))...)
+	ends, all := f.ends(surest(laid)), laid[:0]
 	for _, s := range laid {
-		if !s.isPlaced && slices.ContainsFunc(all, s.overlaps) {
+		if !s.isPlaced && (slices.ContainsFunc(ends, s.overlaps) || slices.ContainsFunc(all, s.overlaps)) {
 			continue
 		}
 		if s.isPlaced {
-			all = slices.DeleteFunc(all, func(t Stud) bool { return t.Kind == EndStud && s.overlaps(t) })
+			ends = slices.DeleteFunc(ends, s.overlaps)
 		}
 		all = append(all, s)
 	}
-	for _, r := range f.roughs() {
+	roughs := f.roughs()
+	all = append(slices.Grow(all, len(ends)+framedMore*len(roughs)), ends...)
+	for _, r := range roughs {
 		all = r.framed(all)
 	}
 	slices.SortStableFunc(all, func(a, b Stud) int {

@@ -127,6 +127,7 @@ func (ix *Index) RoomView(id plan.ID) (v RoomView, ok bool) {
 		return v, false
 	}
 	v.Level, v.Room = ref.level, ref.room
+	v.Sides = make([]SideView, 0, len(ref.room.Sides))
 	for i := range ref.room.Sides {
 		v.Sides = append(v.Sides, ix.sideView(&plan.SideRef{Level: ref.level, Room: ref.room, At: i}))
 	}
