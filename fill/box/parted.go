@@ -53,6 +53,9 @@ type Filling struct {
 // a *words.Error that says what is to be told first: which side of a barrier a thing is on,
 // and how much room there is, nobody can know for the user.
 func Parted(fig *code.Figures, whole Space, gangs int, c Contents) ([]Filling, error) {
+	if len(whole.Barriers) == 0 && !c.Tells(BeginsSpace) {
+		return []Filling{{whole, slices.Clip(c)}}, nil
+	}
 	spaces, begun := c.Spaces()
 	want := len(whole.Barriers) + 1
 	switch {

@@ -58,7 +58,7 @@ func WallIn(s *index.SideView, room *plan.Room) *Wall {
 		}
 	}
 	for i, b := range s.Behind {
-		w.Behind = append(w.Behind, w.placedBehind(b, s.OpeningsBehind[i])...)
+		w.addBehind(b, s.OpeningsBehind[i])
 	}
 	return w
 }
@@ -74,19 +74,20 @@ func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
 	return p
 }
 
-// placedBehind returns the boxes of a face behind as they lie along this one. Their heights
-// are above this room's finished floor: both rooms stand on one subfloor.
-func (w *Wall) placedBehind(b index.Backing, openings []*plan.Opening) (all []Placed) {
+// addBehind adds the boxes of a face behind as they lie along this one. Their heights are
+// above this room's finished floor: both rooms stand on one subfloor.
+func (w *Wall) addBehind(b index.Backing, openings []*plan.Opening) {
 	_, end := w.across(b)
 	up := b.Room.FloorThickness() - w.Room.FloorThickness()
+	first := len(w.Behind)
+	w.Behind = slices.Grow(w.Behind, len(openings))
 	for _, o := range openings {
 		if at := end - o.At.Along; o.IsGone() || at < b.From || at > b.To {
 			continue
 		}
 		p := placed(o, b.Side, b.Room)
 		p.Rect = Rect{Left: end - p.Right, Right: end - p.Left, Bottom: p.Bottom + up, Top: p.Top + up}
-		all = append(all, p)
+		w.Behind = append(w.Behind, p)
 	}
-	slices.SortStableFunc(all, func(a, b Placed) int { return int(min(max(a.Left-b.Left, -1), 1)) })
-	return all
+	slices.SortStableFunc(w.Behind[first:], func(a, b Placed) int { return int(min(max(a.Left-b.Left, -1), 1)) })
 }

@@ -46,7 +46,8 @@ func (v *lit) prepare() {
 
 // gather sorts the lights, switches and controls of the plan.
 func (v *lit) gather() {
-	v.lights, v.switches, v.controls = map[plan.ID][]*plan.Opening{}, map[plan.ID][]*plan.Opening{}, map[plan.ID][]*plan.Control{}
+	v.lights, v.switches = map[plan.ID][]*plan.Opening{}, map[plan.ID][]*plan.Opening{}
+	v.controls = make(map[plan.ID][]*plan.Control, 2*v.ix.Plan().Controls.Len())
 	for c := range v.ix.Plan().Controls.All() {
 		for _, list := range [][]plan.ID{c.Switches, c.Loads} {
 			for _, id := range list {
