@@ -30,9 +30,9 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		}
 	}
 	slices.SortStableFunc(boxes, func(a, b placedBox) int { return cmp.Compare(a.Left, b.Left) })
-	met := met(boxes)
+	met, piles := met(boxes), pilesOf(boxes)
 	for i, at := range boxes {
-		found = append(found, pastEdge(v, boxes, at, fig.Units.Grid())...)
+		found = append(found, pastEdge(v, piles, at, fig.Units.Grid())...)
 		if v.Side.Kind == plan.SideGlass {
 			found = append(found, inGlass(v, at.o))
 		}
@@ -43,7 +43,7 @@ func checkBoxPlace(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 		}
 		if met.tells(i) {
 			f := onTop(v, at.o, boxes[met[i].first].o, met[i].count)
-			f.Remedies = setBeside(v, boxes, at, fig.Units.Grid())
+			f.Remedies = setBeside(v, piles, at, fig.Units.Grid())
 			found = append(found, f)
 		}
 	}
@@ -68,6 +68,27 @@ type placedBox struct {
 	frame.Rect
 	o *plan.Opening
 }
+
+// pile is one box, or several that come one after another in the very same place.
+type pile struct {
+	placedBox
+	many int
+}
+
+func pilesOf(boxes []placedBox) []pile {
+	piles := make([]pile, 0, len(boxes))
+	for _, b := range boxes {
+		if n := len(piles); n > 0 && piles[n-1].Rect == b.Rect {
+			piles[n-1].many++
+			continue
+		}
+		piles = append(piles, pile{b, 1})
+	}
+	return piles
+}
+
+// isOther reports whether a box other than that of an opening is in the pile.
+func (p pile) isOther(o *plan.Opening) bool { return p.many > 1 || p.o != o }
 
 func inGlass(v rule.SideView, o *plan.Opening) rule.Finding {
 	f := placeFinding(v, o)

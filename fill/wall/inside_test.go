@@ -194,7 +194,7 @@ func TestBoxesAreSetBesideAsNearAsCanBe(t *testing.T) {
 			}
 		}
 		inPlace := own.o.At.Along >= 2*inch && own.o.At.Along <= v.Length-2*inch
-		offers := setBeside(v, boxes, *own, inch)
+		offers := setBeside(v, pilesOf(boxes), *own, inch)
 		if inPlace && (len(offers) == 1) != (least >= 0) {
 			t.Fatalf("seed %d: %+v among %+v and %+v on %d in: %d offers, the nearest is %v off", seed, own.Rect, boxes, v.Cuts, length, len(offers), least)
 		}
@@ -208,7 +208,7 @@ func TestBoxesAreSetBesideAsNearAsCanBe(t *testing.T) {
 			t.Fatalf("seed %d: %+v among %+v and %+v on %d in: set at %v, the nearest is %v off", seed, own.Rect, boxes, v.Cuts, length, to, least)
 		}
 		own.o.Status = plan.StatusExisting
-		if again := setBeside(v, boxes, *own, inch); again != nil {
+		if again := setBeside(v, pilesOf(boxes), *own, inch); again != nil {
 			t.Fatalf("seed %d: what is there is set elsewhere", seed)
 		}
 	}

@@ -14,7 +14,7 @@ import (
 
 // pastEdge finds a box that runs past an end of its face, into the floor or into the
 // ceiling, where none can be built. Its remedies put it where nothing else is.
-func pastEdge(v rule.SideView, boxes []placedBox, at placedBox, grid unit.Length) (found []rule.Finding) {
+func pastEdge(v rule.SideView, boxes []pile, at placedBox, grid unit.Length) (found []rule.Finding) {
 	tell := func(message words.Text, fits bool, moved frame.Rect, remedy rule.Remedy) {
 		f := placeFinding(v, at.o)
 		f.Severity, f.Message = rule.Stop, message
@@ -58,14 +58,14 @@ func setIn(size, room, step unit.Length) unit.Length {
 }
 
 // isFree reports whether a box may stand so: in no break and on no other box.
-func isFree(v rule.SideView, boxes []placedBox, o *plan.Opening, at frame.Rect) bool {
-	return !slices.ContainsFunc(boxes, func(b placedBox) bool { return b.o != o && b.Meets(at) }) &&
+func isFree(v rule.SideView, boxes []pile, o *plan.Opening, at frame.Rect) bool {
+	return !slices.ContainsFunc(boxes, func(b pile) bool { return b.isOther(o) && b.Meets(at) }) &&
 		!slices.ContainsFunc(v.Cuts, func(c index.Cut) bool { return at.Meets(frame.RectOfCut(c)) })
 }
 
 // setBeside offers to set a box along its wall as near as it can be set clear of the others,
 // of breaks and of the ends. One that is there already stays where it is.
-func setBeside(v rule.SideView, boxes []placedBox, at placedBox, step unit.Length) []rule.Remedy {
+func setBeside(v rule.SideView, boxes []pile, at placedBox, step unit.Length) []rule.Remedy {
 	if at.o.Status != plan.StatusNew {
 		return nil
 	}
@@ -80,13 +80,10 @@ func setBeside(v rule.SideView, boxes []placedBox, at placedBox, step unit.Lengt
 			}
 		}
 	}
-	last := at // beside which it was tried; of many in one place one will do
 	for _, b := range boxes {
-		if b.o == at.o || last.o != at.o && b.Left == last.Left && b.Right == last.Right {
-			continue
+		if b.isOther(at.o) {
+			beside(b.Left, b.Right)
 		}
-		last = b
-		beside(b.Left, b.Right)
 	}
 	for _, c := range v.Cuts {
 		beside(c.From, c.To)
