@@ -127,6 +127,7 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"size of an item", -4, 40, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Size = unit.AWG(n) }, "/items/1"},
 		{"mark of a box", 0, in3, func(s *spoilable, n int64) { s.opening.Assembly.Marked = mark(n) }, "/assembly"},
 		{"weight of a light", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Weight = unit.Weight(n) }, "/weight"},
+		{"grip of a switch", 0, int64(unit.Foot), func(s *spoilable, n int64) { s.opening.Grip = l(n) }, "/grip"},
 		{"what a box carries", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Assembly.Carries = unit.Weight(n) }, "/assembly/carries"},
 		{"inside width", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Width = l(n) }, "/assembly/inside"},
 		{"inside height", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Height = l(n) }, "/assembly/inside"},

@@ -81,6 +81,7 @@ type Break struct {
 	// Vehicle tells the door of a garage that cars pass; from version 1.1 on, as is grade.
 	Vehicle bool   `json:"vehicle,omitempty"`
 	Grade   Grade  `json:"grade,omitempty"`
+	Fuel    string `json:"fuel,omitempty"` // what a fireplace burns; empty: nothing. From version 1.1 on
 	Note    string `json:"note,omitempty"`
 	Extra   Extra  `json:"-"`
 }

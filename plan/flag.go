@@ -54,6 +54,33 @@ func (f *Flag) UnmarshalJSON(data []byte) error {
 // Answer is what somebody said to a question of yes or no. The empty one is not said.
 type Answer string
 
+// Sensing is by what a smoke alarm tells that there is smoke. The empty one is not said.
+type Sensing string
+
+// The ways of sensing. One that can be hushed is an ionization alarm with a silencing switch.
+const (
+	SensesUnsaid    Sensing = ""
+	SensesLight     Sensing = "photoelectric"
+	SensesIons      Sensing = "ionization"
+	SensesIonsQuiet Sensing = "ionization, silencing"
+)
+
+// Sensings lists them in the order a user sees.
+var Sensings = []Sensing{SensesUnsaid, SensesLight, SensesIons, SensesIonsQuiet}
+
+// Text returns the way of sensing, as people say it.
+func (s Sensing) Text() words.Text {
+	switch s {
+	case SensesLight:
+		return words.New("sensing.light", "photoelectric")
+	case SensesIons:
+		return words.New("sensing.ions", "ionization")
+	case SensesIonsQuiet:
+		return words.New("sensing.ions-quiet", "ionization, with a silencing switch")
+	}
+	return words.New("unsaid", "not said")
+}
+
 // The answers.
 const (
 	Unsaid    Answer = ""

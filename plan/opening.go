@@ -35,8 +35,14 @@ type Opening struct {
 	Weight unit.Weight `json:"weight,omitempty"`
 	// OwnSwitch tells whether a light is put on by a switch of its own; from version 1.1 on.
 	OwnSwitch Answer `json:"ownSwitch,omitempty"`
-	Note      string `json:"note,omitempty"`
-	Extra     Extra  `json:"-"`
+	// Grip is how far the center of a switch's grip in its highest position is above the center
+	// of its box; 0: it is taken to be there. Senses and Joined are of an alarm: how it senses
+	// smoke, and whether one that sounds sounds all. From version 1.1 on.
+	Grip   unit.Length `json:"grip,omitempty"`
+	Senses Sensing     `json:"senses,omitempty"`
+	Joined Answer      `json:"joined,omitempty"`
+	Note   string      `json:"note,omitempty"`
+	Extra  Extra       `json:"-"`
 }
 
 // Key returns the opening's ID.
@@ -159,8 +165,12 @@ const (
 	maxTag    = 24 // characters
 )
 
-// maxWeight bounds what hangs from a box; nothing built comes near it.
-const maxWeight = 1000 * unit.Kilogram
+// maxWeight and maxGrip bound what hangs from a box and how far a grip is above its middle;
+// nothing built comes near them.
+const (
+	maxWeight = 1000 * unit.Kilogram
+	maxGrip   = unit.Foot
+)
 
 // checkOpening reports why an opening cannot be where it says, or what is wrong with
 // its own fields.
@@ -199,6 +209,12 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "grounded", "{0} is grounded, “yes” or “no”, not “{1}”", o.text(), string(o.Grounded)).At("/grounded")
 	case o.Weight < 0 || o.Weight > maxWeight:
 		return Refuse(nil, "weight", "what hangs from {0} weighs {1}; 0 to {2} is taken", o.text(), o.Weight, maxWeight).At("/weight")
+	case o.Grip < 0 || o.Grip > maxGrip:
+		return Refuse(nil, "grip", "the grip of {0} is {1} above the middle of its box; 0 to {2} is taken", o.text(), o.Grip, maxGrip).At("/grip")
+	case !slices.Contains(Sensings, o.Senses):
+		return Refuse(nil, "senses", "{0} senses smoke in an unknown way, “{1}”", o.text(), string(o.Senses)).At("/senses")
+	case o.Joined != Unsaid && o.Joined != AnswerYes && o.Joined != AnswerNo:
+		return Refuse(nil, "joined", "{0} sounds with the other alarms, “yes” or “no”, not “{1}”", o.text(), string(o.Joined)).At("/joined")
 	case o.Gangs < 0 || o.Gangs > maxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
 	}

@@ -31,6 +31,7 @@ var breakPage = page[plan.Break]{
 		bind.When(func(x plan.Break) bool { return x.Casing > 0 }, bind.ChoiceOf(words.New("break.casing-is", "Casing was"), func(x *plan.Break) *bool { return &x.CasingMeasured }, sizeTold)),
 		bind.When(isHung, bind.ChoiceOf(words.New("break.grade", "Beyond it"), func(x *plan.Break) *plan.Grade { return &x.Grade }, grades)),
 		bind.When(isHung, bind.ChoiceOf(words.New("break.vehicle", "For vehicles"), func(x *plan.Break) *bool { return &x.Vehicle }, bind.YesNo)),
+		bind.When(isFireplace, bind.FieldOf(words.New("fixture.fuel", "Burns, such as gas"), func(x *plan.Break) *string { return &x.Fuel }, bind.Texts)),
 		bind.Note(func(x *plan.Break) *string { return &x.Note }),
 	},
 	several: []bind.Maker[plan.Break]{breakKind, breakWidth, breakHead, breakSill, breakHand, breakSwing},
@@ -62,6 +63,8 @@ func sizeTold(*bind.Context) []bind.Option[bool] {
 func hasSill(x plan.Break) bool { return part.All().Break(x.Kind).HasSill() }
 
 func isHung(x plan.Break) bool { return part.All().Break(x.Kind).IsHung }
+
+func isFireplace(x plan.Break) bool { return x.Kind == plan.BreakFireplace }
 
 func breakKinds(*bind.Context) []bind.Option[plan.BreakKind] {
 	return bind.Options(part.All().BreakIDs()...)

@@ -51,6 +51,9 @@ var openingPage = page[plan.Opening]{
 		bind.When(isOldCeilingBox, forFanRow),
 		insideRow,
 		bind.When(isReadingLight, ownSwitchRow),
+		bind.When(isOf(part.Switch), bind.FieldOf(words.New("opening.grip", "Grip above its middle"), func(x *plan.Opening) *unit.Length { return &x.Grip }, bind.Thicknesses)),
+		bind.When(isOf(part.Alarm), bind.ChoiceOf(words.New("opening.senses", "Senses smoke"), func(x *plan.Opening) *plan.Sensing { return &x.Senses }, bind.Among(plan.Sensings...))),
+		bind.When(isOf(part.Alarm), bind.ChoiceOf(words.New("opening.joined", "Sounds with the others"), func(x *plan.Opening) *plan.Answer { return &x.Joined }, answers)),
 		movesRow,
 		replacedRow,
 		circuitRow,
@@ -114,18 +117,27 @@ func hangsFromIt(x plan.Opening) bool { return part.HangsLight(&x) || part.Hangs
 // isOldReceptacle reports whether a receptacle is there already: whether it is grounded
 // says what may take its place.
 func isOldReceptacle(x plan.Opening) bool {
-	k := part.All().Kind(x.Kind)
-	return x.Status == plan.StatusExisting && k != nil && k.Family == part.Receptacle
+	return x.Status == plan.StatusExisting && isOf(part.Receptacle)(x)
 }
 
-var groundedRow = bind.ChoiceOf(words.New("opening.grounded", "Grounded"), func(x *plan.Opening) *plan.Answer { return &x.Grounded },
-	func(*bind.Context) []bind.Option[plan.Answer] {
-		return []bind.Option[plan.Answer]{
-			{Value: plan.Unsaid, Text: words.New("answer.unsaid", "not said")},
-			{Value: plan.AnswerYes, Text: words.New("yes", "Yes")},
-			{Value: plan.AnswerNo, Text: words.New("no", "No")},
-		}
-	})
+var groundedRow = bind.ChoiceOf(words.New("opening.grounded", "Grounded"), func(x *plan.Opening) *plan.Answer { return &x.Grounded }, answers)
+
+// answers are those to a question of yes or no.
+func answers(*bind.Context) []bind.Option[plan.Answer] {
+	return []bind.Option[plan.Answer]{
+		{Value: plan.Unsaid, Text: words.New("answer.unsaid", "not said")},
+		{Value: plan.AnswerYes, Text: words.New("yes", "Yes")},
+		{Value: plan.AnswerNo, Text: words.New("no", "No")},
+	}
+}
+
+// isOf reports whether an opening is of a family of kinds.
+func isOf(family part.Family) func(plan.Opening) bool {
+	return func(x plan.Opening) bool {
+		k := part.All().Kind(x.Kind)
+		return k != nil && k.Family == family
+	}
+}
 
 // circuitRow is the choice of a circuit, or of none.
 var circuitRow = bind.ChoiceOn(words.New("opening.circuit", "Circuit"), func(s opening) bind.Value[plan.ID] {

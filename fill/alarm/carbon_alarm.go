@@ -15,7 +15,7 @@ var CarbonAlarm = rule.Rule{
 	ID:     "carbon-alarm",
 	Title:  words.New("rule.carbon-alarm.title", "Carbon-monoxide alarms"),
 	Figure: "carbon-alarm",
-	Doc:    words.New("rule.carbon-alarm.doc", `By the residential code: where anything in the house burns fuel, or a garage is attached with a door into the house, a carbon-monoxide alarm is outside of each bedroom, in a room that one comes into by its door or, on from there, one that no further door closes off, and in a bedroom that holds such an appliance. Nothing burns fuel unless it is said; a fireplace is what its name says only where somebody says so too. A garage is attached where a side of it stands back to back with a room of the house. Not checked: how far from the door it is, a bath of a bedroom with such an appliance, other levels, which one summary of 2024 adds.`),
+	Doc:    words.New("rule.carbon-alarm.doc", `By the residential code: where anything in the house burns fuel, or a garage is attached with a door into the house, a carbon-monoxide alarm is outside of each bedroom, in a room that one comes into by its door or, on from there, one that no further door closes off, and in a bedroom that holds such an appliance or a fireplace that burns fuel, or from which a door leads into a bath that does. Nothing burns fuel unless it is said, a fireplace neither. A garage is attached where a side of it stands back to back with a room of the house. Not checked: how far from the door it is, other levels, which one summary of 2024 adds.`),
 	Plan:   rule.OnPlan(seeCarbon, checkCarbon),
 }
 
@@ -58,11 +58,20 @@ func checkCarbon(v carbon, fig *code.Figures) (found []rule.Finding) {
 				f.Level = l.level.ID
 				found = append(found, f)
 			}
-			if l.burns(r) && len(at[r.ID]) == 0 {
-				f := plain(r, words.New("rule.carbon-alarm.within", "{0} holds what burns fuel and has no carbon-monoxide alarm", r.Name), cause, l.offer(rooms, r, kindBoth, fig))
-				f.Level = l.level.ID
-				found = append(found, f)
+			if len(at[r.ID]) > 0 {
+				continue
 			}
+			within := words.New("rule.carbon-alarm.within", "{0} holds what burns fuel and has no carbon-monoxide alarm", r.Name)
+			if !l.burns(r) {
+				bath := l.burningBath(rooms, r)
+				if bath == nil {
+					continue
+				}
+				within = words.New("rule.carbon-alarm.bath", "Something burns fuel in {0}, the bath of {1}, which has no carbon-monoxide alarm", bath.Name, r.Name)
+			}
+			f := plain(r, within, cause, l.offer(rooms, r, kindBoth, fig))
+			f.Level = l.level.ID
+			found = append(found, f)
 		}
 	}
 	return found
@@ -74,6 +83,11 @@ func (v carbon) cause() (why words.Text, any bool) {
 		for f := range l.level.Fixtures.All() {
 			if f.Fuel != "" {
 				return words.New("rule.carbon-alarm.fuel", "It is asked for since something in the house burns fuel: {0}.", f.Kind.Text()), true
+			}
+		}
+		for b := range l.level.Breaks.All() {
+			if b.Fuel != "" {
+				return words.New("rule.carbon-alarm.fuel", "It is asked for since something in the house burns fuel: {0}.", b.Kind.Text()), true
 			}
 		}
 		rooms := house.Of(l.ix, l.level)
@@ -91,8 +105,22 @@ func (v carbon) cause() (why words.Text, any bool) {
 	return why, false
 }
 
-// burns reports whether something in a room burns fuel.
+// burns reports whether something in a room burns fuel, a fireplace in one of its sides too.
 func (v alarms) burns(r *plan.Room) (burns bool) {
 	v.fixtures(r, func(f *plan.Fixture) { burns = burns || f.Fuel != "" })
+	for b := range v.level.Breaks.All() {
+		burns = burns || b.Fuel != "" && r.SideAt(b.At.Host) >= 0
+	}
 	return burns
+}
+
+// burningBath returns a bath that a door of a room leads into and where something burns fuel,
+// or nil.
+func (v alarms) burningBath(rooms *house.Level, r *plan.Room) *plan.Room {
+	for _, d := range rooms.From(r) {
+		if d.To != nil && d.To.Use == plan.UseBath && v.burns(d.To) {
+			return d.To
+		}
+	}
+	return nil
 }

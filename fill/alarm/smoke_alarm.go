@@ -10,6 +10,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/index"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -18,7 +19,7 @@ var SmokeAlarm = rule.Rule{
 	ID:     "smoke-alarm",
 	Title:  words.New("rule.smoke-alarm.title", "Smoke alarms"),
 	Figure: "smoke-alarm",
-	Doc:    words.New("rule.smoke-alarm.doc", `By the residential code: a smoke alarm in each bedroom, one outside of each, and one on each level where people live. Outside is a room that one comes into by the bedroom's door, and on from there what no further door closes off; baths, closets and other bedrooms are not. It is within 21 ft of the bedroom's door as one walks, by the alarm code that the residential code refers to. Where the room behind the door is not drawn that is a note. An alarm is not nearer than 3 ft to the door of a bath with a tub or shower, nor than 6 ft to a range in its room, the least for a photoelectric one; an ionization one stays 10 ft or 20 ft away, and the plan does not say which it is. Both give way where no other place is left. Not checked: interconnection, batteries, ceilings that slope, split levels and what the edition adopted asks besides.`),
+	Doc:    words.New("rule.smoke-alarm.doc", `By the residential code: a smoke alarm in each bedroom, one outside of each, and one on each level where people live. Outside is a room that one comes into by the bedroom's door, and on from there what no further door closes off; baths, closets and other bedrooms are not. It is within 21 ft of the bedroom's door as one walks, by the alarm code that the residential code refers to. Where the room behind the door is not drawn that is a note. An alarm is not nearer than 3 ft to the door of a bath with a tub or shower, nor than 6 ft to a range in its room where it is photoelectric, 10 ft where it is an ionization alarm with a silencing switch, 20 ft where it is one without; one of which nobody says how it senses is held to 6 ft, the least. Both give way where no other place is left. An alarm that is said to sound alone, where there are more, is told (R314.4); one of which nobody says so is taken to sound with the others. Not checked: batteries, ranges in other rooms, ceilings that slope, split levels and what the edition adopted asks besides.`),
 	Leaves: rule.IfKnown,
 	Level:  rule.OnLevel(seeAlarms, checkSmoke),
 }
@@ -83,6 +84,7 @@ func checkSmoke(v alarms, fig *code.Figures) (found []rule.Finding) {
 		}
 		for _, a := range at[r.ID] {
 			found = append(found, v.tooNear(rooms, r, a, fig)...)
+			found = append(found, v.alone(r, a, fig)...)
 		}
 	}
 	if isLivedIn && len(at) == 0 {
@@ -133,28 +135,62 @@ func (v alarms) tooNear(rooms *house.Level, r *plan.Room, a placed, fig *code.Fi
 	if a.Status != plan.StatusNew {
 		return nil
 	}
-	near := func(message, why words.Text, measured, limit rule.Quantity) {
-		found = append(found, rule.Finding{
-			Severity: rule.Warn, Room: r.ID, Opening: a.ID, About: a.ID, Message: message, Why: why, Measured: measured, Limit: limit,
-		})
-	}
 	for _, k := range v.keepOffs(rooms, r, fig) {
+		least, why := k.least, words.New("rule.smoke-alarm.bath.why", "Steam sets it off: {0} are kept, unless no other place is left.", fig.Limit("smoke-bath"))
+		if k.bath == nil {
+			least, why = fromCooking(a.Senses, fig)
+		}
 		away := k.area.Distance(a.at)
-		if away+rule.Grain >= k.least {
+		if away+rule.Grain >= least {
 			continue
 		}
-		told := words.Beside{Length: away, Other: k.least}
+		told := words.Beside{Length: away, Other: least}
+		message := words.New("rule.smoke-alarm.cooking", "{0} is {1} from a range", a.Tag, told)
 		if k.bath != nil {
-			near(words.New("rule.smoke-alarm.bath", "{0} is {1} from the door of {2}", a.Tag, told, k.bath.Name),
-				words.New("rule.smoke-alarm.bath.why", "Steam sets it off: {0} are kept, unless no other place is left.", fig.Limit("smoke-bath")),
-				rule.LengthOf(away), rule.LengthOf(k.least))
-		} else {
-			near(words.New("rule.smoke-alarm.cooking", "{0} is {1} from a range", a.Tag, told),
-				words.New("rule.smoke-alarm.cooking.why", "Cooking sets it off: {0} are kept at least, more by some technologies.", fig.Limit("smoke-cooking")),
-				rule.LengthOf(away), rule.LengthOf(k.least))
+			message = words.New("rule.smoke-alarm.bath", "{0} is {1} from the door of {2}", a.Tag, told, k.bath.Name)
 		}
+		found = append(found, rule.Finding{
+			Severity: rule.Warn, Room: r.ID, Opening: a.ID, About: a.ID, Message: message, Why: why, Measured: rule.LengthOf(away), Limit: rule.LengthOf(least),
+		})
 	}
 	return found
+}
+
+// fromCooking returns how far an alarm stays from a range by how it senses smoke, and why.
+func fromCooking(senses plan.Sensing, fig *code.Figures) (least unit.Length, why words.Text) {
+	switch senses {
+	case plan.SensesLight:
+		return fig.Alarms.SmokeCooking, words.New("rule.smoke-alarm.light.why", "Cooking sets it off: a photoelectric alarm is kept {0} away at least.", fig.Limit("smoke-cooking"))
+	case plan.SensesIons:
+		return fig.Alarms.SmokeIons, words.New("rule.smoke-alarm.ions.why", "Cooking sets it off: an ionization alarm is kept {0} away at least, a photoelectric one {1}.", fig.Limit("smoke-cooking-ions"), fig.Limit("smoke-cooking"))
+	case plan.SensesIonsQuiet:
+		return fig.Alarms.SmokeIonsQuiet, words.New("rule.smoke-alarm.quiet.why", "Cooking sets it off: an ionization alarm with a silencing switch is kept {0} away at least, a photoelectric one {1}.", fig.Limit("smoke-cooking-silence"), fig.Limit("smoke-cooking"))
+	}
+	return fig.Alarms.SmokeCooking, words.New("rule.smoke-alarm.cooking.why", "Cooking sets it off: {0} are kept at least, more by some technologies.", fig.Limit("smoke-cooking"))
+}
+
+// alone tells of an alarm that is said not to sound with the others of the house.
+func (v alarms) alone(r *plan.Room, a placed, fig *code.Figures) []rule.Finding {
+	n := 0
+	for _, k := range v.kinds {
+		for o := range v.ix.OfKind(k).All() {
+			if o.IsInUse() {
+				n++
+			}
+		}
+	}
+	if a.Joined != plan.AnswerNo || n < 2 {
+		return nil
+	}
+	f := rule.Finding{
+		Severity: rule.Stop, Room: r.ID, Opening: a.ID, About: a.ID, Section: fig.Section("smoke-joined"),
+		Message: words.New("rule.smoke-alarm.alone", "{0} does not sound with the other smoke alarms", a.Tag),
+		Why:     words.New("rule.smoke-alarm.alone.why", "Where a house has more than one, all sound as soon as one does, by a wire between them or by listed radio. Where an old house is altered without opening walls, this may be let off."),
+	}
+	if a.Status.IsOld() {
+		f.Severity = rule.Note
+	}
+	return []rule.Finding{f}
 }
 
 func (v alarms) hasShower(r *plan.Room) (has bool) {

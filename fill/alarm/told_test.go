@@ -84,6 +84,125 @@ func TestWhatIsToldOfAlarms(t *testing.T) {
 	})
 }
 
+func TestHowFarFromCookingByHowAnAlarmSenses(t *testing.T) {
+	var edges []ruletest.Edge
+	for _, tt := range []struct {
+		senses plan.Sensing
+		inches float64
+	}{{plan.SensesUnsaid, 72}, {plan.SensesLight, 72}, {plan.SensesIons, 240}, {plan.SensesIonsQuiet, 120}} {
+		edges = append(edges, ruletest.Limit("from a range: "+string(tt.senses), func(h *ruletest.House, over unit.Length) {
+			r := h.Square(plan.UseKitchen, 0, 0, 160, 400)
+			r.Fixture(plan.FixtureRange, 0, 60, 30)
+			o := r.Opening("smoke", r.Ceiling(75, 24+tt.inches))
+			o.Senses, o.At.At.Y = tt.senses, o.At.At.Y-over
+		}, rule.Grain, 0, 1, "IRC R314.3.1: ionization 20 ft, with a silencing switch 10 ft, photoelectric 6 ft"))
+	}
+	ruletest.Edges(t, &alarm.SmokeAlarm, edges)
+	at := func(senses plan.Sensing) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			r := h.Square(plan.UseKitchen, 0, 0, 160, 160)
+			r.Fixture(plan.FixtureRange, 0, 60, 30)
+			r.Opening("smoke", r.Ceiling(75, 48), ruletest.Tagged("S")).Senses = senses
+		}
+	}
+	ruletest.Tells(t, &alarm.SmokeAlarm, []ruletest.Telling{
+		ruletest.Told("photoelectric", at(plan.SensesLight), `
+			warn, IRC R314.3: S in kitchen; 24" of 72"
+			S is 2' 0" from a range
+			Cooking sets it off: a photoelectric alarm is kept 6 ft away at least.`, "IRC R314.3.1"),
+		ruletest.Told("ionization", at(plan.SensesIons), `
+			warn, IRC R314.3: S in kitchen; 24" of 240"
+			S is 2' 0" from a range
+			Cooking sets it off: an ionization alarm is kept 20 ft away at least, a photoelectric one 6 ft.`, "IRC R314.3.1"),
+		ruletest.Told("ionization, silencing", at(plan.SensesIonsQuiet), `
+			warn, IRC R314.3: S in kitchen; 24" of 120"
+			S is 2' 0" from a range
+			Cooking sets it off: an ionization alarm with a silencing switch is kept 10 ft away at least, a photoelectric one 6 ft.`, "IRC R314.3.1"),
+	})
+}
+
+func TestAlarmsThatSoundAlone(t *testing.T) {
+	house := func(joined plan.Answer, more ...func(*plan.Opening)) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			bedroom, hall, _ := bedroomAndHall(h)
+			bedroom.Opening("smoke", bedroom.Ceiling(60, 60), append(more, ruletest.Tagged("S"))...).Joined = joined
+			hall.Opening("smoke-co", hall.Ceiling(55, 150))
+		}
+	}
+	const why = "\n\t\t\tWhere a house has more than one, all sound as soon as one does, by a wire between them or by listed radio. Where an old house is altered without opening walls, this may be let off."
+	ruletest.Tells(t, &alarm.SmokeAlarm, []ruletest.Telling{
+		ruletest.Told("not said", house(plan.Unsaid), "", "what a file does not say is no fault"),
+		ruletest.Told("with the others", house(plan.AnswerYes), "", "IRC R314.4"),
+		ruletest.Told("alone", house(plan.AnswerNo), `
+			stop, IRC R314.4: S in bedroom
+			S does not sound with the other smoke alarms`+why, "IRC R314.4: where more than one is required they are interconnected"),
+		ruletest.Told("alone, there already", house(plan.AnswerNo, ruletest.Existing), `
+			note, IRC R314.4: S in bedroom
+			S does not sound with the other smoke alarms`+why, "IRC R314.4, from memory: let off in existing areas"),
+	})
+	ruletest.Try(t, &alarm.SmokeAlarm, []ruletest.Trial{
+		ruletest.Case("the only one", func(h *ruletest.House) {
+			r := h.Square(plan.UseKitchen, 0, 0, 160, 160)
+			r.Opening("smoke", r.Ceiling(75, 120)).Joined = plan.AnswerNo
+		}, 0, "IRC R314.4: more than one"),
+		ruletest.Case("the other is to be removed", func(h *ruletest.House) {
+			r := h.Square(plan.UseKitchen, 0, 0, 160, 160)
+			r.Opening("smoke", r.Ceiling(75, 120)).Joined = plan.AnswerNo
+			r.Opening("smoke", r.Ceiling(40, 120), ruletest.Removed)
+		}, 0, "IRC R314.4: more than one"),
+	})
+}
+
+func TestWhereFuelBurnsByABedroom(t *testing.T) {
+	// All have an alarm outside of the bedroom: what is left is the bedroom's own.
+	house := func(say func(bedroom, bath *ruletest.Room, hearth *plan.Break), inBedroom ...string) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			bedroom, hall, _ := bedroomAndHall(h)
+			hall.Opening("smoke-co", hall.Ceiling(55, 150))
+			own := h.Square(plan.UseBath, 124, 0, 80, 80)
+			bedroom.Break(plan.BreakDoor, 1, 20, 30)
+			hearth := bedroom.Break(plan.BreakFireplace, 0, 30, 40)
+			hall.Break(plan.BreakFireplace, 3, 30, 40)
+			for _, kind := range inBedroom {
+				bedroom.Opening(kind, bedroom.Ceiling(60, 60))
+			}
+			say(bedroom, own, hearth)
+		}
+	}
+	bath := func(_, bath *ruletest.Room, _ *plan.Break) { bath.Fixture(plan.FixtureWaterHeater, 1, 0, 22, burning) }
+	hearth := func(_, _ *ruletest.Room, hearth *plan.Break) { hearth.Fuel = "wood" }
+	ruletest.Try(t, &alarm.CarbonAlarm, []ruletest.Trial{
+		ruletest.Case("a fireplace of which nobody says so", house(func(_, _ *ruletest.Room, _ *plan.Break) {}), 0, "nothing burns fuel unless it is said"),
+		ruletest.Case("a fireplace, an alarm within", house(hearth, "smoke-co"), 0, "IRC R315.3"),
+		ruletest.Case("in its bath, an alarm within", house(bath, "smoke-co"), 0, "IRC R315.3"),
+		ruletest.Case("in its bath, a smoke alarm alone within", house(bath, "smoke"), 1, "IRC R315.3: of carbon monoxide"),
+		ruletest.Case("in the bath of the hall", func(h *ruletest.House) {
+			_, hall, bath := bedroomAndHall(h)
+			hall.Opening("smoke-co", hall.Ceiling(55, 150))
+			bath.Fixture(plan.FixtureWaterHeater, 1, 0, 22, burning)
+		}, 0, "IRC R315.3: in the bedroom or its attached bath"),
+		ruletest.Case("a fireplace of the hall", func(h *ruletest.House) {
+			_, hall, _ := bedroomAndHall(h)
+			hall.Opening("smoke-co", hall.Ceiling(55, 150))
+			hall.Break(plan.BreakFireplace, 3, 30, 40).Fuel = "gas"
+		}, 0, "IRC R315.3: in the bedroom"),
+	})
+	ruletest.Tells(t, &alarm.CarbonAlarm, []ruletest.Telling{
+		ruletest.Told("a fireplace", house(hearth), `
+			stop, IRC R315.3: bedroom; 0 of 1
+			bedroom holds what burns fuel and has no carbon-monoxide alarm
+			It is asked for since something in the house burns fuel: fireplace.
+			Add a smoke and carbon-monoxide alarm in bedroom:
+			  now R1 smoke-co on bedroom ceiling 60", 60", RD1`, "IRC R315.3: a fuel-burning appliance in the bedroom"),
+		ruletest.Told("in its bath", house(bath), `
+			stop, IRC R315.3: bedroom; 0 of 1
+			Something burns fuel in bath, the bath of bedroom, which has no carbon-monoxide alarm
+			It is asked for since something in the house burns fuel: water heater.
+			Add a smoke and carbon-monoxide alarm in bedroom:
+			  now R1 smoke-co on bedroom ceiling 60", 60", RD1`, "IRC R315.3: or in its attached bathroom"),
+	})
+}
+
 func burning(f *plan.Fixture) { f.Fuel = "gas" }
 
 func TestLimitsOfAlarms(t *testing.T) {

@@ -35,6 +35,16 @@ func TestWhatIsToldOfSwitches(t *testing.T) {
 			Set it at 46":
 			  no more A switch on bedroom/0 face 40", centre 84" up, PN3
 			  now A switch on bedroom/0 face 40", centre 46" up, PN3`, "404.8(A); 46 in is common practice"),
+		ruletest.Told("its grip told", func(h *ruletest.House) {
+			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
+			r.Opening("switch", r.On(0, 40), ruletest.Tagged("A"), ruletest.Up(79), func(o *plan.Opening) { o.Grip = unit.Inch })
+		}, `
+			stop, NEC 2023 404.8(A): A in bedroom; 80" of 79"
+			The grip of A is 80" above the floor
+			A switch is reached from the floor: the center of its grip is not higher than 6 ft 7 in.
+			Set it at 46":
+			  no more A switch on bedroom/0 face 40", centre 79" up, PN3
+			  now A switch on bedroom/0 face 40", centre 46" up, PN3`, "404.8(A): to the center of the grip in its highest position"),
 		ruletest.Told("at 7 ft, there already", func(h *ruletest.House) {
 			r := h.Square(plan.UseBedroom, 0, 0, 120, 120)
 			r.Opening("switch", r.On(0, 40), ruletest.Tagged("A"), ruletest.Up(84), ruletest.Existing)

@@ -132,6 +132,9 @@ func missing(ix *index.Index) (all []words.Text) {
 			panel = panel || f.Kind == plan.FixturePanel
 			fuel = fuel || f.Fuel != ""
 		}
+		for b := range l.Breaks.All() {
+			fuel = fuel || b.Fuel != ""
+		}
 		for o := range l.Openings.All() {
 			if o.Status == plan.StatusExisting {
 				existing++

@@ -143,6 +143,8 @@ func TestWhyEachNounIsRefused(t *testing.T) {
 		{"to be removed", fate(plan.StatusRemove, plan.FateUnsaid), "", ""},
 		{"grounded", func(s *sound) { s.opening.Grounded = plan.AnswerYes }, "", ""},
 		{"not grounded", func(s *sound) { s.opening.Grounded = plan.AnswerNo }, "", ""},
+		{"senses by smell", func(s *sound) { s.opening.Senses = "smell" }, "senses", "/senses"},
+		{"perhaps joined", func(s *sound) { s.opening.Joined = "perhaps" }, "joined", "/joined"},
 		{"perhaps grounded", func(s *sound) { s.opening.Grounded = "perhaps" }, "grounded", "/grounded"},
 		{"was itself", func(s *sound) { s.opening.Was = s.opening.ID }, "was", "/was"},
 		{"was another", func(s *sound) { s.opening.Was = s.other }, "", ""},

@@ -14,7 +14,7 @@ import (
 // and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
-// places, trim and lath, and what a tape read; lights with a switch of their own; the year a house was built; the price book by its name; what a tape read of a room and of casings; what a circuit is for; existing cables, circuits that go through their receptacles, the way of those that
+// places, trim and lath, and what a tape read; lights with a switch of their own; the grip of a switch, how an alarm senses and with which it sounds, and what a fireplace burns; the year a house was built; the price book by its name; what a tape read of a room and of casings; what a circuit is for; existing cables, circuits that go through their receptacles, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
 // controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box, what that is marked to carry and for, how wide it was measured inside and whether it is kept for a new opening; wishes, the client's word; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
 // means what it meant. A plan
@@ -99,7 +99,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for b := range l.Breaks.All() {
-		if b.Vehicle || b.Grade != plan.GradeUnsaid {
+		if b.Vehicle || b.Grade != plan.GradeUnsaid || b.Fuel != "" {
 			return true
 		}
 	}
@@ -109,7 +109,7 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || tellsOfBox(o.Assembly) || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.Grip != 0 || o.Senses != "" || o.Joined != plan.Unsaid || o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || tellsOfBox(o.Assembly) || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

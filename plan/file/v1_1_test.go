@@ -207,6 +207,34 @@ func TestWhatIsSaidOfAHouseIsKept(t *testing.T) {
 				l.Fixtures = l.Fixtures.With(&said)
 			}
 		},
+		"a grip": func(l *plan.Level) {
+			for o := range l.Openings.All() {
+				said := *o
+				said.Grip = unit.Inch / 2
+				l.Openings = l.Openings.With(&said)
+			}
+		},
+		"how an alarm senses": func(l *plan.Level) {
+			for o := range l.Openings.All() {
+				said := *o
+				said.Senses = plan.SensesIonsQuiet
+				l.Openings = l.Openings.With(&said)
+			}
+		},
+		"an alarm that sounds alone": func(l *plan.Level) {
+			for o := range l.Openings.All() {
+				said := *o
+				said.Joined = plan.AnswerNo
+				l.Openings = l.Openings.With(&said)
+			}
+		},
+		"what a fireplace burns": func(l *plan.Level) {
+			for b := range l.Breaks.All() {
+				said := *b
+				said.Fuel = "gas"
+				l.Breaks = l.Breaks.With(&said)
+			}
+		},
 		"an old box without a ground": func(l *plan.Level) {
 			for o := range l.Openings.All() {
 				said := *o
