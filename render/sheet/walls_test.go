@@ -210,3 +210,29 @@ func TestHeightsAboveEitherFloor(t *testing.T) {
 		}
 	}
 }
+
+// TestAWallGrowsWithItsPage: the hillside's garage has two walls with a box, of which no two
+// stand beside or over one another on 17 × 11 in at 3/8 in to the foot, the scale of the rest.
+// Of 247-1/2 in each they are 10-5/16 in wide at 1/2 in, and the page some 16 in; at 3/4 in
+// they would be 15-1/2 in, and with what is written at their ends too wide.
+func TestAWallGrowsWithItsPage(t *testing.T) {
+	walls := map[string]string{}
+	for _, page := range wallPages(t, rendertest.Demos(t)["hillside.studbay"], "tabloid") {
+		name := ""
+		for _, text := range proof.Texts(page) {
+			if scale, _, ok := strings.Cut(text, " · "); ok && strings.HasSuffix(scale, "= 1 ft") && name != "" {
+				walls[name], name = scale, ""
+			}
+			if strings.HasPrefix(text, "Garage · ") || strings.HasPrefix(text, "Recreation room · east") {
+				name = text
+			}
+		}
+	}
+	for name, want := range map[string]string{
+		"Garage · east wall": "1/2 in = 1 ft", "Garage · west wall": "1/2 in = 1 ft", "Recreation room · east wall": "3/8 in = 1 ft",
+	} {
+		if walls[name] != want {
+			t.Errorf("%s is drawn at %q, want %q: %v", name, walls[name], want, walls)
+		}
+	}
+}

@@ -30,9 +30,13 @@ func (b *Book) Walls() error {
 		f.Space(2)
 		next, stop := iter.Pull(faces)
 		defer stop()
-		isFirst := true
-		for row := upTo(mostInRow, nil, next); len(row) > 0; isFirst = false {
-			row = upTo(mostInRow, row[f.wallRow(row, most, isFirst):], next)
+		in := upTo(mostInRow, nil, next)
+		row := f.wallRow(in, most)
+		for isFirst := true; len(row.walls) > 0; isFirst = false {
+			in = upTo(mostInRow, in[len(row.walls):], next)
+			after := f.wallRow(in, most)
+			f.stand(row, after, isFirst)
+			row = after
 		}
 	}
 	f := b.flow(name, wholePage)
@@ -176,65 +180,6 @@ func (f *flow) wallMedium(s paper.Scale, at scene.Point) unfold.Medium {
 	m := unfold.Medium{Medium: layout.Medium(f.b.Paper, s, f.b.Voice), Datum: plan.Subfloor}
 	m.At = at
 	return m
-}
-
-// wallRow puts down as many of the first walls as stand beside one another, with the table
-// of their boxes, and returns how many. Where what stands under a name of the page is all that
-// it has, the table rather goes on on the next page than the walls.
-func (f *flow) wallRow(faces []face.Face, most paper.Scale, isFirst bool) int {
-	b := f.b
-	row, head, tall := f.besideOneAnother(faces, most)
-	columns, rows := b.wallRows(row, f.Width())
-	t := &layout.Table{Columns: columns}
-	t.Fill(f.Width())
-	high := f.Column().Height()
-	if isFirst {
-		high = f.Rest()
-	}
-	for _, s := range wallScales[b.Voice.System] {
-		if head+tall+4+t.TallOf(rows) <= high || s.Times() < leastWall[b.Voice.System].Times() {
-			break
-		}
-		if s.Times() < row[0].scale.Times() {
-			row, head, tall = f.besideOneAnother(faces[:len(row)], s)
-		}
-	}
-	if need := head + tall + 4 + t.TallOf(rows); !isFirst || need <= f.Rest() {
-		f.Need(need)
-	} else {
-		f.Need(head + tall + 4 + t.TallOf(rows[:1]))
-	}
-	x := f.Left()
-	for _, d := range row {
-		f.wall(d, x, f.Y, head+tall)
-		x += d.wide() + wallGap
-	}
-	f.Y += head + tall + 2
-	f.Table(t, "", rows)
-	f.Space(wallBelow)
-	return len(row)
-}
-
-// leastWall is the smallest scale that walls are drawn at for their table to stand on their page.
-var leastWall = map[unit.System]paper.Scale{unit.Imperial: paper.Imperial(3), unit.Metric: paper.Metric(50)}
-
-// besideOneAnother draws as many of the first walls as the page is wide, and returns how high
-// what stands over them and they are.
-func (f *flow) besideOneAnother(faces []face.Face, most paper.Scale) (row []drawnWall, head, tall float64) {
-	wide := 0.0
-	for _, w := range faces {
-		d := f.drawWall(w, most)
-		if len(row) > 0 {
-			if wide+wallGap+d.wide() > f.Width() {
-				break
-			}
-			wide += wallGap
-		}
-		wide += d.wide()
-		tall, head = max(tall, d.bounds.Height()), max(head, f.b.headTall(d))
-		row = append(row, d)
-	}
-	return row, head, tall
 }
 
 // wide is the room that a wall takes beside others: its drawing, or a little more for what is
