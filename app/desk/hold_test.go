@@ -46,6 +46,23 @@ func TestADrawerHidesNothingOfALevelShownWhole(t *testing.T) {
 	}
 }
 
+// TestALevelMadeSmallerForADrawerIsFittedAgain: what made way for a drawer comes back when
+// the drawer goes.
+func TestALevelMadeSmallerForADrawerIsFittedAgain(t *testing.T) {
+	b := newBench(t)
+	b.room(40*unit.Foot, 10*unit.Foot)
+	b.view.Fit()
+	left, right := b.onScreen(geom.Point{}), b.onScreen(geom.Point{X: 40 * unit.Foot})
+	b.hand.takeByID("opening")
+	if b.onScreen(geom.Point{}) == left {
+		t.Fatal("the drawer has not moved the level")
+	}
+	b.hand.takeByID("select")
+	if l, r := b.onScreen(geom.Point{}), b.onScreen(geom.Point{X: 40 * unit.Foot}); l != left || r != right {
+		t.Errorf("without the drawer the level reaches from %v to %v, before from %v to %v", l, r, left, right)
+	}
+}
+
 func TestNothingOfAToolStaysWhereThePointerIsNot(t *testing.T) {
 	b := newBench(t)
 	room := b.room(12*unit.Foot, 10*unit.Foot)

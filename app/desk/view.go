@@ -27,6 +27,7 @@ type view struct {
 	datum   plan.Datum // that heights are told from
 	room    plan.ID    // the pointer was in last
 	fitted  bool       // the board shows the whole level
+	fitOn   fyne.Size  // the board's when the level was last fitted into it
 	fitting bool       // the view changes because of that
 }
 
@@ -38,7 +39,7 @@ func (v *view) IsFit() bool { return v.fitted }
 func (v *view) Fit() {
 	v.fitting = true
 	v.board.Fit()
-	v.fitting, v.fitted = false, true
+	v.fitting, v.fitted, v.fitOn = false, true, v.board.Size()
 }
 
 // Hold implements shell.View.
@@ -48,8 +49,11 @@ func (v *view) Hold(by fyne.Position) {
 	v.fitting = false
 }
 
-// Hides implements shell.View.
-func (v *view) Hides(at shell.Panel) bool {
+// Misfits implements shell.View.
+func (v *view) Misfits(at shell.Panel) bool {
+	if at.Size.Width > v.fitOn.Width {
+		return true
+	}
 	doc := v.session.Doc()
 	box, ok := frame.Extent(doc.Index(), doc.Level())
 	if !ok {

@@ -19,9 +19,9 @@ type View interface {
 	// Hold keeps what the board shows where it is on the screen while the board's corner
 	// moves.
 	Hold(by fyne.Position)
-	// Hides reports whether part of the level, as it lies in the window now, would be
-	// outside of a board at a place.
-	Hides(at Panel) bool
+	// Misfits reports whether the level, left where it lies in the window now, would not be
+	// shown whole by a board at a place, or smaller than that board has room for.
+	Misfits(at Panel) bool
 }
 
 // Memory remembers what the user has dragged the panels to.
@@ -133,7 +133,7 @@ func (s *Panels) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		s.OnDrawerWidth(w)
 	}
 	by := p.Board.At.Subtract(s.Board.Position())
-	isHeld := s.size == size && s.Board.Visible() && !by.IsZero() && !(s.view.IsFit() && s.view.Hides(p.Board))
+	isHeld := s.size == size && s.Board.Visible() && !by.IsZero() && !(s.view.IsFit() && s.view.Misfits(p.Board))
 	s.size = size
 	refit := !isHeld && s.view.IsFit() && s.Board.Size() != p.Board.Size
 	if isHeld {

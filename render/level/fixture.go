@@ -191,7 +191,8 @@ func (x *fixtureDrawing) bed() {
 	x.stroke(x.f.line(0, 1.6*edge+pillow, x.w, 1.6*edge+pillow))
 }
 
-// treads draws a line for each step of about 10 in and an arrow up.
+// treads draws a line for each step of about 10 in and an arrow the way they go from the
+// level drawn: from their front, or from their other end where they come from elsewhere.
 func (x *fixtureDrawing) treads() {
 	x.plain()
 	long, across := x.w, x.h
@@ -204,16 +205,26 @@ func (x *fixtureDrawing) treads() {
 	for i := 1; i < n; i++ {
 		x.stroke(line(long * float64(i) / float64(n)))
 	}
-	from, to, half := 0.5*long/float64(n), long-0.5*long/float64(n), 0.09*across
-	at := func(along, off float64) scene.Point {
-		if x.h > x.w {
-			return x.f.at(across/2+off, long-along)
-		}
-		return x.f.at(along, across/2+off)
-	}
-	x.stroke(scene.LinePath(at(from, 0), at(to, 0)))
-	x.stroke(scene.Polyline(at(to-1.5*half, -half), at(to, 0), at(to-1.5*half, half)))
+	step, half := long/float64(n), 0.09*across
+	x.stroke(scene.LinePath(x.onWay(0.5*step, 0), x.onWay(long-0.5*step, 0)))
+	tip := long - 0.5*step
+	x.stroke(scene.Polyline(x.onWay(tip-1.5*half, -half), x.onWay(tip, 0), x.onWay(tip-1.5*half, half)))
 }
+
+// onWay returns the point so far along the way that stairs go from the level drawn, and so
+// far off its middle line.
+func (x *fixtureDrawing) onWay(along, off float64) scene.Point {
+	if x.comesHere() {
+		along = max(x.w, x.h) - along
+	}
+	if x.h > x.w {
+		return x.f.at(x.w/2+off, x.h-along)
+	}
+	return x.f.at(along, x.h/2+off)
+}
+
+// comesHere reports whether x is stairs of another level that lead to the one drawn.
+func (x *fixtureDrawing) comesHere() bool { return x.isGhost && x.of.Leads == x.d.Level }
 
 // panel fills half of it: live parts behind a door.
 func (x *fixtureDrawing) panel() {
@@ -249,15 +260,16 @@ func (d *drawing) fixtureNames() {
 		if letter, ok := d.Medium.Catalogue().Fixture(x.of.Kind).LetterText(); ok && text == "" {
 			text = d.Medium.Voice.Say(letter)
 		}
+		inside := scene.Bounds(scene.Fill{Path: x.f.box(0, 0, x.w, x.h)})
+		wish := inside.Middle()
 		if way, ok := x.stairsWay(); ok {
-			text = joinedText(d.Medium.Voice.Say(way), text)
+			text, wish = joinedText(d.Medium.Voice.Say(way), text), x.onWay(0, 0)
 		}
 		if text == "" {
 			continue
 		}
 		run := scene.Run{Text: text, Size: d.Medium.SecondSize() * 0.95, Color: d.Theme.Muted}
-		inside := scene.Bounds(scene.Fill{Path: x.f.box(0, 0, x.w, x.h)})
-		if at, ok := d.NameSpot(run, inside, inside.Middle()); ok {
+		if at, ok := d.NameSpot(run, inside, wish); ok {
 			d.WriteName(x.of.ID, run, at)
 		}
 	}

@@ -77,12 +77,12 @@ func TestStairsShowOnBothLevels(t *testing.T) {
 		m := render.BoardMedium(2.0/25.4, 1, render.Light, words.Voice{}).Centred(rendertest.At(-10, -10), scene.Point{})
 		pieces := Draw(b.Index(), level, nil, m, rendertest.Everything)
 		var said []string
-		var names, treads scene.Rect
+		var names, treads, way scene.Rect
 		for _, p := range pieces {
 			if p.ID == s.ID && len(p.Items) == 1 {
 				for _, it := range p.Items {
 					if run, ok := it.(scene.Run); ok {
-						said = append(said, run.Text)
+						said, way = append(said, run.Text), p.Bounds
 					}
 				}
 			}
@@ -95,6 +95,10 @@ func TestStairsShowOnBothLevels(t *testing.T) {
 		}
 		if len(said) != 1 || said[0] != want {
 			t.Errorf("on %s the stairs say %q, want %s", level, said, want)
+		}
+		// The word stands where one steps on: common practice.
+		if atFoot := way.Middle().Y > treads.Middle().Y; atFoot != (want == "UP") {
+			t.Errorf("on %s %s stands at %v of the stairs at %v, whose foot is below", level, want, way, treads)
 		}
 		if names.Overlaps(treads) || treads.IsEmpty() {
 			t.Errorf("on %s the name at %v lies over the stairs at %v", level, names, treads)
