@@ -6,6 +6,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/frame"
 	"studbay/fill/part"
+	"studbay/fill/place"
 	"studbay/fill/rule"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -18,7 +19,7 @@ var RingSetBack = rule.Rule{
 	ID:     "ring-set-back",
 	Title:  words.New("rule.ring-set-back.title", "Rings and boxes even with the finish"),
 	Figure: "box-set-back",
-	Doc:    words.New("rule.ring-set-back.doc", `The layers of a face say how far the front edge of a ring has to stand out from the studs. It may end behind a surface of gypsum, tile or plaster by no more than the edition allows, and not at all behind wood or another surface that burns. A ring that comes out farther than the finish is told as well, since a plate cannot lie on the wall then (common practice), and so is a box without a ring that its ears do not let stand so far out. Not checked: faces of which no layer is told, boxes in ceilings, floors and cabinets, and the gap round a box. Where a layer is undecided there is no verdict.`),
+	Doc:    words.New("rule.ring-set-back.doc", `The layers of a face say how far the front edge of a ring has to stand out from the studs. It may end behind a surface of gypsum, tile or plaster by no more than the edition allows, and not at all behind wood or another surface that burns. A ring that comes out farther than the finish is told as well, since a plate cannot lie on the wall then (common practice), and so is a box without a ring that its ears do not let stand so far out. Not checked: faces of which no layer is told, boxes in ceilings, floors and cabinets, and the gap round a box. Where a layer is undecided there is no verdict: a box that has to be set now is told, and one that adjusts to the finish is offered.`),
 	Side:   checkRingSetBack,
 }
 
@@ -27,8 +28,8 @@ func checkRingSetBack(v rule.SideView, fig *code.Figures) (found []rule.Finding)
 		proud := frame.SetProud(b.Side)
 		switch {
 		case len(b.Side.Finish) == 0, !b.IsBuiltIn():
-		case b.Body.HasRing && frame.IsUndecided(b.Side):
-			found = append(found, undecided(v, b, words.New("rule.ring-set-back.open", "{0}: its ring waits for the finish", b.Opening.Tag)))
+		case frame.IsUndecided(b.Side) && waits(b):
+			found = append(found, undecided(v, b, fig))
 		case b.Body.HasRing && b.Body.Raise > proud:
 			found = append(found, ringProud(v, b, fig))
 		case b.Body.HasRing && proud-b.Body.Raise > frame.AllowedSetBack(b.Side, fig.Build.SetBack):
@@ -40,11 +41,29 @@ func checkRingSetBack(v rule.SideView, fig *code.Figures) (found []rule.Finding)
 	return found
 }
 
-// undecided tells what cannot be said while a layer of a face is not settled.
-func undecided(v rule.SideView, b frame.Placed, message words.Text) rule.Finding {
+// waits reports whether a ring, or a box that is built in now without one, has to end where
+// nobody knows yet: a box that adjusts is set later, one of old work is cut in when the finish
+// is on.
+func waits(b frame.Placed) bool {
+	return b.Body.HasRing || !b.IsThere() && !b.Box.Fit.Adjusts && b.Box.Mounting != part.OldWork
+}
+
+// undecided tells what cannot be said while a layer of a face is not settled, and proposes
+// boxes that serve whatever it becomes.
+func undecided(v rule.SideView, b frame.Placed, fig *code.Figures) rule.Finding {
 	f := rule.OnBox(b.Opening, rule.Note)
-	f.IsOpen, f.Message = true, message
+	f.IsOpen, f.Message = true, words.New("rule.ring-set-back.open-box", "{0}: how far its box stands out waits for the finish", b.Opening.Tag)
+	if b.Body.HasRing {
+		f.Message = words.New("rule.ring-set-back.open", "{0}: its ring waits for the finish", b.Opening.Tag)
+	}
 	f.Why = words.New("rule.ring-set-back.open.why", "A layer of this wall is undecided; {0} is a guess. A box whose depth can be set later would serve any finish.", words.Height(frame.SetProud(b.Side)))
+	built, chosen, err := part.Resolve(b.Opening.Assembly)
+	if !chosen || err != nil || b.IsThere() || place.IsClosed(v.Room, b.Opening.At) {
+		return f
+	}
+	for _, a := range part.All().Adjustable(built.Assembly, place.Needed(b.Opening, fig)) {
+		f.Remedies = append(f.Remedies, useBox(b, a))
+	}
 	return f
 }
 

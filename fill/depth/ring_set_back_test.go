@@ -84,7 +84,9 @@ func TestRingSetBackTellsFiguresAndRings(t *testing.T) {
 	}
 }
 
-// An undecided layer leaves no verdict; a box without a ring waits for nothing.
+// An undecided layer leaves no verdict: what has to be set now waits for it, be it a ring or a
+// box that comes through the finish itself. One that adjusts waits for nothing (common practice,
+// trade facts: plastic that comes through, "or an adjustable box"), nor one of old work.
 func TestRingSetBackWaitsForTheFinish(t *testing.T) {
 	h := walltest.New(t)
 	room := h.Room(0, 0, 144, 120, func(r *plan.Room) {
@@ -92,7 +94,10 @@ func TestRingSetBackWaitsForTheFinish(t *testing.T) {
 	})
 	h.Box(room.Sides[0], "duplex", "SQ1", 40, 16, nil)
 	h.Box(room.Sides[0], "duplex", "PN1", 70, 16, nil)
-	if got, want := h.Said("ring-set-back"), []string{"note: A1: its ring waits for the finish"}; !slices.Equal(got, want) {
+	h.Box(room.Sides[0], "duplex", "AJ1", 90, 16, nil)
+	h.Box(room.Sides[0], "duplex", "OW1", 105, 16, nil)
+	h.Box(room.Sides[0], "duplex", "PN1", 120, 16, func(o *plan.Opening) { o.Status = plan.StatusExisting })
+	if got, want := h.Said("ring-set-back"), []string{"note: A1: its ring waits for the finish", "note: A2: how far its box stands out waits for the finish"}; !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -167,6 +167,34 @@ func TestWhatIsToldOfRings(t *testing.T) {
 		}, `
 			note, open, NEC 2023 314.20: A in living
 			A: its ring waits for the finish
-			A layer of this wall is undecided; 1/2" is a guess. A box whose depth can be set later would serve any finish.`, "no verdict"),
+			A layer of this wall is undecided; 1/2" is a guess. A box whose depth can be set later would serve any finish.
+			Use “Plastic adjustable, one gang, 20.0”:
+			  no more A duplex on living/0 face 20", centre 16" up, SQ1
+			  now A duplex on living/0 face 20", centre 16" up, AJ1
+
+			note, open, NEC 2023 314.20: B in living
+			B: how far its box stands out waits for the finish
+			A layer of this wall is undecided; 1/2" is a guess. A box whose depth can be set later would serve any finish.
+			Use “Plastic adjustable, one gang, 20.0”:
+			  no more B duplex on living/0 face 40", centre 16" up, PN1
+			  now B duplex on living/0 face 40", centre 16" up, AJ1`, "no verdict; an adjustable box is proposed"),
+		ruletest.Told("undecided, with boxes that are there or adjust", func(h *ruletest.House) {
+			r := faced(h, 3.5, layer(0.5, undecided))
+			duplex(r, "A", 20, ringed, ruletest.Existing)
+			duplex(r, "B", 40, coded("PN1"), ruletest.Existing)
+			duplex(r, "C", 60, coded("AJ1"))
+			s := h.Square(plan.UseHall, 300, 0, 144, 120)
+			s.Sides[0].Finish = []plan.Layer{layer(1.5, undecided)}
+			duplex(s, "D", 20, coded("AJ1"))
+			s.Sides[1].Finish = []plan.Layer{layer(1.5625)}
+			s.Opening("duplex", s.On(1, 20), coded("AJ1"), ruletest.Tagged("E"))
+		}, `
+			note, open, NEC 2023 314.20: A in living
+			A: its ring waits for the finish
+			A layer of this wall is undecided; 1/2" is a guess. A box whose depth can be set later would serve any finish.
+
+			warn, by practice: E in hall; 1-9/16" of 1-1/2"
+			E: the box would stand 1-9/16" out from the stud
+			It has no ring and comes through the finish itself; its nails or ears let it stand 1-1/2" out (from memory, look at the box).`, "what is there is not changed; it adjusts up to 1-1/2 in, from memory"),
 	})
 }

@@ -107,7 +107,7 @@ func same(t *testing.T, got, want any) {
 func TestBoxesAreAsListed(t *testing.T) {
 	fits := map[string]Fit{}
 	for _, row := range rowsOf(t, "catalogue/fit.csv") {
-		fits[row["box"]] = Fit{inches(t, row["proud_max_in"]), inches(t, row["clamp_min_in"]), inches(t, row["clamp_max_in"]), inches(t, row["wings_in"]), row["grips_cable"] == "yes", row["listing"]}
+		fits[row["box"]] = Fit{inches(t, row["proud_max_in"]), row["adjusts"] == "yes", inches(t, row["clamp_min_in"]), inches(t, row["clamp_max_in"]), inches(t, row["wings_in"]), row["grips_cable"] == "yes", row["listing"]}
 	}
 	for i, row := range rowsOf(t, "catalogue/boxes.csv") {
 		want := Box{

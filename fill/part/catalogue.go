@@ -138,6 +138,12 @@ func (c *Catalogue) OldWork(than *Assembly, need unit.Volume) []*Assembly {
 	return c.inPlaceOf(than, need, func(a *Assembly) bool { return a.Box.Mounting == OldWork })
 }
 
+// Adjustable lists as Roomier does the assemblies of a box without a ring that is set to the
+// finish once that is on, in place of one.
+func (c *Catalogue) Adjustable(than *Assembly, need unit.Volume) []*Assembly {
+	return c.inPlaceOf(than, need, func(a *Assembly) bool { return a.Box.Fit.Adjusts })
+}
+
 // Metal lists as Roomier does the assemblies of metal in place of one, whatever their rings.
 func (c *Catalogue) Metal(than *Assembly, need unit.Volume) []*Assembly {
 	return c.inPlaceOf(than, need, func(a *Assembly) bool {

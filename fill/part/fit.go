@@ -12,6 +12,8 @@ import (
 // known.
 type Fit struct {
 	ProudMax unit.Length // how far one without a ring may stand out from the studs
+	// Adjusts tells one whose front is set to the finish, up to ProudMax, once that is on.
+	Adjusts bool
 	// ClampMin and ClampMax are the finish that an old-work box grips, both included.
 	ClampMin, ClampMax unit.Length
 	// Wings is how much clear room at either side an old-work box wants for its wings and
@@ -28,7 +30,7 @@ func (f Fit) Grips(thick unit.Length) bool { return f.ClampMin <= thick && thick
 
 // readFits reads how boxes may stand. A box without a row has nothing known of it.
 func (c *Catalogue) readFits(from fs.FS) error {
-	table, err := rows.Read(from, "catalogue/fit.csv", "box", "proud_max_in", "clamp_min_in", "clamp_max_in", "wings_in", "grips_cable", "listing", "confidence", "source")
+	table, err := rows.Read(from, "catalogue/fit.csv", "box", "proud_max_in", "adjusts", "clamp_min_in", "clamp_max_in", "wings_in", "grips_cable", "listing", "confidence", "source")
 	if err != nil {
 		return err
 	}
@@ -45,6 +47,7 @@ func (c *Catalogue) readFits(from fs.FS) error {
 			Wings:    cell.length("wings_in", unit.Inch),
 			Listing:  row.Cell("listing"),
 
+			Adjusts:    oneOf(&cell, "adjusts", "", "yes") == "yes",
 			GripsCable: oneOf(&cell, "grips_cable", "", "yes") == "yes",
 		}
 		if box.Fit.Listing != "" && row.Cell("source") == "" {
@@ -52,6 +55,9 @@ func (c *Catalogue) readFits(from fs.FS) error {
 		}
 		if (box.Fit.ClampMax > 0) != (box.Mounting == OldWork) || box.Fit.ClampMin > box.Fit.ClampMax {
 			cell.fail("clamp_max_in", fmt.Errorf("a range is wanted for an old-work box and no other"))
+		}
+		if box.Fit.Adjusts && box.Fit.ProudMax == 0 {
+			cell.fail("adjusts", fmt.Errorf("how far it may stand out is wanted of a box that adjusts"))
 		}
 		cell.text("confidence")
 		if cell.err != nil {

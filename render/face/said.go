@@ -42,7 +42,10 @@ func (f Face) how(v words.Voice, by frame.Way) string {
 
 // Set says how far a box stands proud of the studs, and of what raise its ring is.
 func (f Face) Set(v words.Voice, b Box) string {
-	if !b.Body.HasRing {
+	switch box := frame.BoxOf(b.Opening.Assembly); {
+	case box != nil && box.Fit.Adjusts:
+		return v.Say(words.New("face.adjusts", "set {0} proud, adjusts to {1}", words.Height(b.Front()), words.Height(box.Fit.ProudMax)))
+	case !b.Body.HasRing:
 		return v.Say(words.New("face.proud", "set {0} proud", words.Height(b.Front())))
 	}
 	return v.Say(words.New("face.ring", "even with stud, ring {0}", words.Height(b.Body.Raise)))

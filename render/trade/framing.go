@@ -193,6 +193,9 @@ func (b *Book) cutSays(w *alike) []string {
 	if !w.Body.HasRing {
 		set = b.Say("cut.proud", "set {0} proud of the studs", words.Height(w.Proud))
 	}
+	if box := frame.BoxOf(w.Opening.Assembly); box != nil && box.Fit.Adjusts {
+		set = b.Say("cut.adjusts", "{0}; adjusts to {1}", set, words.Height(box.Fit.ProudMax))
+	}
 	if rings := b.rings(w.Cut); rings != "" {
 		set = b.Say("cut.ring", "{0}; ring {1}", set, rings)
 	}
