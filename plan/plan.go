@@ -63,6 +63,8 @@ type Header struct {
 	North int `json:"north,omitempty"`
 	// Built is the year that the house was built, 0 where it is not known; from version 1.1 on.
 	Built int `json:"built,omitempty"`
+	// Walked is the last walk-through with the client; nil: none is kept; from version 1.1 on.
+	Walked *Walked `json:"walked,omitempty"`
 	// NextTag holds, for tag prefixes whose last number was given up, the next number
 	// never given out yet. Others count on from the tags in use: see Plan.NextTag.
 	NextTag map[string]int `json:"nextTag,omitempty"`

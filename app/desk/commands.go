@@ -135,6 +135,7 @@ func (d *Desk) commandTable() []shell.Command {
 
 		{ID: "export", Also: also("export.also", "print, PDF, drawings, PNG, SVG"), Title: title("export", "Sheets …"), Menu: shell.MenuHand, Keys: keys(shell.Ctrl, fyne.KeyP), Run: func() { d.stage.AskExport(d.doc(), d.prefs) }},
 		{ID: "compare", Also: also("compare.also", "revision, difference, changes, older"), Title: title("compare", "Compare with …"), Menu: shell.MenuHand, Run: func() { d.stage.AskCompare(d.doc(), d.showChange) }},
+		{ID: "compare-walk", Title: title("compare-walk", "What changed since the last walk-through …"), Menu: shell.MenuHand, Can: func() bool { return d.doc().Plan().Header.Walked != nil }, Run: func() { d.stage.CompareWithWalk(d.doc(), d.showChange) }},
 		{ID: "schedule-csv", Also: also("schedule-csv.also", "table, spreadsheet, list"), Title: title("schedule-csv", "Opening schedule as CSV …"), Menu: shell.MenuHand, Line: true, Run: func() { d.stage.ExportSchedule(d.doc(), ".csv") }},
 		{ID: "schedule-xlsx", Also: also("schedule-xlsx.also", "table, spreadsheet, workbook, list"), Title: title("schedule-xlsx", "Opening schedule as XLSX …"), Menu: shell.MenuHand, Run: func() { d.stage.ExportSchedule(d.doc(), ".xlsx") }},
 		{ID: "choice", Also: also("choice.also", "compare, cost, price, boxes"), Title: title("choice", "Plastic or steel, side by side …"), Menu: shell.MenuHand, Line: true, Keys: keys(shift|shell.Ctrl, fyne.KeyB), Can: d.editor.hasOpenings, Run: func() { d.stage.ShowChoice(d.doc(), func(e edit.Edit) { _ = d.editor.Do(e) }) }},

@@ -78,6 +78,7 @@ var scenes = []struct {
 	{"recipes", func(b *bench) { b.run("prices"); b.takeOption("recipes", "recetas") }},
 	{"a choice of one's own", func(b *bench) { b.run("choice"); b.chosenBeside(); b.ownChoice() }},
 	{"what changed", (*bench).whatChanged},
+	{"changed since the walk", (*bench).changedSinceWalk},
 	{"open a file", asking("open")},
 	{"save a file", asking("save-as")},
 	{"unsaved changes", func(b *bench) { b.dirty(); b.run("new") }},
@@ -353,6 +354,27 @@ func (b *bench) whatChanged() {
 	b.stage.CompareWith(older, b.doc(), b.showChange)
 	waiting := b.voice.say("compare.wait", "Both plans are compared …")
 	b.until("the changes", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
+}
+
+// changedSinceWalk compares the plan with how it was walked through, before an opening was moved.
+func (b *bench) changedSinceWalk() {
+	b.t.Helper()
+	walked, err := file.Walk(b.doc().Plan(), "2026-03-02")
+	if err != nil {
+		b.t.Fatal(err)
+	}
+	o, _ := b.doc().Plan().Opening(b.openingOf("duplex"))
+	to := o.At
+	to.Along += unit.Inch
+	if err := b.doc().Do(edit.Steps{Edits: []edit.Edit{edit.KeepWalk{Walked: walked}, edit.MoveOpening{ID: o.ID, To: to}}}); err != nil {
+		b.t.Fatal(err)
+	}
+	b.run("compare-walk")
+	waiting := b.voice.say("compare.wait", "Both plans are compared …")
+	b.until("the changes", func() bool { return !strings.Contains(textOf(b.dialog()), waiting) })
+	if text := textOf(b.dialog()); !strings.Contains(text, "2026-03-02") || !strings.Contains(text, o.Tag) {
+		b.t.Errorf("since the walk it lists %q", text)
+	}
 }
 
 // chosenBeside waits for the policies to stand beside each other.

@@ -53,6 +53,7 @@ func (d *Desk) walkThrough() {
 	shown := client.New(w, room)
 	w.window.SetPadded(false)
 	w.window.SetContent(look.Back(look.OnPaper, 0, shown.Object))
+	w.window.SetOnClosed(func() { _ = shown.Done() }) // there is nobody to tell that it was not kept
 	on := w.window.Canvas()
 	on.SetOnTypedKey(shown.Key)
 	for key, by := range map[fyne.KeyName]int{fyne.KeyRight: 1, fyne.KeyLeft: -1} {

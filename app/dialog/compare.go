@@ -35,18 +35,34 @@ func (s *Stage) AskCompare(of Source, goTo func(revision.Change)) {
 
 func (s *Stage) compareTitle() string { return s.say("compare.choose", "Compare with an older plan") }
 
-// CompareWith shows how the plan in the window differs from that of a file. Reading, checking and
-// drawing run beside the window; closing the question gives it up.
+// CompareWith shows how the plan in the window differs from that of a file.
 func (s *Stage) CompareWith(path string, of Source, goTo func(revision.Change)) {
+	s.compareWith(filepath.Base(path), func(revision.Side) (revision.Side, error) { return readOlder(path) }, of, goTo)
+}
+
+// CompareWithWalk shows how the plan in the window differs from how it was when it was last
+// walked through with the client.
+func (s *Stage) CompareWithWalk(of Source, goTo func(revision.Change)) {
+	s.canvas().Unfocus()
+	name := s.say("compare.walk", "the last walk-through")
+	if h := of.Index().Plan().Header; h.Walked != nil && h.Walked.Date != "" {
+		name = s.say("compare.walk-of", "the walk-through of {0}", h.Walked.Date)
+	}
+	s.compareWith(name, func(now revision.Side) (revision.Side, error) { return revision.AtWalk(of.Title(), now) }, of, goTo)
+}
+
+// compareWith shows how the plan in the window differs from an older one of a name. Reading,
+// checking and drawing run beside the window; closing the question gives it up.
+func (s *Stage) compareWith(name string, read func(now revision.Side) (revision.Side, error), of Source, goTo func(revision.Change)) {
 	s.Ask(Question{Title: s.compareTitle(), Body: s.say("compare.wait", "Both plans are compared …"), Answers: []Answer{{s.say("answer.close", "Close"), nil}}})
 	shown, now := s.open, revision.Side{Index: of.Index(), Result: of.Result()}
 	book, o := s.Prices(), sheet.Options{Paper: paper.Usual(of.System()), Voice: s.voiceOf(of)}
 	go func() {
-		older, err := readOlder(path)
+		older, err := read(now)
 		var list revision.List
 		var pages []*scene.Scene
 		if err == nil {
-			list = revision.Compare(*older, now).Priced(book)
+			list = revision.Compare(older, now).Priced(book)
 			pages, _ = sheet.BuildRevision(list, o) // where none can be drawn the list tells all
 		}
 		s.post(func() {
@@ -58,19 +74,19 @@ func (s *Stage) CompareWith(path string, of Source, goTo func(revision.Change)) 
 				s.Trouble(s.say("compare.failed", "The plan could not be compared"), err)
 				return
 			}
-			s.older, s.olderName = older, filepath.Base(path)
+			s.older, s.olderName = &older, name
 			s.showRevision(of, list, pages, goTo)
 		})
 	}()
 }
 
 // readOlder reads a plan and checks it.
-func readOlder(path string) (*revision.Side, error) {
+func readOlder(path string) (older revision.Side, err error) {
 	p, _, err := file.Load(path)
 	if err != nil {
-		return nil, err
+		return older, err
 	}
-	older := &revision.Side{Index: index.New(p)}
+	older.Index = index.New(p)
 	older.Result, err = fill.Check(older.Index)
 	return older, err
 }

@@ -32,20 +32,22 @@ type compareRequest struct {
 func compareCommand(s cli.Speaker) *cobra.Command {
 	r := &compareRequest{Speaker: s}
 	c := &cobra.Command{
-		Use:   "compare OLD NEW",
+		Use:   "compare [OLD] NEW",
 		Short: s.Tell("verb.compare", "List what differs between two revisions of a plan"),
 		Long: s.Long("verb.compare.long", `Compare lists the openings that were added, moved, changed or removed from one plan to
 another, with how far each was moved and what was found of it on either side. An opening is
 the same where its ID is. With --to the changes are drawn on the plan: clouds with numbered
-triangles, and arrows from old places to new.
+triangles, and arrows from old places to new. Of one plan by itself it lists what changed
+since the last walk-through with the client that is kept in it.
 
 Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.`),
 		Example: `  studbay compare monday.studbay friday.studbay
   studbay compare monday.studbay friday.studbay --to changes.pdf
-  studbay compare monday.studbay friday.studbay --json`,
-		Args:              twoPlans,
+  studbay compare monday.studbay friday.studbay --json
+  studbay compare friday.studbay`,
+		Args:              oneOrTwoPlans,
 		ValidArgsFunction: completePlan,
-		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[0], args[1]) },
+		RunE:              func(c *cobra.Command, args []string) error { return r.run(c, args[:len(args)-1], args[len(args)-1]) },
 	}
 	f := c.Flags()
 	f.SortFlags = false
@@ -59,24 +61,24 @@ Exit status: 0 nothing differs, 1 something differs, 2 a plan could not be read.
 	return c
 }
 
-// twoPlans wants the files of two plans and nothing else behind the flags.
-func twoPlans(_ *cobra.Command, args []string) error {
-	if len(args) != 2 {
-		return cli.Wrong(words.New("usage.plans-name-older", "{0} plans: name two, the older first", len(args)))
+// oneOrTwoPlans wants the files of two plans, or of one, and nothing else behind the flags.
+func oneOrTwoPlans(_ *cobra.Command, args []string) error {
+	if len(args) != 1 && len(args) != 2 {
+		return cli.Wrong(words.New("usage.plans-name-older", "{0} plans: name two, the older first, or one to compare it with its last walk-through", len(args)))
 	}
 	return nil
 }
 
-func (r *compareRequest) run(c *cobra.Command, from, to string) error {
+func (r *compareRequest) run(c *cobra.Command, from []string, to string) error {
 	o, err := r.options()
 	if err != nil {
 		return err
 	}
-	old, err := readPlan(r.Speaker, from, "")
+	now, err := readPlan(r.Speaker, to, "")
 	if err != nil {
 		return err
 	}
-	now, err := readPlan(r.Speaker, to, "")
+	old, err := r.older(from, now)
 	if err != nil {
 		return err
 	}
@@ -93,7 +95,7 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 			return err
 		}
 	}
-	d := compared{list, old, now}
+	d := compared{list, old, now, len(from) == 0}
 	if r.json {
 		err = cli.WriteJSON(c.OutOrStdout(), d.asJSON())
 	} else {
@@ -103,6 +105,19 @@ func (r *compareRequest) run(c *cobra.Command, from, to string) error {
 		err = errFound
 	}
 	return err
+}
+
+// older reads the plan that another is compared with: that of a file, else the other as it was
+// when it was last walked through.
+func (r *compareRequest) older(from []string, now *checked) (*checked, error) {
+	if len(from) > 0 {
+		return readPlan(r.Speaker, from[0], "")
+	}
+	old, err := revision.AtWalk(now.file, revision.Side{Index: now.index, Result: now.result})
+	if err != nil {
+		return nil, cli.Wrong(words.New("usage.of", "{0}: {1}", now.file, err))
+	}
+	return &checked{file: now.file, plan: old.Index.Plan(), index: old.Index, result: old.Result, voice: now.voice}, nil
 }
 
 // options reads the flags that need no plan.
@@ -151,4 +166,5 @@ func (r *compareRequest) draw(c *cobra.Command, list revision.List, now *checked
 type compared struct {
 	list     revision.List
 	old, now *checked
+	isWalk   bool // old is how now was at its last walk-through
 }

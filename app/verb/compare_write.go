@@ -13,6 +13,9 @@ import (
 func (d compared) write(w io.Writer) error {
 	p := &cli.Paragraphs{Voice: d.now.voice}
 	p.Put("", words.New("compare.title", "{0} → {1}", d.old.called(), d.now.called()))
+	if d.isWalk {
+		p.Put("", revision.Since(d.now.plan.Header.Walked.Date))
+	}
 	if d.list.IsSame {
 		p.Put("", words.New("compare.same", "Both say the same in everything."))
 		return p.Write(w)

@@ -9,6 +9,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/words"
+	"studbay/render/revision"
 	"studbay/render/tell"
 )
 
@@ -49,14 +50,14 @@ func (t *Tour) Initial(room plan.ID, initials string) error {
 	case was == nil && initials == "" || was != nil && was.Note == initials:
 		return nil
 	case initials == "":
-		return t.host.Keep(edit.Remove{Things: []plan.ID{was.ID}})
+		return t.keep(edit.Remove{Things: []plan.ID{was.ID}})
 	}
 	var edits []edit.Edit
 	if was != nil {
 		edits = append(edits, edit.Remove{Things: []plan.ID{was.ID}})
 	}
 	now := &plan.Wish{ID: work.NewID(plan.KindWish), Kind: plan.WishInitials, About: room, Note: initials, By: t.by(), Date: t.host.Today()}
-	return t.host.Keep(edit.Steps{Edits: append(edits, edit.Add{Thing: now})})
+	return t.keep(edit.Steps{Edits: append(edits, edit.Add{Thing: now})})
 }
 
 // showSummary shows, in place of what is spoken of, what was said of the whole house.
@@ -107,7 +108,21 @@ func (w *Walk) summary() fyne.CanvasObject {
 		}
 		parts = append(parts, line(text, look.Style{Size: sizeState}))
 	}
+	parts = append(parts, w.changed(inner)...)
 	return look.Wheeled(container.NewVScroll(look.Inset(columnPad, 20, columnPad, 20, look.Column(14, parts...))))
+}
+
+// changed lists what changed since the walk before, where one is kept.
+func (w *Walk) changed(inner float32) (parts []fyne.CanvasObject) {
+	if len(w.tour.since.Changes) == 0 {
+		return nil
+	}
+	voice := w.host.Voice()
+	parts = append(parts, look.HairLine(), look.NewParagraph(voice.Say(revision.Since(w.tour.day)), look.Style{Size: sizePress, Bold: true}, inner))
+	for _, c := range w.tour.since.Changes {
+		parts = append(parts, look.NewParagraph(voice.Say(c.Line()), look.Style{Size: sizeState}, inner))
+	}
+	return parts
 }
 
 // whose says whose word it is, and of which day.

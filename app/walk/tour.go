@@ -13,8 +13,10 @@ import (
 	"studbay/app/work"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/file"
 	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/revision"
 	"studbay/render/tell"
 )
 
@@ -34,12 +36,16 @@ type Tour struct {
 	room, at int
 	openings []tell.Opening
 	lit      map[plan.ID]bool // switches that are pressed
+	since    revision.List    // what changed since the walk before
+	day      string           // of that walk; empty where it is not known
+	isSaid   bool             // something was kept in this walk
 }
 
 // NewTour begins a walk in a room, or in the first where it is not among those with
 // openings.
 func NewTour(h Host, room plan.ID) *Tour {
 	t := &Tour{host: h, rooms: tell.Rooms(h.Index()), lit: map[plan.ID]bool{}}
+	t.since, t.day = revision.SinceWalk(h.Index())
 	at := slices.IndexFunc(t.rooms, func(r *plan.Room) bool { return r.ID == room })
 	t.Enter(max(0, at))
 	return t
@@ -124,6 +130,36 @@ func (t *Tour) Lit() map[plan.ID]bool {
 	return all
 }
 
+// Changed says what changed of an opening since the walk before, or nothing.
+func (t *Tour) Changed(id plan.ID) words.Text {
+	c, ok := t.since.OfOpening(id)
+	if !ok {
+		return words.Text{}
+	}
+	return words.New("walk.since", "{0}: {1}", revision.Since(t.day), c.Told())
+}
+
+// keep keeps what the client said.
+func (t *Tour) keep(e edit.Edit) error {
+	err := t.host.Keep(e)
+	t.isSaid = t.isSaid || err == nil
+	return err
+}
+
+// Done ends the walk. One in which something was said is kept, with the plan as it is now, so
+// that the next tells what changed since; one in which nothing was said is none.
+func (t *Tour) Done() error {
+	if !t.isSaid {
+		return nil
+	}
+	t.isSaid = false
+	walked, err := file.Walk(t.host.Index().Plan(), t.host.Today())
+	if err != nil {
+		return err
+	}
+	return t.host.Keep(edit.KeepWalk{Walked: walked})
+}
+
 // by is the client's name, as the plan has it.
 func (t *Tour) by() string {
 	if h := t.host.Index().Plan().Header; h != nil {
@@ -193,7 +229,7 @@ func (t *Tour) Say(kind plan.WishKind) error {
 	default:
 		edits = append(edits, edit.Add{Thing: next})
 	}
-	return t.host.Keep(edit.Steps{Edits: edits})
+	return t.keep(edit.Steps{Edits: edits})
 }
 
 // Write keeps a note to the opening spoken of; an empty one takes it off.
@@ -204,13 +240,13 @@ func (t *Tour) Write(note string) error {
 	case was == nil && note == "" || was != nil && was.Note == note:
 		return nil
 	case was == nil:
-		return t.host.Keep(edit.Add{Thing: &plan.Wish{ID: work.NewID(plan.KindWish), Kind: plan.WishNote, About: about, Note: note, By: t.by(), Date: t.host.Today()}})
+		return t.keep(edit.Add{Thing: &plan.Wish{ID: work.NewID(plan.KindWish), Kind: plan.WishNote, About: about, Note: note, By: t.by(), Date: t.host.Today()}})
 	case note == "" && was.Kind == plan.WishNote:
-		return t.host.Keep(edit.Remove{Things: []plan.ID{was.ID}})
+		return t.keep(edit.Remove{Things: []plan.ID{was.ID}})
 	}
 	now := *was
 	now.Note, now.Date = note, t.host.Today()
-	return t.host.Keep(edit.Change{Thing: &now})
+	return t.keep(edit.Change{Thing: &now})
 }
 
 // Tally counts what was answered of a room.

@@ -122,3 +122,56 @@ func TestPressingASwitchLightsWhatItWorks(t *testing.T) {
 	}
 	t.Fatal("no switch in the cottage works anything")
 }
+
+// A walk in which something was said is kept with the plan of that day, and the next walk
+// tells what changed since; one in which nothing was said is none.
+func TestNextWalkTellsWhatChanged(t *testing.T) {
+	host := cottage(t)
+	tour := NewTour(host, "")
+	id := tour.Opening().Opening.ID
+	if err := tour.Done(); err != nil || host.Index().Plan().Header.Walked != nil {
+		t.Errorf("nothing was said, and kept is %+v (%v)", host.Index().Plan().Header.Walked, err)
+	}
+	if err := tour.Say(plan.WishAgreed); err != nil {
+		t.Fatal(err)
+	}
+	if err := tour.Done(); err != nil {
+		t.Fatal(err)
+	}
+	walked := host.Index().Plan().Header.Walked
+	if walked == nil || walked.Date != host.Today() {
+		t.Fatalf("kept is %+v", walked)
+	}
+	if err := tour.Done(); err != nil || host.Index().Plan().Header.Walked != walked {
+		t.Errorf("it is kept twice (%v)", err)
+	}
+	if next := NewTour(host, ""); !next.Changed(id).IsZero() {
+		t.Errorf("nothing was changed, and it tells %v", next.Changed(id))
+	}
+	o, _ := host.Index().Plan().Opening(id)
+	now := *o
+	now.At.Along += rendertest.In(6)
+	if err := host.Keep(edit.Change{Thing: &now}); err != nil {
+		t.Fatal(err)
+	}
+	next := NewTour(host, "")
+	if got, want := host.Voice().Say(next.Changed(id)), `Changed since the walk-through of 2026-11-30: moved 6"`; got != want {
+		t.Errorf("it tells %q, want %q", got, want)
+	}
+	next.Step(1)
+	if text := next.Changed(next.Opening().Opening.ID); !text.IsZero() {
+		t.Errorf("of another it tells %v", text)
+	}
+	for name, edited := range map[string]func() error{
+		"a note":   func() error { return next.Write("Brass") },
+		"initials": func() error { return next.Initial(next.Room().ID, "AR") },
+	} {
+		if err := edited(); err != nil {
+			t.Fatal(err)
+		}
+		before := host.Index().Plan().Header.Walked
+		if err := next.Done(); err != nil || host.Index().Plan().Header.Walked == before {
+			t.Errorf("a walk in which %s was kept is none (%v)", name, err)
+		}
+	}
+}

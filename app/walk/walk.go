@@ -106,7 +106,22 @@ func (w *Walk) show() {
 }
 
 func (w *Walk) leave() *look.Press {
-	return look.NewPress(look.NewText(w.say("walk.leave", "Leave"), look.Style{Size: sizePress}), look.Boxed, 16, 10, func() { w.keepNote(); w.host.Leave() })
+	return look.NewPress(look.NewText(w.say("walk.leave", "Leave"), look.Style{Size: sizePress}), look.Boxed, 16, 10, w.end)
+}
+
+// end leaves the walk, once what was said is kept.
+func (w *Walk) end() {
+	if err := w.Done(); err != nil {
+		w.said(err)
+		return
+	}
+	w.host.Leave()
+}
+
+// Done keeps what is written, and that the house was walked through.
+func (w *Walk) Done() error {
+	w.keepNote()
+	return w.tour.Done()
 }
 
 // told is the column: the plan, what is spoken of in plain words, and the answers.
@@ -123,6 +138,9 @@ func (w *Walk) told() fyne.CanvasObject {
 		head, plan,
 		look.NewParagraph(voice.Say(o.Headline()), look.Style{Size: sizeHead, Bold: true}, inner),
 		look.NewParagraph(voice.Say(o.Figures()), look.Style{Size: sizeTold}, inner),
+	}
+	if changed := w.tour.Changed(o.Opening.ID); !changed.IsZero() {
+		parts = append(parts, look.NewParagraph(voice.Say(changed), look.Style{Size: sizeState, Bold: true, Tone: look.Warn}, inner))
 	}
 	if !o.Lit.IsZero() {
 		parts = append(parts, look.NewParagraph(voice.Say(o.Lit), look.Style{Size: sizePress, Bold: true, Tone: look.Accent}, inner))
@@ -310,7 +328,7 @@ func (w *Walk) keys() map[fyne.KeyName]func() {
 		fyne.KeyN: func() { focusOn(w.note) }, fyne.Key1: w.press, fyne.KeyL: w.press,
 		fyne.KeyPlus: func() { w.eye.widen(-5) }, fyne.KeyMinus: func() { w.eye.widen(5) }, fyne.KeyHome: w.eye.home,
 		fyne.KeyS:      w.showSummary,
-		fyne.KeyEscape: func() { w.keepNote(); w.host.Leave() },
+		fyne.KeyEscape: w.end,
 	}
 }
 

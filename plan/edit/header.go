@@ -5,8 +5,8 @@ import (
 	"studbay/plan/words"
 )
 
-// ChangeHeader sets what the plan says of itself. The tags given up and what is kept
-// of newer files stay as they are in the plan, whatever Header says of them.
+// ChangeHeader sets what the plan says of itself. The tags given up, the last walk and what is
+// kept of newer files stay as they are in the plan, whatever Header says of them.
 type ChangeHeader struct{ Header plan.Header }
 
 // Name returns "Change plan details".
@@ -16,7 +16,7 @@ func (ChangeHeader) Name() words.Text { return words.New("edit.header", "Change 
 func (e ChangeHeader) Apply(p plan.Plan) (plan.Plan, error) {
 	h := e.Header
 	if p.Header != nil {
-		h.NextTag, h.Extra = p.Header.NextTag, p.Header.Extra
+		h.NextTag, h.Walked, h.Extra = p.Header.NextTag, p.Header.Walked, p.Header.Extra
 	}
 	if err := h.Check(); err != nil {
 		return plan.Plan{}, err

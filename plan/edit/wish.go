@@ -42,6 +42,23 @@ func (e TakeWishes) Apply(p plan.Plan) (plan.Plan, error) {
 	return p, nil
 }
 
+// KeepWalk keeps that the plan was walked through, as plan/file packs it.
+type KeepWalk struct{ Walked *plan.Walked }
+
+// Name returns "Keep the walk-through".
+func (KeepWalk) Name() words.Text { return words.New("edit.walk.keep", "Keep the walk-through") }
+
+// Apply fails where a text of it is not sound.
+func (e KeepWalk) Apply(p plan.Plan) (plan.Plan, error) {
+	h := headerOf(p)
+	h.Walked = e.Walked
+	if err := h.Check(); err != nil {
+		return plan.Plan{}, err
+	}
+	p.Header = &h
+	return p, nil
+}
+
 // isBefore reports whether one date is before another; of what is no date nobody can tell.
 func isBefore(a, b string) bool {
 	day, err := time.Parse(time.DateOnly, a)

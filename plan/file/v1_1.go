@@ -16,14 +16,14 @@ import (
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
 // places, trim and lath, and what a tape read; lights with a switch of their own; the grip of a switch, how an alarm senses and with which it sounds, and what a fireplace burns; the year a house was built; the price book by its name; what a tape read of a room and of casings; what a circuit is for; existing cables, circuits that go through their receptacles, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
-// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box, what that is marked to carry and for, how wide it was measured inside and whether it is kept for a new opening; wishes, the client's word; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
+// controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box, what that is marked to carry and for, how wide it was measured inside and whether it is kept for a new opening; wishes, the client's word, and the last walk; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
 // means what it meant. A plan
 // that has nothing of 1.1 is written as 1.0, for programs that know no other.
 var v1_1 = version{1, 1}
 
 // leastVersion returns the oldest version that holds all that a plan has.
 func leastVersion(p plan.Plan) version {
-	if p.Pairs.Len()+p.Wishes.Len()+p.Ticks.Len()+p.Owns.Len() > 0 || p.Header != nil && (p.Header.Built != 0 || p.Header.Prices != "") {
+	if p.Pairs.Len()+p.Wishes.Len()+p.Ticks.Len()+p.Owns.Len() > 0 || p.Header != nil && (p.Header.Built != 0 || p.Header.Prices != "" || p.Header.Walked != nil) {
 		return v1_1
 	}
 	for w := range p.Waivers.All() {

@@ -20,6 +20,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/revision"
 	"studbay/render/tell"
 )
 
@@ -64,6 +65,8 @@ type builder struct {
 	ix   *index.Index
 	o    Options
 	pins map[plan.ID][]pin // of each level
+
+	since revision.List // how the plan differs from what was last walked through
 }
 
 // said is one text in all languages of the page.
@@ -115,6 +118,14 @@ type data struct {
 	Say       map[string]said
 	Levels    []levelData
 	Rooms     []roomData
+	Since     said // heads what changed since the last walk; nil where nothing did
+	Changes   []changeData
+}
+
+// changeData is a change since the last walk. ID is empty of what is on no page.
+type changeData struct {
+	ID   plan.ID
+	Line said
 }
 
 type levelData struct {
@@ -156,6 +167,7 @@ type openingData struct {
 	Headline said
 	Figures  said
 	Lit      said
+	Changed  said // since the last walk; nil where it did not
 }
 
 // pin is a numbered disc on a picture.
@@ -181,6 +193,8 @@ func (b *builder) page() data {
 	for name, text := range phrases {
 		d.Say[name] = b.say(text)
 	}
+	day := ""
+	b.since, day = revision.SinceWalk(b.ix)
 	for i, r := range tell.Rooms(b.ix) {
 		if room, ok := b.room(r, i+1); ok {
 			d.Rooms = append(d.Rooms, room)
@@ -190,6 +204,16 @@ func (b *builder) page() data {
 		if level, ok := b.level(l); ok {
 			d.Levels = append(d.Levels, level)
 		}
+	}
+	for i, c := range b.since.Changes {
+		if i == 0 {
+			d.Since = b.say(revision.Since(day))
+		}
+		one := changeData{Line: b.say(c.Line())}
+		if c.New != nil && !c.New.IsGone() {
+			one.ID = c.New.ID
+		}
+		d.Changes = append(d.Changes, one)
 	}
 	d.Stamp = hash(fmt.Sprint(d.Levels, d.Rooms))
 	return d

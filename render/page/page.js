@@ -64,6 +64,7 @@ for (const h of $$('.told')) h.onclick = () => {
 	choose(item.dataset.of);
 	item.querySelector('.note').hidden = false;
 };
+for (const b of $$('[data-go]')) b.onclick = () => { const to = roomOf(b.dataset.go); if (to >= 0) go(to, b.dataset.go); };
 addEventListener('keydown', e => {
 	if (e.target.closest('input,textarea,dialog') || e.ctrlKey || e.altKey || e.metaKey) return;
 	if (e.key === 'ArrowRight' || e.key === 'PageDown') { e.preventDefault(); go(at + 1); }

@@ -10,7 +10,10 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
+	"studbay/plan/file"
 	"studbay/plan/index"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/rendertest"
 )
@@ -292,5 +295,52 @@ func TestStyleKnowsTheLanguages(t *testing.T) {
 	}
 	if strings.Contains(style, `"es"`) || strings.Contains(style, "data-lang=es") {
 		t.Error("the style knows a language that the page has not")
+	}
+}
+
+// What changed since the last walk-through is listed, what is still there as a button that goes
+// to it; names in it are text. A plan never walked through has no such list.
+func TestPageListsWhatChangedSinceTheWalk(t *testing.T) {
+	ix := rendertest.Demos(t)["cottage.studbay"]
+	if strings.Contains(string(built(t, ix)), `class="since"`) {
+		t.Error("never walked through, and it lists what changed since")
+	}
+	walked, err := file.Walk(ix.Plan(), "2026-03-02")
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := edit.Steps{Edits: []edit.Edit{edit.KeepWalk{Walked: walked}}}
+	var moved, gone plan.ID
+	for _, o := range ix.Plan().Openings() {
+		switch {
+		case moved == "" && o.At.Part == plan.PartFace:
+			now := *o
+			now.At.Along += 6 * unit.Inch
+			place, _ := ix.Place(o.At)
+			room := *place.Room
+			room.Name = hostile[0]
+			all.Edits, moved = append(all.Edits, edit.Change{Thing: &now}, edit.Change{Thing: &room}), o.ID
+		case gone == "":
+			all.Edits, gone = append(all.Edits, edit.Remove{Things: []plan.ID{o.ID}}), o.ID
+		}
+	}
+	p, err := all.Apply(ix.Plan())
+	if err != nil {
+		t.Fatal(err)
+	}
+	page := string(built(t, index.New(p)))
+	for _, want := range []string{"Changed since the walk-through of 2026-03-02", `data-go="` + string(moved) + `"`, "moved 6&#34;", ": removed"} {
+		if !strings.Contains(page, want) {
+			t.Errorf("the page does not say %q", want)
+		}
+	}
+	if n := strings.Count(page, "data-go=\""); n != 1 {
+		t.Errorf("%d changes can be gone to, want the one that is still there", n)
+	}
+	if n := strings.Count(page, `<p class="changed">`); n != 1 {
+		t.Errorf("%d openings say that they changed, want 1", n)
+	}
+	if n := strings.Count(page, "<script"); n != 1 {
+		t.Errorf("%d scripts, want the one of the page", n)
 	}
 }

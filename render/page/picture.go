@@ -102,6 +102,9 @@ func (b *builder) room(r *plan.Room, number int) (roomData, bool) {
 		if !o.Lit.IsZero() {
 			one.Lit = b.say(o.Lit)
 		}
+		if c, ok := b.since.OfOpening(o.Opening.ID); ok {
+			one.Changed = b.say(c.Told())
+		}
 		d.Openings = append(d.Openings, one)
 	}
 	b.pinPlan(m, view.Level, r.ID, d.Openings)

@@ -2,6 +2,7 @@ package revision
 
 import (
 	"studbay/plan/words"
+	"studbay/render/table"
 )
 
 // Text names what became of an opening.
@@ -26,6 +27,27 @@ func (c Change) Text() words.Text {
 		return words.New("revision.moved-changed", "moved {0}, and changed", c.Moved)
 	}
 	return words.New("revision.moved-by", "moved {0}", c.Moved)
+}
+
+// Told says it with all that it says otherwise: "moved 6 in, and changed: gangs: 2, was 1".
+func (c Change) Told() words.Text {
+	said := c.Text()
+	for i, d := range c.Differs {
+		if i == 0 {
+			said = words.New("revision.told", "{0}: {1}", said, d.Text())
+			continue
+		}
+		said = words.New("revision.told-more", "{0}; {1}", said, d.Text())
+	}
+	return said
+}
+
+// Line says of which opening and where, for those who know no tags.
+func (c Change) Line() words.Text {
+	if r := c.At().Room; r != nil {
+		return words.New("revision.line", "{0}, {1}: {2}", r.Name, table.What(c.Opening()), c.Told())
+	}
+	return words.New("revision.line-nowhere", "{0}: {1}", table.What(c.Opening()), c.Told())
 }
 
 // Sum counts the changes by their kinds.

@@ -6,6 +6,7 @@ import (
 	"studbay/render"
 	"studbay/render/layout"
 	"studbay/render/paper"
+	"studbay/render/revision"
 	"studbay/render/scene"
 	"studbay/render/tell"
 )
@@ -21,11 +22,23 @@ func (b *book) clientRooms() error {
 	f := newFlow(onward(), clientColumn, onward)
 	f.BothParagraphs(clientText, words.New("client.how",
 		"Go through each room and think of your days in it: where things are plugged in, where a hand looks for a switch. Tick what you agree to; write down what you want changed. Now it costs a moment, once the walls are closed much more."))
+	f.sinceWalk()
 	for _, r := range rooms {
 		f.clientRoom(r)
 	}
 	f.signOff(rooms)
 	return nil
+}
+
+// sinceWalk lists what changed since the last walk-through, where one is kept.
+func (f *flow) sinceWalk() {
+	list, day := revision.SinceWalk(f.page.b.ix)
+	for i, c := range list.Changes {
+		if i == 0 {
+			f.Heading(f.page.b.Both("plain", "{0}", revision.Since(day)), clientText.Line())
+		}
+		f.BothParagraphs(clientText, c.Line())
+	}
 }
 
 // clientColumn is the least width of a column of a client's page, and clientText its type.
