@@ -93,7 +93,7 @@ func (b *Board) zoomAtMiddle(zoom float64) {
 // it, it waits until there is.
 func (b *Board) Fit() {
 	on := b.screen()
-	b.toFit = b.pic.Index == nil || on.Dx() < 2*tapeWidth || on.Dy() < 2*tapeWidth
+	b.toFit = b.pic.Index == nil || on.Dx() < 2*TapeWidth || on.Dy() < 2*TapeWidth
 	if b.toFit {
 		return
 	}
@@ -153,7 +153,7 @@ func (b *Board) density() float64 {
 // tapes.
 func (b *Board) screen() image.Rectangle {
 	d, size := b.density(), b.Size()
-	tape := int(tapeWidth * d)
+	tape := int(TapeWidth * d)
 	return image.Rect(tape, tape, int(float64(size.Width)*d), int(float64(size.Height)*d))
 }
 

@@ -84,9 +84,9 @@ func (p *parts) layout(size fyne.Size) {
 	p.clip.Resize(size)
 	p.back.Resize(size)
 	p.live.Resize(size)
-	p.strips[0].Resize(fyne.NewSize(size.Width, tapeWidth))
-	p.strips[1].Resize(fyne.NewSize(tapeWidth, size.Height))
-	p.corner.Resize(fyne.NewSize(tapeWidth, tapeWidth))
+	p.strips[0].Resize(fyne.NewSize(size.Width, TapeWidth))
+	p.strips[1].Resize(fyne.NewSize(TapeWidth, size.Height))
+	p.corner.Resize(fyne.NewSize(TapeWidth, TapeWidth))
 }
 
 // show takes new pixels.
@@ -120,9 +120,9 @@ func (p *parts) place(s *painted, v View, d float32) {
 	p.picture.Move(fyne.NewPos(x, y))
 	p.picture.Resize(fyne.NewSize(w, h))
 	p.tapes[0].Move(fyne.NewPos(x, 0))
-	p.tapes[0].Resize(fyne.NewSize(w, tapeWidth))
+	p.tapes[0].Resize(fyne.NewSize(w, TapeWidth))
 	p.tapes[1].Move(fyne.NewPos(0, y))
-	p.tapes[1].Resize(fyne.NewSize(tapeWidth, h))
+	p.tapes[1].Resize(fyne.NewSize(TapeWidth, h))
 	covered := x <= 0 && y <= 0 && x+w >= p.back.Size().Width && y+h >= p.back.Size().Height
 	if covered == p.back.Visible() {
 		p.back.Hidden = covered
@@ -138,9 +138,9 @@ func (p *parts) placeMarks() {
 			continue
 		}
 		if i == 0 {
-			m.Move(fyne.NewPos(p.pointer.X-3.5, tapeWidth-7))
+			m.Move(fyne.NewPos(p.pointer.X-3.5, TapeWidth-7))
 		} else {
-			m.Move(fyne.NewPos(tapeWidth-7, p.pointer.Y-3.5))
+			m.Move(fyne.NewPos(TapeWidth-7, p.pointer.Y-3.5))
 		}
 		m.Show()
 	}

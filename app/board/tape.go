@@ -12,8 +12,8 @@ import (
 	"studbay/render/scene"
 )
 
-// tapeWidth is how wide the tapes along the top and left edges are, in units.
-const tapeWidth = 22
+// TapeWidth is how wide the tapes along the top and left edges are, in units.
+const TapeWidth = 22
 
 // ruling is how a tape is marked: a label at each step, short marks between.
 type ruling struct{ label, mark unit.Length }
@@ -66,7 +66,7 @@ func tapeLabel(l unit.Length, s unit.System) string {
 // top and 1 for that on the left; both are of the frame's pixels.
 func tape(r request, along int) *image.RGBA {
 	d := r.density
-	wide := int(math.Round(tapeWidth * d))
+	wide := int(math.Round(TapeWidth * d))
 	size, from := image.Pt(r.frame.Dx(), wide), r.frame.Min.X
 	if along == 1 {
 		size, from = image.Pt(wide, r.frame.Dy()), r.frame.Min.Y

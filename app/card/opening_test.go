@@ -10,6 +10,7 @@ import (
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/unit"
 )
 
 func TestHeightRestatedDoesNotMoveTheBox(t *testing.T) {
@@ -57,6 +58,12 @@ func TestContentsAreTypedInTheWordsOfTheCalculator(t *testing.T) {
 	// Six conductors, a yoke and the grounds: 9 allowances of 2.25 in³, NEC 2023 Table 314.16(B)(1).
 	if said := textOf(c.Object()); !strings.Contains(said, "20.25") || !strings.Contains(said, "in³ over") {
 		t.Errorf("the card does not show what is over:\n%s", said)
+	}
+	// 20.25 times 16.387064 cm³, exact by definition: NIST SP 811 (2008), app. B.8.
+	metric := newDesktop(t)
+	metric.history, metric.voice.System = d.history, unit.Metric
+	if said := textOf(For(metric.context(), []plan.ID{plug}).Object()); !strings.Contains(said, "20.25 in³ (332 cm³) needed") || !strings.Contains(said, "cm³) over") {
+		t.Errorf("the card of a metric plan does not tell it in cm³:\n%s", said)
 	}
 	lines = contentsIn(t, c)
 	if len(lines) != 4 || lines[2].Entry().Text != "cable 12/2" || lines[3].Entry().Text != "" {

@@ -142,7 +142,7 @@ func (d *Desk) build() {
 	})
 	d.panels = shell.NewPanels(shell.Parts{
 		Menu: d.menus.Object, Rail: d.rail.Object, Drawer: d.sorts.Over(),
-		Board: d.steps.Over(d.view.board), Level: d.level.Object, Unfold: d.pane.Object,
+		Board: d.steps.Over(d.view.board, board.TapeWidth), Level: d.level.Object, Unfold: d.pane.Object,
 		Card: d.column.Object, Status: d.status.Object,
 	}, d.shownPanels(), d.view, d.prefs)
 	d.panels.OnCardWidth, d.panels.OnDrawerWidth = d.column.SetWidth, d.kinds.SetWidth

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -38,15 +39,43 @@ func (d *Desk) undoList() (items []look.MenuItem) {
 // paletteWidth is that of the list of all commands, in units.
 const paletteWidth = 460
 
-// showPalette lists all commands, to be found by words of them.
+// showPalette lists all commands and after them all that can be placed, to be found by words
+// of them.
 func (d *Desk) showPalette() {
 	on := d.window.Canvas()
 	width := look.Scaled(paletteWidth)
 	at := fyne.NewPos((on.Size().Width-width)/2, look.Scaled(48))
-	look.ShowFinder(on, at, width, d.commands.Palette(d.voice.Voice), look.MenuFind{
+	look.ShowFinder(on, at, width, append(d.commands.Palette(d.voice.Voice), d.placeable()...), look.MenuFind{
 		Hint: d.voice.say("palette.find", "Type what you want to do …"),
 		None: d.voice.say("palette.none", "no command is called that now"),
 	})
+}
+
+// placeable lists what the tools place, by its name and what people call it: one that is
+// chosen is in hand.
+func (d *Desk) placeable() (items []look.MenuItem) {
+	for i, t := range d.hand.tools {
+		add := func(name, also string, take func()) {
+			label := d.voice.Say(words.New("palette.row", "{0}   ({1})", look.Capital(name), t.Title))
+			items = append(items, look.MenuItem{Label: label, Also: also, Do: take})
+		}
+		if t.PlacesOpenings {
+			for _, k := range part.All().Kinds {
+				add(d.voice.Say(k.Text()), strings.Join(k.Sayings(), ", "), func() { d.hand.TakeKind(k.ID) })
+			}
+		}
+		if made, ok := t.Tool.(tool.Chooser); ok {
+			for _, c := range made.Choices() {
+				add(d.voice.Say(c.Name), "", func() {
+					d.hand.Take(i)
+					made.Choose(c.ID)
+					d.sorts.Refresh()
+					d.showHint()
+				})
+			}
+		}
+	}
+	return items
 }
 
 // showMenuOfFinding shows what can be done about a finding.

@@ -179,6 +179,42 @@ func TestACommandIsFoundByOtherWords(t *testing.T) {
 	}
 }
 
+// What can be placed is found in the palette by what people call it, accents or none, and is
+// then in hand.
+func TestWhatIsPlacedIsFoundByWords(t *testing.T) {
+	b := newBench(t)
+	kind := func(want string) func() bool {
+		return func() bool { return b.hand.tool().ID() == "opening" && b.hand.Kind() == want }
+	}
+	sort := func(id, want string) func() bool {
+		return func() bool {
+			made, ok := b.hand.tool().(tool.Chooser)
+			return ok && b.hand.tool().ID() == id && made.Choice() == want
+		}
+	}
+	for _, tt := range []struct {
+		typed string
+		done  func() bool
+	}{
+		{"dimmer", kind("dimmer")},
+		{"can light", kind("recessed")},
+		{"3-way", kind("three-way")},
+		{"detector de humo", kind("smoke")},
+		{"interruptor de tres vias", kind("three-way")},
+		{"stairs", sort("fixture", string(plan.FixtureStairs))},
+		{"cased opening", sort("break", string(plan.BreakPassage))},
+	} {
+		b.run("palette")
+		for _, r := range tt.typed {
+			b.strike("", string(r))
+		}
+		b.strike(fyne.KeyReturn, "")
+		if !tt.done() || b.window.Canvas().Overlays().Top() != nil {
+			t.Errorf("typing %s and Enter takes the tool %s, kind %s", tt.typed, b.hand.tool().ID(), b.hand.Kind())
+		}
+	}
+}
+
 // Steps are listed by their names, the last first; one that is chosen goes back with all
 // after it.
 func TestStepsAreTakenBackFromAList(t *testing.T) {

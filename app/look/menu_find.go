@@ -51,7 +51,8 @@ func (f *menuFind) key(name fyne.KeyName) bool {
 	return true
 }
 
-// set leaves the lines that hold a text, those that begin with it in hand.
+// set leaves the lines that hold a text; in hand is the first that begins with it, else the
+// first that is also called something that does.
 func (f *menuFind) set(text string) {
 	if f.text == "" {
 		text = strings.TrimLeft(text, " ")
@@ -62,15 +63,19 @@ func (f *menuFind) set(text string) {
 	f.text = text
 	find := words.Folded(strings.TrimSpace(text))
 	var held []MenuItem
-	first := -1
+	first, called := -1, -1
 	for _, item := range f.all {
 		label := words.Folded(item.Label)
 		if !holds(label+" "+words.Folded(item.Also), find) {
 			continue
 		}
 		item.Line = item.Line && find == ""
-		if first < 0 && !item.Disabled && strings.HasPrefix(label, find) {
+		switch {
+		case item.Disabled:
+		case first < 0 && strings.HasPrefix(label, find):
 			first = len(held)
+		case called < 0 && anyBegins(words.Folded(item.Also), find):
+			called = len(held)
 		}
 		held = append(held, item)
 	}
@@ -83,6 +88,8 @@ func (f *menuFind) set(text string) {
 		f.of.showChecked()
 	case first >= 0:
 		f.of.point(first)
+	case called >= 0:
+		f.of.point(called)
 	default:
 		f.of.step(1)
 	}
@@ -97,6 +104,16 @@ func holds(label, find string) bool {
 		}
 	}
 	return true
+}
+
+// anyBegins reports whether one of several names with commas between begins with a text.
+func anyBegins(names, find string) bool {
+	for name := range strings.SplitSeq(names, ",") {
+		if strings.HasPrefix(strings.TrimSpace(name), find) {
+			return true
+		}
+	}
+	return false
 }
 
 // tell shows what is typed, or how to begin.

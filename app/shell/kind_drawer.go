@@ -123,9 +123,9 @@ func (w *KindDrawer) kindsOf(s shelf, find string, byShelf bool) (kinds []*part.
 		if !slices.Contains(s.families, k.Family) {
 			continue
 		}
-		text := strings.ToLower(w.voice.Say(k.Text()) + " " + k.Device)
+		text := words.Folded(w.voice.Say(k.Text()) + " " + k.Device)
 		if byShelf {
-			text = strings.ToLower(w.voice.Say(s.title))
+			text = words.Folded(w.voice.Say(s.title))
 		}
 		if strings.Contains(text, find) || !byShelf && k.Called(find) < part.Unlike {
 			kinds = append(kinds, k)

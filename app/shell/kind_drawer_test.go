@@ -126,6 +126,9 @@ func TestAKindIsFoundByEverydayWords(t *testing.T) {
 	for text, want := range map[string]string{
 		"outlet": "duplex", "plug": "duplex", "light switch": "switch", "3-way": "three-way", "sconce": "wall-light",
 		"can lights": "recessed", "pot light": "recessed", "2 gang": "switch-2", "cable TV": "coax", "smoke detector": "smoke",
+		"GFCI": "gfci", "can light": "recessed", "three way switch": "three-way", "gang": "switch-2", "dimmer": "dimmer",
+		"tomacorriente": "duplex", "interruptor de tres vías": "three-way", "interruptor de tres vias": "three-way",
+		"atenuador": "dimmer", "interruptor": "switch", "alarma de humo": "smoke", "ventilador": "fan-light",
 		"enchufe": "duplex", "apagador": "switch", "foco empotrado": "recessed", "detector de humo": "smoke",
 	} {
 		w.search.SetText(text)

@@ -29,12 +29,12 @@ func newKindSearch(w *KindDrawer, keys string) *kindSearch {
 	return f
 }
 
-// wanted is what is looked for, in small letters.
+// wanted is what is looked for, in small letters without accents.
 func (f *kindSearch) wanted() string {
 	if f == nil {
 		return ""
 	}
-	return strings.ToLower(strings.TrimSpace(f.Text))
+	return words.Folded(strings.TrimSpace(f.Text))
 }
 
 // findHint says how the search is worked.
@@ -98,7 +98,7 @@ func (w *KindDrawer) mark() *part.Kind {
 func (w *KindDrawer) best(find string) (best int) {
 	least := 4
 	for i, k := range w.found {
-		r := min(nameRank(strings.ToLower(w.voice.Say(k.Text())), find), int(k.Called(find)))
+		r := min(nameRank(words.Folded(w.voice.Say(k.Text())), find), int(k.Called(find)))
 		if r < least {
 			best, least = i, r
 		}

@@ -65,7 +65,8 @@ type Kind struct {
 	Volts int // of a receptacle; 0 for all others
 	Amps  int // of a receptacle, the most its kind takes
 
-	spoken [][]string // what people call it, in plain words
+	spoken  [][]string // what people call it, in plain words
+	sayings []string   // the same as the table has it
 	// Cutout is the hole in the finish for a kind that comes with its own housing, which
 	// stands in for a box; the zero value for all others.
 	Cutout       Outline

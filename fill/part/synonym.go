@@ -3,6 +3,7 @@ package part
 import (
 	"fmt"
 	"io/fs"
+	"slices"
 	"strings"
 
 	"studbay/fill/rows"
@@ -43,10 +44,13 @@ func (c *Catalogue) readSynonyms(from fs.FS) error {
 		if len(name) == 0 {
 			return row.Wrong("word", fmt.Errorf("%q holds no word", row.Cell("word")))
 		}
-		k.spoken = append(k.spoken, name)
+		k.spoken, k.sayings = append(k.spoken, name), append(k.sayings, row.Cell("word"))
 	}
 	return nil
 }
+
+// Sayings lists what people call the kind beside its name, in all languages.
+func (k *Kind) Sayings() []string { return slices.Clone(k.sayings) }
 
 // Called tells how well a text fits what people call the kind, whatever language they
 // speak: a window in one language is used by people of the other too. Accents, capitals,

@@ -177,7 +177,7 @@ func (f *finder) left(c *choose.Candidate, isNow bool) string {
 	s := f.s
 	text := s.Say("finder.unknown", "nobody says what is in it")
 	if c.HasSpare {
-		text = s.Say("finder.spare", "{0} in³ remaining", withDecimals(c.Spare, 2))
+		text = s.Say("finder.spare", "{0} remaining", c.Spare)
 	}
 	if c.Behind > 0 {
 		text = s.Say("finder.behind", "{0}, {1} behind the device", text, words.Height(c.Behind))

@@ -32,19 +32,23 @@ func sum(c *bind.Context, r box.Result, width float32) fyne.CanvasObject {
 
 // verdict says in large figures what is over or to spare.
 func verdict(c *bind.Context, r box.Result, width float32) fyne.CanvasObject {
-	text, tone := c.Say("gauge.spare", "{0} in³ remaining", r.Spare.String()), look.Accent
+	text, tone := c.Say("gauge.spare", "{0} remaining", r.Spare), look.Accent
 	switch {
 	case !r.Fits:
-		text, tone = c.Say("gauge.over", "{0} in³ over", (-r.Spare).String()), look.Stop
+		text, tone = c.Say("gauge.over", "{0} over", -r.Spare), look.Stop
 	case r.Spare == 0:
 		text = c.Say("gauge.full", "exactly full")
 	}
-	there := c.Say("gauge.needed", "{0} needed, {1} there", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
+	var needed, volume any = withDecimals(r.Required, 2), withDecimals(r.Volume, 1)
+	if c.Voice.System == unit.Metric { // the column below is of cubic inches, as the tables of the code are
+		needed, volume = r.Required, r.Volume
+	}
+	there := c.Say("gauge.needed", "{0} needed, {1} there", needed, volume)
 	if r.FromMemory {
-		there = c.Say("gauge.needed.from-memory", "{0} needed, {1} from memory: read the stamp", withDecimals(r.Required, 2), withDecimals(r.Volume, 1))
+		there = c.Say("gauge.needed.from-memory", "{0} needed, {1} from memory: read the stamp", needed, volume)
 	}
 	return look.Column(2,
-		look.NewFlexible(text, look.Style{Size: look.TitleSize, Bold: true, Tone: tone}),
+		look.NewParagraph(text, look.Style{Size: look.TitleSize, Bold: true, Tone: tone}, width),
 		look.NewParagraph(there, look.Second, width))
 }
 
