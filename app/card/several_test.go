@@ -57,8 +57,8 @@ func TestTenBoxesGoToAnotherAssemblyInThreeClicks(t *testing.T) {
 	}
 }
 
-// No box is for all of several with other gangs: those of one count can be selected alone.
-func TestBoxesOfMixedGangsAreSelectedApart(t *testing.T) {
+// tenAndTwo are ten receptacles of one gang and two of two gangs.
+func tenAndTwo(t *testing.T) (*desktop, []plan.ID) {
 	d, ids := tenPlugs(t)
 	for i, kind := range []string{"quad", "quad"} {
 		o := part.NewOpening(unit.Imperial, kind, plan.OnFace("ssaaaaaaa", unit.Length(9+i)*unit.Foot))
@@ -68,7 +68,38 @@ func TestBoxesOfMixedGangsAreSelectedApart(t *testing.T) {
 		}
 		ids = append(ids, o.ID)
 	}
+	return d, ids
+}
+
+// No box is for all of several with other gangs: one option gives each its own of a kind, so
+// that it is three clicks for them too.
+func TestBoxesOfMixedGangsGoToAnotherKindInThreeClicks(t *testing.T) {
+	d, ids := tenAndTwo(t)
+	steps, left := d.edits, d.plug()
+	ids = ids[1:]
+	for _, o := range choiceNamed(t, For(d.context(), ids), "Box").Options() {
+		if strings.HasPrefix(o.Label, "All steel") {
+			o.Do()
+		}
+	}
+	for _, o := range d.openings(ids) {
+		if b, ok, err := part.Resolve(o.Assembly); !ok || err != nil || b.Box.Material != part.Steel || b.Gangs() != o.Gangs {
+			t.Errorf("%s of %d gangs has the box %+v", o.Tag, o.Gangs, o.Assembly)
+		}
+	}
+	if d.edits != steps+1 {
+		t.Errorf("it took %d steps, want one", d.edits-steps)
+	}
+	if now := d.plug(); now != left {
+		t.Error("one that was not selected has changed")
+	}
+}
+
+// Those of one count can be selected alone.
+func TestBoxesOfMixedGangsAreSelectedApart(t *testing.T) {
+	d, ids := tenAndTwo(t)
 	all := choiceNamed(t, For(d.context(), ids), "Box").Options()
+	all = slices.DeleteFunc(all, func(o look.Option) bool { return !strings.HasPrefix(o.Label, "Select only") })
 	if len(all) != 2 || all[0].Label != "Select only the 10 of one gang" || all[1].Label != "Select only the 2 of 2 gangs" {
 		t.Fatalf("offered are %+v", all)
 	}

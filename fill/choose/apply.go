@@ -1,6 +1,8 @@
 package choose
 
 import (
+	"slices"
+
 	"studbay/fill/frame"
 	"studbay/fill/rule"
 	"studbay/fill/takeoff"
@@ -19,12 +21,23 @@ type Change struct {
 // Changes lists the openings of the finder's plan to which a policy gives other things than
 // they are built of, in the order of IDs. A box that is there already stays unless a rule
 // speaks against it.
-func (f *Finder) Changes(p Policy) (all []Change) {
+func (f *Finder) Changes(p Policy) []Change {
+	return f.changes(p, func(*plan.Opening) bool { return true })
+}
+
+// Among is the one step that takes a policy for the openings among things alone. It is nothing
+// to do where none would change.
+func (f *Finder) Among(p Policy, things []plan.ID) (edit.Steps, bool) {
+	changes := f.changes(p, func(o *plan.Opening) bool { return slices.Contains(things, o.ID) })
+	return Column{Policy: p, Changes: changes}.Edit()
+}
+
+func (f *Finder) changes(p Policy, of func(*plan.Opening) bool) (all []Change) {
 	if p.choose == nil {
 		return nil
 	}
 	for _, o := range f.ix.Plan().Openings() {
-		if o.HasOldBox() && !f.isWrong(o) {
+		if !of(o) || o.HasOldBox() && !f.isWrong(o) {
 			continue
 		}
 		best := p.choose(f.view(o), f.For(o.ID))

@@ -69,10 +69,7 @@ func (f *finder) show() {
 		f.body.Objects = []fyne.CanvasObject{look.NewParagraph(s.Say("opening.box.wait", "Working it out …"), look.Quiet, s.Width)}
 		return
 	}
-	prices := s.Prices
-	if prices == nil {
-		prices = price.Trial()
-	}
+	prices := pricesOf(s)
 	if f.of != s.Index || f.tried.Taker().Book() != prices {
 		if f.try(prices); f.of != s.Index {
 			f.body.Objects = []fyne.CanvasObject{look.NewParagraph(s.Say("finder.wait", "Every box is tried here …"), look.Quiet, s.Width)}
@@ -207,4 +204,12 @@ func (f *finder) failed(c *choose.Candidate) fyne.CanvasObject {
 		text = s.Say("finder.more-reasons", "{0}, and {1} more", text, more)
 	}
 	return look.Column(2, look.NewParagraph(s.Voice.Say(c.Resolved.Describe()), look.Quiet, s.Width), look.NewParagraph(text, look.Style{Size: look.SecondSize, Tone: tone}, s.Width))
+}
+
+// pricesOf returns the price book of the window, or the trial prices.
+func pricesOf(s opening) *price.Book {
+	if s.Prices == nil {
+		return price.Trial()
+	}
+	return s.Prices
 }

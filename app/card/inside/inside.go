@@ -13,6 +13,7 @@ import (
 	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill/boxes"
+	"studbay/fill/choose"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
@@ -36,7 +37,7 @@ func Box(s opening) bind.Row {
 	return bind.Choice(s.Context, s.Say("opening.box", "Box"), s.Say("opening.box.none", "none selected"), code, func() (all []bind.Option[string]) {
 		n, isSame := gangs.Read()
 		if !isSame {
-			return ofOneGang(s)
+			return append(byPolicy(s), ofOneGang(s)...)
 		}
 		for _, a := range part.All().AssembliesOf(n, code.Now()) {
 			text := words.New("opening.box.option", "{0}: {1}, {2}", a.Code, a.Text(), a.MarkedVolume())
@@ -54,7 +55,34 @@ func Box(s opening) bind.Row {
 	})
 }
 
-// ofOneGang offers to select those alone that have as many gangs: no box is for others too.
+// byPolicy offers boxes of a kind for several with other gangs, each its own: no box is for
+// all of them. They are tried away from the window's goroutine.
+func byPolicy(s opening) (all []bind.Option[string]) {
+	if s.Result.Figures == nil {
+		return nil
+	}
+	for _, p := range choose.Standing {
+		if p.ID == choose.AsIs.ID {
+			continue
+		}
+		all = append(all, bind.Option[string]{Value: "policy " + p.ID, Text: words.New("opening.box.policy", "{0}: {1}", p.Name, p.Says), Do: func() { take(s, p) }})
+	}
+	return all
+}
+
+// take gives each of several openings the box that a policy has for it.
+func take(s opening, p choose.Policy) {
+	ix, fig, prices := s.Index, s.Result.Figures, pricesOf(s)
+	var step edit.Steps
+	var any bool
+	s.Aside(func() { step, any = choose.NewFinder(ix, fig, prices).Among(p, s.IDs) }, func() {
+		if any && s.Index == ix {
+			s.Do(step)
+		}
+	})
+}
+
+// ofOneGang offers to select those alone that have as many gangs.
 func ofOneGang(s opening) (all []bind.Option[string]) {
 	count := map[int][]plan.ID{}
 	for _, o := range s.All() {
@@ -69,7 +97,7 @@ func ofOneGang(s opening) (all []bind.Option[string]) {
 		case 1:
 			text = words.New("opening.box.only-single", "Select only the {0} of one gang", len(ids))
 		}
-		all = append(all, bind.Option[string]{Value: "only " + strconv.Itoa(gangs), Text: text, Do: func() { s.Window.Select(ids...) }})
+		all = append(all, bind.Option[string]{Value: "only " + strconv.Itoa(gangs), Text: text, Line: len(all) == 0, Do: func() { s.Window.Select(ids...) }})
 	}
 	return all
 }
