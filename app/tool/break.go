@@ -128,6 +128,7 @@ func (b *brk) find(t Window) (made plan.Break, side onSide, name words.Text, ok 
 	at := side.along - made.Width/2
 	if l, ok := b.typed.place(t.System()); ok {
 		side, at, name = fromCorner(t, side, l, made.Width)
+		made.From = side.from
 	} else if !b.last.Shift {
 		at, name = restWithin(breakStops(side, made.Width), at, b.last.Reach, side.length()-made.Width, t.System().Placing())
 	}

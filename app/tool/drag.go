@@ -127,7 +127,7 @@ func (d *dragOpening) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview
 	if s.anchor.Part == plan.PartFace {
 		preview.Dims = distances(t, s.side, s.anchor.Along, d.was.ID)
 	}
-	move := edit.MoveOpening{ID: d.was.ID, To: s.anchor}
+	move := told(edit.MoveOpening{ID: d.was.ID, To: s.anchor}, d.was, s.side, t, typed)
 	if !p.OnUnfold || place.Room == nil {
 		return move, preview
 	}
@@ -136,6 +136,15 @@ func (d *dragOpening) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview
 		h.Value = l
 	}
 	return edit.Steps{Label: d.name(), Edits: []edit.Edit{move, edit.SetHeight{ID: d.was.ID, Height: h}}}, preview
+}
+
+// told is the move of a thing along a side that also keeps from which corner its distance was
+// typed, where that is another than before.
+func told(move edit.Edit, was plan.Thing, side onSide, t Window, typed *typing) edit.Edit {
+	if _, isTyped := typed.place(t.System()); !isTyped || side.ref == nil || *plan.FromOf(was) == side.from {
+		return move
+	}
+	return edit.Steps{Label: move.Name(), Edits: []edit.Edit{move, arrange.MeasureFrom{ID: was.Key(), From: side.from}}}
 }
 
 // dragBreak moves one break; grip is how far from its left end it was taken. With the
@@ -170,7 +179,7 @@ func (d *dragBreak) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) 
 	if len(d.switches) > 0 && p.Control {
 		return arrange.MoveDoor{ID: d.was.ID, To: moved.At, With: d.switches}, preview
 	}
-	return edit.MoveBreak{ID: d.was.ID, To: moved.At}, preview
+	return told(edit.MoveBreak{ID: d.was.ID, To: moved.At}, d.was, side, t, typed), preview
 }
 
 // ownFace returns the face that holds the break where the pointer is at the other face of
@@ -207,11 +216,12 @@ func (d *dragFixture) back() edit.Edit { return edit.MoveFixture{ID: d.was.ID, T
 
 func (d *dragFixture) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview) {
 	var preview Preview
+	var side onSide
 	moved := *d.was
 	switch d.was.At.Part {
 	case plan.PartFace:
-		side, ok := faceAt(t, p, nil)
-		if !ok {
+		var ok bool
+		if side, ok = faceAt(t, p, nil); !ok {
 			return nil, preview
 		}
 		at := side.along - d.grip.X
@@ -238,5 +248,5 @@ func (d *dragFixture) to(t Window, p Pointer, typed *typing) (edit.Edit, Preview
 	}
 	outline, _ := t.Index().Footprint(&moved)
 	preview.Lines = append(preview.Lines, outline.Edges()...)
-	return edit.MoveFixture{ID: d.was.ID, To: moved.At}, preview
+	return told(edit.MoveFixture{ID: d.was.ID, To: moved.At}, d.was, side, t, typed), preview
 }

@@ -17,6 +17,7 @@ type onSide struct {
 	ref   *plan.SideRef
 	along unit.Length // of the place pointed at, within the side
 	off   unit.Length // into the room
+	from  plan.ID     // what a typed distance along it is told from; empty: its left end
 }
 
 func (s onSide) id() plan.ID { return s.ref.Key() }
@@ -64,7 +65,7 @@ func faceOf(ix *index.Index, side plan.ID, at geom.Point) (onSide, bool) {
 		return onSide{}, false
 	}
 	along, off := ref.Line().Project(at)
-	return onSide{ref, max(0, min(ref.Line().Length(), along)), off}, true
+	return onSide{ref: ref, along: max(0, min(ref.Line().Length(), along)), off: off}, true
 }
 
 func nearestSide(ix *index.Index, sides []*plan.Side, at geom.Point, reach unit.Length, fits func(*plan.Side) bool) (best onSide, ok bool) {

@@ -137,6 +137,7 @@ func (f *fixture) find(t Window) (made plan.Fixture, side onSide, name words.Tex
 		at := side.along - made.Width/2
 		if l, ok := f.typed.place(t.System()); ok {
 			side, at, name = fromCorner(t, side, l, made.Width)
+			made.From = side.from
 		} else if !f.last.Shift {
 			at, name = restWithin(fixtureStops(t.Index(), side, made.Width, ""), at, f.last.Reach, side.length()-made.Width, t.System().Placing())
 		}

@@ -114,6 +114,9 @@ func (o *opening) drop(t Window, s spot) {
 	if s.height > 0 {
 		made.Height = plan.CentreAt(s.height)
 	}
+	if _, isTyped := o.typed.place(t.System()); isTyped {
+		made.From = s.side.from
+	}
 	o.typed.clear()
 	if t.Do(edit.AddOpening{Opening: made}) != nil {
 		o.show(t)

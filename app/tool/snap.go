@@ -187,7 +187,7 @@ func rounds(f frame.Face, s unit.System, near unit.Length) (stops []stop) {
 	for _, end := range []frame.Mark{left, right} {
 		away := toGrid((near - end.At).Abs(), step)
 		if at := end.AwayFrom(away, 0); away > 0 && at > 0 && at < f.Length {
-			_, name := fromEnd(end, end, near, away, 0)
+			_, name := fromEnd(end, away, 0)
 			stops = append(stops, stop{at, name, rankRound})
 		}
 	}

@@ -86,15 +86,19 @@ func faceSpot(t Window, p Pointer, side onSide, typed *typing, kind string, self
 
 // fromCorner returns the side and the place along it of the left edge of a thing of a width,
 // 0 where its place is its middle, a length from the nearer corner: where the wall goes
-// straight on past the side pointed at, from the corner that it ends in.
+// straight on past the side pointed at, from the corner that it ends in. The side it returns
+// tells which corner that is.
 func fromCorner(t Window, side onSide, l, width unit.Length) (onSide, unit.Length, words.Text) {
 	f, _ := frame.FaceOf(t.Index(), side.id())
-	left, right := f.Ends()
-	at, name := fromEnd(left, right, side.along, l, width)
+	end, _ := f.NearerEnd(side.along)
+	at, name := fromEnd(end, l, width)
 	on, at := frame.OnWall(t.Index(), side.id(), at)
 	if on != side.id() {
 		side.ref, _ = t.Index().Side(on)
 		side.along = between(at, 0, side.length())
+	}
+	if end.IsRight {
+		side.from = frame.RightOf(t.Index(), on)
 	}
 	return side, at, name
 }

@@ -18,7 +18,8 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 	s := spot{anchor: p.Part, height: p.Height}
 	if l, ok := typed.place(t.System()); ok {
 		left, right := frame.FixtureEnds(f, p.Part.Part)
-		s.anchor.Along, s.snap = fromEnd(left, right, p.Part.Along, l, 0)
+		end, _ := frame.Nearest([]frame.Mark{left, right}, p.Part.Along)
+		s.anchor.Along, s.snap = fromEnd(end, l, 0)
 	} else if !p.Shift {
 		middle := stop{long / 2, words.New("snap.fixture-face", "center of the {0}'s face", f.Kind.Text()), rankMiddle}
 		s.anchor.Along, s.snap = rest([]stop{middle}, p.Part.Along, p.Reach, t.System().Placing())
@@ -35,9 +36,8 @@ func partSpot(t Window, p Pointer, typed *typing, self plan.ID) (spot, bool) {
 }
 
 // fromEnd returns the place of the left edge of a thing of a width, 0 where its place is its
-// middle, a length from that of two ends of a face which is nearer to a place pointed at.
-func fromEnd(left, right frame.Mark, pointed, l, width unit.Length) (unit.Length, words.Text) {
-	end, _ := frame.Nearest([]frame.Mark{left, right}, pointed)
+// middle, a length from an end of a face.
+func fromEnd(end frame.Mark, l, width unit.Length) (unit.Length, words.Text) {
 	if end.IsRight {
 		return end.AwayFrom(l, width), words.New("snap.right", "{0} from the right corner", l)
 	}

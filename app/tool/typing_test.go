@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"studbay/plan"
+	"studbay/plan/edit"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -222,5 +223,62 @@ func TestARoomUnderAFootAsks(t *testing.T) {
 	f.typed(r, "12x120")
 	if !f.asked.IsZero() {
 		t.Errorf("asked %q of a room of one foot", f.asked)
+	}
+}
+
+// A distance typed from a corner is told from that corner afterwards: from the right one as the
+// side that meets its own there.
+func TestTheCornerThatADistanceIsTypedFromIsKept(t *testing.T) {
+	f := newFake(t)
+	r := f.square()
+	east := r.Sides[1].ID
+	for _, tt := range []struct {
+		tool Tool
+		name string
+	}{{&opening{}, "an opening"}, {&brk{kind: plan.BreakWindow}, "a window"}, {&fixture{kind: plan.FixtureCounter}, "a counter"}} {
+		for _, c := range []struct {
+			at   Pointer
+			want plan.ID
+		}{{at(30, 3), ""}, {at(120, 3), east}} {
+			f.chosen = nil
+			tt.tool.Move(f, c.at)
+			f.typed(tt.tool, "20")
+			if len(f.chosen) != 1 || f.failed != nil {
+				t.Fatalf("%s is not placed: %v", tt.name, f.failed)
+			}
+			made, _ := f.Plan().Find(f.chosen[0])
+			if got := *plan.FromOf(made); got != c.want {
+				t.Errorf("%s typed at %v is told from %q, want %q", tt.name, c.at.At, got, c.want)
+			}
+			if err := f.Do(edit.Removing(f.chosen[0])); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+}
+
+// So it is where a thing is dragged.
+func TestTheCornerThatADragIsTypedFromIsKept(t *testing.T) {
+	f := newFake(t)
+	east := f.square().Sides[1].ID
+	for _, tt := range []struct {
+		tool  Tool
+		from  Pointer // where it is taken
+		right Pointer
+	}{{&opening{}, at(50, 3), at(120, 3)}, {&brk{kind: plan.BreakWindow}, at(72, 0), at(110, 0)}, {&fixture{kind: plan.FixtureCounter}, at(50, 10), at(110, 10)}} {
+		f.click(tt.tool, tt.from)
+		id := f.chosen[0]
+		c := &choose{}
+		c.Down(f, tt.from)
+		c.Move(f, tt.right)
+		f.typed(c, "20")
+		c.Up(f, tt.right)
+		moved, _ := f.Plan().Find(id)
+		if got := *plan.FromOf(moved); got != east || f.failed != nil {
+			t.Errorf("%s, dragged and typed from the right, is told from %q, want %q; %v", id, got, east, f.failed)
+		}
+		if err := f.Do(edit.Removing(id)); err != nil {
+			t.Fatal(err)
+		}
 	}
 }
