@@ -15,6 +15,8 @@ import (
 type mark struct {
 	at unit.Length
 	to float64 // y of what stands there
+	// isAssumed tells the edge of a casing that stands and that nobody measured.
+	isAssumed bool
 }
 
 // high is from how high the centre of a box stands on the string over the face and no longer
@@ -29,21 +31,22 @@ func (d *drawing) along(over float64) {
 	for _, b := range d.Boxes {
 		box := d.rect(b.Rect)
 		if frame.CentreHeight(b.Opening, d.Room) >= high {
-			above = append(above, mark{b.Along(), box.Min.Y})
+			above = append(above, mark{at: b.Along(), to: box.Min.Y})
 		} else {
-			below = append(below, mark{b.Along(), box.Max.Y})
+			below = append(below, mark{at: b.Along(), to: box.Max.Y})
 		}
 	}
 	for _, c := range d.Wall.Face.Cuts {
 		rough, ok := frame.RoughOf(c)
-		r := rough.Rect
+		r, isAssumed := rough.Rect, false
 		if s := d.Wall.Face.Side; s.ConditionAt(c.From) == plan.ConditionClosed || s.ConditionAt(c.To) == plan.ConditionClosed {
 			r, ok = frame.CasingOf(c)
+			isAssumed = !c.Break.CasingMeasured
 		}
 		if ok {
 			for _, x := range []unit.Length{r.Left, r.Right} {
 				if 0 < x && x < d.Wall.Length {
-					below = append(below, mark{x, d.m.ToStrip(0, r.Bottom).Y})
+					below = append(below, mark{x, d.m.ToStrip(0, r.Bottom).Y, isAssumed})
 				}
 			}
 		}
@@ -107,7 +110,7 @@ func (d *drawing) tell(t *tier, m mark, next float64) bool {
 	run := func(text string, w glyph.Weight, dy float64) scene.Run {
 		return scene.Run{At: scene.Point{X: x + gap, Y: t.y + dy*d.m.Text}, Text: text, Size: d.m.Text, Weight: w, VAlign: scene.Middle, Color: d.m.Theme.Ink}
 	}
-	n := told{m, x, run(d.figure(m.at), glyph.Bold, -0.75), run(d.figure(d.Wall.Length-m.at), glyph.Regular, 0.75)}
+	n := told{m, x, run(d.markFigure(m, m.at), glyph.Bold, -0.75), run(d.markFigure(m, d.Wall.Length-m.at), glyph.Regular, 0.75)}
 	wide := max(n.left.Width(), n.right.Width()) + 2*gap
 	isFirst := len(t.marks) == 0
 	switch {
@@ -123,6 +126,15 @@ func (d *drawing) tell(t *tier, m mark, next float64) bool {
 	}
 	t.marks = append(t.marks, n)
 	return true
+}
+
+// markFigure writes how far a mark is from an end, with the builder's sign for what is to be
+// verified where it is assumed.
+func (d *drawing) markFigure(m mark, l unit.Length) string {
+	if m.isAssumed {
+		return "± " + d.figure(l)
+	}
+	return d.figure(l)
 }
 
 // string draws a line from end to end with its marks: over it how far each is from the

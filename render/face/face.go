@@ -3,7 +3,8 @@
 // it stands proud, and along the face how far each is from either end.
 //
 // What stands where is asked of package frame; nothing is computed again. Heights are
-// above the subfloor, from which they are measured before a floor is laid.
+// above the subfloor, from which they are measured before a floor is laid; of a wall that
+// stays closed above the finished floor, which is laid then.
 package face
 
 import (
@@ -26,6 +27,7 @@ type Face struct {
 	Room  *plan.Room
 	Wall  *frame.Wall
 	Boxes []Box        // from the left, the lowest first
+	Gone  []Box        // the struck ones, which nobody builds
 	studs []frame.Stud // of full height, from the left
 	ix    *index.Index
 }
@@ -50,10 +52,14 @@ func Of(ix *index.Index, room plan.ID, setBack unit.Length) (all []Face) {
 		f := Face{Room: view.Room, Wall: frame.WallIn(side, view.Room), ix: ix}
 		f.studs = f.Wall.Studs()
 		for _, o := range side.Openings {
-			if o.IsGone() || side.Side.Kind != plan.SideWall {
+			if side.Side.Kind != plan.SideWall {
 				continue
 			}
 			b := Box{Opening: o, Rect: frame.RectOf(o, view.Room)}
+			if o.IsGone() {
+				f.Gone = append(f.Gone, b)
+				continue
+			}
 			b.Cut, b.IsBuiltIn = cut.Of(side, view.Room, o, setBack)
 			b.IsBuiltIn = b.IsBuiltIn && !o.Status.IsOld() // what is there already is held as it is
 			f.Boxes = append(f.Boxes, b)
@@ -74,8 +80,36 @@ func (b Box) Along() unit.Length { return b.Opening.At.Along }
 // Name returns what the face is called.
 func (f Face) Name() words.Text { return table.Wall(f.ix, f.Room, f.Wall.Side.ID) }
 
-// AboveSubfloor turns a height above the finished floor into one above the subfloor.
-func (f Face) AboveSubfloor(height unit.Length) unit.Length { return height + f.Room.FloorThickness() }
+// Datum is the floor that heights are measured from: the subfloor, but of a wall of which a
+// part stays closed the finished floor, which is laid already.
+func (f Face) Datum() plan.Datum {
+	if f.Wall.Side.IsClosedAnywhere() {
+		return plan.FinishedFloor
+	}
+	return plan.Subfloor
+}
+
+// Up turns a height above the finished floor into one above the datum.
+func (f Face) Up(height unit.Length) unit.Length {
+	if f.Datum() == plan.FinishedFloor {
+		return height
+	}
+	return height + f.Room.FloorThickness()
+}
+
+// Height says how high above the datum something is, which it names where that is the
+// finished floor.
+func (f Face) Height(finished unit.Length) words.Text {
+	if f.Datum() == plan.FinishedFloor && f.Room.FloorThickness() > 0 {
+		return Finished(finished)
+	}
+	return words.New("framing.length", "{0}", words.Height(f.Up(finished)))
+}
+
+// Finished says a height above the finished floor as such.
+func Finished(height unit.Length) words.Text {
+	return words.New("walls.finished-floor", "fin. {0}", words.Height(height))
+}
 
 // drawing is a face on its way to paper.
 type drawing struct {
@@ -85,7 +119,7 @@ type drawing struct {
 	left   float64 // x of the ends of the face
 	right  float64
 	top    float64 // y of the ceiling
-	floor  float64 // y of the subfloor
+	floor  float64 // y of the datum
 	stood  []scene.Rect
 	spoken []scene.Rect // where text stands already
 	untold []plan.ID
@@ -104,7 +138,7 @@ func (f Face) Bounds(m unfold.Medium) scene.Rect {
 // theirs found room. The medium's Text is the size of its figures.
 func (f Face) Draw(m unfold.Medium) (items []scene.Item, untold []plan.ID) {
 	d := f.begun(m)
-	for _, p := range unfold.DrawFace(f.ix, f.Room.ID, f.Wall.Side.ID, m) {
+	for _, p := range unfold.DrawFace(f.ix, f.Room.ID, f.Wall.Side.ID, d.m) {
 		d.items = append(d.items, p.Items...)
 	}
 	d.put(scene.Stroke{Path: scene.LinePath(scene.Point{X: d.left, Y: d.floor}, scene.Point{X: d.right, Y: d.floor}), Pen: d.pen(7)})
@@ -115,9 +149,10 @@ func (f Face) Draw(m unfold.Medium) (items []scene.Item, untold []plan.ID) {
 }
 
 func (f Face) begun(m unfold.Medium) *drawing {
+	m.Datum = f.Datum()
 	d := &drawing{Face: f, m: m}
 	d.left, d.right = m.ToStrip(0, 0).X, m.ToStrip(f.Wall.Length, 0).X
-	d.top, d.floor = m.ToStrip(0, f.ceiling()).Y, m.ToStrip(0, -f.Room.FloorThickness()).Y
+	d.top, d.floor = m.ToStrip(0, f.ceiling()).Y, m.ToStrip(0, -f.Up(0)).Y
 	return d
 }
 

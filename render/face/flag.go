@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/words"
 	"studbay/render/glyph"
 	"studbay/render/scene"
 )
@@ -23,14 +24,36 @@ const flagSteps = 24
 const flagLine = 1.22
 
 // flags says beside each box what its builder needs: which it is, how high, what holds it
-// and how far it stands proud. Where all of it finds no room, the first lines alone.
+// and how far it stands proud. Where all of it finds no room, the first lines alone. Of a box
+// that is struck it says which that is.
 func (d *drawing) flags() {
-	for _, b := range d.Boxes {
+	for _, b := range slices.Concat(d.Boxes, d.Gone) {
 		d.stood = append(d.stood, d.rect(b.Rect))
 	}
+	d.keepArrows()
 	for _, b := range d.Boxes {
 		if !d.flag(b) {
 			d.untold = append(d.untold, b.Opening.ID)
+		}
+	}
+	for _, b := range d.Gone {
+		d.flag(b)
+	}
+}
+
+// keepArrows leaves the room between a box and the one that it was moved from to the arrow
+// there and its words.
+func (d *drawing) keepArrows() {
+	for _, b := range d.Boxes {
+		for _, was := range d.Gone {
+			if was.Opening.ID != b.Was {
+				continue
+			}
+			from, to := d.rect(was.Rect), d.rect(b.Rect)
+			d.spoken = append(d.spoken, scene.Rect{
+				Min: scene.Point{X: min(from.Max.X, to.Max.X), Y: min(from.Min.Y, to.Min.Y) - 1.6*d.m.Text},
+				Max: scene.Point{X: max(from.Min.X, to.Min.X), Y: max(from.Max.Y, to.Max.Y) + 1.6*d.m.Text},
+			})
 		}
 	}
 }
@@ -62,7 +85,10 @@ func (d *drawing) lines(b Box) (all []scene.Run) {
 		name = d.say("face.status", "{0} · {1}", name, b.Status.Text())
 	}
 	line(name, glyph.Bold, 1.15)
-	line(d.say("face.centre", "center {0}", d.figure(d.AboveSubfloor(frame.CentreHeight(b.Opening, d.Room)))), glyph.Bold, 1)
+	if b.Opening.IsGone() {
+		return all
+	}
+	line(d.say("face.centre", "center {0}", d.Height(frame.CentreHeight(b.Opening, d.Room))), glyph.Bold, 1)
 	line(d.Face.HeldBy(d.m.Voice, b), glyph.Bold, 1)
 	if k := b.Hold.Block; b.IsBuiltIn && k != nil {
 		line(d.say("face.set-back", "set back {0}", d.figure(k.SetBack)), glyph.Regular, 1)
@@ -73,7 +99,7 @@ func (d *drawing) lines(b Box) (all []scene.Run) {
 	if b.Opening.IsUnread() { // nobody knows where its edges are
 		return all
 	}
-	line(d.say("face.edges", "{0} to {1}", d.figure(d.AboveSubfloor(b.Rect.Bottom)), d.figure(d.AboveSubfloor(b.Rect.Top))), glyph.Regular, 1)
+	line(d.say("face.edges", "{0} to {1}", d.Height(b.Rect.Bottom), words.Height(d.Up(b.Rect.Top))), glyph.Regular, 1)
 	return all
 }
 

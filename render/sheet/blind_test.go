@@ -30,11 +30,13 @@ type blind struct {
 }
 
 var (
-	wallRowLine  = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+")`)
-	finishedLine = regexp.MustCompile(`fin\. ((?:≈ )?[\d/-]+") fin\. ((?:≈ )?[\d/-]+") fin\. ((?:≈ )?[\d/-]+")`)
+	wallRowLine = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") (fin\. )?((?:≈ )?[\d/-]+") (?:fin\. )?((?:≈ )?[\d/-]+") (?:fin\. )?((?:≈ )?[\d/-]+")`)
+	// Under them stand the same heights above the other floor.
+	otherLine = regexp.MustCompile(`^(fin\. )?((?:≈ )?[\d/-]+") (?:fin\. )?((?:≈ )?[\d/-]+") (?:fin\. )?((?:≈ )?[\d/-]+")`)
 	// Of an old box that nobody has read no edge is printed.
-	unreadLine  = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") not read`)
-	unreadFloor = regexp.MustCompile(`^fin\. ((?:≈ )?[\d/-]+")$`)
+	unreadLine  = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) .*?((?:≈ )?[\d/-]+") ((?:≈ )?[\d/-]+") (fin\. )?((?:≈ )?[\d/-]+") not read`)
+	unreadOther = regexp.MustCompile(`^(fin\. )?((?:≈ )?[\d/-]+")$`)
+	nothing     = regexp.MustCompile(`$^`)
 	tagLine     = regexp.MustCompile(`^([A-Z]+\d+(?:-old)?) [A-Z]`)
 	windLine    = regexp.MustCompile(`((?:≈ )?(?:\d+' )?[\d/-]+") from ([NESW]) wall`)
 )
@@ -109,6 +111,16 @@ func missed(t *testing.T, ix *index.Index, o *plan.Opening, got blind) map[strin
 	}
 }
 
+// with takes in three heights above one of the floors: the finished one where that is named.
+func (b blind) with(floor string, heights [3]string) blind {
+	if floor != "" {
+		b.finished = heights
+		return b
+	}
+	b.bottom, b.centre, b.top = heights[0], heights[1], heights[2]
+	return b
+}
+
 // blindly prints the crew's pages and reads their text.
 func blindly(t *testing.T, poppler string, ix *index.Index) map[string]blind {
 	t.Helper()
@@ -128,27 +140,25 @@ func blindly(t *testing.T, poppler string, ix *index.Index) map[string]blind {
 	if err != nil {
 		t.Fatal(err)
 	}
-	read, ceiling, row := map[string]blind{}, "", ""
+	read, ceiling, row, other := map[string]blind{}, "", "", nothing
 	for lines := bufio.NewScanner(bytes.NewReader(text)); lines.Scan(); {
 		line := lines.Text()
 		if m := wallRowLine.FindStringSubmatch(line); m != nil {
-			read[m[1]], row = blind{left: m[2], right: m[3], bottom: m[4], centre: m[5], top: m[6]}, m[1]
+			row, other = m[1], otherLine
+			read[row] = blind{left: m[2], right: m[3]}.with(m[4], [3]string(m[5:]))
 			continue
 		}
 		if m := unreadLine.FindStringSubmatch(line); m != nil {
-			read[m[1]], row = blind{left: m[2], right: m[3], centre: m[4]}, m[1]
+			row, other = m[1], unreadOther
+			read[row] = blind{left: m[2], right: m[3]}.with(m[4], [3]string{1: m[5]})
 			continue
 		}
-		if m := unreadFloor.FindStringSubmatch(line); m != nil {
-			b := read[row]
-			b.finished[1] = m[1]
-			read[row] = b
-			continue
-		}
-		if m := finishedLine.FindStringSubmatch(line); m != nil {
-			b := read[row]
-			b.finished = [3]string(m[1:])
-			read[row] = b
+		if m := other.FindStringSubmatch(line); m != nil {
+			heights := [3]string{1: m[2]}
+			if other == otherLine {
+				heights = [3]string(m[2:])
+			}
+			read[row], other = read[row].with(m[1], heights), nothing
 			continue
 		}
 		if m := tagLine.FindStringSubmatch(line); m != nil {

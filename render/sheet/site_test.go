@@ -129,8 +129,8 @@ func TestWhatNobodyHasReadHasNoEdge(t *testing.T) {
 
 // TestAClosedWallShowsNoRoughOpening: the farmhouse's door of 30 in stands 40 in from the left of
 // its wall, which stays closed; its casing of 2-1/4 ends 5/16 + 2-1/4 = 2-9/16 past the slab on
-// either side (common practice), at 37-7/16 and 72-9/16. The rough opening, from 39 to 71, is
-// behind plaster.
+// either side (common practice), at 37-7/16 and 72-9/16, both marked since its width is assumed.
+// The rough opening, from 39 to 71, is behind plaster, and so are the bare corners.
 func TestAClosedWallShowsNoRoughOpening(t *testing.T) {
 	var all []string
 	for _, page := range build(t, rendertest.Demos(t)["farmhouse.studbay"].Plan(), Options{Reader: ForCrew}) {
@@ -138,11 +138,28 @@ func TestAClosedWallShowsNoRoughOpening(t *testing.T) {
 			all = append(all, proof.Texts(page)...)
 		}
 	}
-	for text, want := range map[string]bool{`37-7/16"`: true, `72-9/16"`: true, `71"`: true, `39"`: true, `109"`: false, `77"`: false} { // B4 and B5 stand at 39 and 71
+	for text, want := range map[string]bool{`± 37-7/16"`: true, `± 72-9/16"`: true, `37-7/16"`: false, `71"`: true, `39"`: true, `109"`: false, `77"`: false} { // B4 and B5 stand at 39 and 71
 		if slices.Contains(all, text) != want {
 			t.Errorf("%s on the walls: %v, want %v", text, !want, want)
 		}
 	}
+	if slices.ContainsFunc(all, func(s string) bool { return strings.Contains(s, "bare corners") }) {
+		t.Error("the pages of a closed room tell of bare corners")
+	}
+}
+
+// TestAStruckBoxIsNamed: the farmhouse's old switch stays by the door with a blank cover; on its
+// wall it is named beside the switch that takes its place.
+func TestAStruckBoxIsNamed(t *testing.T) {
+	for _, page := range build(t, rendertest.Demos(t)["farmhouse.studbay"].Plan(), Options{Reader: ForCrew}) {
+		if texts := proof.Texts(page); strings.HasPrefix(page.Meta.Title, "Walls") && slices.Contains(texts, "Bedroom · south wall") {
+			if !slices.ContainsFunc(texts, func(s string) bool { return strings.HasSuffix(s, " · moved") }) {
+				t.Errorf("nothing names the old box: %q", texts)
+			}
+			return
+		}
+	}
+	t.Fatal("the south wall is on no page")
 }
 
 // isDoor reports whether a tape starts at the casing of a door.

@@ -19,8 +19,12 @@ import (
 	"studbay/render/sheet/proof"
 )
 
-// marked is where a reader of the printed rows alone marks a box on a wall.
-type marked struct{ left, right, centre unit.Length }
+// marked is where a reader of the printed rows alone marks a box on a wall, its height above
+// the subfloor, or above the finished floor where that is named.
+type marked struct {
+	left, right, centre unit.Length
+	isFinished          bool
+}
 
 // TestBoxesAreMarkedFromThePagesAlone: whoever has nothing but the rows under the walls
 // marks each box within 1/16 in of where the plan has it, and no box twice.
@@ -42,7 +46,16 @@ func TestBoxesAreMarkedFromThePagesAlone(t *testing.T) {
 					continue
 				}
 				length := ref.Room.Segment(ref.At).Length()
-				want := marked{o.At.Along, length - o.At.Along, frame.CentreHeight(o, ref.Room) + ref.Room.FloorThickness()}
+				want := marked{o.At.Along, length - o.At.Along, frame.CentreHeight(o, ref.Room), ref.Room.Sides[ref.At].IsClosedAnywhere()}
+				if !want.isFinished {
+					want.centre += ref.Room.FloorThickness()
+				}
+				if ref.Room.FloorThickness() == 0 {
+					want.isFinished = got.isFinished // the two floors are one
+				}
+				if got.isFinished != want.isFinished {
+					t.Errorf("%s on %s: %s is marked from the finished floor: %v, want %v", name, size, o.Tag, got.isFinished, want.isFinished)
+				}
 				for _, d := range []unit.Length{got.left - want.left, got.right - want.right, got.centre - want.centre} {
 					if d.Abs() > unit.Inch/16 {
 						t.Errorf("%s on %s: %s is marked at %v, want %v", name, size, o.Tag, got, want)
@@ -111,7 +124,8 @@ func readWalls(t *testing.T, pages []*scene.Scene) map[string]marked {
 			if _, twice := read[row["Tag"]]; twice {
 				t.Errorf("%s is in two rows", row["Tag"])
 			}
-			read[row["Tag"]] = marked{taped(t, row["From left"]), taped(t, row["From right"]), taped(t, row["Center"])}
+			centre, isFinished := strings.CutPrefix(row["Center"], "fin. ")
+			read[row["Tag"]] = marked{taped(t, row["From left"]), taped(t, row["From right"]), taped(t, centre), isFinished}
 		}
 	}
 	return read

@@ -14,7 +14,7 @@ var heldTexts = map[frame.Way]words.Text{
 	frame.ByBracket:   words.New("held.bracket", "bracket"),
 	frame.ByBlock:     words.New("held.block", "block"),
 	frame.ByBar:       words.New("held.bar", "bar hanger"),
-	frame.ByBoard:     words.New("held.board", "clamps the board"),
+	frame.ByBoard:     words.New("held.board", "clamps the finish"),
 	frame.ByJoist:     words.New("held.joist", "joist"),
 	frame.ByFloor:     words.New("held.floor", "floor"),
 	frame.InMasonry:   words.New("held.masonry", "masonry"),

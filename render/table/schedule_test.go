@@ -290,7 +290,7 @@ func TestScheduleSaysWhatHoldsEachBox(t *testing.T) {
 	for _, tt := range []struct{ tag, column, want string }{
 		{"K10", "left_stud", "16.75"}, {"K10", "right_stud", "32"}, {"K10", "held", `block 15-1/4"`}, {"K10", "studs", "stated"}, {"K10", "stud", ""}, {"K10", "stud_side", ""},
 		{"K1", "left_stud", "32.75"}, {"K1", "right_stud", "47.25"}, {"K1", "held", `block 14-1/2"`}, {"K1", "studs", "assumed"},
-		{"K3", "left_stud", ""}, {"K3", "held", "clamps the board"}, {"K3", "studs", ""},
+		{"K3", "left_stud", ""}, {"K3", "held", "clamps the finish"}, {"K3", "studs", ""},
 	} {
 		for _, row := range got.Rows {
 			if row.Cells[0].Text != tt.tag {

@@ -53,14 +53,18 @@ var wallTable = []wallColumn{
 // wallHeight is how wide a column of heights is, in millimeters: of "fin. 83-15/16".
 const wallHeight = 20.0
 
-// bothHeights says a height above the subfloor and, on a line of its own, above the finished
-// floor; where nobody tells what is laid on the subfloor the two are one.
+// bothHeights says a height above the subfloor and above the finished floor, each on a line of
+// its own, that first from which the wall is measured; where nobody tells what is laid on the
+// subfloor the two are one.
 func (b *Book) bothHeights(w face.Face, finished unit.Length) string {
-	up := w.AboveSubfloor(finished)
-	if up == finished {
-		return b.Length(up)
+	up, over := b.Length(finished+w.Room.FloorThickness()), b.Voice.Say(face.Finished(finished))
+	switch {
+	case w.Room.FloorThickness() == 0:
+		return up
+	case w.Datum() == plan.FinishedFloor:
+		return over + "\n" + up
 	}
-	return b.Length(up) + "\n" + b.Say("walls.finished-floor", "fin. {0}", words.Height(finished))
+	return up + "\n" + over
 }
 
 // edgeHeights says the height of an edge of a box, nothing of one that nobody has read.
@@ -119,7 +123,7 @@ func (b *Book) blockCell(w face.Face, o face.Box) string {
 	if !o.IsBuiltIn || k == nil {
 		return ""
 	}
-	return b.Say("walls.block-at", "{0} back, bottom {1}", words.Height(k.SetBack), words.Height(w.AboveSubfloor(k.Bottom)))
+	return b.Say("walls.block-at", "{0} back, bottom {1}", words.Height(k.SetBack), w.Height(k.Bottom))
 }
 
 // scheduled is what the schedule says of an opening in a column.

@@ -78,7 +78,7 @@ func upTo[T any](most int, have []T, next func() (T, bool)) []T {
 }
 
 var wallsHow = words.New("walls.how",
-	"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings, or of casings where the wall stays closed. While the corners are bare studs the ends lie farther out or nearer by what stands over each wall. Heights are above the subfloor, those behind fin. above the finished floor. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block.")
+	"Each wall as seen standing in its room, before the board goes up. Lengths are from the ends of the wall as it will be finished: over a line from the left, under it from the right, to the centers of boxes and to the sides of rough openings, or of casings where the wall stays closed. While the corners are bare studs the ends lie farther out or nearer by what stands over each wall. Heights are above the subfloor, those behind fin. above the finished floor, which comes first where a part of the wall stays closed. ± is to a casing of assumed width: verify it. Studs are counted from the left; over each its near edge. In a black disc: measured or stated; in dashes: assumed, verify before nailing. Heavy edge: the side that is nailed. Hatched: a block.")
 
 // faces lists the walls with boxes, room by room.
 func (b *Book) faces() iter.Seq[face.Face] {
@@ -177,7 +177,7 @@ func (f *flow) drawWall(w face.Face, most paper.Scale) (d drawnWall) {
 }
 
 func (f *flow) wallMedium(s paper.Scale, at scene.Point) unfold.Medium {
-	m := unfold.Medium{Medium: layout.Medium(f.b.Paper, s, f.b.Voice), Datum: plan.Subfloor}
+	m := unfold.Medium{Medium: layout.Medium(f.b.Paper, s, f.b.Voice)}
 	m.At = at
 	return m
 }
@@ -242,9 +242,19 @@ func (b *Book) wallSays(d drawnWall) string {
 }
 
 // bareText says how much farther out or nearer than the finished ends of a wall those of the
-// bare studs are.
+// bare studs are. Nobody sees those where the wall stays closed.
 func (b *Book) bareText(d drawnWall) string {
 	left, right := frame.BareEnds(d.Room, d.Room.SideAt(d.Wall.Side.ID))
+	isLeft := d.Wall.Side.ConditionAt(0) != plan.ConditionClosed
+	isRight := d.Wall.Side.ConditionAt(d.Wall.Length) != plan.ConditionClosed
+	switch {
+	case !isLeft && !isRight:
+		return ""
+	case !isLeft:
+		left = 0
+	case !isRight:
+		right = 0
+	}
 	if left == 0 && right == 0 {
 		return ""
 	}
