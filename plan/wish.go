@@ -1,6 +1,10 @@
 package plan
 
-import "slices"
+import (
+	"slices"
+
+	"studbay/plan/unit"
+)
 
 // WishKind says what a client said in the walk-through.
 type WishKind string
@@ -32,7 +36,10 @@ type Wish struct {
 	By    string   `json:"by,omitempty"`
 	Date  string   `json:"date,omitempty"` // RFC 3339 full-date, as given
 	// To is where the client drew it to, of a change; nil where that was not said.
-	To    *Anchor `json:"to,omitempty"`
+	To *Anchor `json:"to,omitempty"`
+	// ToHeight is how high above the finished floor its centre was drawn there, of what is on a
+	// face; 0 where that was not said.
+	ToHeight unit.Length `json:"toHeight,omitempty"`
 	Extra Extra   `json:"-"`
 }
 

@@ -2,7 +2,6 @@ package walk
 
 import (
 	"image"
-	"math"
 	"runtime"
 	"sync"
 
@@ -34,6 +33,14 @@ type eye struct {
 	chosen plan.ID
 	lit    map[plan.ID]bool
 	speak  func(plan.ID)
+
+	asked     []asked                         // where openings are asked for
+	parts     map[plan.ID]plan.Part           // of what each opening is on
+	settle    func(plan.ID, view.Spot) *asked // what a spot under the pointer asks for; nil: nothing
+	draw      func(plan.ID, view.Spot)        // keeps what was dragged
+	isDragged bool
+	held      plan.ID // the opening that is dragged
+	drag      *asked  // where to
 }
 
 var (
@@ -111,16 +118,6 @@ func (e *eye) home() {
 	e.Refresh()
 }
 
-// Dragged implements fyne.Draggable: the room follows the pointer.
-func (e *eye) Dragged(d *fyne.DragEvent) {
-	if w := e.Size().Width; w > 0 {
-		e.turn(-float64(d.Dragged.DX) / float64(w) * e.camera.Field)
-	}
-}
-
-// DragEnd implements fyne.Draggable.
-func (e *eye) DragEnd() {}
-
 // Scrolled implements fyne.Scrollable.
 func (e *eye) Scrolled(s *fyne.ScrollEvent) { e.widen(-float64(s.Scrolled.DY) / 8) }
 
@@ -129,15 +126,8 @@ const reach = 28
 
 // Tapped implements fyne.Tappable: the nearest mark in reach is spoken of.
 func (e *eye) Tapped(p *fyne.PointEvent) {
-	best, least := plan.ID(""), float64(look.Scaled(reach))
-	for _, m := range e.marks {
-		d := math.Hypot(m.At.X-float64(p.Position.X), m.At.Y-float64(p.Position.Y))
-		if d < least && !m.IsHidden {
-			best, least = m.ID, d
-		}
-	}
-	if best != "" {
-		e.speak(best)
+	if at := e.markAt(p.Position); at != "" {
+		e.speak(at)
 	}
 }
 
@@ -174,6 +164,7 @@ func (e *eye) items() []scene.Item {
 	for _, m := range p.Marks {
 		items = append(items, ring(m, m.ID == e.chosen, c)...)
 	}
+	items = append(items, e.arrows(c)...)
 	size := float64(look.Scaled(sizeRoom))
 	return append(items, scene.Run{At: scene.Point{X: 0.8 * size, Y: 1.4 * size}, Text: e.title, Size: size, Weight: glyph.Bold, Color: c.Ink})
 }

@@ -16,7 +16,7 @@ import (
 
 // field draws the plan about a room: the room lit, all else faint, the opening spoken of
 // under a ring.
-func field(ix *index.Index, room *plan.Room, chosen plan.ID, lit map[plan.ID]bool, voice words.Voice) look.Drawing {
+func field(ix *index.Index, room *plan.Room, chosen plan.ID, lit map[plan.ID]bool, drawn []*plan.Wish, voice words.Voice) look.Drawing {
 	return func(width, height float64, p *look.Palette) []scene.Item {
 		frame := scene.Rect{Max: scene.Point{X: width, Y: height}}
 		_, on := ix.Plan().Room(room.ID)
@@ -60,6 +60,16 @@ func field(ix *index.Index, room *plan.Room, chosen plan.ID, lit map[plan.ID]boo
 				items = append(items, scene.Stroke{Path: scene.Circle(at, 13), Pen: scene.Pen{Width: 3, Color: p.Accent}})
 			}
 		})
+		for _, w := range drawn {
+			o, _ := ix.Plan().Opening(w.About)
+			if o == nil {
+				continue
+			}
+			from, isThere := ix.Place(o.At)
+			if to, ok := ix.Place(*w.To); ok && isThere && to.Level == on.ID {
+				items = append(items, wishArrow(m.ToScene(from.Foot), m.ToScene(to.Foot), "", 12, p)...)
+			}
+		}
 		return []scene.Item{scene.Group{Layer: scene.Layer{Name: room.Name, Clip: &frame}, Items: items}}
 	}
 }

@@ -103,6 +103,9 @@ func (w *Walk) summary() fyne.CanvasObject {
 	}
 	for _, a := range w.tour.Asked() {
 		text := voice.Say(words.New("walk.asked", "{0}: {1}, {2}", a.Kind.Text(), w.roomName(a.Room), a.Opening.Headline()))
+		if wished := w.tour.wished(a.Opening.Opening.ID); !wished.IsZero() {
+			text = voice.Say(words.New("walk.asked-drawn", "{0}, {1}", text, wished))
+		}
 		if a.Note != "" {
 			text = voice.Say(words.New("walk.asked-note", "{0}: “{1}”", text, a.Note))
 		}

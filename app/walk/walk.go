@@ -9,6 +9,7 @@ import (
 	"studbay/plan"
 	"studbay/plan/words"
 	"studbay/render/tell"
+	"studbay/render/view"
 )
 
 // The sizes of the walk, in units: twice the editor's, to be read from two metres.
@@ -45,6 +46,12 @@ type Walk struct {
 func New(h Host, room plan.ID) *Walk {
 	w := &Walk{host: h, tour: NewTour(h, room), column: bare(), step: bare(), rooms: bare()}
 	w.eye = newEye(func(id plan.ID) { w.tour.Speak(id); w.show() })
+	w.eye.settle = w.settle
+	w.eye.draw = func(id plan.ID, to view.Spot) {
+		if w.keepNote() {
+			w.said(w.tour.Draw(id, to))
+		}
+	}
 	w.Object = &fyne.Container{Layout: w, Objects: []fyne.CanvasObject{w.eye, w.column, w.step, w.rooms}}
 	w.show()
 	return w
@@ -96,6 +103,7 @@ func (w *Walk) show() {
 	o := w.tour.Opening()
 	w.isSummary = false
 	w.eye.title = w.roomName(w.tour.Room())
+	w.eye.asked, w.eye.parts = w.asked(), w.tour.parts()
 	w.eye.show(w.host.Index(), w.tour.Room().ID, o.Opening.ID, w.tour.Lit())
 	w.column.Objects = []fyne.CanvasObject{look.Back(look.OnSurface, 0, w.told())}
 	w.step.Objects = []fyne.CanvasObject{look.Back(look.OnSurface, 0, w.steps())}
@@ -133,7 +141,7 @@ func (w *Walk) told() fyne.CanvasObject {
 		title = h.Title
 	}
 	head := look.Row(look.Grid, 0, look.NewFlexible(title, look.Style{Size: sizePress, Bold: true}), w.leave())
-	plan := look.NewPicture(columnWide-2*columnPad, fieldTall, field(w.host.Index(), w.tour.Room(), o.Opening.ID, w.tour.Lit(), voice))
+	plan := look.NewPicture(columnWide-2*columnPad, fieldTall, field(w.host.Index(), w.tour.Room(), o.Opening.ID, w.tour.Lit(), w.tour.Drawn(), voice))
 	parts := []fyne.CanvasObject{
 		head, plan,
 		look.NewParagraph(voice.Say(o.Headline()), look.Style{Size: sizeHead, Bold: true}, inner),
@@ -141,6 +149,9 @@ func (w *Walk) told() fyne.CanvasObject {
 	}
 	if changed := w.tour.Changed(o.Opening.ID); !changed.IsZero() {
 		parts = append(parts, look.NewParagraph(voice.Say(changed), look.Style{Size: sizeState, Bold: true, Tone: look.Warn}, inner))
+	}
+	if wished := w.tour.wished(o.Opening.ID); !wished.IsZero() {
+		parts = append(parts, look.NewParagraph(w.say("walk.wished", "Asked for: {0}", wished), look.Style{Size: sizeState, Bold: true, Tone: look.Warn}, inner))
 	}
 	if !o.Lit.IsZero() {
 		parts = append(parts, look.NewParagraph(voice.Say(o.Lit), look.Style{Size: sizePress, Bold: true, Tone: look.Accent}, inner))

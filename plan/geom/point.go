@@ -8,7 +8,11 @@
 // others.
 package geom
 
-import "studbay/plan/unit"
+import (
+	"math"
+
+	"studbay/plan/unit"
+)
 
 // Point is a place on a level, from the plan's origin: X to the right, Y down.
 type Point struct {
@@ -47,6 +51,20 @@ func (p Point) Turned(quarters int) Point {
 
 // Distance returns the distance from p to q, rounded to the nearest nanometre.
 func (p Point) Distance(q Point) unit.Length { return Segment{p, q}.Length() }
+
+// Slant returns the straight way from p to a place over or under q that is so much higher. It
+// needs a root, so it is worked in floats and rounded once; where only one of both differs it
+// is exact.
+func (p Point) Slant(q Point, up unit.Length) unit.Length {
+	flat := p.Distance(q)
+	switch {
+	case up == 0:
+		return flat
+	case flat == 0:
+		return up.Abs()
+	}
+	return unit.FromMillimetres(math.Hypot(flat.Millimetres(), up.Millimetres()))
+}
 
 // cross is the z of u × v: above zero where v points to the right hand of u.
 func cross(u, v Point) unit.Area { return u.X.Times(v.Y).Sub(u.Y.Times(v.X)) }

@@ -8,7 +8,6 @@ package revision
 
 import (
 	"cmp"
-	"math"
 	"slices"
 
 	"studbay/fill"
@@ -158,7 +157,7 @@ func (l List) change(old, now *plan.Opening, found sides) (c Change, differs boo
 	case now == nil:
 		c.Kind, differs = Removed, true
 	default:
-		c.Moved, c.Differs = between(c.From, c.To), l.differing(old, now)
+		c.Moved, c.Differs = c.From.Foot.Slant(c.To.Foot, c.To.Elevation-c.From.Elevation), l.differing(old, now)
 		c.Kind = Changed
 		if c.Moved > 0 {
 			c.Kind = Moved
@@ -199,19 +198,6 @@ func spotOf(ix *index.Index, o *plan.Opening) (s Spot) {
 		s.Elevation += level.Elevation
 	}
 	return s
-}
-
-// between returns the straight way between two spots. It needs a root, so it is worked in
-// floats and rounded once; spots that are the same are exactly 0 apart.
-func between(a, b Spot) unit.Length {
-	flat, up := a.Foot.Distance(b.Foot), b.Elevation-a.Elevation
-	switch {
-	case up == 0:
-		return flat
-	case flat == 0:
-		return up.Abs()
-	}
-	return unit.FromMillimetres(math.Hypot(flat.Millimetres(), up.Millimetres()))
 }
 
 // sides are what was found of each opening on either side, by whichever rule: those on a wall
