@@ -40,7 +40,7 @@ type Wish struct {
 	// ToHeight is how high above the finished floor its centre was drawn there, of what is on a
 	// face; 0 where that was not said.
 	ToHeight unit.Length `json:"toHeight,omitempty"`
-	Extra Extra   `json:"-"`
+	Extra    Extra       `json:"-"`
 }
 
 // Key returns the wish's ID.
