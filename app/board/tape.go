@@ -72,7 +72,7 @@ func tape(r request, along int) *image.RGBA {
 		size, from = image.Pt(wide, r.frame.Dy()), r.frame.Min.Y
 	}
 	im := image.NewRGBA(image.Rectangle{Max: size})
-	paper(im, r.pic.Theme.Paper)
+	cover(im, r.pic.Theme.Paper)
 	rule := rulingAt(r.zoom/d, r.pic.Voice.System)
 	var items []scene.Item
 	length := float64(max(size.X, size.Y))
@@ -137,8 +137,8 @@ func edge(t render.Theme, length, wide, d float64, along int) scene.Item {
 	return scene.Stroke{Path: path, Pen: scene.Pen{Width: width, Color: t.Line}}
 }
 
-// paper fills an image.
-func paper(im *image.RGBA, c scene.Color) {
+// cover fills an image.
+func cover(im *image.RGBA, c scene.Color) {
 	for i := 0; i < len(im.Pix); i += 4 {
 		im.Pix[i], im.Pix[i+1], im.Pix[i+2], im.Pix[i+3] = c.R, c.G, c.B, 0xff
 	}

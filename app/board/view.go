@@ -8,6 +8,7 @@ import (
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 	"studbay/plan/words"
+	"studbay/render/paper"
 )
 
 // View takes the plan to the screen and back. The screen is in device pixels from
@@ -132,24 +133,35 @@ func zoomOf(scale, density float64) float64 { return scale * density * screenInc
 // namedScale is a scale that drawings are made to.
 type namedScale struct {
 	ratio float64 // paper over building
-	name  string
+	name  string  // inches to the foot, or as all say it
+}
+
+// said is what the scale is called.
+func (n namedScale) said(v words.Voice) string {
+	switch {
+	case v.System == unit.Metric:
+		return n.name
+	case n.ratio == 1:
+		return v.Say(words.New("scale.full", "full size"))
+	}
+	return paper.PerFoot(v, n.name)
 }
 
 // The scales of drawings in each system, the larger last. The first in usual is what
 // a percentage is of.
 var (
 	inchScales = []namedScale{
-		{1.0 / 192, "1/16 in = 1 ft"}, {1.0 / 128, "3/32 in = 1 ft"}, {1.0 / 96, "1/8 in = 1 ft"},
-		{1.0 / 64, "3/16 in = 1 ft"}, {1.0 / 48, "1/4 in = 1 ft"}, {1.0 / 32, "3/8 in = 1 ft"},
-		{1.0 / 24, "1/2 in = 1 ft"}, {1.0 / 16, "3/4 in = 1 ft"}, {1.0 / 12, "1 in = 1 ft"},
-		{1.0 / 8, "1-1/2 in = 1 ft"}, {1.0 / 4, "3 in = 1 ft"}, {1, "full size"},
+		{1.0 / 192, "1/16"}, {1.0 / 128, "3/32"}, {1.0 / 96, "1/8"},
+		{1.0 / 64, "3/16"}, {1.0 / 48, "1/4"}, {1.0 / 32, "3/8"},
+		{1.0 / 24, "1/2"}, {1.0 / 16, "3/4"}, {1.0 / 12, "1"},
+		{1.0 / 8, "1-1/2"}, {1.0 / 4, "3"}, {ratio: 1},
 	}
 	metreScales = []namedScale{
 		{1.0 / 200, "1:200"}, {1.0 / 100, "1:100"}, {1.0 / 50, "1:50"}, {1.0 / 25, "1:25"},
 		{1.0 / 20, "1:20"}, {1.0 / 10, "1:10"}, {1.0 / 5, "1:5"}, {1, "1:1"},
 	}
 	usual = map[unit.System]namedScale{
-		unit.Imperial: {1.0 / 48, "1/4 in = 1 ft"},
+		unit.Imperial: {1.0 / 48, "1/4"},
 		unit.Metric:   {1.0 / 50, "1:50"},
 	}
 )
@@ -168,9 +180,9 @@ const scaleTolerance = 0.005
 func scaleText(ratio float64, voice words.Voice) string {
 	for _, s := range scalesOf(voice.System) {
 		if math.Abs(ratio/s.ratio-1) < scaleTolerance {
-			return s.name
+			return s.said(voice)
 		}
 	}
 	u := usual[voice.System]
-	return voice.Say(words.New("board.percent", "{0} % of {1}", fmt.Sprintf("%.0f", 100*ratio/u.ratio), u.name))
+	return voice.Say(words.New("board.percent", "{0} % of {1}", fmt.Sprintf("%.0f", 100*ratio/u.ratio), u.said(voice)))
 }

@@ -56,7 +56,7 @@ func joistsText(s bind.Subject[plan.Room]) string {
 	case x.Joists.First == 0:
 		return s.Say("room.joists.assumed", "Assumed: the first is one spacing from that wall. Verify it with a tape.")
 	}
-	return s.Say("room.joists.stated", "Stated: the first where you said, then by the spacing.")
+	return s.Say("room.joists.stated", "Entered: the first where you said, then by the spacing.")
 }
 
 // inCeiling is how a box in a ceiling is held, and between which joists it is.

@@ -81,7 +81,7 @@ func studsText(c *bind.Context, f frame.Face) string {
 		text  words.Text
 	}{
 		{plan.StudMeasured, words.New("side.studs.measured", "{0} measured", count[plan.StudMeasured])},
-		{plan.StudStated, words.New("side.studs.stated", "{0} stated", count[plan.StudStated])},
+		{plan.StudStated, words.New("side.studs.stated", "{0} entered", count[plan.StudStated])},
 		{plan.StudAssumed, words.New("side.studs.assumed", "{0} assumed, verify", count[plan.StudAssumed])},
 	} {
 		if count[x.state] > 0 {

@@ -119,7 +119,7 @@ func (f *exportForm) papers() (options []look.Option) {
 			ways = append(ways, upright)
 		}
 		for _, p := range ways {
-			label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size()
+			label := strings.ToUpper(p.Name[:1]) + p.Name[1:] + ", " + p.Size(f.stage.voice)
 			options = append(options, f.option(label, p == f.paper, true, func() {
 				f.paper = p
 				f.recall.SetPaper(p.Name)
@@ -143,7 +143,7 @@ func (f *exportForm) scales() []look.Option {
 	options := []look.Option{f.option(f.stage.say("export.scale.fit", "The largest that fits"), f.scale.IsFit(), true, func() { f.scale = paper.Scale{} })}
 	for _, s := range paper.Scales {
 		if s.System == f.of.System() {
-			options = append(options, f.option(s.Words(), s == f.scale, true, func() { f.scale = s }))
+			options = append(options, f.option(s.Words(f.stage.voice), s == f.scale, true, func() { f.scale = s }))
 		}
 	}
 	return options
@@ -262,7 +262,7 @@ func (f *exportForm) take(pages []*scene.Scene, err error) {
 	}
 	f.pages = pages
 	f.preview.show(pages)
-	f.paperOf.SetWords(f.stage.say("export.size", "{0}, true to scale: print it at 100 %.", f.paper.Size()))
+	f.paperOf.SetWords(f.stage.say("export.size", "{0}, true to scale: print it at 100 %.", f.paper.Size(f.stage.voice)))
 	f.update()
 }
 
@@ -272,12 +272,12 @@ func (f *exportForm) faultText(err error) string {
 	if !errors.As(err, &large) {
 		return f.stage.ErrorText(err)
 	}
-	text := f.stage.say("export.large", "At {0}, {1} would take about {2} pages.", large.Scale.Words(), large.Level, large.Pages)
+	text := f.stage.say("export.large", "At {0}, {1} would take about {2} pages.", large.Scale.Words(f.stage.voice), large.Level, large.Pages)
 	if len(large.Scales) > 0 {
-		text += " " + f.stage.say("export.large.scale", "{0} would do.", large.Scales[0].Words())
+		text += " " + f.stage.say("export.large.scale", "{0} would do.", large.Scales[0].Words(f.stage.voice))
 	}
 	if len(large.Papers) > 0 {
-		text += " " + f.stage.say("export.large.paper", "So would paper of {0}.", large.Papers[0].Size())
+		text += " " + f.stage.say("export.large.paper", "So would paper of {0}.", large.Papers[0].Size(f.stage.voice))
 	}
 	return text
 }

@@ -45,7 +45,6 @@ func (s *Stage) ShowHelp(language, page string, figures *code.Figures) {
 	h.view = container.NewVScroll(look.Inset(0, 0, 2*look.Grid, 0, h.text))
 	h.find.SetPlaceHolder(s.say("help.find", "Find in the help"))
 	h.find.OnChanged = func(string) { h.search() }
-	h.find.OnEscape = func() { h.find.SetText("") }
 	for i, p := range pages {
 		if p.ID == page {
 			h.shown = i
@@ -55,6 +54,13 @@ func (s *Stage) ShowHelp(language, page string, figures *code.Figures) {
 	h.show(h.shown)
 	left := look.Inset(0, 0, 2*look.Grid, 0, look.Sized(helpList, 0, look.Column(look.Grid, h.find, h.list)))
 	s.Spread(title, helpList+helpText+6*look.Grid, helpHeight, container.NewBorder(nil, nil, left, nil, look.Wheeled(h.view)))
+	shown := s.open
+	h.find.OnEscape = func() {
+		if h.find.Text == "" {
+			shown.lower()
+		}
+		h.find.SetText("")
+	}
 	s.canvas().Focus(h.find)
 }
 

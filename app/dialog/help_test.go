@@ -42,6 +42,13 @@ func TestHelpIsSearched(t *testing.T) {
 	if text := windowtest.TextOf(shown()); !strings.Contains(text, "Sheets are what you hand over") {
 		t.Errorf("a page chosen shows\n%s", text)
 	}
+	if s.open == nil {
+		t.Fatal("Escape has closed the help while something was looked for")
+	}
+	find.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if s.open != nil {
+		t.Error("Escape with nothing looked for leaves the help open")
+	}
 }
 
 // TestHelpSaysWhatIsChecked opens the page that is made from the rules.

@@ -216,10 +216,10 @@ func (r *exportRequest) tell(c *cobra.Command, files []string, pages []*scene.Sc
 	t := cli.Table{Voice: r.Voice}
 	for i, file := range files {
 		if len(files) == 1 && len(pages) > 1 {
-			t.Line(words.New("export.all", "{0}: {1} sheets, {2}", file, len(pages), paper.Size()))
+			t.Line(words.New("export.all", "{0}: {1} sheets, {2}", file, len(pages), paper.Size(r.Voice)))
 			continue
 		}
-		t.Line(words.New("export.one", "{0}: {1}, {2}", file, out.Sheets[i], paper.Size()))
+		t.Line(words.New("export.one", "{0}: {1}, {2}", file, out.Sheets[i], paper.Size(r.Voice)))
 	}
 	return t.Write(c.OutOrStdout())
 }

@@ -79,12 +79,12 @@ func (p Paper) MayStand() bool { return p.Name == "letter" || p.Name == "a4" }
 func (p Paper) IsUpright() bool { return p.Height > p.Width }
 
 // Size says width and height as the paper's users do: 17 × 11 in, 420 × 297 mm.
-func (p Paper) Size() string {
+func (p Paper) Size(v words.Voice) string {
 	if p.System == unit.Metric {
 		return p.Width.Exact() + " × " + p.Height.Exact() + " mm"
 	}
 	inches := func(l unit.Length) string { return strings.TrimSuffix(l.Inches(16), `"`) }
-	return inches(p.Width) + " × " + inches(p.Height) + " in"
+	return v.Say(words.New("paper.inches", "{0} × {1} in", inches(p.Width), inches(p.Height)))
 }
 
 // On paper this high and higher, which hangs on a wall and is read from a step away, all type

@@ -58,11 +58,16 @@ func (s Scale) String() string {
 }
 
 // Words is the scale as a sheet says it: 1/4 in = 1 ft or 1:50.
-func (s Scale) Words() string {
+func (s Scale) Words(v words.Voice) string {
 	if s.System == unit.Metric {
 		return s.String()
 	}
-	return strings.TrimSuffix(s.Paper.Inches(16), `"`) + " in = 1 ft"
+	return PerFoot(v, strings.TrimSuffix(s.Paper.Inches(16), `"`))
+}
+
+// PerFoot says a scale by the inches of paper that show a foot of the building.
+func PerFoot(v words.Voice, inches string) string {
+	return v.Say(words.New("scale.feet", "{0} in = 1 ft", inches))
 }
 
 // Is reports whether two scales draw a length equally long.

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"studbay/plan/unit"
+	"studbay/plan/words"
 )
 
 func TestParseScale(t *testing.T) {
@@ -64,7 +65,25 @@ func TestAll(t *testing.T) {
 	if _, err := Named("b5"); err == nil {
 		t.Error("b5 is found")
 	}
-	if got := Usual(unit.Metric).Size(); got != "420 × 297 mm" {
+	if got := Usual(unit.Metric).Size(words.Voice{}); got != "420 × 297 mm" {
 		t.Errorf("the usual metric paper is %s", got)
+	}
+}
+
+// Scales and sizes are told in the units of the language, as the trade writes them there.
+func TestScalesAreToldInTheLanguage(t *testing.T) {
+	spanish := words.Voice{Catalogue: words.Catalogue{"scale.feet": "{0} pulg = 1 pie", "paper.inches": "{0} × {1} pulg"}}
+	quarter := Imperial(4)
+	for _, tt := range []struct{ got, want string }{
+		{quarter.Words(words.Voice{}), "1/4 in = 1 ft"},
+		{quarter.Words(spanish), "1/4 pulg = 1 pie"},
+		{Metric(50).Words(spanish), "1:50"},
+		{Usual(unit.Imperial).Size(words.Voice{}), "17 × 11 in"},
+		{Usual(unit.Imperial).Size(spanish), "17 × 11 pulg"},
+		{Usual(unit.Metric).Size(spanish), "420 × 297 mm"},
+	} {
+		if tt.got != tt.want {
+			t.Errorf("%q, want %q", tt.got, tt.want)
+		}
 	}
 }

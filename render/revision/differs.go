@@ -44,7 +44,7 @@ var fields = []struct {
 	{"status", words.New("revision.status", "status"), func(to, from *plan.Opening) { to.Status = from.Status }, func(_ plan.Plan, o *plan.Opening) words.Text { return o.Status.Text() }},
 	{"circuit", words.New("revision.circuit", "circuit"), func(to, from *plan.Opening) { to.Circuit = from.Circuit }, circuit},
 	{"devices", words.New("revision.devices", "devices"), func(to, from *plan.Opening) { to.Devices = from.Devices }, nil},
-	{"contents", words.New("revision.contents", "what is stated to be in the box"), func(to, from *plan.Opening) { to.Contents = from.Contents }, nil},
+	{"contents", words.New("revision.contents", "what was entered as in the box"), func(to, from *plan.Opening) { to.Contents = from.Contents }, nil},
 	{"grounded", words.New("revision.grounded", "grounding of an old box"), func(to, from *plan.Opening) { to.Grounded = from.Grounded }, nil},
 	{"note", words.New("revision.note", "note"), func(to, from *plan.Opening) { to.Note = from.Note }, nil},
 }

@@ -78,7 +78,7 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 	scale := b.largerScale(l, r, box, f)
 	k := b.o.Paper.Times(scale)
 	wide, tall := box.Width().Millimetres()*k, largerHead+box.Height().Millimetres()*k
-	wide = max(wide, headWidth(r.Name, scale.Words()))
+	wide = max(wide, headWidth(r.Name, scale.Words(b.Voice)))
 	left, y, column := f.shelf.right+layout.ColumnGap, f.Y, f.Column()
 	if isBeside := f.shelf.page == f.page && left+wide <= column.Max.X && f.shelf.top+tall <= column.Max.Y; isBeside {
 		f.Y, f.Columns[f.At].Min.X = f.shelf.top, left
@@ -86,7 +86,7 @@ func (f *flow) largerRoom(l *plan.Level, r *plan.Room) {
 		f.Need(tall)
 		y, column = f.Y, f.Column()
 	}
-	f.roomHead(r.Name, scale.Words())
+	f.roomHead(r.Name, scale.Words(b.Voice))
 	d := b.drawRoom(l, box, scale, scene.Point{X: f.Left(), Y: f.Y + largerHead})
 	f.page.Add(scene.Group{Layer: scene.Layer{Name: r.Name, Clip: &d.medium.Window}, Items: render.Items(inWindow(d.pieces, d.medium.Window))})
 	f.shelf = shelf{f.page, f.Y, f.Left() + wide, f.Y + tall}

@@ -91,7 +91,7 @@ func (p *page) plan(l *plan.Level, d drawnLevel) {
 		p.nothing()
 		return
 	}
-	p.scale = d.scale.Words()
+	p.scale = d.scale.Words(p.b.Voice)
 	p.Add(scene.Group{Layer: scene.Layer{Name: l.Name}, Items: render.Items(d.pieces)})
 	p.tape(d, p.Main)
 	p.under(d)

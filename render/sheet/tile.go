@@ -250,7 +250,7 @@ func isBare(pieces []render.Piece, box scene.Rect) bool {
 // tile puts down one part: drawn by itself, so that its tags and names stand in it.
 func (p *page) tile(l *plan.Level, d drawnLevel, at tileAt) []render.Piece {
 	t := d.tiles
-	p.north, p.scale, p.key = true, d.scale.Words(), &keyPlan{l, d.medium, t, at}
+	p.north, p.scale, p.key = true, d.scale.Words(p.b.Voice), &keyPlan{l, d.medium, t, at}
 	off := t.area.Middle().Sub(t.window(at).Middle())
 	window := t.window(at).Moved(off)
 	d.medium.At = d.medium.At.Add(off)

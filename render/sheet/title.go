@@ -198,7 +198,7 @@ func (p *page) scaleBar(at scene.Point, s paper.Scale) float64 {
 		Line: layout.Pen(layout.Divider).Width, Ink: layout.Theme.Ink, Paper: layout.Theme.Paper,
 	}
 	p.Add(bar.Items()...)
-	text := p.b.Say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(), p.b.o.Paper.Size())
+	text := p.b.Say("sheet.scale-bar", "{0} · {1} on {2}", counts, s.Words(p.b.Voice), p.b.o.Paper.Size(p.b.Voice))
 	words := layout.Style{Size: layout.Small}
 	x := at.X + bar.Step*float64(len(labels)-1) + layout.Gutter
 	p.Add(words.At(x, at.Y+1.6, text))

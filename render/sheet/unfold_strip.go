@@ -54,7 +54,7 @@ func (b *book) headWidth(s unfold.Strip, scale paper.Scale) float64 {
 }
 
 func (b *book) stripScale(s unfold.Strip, scale paper.Scale) string {
-	return b.Say("unfold.scale", "{0} · ceiling {1}", scale.Words(), s.Ceiling) + " · " + table.FloorText(b.Voice, s.Room)
+	return b.Say("unfold.scale", "{0} · ceiling {1}", scale.Words(b.Voice), s.Ceiling) + " · " + table.FloorText(b.Voice, s.Room)
 }
 
 // span is a part of a strip from its left end.

@@ -52,7 +52,7 @@ func (t Table) heading(c Column) string {
 	title := t.Voice.Say(c.Title)
 	switch c.Kind {
 	case Length:
-		return title + " (" + DecimalUnit(t.Voice.System) + ")"
+		return title + " (" + t.Voice.Say(lengthUnits[t.Voice.System]) + ")"
 	case Volume:
 		return title + " (" + t.Voice.Say(words.CubicInch) + ")"
 	}

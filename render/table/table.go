@@ -167,6 +167,12 @@ func Decimal(l unit.Length, s unit.System) string {
 	return inches(l)
 }
 
+// lengthUnits are the units of Decimal in words; DecimalUnit's are those that programs read.
+var lengthUnits = map[unit.System]words.Text{
+	unit.Imperial: words.New("unit.in", "in"),
+	unit.Metric:   words.New("unit.mm", "mm"),
+}
+
 // DecimalUnit names the unit of Decimal: in or mm.
 func DecimalUnit(s unit.System) string {
 	if s == unit.Metric {

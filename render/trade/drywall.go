@@ -96,7 +96,7 @@ func (f *flow) boardFace(l drywall.Layout, name string) {
 	scale := f.boardScale(l)
 	tall := l.Height.Millimetres()*b.Paper.Times(scale) + boardLow
 	rows := b.holeRows(l)
-	f.Heading(b.Say("drywall.heading", "{0} · {1}", name, scale.Words()), min(tall+20, f.Column().Height()-20))
+	f.Heading(b.Say("drywall.heading", "{0} · {1}", name, scale.Words(b.Voice)), min(tall+20, f.Column().Height()-20))
 	f.Need(tall)
 	if !f.On.IsDraft {
 		f.drawBoard(l, scale)

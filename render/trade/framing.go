@@ -149,7 +149,7 @@ const (
 func (f *flow) cuts(cuts []boxCut) {
 	b := f.b
 	scale := cutScales[b.Voice.System]
-	f.Heading(b.Both("cut.title", "Cuts through the wall, from above, the room at the foot, {0}", scale.Words()), 40)
+	f.Heading(b.Both("cut.title", "Cuts through the wall, from above, the room at the foot, {0}", scale.Words(b.Voice)), 40)
 	m := layout.Medium(b.Paper, scale, b.Voice)
 	perRow := max(1, int((f.Width()+cutGap)/(cutWide+cutGap)))
 	for row := range slices.Chunk(waysOf(cuts), perRow) {

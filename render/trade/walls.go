@@ -218,7 +218,7 @@ const mostWallRoom = 70.0
 
 // wallSays is what is known of a wall: its scale, its studs and what is put on them.
 func (b *Book) wallSays(d drawnWall) string {
-	all := []string{d.scale.Words()}
+	all := []string{d.scale.Words(b.Voice)}
 	deep := d.Wall.FramingAt(d.Wall.Length / 2)
 	switch {
 	case len(d.Wall.Studs()) == 0: // nobody tells any; masonry has none
