@@ -23,11 +23,14 @@ type FileForm struct {
 	Open       bool     // a file that is there, else one to write
 }
 
-// Folders remembers where the user was last.
+// Folders remembers where the user was last, and which boxes the user chooses.
 type Folders interface {
 	LastFolder() string
 	// SetFolder is told the path of a file that was chosen.
 	SetFolder(of string)
+	// OwnPolicy is the user's own choice of boxes as choose.WriteOwn writes it; none: empty.
+	OwnPolicy() string
+	SetOwnPolicy(csv string)
 }
 
 // fileForm is the dialog that asks for a file.

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"io"
 	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -42,7 +43,7 @@ func (t choiceTable) own() fyne.CanvasObject {
 	rows = append(rows,
 		look.Row(look.Grid, -1,
 			button(s.say("own-policy.add", "Add a line"), false, func() {
-				s.ownPolicy = append(slices.Clone(s.ownPolicy), choose.OwnRow{Take: choose.Plastic.ID})
+				s.keepOwn(append(slices.Clone(s.ownPolicy), choose.OwnRow{Take: choose.Plastic.ID}))
 				again()
 			}),
 			button(s.say("prices.in", "Take in a CSV …"), false, func() { s.readOwnPolicy(again) }),
@@ -59,36 +60,43 @@ func (t choiceTable) own() fyne.CanvasObject {
 func (t choiceTable) ownLine(at int) fyne.CanvasObject {
 	s := t.stage
 	change := func(to choose.OwnRow) {
-		s.ownPolicy = slices.Clone(s.ownPolicy)
-		s.ownPolicy[at] = to
+		lines := slices.Clone(s.ownPolicy)
+		lines[at] = to
+		s.keepOwn(lines)
 	}
-	now := s.ownPolicy[at]
 	choice := func(label string, width float32, offered []look.Option, value func(choose.OwnRow) string, put func(*choose.OwnRow, string)) fyne.CanvasObject {
-		var c *look.Choice
-		c = look.NewChoice(label, value(now), func() (all []look.Option) {
-			for _, o := range offered {
-				id := o.Short
-				all = append(all, look.Option{Label: o.Label, Now: id == value(s.ownPolicy[at]), Do: func() {
-					to := s.ownPolicy[at]
-					put(&to, id)
-					change(to)
-					c.Update()
-				}})
-			}
-			return all
+		return s.pickOf(label, width, offered, func() string { return value(s.ownPolicy[at]) }, func(id string) {
+			to := s.ownPolicy[at]
+			put(&to, id)
+			change(to)
 		})
-		c.Finds(s.voice)
-		c.SetWidth(look.Scaled(width))
-		return look.Sized(width, 0, c)
 	}
 	return look.Row(look.Grid, -1,
 		choice(s.say("own-policy.room", "Room"), ownRoom, t.ownRooms(), func(r choose.OwnRow) string { return r.Room }, func(r *choose.OwnRow, to string) { r.Room = to }),
 		choice(s.say("own-policy.kind", "Kind"), ownKind, t.ownKinds(), func(r choose.OwnRow) string { return r.Kind }, func(r *choose.OwnRow, to string) { r.Kind = to }),
 		choice(s.say("own-policy.take", "Take"), ownTake, t.ownTakes(), func(r choose.OwnRow) string { return r.Take }, func(r *choose.OwnRow, to string) { r.Take = to }),
 		button(s.say("own-policy.remove", "Remove"), false, func() {
-			s.ownPolicy = slices.Delete(slices.Clone(s.ownPolicy), at, at+1)
+			s.keepOwn(slices.Delete(slices.Clone(s.ownPolicy), at, at+1))
 			t.show(t.own())
 		}))
+}
+
+// pickOf is a choice among what is offered, each known by its Short.
+func (s *Stage) pickOf(label string, width float32, offered []look.Option, now func() string, put func(id string)) fyne.CanvasObject {
+	var c *look.Choice
+	c = look.NewChoice(label, now(), func() (all []look.Option) {
+		for _, o := range offered {
+			id := o.Short
+			all = append(all, look.Option{Label: o.Label, Now: id == now(), Do: func() {
+				put(id)
+				c.Update()
+			}})
+		}
+		return all
+	})
+	c.Finds(s.voice)
+	c.SetWidth(look.Scaled(width))
+	return look.Sized(width, 0, c)
 }
 
 // ownRooms are the rooms of the plan by name and their uses; Short is how a line names one.
@@ -169,6 +177,14 @@ func (t choiceTable) layOwn() {
 	}()
 }
 
+// keepOwn keeps the lines of the user's own policy, for this plan and those after it.
+func (s *Stage) keepOwn(lines []choose.OwnRow) {
+	s.ownPolicy = lines
+	var csv strings.Builder
+	_ = choose.WriteOwn(&csv, lines) // into memory: it cannot fail
+	s.folders.SetOwnPolicy(csv.String())
+}
+
 // readOwnPolicy takes the lines of a file in place of those there are.
 func (s *Stage) readOwnPolicy(then func()) {
 	s.canvas().Unfocus()
@@ -182,7 +198,7 @@ func (s *Stage) readOwnPolicy(then func()) {
 			s.Trouble(s.say("own-policy.failed", "The choice could not be read"), err)
 			return
 		}
-		s.ownPolicy = lines
+		s.keepOwn(lines)
 		then()
 	})
 }

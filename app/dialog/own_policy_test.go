@@ -61,6 +61,9 @@ func TestOnesOwnPolicyIsMadeAndTaken(t *testing.T) {
 	if got, want := s.ownPolicy, (choose.OwnRow{Room: "Den", Take: "steel"}); len(got) != 1 || got[0] != want {
 		t.Fatalf("the lines are %+v", got)
 	}
+	if next := NewStage(s.window, s.post, s.memory); len(next.ownPolicy) != 1 || next.ownPolicy[0] != s.ownPolicy[0] {
+		t.Errorf("the next window begins with %+v", next.ownPolicy)
+	}
 	windowtest.Press(t, s.dialog(), "Lay it beside the others")
 	s.until("the own policy", shows("your own, by room and kind"))
 	var last *look.Press

@@ -39,6 +39,7 @@ type priceTable struct {
 	saved *price.Book // as the book was read or saved last
 	list  priceList
 	used  []price.Part // that the plan takes
+	next  nextStep     // to be added to the recipes
 
 	which       *look.Choice
 	name, sum   *look.Paragraph
@@ -53,7 +54,7 @@ type priceTable struct {
 func (s *Stage) ShowPrices(of Chosen, then func(path string)) {
 	width := look.Scaled(priceWidth)
 	t := &priceTable{
-		stage: s, of: of, then: then, book: s.Prices(), saved: s.Prices(), rows: look.Column(2),
+		stage: s, of: of, then: then, book: s.Prices(), saved: s.Prices(), rows: look.Column(2), next: nextStep{per: string(price.PerBox)},
 		name: look.NewParagraph("", look.Strong, width), sum: look.NewParagraph("", look.Quiet, width),
 		wrong: look.NewParagraph("", look.Style{Tone: look.Stop}, width),
 		note:  look.NewParagraph(s.say("prices.note", "A price is of a whole pack. A line that you change has today's date and is marked invented no more. Prices are kept in a file of their own, which the plan names."), look.Quiet, width),

@@ -95,6 +95,32 @@ func TestAPriceIsWrittenInTheTable(t *testing.T) {
 	takeList(t, s, "Recipes: what each box takes")
 	cells = windowtest.All[*look.Entry](s.dialog())
 	write(cells[0], "11") // minutes of a nail-on box of one or two gangs, 9 in the table
+	before := len(price.Trial().Recipes())
+	pick := func(field, label string) {
+		for _, c := range windowtest.All[*look.Choice](s.dialog()) {
+			for _, o := range c.Options() {
+				if o.Label == label && strings.HasPrefix(windowtest.TextOf(c), field) {
+					o.Do()
+					return
+				}
+			}
+		}
+		t.Fatalf("no %s %q", field, label)
+	}
+	pick("For each", "a splice")
+	windowtest.Press(t, s.dialog(), "Add a line") // every box, by the splice, only minutes
+	cells = windowtest.All[*look.Entry](s.dialog())
+	write(cells[len(cells)-1], "3")
+	var drops []*look.Press
+	for _, p := range windowtest.All[*look.Press](s.dialog()) {
+		if windowtest.TextOf(p) == "Remove" {
+			drops = append(drops, p)
+		}
+	}
+	if len(drops) != before+1 {
+		t.Fatalf("%d lines can be removed, want %d", len(drops), before+1)
+	}
+	drops[1].Tapped(nil)
 	windowtest.Press(t, s.dialog(), "Save the price book")
 	if named != mine {
 		t.Errorf("the plan names %q", named)
@@ -113,6 +139,13 @@ func TestAPriceIsWrittenInTheTable(t *testing.T) {
 	}
 	if !book.HasOwnRecipes() || book.Recipes()[0].Minutes != 11 {
 		t.Errorf("the recipes: %+v", book.Recipes()[:1])
+	}
+	steps, standing := book.Recipes(), price.Trial().Recipes()
+	if last := steps[len(steps)-1]; len(steps) != before || last.Per != price.PerSplice || last.Part != "" || last.When != "" || last.Minutes != 3 {
+		t.Errorf("of %d lines the last is %+v, want the one added", len(steps), last)
+	}
+	if steps[1].When != standing[2].When {
+		t.Errorf("the second line is of %q, want the one removed gone and %q in its place", steps[1].When, standing[2].When)
 	}
 }
 

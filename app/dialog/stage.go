@@ -40,7 +40,9 @@ type Stage struct {
 // NewStage makes the stage of a window. Post brings a function to the window's goroutine,
 // from any other.
 func NewStage(window fyne.Window, post func(func()), folders Folders) *Stage {
-	return &Stage{window: window, post: post, folders: folders}
+	s := &Stage{window: window, post: post, folders: folders}
+	s.ownPolicy, _ = choose.ReadOwn("", strings.NewReader(folders.OwnPolicy())) // what cannot be read is none
+	return s
 }
 
 // SetVoice says in which language and units dialogs speak from now on.

@@ -26,6 +26,7 @@ type stand struct {
 // memory is what a stand remembers.
 type memory struct {
 	folder, paper, format string
+	own                   string
 	dpi                   int
 }
 
@@ -37,6 +38,9 @@ func (m *memory) ExportFormat() string       { return m.format }
 func (m *memory) SetExportFormat(ext string) { m.format = ext }
 func (m *memory) ExportDPI() int             { return m.dpi }
 func (m *memory) SetExportDPI(dpi int)       { m.dpi = dpi }
+
+func (m *memory) OwnPolicy() string       { return m.own }
+func (m *memory) SetOwnPolicy(csv string) { m.own = csv }
 
 func newStand(t *testing.T) *stand {
 	t.Helper()

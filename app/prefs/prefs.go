@@ -132,10 +132,15 @@ func (p Prefs) SetGuided()     { p.Store.SetBool("guided", true) }
 
 // Unfold is whether the room is shown unfolded, Cards whether the cards are in sight, LastFolder
 // where a file was last opened or saved.
-func (p Prefs) Unfold() bool        { return p.Store.BoolWithFallback("unfold", true) }
-func (p Prefs) SetUnfold(on bool)   { p.Store.SetBool("unfold", on) }
-func (p Prefs) Cards() bool         { return p.Store.BoolWithFallback("cards", true) }
-func (p Prefs) SetCards(on bool)    { p.Store.SetBool("cards", on) }
+func (p Prefs) Unfold() bool      { return p.Store.BoolWithFallback("unfold", true) }
+func (p Prefs) SetUnfold(on bool) { p.Store.SetBool("unfold", on) }
+func (p Prefs) Cards() bool       { return p.Store.BoolWithFallback("cards", true) }
+func (p Prefs) SetCards(on bool)  { p.Store.SetBool("cards", on) }
+
+// OwnPolicy is the user's own choice of boxes by room and kind, as a CSV.
+func (p Prefs) OwnPolicy() string       { return p.Store.String("own-policy") }
+func (p Prefs) SetOwnPolicy(csv string) { p.Store.SetString("own-policy", csv) }
+
 func (p Prefs) LastFolder() string  { return p.Store.String("folder") }
 func (p Prefs) SetFolder(of string) { p.Store.SetString("folder", filepath.Dir(of)) }
 

@@ -107,6 +107,34 @@ func (b *Book) WithStep(at, count, minutes int) *Book {
 	return next
 }
 
+// WithNewStep returns the book with one more line at the end of its recipes: one of a part, or
+// none where that is only of minutes, for each box that is as said. It fails where a word of it
+// is not known.
+func (b *Book) WithNewStep(when string, per Per, part string) (*Book, error) {
+	cells := map[string]string{"when": when, "per": string(per), "part": part}
+	if part != "" {
+		cells["count"] = "1"
+	}
+	s, _, err := stepOf(func(column string) string { return cells[column] })
+	if err != nil {
+		return nil, err
+	}
+	next := b.changed()
+	next.steps = append(slices.Clone(b.Recipes()), s)
+	return next, nil
+}
+
+// WithoutStep returns the book without a step of its recipes, counted from 0. The last one stays:
+// a book without any goes by those of the catalogue.
+func (b *Book) WithoutStep(at int) *Book {
+	if len(b.Recipes()) < 2 {
+		return b
+	}
+	next := b.changed()
+	next.steps = slices.Delete(slices.Clone(b.Recipes()), at, at+1)
+	return next
+}
+
 // Trial returns the book that travels in the program. Its prices are invented.
 var Trial = sync.OnceValue(func() *Book {
 	b := &Book{

@@ -26,8 +26,8 @@ const (
 	PerEdge   Per = "edge"         // stud bored too near to its edges
 )
 
-// pers lists them all.
-var pers = []Per{PerBox, PerCable, PerSplice, PerBlock, PerLength, PerEdge}
+// Pers lists them all.
+var Pers = []Per{PerBox, PerCable, PerSplice, PerBlock, PerLength, PerEdge}
 
 // Step is a line of the recipes: a part or minutes, or both, of each box that is as said.
 type Step struct {
@@ -90,7 +90,7 @@ func stepOf(cell func(column string) string) (s Step, column string, err error) 
 		}
 		s.when = append(s.when, c)
 	}
-	if s.Per = Per(cell("per")); !slices.Contains(pers, s.Per) {
+	if s.Per = Per(cell("per")); !slices.Contains(Pers, s.Per) {
 		return s, "per", words.Fault("recipe.no-per", "nothing is counted by \"{0}\"", string(s.Per))
 	}
 	if s.Part = cell("part"); s.Part != "" {
