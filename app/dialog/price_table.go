@@ -1,6 +1,7 @@
 package dialog
 
 import (
+	"slices"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -55,7 +56,7 @@ func (s *Stage) ShowPrices(of Chosen, then func(path string)) {
 	width := look.Scaled(priceWidth)
 	t := &priceTable{
 		stage: s, of: of, then: then, book: s.Prices(), saved: s.Prices(), rows: look.Column(2), next: nextStep{per: string(price.PerBox)},
-		name: look.NewParagraph("", look.Strong, width), sum: look.NewParagraph("", look.Quiet, width),
+		name: look.NewParagraph("", look.Strong, width), sum: look.NewParagraph(s.say("prices.wait", "The parts are being counted …"), look.Quiet, width),
 		wrong: look.NewParagraph("", look.Style{Tone: look.Stop}, width),
 		note:  look.NewParagraph(s.say("prices.note", "A price is of a whole pack. A line that you change has today's date and is marked invented no more. Prices are kept in a file of their own, which the plan names."), look.Quiet, width),
 	}
@@ -92,19 +93,33 @@ func (t *priceTable) lists() (all []look.Option) {
 	return all
 }
 
-// takeOff sums what the plan takes by the book as it stands.
+// takeOff sums what the plan takes by the book as it stands, beside the window. What a book that
+// was changed since would give is dropped.
 func (t *priceTable) takeOff() {
 	fig := t.of.Result().Figures
 	if fig == nil {
 		t.sum.SetWords(t.stage.voice.Say(t.of.Result().NotChecked()))
 		return
 	}
-	whole := takeoff.NewTaker(t.of.Index(), fig, t.book).Whole(t.of.Index().Plan())
-	t.used = nil
-	for _, p := range takeoff.Parts(whole.Openings) {
-		t.used = append(t.used, *p.Part)
-	}
-	t.sum.SetWords(t.stage.say("prices.sum", "All parts of this plan by these prices: {0}; minutes: {1}.", whole.Cost(), whole.Minutes()))
+	ix, book := t.of.Index(), t.book
+	go func() {
+		whole := takeoff.NewTaker(ix, fig, book).Whole(ix.Plan())
+		var used []price.Part
+		for _, p := range takeoff.Parts(whole.Openings) {
+			used = append(used, *p.Part)
+		}
+		cost, minutes := whole.Cost(), whole.Minutes()
+		t.stage.post(func() {
+			if t.stage.closed || t.book != book {
+				return
+			}
+			t.sum.SetWords(t.stage.say("prices.sum", "All parts of this plan by these prices: {0}; minutes: {1}.", cost, minutes))
+			isSame := slices.EqualFunc(t.used, used, func(a, b price.Part) bool { return a.ID == b.ID })
+			if t.used = used; !isSame && t.list == (priceList{}) {
+				t.refill()
+			}
+		})
+	}()
 }
 
 // shown are the parts of the list in sight.

@@ -71,6 +71,9 @@ func TestAPriceIsWrittenInTheTable(t *testing.T) {
 		named = path
 		_ = s.FollowPrices(path, "mine.csv")
 	})
+	s.until("the sum", func() bool {
+		return strings.Contains(windowtest.TextOf(s.dialog()), "All parts of this plan by these prices")
+	})
 	takeList(t, s, "Small parts")
 	cells := windowtest.All[*look.Entry](s.dialog())
 	write := func(cell *look.Entry, text string) {
