@@ -47,7 +47,7 @@ func (d *Desk) showPalette() {
 	at := fyne.NewPos((on.Size().Width-width)/2, look.Scaled(48))
 	look.ShowFinder(on, at, width, append(d.commands.Palette(d.voice.Voice), d.placeable()...), look.MenuFind{
 		Hint: d.voice.say("palette.find", "Type what you want to do …"),
-		None: d.voice.say("palette.none", "no command is called that now"),
+		None: d.voice.say("palette.none", "no command is called that"),
 	})
 }
 

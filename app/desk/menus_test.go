@@ -148,10 +148,20 @@ func TestACommandIsFoundByWords(t *testing.T) {
 	if b.prefs.Mode() != look.DarkMode || b.window.Canvas().Overlays().Top() != nil {
 		t.Errorf("typing dark and Enter leaves the mode %q", b.prefs.Mode())
 	}
+	// With nothing selected, what needs something is told of and does nothing.
+	b.doc().Select()
+	dimmed := map[string]bool{}
 	for _, item := range b.commands.Palette(b.voice.Voice) {
-		if item.Disabled || item.Do == nil {
+		if item.Do == nil {
 			t.Errorf("the palette lists %q, which cannot run", item.Label)
 		}
+		dimmed[item.Label] = item.Disabled
+	}
+	if is, listed := dimmed["Delete   (Edit)"]; !listed || !is {
+		t.Errorf("with nothing selected Delete is listed: %v, dimmed: %v", listed, is)
+	}
+	if is, listed := dimmed["Zoom to fit   (View)"]; !listed || is {
+		t.Errorf("Zoom to fit, which can always run, is listed: %v, dimmed: %v", listed, is)
 	}
 }
 

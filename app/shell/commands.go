@@ -111,12 +111,12 @@ func (c *Commands) Items(which Menu, v words.Voice) (items []look.MenuItem) {
 	return items
 }
 
-// Palette lists every command that can run now, to be found by words: behind the menu it
-// stands in, with its keys.
+// Palette lists every command, to be found by words: before the menu it stands in, with its
+// keys. One that cannot run now is dimmed.
 func (c *Commands) Palette(v words.Voice) (items []look.MenuItem) {
 	for i := range c.All {
 		one := &c.All[i]
-		if one.Items != nil || !one.can() {
+		if one.Items != nil {
 			continue
 		}
 		item := c.item(one, v)
