@@ -145,8 +145,8 @@ func (u *Unfold) toCorner(s *scribe, f unfold.Face, along unit.Length, isRight b
 			x = text.Min.X - gap - half
 		}
 		from, to := a.X, b.X
-		if f.Side != nil { // under the faces beside it nothing is written
-			from, to = u.medium.ToStrip(0, 0).X, u.medium.ToStrip(u.strip.Width, 0).X
+		if f.Side != nil { // beside a face of a room nothing is written
+			from, to = s.screen.Min.X+gap, s.screen.Max.X-gap
 		}
 		if x-half < from || x+half > to {
 			return // no room beside it
@@ -176,14 +176,17 @@ func (u *Unfold) chain(s *scribe, f unfold.Face, from, to unit.Length) (a, b sce
 }
 
 // measure draws the dimension between two places on a face, with its text where it has
-// room for it.
-func (u *Unfold) measure(s *scribe, f unfold.Face, from, to unit.Length) {
+// room for it, and returns what is taken below the floor: the text, else the line.
+func (u *Unfold) measure(s *scribe, f unfold.Face, from, to unit.Length) scene.Rect {
 	a, b := u.chain(s, f, from, to)
 	said := s.pic.Voice.System.Format(to - from)
 	half := scene.Run{Text: said, Size: u.medium.Text}.Width() / 2
+	taken := scene.Rect{Min: a, Max: scene.Point{X: b.X, Y: a.Y + 2*u.medium.Text}}
 	if 2*half > b.X-a.X {
-		return
+		return taken
 	}
-	s.notes = append(s.notes, scene.Rect{Min: a, Max: scene.Point{X: b.X, Y: a.Y + 2*u.medium.Text}}.Expanded(4*s.density))
-	s.add(shape{kind: textShape, a: scene.Point{X: (a.X+b.X)/2 - half, Y: a.Y + 0.4*u.medium.Text}, text: said, size: 10.5, color: s.pic.Theme.Ink})
+	s.notes = append(s.notes, taken.Expanded(4*s.density))
+	taken.Min.X, taken.Max.X = (a.X+b.X)/2-half, (a.X+b.X)/2+half
+	s.add(shape{kind: textShape, a: scene.Point{X: taken.Min.X, Y: a.Y + 0.4*u.medium.Text}, text: said, size: 10.5, color: s.pic.Theme.Ink})
+	return taken
 }

@@ -59,9 +59,9 @@ func (u *Unfold) uprightInHand(s *scribe) {
 	a, b := u.medium.ToStrip(f.Left+left, it.head), u.medium.ToStrip(f.Left+right, it.foot)
 	d := s.density
 	s.add(shape{kind: boxShape, a: a, b: b, width: 2 * d, color: s.pic.Theme.Accent})
-	u.toCorner(s, f, left, false, nil)
-	u.toCorner(s, f, right, true, nil)
-	u.measure(s, f, left, right)
+	wide := u.measure(s, f, left, right)
+	u.toCorner(s, f, left, false, &wide)
+	u.toCorner(s, f, right, true, &wide)
 	middle, up := (a.X+b.X)/2, func(l unit.Length) string { return s.pic.Voice.System.Format(l) }
 	s.note(up(it.head), scene.Point{X: middle, Y: a.Y + 11*d}, s.pic.Theme.Ink, true)
 	if it.foot > 0 && b.Y-a.Y > 40*d { // else the two would run into each other
