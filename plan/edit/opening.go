@@ -88,7 +88,8 @@ func (e SetContents) Apply(p plan.Plan) (plan.Plan, error) {
 	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Contents = e.Contents })
 }
 
-// SetStatus says whether an opening is new, there already, or to be removed.
+// SetStatus says whether an opening is new, there already, or to be removed. The box that was
+// to be built for a new one is not what stands in the wall: nobody has read that yet.
 type SetStatus struct {
 	ID     plan.ID
 	Status plan.Status
@@ -101,7 +102,12 @@ func (e SetStatus) Name() words.Text {
 
 // Apply fails with ErrGone where the opening is not in the plan.
 func (e SetStatus) Apply(p plan.Plan) (plan.Plan, error) {
-	return ChangedOpening(p, e.ID, func(o *plan.Opening) { o.Status = e.Status })
+	return ChangedOpening(p, e.ID, func(o *plan.Opening) {
+		if e.Status.IsOld() && !o.Status.IsOld() {
+			o.Assembly = plan.Assembly{}
+		}
+		o.Status = e.Status
+	})
 }
 
 // Retag gives an opening another tag, which no other has. An empty Tag is the next of

@@ -159,9 +159,29 @@ func TestSettingsOfAnOpening(t *testing.T) {
 	marked := 18 * unit.CubicInch
 	a := plan.Assembly{Box: "odd", Marked: &marked}
 	c := &plan.Contents{Source: plan.ContentsNotKnown}
-	o := opening(t, after(t, shed(t), edit.SetAssembly{ID: n1, Assembly: a}, edit.SetContents{ID: n1, Contents: c},
-		edit.SetStatus{ID: n1, Status: plan.StatusExisting}, edit.SetHeight{ID: n1, Height: plan.CentreAt(20 * in)}), n1)
+	o := opening(t, after(t, shed(t), edit.SetStatus{ID: n1, Status: plan.StatusExisting}, edit.SetAssembly{ID: n1, Assembly: a},
+		edit.SetContents{ID: n1, Contents: c}, edit.SetHeight{ID: n1, Height: plan.CentreAt(20 * in)}), n1)
 	if o.Assembly.Box != "odd" || o.Contents != c || o.Status != plan.StatusExisting || o.Height != plan.CentreAt(20*in) {
 		t.Errorf("the opening is %+v", o)
+	}
+}
+
+// A box that was to be built is forgotten where the opening is there already, as nobody has
+// read the one in the wall; one that was read stays when the opening is to go.
+func TestAnExistingBoxIsNotTheOneThatWasToBeBuilt(t *testing.T) {
+	read := plan.Assembly{Box: "odd"}
+	was := after(t, shed(t), edit.SetAssembly{ID: n1, Assembly: plan.Assembly{Code: "OW1"}})
+	for _, old := range []plan.Status{plan.StatusExisting, plan.StatusRemove, plan.StatusMoved, plan.StatusReplaced} {
+		if o := opening(t, after(t, was, edit.SetStatus{ID: n1, Status: old}), n1); o.Assembly.Code+o.Assembly.Box != "" {
+			t.Errorf("%s: the box is %+v", old, o.Assembly)
+		}
+	}
+	p := after(t, was, edit.SetStatus{ID: n1, Status: plan.StatusNew})
+	if o := opening(t, p, n1); o.Assembly.Code != "OW1" {
+		t.Errorf("still new: the box is %+v", o.Assembly)
+	}
+	p = after(t, p, edit.SetStatus{ID: n1, Status: plan.StatusExisting}, edit.SetAssembly{ID: n1, Assembly: read}, edit.SetStatus{ID: n1, Status: plan.StatusRemove})
+	if o := opening(t, p, n1); o.Assembly.Box != "odd" {
+		t.Errorf("read and to be removed: the box is %+v", o.Assembly)
 	}
 }
