@@ -34,7 +34,11 @@ func Box(s opening) bind.Row {
 		return o.Assembly.Code
 	}, func(o plan.Opening, code string) edit.Edit { return edit.SetListed{ID: o.ID, Code: code} })
 	gangs := bind.Part(s, func(o *plan.Opening) *int { return &o.Gangs })
-	return bind.Choice(s.Context, s.Say("opening.box", "Box"), s.Say("opening.box.none", "none selected"), code, func() (all []bind.Option[string]) {
+	none := s.Say("opening.box.none", "none selected")
+	if s.Now().Status.IsOld() {
+		none = s.Say("opening.box.unread", "size not read")
+	}
+	return bind.Choice(s.Context, s.Say("opening.box", "Box"), none, code, func() (all []bind.Option[string]) {
 		n, isSame := gangs.Read()
 		if !isSame {
 			return append(byPolicy(s), ofOneGang(s)...)
