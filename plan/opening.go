@@ -157,9 +157,11 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 	return p.on(p.Level(l.ID), func(l *Level) { l.Openings = l.Openings.With(&o) }), nil
 }
 
+// MaxGangs is the most gangs of a box, ring or device; nothing built comes near it.
+const MaxGangs = 12
+
 // The bounds of counts within one noun; nothing built comes near them.
 const (
-	maxGangs  = 12
 	maxPanels = 16
 	maxItems  = 256
 	maxTag    = 24 // characters
@@ -215,8 +217,8 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "senses", "{0} senses smoke in an unknown way, “{1}”", o.text(), string(o.Senses)).At("/senses")
 	case o.Joined != Unsaid && o.Joined != AnswerYes && o.Joined != AnswerNo:
 		return Refuse(nil, "joined", "{0} sounds with the other alarms, “yes” or “no”, not “{1}”", o.text(), string(o.Joined)).At("/joined")
-	case o.Gangs < 0 || o.Gangs > maxGangs:
-		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, maxGangs).At("/gangs")
+	case o.Gangs < 0 || o.Gangs > MaxGangs:
+		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, MaxGangs).At("/gangs")
 	}
 	if err := firstOf(checkDevices(o), checkWorks(o)); err != nil {
 		return err
@@ -244,7 +246,7 @@ func checkDevices(o *Opening) error {
 	}
 	for i, d := range o.Devices {
 		switched := d.Switched == NotSwitched || d.Switched == HalfSwitched || d.Switched == WhollySwitched
-		if d.Kind == "" || !switched || d.Gangs < 0 || d.Gangs > maxGangs || !isWire(int(d.Size)) {
+		if d.Kind == "" || !switched || d.Gangs < 0 || d.Gangs > MaxGangs || !isWire(int(d.Size)) {
 			return Refuse(nil, "device", "device {1} of {0} has a field out of bounds", o.text(), i+1).At(fmt.Sprintf("/devices/%d", i))
 		}
 	}
@@ -283,7 +285,7 @@ func (c *Contents) check(name words.Text) error {
 		return Refuse(nil, "items", "{0} has more than {1} lines of contents", name, maxItems).At("/items")
 	}
 	for i, it := range c.Items {
-		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= maxGangs && it.Times >= 0 && it.Times <= 1000 && it.Volume >= 0 && it.Volume <= maxVolume
+		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= MaxGangs && it.Times >= 0 && it.Times <= 1000 && it.Volume >= 0 && it.Volume <= maxVolume
 		if !slices.Contains(itemKinds, it.What) || !counts || !isWire(int(it.Size)) {
 			return Refuse(nil, "item", "line {1} of the contents of {0} has a field out of bounds", name, i+1).At(fmt.Sprintf("/items/%d", i))
 		}

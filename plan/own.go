@@ -111,8 +111,8 @@ func checkOwn(x *Own) error {
 			return Refuse(nil, "own-size", "a size of “{0}” is {1}; 0 to {2} is taken", x.Name, words.Height(size.is), words.Height(maxOwn)).At("/" + size.key)
 		}
 	}
-	if x.Gangs < 0 || x.Gangs > maxGangs {
-		return Refuse(nil, "own-gangs", "“{0}” takes {1} gangs; 0 to {2} are known", x.Name, x.Gangs, maxGangs).At("/gangs")
+	if x.Gangs < 0 || x.Gangs > MaxGangs {
+		return Refuse(nil, "own-gangs", "“{0}” takes {1} gangs; 0 to {2} are known", x.Name, x.Gangs, MaxGangs).At("/gangs")
 	}
 	switch x.Kind {
 	case OwnBox:

@@ -77,7 +77,7 @@ func ownSize(label words.Text, at func(*plan.Own) *unit.Length) bind.Maker[plan.
 }
 
 func ownGangs(c *bind.Context) bind.Spelling[int] {
-	return bind.Whole(c, 0, 12, words.New("own.gangs.wanted", "write 0 to 12"))
+	return bind.Whole(c, 0, plan.MaxGangs, words.New("own.gangs.wanted", "write 0 to {0}", plan.MaxGangs))
 }
 
 // ownVolume is the field of the volume: one that is written is stamped until somebody says

@@ -201,9 +201,6 @@ func (d *here) takesBreak() bool {
 func (d *here) addDoor()   { d.hand.putOnce("break", string(plan.BreakDoor), d.at()) }
 func (d *here) addWindow() { d.hand.putOnce("break", string(plan.BreakWindow), d.at()) }
 
-// usualKinds are those that are added where the kind in hand goes elsewhere, by where they go.
-var usualKinds = map[part.Host]string{part.Wall: "duplex", part.Ceiling: "ceiling-light"}
-
 // kind returns the kind of opening that the one thing selected takes: the one in hand, where
 // that goes there.
 func (d *here) kind() *part.Kind {
@@ -225,7 +222,7 @@ func (d *here) kind() *part.Kind {
 	if k := part.All().Kind(d.hand.kind); k != nil && k.Host == host {
 		return k
 	}
-	return part.All().Kind(usualKinds[host])
+	return part.All().UsualKind(host)
 }
 
 func (d *here) takesOpening() bool { return d.kind() != nil }

@@ -275,3 +275,12 @@ func TestBreaksAreThoseAPlanKnows(t *testing.T) {
 		t.Errorf("the table has %q, a plan knows %q", listed, plan.BreakKinds)
 	}
 }
+
+// A wall takes mostly plain receptacles, a ceiling lights: common practice.
+func TestTheUsualKindSitsWhereItIsUsual(t *testing.T) {
+	for in, want := range map[Host]Family{Wall: Receptacle, Ceiling: Light, Floor: Receptacle} {
+		if k := All().UsualKind(in); k == nil || k.Host != in || k.Family != want {
+			t.Errorf("in a %s it is %+v, want one of the family %s", in, k, want)
+		}
+	}
+}

@@ -73,6 +73,12 @@ type Kind struct {
 	CutoutSource string
 }
 
+// usualKinds are the kinds that most are of, by what they sit in.
+var usualKinds = map[Host]string{Wall: "duplex", Ceiling: "ceiling-light", Floor: "floor"}
+
+// UsualKind returns the kind that most of what sits in a host is of.
+func (c *Catalogue) UsualKind(in Host) *Kind { return c.Kind(usualKinds[in]) }
+
 // ReadingLight is the kind of a light to read by, which may have a switch of its own.
 const ReadingLight = "reading-light"
 

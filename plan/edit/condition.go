@@ -1,6 +1,7 @@
 package edit
 
 import (
+	"reflect"
 	"slices"
 
 	"studbay/plan"
@@ -77,17 +78,24 @@ func (SetCableExisting) Name() words.Text {
 
 // Apply fails with ErrGone where the cable is not in the plan.
 func (e SetCableExisting) Apply(p plan.Plan) (plan.Plan, error) {
-	c, ok := p.Cables.Get(e.ID)
+	return changedCable(p, e.ID, func(c *plan.Cable) {
+		if c.Existing != e.Existing {
+			c.Existing, c.GroundUnseen = e.Existing, e.Existing
+			c.Ground = c.Ground && !e.Existing
+		}
+	})
+}
+
+// changedCable returns the plan with a changed copy of a cable; one that is as it was leaves
+// the plan as it was.
+func changedCable(p plan.Plan, id plan.ID, change func(*plan.Cable)) (plan.Plan, error) {
+	was, ok := p.Cables.Get(id)
 	if !ok {
 		return plan.Plan{}, plan.Gone(plan.KindCable)
 	}
-	if c.Existing == e.Existing {
+	now := *was
+	if change(&now); reflect.DeepEqual(now, *was) {
 		return p, nil
-	}
-	now := *c
-	now.Existing, now.GroundUnseen = e.Existing, e.Existing
-	if e.Existing {
-		now.Ground = false
 	}
 	return Change{Thing: &now}.Apply(p)
 }
@@ -105,16 +113,7 @@ func (e SetWay) Name() words.Text {
 
 // Apply fails with ErrGone where the cable is not in the plan.
 func (e SetWay) Apply(p plan.Plan) (plan.Plan, error) {
-	c, ok := p.Cables.Get(e.ID)
-	if !ok {
-		return plan.Plan{}, plan.Gone(plan.KindCable)
-	}
-	if c.Way == e.Way {
-		return p, nil
-	}
-	now := *c
-	now.Way = e.Way
-	return Change{Thing: &now}.Apply(p)
+	return changedCable(p, e.ID, func(c *plan.Cable) { c.Way = e.Way })
 }
 
 // SetGrounding says whether a cable carries a grounding conductor: yes, no, or that nobody
@@ -131,11 +130,7 @@ func (SetGrounding) Name() words.Text {
 
 // Apply fails with ErrGone where the cable is not in the plan.
 func (e SetGrounding) Apply(p plan.Plan) (plan.Plan, error) {
-	c, ok := p.Cables.Get(e.ID)
-	if !ok {
-		return plan.Plan{}, plan.Gone(plan.KindCable)
-	}
-	now := *c
-	now.Ground, now.GroundUnseen = e.Answer == plan.AnswerYes, e.Answer == plan.Unsaid
-	return Change{Thing: &now}.Apply(p)
+	return changedCable(p, e.ID, func(c *plan.Cable) {
+		c.Ground, c.GroundUnseen = e.Answer == plan.AnswerYes, e.Answer == plan.Unsaid
+	})
 }

@@ -76,6 +76,10 @@ func TestCablesThatAreThere(t *testing.T) {
 // The way of a cable is one of those that there are.
 func TestTheWayOfACable(t *testing.T) {
 	p := after(t, shed(t), edit.SetWay{ID: feed, Way: plan.WayCellar})
+	was, _ := p.Cables.Get(feed)
+	if now, _ := after(t, p, edit.SetWay{ID: feed, Way: plan.WayCellar}).Cables.Get(feed); now != was {
+		t.Error("the same way again changes the cable")
+	}
 	if c, _ := p.Cables.Get(feed); c.Way != plan.WayCellar {
 		t.Errorf("it goes %q", c.Way)
 	}
