@@ -52,5 +52,5 @@ func isClearOnFloor(o *plan.Opening, v *index.RoomView) bool {
 	isOn := func(other *plan.Opening) bool {
 		return !other.IsGone() && at.Meets(flat.FootprintOf(other))
 	}
-	return !isUnderCabinet(at.Center, *v) && v.Room.Outline().Contains(at.Center) && !slices.ContainsFunc(v.Sides, isWallIn) && !slices.ContainsFunc(v.Floor, isOn)
+	return !isUnderCabinet(at.Center, *v) && !isInStairs(at.Center, *v) && v.Room.Outline().Contains(at.Center) && !slices.ContainsFunc(v.Sides, isWallIn) && !slices.ContainsFunc(v.Floor, isOn)
 }

@@ -72,13 +72,29 @@ func isInGlass(o *plan.Opening, room *plan.Room, s *index.SideView) bool {
 // with the back or with an end.
 func cabinetsAt(v index.RoomView, s *index.SideView) (all []frame.Rect) {
 	for f := range fixturesOf(v) {
-		if !isCabinet(f.Fixture) {
-			continue
+		if isCabinet(f.Fixture) {
+			all = append(all, before(s, f, f.Fixture.Top())...)
 		}
-		for _, at := range standsAt(s, f) {
-			if left, right := max(at.from, 0), min(at.to, s.Length); left < right {
-				all = append(all, frame.Rect{Left: left, Right: right, Bottom: f.Fixture.Bottom, Top: f.Fixture.Top()})
-			}
+	}
+	return all
+}
+
+// stairsAt returns what the flights of a room take of a side that they run along, up to its
+// ceiling: nobody reaches a receptacle in or under a flight (common practice).
+func stairsAt(v index.RoomView, s *index.SideView) (all []frame.Rect) {
+	for f := range fixturesOf(v) {
+		if f.Fixture.Kind == plan.FixtureStairs {
+			all = append(all, before(s, f, max(v.Room.Ceiling, f.Fixture.Top()))...)
+		}
+	}
+	return all
+}
+
+// before returns the parts of a side that a fixture stands before, up to a height.
+func before(s *index.SideView, f index.FixtureView, top unit.Length) (all []frame.Rect) {
+	for _, at := range standsAt(s, f) {
+		if left, right := max(at.from, 0), min(at.to, s.Length); left < right {
+			all = append(all, frame.Rect{Left: left, Right: right, Bottom: f.Fixture.Bottom, Top: top})
 		}
 	}
 	return all
@@ -100,6 +116,16 @@ func fixturesOf(v index.RoomView) iter.Seq[index.FixtureView] {
 			}
 		}
 	}
+}
+
+// isInStairs reports whether a place of the floor is within a flight of stairs.
+func isInStairs(at geom.Point, v index.RoomView) bool {
+	for f := range fixturesOf(v) {
+		if f.Fixture.Kind == plan.FixtureStairs && f.Footprint.Contains(at) {
+			return true
+		}
+	}
+	return false
 }
 
 // isUnderCabinet reports whether a place of the floor is within a cabinet that goes down to

@@ -188,3 +188,27 @@ func TestAReceptacleMoreNeverServesLess(t *testing.T) {
 		t.Errorf("only %d were tried", tried)
 	}
 }
+
+// TestServeKeepsClearOfStairs: one receptacle in the middle of 12 ft of wall serves all of it,
+// 210.52(A)(1); where a flight runs along the middle 6 ft nobody reaches one there (common
+// practice), and it takes one at either side of it.
+func TestServeKeepsClearOfStairs(t *testing.T) {
+	for _, isBy := range []bool{false, true} {
+		r := filltest.OneWall(t, 144)
+		y := 60.0
+		if isBy {
+			y = 0
+		}
+		r.Standing(plan.FixtureStairs, 36, y, 72, 36)
+		s, after := serve(t, r.Plan(), r.Room.ID)
+		want := map[bool]int{false: 1, true: 2}[isBy]
+		if len(s.Added) != want || len(s.Left) > 0 || unserved(after, r.Room.ID) > 0 {
+			t.Errorf("stairs along the wall %v: adds %d and leaves %v, want %d", isBy, len(s.Added), s.Left, want)
+		}
+		for _, o := range after.Openings() {
+			if isBy && o.At.Along > filltest.In(36) && o.At.Along < filltest.In(108) {
+				t.Errorf("a receptacle is offered in the flight, %v along", o.At.Along)
+			}
+		}
+	}
+}

@@ -205,9 +205,9 @@ func (p leg) inTheWay(o *plan.Opening, room *plan.Room, inReach bool) []frame.Re
 
 // taken returns what else of the leg's side the box of an opening may not meet, told by the
 // whole room: cabinets, within which it would not count and behind which its plate does not
-// reach, and what is wet.
+// reach, flights of stairs, and what is wet.
 func (p leg) taken(o *plan.Opening) (all []frame.Rect) {
-	for _, c := range p.cabinets {
+	for _, c := range slices.Concat(p.cabinets, p.stairs) {
 		all = append(all, frame.PastPlate(o, c))
 	}
 	return append(all, p.wet...)

@@ -22,6 +22,7 @@ type leg struct {
 	// panel of a slider.
 	canMount bool
 	cabinets []frame.Rect // that stand against its side
+	stairs   []frame.Rect // of its side, where nobody reaches one
 	wet      []frame.Rect // of its side, where no receptacle is offered
 }
 
@@ -50,7 +51,7 @@ func joined(v index.RoomView, all [][]marking, fig *code.Figures) (runs []run) {
 	isOpen, anyBreak := false, false
 	zones := rule.WetZones(&v, fig)
 	for i, line := range all {
-		cabinets, wet := cabinetsAt(v, &v.Sides[i]), rule.WetOn(zones, &v.Sides[i])
+		cabinets, stairs, wet := cabinetsAt(v, &v.Sides[i]), stairsAt(v, &v.Sides[i]), rule.WetOn(zones, &v.Sides[i])
 		for _, s := range line {
 			if s.looks >= isFixedEnd {
 				isOpen, anyBreak = false, true
@@ -61,7 +62,7 @@ func joined(v index.RoomView, all [][]marking, fig *code.Figures) (runs []run) {
 				isOpen = true
 			}
 			r := &runs[len(runs)-1]
-			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall && v.Sides[i].Side.Kind == plan.SideWall, cabinets: cabinets, wet: wet})
+			r.add(leg{side: &v.Sides[i], from: s.from, to: s.to, canMount: s.looks == isWall && v.Sides[i].Side.Kind == plan.SideWall, cabinets: cabinets, stairs: stairs, wet: wet})
 		}
 	}
 	switch {
