@@ -19,6 +19,7 @@ type opening = bind.Subject[plan.Opening]
 // openingPage shows openings: where one is, what is built in, what is in the box.
 var openingPage = page[plan.Opening]{
 	heading: openingHeading,
+	made:    func(x plan.Opening) any { return x.Status },
 	found:   func(f rule.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
 	rows: []bind.Maker[plan.Opening]{
 		func(s opening) bind.Row {
@@ -66,15 +67,26 @@ var openingPage = page[plan.Opening]{
 	several: []bind.Maker[plan.Opening]{inside.Box, kindRow, circuitRow, bind.When(hasHeight, heightRow), inside.Contents, statusRow, noteRow},
 }
 
-// openingHeading is the tag, large, with what the opening is beside it and where under it.
+// openingHeading is the tag, large, with what the opening is beside it, or under it where the
+// tag is long, and where it is under both.
 func openingHeading(s opening) bind.Row {
 	tag := look.NewText("", look.Style{Size: look.TagSize, Bold: true})
-	what := look.NewParagraph("", look.Style{Size: look.TitleSize}, s.Width-look.Scaled(72))
+	beside := look.NewParagraph("", look.Style{Size: look.TitleSize}, s.Width)
+	under := look.NewParagraph("", look.Style{Size: look.TitleSize}, s.Width)
 	where := look.NewParagraph("", look.Second, s.Width)
-	return bind.Row{Object: look.Column(look.Grid/2, look.Row(look.Grid, 1, tag, what), where), Update: func() {
+	return bind.Row{Object: look.Column(look.Grid/2, look.Row(look.Grid, 1, tag, beside), under, where), Update: func() {
 		now := s.Now()
 		tag.SetWords(now.Tag)
-		what.SetWords(s.Sentence(&now))
+		what, rest := s.Sentence(&now), s.Width-tag.MinSize().Width-look.Scaled(look.Grid)
+		if rest >= s.Width/2 {
+			beside.SetWidth(rest)
+			beside.SetWords(what)
+			under.Hide()
+		} else {
+			beside.SetWords("")
+			under.SetWords(what)
+			under.Show()
+		}
 		where.SetWords(s.Whereabouts(&now))
 	}}
 }

@@ -42,6 +42,32 @@ func TestAnOldBoxIsMeasuredInside(t *testing.T) {
 	}
 }
 
+// An existing opening is moved by its new place: its card then asks what becomes of the old box
+// and offers no other place, and is no wider than its column, long as its tag is now.
+func TestACardOfWhatWasMovedIsMadeAnew(t *testing.T) {
+	d := newDesktop(t)
+	o, _ := d.history.Plan().Opening(plug)
+	old := *o
+	old.Status, old.Assembly, old.Tag = plan.StatusExisting, plan.Assembly{}, "GUEST12"
+	if err := d.history.Do(edit.ChangeOpening{Opening: old}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{plug})
+	c.Show(d.context())
+	typed(fieldNamed(t, c, "New place, from left corner"), "2'")
+	if now, _ := d.history.Plan().Opening(plug); now.Status != plan.StatusMoved || now.Tag != "GUEST12-old" {
+		t.Fatalf("it is %s, %s", now.Status, now.Tag)
+	}
+	if c.Show(d.context()) {
+		t.Error("the card of the existing opening goes on showing the moved one")
+	}
+	c = For(d.context(), []plan.ID{plug})
+	c.Show(d.context())
+	if got, most := c.Object().MinSize().Width, d.context().Width; got > most {
+		t.Errorf("its card is %v wide, the column %v", got, most)
+	}
+}
+
 // The mark of an old ceiling box is asked; of a new one its listing tells.
 func TestTheMarkOfAnOldCeilingBoxIsAsked(t *testing.T) {
 	for status, want := range map[plan.Status]bool{plan.StatusExisting: true, plan.StatusNew: false} {
