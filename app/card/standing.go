@@ -43,7 +43,7 @@ func replacedRow(s opening) bind.Row {
 	})
 	return bind.Choice(s.Context, s.Say("opening.replaced", "Replaced by"), "", by, func() []bind.Option[string] {
 		all := []bind.Option[string]{{Text: words.New("opening.replaced.not", "not replaced")}}
-		for _, k := range part.All().Kinds {
+		for _, k := range part.All().KindsFirstIn(part.HostOf(s.Now().At.Part)) {
 			all = append(all, bind.Option[string]{Value: k.ID, Text: k.Text()})
 		}
 		return all

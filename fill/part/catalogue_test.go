@@ -284,3 +284,17 @@ func TestTheUsualKindSitsWhereItIsUsual(t *testing.T) {
 		}
 	}
 }
+
+// In place of what hangs from a ceiling a fan is found before the control of one on a wall.
+func TestKindsOfAHostComeFirst(t *testing.T) {
+	for in, want := range map[plan.Part]Host{plan.PartCeiling: Ceiling, plan.PartFloor: Floor, plan.PartFace: Wall, plan.PartTop: Wall} {
+		all := All().KindsFirstIn(HostOf(in))
+		if len(all) != len(All().Kinds) {
+			t.Fatalf("%s: %d kinds of %d", in, len(all), len(All().Kinds))
+		}
+		others := slices.IndexFunc(all, func(k *Kind) bool { return k.Host != want })
+		if others <= 0 || slices.ContainsFunc(all[others:], func(k *Kind) bool { return k.Host == want }) {
+			t.Errorf("%s: the first other than in a %s is number %d", in, want, others)
+		}
+	}
+}

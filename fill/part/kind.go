@@ -2,9 +2,11 @@ package part
 
 import (
 	"fmt"
+	"slices"
 
 	"studbay/fill/box"
 	"studbay/fill/rows"
+	"studbay/plan"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
@@ -78,6 +80,32 @@ var usualKinds = map[Host]string{Wall: "duplex", Ceiling: "ceiling-light", Floor
 
 // UsualKind returns the kind that most of what sits in a host is of.
 func (c *Catalogue) UsualKind(in Host) *Kind { return c.Kind(usualKinds[in]) }
+
+// HostOf returns what an opening in a part sits in.
+func HostOf(in plan.Part) Host {
+	switch in {
+	case plan.PartCeiling:
+		return Ceiling
+	case plan.PartFloor:
+		return Floor
+	}
+	return Wall
+}
+
+// KindsFirstIn lists all kinds, those that usually sit in a host first.
+func (c *Catalogue) KindsFirstIn(host Host) []*Kind {
+	all := slices.Clone(c.Kinds)
+	slices.SortStableFunc(all, func(a, b *Kind) int {
+		switch {
+		case a.Host == b.Host || a.Host != host && b.Host != host:
+			return 0
+		case a.Host == host:
+			return -1
+		}
+		return 1
+	})
+	return all
+}
 
 // ReadingLight is the kind of a light to read by, which may have a switch of its own.
 const ReadingLight = "reading-light"
