@@ -108,8 +108,10 @@ func (v carbon) cause() (why words.Text, any bool) {
 // burns reports whether something in a room burns fuel, a fireplace in one of its sides too.
 func (v alarms) burns(r *plan.Room) (burns bool) {
 	v.fixtures(r, func(f *plan.Fixture) { burns = burns || f.Fuel != "" })
-	for b := range v.level.Breaks.All() {
-		burns = burns || b.Fuel != "" && r.SideAt(b.At.Host) >= 0
+	for _, s := range r.Sides {
+		for _, b := range v.ix.BreaksOn(s.ID) {
+			burns = burns || b.Fuel != ""
+		}
 	}
 	return burns
 }

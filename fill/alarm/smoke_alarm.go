@@ -171,15 +171,7 @@ func fromCooking(senses plan.Sensing, fig *code.Figures) (least unit.Length, why
 
 // alone tells of an alarm that is said not to sound with the others of the house.
 func (v alarms) alone(r *plan.Room, a placed, fig *code.Figures) []rule.Finding {
-	n := 0
-	for _, k := range v.kinds {
-		for o := range v.ix.OfKind(k).All() {
-			if o.IsInUse() {
-				n++
-			}
-		}
-	}
-	if a.Joined != plan.AnswerNo || n < 2 {
+	if a.Joined != plan.AnswerNo || !v.isOneOfSeveral() {
 		return nil
 	}
 	f := rule.Finding{
@@ -191,6 +183,22 @@ func (v alarms) alone(r *plan.Room, a placed, fig *code.Figures) []rule.Finding 
 		f.Severity = rule.Note
 	}
 	return []rule.Finding{f}
+}
+
+// isOneOfSeveral reports whether the house has more than one smoke alarm in use.
+func (v alarms) isOneOfSeveral() bool {
+	n := 0
+	for _, k := range v.kinds {
+		for o := range v.ix.OfKind(k).All() {
+			if o.IsInUse() {
+				n++
+			}
+			if n > 1 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func (v alarms) hasShower(r *plan.Room) (has bool) {
