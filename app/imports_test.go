@@ -45,6 +45,7 @@ var importRules = []importRule{
 	{who: "plan/geom", may: "plan/unit", why: "geometry knows no room and no box"},
 	{who: "plan/words", may: "plan/unit", why: "texts know quantities and nothing of what they speak of"},
 	{who: "plan/disk", may: "", why: "it puts bytes on the disk and does not know what they say"},
+	{who: "plan/heap", may: "", why: "the collector does not know whose memory it is"},
 	{who: "plan/set", may: "", why: "a set knows of its nouns no more than their keys"},
 	{who: "plan", may: "plan/unit plan/geom plan/words plan/set", why: "the plan is the inmost model: kinds, boxes and rules stand in it as values"},
 	{who: "plan/edit", may: "plan plan/unit plan/geom plan/words", why: "an edit asks the nouns, not where they come to stand"},

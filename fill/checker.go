@@ -7,6 +7,7 @@ import (
 	"studbay/fill/code"
 	"studbay/fill/rule"
 	"studbay/plan"
+	"studbay/plan/heap"
 	"studbay/plan/index"
 )
 
@@ -62,60 +63,80 @@ func (c *Checker) Ran() int { return c.ran }
 
 // all judges every opening, side and room of the plan, on all cores.
 func (c *Checker) all() {
+	defer heap.Freely()()
 	rows := judgedFirst(c.index)
 	found := make([][]*scoped, len(rows))
 	var ran atomic.Int64
 	onAllCores(len(rows), batch, func(i int) {
-		for _, id := range rows[i] {
-			scopes := scopesAt(c.index, id)
-			for _, s := range scopes {
-				if of := c.findings(s, c.rules.of(s.id)); len(of.findings) > 0 {
-					found[i] = append(found[i], of)
-				}
+		scopes := rows[i].scopes(c.index)
+		for _, s := range scopes {
+			if of := c.findings(s, c.rules.of(s.id)); len(of.findings) > 0 {
+				found[i] = append(found[i], of)
 			}
-			ran.Add(int64(len(scopes)))
 		}
+		ran.Add(int64(len(scopes)))
 	})
 	c.seen, c.result = map[plan.ID]seen{}, Result{}
 	c.ran += int(ran.Load())
 	c.result.scopes, _ = plan.NewSet(slices.Concat(found...)...) // IDs of a plan are unique
 }
 
-// judgedFirst lists what scopesAt is asked for, each room in a row with the openings in it:
-// what is looked up for one is then at hand for the next. Those in no room come one by one.
-func judgedFirst(ix *index.Index) (rows [][]plan.ID) {
-	listed, all := 0, 0
+// row is a room with its sides, and the openings in it; those of a level that are in none are
+// a row without a room.
+type row struct {
+	level, room plan.ID
+	openings    []*plan.Opening
+}
+
+// scopes returns what is judged of a row.
+func (r row) scopes(ix *index.Index) []scope {
+	all := scopesAt(ix, r.room)
+	all = slices.Grow(all, len(r.openings))
+	for _, o := range r.openings {
+		all = append(all, openingScope(ix.ViewOf(o, r.level)))
+	}
+	return all
+}
+
+// judgedFirst lists the rooms with the openings in them: what is looked up for one is then at
+// hand for the next. Then come those in no room.
+func judgedFirst(ix *index.Index) (rows []row) {
 	for _, l := range ix.Plan().Levels {
+		listed := 0
 		for r := range l.Rooms.All() {
-			row := inRow(ix, []plan.ID{r.ID}, r.ID)
+			one := row{level: l.ID, room: r.ID, openings: inRow(ix, nil, r.ID)}
 			for _, s := range r.Sides {
-				row = inRow(ix, row, s.ID)
+				one.openings = inRow(ix, one.openings, s.ID)
 			}
-			rows = append(rows, row)
-			listed += len(row) - 1
+			rows = append(rows, one)
+			listed += len(one.openings)
 		}
-		all += l.Openings.Len()
-	}
-	if listed == all {
-		return rows
-	}
-	isListed := map[plan.ID]bool{}
-	for _, id := range slices.Concat(rows...) {
-		isListed[id] = true
-	}
-	for _, o := range ix.Plan().Openings() {
-		if !isListed[o.ID] {
-			rows = append(rows, []plan.ID{o.ID})
+		if listed < l.Openings.Len() {
+			rows = append(rows, row{level: l.ID, openings: inNone(l, rows)})
 		}
 	}
 	return rows
 }
 
-// inRow adds the openings that hang on a host, also by way of fixtures.
-func inRow(ix *index.Index, row []plan.ID, host plan.ID) []plan.ID {
-	for _, o := range ix.OpeningsOn(host) {
-		row = append(row, o.ID)
+// inNone returns the openings of a level that no row lists.
+func inNone(l *plan.Level, rows []row) (none []*plan.Opening) {
+	isListed := map[*plan.Opening]bool{}
+	for _, r := range rows {
+		for _, o := range r.openings {
+			isListed[o] = true
+		}
 	}
+	for o := range l.Openings.All() {
+		if !isListed[o] {
+			none = append(none, o)
+		}
+	}
+	return none
+}
+
+// inRow adds the openings that hang on a host, also by way of fixtures.
+func inRow(ix *index.Index, row []*plan.Opening, host plan.ID) []*plan.Opening {
+	row = append(row, ix.OpeningsOn(host)...)
 	for _, f := range ix.FixturesOn(host) {
 		row = inRow(ix, row, f.ID)
 	}

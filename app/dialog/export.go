@@ -12,6 +12,7 @@ import (
 	"studbay/fill"
 	"studbay/fill/takeoff"
 	"studbay/plan/file"
+	"studbay/plan/heap"
 	"studbay/plan/index"
 	"studbay/plan/unit"
 	"studbay/plan/words"
@@ -65,7 +66,7 @@ func (s *Stage) export(of Source, job sheetJob) {
 		s.post(func() { bar.SetValue(share) })
 	}}
 	go func() {
-		defer paint.Sparingly()()
+		defer heap.Sparingly()()
 		files, err := paint.Save(ctx, job.path, pages, options)
 		s.post(func() {
 			shown.lower()

@@ -17,6 +17,7 @@ import (
 	"studbay/app/verb/cli"
 	"studbay/fill/price"
 	"studbay/plan/disk"
+	"studbay/plan/heap"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/page"
@@ -110,7 +111,7 @@ func (r *exportRequest) run(c *cobra.Command, path string) error {
 	if err != nil {
 		return err
 	}
-	defer paint.Sparingly()()
+	defer heap.Sparingly()()
 	p, err := readPlan(r.Speaker, path, "")
 	if err != nil {
 		return err

@@ -1,15 +1,20 @@
 package box
 
 import (
+	"slices"
+
 	"studbay/fill/code"
 	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
-// counting collects the lines of checked contents: every size in it has an allowance.
+// counting adds up checked contents, line by line: every size in it has an allowance.
 type counting struct {
-	fig   *code.Figures
-	in    Contents
+	fig *code.Figures
+	in  Contents
+	sum unit.Volume // of all lines
+	// isSum tells that the sum alone is asked for, and no line or note is written down.
+	isSum bool
 	lines []Line
 	notes []words.Text
 }
@@ -17,18 +22,45 @@ type counting struct {
 // usualLines is how many lines the sum of an ordinary box has at most.
 const usualLines = 4
 
+// count adds up what contents need of any box.
+func (t *counting) count(fig *code.Figures, c Contents) error {
+	if !fig.IsConfirmed("conductor") {
+		return &words.Error{Text: fig.NotConfirmed()}
+	}
+	t.fig, t.in = fig, c.Present()
+	for _, item := range t.in {
+		if err := item.check(fig); err != nil {
+			return err
+		}
+	}
+	t.conductors()
+	t.fixtureWires()
+	t.clamps()
+	t.fittings()
+	t.devices()
+	t.grounds()
+	t.terminalBlocks()
+	return nil
+}
+
 func (t *counting) allowance(size unit.AWG) unit.Volume {
 	v, _ := t.fig.Fill.Allowance(size)
 	return v
 }
 
 // add puts down a line of so many allowances. Figure names the section.
-func (t *counting) add(figure string, what words.Text, count int64, allowance unit.Volume) {
-	t.lines = append(t.lines, Line{t.fig.Section(figure), what, count, allowance, allowance * unit.Volume(count)})
+func (t *counting) add(figure string, count int64, allowance unit.Volume, what func() words.Text) {
+	volume := allowance * unit.Volume(count)
+	t.sum += volume
+	if !t.isSum {
+		t.lines = append(t.lines, Line{t.fig.Section(figure), what(), count, allowance, volume})
+	}
 }
 
-func (t *counting) note(id, english string, args ...any) {
-	t.notes = append(t.notes, words.New(id, english, args...))
+func (t *counting) note(what func() words.Text) {
+	if !t.isSum {
+		t.notes = append(t.notes, what())
+	}
 }
 
 // eachSize adds up, size by size from the largest, what of counts for the items, and hands
@@ -66,16 +98,20 @@ func (t *counting) conductors() {
 		}
 		return timesOf(Conductor)(i)
 	}, func(size unit.AWG, n int64) {
-		t.add("conductor", words.New("fill.line.conductor", "{0} AWG conductors that end or are spliced here", size),
-			n, t.allowance(size))
+		t.add("conductor", n, t.allowance(size), func() words.Text {
+			return words.New("fill.line.conductor", "{0} AWG conductors that end or are spliced here", size)
+		})
 	})
 	t.eachSize(timesOf(Through), func(size unit.AWG, n int64) {
-		t.add("conductor", words.New("fill.line.through", "{0} AWG conductors that pass unbroken", size), n, t.allowance(size))
+		t.add("conductor", n, t.allowance(size), func() words.Text {
+			return words.New("fill.line.through", "{0} AWG conductors that pass unbroken", size)
+		})
 	})
 	each := t.fig.Fill.LoopAllowances
 	t.eachSize(timesOf(Loop), func(size unit.AWG, n int64) {
-		t.add("loop-allowances", words.New("fill.line.loop", "{0} AWG unbroken loops, {1} allowances each", size, int(each)),
-			n*each, t.allowance(size))
+		t.add("loop-allowances", n*each, t.allowance(size), func() words.Text {
+			return words.New("fill.line.loop", "{0} AWG unbroken loops, {1} allowances each", size, int(each))
+		})
 	})
 }
 
@@ -94,56 +130,65 @@ func (t *counting) fixtureWires() {
 	}
 	t.eachSize(timesOf(FixtureWire), func(size unit.AWG, n int64) {
 		if free && fill.CanopyWireUnder.Larger(size) {
-			t.add("canopy-wires", words.New("fill.line.canopy-wire", "{0} AWG fixture wires from the canopy, no allowance", size), n, 0)
+			t.add("canopy-wires", n, 0, func() words.Text {
+				return words.New("fill.line.canopy-wire", "{0} AWG fixture wires from the canopy, no allowance", size)
+			})
 			return
 		}
-		t.add("conductor", words.New("fill.line.fixture-wire", "{0} AWG fixture wires", size), n, t.allowance(size))
+		t.add("conductor", n, t.allowance(size), func() words.Text {
+			return words.New("fill.line.fixture-wire", "{0} AWG fixture wires", size)
+		})
 	})
 }
 
 func (t *counting) noteCanopy(small int64, free bool) {
 	fill := t.fig.Fill
 	if free {
-		t.note("fill.note.canopy", "Up to {0} fixture wires under {1} AWG, and the luminaire's own grounding conductor, take no allowance where they come from a domed canopy and end here.",
-			int(fill.CanopyWires), fill.CanopyWireUnder)
+		t.note(func() words.Text {
+			return words.New("fill.note.canopy", "Up to {0} fixture wires under {1} AWG, and the luminaire's own grounding conductor, take no allowance where they come from a domed canopy and end here.",
+				int(fill.CanopyWires), fill.CanopyWireUnder)
+		})
 		return
 	}
-	t.note("fill.note.canopy-over", "{0} fixture wires under {1} AWG are more than the {2} a canopy frees; whether the first {2} stay free is argued, so all are counted.",
-		int(small), fill.CanopyWireUnder, int(fill.CanopyWires))
+	t.note(func() words.Text {
+		return words.New("fill.note.canopy-over", "{0} fixture wires under {1} AWG are more than the {2} a canopy frees; whether the first {2} stay free is argued, so all are counted.",
+			int(small), fill.CanopyWireUnder, int(fill.CanopyWires))
+	})
 }
 
 // clamps puts down one allowance for all internal clamps, 314.16(B)(2).
 func (t *counting) clamps() {
 	if t.in.has(Clamps) {
-		t.once("clamps", words.New("fill.what.clamps", "all internal clamps"))
+		t.once("clamps", func() words.Text { return words.New("fill.what.clamps", "all internal clamps") })
 	}
 }
 
 // fittings puts down one allowance for each type, 314.16(B)(3).
 func (t *counting) fittings() {
-	types := map[string]bool{}
-	for _, i := range t.in {
-		if i.What == Fitting {
-			types[i.Type] = true
-		}
+	isIn := func(of string) bool {
+		return slices.ContainsFunc(t.in, func(i Item) bool { return i.What == Fitting && i.Type == of })
 	}
-	if types[Stud] {
-		t.once("fitting", words.New("fill.what.stud", "luminaire stud"))
+	if isIn(Stud) {
+		t.once("fitting", func() words.Text { return words.New("fill.what.stud", "luminaire stud") })
 	}
-	if types[Hickey] {
-		t.once("fitting", words.New("fill.what.hickey", "hickey"))
+	if isIn(Hickey) {
+		t.once("fitting", func() words.Text { return words.New("fill.what.hickey", "hickey") })
 	}
 }
 
 // once puts down one allowance at the largest conductor in the box, whatever that one
 // is there for. Grounding conductors are among them.
-func (t *counting) once(figure string, what words.Text) {
+func (t *counting) once(figure string, what func() words.Text) {
 	size, found := t.in.largest(Item.sized)
 	if !found {
-		t.add(figure, words.New("fill.line.unsized", "{0}: no conductor here to size it by", what), 1, 0)
+		t.add(figure, 1, 0, func() words.Text {
+			return words.New("fill.line.unsized", "{0}: no conductor here to size it by", what())
+		})
 		return
 	}
-	t.add(figure, words.New("fill.line.once", "{0}, at the largest conductor here, {1} AWG", what, size), 1, t.allowance(size))
+	t.add(figure, 1, t.allowance(size), func() words.Text {
+		return words.New("fill.line.once", "{0}, at the largest conductor here, {1} AWG", what(), size)
+	})
 }
 
 // devices puts down two allowances a yoke, or for each gang of a wide one, at the
@@ -156,8 +201,9 @@ func (t *counting) devices() {
 		}
 		return timesOf(Device)(i)
 	}, func(size unit.AWG, n int64) {
-		t.add("device-allowances", words.New("fill.line.device", "yokes wired with {0} AWG, {1} allowances each", size, int(each)),
-			n*each, t.allowance(size))
+		t.add("device-allowances", n*each, t.allowance(size), func() words.Text {
+			return words.New("fill.line.device", "yokes wired with {0} AWG, {1} allowances each", size, int(each))
+		})
 	})
 	t.eachSize(func(i Item) int64 {
 		if i.gangs() == 1 {
@@ -165,8 +211,9 @@ func (t *counting) devices() {
 		}
 		return timesOf(Device)(i) * i.gangs()
 	}, func(size unit.AWG, n int64) {
-		t.add("device-allowances", words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances per gang", size, int(each)),
-			n*each, t.allowance(size))
+		t.add("device-allowances", n*each, t.allowance(size), func() words.Text {
+			return words.New("fill.line.device-wide", "wide devices wired with {0} AWG, {1} allowances per gang", size, int(each))
+		})
 	})
 }
 
@@ -176,12 +223,18 @@ func (t *counting) terminalBlocks() {
 	each := t.fig.Fill.TerminalBlock
 	t.eachSize(timesOf(TerminalBlock), func(size unit.AWG, n int64) {
 		if each == 0 {
-			t.add("terminal-block", words.New("fill.line.terminal-block-free", "terminal blocks wired with {0} AWG, no allowance in this edition", size), n, 0)
+			t.add("terminal-block", n, 0, func() words.Text {
+				return words.New("fill.line.terminal-block-free", "terminal blocks wired with {0} AWG, no allowance in this edition", size)
+			})
 			return
 		}
-		t.add("terminal-block", words.New("fill.line.terminal-block", "terminal blocks wired with {0} AWG", size), n*each, t.allowance(size))
+		t.add("terminal-block", n*each, t.allowance(size), func() words.Text {
+			return words.New("fill.line.terminal-block", "terminal blocks wired with {0} AWG", size)
+		})
 	})
 	if each == 0 && t.in.has(TerminalBlock) {
-		t.note("fill.note.terminal-block", "Edition {0} asks no allowance for a terminal block; the 2023 edition does.", t.fig.Edition)
+		t.note(func() words.Text {
+			return words.New("fill.note.terminal-block", "Edition {0} asks no allowance for a terminal block; the 2023 edition does.", t.fig.Edition)
+		})
 	}
 }

@@ -49,10 +49,7 @@ func (e *SizeError) Told() words.Text {
 // ErrParted for a parted box that Parted has not parted, and where the edition is not known
 // to have the allowances.
 func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
-	if len(s.Barriers) > 0 && s.Share.Of < 2 || c.has(BeginsSpace) {
-		return Result{}, ErrParted
-	}
-	volumes, err := s.volumeLines(fig)
+	volumes, err := s.holding(fig, c)
 	if err != nil {
 		return Result{}, err
 	}
@@ -61,9 +58,7 @@ func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
 		return Result{}, err
 	}
 	r := Result{Edition: fig.Edition, VolumeLines: volumes, Lines: lines, FromMemory: s.IsFromMemory(), Notes: append(notes, s.notes()...)}
-	for _, l := range volumes {
-		r.Volume += l.Volume
-	}
+	r.Volume = sumOf(volumes)
 	for _, l := range lines {
 		r.Required += l.Volume
 	}
@@ -72,35 +67,39 @@ func Fill(fig *code.Figures, s Space, c Contents) (Result, error) {
 	return r, nil
 }
 
+// holding returns the volume lines of a space for what is in all of it.
+func (s Space) holding(fig *code.Figures, c Contents) ([]VolumeLine, error) {
+	if len(s.Barriers) > 0 && s.Share.Of < 2 || c.has(BeginsSpace) {
+		return nil, ErrParted
+	}
+	return s.volumeLines(fig)
+}
+
+// Fits reports whether Fill finds that contents fit, without writing down how it comes
+// about: of thousands of boxes that takes much memory. It reports false where Fill fails.
+func Fits(fig *code.Figures, s Space, c Contents) bool {
+	volumes, err := s.holding(fig, c)
+	if err != nil {
+		return false
+	}
+	need, ok := Sum(fig, c)
+	return ok && need <= sumOf(volumes)
+}
+
 // Need itemises what contents need of any box, without asking for one.
 func Need(fig *code.Figures, c Contents) ([]Line, []words.Text, error) {
-	if !fig.IsConfirmed("conductor") {
-		return nil, nil, &words.Error{Text: fig.NotConfirmed()}
+	t := counting{lines: make([]Line, 0, usualLines)}
+	if err := t.count(fig, c); err != nil {
+		return nil, nil, err
 	}
-	c = c.Present()
-	for _, item := range c {
-		if err := item.check(fig); err != nil {
-			return nil, nil, err
-		}
-	}
-	t := counting{fig: fig, in: c, lines: make([]Line, 0, usualLines)}
-	t.conductors()
-	t.fixtureWires()
-	t.clamps()
-	t.fittings()
-	t.devices()
-	t.grounds()
-	t.terminalBlocks()
 	return t.lines, t.notes, nil
 }
 
 // Sum returns what contents need in all. It reports false where that cannot be counted.
 func Sum(fig *code.Figures, c Contents) (sum unit.Volume, ok bool) {
-	lines, _, err := Need(fig, c)
-	for _, l := range lines {
-		sum += l.Volume
-	}
-	return sum, err == nil
+	t := counting{isSum: true}
+	err := t.count(fig, c)
+	return t.sum, err == nil
 }
 
 func (i Item) check(fig *code.Figures) error {

@@ -10,14 +10,14 @@ import (
 // isolated set by itself.
 func (t *counting) grounds() {
 	if !t.fig.Fill.IsolatedGroundsApart {
-		t.groundSet(words.New("fill.what.grounds", "grounding conductors"), Cable, Ground, IsolatedGround)
+		t.groundSet(func() words.Text { return words.New("fill.what.grounds", "grounding conductors") }, Cable, Ground, IsolatedGround)
 		return
 	}
-	t.groundSet(words.New("fill.what.grounds", "grounding conductors"), Cable, Ground)
-	t.groundSet(words.New("fill.what.isolated-grounds", "isolated grounding conductors"), IsolatedGround)
+	t.groundSet(func() words.Text { return words.New("fill.what.grounds", "grounding conductors") }, Cable, Ground)
+	t.groundSet(func() words.Text { return words.New("fill.what.isolated-grounds", "isolated grounding conductors") }, IsolatedGround)
 }
 
-func (t *counting) groundSet(what words.Text, of ...Word) {
+func (t *counting) groundSet(what func() words.Text, of ...Word) {
 	belongs := func(i Item) bool {
 		for _, w := range of {
 			if i.What == w {
@@ -39,17 +39,22 @@ func (t *counting) groundSet(what words.Text, of ...Word) {
 	t.groundLines(what, size, n)
 }
 
-func (t *counting) groundLines(what words.Text, size unit.AWG, n int64) {
+func (t *counting) groundLines(what func() words.Text, size unit.AWG, n int64) {
 	fill, one := t.fig.Fill, t.allowance(size)
 	if fill.GroundFurther == 0 || n <= fill.GroundsTogether {
-		t.add("grounds-together", words.New("fill.line.grounds", "{0}: {1} as one, at the largest, {2} AWG", what, int(n), size), 1, one)
+		t.add("grounds-together", 1, one, func() words.Text {
+			return words.New("fill.line.grounds", "{0}: {1} as one, at the largest, {2} AWG", what(), int(n), size)
+		})
 		return
 	}
-	t.add("grounds-together", words.New("fill.line.grounds-first", "{0}: the first {1} as one, at the largest, {2} AWG",
-		what, int(fill.GroundsTogether), size), 1, one)
+	t.add("grounds-together", 1, one, func() words.Text {
+		return words.New("fill.line.grounds-first", "{0}: the first {1} as one, at the largest, {2} AWG",
+			what(), int(fill.GroundsTogether), size)
+	})
 	beyond := n - fill.GroundsTogether
-	t.add("ground-further", words.New("fill.line.grounds-further", "{0}: {1} more, each {2} % of that", what, int(beyond), int(fill.GroundFurther)),
-		beyond, share(one, fill.GroundFurther))
+	t.add("ground-further", beyond, share(one, fill.GroundFurther), func() words.Text {
+		return words.New("fill.line.grounds-further", "{0}: {1} more, each {2} % of that", what(), int(beyond), int(fill.GroundFurther))
+	})
 }
 
 // share returns percent of v, rounded up where it is not whole: a quarter always is.

@@ -111,6 +111,13 @@ func TestResultAddsUp(t *testing.T) {
 		if r.Volume != volume || r.Required != sum(t, fig, c) || r.Spare != volume-r.Required || r.Fits != (volume >= r.Required) {
 			t.Fatalf("%+v does not add up", r)
 		}
+		var lines unit.Volume
+		for _, l := range r.Lines {
+			lines += l.Volume
+		}
+		if need, ok := Sum(fig, c); !ok || need != lines || Fits(fig, s, c) != r.Fits {
+			t.Fatalf("the lines of %s add up to %s, its sum is %s, and whether it fits: %v, not %v", c, lines, need, r.Fits, Fits(fig, s, c))
+		}
 	})
 }
 

@@ -58,6 +58,9 @@ func filled(v index.OpeningView, fig *code.Figures) []rule.Finding {
 			Why:     words.New("rule.box-fill.no-box.why", "Select what is built into the wall; then its fill is checked."),
 		}}
 	}
+	if in.fits(b, fig) {
+		return nil
+	}
 	w := in.work(v, b, fig)
 	switch {
 	case w.Source == NotKnown, w.Source == InPart:

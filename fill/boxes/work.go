@@ -49,6 +49,12 @@ func (in wiring) work(v index.OpeningView, b part.Resolved, fig *code.Figures) (
 	return w
 }
 
+// fits reports whether what is in a box of one space is known and fits. It reports false of
+// a box that barriers part.
+func (in wiring) fits(b part.Resolved, fig *code.Figures) bool {
+	return !b.IsParted() && in.source.IsKnown() && box.Fits(fig, b.Space(), in.all(b.Box.Clamps))
+}
+
 // Sums returns the work without its lines and what they count: of thousands of boxes these
 // take much memory.
 func (w Work) Sums() Work {

@@ -19,9 +19,16 @@ func (f Face) laidOut() (studs []Stud) {
 	if f.Side.Kind != plan.SideWall {
 		return nil
 	}
-	own := layout(f.Side, f.Length)
-	if len(f.Behind) == 0 {
-		return within(own, 0, f.Length)
+	isOther := func(b index.Backing) bool { return b.Side.Kind == plan.SideWall && !f.goesBefore(b) }
+	if !slices.ContainsFunc(f.Behind, isOther) {
+		return within(layout(f.Side, f.Length), 0, f.Length)
+	}
+	var all []Stud // of its own layout, where that holds anywhere
+	own := func(from, to unit.Length) []Stud {
+		if from <= to && all == nil {
+			all = layout(f.Side, f.Length)
+		}
+		return within(all, from, to)
 	}
 	studs = make([]Stud, 0, usualStuds(f.Length)+usualEnds)
 	at := unit.Length(0)
@@ -29,15 +36,15 @@ func (f Face) laidOut() (studs []Stud) {
 		if b.Side.Kind != plan.SideWall || b.To <= at {
 			continue
 		}
-		studs = append(studs, within(own, at, b.From-1)...)
-		if from := max(at, b.From); f.goesBefore(b) {
-			studs = append(studs, within(own, from, b.To)...)
-		} else {
+		studs = append(studs, own(at, b.From-1)...)
+		if from := max(at, b.From); isOther(b) {
 			studs = f.addBehind(studs, b, from, b.To)
+		} else {
+			studs = append(studs, own(from, b.To)...)
 		}
 		at = b.To + 1
 	}
-	studs = append(studs, within(own, at, f.Length)...)
+	studs = append(studs, own(at, f.Length)...)
 	slices.SortStableFunc(studs, func(a, b Stud) int { return cmp.Compare(a.At, b.At) })
 	return studs
 }

@@ -39,6 +39,7 @@ type Catalogue struct {
 	breaks     map[string]*BreakKind
 	devices    map[string]*Device
 	serves     map[served]bool
+	hand       byHands
 }
 
 // All returns the catalogue that travels in the program. Its tables are ours and

@@ -1,6 +1,8 @@
 package part
 
 import (
+	"sync"
+
 	"studbay/fill/box"
 	"studbay/plan"
 	"studbay/plan/words"
@@ -29,7 +31,7 @@ func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 	all := All()
 	switch {
 	case a.Box != "":
-		b.Assembly, err = byHand(all, a)
+		b.Assembly, err = all.hand.of(a, func() (*Assembly, error) { return byHand(all, a) })
 	case a.Code != "":
 		b.Code = a.Code
 		if b.Assembly = all.Assembly(a.Code); b.Assembly == nil {
@@ -49,6 +51,41 @@ func Resolve(a plan.Assembly) (b Resolved, ok bool, err error) {
 		b.Barriers = append(b.Barriers, barrier)
 	}
 	return b, true, nil
+}
+
+// byHands keeps the recipes put together by hand of a listed box and cover alone: thousands
+// of openings have the same, and each is asked for by one rule after another.
+type byHands struct {
+	sync.RWMutex
+	made map[hand]*Assembly
+}
+
+// hand is what such a recipe is put together from, each a name of the catalogue.
+type hand struct{ code, box, cover string }
+
+// of returns the recipe of an assembly, made once where it is of a listed box and cover.
+// Callers must not write to it.
+func (h *byHands) of(a plan.Assembly, put func() (*Assembly, error)) (*Assembly, error) {
+	if a.Marked != nil || len(a.Parts)+len(a.Owned) > 0 || a.Code != "" && All().Assembly(a.Code) == nil {
+		return put()
+	}
+	key := hand{a.Code, a.Box, a.Cover}
+	h.RLock()
+	made := h.made[key]
+	h.RUnlock()
+	if made != nil {
+		return made, nil
+	}
+	made, err := put()
+	if err == nil {
+		h.Lock()
+		defer h.Unlock()
+		if h.made == nil {
+			h.made = map[hand]*Assembly{}
+		}
+		h.made[key] = made
+	}
+	return made, err
 }
 
 // byHand puts a recipe together from the parts that an assembly names. What does not go

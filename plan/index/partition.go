@@ -32,8 +32,14 @@ type Backing struct {
 // as seen in the side's room: at each place the nearest one. A side of kind open or
 // railing has nothing behind and is behind nothing.
 func (ix *Index) Behind(id plan.ID) []Backing {
-	ref, ok := ix.Side(id)
-	if !ok || !hasFace(ref.Side()) {
+	if ref, ok := ix.Side(id); ok {
+		return ix.behind(ref)
+	}
+	return nil
+}
+
+func (ix *Index) behind(ref *plan.SideRef) []Backing {
+	if !hasFace(ref.Side()) {
 		return nil
 	}
 	line := ref.Line()
@@ -46,7 +52,7 @@ func (ix *Index) Behind(id plan.ID) []Backing {
 		frame.Point(plan.Slack, -MaxPartition-plan.Slack), frame.Point(length-plan.Slack, -MaxPartition-plan.Slack))
 	var found []Backing
 	ix.within(ref.Level, strip, func(other plan.ID) {
-		if other.Kind() != plan.KindSide || other == id {
+		if other.Kind() != plan.KindSide || other == ref.Key() {
 			return
 		}
 		back, ok := ix.Side(other)
@@ -157,7 +163,7 @@ func (ix *Index) Cuts(id plan.ID) []Cut {
 	if !ok {
 		return nil
 	}
-	return ix.cuts(ref, ix.Behind(id))
+	return ix.cuts(ref, ix.behind(ref))
 }
 
 func (ix *Index) cuts(ref *plan.SideRef, behind []Backing) (cuts []Cut) {

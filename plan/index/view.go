@@ -160,7 +160,7 @@ func (v *RoomView) addControls(ix *Index, openings []*plan.Opening) {
 
 func (ix *Index) sideView(ref *plan.SideRef) SideView {
 	line := ref.Line()
-	behind := ix.Behind(ref.Key())
+	behind := ix.behind(ref)
 	openings := slices.Clone(ix.OpeningsOn(ref.Key()))
 	slices.SortStableFunc(openings, func(a, b *plan.Opening) int { return int(min(max(a.At.Along-b.At.Along, -1), 1)) })
 	var theirs [][]*plan.Opening
@@ -208,13 +208,18 @@ func (ix *Index) OpeningView(id plan.ID) (v OpeningView, ok bool) {
 	if o == nil {
 		return v, false
 	}
+	return ix.ViewOf(o, level.ID), true
+}
+
+// ViewOf returns the view of an opening of the plan that is on a level.
+func (ix *Index) ViewOf(o *plan.Opening, level plan.ID) OpeningView {
 	place, _ := ix.Place(o.At)
-	v = OpeningView{
-		Level: level.ID, Opening: o, Room: place.Room, Side: place.Side, On: place.On,
-		Cables: ix.CablesAt(id),
+	v := OpeningView{
+		Level: level, Opening: o, Room: place.Room, Side: place.Side, On: place.On,
+		Cables: ix.CablesAt(o.ID),
 	}
 	v.Circuit, _ = ix.plan.Circuits.Get(o.Circuit)
-	return v, true
+	return v
 }
 
 // Parts returns the nouns that the view shows, and what it tells besides. Two views of one room with the same

@@ -12,6 +12,7 @@ import (
 	"errors"
 	"fmt"
 	"iter"
+	"math/bits"
 	"slices"
 
 	v2 "github.com/go-json-experiment/json"
@@ -42,11 +43,14 @@ type Set[K ~string, T Noun[K]] struct {
 // chunk is a leaf (items) or a spine (kids); low is the least key below it and height
 // the number of chunks from it down to a leaf: 0 for a leaf, the same for all kids. The marks
 // of the items, or of the least keys of the kids, stand beside them: what is looked for is
-// found without fetching the others from all over the memory.
+// found without fetching the others from all over the memory. The first and the last of them
+// tell where to look.
 type chunk[K ~string, T Noun[K]] struct {
 	low    K
 	height int
 	marks  []uint64
+	first  uint64
+	last   uint64
 	items  []T
 	kids   []*chunk[K, T]
 }
@@ -57,6 +61,28 @@ func markOf[K ~string](id K) uint64 {
 	var begin [8]byte
 	copy(begin[:], id)
 	return binary.BigEndian.Uint64(begin[:])
+}
+
+// firstFrom returns the place of the first mark that is not less than one, in a list from
+// the first, which is the least, to the last. It begins where that would be if marks were
+// spread evenly, as those of IDs are nearly: most of the list is then not fetched.
+func firstFrom(marks []uint64, first, last, mark uint64) int {
+	switch {
+	case mark <= first:
+		return 0
+	case mark > last:
+		return len(marks)
+	}
+	high, low := bits.Mul64(mark-first, uint64(len(marks)-1))
+	guess, _ := bits.Div64(high, low, last-first)
+	i := int(guess)
+	for marks[i] < mark {
+		i++
+	}
+	for i > 0 && marks[i-1] >= mark {
+		i--
+	}
+	return i
 }
 
 func (c *chunk[K, T]) isLeaf() bool { return c.kids == nil }
@@ -96,11 +122,11 @@ func New[K ~string, T Noun[K]](nouns ...T) (Set[K, T], error) {
 }
 
 func leaf[K ~string, T Noun[K]](items []T, marks []uint64) *chunk[K, T] {
-	return &chunk[K, T]{low: items[0].Key(), items: items, marks: marks}
+	return &chunk[K, T]{low: items[0].Key(), items: items, marks: marks, first: marks[0], last: marks[len(marks)-1]}
 }
 
 func spine[K ~string, T Noun[K]](kids []*chunk[K, T], marks []uint64) *chunk[K, T] {
-	return &chunk[K, T]{low: kids[0].low, height: kids[0].height + 1, kids: kids, marks: marks}
+	return &chunk[K, T]{low: kids[0].low, height: kids[0].height + 1, kids: kids, marks: marks, first: marks[0], last: marks[len(marks)-1]}
 }
 
 func (c *chunk[K, T]) least() K { return c.low }
@@ -134,7 +160,7 @@ func (s Set[K, T]) Get(id K) (T, bool) {
 // kidFor returns which kid may hold the ID: the last that does not begin after it.
 func (c *chunk[K, T]) kidFor(id K) int {
 	mark := markOf(id)
-	i, _ := slices.BinarySearch(c.marks, mark)
+	i := firstFrom(c.marks, c.first, c.last, mark)
 	for i < len(c.kids) && c.marks[i] == mark && c.kids[i].low <= id {
 		i++
 	}
@@ -144,7 +170,7 @@ func (c *chunk[K, T]) kidFor(id K) int {
 // find returns where the ID stands or would stand in a leaf, and whether it is there.
 func (c *chunk[K, T]) find(id K) (int, bool) {
 	mark := markOf(id)
-	i, _ := slices.BinarySearch(c.marks, mark)
+	i := firstFrom(c.marks, c.first, c.last, mark)
 	for ; i < len(c.items) && c.marks[i] == mark; i++ {
 		if key := c.items[i].Key(); key >= id {
 			return i, key == id
