@@ -8,6 +8,7 @@ import (
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
 )
 
@@ -15,18 +16,18 @@ import (
 // row shows its card.
 var planLists = []bind.Maker[plan.Header]{
 	circuitList,
-	planList(words.New("level.all", "Levels"), words.Text{}, levels, levelText,
+	planList(words.New("level.all", "Levels"), words.Text{}, levels, ofPlan(levelText),
 		bind.ButtonOf[plan.Header](words.New("level.add", "Add a level"), "add-level")),
 	planList(words.New("decision.all", "Open decisions"), words.New("decision.none", "No open decisions."),
-		func(p plan.Plan) []plan.ID { return idsOf(p.Decisions) }, questionText,
+		func(p plan.Plan) []plan.ID { return idsOf(p.Decisions) }, ofPlan(questionText),
 		bind.ButtonOf[plan.Header](words.New("decision.add", "Another one …"), "add-decision")),
 	planList(words.New("waiver.all", "Set aside"), words.New("waiver.none", "No finding is set aside. Check, Set the finding aside does it."),
-		func(p plan.Plan) []plan.ID { return idsOf(p.Waivers) }, waiverText),
+		func(p plan.Plan) []plan.ID { return idsOf(p.Waivers) }, ofPlan(waiverText)),
 	planList(words.New("amendment.all", "Local amendments"), words.New("amendment.none", "The edition holds as it is."),
-		func(p plan.Plan) []plan.ID { return idsOf(p.Amendments) }, amendmentText,
+		func(p plan.Plan) []plan.ID { return idsOf(p.Amendments) }, ofPlan(amendmentText),
 		bind.ButtonOf[plan.Header](words.New("amendment.add", "Another one …"), "amend-figure")),
 	planList(words.New("own.all", "Boxes, rings and devices of your own"), words.New("own.none", "None: the catalog has what is used."),
-		func(p plan.Plan) []plan.ID { return idsOf(p.Owns) }, ownText,
+		func(p plan.Plan) []plan.ID { return idsOf(p.Owns) }, ofPlan(ownText),
 		bind.ButtonOf[plan.Header](words.New("own.add.box", "A box …"), "own-box"),
 		bind.ButtonOf[plan.Header](words.New("own.add.ring", "A ring …"), "own-ring"),
 		bind.ButtonOf[plan.Header](words.New("own.add.device", "A device …"), "own-device")),
@@ -35,16 +36,21 @@ var planLists = []bind.Maker[plan.Header]{
 
 // planList is a fold of links, with what stands there where there are none, and what adds
 // one.
-func planList(title, none words.Text, of func(plan.Plan) []plan.ID, say func(plan.Plan, plan.ID) words.Text, add ...bind.Maker[plan.Header]) bind.Maker[plan.Header] {
+func planList(title, none words.Text, of func(plan.Plan) []plan.ID, say func(*index.Index, plan.ID) words.Text, add ...bind.Maker[plan.Header]) bind.Maker[plan.Header] {
 	return func(s bind.Subject[plan.Header]) bind.Row {
 		ids := func() []plan.ID { return of(s.Index.Plan()) }
 		hasNone := func() bool { return len(ids()) == 0 }
 		rows := []bind.Row{
 			s.Said(func() string { return s.Voice.Say(none) }).ShowIf(hasNone),
-			s.Links(look.Grid, ids, func(id plan.ID) string { return s.Voice.Say(say(s.Index.Plan(), id)) }).ShowIf(func() bool { return !hasNone() }),
+			s.Links(look.Grid, ids, func(id plan.ID) string { return s.Voice.Say(say(s.Index, id)) }).ShowIf(func() bool { return !hasNone() }),
 		}
 		return s.Folded(s.Voice.Say(title), look.Grid/2, false, append(rows, bind.Rows(s, add...)...)...)
 	}
+}
+
+// ofPlan says a thing by the plan alone.
+func ofPlan(say func(plan.Plan, plan.ID) words.Text) func(*index.Index, plan.ID) words.Text {
+	return func(ix *index.Index, id plan.ID) words.Text { return say(ix.Plan(), id) }
 }
 
 // idsOf lists the IDs of a set in its order.
@@ -62,7 +68,7 @@ func levels(p plan.Plan) (ids []plan.ID) {
 	return ids
 }
 
-// levelText, questionText, waiverText and amendmentText say one thing of a list; of one
+// levelText, ofPlan(questionText), waiverText and amendmentText say one thing of a list; of one
 // that is gone, nothing.
 func levelText(p plan.Plan, id plan.ID) (said words.Text) {
 	if l := p.Level(id); l != nil {

@@ -13,6 +13,7 @@ import (
 	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/fill/code"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/index"
@@ -331,5 +332,30 @@ func TestACardOfAnOwnBox(t *testing.T) {
 	pressNamed(t, c, "Remove it")
 	if d.ran != "delete" {
 		t.Errorf("taking it out ran %q", d.ran)
+	}
+}
+
+// What a client drew is told with how far off it is, on its card and in the plan's list: 36 in
+// along and 27 in up are 45 in straight (3-4-5 times 9).
+func TestWhatAClientDrewIsToldWithItsDistance(t *testing.T) {
+	d := newDesktop(t)
+	o := d.plug()
+	to := plan.OnFace(north, o.At.Along+36*unit.Inch)
+	drawn := plan.Wish{ID: "qaaaaaaaa", Kind: plan.WishChange, About: plug, By: "Ana", To: &to, ToHeight: frame.CentreHeight(o, nil) + 27*unit.Inch}
+	asked := plan.Wish{ID: "qbbbbbbbb", Kind: plan.WishQuestion, About: den, By: "Ana", Note: "Why?"}
+	for _, w := range []*plan.Wish{&drawn, &asked} {
+		if err := d.history.Do(edit.Add{Thing: w}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	const want = "drawn 45 in from where it is"
+	if said := textOf(For(d.context(), []plan.ID{drawn.ID}).Object()); !strings.Contains(said, want) {
+		t.Errorf("its card does not say it:\n%s", said)
+	}
+	if said := textOf(For(d.context(), []plan.ID{asked.ID}).Object()); strings.Contains(said, "drawn") {
+		t.Errorf("of what was not drawn a card says:\n%s", said)
+	}
+	if said := textOf(For(d.context(), nil).Object()); strings.Count(said, want) != 1 {
+		t.Errorf("the plan's list does not say it once:\n%s", said)
 	}
 }

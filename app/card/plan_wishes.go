@@ -5,7 +5,9 @@ import (
 	"slices"
 
 	"studbay/plan"
+	"studbay/plan/index"
 	"studbay/plan/words"
+	"studbay/render/tell"
 )
 
 // wished lists what a client has said something of, openings by their tags before rooms;
@@ -29,7 +31,8 @@ func wished(p plan.Plan) (ids []plan.ID) {
 }
 
 // wishText says what a client said of one thing: change “two inches higher”, note “brass”.
-func wishText(p plan.Plan, id plan.ID) (said words.Text) {
+func wishText(ix *index.Index, id plan.ID) (said words.Text) {
+	p := ix.Plan()
 	said = p.Text(id)
 	for w := range p.Wishes.All() {
 		if w.About != id || w.Kind == plan.WishInitials {
@@ -40,6 +43,9 @@ func wishText(p plan.Plan, id plan.ID) (said words.Text) {
 			one = words.New("wish.noted", "{0} “{1}”", w.Kind.Text(), w.Note)
 		}
 		said = words.New("wish.row", "{0}: {1}", said, one)
+		if drawn := tell.WishedText(ix, w); !drawn.IsZero() {
+			said = words.New("wish.row-drawn", "{0}, {1}", said, drawn)
+		}
 	}
 	return said
 }

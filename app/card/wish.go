@@ -4,6 +4,7 @@ import (
 	"studbay/app/card/bind"
 	"studbay/plan"
 	"studbay/plan/words"
+	"studbay/render/tell"
 )
 
 // wishPage shows what the client said in the walk-through, as it was given.
@@ -13,6 +14,10 @@ var wishPage = page[plan.Wish]{
 	},
 	rows: []bind.Maker[plan.Wish]{
 		bind.ChoiceOf(words.New("wish.kind", "Said"), func(x *plan.Wish) *plan.WishKind { return &x.Kind }, bind.Among(plan.WishKinds...)),
+		bind.When(func(x plan.Wish) bool { return x.To != nil }, bind.SaidOf(func(s bind.Subject[plan.Wish]) string {
+			x := s.Now()
+			return s.Voice.Say(tell.WishedText(s.Index, &x))
+		})),
 		bind.Note(func(x *plan.Wish) *string { return &x.Note }),
 		bind.FieldOf(words.New("wish.by", "By"), func(x *plan.Wish) *string { return &x.By }, bind.Texts),
 		bind.FieldOf(words.New("plan.date", "Date"), func(x *plan.Wish) *string { return &x.Date }, bind.Texts),

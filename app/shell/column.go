@@ -21,6 +21,7 @@ type Column struct {
 	card   card.Card
 	of     []plan.ID // the card was made for
 	seen   bool      // a card was made
+	folds  map[string]bool
 	list   *found.List
 	stack  *fyne.Container
 	scroll *container.Scroll
@@ -48,13 +49,21 @@ func (c *Column) SetWidth(w float32) {
 }
 
 // Refresh brings the card and the list up to the document; another card is made only
-// where something else is chosen, so that a field in use keeps its place.
+// where something else is chosen, so that a field in use keeps its place. One that is made anew
+// of the same thing, such as for another status, has its folds as they were.
 func (c *Column) Refresh() {
 	context, chosen := c.shown()
 	context.Width = c.width - 2*look.Scaled(columnGap)
-	if !c.seen || !slices.Equal(chosen, c.of) || !c.card.Show(context) {
+	isSame := slices.Equal(chosen, c.of)
+	if !isSame || c.folds == nil {
+		c.folds = map[string]bool{}
+	}
+	context.Folds = c.folds
+	if !c.seen || !isSame || !c.card.Show(context) {
 		c.card, c.of, c.seen = card.For(context, chosen), slices.Clone(chosen), true
-		c.scroll.ScrollToTop()
+		if !isSame {
+			c.scroll.ScrollToTop()
+		}
 	}
 	c.list.Show(&context)
 	c.stack.Objects = []fyne.CanvasObject{c.card.Object(), c.list.Object()}

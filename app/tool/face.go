@@ -1,9 +1,6 @@
 package tool
 
 import (
-	"cmp"
-	"slices"
-
 	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/geom"
@@ -68,28 +65,12 @@ func faceOf(ix *index.Index, side plan.ID, at geom.Point) (onSide, bool) {
 	return onSide{ref: ref, along: max(0, min(ref.Line().Length(), along)), off: off}, true
 }
 
-func nearestSide(ix *index.Index, sides []*plan.Side, at geom.Point, reach unit.Length, fits func(*plan.Side) bool) (best onSide, ok bool) {
-	type found struct {
-		id       plan.ID
-		distance unit.Length
-	}
-	var near []found
-	for _, s := range sides {
-		ref, there := ix.Side(s.ID)
-		if !there || fits != nil && !fits(s) {
-			continue
-		}
-		if _, d := ref.Line().Nearest(at); d <= reach {
-			near = append(near, found{s.ID, d})
-		}
-	}
-	if len(near) == 0 {
+func nearestSide(ix *index.Index, sides []*plan.Side, at geom.Point, reach unit.Length, fits func(*plan.Side) bool) (onSide, bool) {
+	ref, ok := ix.NearestSide(sides, at, reach, fits)
+	if !ok {
 		return onSide{}, false
 	}
-	n := slices.MinFunc(near, func(a, b found) int {
-		return cmp.Or(cmp.Compare(a.distance, b.distance), cmp.Compare(a.id, b.id))
-	})
-	return faceOf(ix, n.id, at)
+	return faceOf(ix, ref.Key(), at)
 }
 
 // takesOpening reports whether a box can sit in a side.

@@ -139,6 +139,8 @@ type wishJSON struct {
 	Note  string        `json:"note"`
 	By    string        `json:"by"`
 	Date  string        `json:"date"`
+	Drawn *quantityJSON `json:"drawn"` // how far off its place the client drew it
+	drawn words.Text
 }
 
 // wishes lists them room by room.
@@ -148,7 +150,10 @@ func (c *checked) wishes(given answers.Answers, gone []answers.Given) wishesJSON
 		out.GivenTo = strings.TrimSpace(given.Plan + " " + given.Revision)
 	}
 	for w := range c.plan.Wishes.All() {
-		one := wishJSON{Kind: w.Kind, About: w.About, Note: w.Note, By: w.By, Date: w.Date}
+		one := wishJSON{Kind: w.Kind, About: w.About, Note: w.Note, By: w.By, Date: w.Date, drawn: tell.WishedText(c.index, w)}
+		if far, ok := tell.Wished(c.index, w); ok {
+			one.Drawn = c.length(far)
+		}
 		if room, _ := c.plan.Room(w.About); room != nil {
 			one.Room = room.Name
 		}
@@ -206,6 +211,9 @@ func (l wishesJSON) write(w io.Writer, c *checked) error {
 			what = words.New("answers.opening", "{0}: {1}, {2}", one.Kind.Text(), one.Tag, one.What)
 		}
 		p.Put("  ", what)
+		if !one.drawn.IsZero() {
+			p.Put("    ", one.drawn)
+		}
 		if one.Note != "" {
 			p.Put("    ", words.New("answers.note", "“{0}”", one.Note))
 		}

@@ -33,14 +33,7 @@ type eye struct {
 	chosen plan.ID
 	lit    map[plan.ID]bool
 	speak  func(plan.ID)
-
-	asked     []asked                         // where openings are asked for
-	parts     map[plan.ID]plan.Part           // of what each opening is on
-	settle    func(plan.ID, view.Spot) *asked // what a spot under the pointer asks for; nil: nothing
-	draw      func(plan.ID, view.Spot)        // keeps what was dragged
-	isDragged bool
-	held      plan.ID // the opening that is dragged
-	drag      *asked  // where to
+	grip
 }
 
 var (
@@ -88,16 +81,9 @@ func (e *eye) begin() {
 
 // turnTo turns the gaze where an opening is out of sight.
 func (e *eye) turnTo(id plan.ID) {
-	if e.model == nil || e.camera.Width == 0 {
-		return
+	if e.model != nil && e.camera.Width > 0 && !e.model.Sees(e.camera, id) {
+		e.camera = e.model.Toward(e.camera, id)
 	}
-	frame := scene.Rect{Max: scene.Point{X: e.camera.Width, Y: e.camera.Height}}.Expanded(-40)
-	for _, m := range e.model.Draw(e.camera).Marks {
-		if m.ID == id && frame.Contains(m.At) {
-			return
-		}
-	}
-	e.camera = e.model.Toward(e.camera, id)
 }
 
 // turn turns the gaze by degrees.
@@ -139,9 +125,10 @@ func (e *eye) Resize(size fyne.Size) {
 	}
 	if e.camera.Width == 0 {
 		e.begin()
-		e.turnTo(e.chosen)
 	}
+	// What is spoken of stays in sight, however low the picture becomes.
 	e.camera.Width, e.camera.Height = float64(size.Width), float64(size.Height)
+	e.turnTo(e.chosen)
 }
 
 // items is what is seen now, with the marks on it.

@@ -8,15 +8,7 @@ import (
 	"studbay/app/look"
 	"studbay/plan"
 	"studbay/render/scene"
-	"studbay/render/view"
 )
-
-// asked is where an opening is asked for, and how far off that is.
-type asked struct {
-	id  plan.ID
-	to  view.Spot
-	far string
-}
 
 // markAt is the nearest opening in reach of a place in the picture, or none.
 func (e *eye) markAt(at fyne.Position) plan.ID {
@@ -33,13 +25,7 @@ func (e *eye) markAt(at fyne.Position) plan.ID {
 // Dragged implements fyne.Draggable: what is taken at an opening says where that is asked for,
 // else the room follows the pointer.
 func (e *eye) Dragged(d *fyne.DragEvent) {
-	if !e.isDragged {
-		e.isDragged = true
-		e.held = e.markAt(d.Position.Subtract(d.Dragged))
-		if part := e.parts[e.held]; part != plan.PartFace && part != plan.PartCeiling {
-			e.held = "" // what is on a cabinet or in the floor goes with it
-		}
-	}
+	e.take(e.markAt, d)
 	if e.held == "" {
 		if w := e.Size().Width; w > 0 {
 			e.turn(-float64(d.Dragged.DX) / float64(w) * e.camera.Field)
@@ -54,26 +40,14 @@ func (e *eye) Dragged(d *fyne.DragEvent) {
 
 // DragEnd implements fyne.Draggable.
 func (e *eye) DragEnd() {
-	to := e.drag
-	e.isDragged, e.held, e.drag = false, "", nil
-	if to != nil {
-		e.draw(to.id, to.to)
+	if e.let() {
 		e.Refresh()
 	}
 }
 
 // arrows draws what is asked for: what was kept, and what is dragged now in its place.
 func (e *eye) arrows(p *look.Palette) (items []scene.Item) {
-	all := e.asked
-	if e.drag != nil {
-		all = append([]asked{*e.drag}, all...)
-	}
-	seen := map[plan.ID]bool{}
-	for _, a := range all {
-		if seen[a.id] {
-			continue
-		}
-		seen[a.id] = true
+	for _, a := range e.all() {
 		to, ok := e.model.Project(e.camera, a.to)
 		for _, m := range e.marks {
 			if ok && m.ID == a.id {

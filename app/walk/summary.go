@@ -9,7 +9,6 @@ import (
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/words"
-	"studbay/render/revision"
 	"studbay/render/tell"
 )
 
@@ -115,13 +114,14 @@ func (w *Walk) summary() fyne.CanvasObject {
 	return look.Wheeled(container.NewVScroll(look.Inset(columnPad, 20, columnPad, 20, look.Column(14, parts...))))
 }
 
-// changed lists what changed since the walk before, where one is kept.
+// changed lists what changed since the walk before, where one is kept, or says that it cannot be
+// told.
 func (w *Walk) changed(inner float32) (parts []fyne.CanvasObject) {
-	if len(w.tour.since.Changes) == 0 {
+	if w.tour.head.IsZero() {
 		return nil
 	}
 	voice := w.host.Voice()
-	parts = append(parts, look.HairLine(), look.NewParagraph(voice.Say(revision.Since(w.tour.day)), look.Style{Size: sizePress, Bold: true}, inner))
+	parts = append(parts, look.HairLine(), look.NewParagraph(voice.Say(w.tour.head), look.Style{Size: sizePress, Bold: true}, inner))
 	for _, c := range w.tour.since.Changes {
 		parts = append(parts, look.NewParagraph(voice.Say(c.Line()), look.Style{Size: sizeState}, inner))
 	}

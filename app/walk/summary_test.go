@@ -1,6 +1,7 @@
 package walk
 
 import (
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -8,6 +9,7 @@ import (
 	"studbay/app/look"
 	"studbay/app/windowtest"
 	"studbay/plan"
+	"studbay/plan/edit"
 )
 
 // The summary lists what is asked in the order of the walk, and initials are kept a room, each
@@ -67,5 +69,22 @@ func TestSummaryIsShown(t *testing.T) {
 	w.Key(&fyne.KeyEvent{Name: fyne.KeyRight})
 	if w.isSummary {
 		t.Error("a step does not lead back to the rooms")
+	}
+}
+
+// A walk before that cannot be read is told in the summary.
+func TestAWalkBeforeThatCannotBeReadIsTold(t *testing.T) {
+	host := cottage(t)
+	if err := host.Keep(edit.KeepWalk{Walked: &plan.Walked{Date: "2026-03-02", Plan: []string{"bm90IGEgcGxhbg=="}}}); err != nil {
+		t.Fatal(err)
+	}
+	w, _ := shownOn(t, host, "")
+	w.showSummary()
+	said := ""
+	for _, p := range windowtest.All[*look.Paragraph](w.column) {
+		said += " " + p.Words()
+	}
+	if want := "The walk-through of 2026-03-02 is kept in this plan but cannot be read"; !strings.Contains(said, want) {
+		t.Errorf("the summary does not say %q: %s", want, said)
 	}
 }

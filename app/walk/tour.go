@@ -37,7 +37,7 @@ type Tour struct {
 	openings []tell.Opening
 	lit      map[plan.ID]bool // switches that are pressed
 	since    revision.List    // what changed since the walk before
-	day      string           // of that walk; empty where it is not known
+	head     words.Text       // heads that, or says that it cannot be told; empty where there is nothing to tell
 	isSaid   bool             // something was kept in this walk
 }
 
@@ -45,7 +45,7 @@ type Tour struct {
 // openings.
 func NewTour(h Host, room plan.ID) *Tour {
 	t := &Tour{host: h, rooms: tell.Rooms(h.Index()), lit: map[plan.ID]bool{}}
-	t.since, t.day = revision.SinceWalk(h.Index())
+	t.since, t.head = revision.SinceWalk(h.Index())
 	at := slices.IndexFunc(t.rooms, func(r *plan.Room) bool { return r.ID == room })
 	t.Enter(max(0, at))
 	return t
@@ -136,7 +136,7 @@ func (t *Tour) Changed(id plan.ID) words.Text {
 	if !ok {
 		return words.Text{}
 	}
-	return words.New("walk.since", "{0}: {1}", revision.Since(t.day), c.Told())
+	return words.New("walk.since", "{0}: {1}", t.head, c.Told())
 }
 
 // keep keeps what the client said.

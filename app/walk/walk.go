@@ -141,9 +141,8 @@ func (w *Walk) told() fyne.CanvasObject {
 		title = h.Title
 	}
 	head := look.Row(look.Grid, 0, look.NewFlexible(title, look.Style{Size: sizePress, Bold: true}), w.leave())
-	plan := look.NewPicture(columnWide-2*columnPad, fieldTall, field(w.host.Index(), w.tour.Room(), o.Opening.ID, w.tour.Lit(), w.tour.Drawn(), voice))
 	parts := []fyne.CanvasObject{
-		head, plan,
+		head, newField(w),
 		look.NewParagraph(voice.Say(o.Headline()), look.Style{Size: sizeHead, Bold: true}, inner),
 		look.NewParagraph(voice.Say(o.Figures()), look.Style{Size: sizeTold}, inner),
 	}

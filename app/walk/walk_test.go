@@ -85,20 +85,28 @@ func TestWalkByKeys(t *testing.T) {
 	keep(t, "walk-next-room", window)
 }
 
-// The opening spoken of is in the picture, wherever it is in the room.
+// The opening spoken of is in the picture, wherever it is in the room, also on a screen of
+// 1366 × 768, where the picture is low, and in a window that becomes one.
 func TestWhatIsSpokenOfIsInSight(t *testing.T) {
-	w, _ := shownOn(t, cottage(t), "")
-	for range 80 {
+	w, window := shownOn(t, cottage(t), "")
+	window.Resize(fyne.NewSize(900, 900))
+	window.Resize(fyne.NewSize(1366, 768))
+	for i := range 160 {
+		if i == 80 {
+			window.Resize(fyne.NewSize(1440, 900))
+			w.tour.Enter(0)
+			w.show()
+		}
 		o := w.tour.Opening()
 		w.eye.items()
 		found := false
 		for _, m := range w.eye.marks {
-			if m.ID == o.Opening.ID && m.At.X >= 0 && m.At.X <= w.eye.camera.Width {
+			if m.ID == o.Opening.ID && m.At.X >= 0 && m.At.X <= w.eye.camera.Width && m.At.Y >= 0 && m.At.Y <= w.eye.camera.Height {
 				found = true
 			}
 		}
 		if !found && o.Opening.At.Part == plan.PartFace {
-			t.Errorf("%s in the %s is out of sight", o.Opening.Tag, w.tour.Room().Name)
+			t.Errorf("%s in the %s is out of sight at %v", o.Opening.Tag, w.tour.Room().Name, window.Canvas().Size())
 		}
 		w.tour.Step(1)
 		w.show()
@@ -128,10 +136,10 @@ func bottom(o fyne.CanvasObject) float32 {
 // is smaller; on a large one it is whole.
 func TestTheAnswersAreInSight(t *testing.T) {
 	w, window := shownOn(t, cottage(t), "")
-	picture := func() *look.Picture {
-		var found []*look.Picture
+	picture := func() *field {
+		var found []*field
 		eachObject(w.column, func(o fyne.CanvasObject) {
-			if p, ok := o.(*look.Picture); ok {
+			if p, ok := o.(*field); ok {
 				found = append(found, p)
 			}
 		})

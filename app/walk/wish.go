@@ -3,10 +3,8 @@ package walk
 import (
 	"studbay/app/look"
 	"studbay/app/work"
-	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/edit"
-	"studbay/plan/unit"
 	"studbay/plan/words"
 	"studbay/render/draft"
 	"studbay/render/glyph"
@@ -15,40 +13,11 @@ import (
 	"studbay/render/view"
 )
 
-// asMuch is how far off the straight a drag may go and mean nothing by it: 2 in. Nobody draws
-// a thing to the eye's inch.
-const asMuch = 2 * unit.Inch
-
-// drawn settles where a client drew an opening to: what is hardly off its height or its place
-// along a wall stays there, the rest is rounded to the inch, or the centimetre. It reports false
-// of a spot that is hardly off the place the opening has.
+// drawn settles where a client drew an opening to. It reports false of a spot that is hardly off
+// the place the opening has.
 func (t *Tour) drawn(id plan.ID, to view.Spot) (view.Spot, bool) {
-	ix := t.host.Index()
-	o, _ := ix.Plan().Opening(id)
-	if o == nil {
-		return to, false
-	}
-	step := unit.Inch
-	if ix.Plan().Header.System() == unit.Metric {
-		step = unit.Centimetre
-	}
-	to.At.Along, to.Height = to.At.Along.Rounded(step), to.Height.Rounded(step)
-	place, ok := ix.Place(o.At)
-	if !ok {
-		return to, false
-	}
-	if to.At.Part == plan.PartCeiling {
-		to.Height = 0
-		return to, to.At.At.Distance(place.Foot) > asMuch
-	}
-	isLevel, isUpright := false, false
-	if own := frame.CentreHeight(o, place.Room); (to.Height - own).Abs() <= asMuch {
-		to.Height, isLevel = own, true
-	}
-	if to.At.Host == o.At.Host && (to.At.Along-o.At.Along).Abs() <= asMuch {
-		to.At.Along, isUpright = o.At.Along, true
-	}
-	return to, !isLevel || !isUpright
+	at, height, isOff := tell.Settled(t.host.Index(), id, to.At, to.Height)
+	return view.Spot{At: at, Height: height}, isOff
 }
 
 // Draw keeps that the client asks for an opening to be elsewhere. The opening stays where it is:

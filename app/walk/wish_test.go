@@ -114,3 +114,66 @@ func TestADragIsAWish(t *testing.T) {
 		t.Errorf("a drag of the wall turns nothing, or asks for %+v", w.tour.Drawn())
 	}
 }
+
+// A drag in the little plan asks for another place along the wall, or on another one, as high as
+// the outlet is or was asked for before; a press speaks of what is there. Of a light it asks for
+// another place of the ceiling.
+func TestADragInThePlanIsAWish(t *testing.T) {
+	host, o, light := den(t)
+	w, window := shownOn(t, host, "")
+	in := rendertest.In
+	plot := func() *field {
+		var f *field
+		eachObject(w.column, func(o fyne.CanvasObject) {
+			if one, ok := o.(*field); ok {
+				f = one
+			}
+		})
+		return f
+	}
+	at := func(a plan.Anchor) fyne.Position {
+		place, _ := host.Index().Place(a)
+		p := plot().medium().ToScene(place.Foot)
+		return fyne.NewPos(float32(p.X), float32(p.Y))
+	}
+	drag := func(from, to fyne.Position) {
+		f := plot()
+		f.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: to}, Dragged: fyne.NewDelta(to.X-from.X, to.Y-from.Y)})
+		f.DragEnd()
+	}
+	plot().Tapped(&fyne.PointEvent{Position: at(light.At)})
+	if got := w.tour.Opening().Opening.ID; got != light.ID {
+		t.Errorf("a press on the light speaks of %s", got)
+	}
+	own := frame.CentreHeight(o, w.tour.Room())
+	drag(at(o.At), at(plan.OnFace(o.At.Host, in(84))))
+	wish := w.tour.wish(o.ID, plan.WishKind.IsAnswer)
+	if wish == nil || wish.To == nil || wish.To.Host != o.At.Host || wish.To.Along != in(84) || wish.ToHeight != own {
+		t.Fatalf("along its wall, kept is %+v", wish)
+	}
+	// 48 in along: from 36 to 84.
+	if got := host.Voice().Say(w.tour.wished(o.ID)); got != "drawn 48 in from where it is" {
+		t.Errorf("it says %q", got)
+	}
+	keep(t, "walk-plan-wish", window)
+	if err := w.tour.Draw(o.ID, view.Spot{At: *wish.To, Height: in(42)}); err != nil {
+		t.Fatal(err)
+	}
+	w.show()
+	other := w.tour.Room().Sides[1].ID
+	drag(at(o.At), at(plan.OnFace(other, in(60))))
+	if wish = w.tour.wish(o.ID, plan.WishKind.IsAnswer); wish.To.Host != other || wish.To.Along != in(60) || wish.ToHeight != in(42) {
+		t.Errorf("on another wall, kept is %+v at %v", wish, wish.To)
+	}
+	over := light.At
+	over.At.X += in(24)
+	drag(at(light.At), at(over))
+	if wish = w.tour.wish(light.ID, plan.WishKind.IsAnswer); wish == nil || wish.To == nil || wish.To.At != over.At || wish.ToHeight != 0 {
+		t.Errorf("of the light is kept %+v", wish)
+	}
+	was := len(w.tour.Drawn())
+	drag(at(plan.OnFace(other, in(110))), at(plan.OnFace(other, in(20)))) // nothing is there
+	if got := len(w.tour.Drawn()); got != was {
+		t.Errorf("%d are asked for, want %d", got, was)
+	}
+}

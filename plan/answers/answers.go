@@ -9,10 +9,13 @@
 //	initials r7k2m9q4a AR
 //	agreed o2k2m9q4a
 //	change o3k2m9q4a Two inches higher, please
+//	change o4k2m9q4a @s2k2m9q4a,1828.8,1066.8 Nearer to the bed
 //	end
 //
 // Each line says what is said, of what by its ID, and a note. A line that says none of this
-// goes on with the note before it, since mail programs break lines; what comes before the
+// goes on with the note before it, since mail programs break lines. The word after an @ is
+// where to: a side, how far along and how high above the finished floor, or a room and the
+// point of the plan at its ceiling, in millimetres. What comes before the
 // first line and after the last, “end”, is left out, and so are the marks of a quotation.
 // A text that lost its end ends where a signature begins, or an older one is quoted.
 package answers
@@ -24,6 +27,7 @@ import (
 
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -47,6 +51,10 @@ type Given struct {
 	Kind  plan.WishKind
 	About plan.ID
 	Note  string
+	// To is where it was drawn to, of a change; nil where that was not said. Height is above
+	// the finished floor, of what is on a face.
+	To     *plan.Anchor
+	Height unit.Length
 }
 
 // ErrNone is returned for a text that holds no answers.
@@ -72,6 +80,9 @@ func Parse(text string) (a Answers, err error) {
 		}
 		a.line(line)
 	}
+	for i := range a.Given {
+		a.Given[i].takePlace()
+	}
 	return a, nil
 }
 
@@ -86,7 +97,7 @@ func (a *Answers) line(line string) {
 	case n == 0 && field != nil:
 		*field = one(rest)
 	case slices.Contains(plan.WishKinds, kind) && isNoun(plan.ID(about)):
-		a.Given = append(a.Given, Given{kind, plan.ID(about), seen(note)})
+		a.Given = append(a.Given, Given{Kind: kind, About: plan.ID(about), Note: seen(note)})
 	case n > 0:
 		g := &a.Given[n-1]
 		g.Note = seen(g.Note + " " + line)
@@ -129,7 +140,7 @@ func (a Answers) Text() string {
 	}
 	b.WriteString("\n")
 	for _, g := range a.Given {
-		b.WriteString(strings.TrimSpace(string(g.Kind)+" "+string(g.About)+" "+strings.Join(strings.Fields(g.Note), " ")) + "\n")
+		b.WriteString(strings.TrimSpace(string(g.Kind)+" "+string(g.About)+" "+g.placeText()+strings.Join(strings.Fields(g.Note), " ")) + "\n")
 	}
 	b.WriteString(last + "\n")
 	return b.String()
@@ -143,7 +154,7 @@ func Of(p plan.Plan, by string) Answers {
 	}
 	for w := range p.Wishes.All() {
 		if w.By == by && w.About != "" {
-			a.Given = append(a.Given, Given{w.Kind, w.About, w.Note})
+			a.Given = append(a.Given, Given{Kind: w.Kind, About: w.About, Note: w.Note, To: w.To, Height: w.ToHeight})
 			a.Date = max(a.Date, w.Date)
 		}
 	}
@@ -172,7 +183,11 @@ func (a Answers) Take(p plan.Plan, random io.Reader) (take edit.TakeWishes, gone
 		if err != nil {
 			return take, nil, err
 		}
-		take.Wishes = append(take.Wishes, &plan.Wish{ID: id, Kind: g.Kind, About: g.About, Note: g.Note, By: a.By, Date: a.Date})
+		w := &plan.Wish{ID: id, Kind: g.Kind, About: g.About, Note: g.Note, By: a.By, Date: a.Date}
+		if g.isIn(p) {
+			w.To, w.ToHeight = g.To, g.Height
+		}
+		take.Wishes = append(take.Wishes, w)
 	}
 	return take, gone, nil
 }

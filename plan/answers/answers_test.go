@@ -15,10 +15,10 @@ func TestParseReadsWhatAMailMadeOfIt(t *testing.T) {
 	want := Answers{
 		Plan: "Otter Cove cottage", Revision: "B", By: "Ana", Date: "2026-11-30",
 		Given: []Given{
-			{plan.WishInitials, "r7k2m9q4a", "AR"},
-			{plan.WishAgreed, "o2k2m9q4a", ""},
-			{plan.WishChange, "o3k2m9q4a", "Two inches higher, please"},
-			{plan.WishQuestion, "o4k2m9q4a", "Is there one behind the TV?"},
+			{Kind: plan.WishInitials, About: "r7k2m9q4a", Note: "AR"},
+			{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: ""},
+			{Kind: plan.WishChange, About: "o3k2m9q4a", Note: "Two inches higher, please"},
+			{Kind: plan.WishQuestion, About: "o4k2m9q4a", Note: "Is there one behind the TV?"},
 		},
 	}
 	for _, tt := range []struct{ name, text string }{
@@ -85,7 +85,7 @@ func TestTakenAnswersReplaceOlderOnes(t *testing.T) {
 	}
 	take := func(p plan.Plan, by string, kind plan.WishKind, note string) plan.Plan {
 		t.Helper()
-		e, gone, err := Answers{By: by, Given: []Given{{kind, o.ID, note}, {plan.WishAgreed, "o22222222", ""}}}.Take(p, rand.Reader)
+		e, gone, err := Answers{By: by, Given: []Given{{Kind: kind, About: o.ID, Note: note}, {Kind: plan.WishAgreed, About: "o22222222", Note: ""}}}.Take(p, rand.Reader)
 		if err != nil || len(gone) != 1 {
 			t.Fatalf("gone are %v, %v; want the one that is not in the plan", gone, err)
 		}
@@ -116,8 +116,8 @@ func TestOlderAnswersDoNotReplaceLaterOnes(t *testing.T) {
 		o = one
 	}
 	for _, a := range []Answers{
-		{By: "Ana", Date: "2026-04-02", Given: []Given{{plan.WishChange, o.ID, "higher"}}},
-		{By: "Ana", Date: "2026-03-30", Given: []Given{{plan.WishAgreed, o.ID, ""}}},
+		{By: "Ana", Date: "2026-04-02", Given: []Given{{Kind: plan.WishChange, About: o.ID, Note: "higher"}}},
+		{By: "Ana", Date: "2026-03-30", Given: []Given{{Kind: plan.WishAgreed, About: o.ID, Note: ""}}},
 	} {
 		take, _, err := a.Take(p, rand.Reader)
 		if err != nil {

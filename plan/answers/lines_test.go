@@ -16,9 +16,9 @@ import (
 // The text in the comment of the package is what Text writes, to the letter.
 func TestTextIsWrittenSo(t *testing.T) {
 	a := Answers{Plan: "Otter Cove cottage", By: "Ana", Date: "2026-11-30", Given: []Given{
-		{plan.WishInitials, "r7k2m9q4a", "AR"},
-		{plan.WishAgreed, "o2k2m9q4a", ""},
-		{plan.WishChange, "o3k2m9q4a", "Two inches\n higher,  please"},
+		{Kind: plan.WishInitials, About: "r7k2m9q4a", Note: "AR"},
+		{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: ""},
+		{Kind: plan.WishChange, About: "o3k2m9q4a", Note: "Two inches\n higher,  please"},
 	}}
 	const want = `Studbay answers 1
 plan Otter Cove cottage
@@ -47,21 +47,21 @@ func TestParseLines(t *testing.T) {
 	}{
 		{"nothing", "", Answers{}},
 		{"nothing before the first answer is a note", "\nThanks!\n7\n", Answers{}},
-		{"blanks", "plan  Otter \n by\tAna\nchange   o3k2m9q4a   up  \n", Answers{Plan: "Otter", Given: []Given{{plan.WishChange, "o3k2m9q4a", "up"}}}},
-		{"a kind without what it is of", "agreed o2k2m9q4a\nagreed\nagreed with Leo\n", given(Given{plan.WishAgreed, "o2k2m9q4a", "agreed agreed with Leo"})},
-		{"no kind, of an opening", "agreed o2k2m9q4a\nsee o3k2m9q4a\n", given(Given{plan.WishAgreed, "o2k2m9q4a", "see o3k2m9q4a"})},
-		{"of a wall, which nobody asks about", "agreed w2k2m9q4a\nagreed o2k2m9q4a\n", given(Given{plan.WishAgreed, "o2k2m9q4a", ""})},
-		{"a heading behind the first answer is a note", "by Ana\nagreed o2k2m9q4a\nby the door\n", Answers{By: "Ana", Given: []Given{{plan.WishAgreed, "o2k2m9q4a", "by the door"}}}},
-		{"empty lines within a note", "change o2k2m9q4a higher\n\n\nplease\n", given(Given{plan.WishChange, "o2k2m9q4a", "higher please"})},
+		{"blanks", "plan  Otter \n by\tAna\nchange   o3k2m9q4a   up  \n", Answers{Plan: "Otter", Given: []Given{{Kind: plan.WishChange, About: "o3k2m9q4a", Note: "up"}}}},
+		{"a kind without what it is of", "agreed o2k2m9q4a\nagreed\nagreed with Leo\n", given(Given{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: "agreed agreed with Leo"})},
+		{"no kind, of an opening", "agreed o2k2m9q4a\nsee o3k2m9q4a\n", given(Given{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: "see o3k2m9q4a"})},
+		{"of a wall, which nobody asks about", "agreed w2k2m9q4a\nagreed o2k2m9q4a\n", given(Given{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: ""})},
+		{"a heading behind the first answer is a note", "by Ana\nagreed o2k2m9q4a\nby the door\n", Answers{By: "Ana", Given: []Given{{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: "by the door"}}}},
+		{"empty lines within a note", "change o2k2m9q4a higher\n\n\nplease\n", given(Given{Kind: plan.WishChange, About: "o2k2m9q4a", Note: "higher please"})},
 		{"each kind", "agreed o2k2m9q4a\nchange o3k2m9q4a a\nquestion r4k2m9q4a b\nnote o5k2m9q4a c\ninitials r6k2m9q4a D\n", given(
-			Given{plan.WishAgreed, "o2k2m9q4a", ""}, Given{plan.WishChange, "o3k2m9q4a", "a"}, Given{plan.WishQuestion, "r4k2m9q4a", "b"}, Given{plan.WishNote, "o5k2m9q4a", "c"}, Given{plan.WishInitials, "r6k2m9q4a", "D"})},
-		{"a note as long as one may be", "note o2k2m9q4a " + long, given(Given{plan.WishNote, "o2k2m9q4a", long})},
-		{"a longer one", "note o2k2m9q4a " + long + "x", given(Given{plan.WishNote, "o2k2m9q4a", long})},
+			Given{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: ""}, Given{Kind: plan.WishChange, About: "o3k2m9q4a", Note: "a"}, Given{Kind: plan.WishQuestion, About: "r4k2m9q4a", Note: "b"}, Given{Kind: plan.WishNote, About: "o5k2m9q4a", Note: "c"}, Given{Kind: plan.WishInitials, About: "r6k2m9q4a", Note: "D"})},
+		{"a note as long as one may be", "note o2k2m9q4a " + long, given(Given{Kind: plan.WishNote, About: "o2k2m9q4a", Note: long})},
+		{"a longer one", "note o2k2m9q4a " + long + "x", given(Given{Kind: plan.WishNote, About: "o2k2m9q4a", Note: long})},
 		{"a name as long as one may be", "by " + name, Answers{By: name}},
 		{"a longer one, cut off where a blank stands", "by " + name[2:] + " x", Answers{By: name[2:]}},
-		{"what cannot be seen is no letter of a note", "note o2k2m9q4a \u202e" + long, given(Given{plan.WishNote, "o2k2m9q4a", long})},
-		{"bytes that are no letters", "note o2k2m9q4a a\xffb\rc", given(Given{plan.WishNote, "o2k2m9q4a", "a\uFFFDbc"})},
-		{"lines after the last", "agreed o2k2m9q4a\nend\nagreed o3k2m9q4a", given(Given{plan.WishAgreed, "o2k2m9q4a", ""})},
+		{"what cannot be seen is no letter of a note", "note o2k2m9q4a \u202e" + long, given(Given{Kind: plan.WishNote, About: "o2k2m9q4a", Note: long})},
+		{"bytes that are no letters", "note o2k2m9q4a a\xffb\rc", given(Given{Kind: plan.WishNote, About: "o2k2m9q4a", Note: "a\uFFFDbc"})},
+		{"lines after the last", "agreed o2k2m9q4a\nend\nagreed o3k2m9q4a", given(Given{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: ""})},
 	} {
 		got, err := Parse("Studbay answers 1\n" + tt.lines)
 		if err != nil || !reflect.DeepEqual(got, tt.want) {
@@ -101,7 +101,7 @@ func TestOfOnePerson(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := Answers{Plan: "Cottage", Revision: "B", By: "Ana", Date: "2026-04-02", Given: []Given{
-		{plan.WishAgreed, "o2k2m9q4a", ""}, {plan.WishAgreed, "o3k2m9q4a", ""}, {plan.WishAgreed, "r4k2m9q4a", ""},
+		{Kind: plan.WishAgreed, About: "o2k2m9q4a", Note: ""}, {Kind: plan.WishAgreed, About: "o3k2m9q4a", Note: ""}, {Kind: plan.WishAgreed, About: "r4k2m9q4a", Note: ""},
 	}}
 	p := plan.Plan{Header: &plan.Header{Title: "Cottage", Revision: "B"}, Wishes: wishes}
 	if got := Of(p, "Ana"); !reflect.DeepEqual(got, want) {
@@ -144,7 +144,7 @@ func TestTakeLeavesOutWhatIsEmpty(t *testing.T) {
 	}
 	a := Answers{By: "Ana", Date: "2026-04-02"}
 	for _, kind := range plan.WishKinds {
-		a.Given = append(a.Given, Given{kind, about, ""}, Given{kind, about, "x"})
+		a.Given = append(a.Given, Given{Kind: kind, About: about, Note: ""}, Given{Kind: kind, About: about, Note: "x"})
 	}
 	take, gone, err := a.Take(p, rand.Reader)
 	if err != nil || len(gone) > 0 {

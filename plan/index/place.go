@@ -1,6 +1,8 @@
 package index
 
 import (
+	"cmp"
+
 	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
@@ -39,6 +41,24 @@ func (ix *Index) Place(a plan.Anchor) (Place, bool) {
 		return Place{Level: ref.level, Room: ref.room, Foot: a.At}, true
 	}
 	return ix.placeOnFixture(a)
+}
+
+// NearestSide returns that of some sides which is nearest to a point, within reach of it, and
+// fits; the one of the lower ID where two are as near.
+func (ix *Index) NearestSide(sides []*plan.Side, at geom.Point, reach unit.Length, fits func(*plan.Side) bool) (best *plan.SideRef, ok bool) {
+	var least unit.Length
+	for _, s := range sides {
+		ref, there := ix.Side(s.ID)
+		if !there || fits != nil && !fits(s) {
+			continue
+		}
+		_, d := ref.Line().Nearest(at)
+		if d > reach || ok && cmp.Or(cmp.Compare(d, least), cmp.Compare(s.ID, best.Key())) >= 0 {
+			continue
+		}
+		best, least, ok = ref, d, true
+	}
+	return best, ok
 }
 
 func (ix *Index) placeOnFixture(a plan.Anchor) (Place, bool) {

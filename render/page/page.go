@@ -118,7 +118,7 @@ type data struct {
 	Say       map[string]said
 	Levels    []levelData
 	Rooms     []roomData
-	Since     said // heads what changed since the last walk; nil where nothing did
+	Since     said // heads what changed since the last walk, or says that it cannot be told; nil where there is nothing to tell
 	Changes   []changeData
 }
 
@@ -193,8 +193,11 @@ func (b *builder) page() data {
 	for name, text := range phrases {
 		d.Say[name] = b.say(text)
 	}
-	day := ""
-	b.since, day = revision.SinceWalk(b.ix)
+	since := words.Text{}
+	b.since, since = revision.SinceWalk(b.ix)
+	if !since.IsZero() {
+		d.Since = b.say(since)
+	}
 	for i, r := range tell.Rooms(b.ix) {
 		if room, ok := b.room(r, i+1); ok {
 			d.Rooms = append(d.Rooms, room)
@@ -205,10 +208,7 @@ func (b *builder) page() data {
 			d.Levels = append(d.Levels, level)
 		}
 	}
-	for i, c := range b.since.Changes {
-		if i == 0 {
-			d.Since = b.say(revision.Since(day))
-		}
+	for _, c := range b.since.Changes {
 		one := changeData{Line: b.say(c.Line())}
 		if c.New != nil && !c.New.IsGone() {
 			one.ID = c.New.ID

@@ -344,3 +344,15 @@ func TestPageListsWhatChangedSinceTheWalk(t *testing.T) {
 		t.Errorf("%d scripts, want the one of the page", n)
 	}
 }
+
+// A walk that is kept and cannot be read is told on the page.
+func TestPageTellsOfAWalkThatCannotBeRead(t *testing.T) {
+	p, err := edit.KeepWalk{Walked: &plan.Walked{Date: "2026-03-02", Plan: []string{"bm90IGEgcGxhbg=="}}}.Apply(rendertest.Demos(t)["cottage.studbay"].Plan())
+	if err != nil {
+		t.Fatal(err)
+	}
+	page := string(built(t, index.New(p)))
+	if want := "The walk-through of 2026-03-02 is kept in this plan but cannot be read"; !strings.Contains(page, want) || strings.Contains(page, `class="since"`) {
+		t.Errorf("the page does not say %q, or lists changes", want)
+	}
+}

@@ -1,6 +1,7 @@
 package revision
 
 import (
+	"errors"
 	"slices"
 
 	"studbay/fill"
@@ -25,14 +26,28 @@ func AtWalk(name string, now Side) (old Side, err error) {
 	return old, err
 }
 
-// SinceWalk lists what changed since the last walk-through, and gives its day as it is
-// kept. Where no walk is kept, or what is kept cannot be read, there are no changes.
-func SinceWalk(now *index.Index) (list List, day string) {
+// SinceWalk lists what changed since the last walk-through, with a line that heads it. Without
+// any change the line says nothing, or that what is kept of the walk cannot be read.
+func SinceWalk(now *index.Index) (list List, head words.Text) {
 	old, err := AtWalk("", Side{Index: now})
-	if err != nil {
-		return list, ""
+	switch {
+	case errors.Is(err, file.ErrNoWalk):
+		return list, head
+	case err != nil:
+		return list, unread(now.Plan().Header.Walked.Date)
 	}
-	return Compare(old, Side{Index: now}), now.Plan().Header.Walked.Date
+	if list = Compare(old, Side{Index: now}); len(list.Changes) > 0 {
+		head = Since(now.Plan().Header.Walked.Date)
+	}
+	return list, head
+}
+
+// unread says that nobody can tell what changed since a walk of a day.
+func unread(day string) words.Text {
+	if day == "" {
+		return words.New("revision.unread-last", "The last walk-through is kept in this plan but cannot be read, so what changed since cannot be told.")
+	}
+	return words.New("revision.unread", "The walk-through of {0} is kept in this plan but cannot be read, so what changed since cannot be told.", day)
 }
 
 // Since heads the list of what changed since a walk of a day.

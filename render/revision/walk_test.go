@@ -23,8 +23,8 @@ func TestSinceTheLastWalkIsTheSameList(t *testing.T) {
 			break
 		}
 	}
-	if list, day := SinceWalk(index.New(p)); len(list.Changes) != 0 || day != "" {
-		t.Errorf("never walked, and %d changes since %q", len(list.Changes), day)
+	if list, head := SinceWalk(index.New(p)); len(list.Changes) != 0 || !head.IsZero() {
+		t.Errorf("never walked, and %d changes under %v", len(list.Changes), head)
 	}
 	if _, err := AtWalk("", sideOf(t, p)); !errors.Is(err, file.ErrNoWalk) {
 		t.Errorf("never walked: %v", err)
@@ -40,6 +40,9 @@ func TestSinceTheLastWalkIsTheSameList(t *testing.T) {
 	if old, err := AtWalk("", sideOf(t, kept)); err != nil || !Compare(old, sideOf(t, kept)).IsSame {
 		t.Errorf("just walked and not the same (%v)", err)
 	}
+	if list, head := SinceWalk(index.New(kept)); len(list.Changes) != 0 || !head.IsZero() {
+		t.Errorf("just walked, and %d changes under %v", len(list.Changes), head)
+	}
 	moved := *outlet
 	moved.At.Along += rendertest.In(6)
 	moved.Kind = "gfci"
@@ -52,9 +55,9 @@ func TestSinceTheLastWalkIsTheSameList(t *testing.T) {
 	if len(got.Changes) != 1 || got.Sum().String() != want.Sum().String() || len(got.Changes[0].Raised) != len(want.Changes[0].Raised) || len(got.Changes[0].Cleared) != len(want.Changes[0].Cleared) {
 		t.Errorf("since the walk %+v, compared %+v", got.Changes, want.Changes)
 	}
-	list, day := SinceWalk(now.Index)
-	if day != "2026-03-02" || len(list.Changes) != 1 {
-		t.Fatalf("%d changes since %q", len(list.Changes), day)
+	list, head := SinceWalk(now.Index)
+	if head.String() != "Changed since the walk-through of 2026-03-02" || len(list.Changes) != 1 {
+		t.Fatalf("%d changes under %v", len(list.Changes), head)
 	}
 	if got := (words.Voice{}).Say(list.Changes[0].Line()); !strings.HasSuffix(got, `, GFCI receptacle: moved 6", and changed: kind: GFCI receptacle, was Duplex receptacle`) {
 		t.Errorf("it is told as %s", got)
@@ -64,5 +67,22 @@ func TestSinceTheLastWalkIsTheSameList(t *testing.T) {
 	}
 	if _, ok := list.OfOpening(plan.ID("o99999999")); ok {
 		t.Error("one that is not there changed")
+	}
+}
+
+// A walk that is kept and cannot be read is told, with its day where that is known.
+func TestAWalkThatCannotBeReadIsTold(t *testing.T) {
+	p := rendertest.Demos(t)["cottage.studbay"].Plan()
+	for day, want := range map[string]string{
+		"2026-03-02": "The walk-through of 2026-03-02 is kept in this plan but cannot be read, so what changed since cannot be told.",
+		"":           "The last walk-through is kept in this plan but cannot be read, so what changed since cannot be told.",
+	} {
+		kept, err := edit.KeepWalk{Walked: &plan.Walked{Date: day, Plan: []string{"bm90IGEgcGxhbg=="}}}.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if list, head := SinceWalk(index.New(kept)); len(list.Changes) != 0 || head.String() != want {
+			t.Errorf("%d changes under %q, want %q", len(list.Changes), head, want)
+		}
 	}
 }

@@ -30,13 +30,19 @@ func (b *book) clientRooms() error {
 	return nil
 }
 
-// sinceWalk lists what changed since the last walk-through, where one is kept.
+// sinceWalk lists what changed since the last walk-through, where one is kept, or says that it
+// cannot be read.
 func (f *flow) sinceWalk() {
-	list, day := revision.SinceWalk(f.page.b.ix)
-	for i, c := range list.Changes {
-		if i == 0 {
-			f.Heading(f.page.b.Both("plain", "{0}", revision.Since(day)), clientText.Line())
-		}
+	list, head := revision.SinceWalk(f.page.b.ix)
+	if head.IsZero() {
+		return
+	}
+	if len(list.Changes) == 0 {
+		f.BothParagraphs(clientText, head)
+		return
+	}
+	f.Heading(f.page.b.Both("plain", "{0}", head), clientText.Line())
+	for _, c := range list.Changes {
 		f.BothParagraphs(clientText, c.Line())
 	}
 }

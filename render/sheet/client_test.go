@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/file"
 	"studbay/plan/index"
@@ -41,6 +42,16 @@ func TestClientReadsWhatChangedSinceTheWalk(t *testing.T) {
 	if !strings.Contains(all, "Changed since the walk-through of 2026-03-02") {
 		t.Error("the pages do not say since when")
 	}
+	unread, err := edit.KeepWalk{Walked: &plan.Walked{Date: "2026-03-02", Plan: []string{"bm90IGEgcGxhbg=="}}}.Apply(now)
+	if err != nil {
+		t.Fatal(err)
+	}
+	kept := now
+	now = unread
+	if said, want := strings.Join(strings.Fields(texts()), " "), "The walk-through of 2026-03-02 is kept in this plan but cannot be read"; !strings.Contains(said, want) {
+		t.Errorf("no page says %q", want)
+	}
+	now = kept
 	flat := strings.Join(strings.Fields(all), " ")
 	for _, c := range list.Changes {
 		if line := (words.Voice{}).Say(c.Line()); !strings.Contains(flat, line) {

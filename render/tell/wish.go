@@ -8,6 +8,42 @@ import (
 	"studbay/plan/words"
 )
 
+// AsMuch is how far off the straight a client may draw something and mean nothing by it: 2 in.
+// Nobody draws a thing to the eye's inch.
+const AsMuch = 2 * unit.Inch
+
+// Settled is where a client means who draws an opening to a place and a height above the
+// finished floor: on the step that is laid out by hand, within the face, and as it is where the
+// place is hardly off that. It reports false where nothing else is asked for.
+func Settled(ix *index.Index, id plan.ID, to plan.Anchor, height unit.Length) (plan.Anchor, unit.Length, bool) {
+	o, _ := ix.Plan().Opening(id)
+	if o == nil {
+		return to, height, false
+	}
+	place, ok := ix.Place(o.At)
+	if !ok {
+		return to, height, false
+	}
+	step := ix.Plan().Header.System().Grid()
+	if to.Part == plan.PartCeiling {
+		to.At.X, to.At.Y = to.At.X.Rounded(step), to.At.Y.Rounded(step)
+		return to, 0, to.At.Distance(place.Foot) > AsMuch
+	}
+	own := frame.CentreHeight(o, place.Room)
+	isLevel := (height - own).Abs() <= AsMuch
+	isUpright := to.Host == o.At.Host && (to.Along-o.At.Along).Abs() <= AsMuch
+	if height = height.Rounded(step); isLevel {
+		height = own
+	}
+	if to.Along = to.Along.Rounded(step); to.Along > ix.Plan().FaceLength(to) {
+		to.Along -= step
+	}
+	if isUpright {
+		to.Along = o.At.Along
+	}
+	return to, height, !isLevel || !isUpright
+}
+
 // Wished is the straight way from where an opening is to where its client drew it, up and down
 // counted, rounded to the nearest nanometre. It is false where nothing was drawn, or either place
 // is gone.

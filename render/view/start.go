@@ -1,9 +1,9 @@
 package view
 
 import (
+	"iter"
 	"math"
 
-	"studbay/plan"
 	"studbay/plan/geom"
 	"studbay/plan/unit"
 )
@@ -54,29 +54,36 @@ func (m *Model) Start(width, height float64) Camera {
 
 // farthest looks in the room for the free place that is farthest before a face.
 func (m *Model) farthest(face patch) Point {
-	outline := m.view.Room.Outline()
-	box := outline.Box()
-	best, most := At(outline.LabelPoint(), 0), math.Inf(-1)
-	const steps = 24
-	for i := range steps + 1 {
-		for k := range steps + 1 {
-			p := geom.Point{
-				X: box.Min.X + box.Width()*unit.Length(i)/steps,
-				Y: box.Min.Y + box.Height()*unit.Length(k)/steps,
-			}
-			if !m.isFree(p, outline) {
-				continue
-			}
-			q := At(p, 0)
-			out := q.sub(face.origin)
-			// Straight before the middle rather than a little farther in a corner.
-			worth := out.dot(face.out) - 0.6*math.Abs(out.dot(face.right)-face.wide/2)
-			if worth > most {
-				best, most = q, worth
-			}
+	best, most := At(m.view.Room.Outline().LabelPoint(), 0), math.Inf(-1)
+	for q := range m.places() {
+		out := q.sub(face.origin)
+		// Straight before the middle rather than a little farther in a corner.
+		worth := out.dot(face.out) - 0.6*math.Abs(out.dot(face.right)-face.wide/2)
+		if worth > most {
+			best, most = q, worth
 		}
 	}
 	return best
+}
+
+// places are where one can stand in the room, at the floor: the free points of a grid.
+func (m *Model) places() iter.Seq[Point] {
+	outline := m.view.Room.Outline()
+	box := outline.Box()
+	const steps = 24
+	return func(yield func(Point) bool) {
+		for i := range steps + 1 {
+			for k := range steps + 1 {
+				p := geom.Point{
+					X: box.Min.X + box.Width()*unit.Length(i)/steps,
+					Y: box.Min.Y + box.Height()*unit.Length(k)/steps,
+				}
+				if m.isFree(p, outline) && !yield(At(p, 0)) {
+					return
+				}
+			}
+		}
+	}
 }
 
 // isFree reports whether one can stand at a place: clear of walls and of what stands there.
@@ -108,20 +115,6 @@ func isNear(foot geom.Polygon, p geom.Point) bool {
 	}
 	_, away := foot.Nearest(p)
 	return away.Millimetres() < free
-}
-
-// Toward returns the camera turned so that an opening stands in the middle of its picture,
-// or as it is where the opening is not of the room.
-func (m *Model) Toward(c Camera, id plan.ID) Camera {
-	for _, p := range m.plates {
-		if p.opening.ID == id {
-			way := p.at.sub(c.Eye)
-			if math.Hypot(way.X, way.Y) > 25.4 {
-				c.Bearing = math.Atan2(way.X, -way.Y) * 180 / math.Pi
-			}
-		}
-	}
-	return c
 }
 
 // Turned returns the camera turned clockwise by degrees, with a field in its bounds.

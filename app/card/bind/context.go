@@ -50,6 +50,9 @@ type Context struct {
 	// nil does both at once.
 	Away  func(slow, then func())
 	Width float32 // of what stands in the column, its padding taken off
+	// Folds are the folds of the card that were opened or closed, by their titles: a card made anew
+	// of the same thing has them so. Nil keeps none.
+	Folds map[string]bool
 	// Trade tells findings by section and figures, else by what to do and why. SetTrade
 	// keeps another choice; nil: it cannot be changed.
 	Trade    bool

@@ -47,7 +47,13 @@ func Column(gap float32, rows ...Row) Row {
 func (c *Context) Folded(title string, gap float32, open bool, rows ...Row) Row {
 	body := Column(gap, rows...)
 	fold := NewFold(c, title, body.Object)
+	if is, ok := c.Folds[title]; ok {
+		open = is
+	}
 	fold.SetOpen(open)
+	if folds := c.Folds; folds != nil {
+		fold.Changed = func(is bool) { folds[title] = is }
+	}
 	return Row{fold, body.Update}
 }
 
