@@ -64,9 +64,10 @@ func TestWhatAnOpeningTakes(t *testing.T) {
 	want(t, "where two begin", took(a), "1 ow1-20", "1 plate-1g", "1 duplex receptacle", "10 nail-plate", "3 wire-connector")
 	// 32 + 16 + 24 = 72 in, 6 ft; b's own cable goes to the other wall.
 	want(t, "where one ends and one begins", took(b), "1 ow1-20", "1 plate-1g", "1 duplex receptacle", "6 cable-12-2", "3 wire-connector")
-	// To what is there only cables are bought: from 56 to 136 and 120 aslant, 80 + 120 + 40 = 240
-	// in, 20 ft; from 72, 64 + 120 + 40 = 224 in, 18.67 and so 19 ft: by one line.
-	want(t, "there already", took(old), "39 cable-12-2")
+	// To what is there only cables are bought, round the room: from 56 to the corner 104, the
+	// wall 120, on to the box 24 and 40 for the ends: 288 in, 24 ft; from 72, 16 less: 272 in,
+	// 22.67 and so 23 ft: by one line.
+	want(t, "there already", took(old), "47 cable-12-2")
 	if fill := took(old).Fill; len(fill.Contents.Present()) == 0 {
 		t.Error("of a box that is there nobody works out how full it is")
 	}
@@ -75,7 +76,7 @@ func TestWhatAnOpeningTakes(t *testing.T) {
 	// As a copy: the old box in another is bought anew, with all that goes with it.
 	copied := *old
 	copied.Assembly = plan.Assembly{Code: "OW2"}
-	want(t, "there already, in another box", took(&copied), "1 ow1-20", "1 plate-1g", "1 duplex receptacle", "39 cable-12-2", "3 wire-connector")
+	want(t, "there already, in another box", took(&copied), "1 ow1-20", "1 plate-1g", "1 duplex receptacle", "47 cable-12-2", "3 wire-connector")
 	other := *b
 	other.Assembly = plan.Assembly{Code: "SQ3"}
 	if got := took(&other); got.View.Opening.Assembly.Code != "SQ3" || !slices.ContainsFunc(got.Lines, func(l takeoff.Line) bool { return l.Part.ID == "sq4-2.125" }) || got.Cut != takeoff.CutRing {

@@ -26,6 +26,7 @@ type chain struct {
 	// over says of each end whether its box is over full with one cable of the chain, and
 	// whether it is with two; nil: nobody asks.
 	over [][2]bool
+	far  [][]unit.Length // from each end to each
 }
 
 func chainOf(ix *index.Index, start plan.ID, stops []plan.ID) (c chain) {
@@ -35,6 +36,17 @@ func chainOf(ix *index.Index, start plan.ID, stops []plan.ID) (c chain) {
 	for _, id := range stops {
 		e, _ := endOf(ix, id)
 		c.ends = append(c.ends, e)
+	}
+	return c.measured()
+}
+
+// measured returns the chain with how far its places are from one another.
+func (c chain) measured() chain {
+	c.far = make([][]unit.Length, len(c.ends))
+	for i, a := range c.ends {
+		for _, b := range c.ends {
+			c.far[i] = append(c.far[i], between(a, b).Total)
+		}
 	}
 	return c
 }
@@ -76,7 +88,7 @@ func (c chain) cost(order []int) (sum cost) {
 	}
 	for i, next := range order {
 		if at >= 0 {
-			sum.length += between(c.ends[at], c.ends[next]).Total
+			sum.length += c.far[at][next]
 		}
 		if c.isOver(next, c.cables(i, len(order))) {
 			sum.over++
@@ -116,7 +128,7 @@ func (c chain) nearest() (order []int) {
 	for len(left) > 0 {
 		best := 0
 		for i := range left {
-			if between(c.ends[at], c.ends[left[i]]).Total < between(c.ends[at], c.ends[left[best]]).Total {
+			if c.far[at][left[i]] < c.far[at][left[best]] {
 				best = i
 			}
 		}

@@ -38,6 +38,7 @@ func TestOfFewStopsEveryOrderIsTried(t *testing.T) {
 			e, _ := endOf(ix, id)
 			c.ends, at[i] = append(c.ends, e), i
 		}
+		c = c.measured()
 		var got []int
 		for _, id := range Order(ix, "", stops) {
 			got = append(got, slices.Index(stops, id))
@@ -51,7 +52,7 @@ func TestOfFewStopsEveryOrderIsTried(t *testing.T) {
 	}
 	for n := 8; n < 24; n++ {
 		for from := range 2 {
-			c := chain{ends: randomEnds(random, n), from: from}
+			c := chain{ends: randomEnds(random, n), from: from}.measured()
 			order := c.nearest()
 			c.improve(order)
 			least := c.cost(order).length
@@ -78,7 +79,7 @@ func TestBoxesBeforeCable(t *testing.T) {
 	random := rand.New(rand.NewPCG(31, 32))
 	for n := 2; n < 18; n++ {
 		for from := range 2 {
-			c := chain{ends: randomEnds(random, n), from: from}
+			c := chain{ends: randomEnds(random, n), from: from}.measured()
 			for range c.ends {
 				last := random.IntN(5) == 0
 				c.over = append(c.over, [2]bool{last, last || random.IntN(3) == 0})

@@ -10,8 +10,10 @@ import (
 )
 
 // The figures of a run, common practice all: cables between low boxes of walls are drilled
-// through the studs 24 in above the floor, all others go over the ceiling, as do those in whose
-// way round the room a door stands; a foot is left at each end to make up the box. One that is fished goes where its way leads.
+// through the studs 24 in above the floor, round the room or through a wall into the next one;
+// all others go over the ceiling, as do those that doors bar from that way and those that are
+// shorter so. A foot is left at each end to make up the box. One that is fished goes where its
+// way leads.
 const (
 	Drilled = 24 * unit.Inch
 	Low     = 36 * unit.Inch // a box whose centre is no higher is low
@@ -21,7 +23,7 @@ const (
 
 // Run is how long a cable is to be cut.
 type Run struct {
-	Level unit.Length // along the walls, square to one another
+	Level unit.Length // along the walls; over a ceiling square to them
 	Rise  unit.Length // up and down at both ends
 	Tails unit.Length
 	Total unit.Length // rounded up to the half foot
@@ -97,18 +99,28 @@ func between(a, b end) Run {
 		return runOf(a, b, (a.level + a.height - b.level - b.height).Abs())
 	case a.isOverhead || b.isOverhead || a.height > Low || b.height > Low:
 		return runOf(a, b, a.toCeiling()+b.toCeiling())
-	case isBarred(a.along, b.along):
-		r := runOf(a, b, a.toCeiling()+b.toCeiling())
-		r.PastDoor = true
-		return r
 	}
+	over := runOf(a, b, a.toCeiling()+b.toCeiling())
 	r := runOf(a, b, (Drilled-a.height).Abs()+(Drilled-b.height).Abs())
+	if a.along.isTold() && b.along.isTold() {
+		w, ok := drilledWay(a.along, b.along)
+		r = r.along(max(w.length, r.Level))
+		if over.PastDoor = ok && w.isPastDoor(); !w.isOpen || r.Total > over.Total {
+			return over
+		}
+	}
 	r.Drilled = Drilled
 	return r
 }
 
 func runOf(a, b end, rise unit.Length) Run {
 	r := Run{Level: (a.at.X - b.at.X).Abs() + (a.at.Y - b.at.Y).Abs(), Rise: rise, Tails: 2 * Tail}
+	return r.along(r.Level)
+}
+
+// along returns the run with another length on the level.
+func (r Run) along(level unit.Length) Run {
+	r.Level = level
 	r.Total = (r.Level + r.Rise + r.Tails + step - 1) / step * step
 	return r
 }

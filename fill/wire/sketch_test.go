@@ -128,21 +128,21 @@ func TestTheNearestComesNext(t *testing.T) {
 	for _, x := range []float64{0, 10, 3, 7, 4} {
 		ends = append(ends, end{at: geom.Point{X: ruletest.In(12 * x)}, ceiling: ruletest.In(96)})
 	}
-	if got := (chain{ends: ends, from: 1}).nearest(); !slices.Equal(got, []int{2, 4, 3, 1}) {
+	if got := (chain{ends: ends, from: 1}).measured().nearest(); !slices.Equal(got, []int{2, 4, 3, 1}) {
 		t.Errorf("from the start: %v", got)
 	}
-	if got := (chain{ends: ends[1:]}).nearest(); !slices.Equal(got, []int{0, 2, 3, 1}) {
+	if got := (chain{ends: ends[1:]}).measured().nearest(); !slices.Equal(got, []int{0, 2, 3, 1}) {
 		t.Errorf("without one: %v, want 10, 7, 4, 3", got)
 	}
 	// Each run has 24 up at both ends and 24 of tails: 72, and 120 along is 192 in.
-	if got := (chain{ends: ends, from: 1}).cost([]int{1}).length; got != 16*unit.Foot {
+	if got := (chain{ends: ends, from: 1}).measured().cost([]int{1}).length; got != 16*unit.Foot {
 		t.Errorf("to 10 ft: %v", got)
 	}
-	if got := (chain{ends: ends[1:]}).cost([]int{0}).length; got != 0 {
+	if got := (chain{ends: ends[1:]}).measured().cost([]int{0}).length; got != 0 {
 		t.Errorf("one alone: %v", got)
 	}
 	given := []int{0, 1}
-	if got := (chain{ends: ends[:2]}).everyOrder(given); !slices.Equal(got, given) {
+	if got := (chain{ends: ends[:2]}).measured().everyOrder(given); !slices.Equal(got, given) {
 		t.Errorf("of two as short the one given stays, got %v", got)
 	}
 }

@@ -28,9 +28,16 @@ func Told(ix *index.Index, circuit *plan.Circuit) words.Text {
 	}
 	switch {
 	case drilled == 0 && past == 0:
-		return words.New("wire.told", "Circuit {0}: {1} cables, {2}, over the ceiling", circuit.Number, n, total)
+		return words.New("wire.told", "Circuit {0}: {1}, {2}, over the ceiling", circuit.Number, cables(n), total)
 	case past == 0:
-		return words.New("wire.told-drilled", "Circuit {0}: {1} cables, {2}; {3} drilled through studs {4} above the floor, {5} over the ceiling", circuit.Number, n, total, drilled, Drilled, n-drilled)
+		return words.New("wire.told-drilled", "Circuit {0}: {1}, {2}; {3} drilled through studs {4} above the floor, {5} over the ceiling", circuit.Number, cables(n), total, drilled, Drilled, n-drilled)
 	}
-	return words.New("wire.told-doors", "Circuit {0}: {1} cables, {2}; {3} drilled through studs {4} above the floor, {5} over the ceiling, {6} of them past a door", circuit.Number, n, total, drilled, Drilled, n-drilled, past)
+	return words.New("wire.told-doors", "Circuit {0}: {1}, {2}; {3} drilled through studs {4} above the floor, {5} over the ceiling, {6} of them past a door", circuit.Number, cables(n), total, drilled, Drilled, n-drilled, past)
+}
+
+func cables(n int) words.Text {
+	if n == 1 {
+		return words.New("wire.cable", "1 cable")
+	}
+	return words.New("wire.cables", "{0} cables", n)
 }

@@ -100,3 +100,64 @@ func TestRunsPastDoors(t *testing.T) {
 		}
 	}
 }
+
+// TestRunsBetweenRooms: from one room into the next a cable is drilled where studs lead there
+// through the wall that both share, and goes over the ceiling elsewhere. Two rooms of 144 by
+// 120 in with a wall of 4-1/2 between them, a third beyond; ceilings 96, boxes at 16: 8 up and
+// 8 down to the holes, 80 and 80 over the ceiling, a foot at each end.
+func TestRunsBetweenRooms(t *testing.T) {
+	for _, door := range []bool{false, true} {
+		h := ruletest.New(t)
+		a := h.Square(plan.UseLiving, 0, 0, 144, 120)
+		b := h.Square(plan.UseBedroom, 148.5, 0, 144, 120)
+		c := h.Square(plan.UseBedroom, 297, 0, 144, 120)
+		if door { // 30 to 62 in from the wall at the top
+			a.Break(plan.BreakDoor, 1, 30, 32)
+		}
+		top, right := a.Opening("duplex", a.On(0, 120)), a.Opening("duplex", a.On(1, 80))
+		opposite := a.Opening("duplex", a.On(2, 24))
+		beyond := b.Opening("duplex", b.On(0, 24))
+		back, low := b.Opening("duplex", b.On(3, 40)), b.Opening("duplex", b.On(3, 20))
+		third := c.Opening("duplex", c.On(0, 24))
+		ix := index.New(h.Made())
+		for _, tt := range []struct {
+			name            string
+			from, to        *plan.Opening
+			drilled, past   bool
+			want, withDoor  unit.Length
+			drilledWithDoor bool
+			pastWithDoor    bool
+		}{
+			{"round the end of the wall", top, beyond, true, false, 8 * unit.Foot, 8 * unit.Foot, true, false},                                    // 52-1/2 + 16 + 24 = 92-1/2
+			{"back to back", right, back, true, false, 4 * unit.Foot, 4 * unit.Foot, true, false},                                                 // 4-1/2 + 16 + 24 = 44-1/2
+			{"down the wall", top, low, true, false, unit.FeetInches(14, 6, 0), unit.FeetInches(26, 6, 0), false, true},                           // 28-1/2 + 100 + 16 + 24 = 168-1/2; past the door 128-1/2 + 160 + 24 = 312-1/2
+			{"a wall away", top, third, false, false, unit.FeetInches(32, 6, 0), unit.FeetInches(32, 6, 0), false, false},                         // 201 + 160 + 24 = 385
+			{"to the wall across, round the room", top, opposite, true, false, unit.FeetInches(17, 6, 0), unit.FeetInches(25, 6, 0), false, true}, // 24 + 120 + 24 + 16 + 24 = 208; over the ceiling 0 + 120 + 160 + 24 = 304
+		} {
+			drilled, past, want := tt.drilled, tt.past, tt.want
+			if door {
+				drilled, past, want = tt.drilledWithDoor, tt.pastWithDoor, tt.withDoor
+			}
+			for _, ends := range [][2]*plan.Opening{{tt.from, tt.to}, {tt.to, tt.from}} {
+				run, ok := Between(ix, ends[0].ID, ends[1].ID)
+				if !ok || run.Drilled > 0 != drilled || run.PastDoor != past || run.Total != want {
+					t.Errorf("%s, with a door %v: %+v, %v, want %s", tt.name, door, run, ok, want)
+				}
+			}
+		}
+	}
+}
+
+// TestAWayRoundOnlyWhereItIsShorter: a door bars the short way; the long one is drilled where
+// that takes less cable than the ceiling does. Round a room of 60 by 48 in: 216.
+func TestAWayRoundOnlyWhereItIsShorter(t *testing.T) {
+	h := ruletest.New(t)
+	r := h.Square(plan.UseStorage, 0, 0, 60, 48)
+	left, right := r.Opening("duplex", r.On(0, 6)), r.Opening("duplex", r.On(0, 54))
+	r.Break(plan.BreakDoor, 0, 14, 32)
+	run, _ := Between(index.New(h.Made()), left.ID, right.ID)
+	// 168 + 16 + 24 = 208 round; 48 + 160 + 24 = 232 over
+	if run.Drilled != Drilled || run.PastDoor || run.Total != unit.FeetInches(17, 6, 0) {
+		t.Errorf("%+v, want 17 ft 6 in, drilled", run)
+	}
+}
