@@ -31,9 +31,9 @@ func TestARoomOfEachDemoByHand(t *testing.T) {
 			"5 pn1-20 350", "1 prd4-20 140", "12 staple 48", "19 wire-connector 171", "5 plate-1g 300", "5 duplex receptacle 925", "1 smoke alarm 0",
 		}, 1934, 54, "five receptacles with two 12/2: 3 connectors and 2 staples each; an alarm with two 14/3 and its own wires: three and the grounds, 2 staples; six boxes at 9 minutes"},
 		{"cottage", "Bath", []string{
-			"1 pn1-22.5 80", "1 pn3-44 220", "3 prd4-20 420", "7.8125 block-2x4 37", "4 block-screw 24", "10 staple 40", "15 wire-connector 135",
+			"1 pn1-22.5 80", "1 pn3-44 220", "3 prd4-20 420", "7.8125 block-2x4 37", "2 box-screw 12", "4 block-screw 24", "10 staple 40", "15 wire-connector 135",
 			"1 plate-1g 60", "1 plate-3g 190", "1 ground-fault receptacle 1890", "3 one-pole switch 630", "3 luminaire 0", "1 exhaust fan with its own box 0",
-		}, 3726, 52, "cables 2 + 1 + 1 to the lights, 2 to the receptacle, 4 to the switches; 3 connectors in each of the five boxes; a bay of 14-1/2 less a box of 6-11/16 is the block, 7.8125 of 96 in at 4.56; 9 × 4 + 10 + 6 minutes"},
+		}, 3738, 52, "cables 2 + 1 + 1 to the lights, 2 to the receptacle, 4 to the switches; 3 connectors in each of the five boxes; a bay of 14-1/2 less a box of 6-11/16 is the block, 7.8125 of 96 in at 4.56, with two screws at each end and two through the box; 9 × 4 + 10 + 6 minutes"},
 		{"rowhouse", "Dining room", []string{
 			"1 ow1-17 210", "3 ow1-20 720", "12 wire-connector 108", "1 patch 350", "4 plate-1g 240", "1 dimmer 2150", "3 duplex receptacle 555",
 		}, 4333, 120, "four boxes in closed walls at 30 minutes, without staples; a receptacle that goes leaves a hole to be patched; what stays costs nothing"},

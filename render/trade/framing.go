@@ -25,6 +25,9 @@ func (b *Book) Framing() error {
 	}
 	f := b.flow(b.Both("framing.title", "Framing and blocks"), framingColumn)
 	f.BothParagraphs(layout.Fine, framingHow)
+	if how, ok := b.screws(); ok {
+		f.BothParagraphs(layout.Fine, how)
+	}
 	f.Table(&layout.Table{Columns: slices.Clone(framingColumns)}, b.Both("framing.table", "How each box is held"), b.framingRows(cuts))
 	f.cuts(cuts)
 	f.sticks(cuts)
