@@ -42,7 +42,13 @@ var layout string
 var style string
 
 //go:embed page.js
-var script string
+var pageScript string
+
+//go:embed wish.js
+var wishScript string
+
+// script is all that runs on the page.
+var script = wishScript + pageScript
 
 var pageTemplate = template.Must(template.New("page").Parse(layout))
 
@@ -113,6 +119,7 @@ type data struct {
 	Stamp     string // of what is shown: answers kept for another are not shown as given to this
 	Client    string
 	Date      string
+	Draw      string // how what a client draws is read, in millimetres: the step, what is hardly off, the spoken unit, and units of the plan's picture
 	First     string
 	Languages []Language
 	Say       map[string]said
@@ -140,6 +147,8 @@ type roomData struct {
 	ID, Level plan.ID
 	Name      string
 	Number    int
+	Tall      string // its ceiling in millimetres
+	Faces     string // where a client can draw things on walls
 	Box       string // of its part of the plan: x y width height
 	Outline   string // of the room on the plan
 	Views     []themed
@@ -153,6 +162,7 @@ type themed struct {
 	ViewBox string
 	Picture template.HTML
 	Pins    []pin
+	Camera  string // who looks and how
 }
 
 type wallData struct {
@@ -168,6 +178,7 @@ type openingData struct {
 	Figures  said
 	Lit      said
 	Changed  said // since the last walk; nil where it did not
+	Drawn    *drawnData
 }
 
 // pin is a numbered disc on a picture.
@@ -185,7 +196,7 @@ func (b *builder) page() data {
 	h := b.ix.Plan().Header
 	d := data{
 		Policy: policy(b.style()), Style: template.CSS(b.style()), Script: template.JS(script),
-		First: b.o.Languages[0].Tag, Languages: b.o.Languages, Say: map[string]said{},
+		Draw: b.draw(), First: b.o.Languages[0].Tag, Languages: b.o.Languages, Say: map[string]said{},
 	}
 	if h != nil {
 		d.Title, d.Revision, d.Client, d.Date = h.Title, h.Revision, h.Client, h.Date
@@ -215,6 +226,8 @@ func (b *builder) page() data {
 		}
 		d.Changes = append(d.Changes, one)
 	}
+	d.Say["far"] = b.say(b.far())
+	d.Say["drawn"] = b.say(tell.WishedBy(b.far()))
 	d.Stamp = hash(fmt.Sprint(d.Levels, d.Rooms))
 	return d
 }

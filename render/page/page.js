@@ -1,9 +1,8 @@
-'use strict';
 (() => {
 const $ = s => document.querySelector(s), $$ = (s, of) => [...(of || document).querySelectorAll(s)];
 const root = document.documentElement, body = document.body;
 const rooms = $$('.room'), key = 'studbay ' + body.dataset.title + ' ' + body.dataset.revision + ' ' + body.dataset.stamp;
-let at = 0, isKept = true, isSent = false, said = {answers: {}, notes: {}, initials: {}, by: ''};
+let at = 0, isKept = true, isSent = false, said = {answers: {}, notes: {}, initials: {}, by: ''}, wishes = null;
 const store = {
 	load() { try { return localStorage.getItem(key) || ''; } catch { return ''; } },
 	save() { isSent = false; try { localStorage.setItem(key, JSON.stringify(said)); isKept = true; } catch { isKept = false; /* a page from a mail may have none */ } },
@@ -22,7 +21,7 @@ function speak(tag) {
 	for (const b of $$('.lang')) b.setAttribute('aria-pressed', b.dataset.to === tag);
 	where();
 }
-for (const b of $$('.lang')) b.onclick = () => speak(b.dataset.to);
+for (const b of $$('.lang')) b.onclick = () => { speak(b.dataset.to); wishes.all(); };
 const isDark = () => root.dataset.theme === 'dark';
 root.dataset.theme = matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
 $('#dark').onclick = () => { root.dataset.theme = isDark() ? 'light' : 'dark'; };
@@ -39,7 +38,7 @@ function go(to, of) {
 	const room = rooms[at];
 	for (const r of rooms) r.classList.toggle('here', r === room);
 	for (const l of $$('.level')) l.classList.toggle('here', l.dataset.level === room.dataset.level);
-	for (const el of $$('.lit,.level .pin')) el.classList.toggle('here', el.dataset.room === room.dataset.room);
+	for (const el of $$('.lit,.level .pin,.level .wish')) el.classList.toggle('here', el.dataset.room === room.dataset.room);
 	show(room.dataset.box);
 	where();
 	choose(of);
@@ -73,6 +72,7 @@ addEventListener('keydown', e => {
 $('#see').onclick = () => {
 	const on = body.classList.toggle('seen');
 	$('#see').setAttribute('aria-pressed', on);
+	if (wishes) wishes.all();
 };
 
 // The plan: pan, pinch and wheel. While a finger moves it is only shifted; its box follows
@@ -81,7 +81,7 @@ let box = [0, 0, 1, 1];
 const level = () => $('.level.here'), boxOf = t => t.split(' ').map(Number);
 function show(text) { box = typeof text === 'string' ? boxOf(text) : text; const l = level(); if (l) { l.style.transform = ''; l.setAttribute('viewBox', box.map(v => v.toFixed(2)).join(' ')); pins(l); } }
 // Pins are as large on every screen, whatever the plan's scale: 10.5 px round.
-function pins(l) { const k = 10.5 / 7 / (scale() || 1); for (const p of $$('.pin.here', l)) { const f = p.querySelector('.foot'), x = f.getAttribute('cx'), y = f.getAttribute('cy'); p.setAttribute('transform', 'translate(' + x + ' ' + y + ') scale(' + k.toFixed(3) + ') translate(' + -x + ' ' + -y + ')'); } }
+function pins(l) { const k = 10.5 / 7 / (scale() || 1); for (const p of $$('.pin.here', l)) { const f = p.querySelector('.foot'), x = f.getAttribute('cx'), y = f.getAttribute('cy'); p.setAttribute('transform', 'translate(' + x + ' ' + y + ') scale(' + k.toFixed(3) + ') translate(' + -x + ' ' + -y + ')'); } if (wishes) wishes.all(); }
 addEventListener('resize', () => { const l = level(); if (l) pins(l); });
 function scale() { const r = $('#plans').getBoundingClientRect(); return Math.min(r.width / box[2], r.height / box[3]); }
 function zoom(by, x, y) {
@@ -176,6 +176,7 @@ for (const item of $$('.opening')) {
 	const of = item.dataset.of, one = () => said.answers[of] || (said.answers[of] = {});
 	for (const b of $$('.answer', item)) b.onclick = () => {
 		one().is = one().is === b.dataset.answer ? '' : b.dataset.answer;
+		wishes.back(of);
 		choose(of); paint(item); count(); store.save();
 		if (one().is === 'change' || one().is === 'question') item.querySelector('textarea').focus();
 	};
@@ -199,7 +200,7 @@ function text() {
 		for (const item of $$('.opening', r)) {
 			const one = said.answers[item.dataset.of];
 			if (!one) continue;
-			if (one.is) put(one.is, item.dataset.of, one.note);
+			if (one.is) put(one.is, item.dataset.of, wishes.word(item.dataset.of) + (one.note || ''));
 			else if (oneLine(one.note)) put('note', item.dataset.of, one.note);
 		}
 	}
@@ -231,6 +232,7 @@ try { const kept = JSON.parse(store.load() || '{}'); for (const k of Object.keys
 for (const item of $$('.opening')) paint(item);
 for (const r of rooms) { r.querySelector('.room-note').value = said.notes[r.dataset.room] || ''; r.querySelector('.initials').value = said.initials[r.dataset.room] || ''; }
 count();
+wishes = wishing(said, item => { choose(item.dataset.of); paint(item); count(); store.save(); });
 const tags = $$('.lang').map(b => b.dataset.to), mine = (navigator.language || '').slice(0, 2);
 speak(tags.includes(mine) ? mine : root.dataset.lang);
 const wanted = rooms.findIndex(r => '#' + r.id === location.hash);

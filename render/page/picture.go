@@ -95,10 +95,11 @@ func (b *builder) room(r *plan.Room, number int) (roomData, bool) {
 		corners = append(corners, short(q.X)+","+short(q.Y))
 	}
 	d.Outline = strings.Join(corners, " ")
+	d.Tall, d.Faces = r.Ceiling.Exact(), facesOf(view)
 	numbers := map[plan.ID]int{}
 	for i, o := range tell.Room(b.ix, r.ID) {
 		numbers[o.Opening.ID] = i + 1
-		one := openingData{ID: o.Opening.ID, Number: i + 1, Headline: b.say(o.Headline()), Figures: b.say(o.Figures())}
+		one := openingData{ID: o.Opening.ID, Number: i + 1, Headline: b.say(o.Headline()), Figures: b.say(o.Figures()), Drawn: b.drawn(o.Opening)}
 		if !o.Lit.IsZero() {
 			one.Lit = b.say(o.Lit)
 		}
@@ -176,8 +177,9 @@ func (b *builder) views(room plan.ID, numbers map[plan.ID]int, openings []openin
 		if !ok {
 			return nil
 		}
-		picture := m.Draw(m.Start(viewWide, viewTall))
-		v := themed{Theme: "light", ViewBox: fmt.Sprintf("0 0 %g %g", viewWide, viewTall), Picture: drawn("v"+theme.Name+string(room), picture.Items...)}
+		camera := m.Start(viewWide, viewTall)
+		picture := m.Draw(camera)
+		v := themed{Camera: cameraOf(camera), Theme: "light", ViewBox: fmt.Sprintf("0 0 %g %g", viewWide, viewTall), Picture: drawn("v"+theme.Name+string(room), picture.Items...)}
 		if theme.IsDark {
 			v.Theme = "dark"
 		}

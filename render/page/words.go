@@ -31,5 +31,7 @@ var phrases = map[string]words.Text{
 	"dark":       words.New("page.dark", "Light or dark"),
 	"how-send":   words.New("page.how-send", "Nothing is sent by itself. Share, copy or save this text and send it to whoever gave you this page."),
 	"answered":   words.New("page.answered", "answered"),
+	"how-draw":   words.New("page.how-draw", "Drag a number to where you would like it. By keys: choose it with Tab, move it with the arrows, put it back with Delete."),
+	"put-back":   words.New("page.put-back", "Put it back"),
 	"caution":    words.New("page.caution", "A planning aid: nothing here says that a code is met. Changes asked for are checked before anything is moved."),
 }

@@ -71,5 +71,10 @@ func WishedText(ix *index.Index, w *plan.Wish) words.Text {
 	if !ok {
 		return words.Text{}
 	}
-	return words.New("tell.wished", "drawn {0} from where it is", words.Spoken(far))
+	return WishedBy(words.New("plain", "{0}", words.Spoken(far)))
+}
+
+// WishedBy says it of a distance in words.
+func WishedBy(far words.Text) words.Text {
+	return words.New("tell.wished", "drawn {0} from where it is", far)
 }

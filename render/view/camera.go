@@ -76,6 +76,10 @@ func (c Camera) right() Point {
 // focal is how long a length is in the picture, times its depth over itself.
 func (c Camera) focal() float64 { return c.Width / 2 / math.Tan(c.Field*math.Pi/360) }
 
+// Pinhole returns how long in the picture what is as long as it is deep is, and how far down from
+// its top the horizon stands, in scene units.
+func (c Camera) Pinhole() (focal, level float64) { return c.focal(), c.Height * horizon }
+
 // seen is a place as the eye has it: to the right, up from the eye, and along the gaze.
 type seen struct{ right, up, depth float64 }
 
