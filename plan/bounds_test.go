@@ -128,6 +128,7 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"mark of a box", 0, in3, func(s *spoilable, n int64) { s.opening.Assembly.Marked = mark(n) }, "/assembly"},
 		{"weight of a light", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Weight = unit.Weight(n) }, "/weight"},
 		{"grip of a switch", 0, int64(unit.Foot), func(s *spoilable, n int64) { s.opening.Grip = l(n) }, "/grip"},
+		{"what a machine draws", 0, 1000000, func(s *spoilable, n int64) { s.opening.Draws = unit.Current(n) }, "/milliamps"},
 		{"what a box carries", 0, int64(1000 * unit.Kilogram), func(s *spoilable, n int64) { s.opening.Assembly.Carries = unit.Weight(n) }, "/assembly/carries"},
 		{"inside width", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Width = l(n) }, "/assembly/inside"},
 		{"inside height", 0, most, func(s *spoilable, n int64) { s.opening.Assembly.Inside.Height = l(n) }, "/assembly/inside"},

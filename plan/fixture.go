@@ -54,10 +54,14 @@ type Fixture struct {
 	Provision bool   `json:"provision,omitempty"`
 	Fuel      string `json:"fuel,omitempty"`   // what an appliance burns; empty: nothing
 	Risers    int    `json:"risers,omitempty"` // of stairs; 0: nobody said
-	Leads     ID     `json:"leads,omitempty"`  // of stairs: the other level that they join; from version 1.1 on
-	From      ID     `json:"from,omitempty"`   // another thing on its face that its distance is told from; from version 1.1 on
-	Note      string `json:"note,omitempty"`
-	Extra     Extra  `json:"-"`
+	// Landings are those of stairs that a door or a passage opens on, 0: nobody said, and Bar says
+	// whether a sink is one where drinks or food are prepared; from version 1.1 on.
+	Landings int    `json:"landings,omitempty"`
+	Bar      Answer `json:"bar,omitempty"`
+	Leads    ID     `json:"leads,omitempty"` // of stairs: the other level that they join; from version 1.1 on
+	From     ID     `json:"from,omitempty"`  // another thing on its face that its distance is told from; from version 1.1 on
+	Note     string `json:"note,omitempty"`
+	Extra    Extra  `json:"-"`
 }
 
 // Key returns the fixture's ID.
@@ -117,8 +121,11 @@ func (p Plan) checkLeads(f *Fixture, own *Level) error {
 	return nil
 }
 
-// MaxRisers bounds those of stairs between two levels.
-const MaxRisers = 100
+// MaxRisers and MaxLandings bound those of stairs between two levels.
+const (
+	MaxRisers   = 100
+	MaxLandings = 10
+)
 
 // checkFixture reports why a fixture cannot stand where it says.
 func (s levelSides) checkFixture(f *Fixture) error {
@@ -136,6 +143,12 @@ func (s levelSides) checkFixture(f *Fixture) error {
 	}
 	if f.Risers < 0 || f.Risers > MaxRisers {
 		return Refuse(nil, "risers", "{0} has {1} risers; stairs have 1 to {2}", f.text(), f.Risers, MaxRisers).At("/risers")
+	}
+	if f.Landings < 0 || f.Landings > MaxLandings {
+		return Refuse(nil, "landings", "{0} has {1} landings; stairs have 0 to {2}", f.text(), f.Landings, MaxLandings).At("/landings")
+	}
+	if !f.Bar.isKnown() {
+		return Refuse(nil, "bar", "drinks or food are prepared at {0}, “yes” or “no”, not “{1}”", f.text(), string(f.Bar)).At("/bar")
 	}
 	if f.Turn < 0 || f.Turn > 3 {
 		return Refuse(nil, "turn", "{0} is turned by 0 to 3 quarters, not {1}", f.text(), f.Turn).At("/turn")

@@ -87,3 +87,64 @@ const (
 	AnswerYes Answer = "yes"
 	AnswerNo  Answer = "no"
 )
+
+// isKnown reports whether it is one of the answers.
+func (a Answer) isKnown() bool { return a == Unsaid || a == AnswerYes || a == AnswerNo }
+
+// Appliance is a machine that an outlet is there for. The empty one is not said, and an unknown
+// one is kept.
+type Appliance string
+
+// The machines that the program itself speaks of. Those that are drawn too are called as the
+// fixture is.
+const (
+	ApplianceUnsaid       Appliance = ""
+	ApplianceRefrigerator           = Appliance(FixtureRefrigerator)
+	ApplianceFreezer      Appliance = "freezer"
+	ApplianceRange                  = Appliance(FixtureRange)
+	ApplianceHood         Appliance = "range hood"
+	ApplianceMicrowave    Appliance = "microwave oven"
+	ApplianceDishwasher             = Appliance(FixtureDishwasher)
+	ApplianceDisposer     Appliance = "disposer"
+	ApplianceWasher                 = Appliance(FixtureWasher)
+	ApplianceDryer                  = Appliance(FixtureDryer)
+	ApplianceWaterHeater            = Appliance(FixtureWaterHeater)
+	ApplianceFurnace      Appliance = "furnace"
+	ApplianceSumpPump     Appliance = "sump pump"
+)
+
+// Appliances lists them in the order a user sees.
+var Appliances = []Appliance{
+	ApplianceUnsaid, ApplianceRefrigerator, ApplianceFreezer, ApplianceRange, ApplianceHood, ApplianceMicrowave,
+	ApplianceDishwasher, ApplianceDisposer, ApplianceWasher, ApplianceDryer, ApplianceWaterHeater, ApplianceFurnace, ApplianceSumpPump,
+}
+
+// Text returns the machine in words; an unknown one as it is written.
+func (a Appliance) Text() words.Text {
+	if a == ApplianceUnsaid {
+		return words.New("unsaid", "not said")
+	}
+	return kindText("appliance", string(a))
+}
+
+// Dampness is how wet a place indoors gets. The empty one is not said: it is taken to be dry.
+type Dampness string
+
+// The dampnesses: what is damp gets moist, what is wet is hosed down or rained on.
+const (
+	DampUnsaid Dampness = ""
+	DampDry    Dampness = "dry"
+	DampDamp   Dampness = "damp"
+	DampWet    Dampness = "wet"
+)
+
+// Dampnesses lists them in the order a user sees.
+var Dampnesses = []Dampness{DampUnsaid, DampDry, DampDamp, DampWet}
+
+// Text returns the dampness in words.
+func (d Dampness) Text() words.Text {
+	if d == DampUnsaid {
+		return words.New("unsaid", "not said")
+	}
+	return kindText("dampness", string(d))
+}

@@ -41,8 +41,12 @@ type Opening struct {
 	Grip   unit.Length `json:"grip,omitempty"`
 	Senses Sensing     `json:"senses,omitempty"`
 	Joined Answer      `json:"joined,omitempty"`
-	Note   string      `json:"note,omitempty"`
-	Extra  Extra       `json:"-"`
+	// For is the machine that an outlet is there for, and Draws the current that this takes; 0: not
+	// known. From version 1.1 on.
+	For   Appliance    `json:"for,omitempty"`
+	Draws unit.Current `json:"milliamps,omitempty"`
+	Note  string       `json:"note,omitempty"`
+	Extra Extra        `json:"-"`
 }
 
 // Key returns the opening's ID.
@@ -167,11 +171,12 @@ const (
 	maxTag    = 24 // characters
 )
 
-// maxWeight and maxGrip bound what hangs from a box and how far a grip is above its middle;
-// nothing built comes near them.
+// maxWeight, maxGrip and maxDraws bound what hangs from a box, how far a grip is above its middle
+// and what a machine takes; nothing built comes near them.
 const (
 	maxWeight = 1000 * unit.Kilogram
 	maxGrip   = unit.Foot
+	maxDraws  = 1000 * unit.Ampere
 )
 
 // checkOpening reports why an opening cannot be where it says, or what is wrong with
@@ -207,7 +212,7 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "fate", "{0} is “{1}”, its old box cannot be “{2}”", o.text(), string(o.Status), string(o.Fate)).At("/fate")
 	case !slices.Contains(Statuses, o.Status):
 		return Refuse(nil, "status", "{0} has an unknown status “{1}”", o.text(), string(o.Status)).At("/status")
-	case o.Grounded != Unsaid && o.Grounded != AnswerYes && o.Grounded != AnswerNo:
+	case !o.Grounded.isKnown():
 		return Refuse(nil, "grounded", "{0} is grounded, “yes” or “no”, not “{1}”", o.text(), string(o.Grounded)).At("/grounded")
 	case o.Weight < 0 || o.Weight > maxWeight:
 		return Refuse(nil, "weight", "what hangs from {0} weighs {1}; 0 to {2} is taken", o.text(), o.Weight, maxWeight).At("/weight")
@@ -215,8 +220,10 @@ func (o *Opening) checkFields() error {
 		return Refuse(nil, "grip", "the grip of {0} is {1} above the middle of its box; 0 to {2} is taken", o.text(), o.Grip, maxGrip).At("/grip")
 	case !slices.Contains(Sensings, o.Senses):
 		return Refuse(nil, "senses", "{0} senses smoke in an unknown way, “{1}”", o.text(), string(o.Senses)).At("/senses")
-	case o.Joined != Unsaid && o.Joined != AnswerYes && o.Joined != AnswerNo:
+	case !o.Joined.isKnown():
 		return Refuse(nil, "joined", "{0} sounds with the other alarms, “yes” or “no”, not “{1}”", o.text(), string(o.Joined)).At("/joined")
+	case o.Draws < 0 || o.Draws > maxDraws:
+		return Refuse(nil, "draws", "the machine at {0} draws {1} A; 0 to {2} A is taken", o.text(), o.Draws.Text(), maxDraws.Text()).At("/milliamps")
 	case o.Gangs < 0 || o.Gangs > MaxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, MaxGangs).At("/gangs")
 	}

@@ -70,6 +70,11 @@ type Room struct {
 	Sides   []*Side     `json:"sides"`
 	Bays    int         `json:"bays,omitempty"`  // for vehicles, of a garage; 0: one. From version 1.1 on
 	Faces   Facing      `json:"faces,omitempty"` // of outdoors: to the front or the back of the house. From version 1.1 on
+	// Power says whether a garage by itself has electric power, Finished whether a room of a
+	// basement is, and Damp how wet it gets. From version 1.1 on.
+	Power    Answer   `json:"power,omitempty"`
+	Finished Answer   `json:"finished,omitempty"`
+	Damp     Dampness `json:"damp,omitempty"`
 	// Reach tells that what is worked by hand is to be in reach from a seat; from version
 	// 1.1 on.
 	Reach bool `json:"reach,omitempty"`
@@ -228,6 +233,15 @@ func (r *Room) Check() error {
 	}
 	if r.Faces != FacesUnsaid && r.Faces != FacesFront && r.Faces != FacesBack {
 		return Refuse(nil, "faces", "{0} faces “front” or “back”, not “{1}”", r.text(), string(r.Faces)).At("/faces")
+	}
+	if !r.Power.isKnown() {
+		return Refuse(nil, "power", "{0} has electric power, “yes” or “no”, not “{1}”", r.text(), string(r.Power)).At("/power")
+	}
+	if !r.Finished.isKnown() {
+		return Refuse(nil, "finished", "{0} is finished, “yes” or “no”, not “{1}”", r.text(), string(r.Finished)).At("/finished")
+	}
+	if !slices.Contains(Dampnesses, r.Damp) {
+		return Refuse(nil, "damp", "{0} is in an unknown way damp, “{1}”", r.text(), string(r.Damp)).At("/damp")
 	}
 	if !isCondition(r.Overhead) {
 		return Refuse(nil, "overhead", "the ceiling of {0} is in an unknown condition “{1}”", r.text(), string(r.Overhead)).At("/overhead")

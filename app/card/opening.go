@@ -19,7 +19,7 @@ type opening = bind.Subject[plan.Opening]
 // openingPage shows openings: where one is, what is built in, what is in the box.
 var openingPage = page[plan.Opening]{
 	heading: openingHeading,
-	made:    func(x plan.Opening) any { return x.Status },
+	made:    func(x plan.Opening) any { return [2]any{x.Status, isForMachine(x)} },
 	found:   func(f rule.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
 	rows: []bind.Maker[plan.Opening]{
 		func(s opening) bind.Row {
@@ -55,6 +55,8 @@ var openingPage = page[plan.Opening]{
 		bind.When(isOf(part.Switch), bind.FieldOf(words.New("opening.grip", "Grip above its middle"), func(x *plan.Opening) *unit.Length { return &x.Grip }, bind.Thicknesses)),
 		bind.When(isOf(part.Alarm), bind.ChoiceOf(words.New("opening.senses", "Senses smoke"), func(x *plan.Opening) *plan.Sensing { return &x.Senses }, bind.Among(plan.Sensings...))),
 		bind.When(isOf(part.Alarm), bind.ChoiceOf(words.New("opening.joined", "Sounds with the others"), func(x *plan.Opening) *plan.Answer { return &x.Joined }, answers)),
+		bind.When(isOutlet, bind.ChoiceOf(words.New("opening.for", "It is there for"), func(x *plan.Opening) *plan.Appliance { return &x.For }, bind.Among(plan.Appliances...))),
+		bind.When(isForMachine, bind.FieldOf(words.New("opening.draws", "The machine draws, A"), func(x *plan.Opening) *unit.Current { return &x.Draws }, bind.Currents)),
 		movesRow,
 		replacedRow,
 		circuitRow,
@@ -149,6 +151,14 @@ func isOf(family part.Family) func(plan.Opening) bool {
 		k := part.All().Kind(x.Kind)
 		return k != nil && k.Family == family
 	}
+}
+
+// isOutlet reports whether a machine may be plugged into an opening, or fed from it.
+func isOutlet(x plan.Opening) bool { return isOf(part.Receptacle)(x) || x.Kind == part.Feed }
+
+// isForMachine reports whether one machine is on it.
+func isForMachine(x plan.Opening) bool {
+	return isOutlet(x) && (x.Kind == part.Feed || part.Supplies(&x) != plan.ApplianceUnsaid)
 }
 
 // circuitRow is the choice of a circuit, or of none.

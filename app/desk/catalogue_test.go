@@ -143,6 +143,12 @@ func tableTexts() (texts []words.Text) {
 	for _, s := range plan.Statuses {
 		texts = append(texts, s.Text())
 	}
+	for _, a := range plan.Appliances[1:] {
+		texts = append(texts, a.Text())
+	}
+	for _, d := range plan.Dampnesses[1:] {
+		texts = append(texts, d.Text())
+	}
 	for _, k := range plan.WishKinds {
 		texts = append(texts, k.Text())
 	}

@@ -107,6 +107,9 @@ func (c *Catalogue) KindsFirstIn(host Host) []*Kind {
 	return all
 }
 
+// Feed is the kind of an opening that feeds equipment without a receptacle.
+const Feed = "equipment"
+
 // ReadingLight is the kind of a light to read by, which may have a switch of its own.
 const ReadingLight = "reading-light"
 

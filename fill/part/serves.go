@@ -48,3 +48,22 @@ func (c *Catalogue) readServes(from fs.FS) error {
 	}
 	return nil
 }
+
+// madeFor are the machines that kinds of opening are there for by themselves.
+var madeFor = map[string]plan.Appliance{
+	"refrigerator": plan.ApplianceRefrigerator,
+	"dishwasher":   plan.ApplianceDishwasher, // or the disposer beside it
+	"microwave":    plan.ApplianceMicrowave,  // or a hood
+	"washer":       plan.ApplianceWasher,
+	"range":        plan.ApplianceRange,
+	"dryer":        plan.ApplianceDryer,
+}
+
+// Supplies returns the machine that an opening is there for: the one that is said, else that of
+// its kind; none where neither tells of one.
+func Supplies(o *plan.Opening) plan.Appliance {
+	if o.For != plan.ApplianceUnsaid {
+		return o.For
+	}
+	return madeFor[o.Kind]
+}

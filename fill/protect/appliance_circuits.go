@@ -70,11 +70,7 @@ func tooFew(v *index.RoomView, fig *code.Figures) []rule.Finding {
 // isForPeople reports whether an opening is a receptacle to plug things into, not one for
 // a single machine.
 func isForPeople(o *plan.Opening) bool {
-	switch o.Kind {
-	case "dishwasher", "microwave", "refrigerator", "washer":
-		return false
-	}
-	return part.All().Kind(o.Kind).IsGeneral()
+	return part.Supplies(o) == plan.ApplianceUnsaid && part.All().Kind(o.Kind).IsGeneral()
 }
 
 // judge looks at each circuit that serves new receptacles of a room: its rating, and what
@@ -114,7 +110,7 @@ func ofCircuit(c *index.CircuitView, fig *code.Figures, uses []plan.Use) rule.Fi
 // to plug things into, or that of a washer in a laundry.
 func servesPeople(v *index.RoomView, c *index.CircuitView) bool {
 	return slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
-		isOfLaundry := o.Opening.Kind == "washer" && v.Room.Use == plan.UseLaundry // what 210.11(C)(2) is there for
+		isOfLaundry := part.Supplies(o.Opening) == plan.ApplianceWasher && v.Room.Use == plan.UseLaundry // what 210.11(C)(2) is there for
 		return o.Room == v.Room && o.Opening.Status == plan.StatusNew && (isForPeople(o.Opening) || isOfLaundry)
 	})
 }
@@ -123,6 +119,12 @@ func servesPeople(v *index.RoomView, c *index.CircuitView) bool {
 // outlet.
 func isNoOutlet(k *part.Kind) bool {
 	return k.Family == part.Junction || k.Family == part.LowVoltage || k.Family == part.Switch
+}
+
+// isBuiltIn are the machines that are built in: none belongs on a circuit for small appliances.
+var isBuiltIn = map[plan.Appliance]bool{
+	plan.ApplianceDishwasher: true, plan.ApplianceMicrowave: true, plan.ApplianceHood: true, plan.ApplianceDisposer: true,
+	plan.ApplianceWaterHeater: true, plan.ApplianceFurnace: true, plan.ApplianceSumpPump: true,
 }
 
 // strangers returns the tags of what is on a circuit and does not belong there.
@@ -138,7 +140,7 @@ func strangers(v *index.RoomView, c *index.CircuitView, uses []plan.Use, oneRoom
 		if !o.Opening.IsInUse() || o.Room == nil || k == nil || isNoOutlet(k) {
 			continue
 		}
-		belongs := k.Family == part.Receptacle && slices.Contains(uses, o.Room.Use) && o.Opening.Kind != "dishwasher" && o.Opening.Kind != "microwave"
+		belongs := k.Family == part.Receptacle && slices.Contains(uses, o.Room.Use) && !isBuiltIn[part.Supplies(o.Opening)]
 		if !belongs {
 			tags = append(tags, o.Opening.Tag)
 		}

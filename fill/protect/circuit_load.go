@@ -13,7 +13,7 @@ import (
 var CircuitLoad = rule.Rule{
 	ID:    "circuit-load",
 	Title: words.New("rule.circuit-load.title", "Openings on a circuit"),
-	Doc:   words.New("rule.circuit-load.doc", `Common practice, not the code, which sets no number of receptacles and lights on a circuit of a dwelling: more than 10 on a circuit of 15 A, or more than 13 on one of 20 A, are told. Receptacles, lights, fans and alarms are counted; switches are not, and what is there already is. No load is computed from them: general lighting and receptacles of a dwelling go by its area. Not checked: loads of appliances, 210.23, and the load of the house.`),
+	Doc:   words.New("rule.circuit-load.doc", `Common practice, not the code, which sets no number of receptacles and lights on a circuit of a dwelling: more than 10 on a circuit of 15 A, or more than 13 on one of 20 A, are told. Receptacles, lights, fans and alarms are counted; switches are not, and what is there already is. No load is computed from them: general lighting and receptacles of a dwelling go by its area. Where it is said what a machine draws, on a circuit of 15 or 20 A that serves more than it: one on a cord draws no more than 80 percent of the circuit (a dryer, a range, a microwave oven, a refrigerator, a freezer or a washer), and those that are fastened in place (dishwashers, disposers, hoods, water heaters, furnaces, sump pumps and what a feed supplies) together no more than 50 percent where lights or machines on cords share it, 210.23. A machine alone on its circuit draws no more than that carries. Not checked: machines of which nobody says what they draw, larger circuits that serve several, whether a microwave oven is fastened, loads that run for three hours or longer, and the load of the house.`),
 	Room:  checkCircuitLoad,
 }
 
@@ -31,6 +31,7 @@ func checkCircuitLoad(v index.RoomView, fig *code.Figures) (found []rule.Finding
 		if c.Openings[0].Room != v.Room {
 			continue
 		}
+		found = append(found, machineLoads(c, fig)...)
 		most, known := mostOf(c.Circuit)
 		if n := loads(c); known && n > most {
 			found = append(found, rule.Finding{

@@ -58,7 +58,7 @@ func checkCircuitRole(v index.RoomView, fig *code.Figures) (found []rule.Finding
 func moreMachines(c *index.CircuitView, fig *code.Figures) []rule.Finding {
 	n := 0
 	for _, o := range c.Openings {
-		if k := part.All().Kind(o.Opening.Kind); k != nil && o.Opening.IsInUse() && (o.Opening.Kind == kindFeed || !isNoOutlet(k)) {
+		if k := part.All().Kind(o.Opening.Kind); k != nil && o.Opening.IsInUse() && (o.Opening.Kind == part.Feed || !isNoOutlet(k)) {
 			n++
 		}
 	}
@@ -77,7 +77,7 @@ func outOfRole(c *index.CircuitView, uses []plan.Use, fig *code.Figures) (found 
 	role := c.Circuit.Role.Text()
 	serves := slices.ContainsFunc(c.Openings, func(o index.CircuitOpening) bool {
 		k := part.All().Kind(o.Opening.Kind)
-		isLaundry := c.Circuit.Role == plan.RoleLaundry && o.Opening.Kind == "washer"
+		isLaundry := c.Circuit.Role == plan.RoleLaundry && part.Supplies(o.Opening) == plan.ApplianceWasher
 		return k != nil && k.Family == part.Receptacle && o.Opening.IsInUse() && o.Room != nil && (slices.Contains(uses, o.Room.Use) || isLaundry)
 	})
 	if !serves {

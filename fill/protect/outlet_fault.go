@@ -49,10 +49,11 @@ func outletFault(v *index.RoomView, o *plan.Opening, at geom.Point, fig *code.Fi
 func applianceOutlet(v *index.RoomView, o *plan.Opening, at geom.Point, fig *code.Figures) (of outlet, wants bool) {
 	of = outlet{figure: "ground-fault-appliance", isOpen: fig.Protection.OwnServes}
 	kind := suppliedBy(v, o, at)
+	isListed := kind == plan.ApplianceDishwasher || kind == plan.ApplianceSumpPump && fig.Protection.Pumps
 	switch {
-	case kind == plan.FixtureDishwasher && of.isOpen:
-		of.why = words.New("rule.ground-fault.own", "It is asked for of what supplies a dishwasher, unless the dishwasher, its cord or its plug has it: look at its papers.")
-	case kind == plan.FixtureDishwasher, kind != "" && fig.Protection.Cooking:
+	case isListed && of.isOpen:
+		of.why = words.New("rule.ground-fault.own", "It is asked for of what supplies a {0}, unless the {0}, its cord or its plug has it: look at its papers.", kind.Text())
+	case isListed, isCooking[kind] && fig.Protection.Cooking:
 		of.why = words.New("rule.ground-fault.appliance", "It is asked for of what supplies a {0}, whatever the appliance has itself.", kind.Text())
 	default:
 		return of, false
@@ -60,39 +61,48 @@ func applianceOutlet(v *index.RoomView, o *plan.Opening, at geom.Point, fig *cod
 	return of, true
 }
 
-// suppliedBy returns the dishwasher, electric range or dryer that an opening supplies: by
-// its kind, or the feed of what stands before it. The receptacle of dishwashers and disposers
-// is of a dishwasher where one stands in the room.
-func suppliedBy(v *index.RoomView, o *plan.Opening, at geom.Point) (kind plan.FixtureKind) {
-	switch o.Kind {
-	case "dishwasher":
+// isCooking are the machines that 210.8(D) names from 2023 on; of those that burn fuel it asks
+// nothing.
+var isCooking = map[plan.Appliance]bool{
+	plan.ApplianceRange: true, plan.ApplianceDryer: true, plan.ApplianceMicrowave: true,
+}
+
+// suppliedBy returns the machine that an opening supplies: the one that is said, unless one of
+// that kind in the room burns fuel; else the dishwasher, electric range or dryer by its kind, or
+// of the feed of what stands before it. The receptacle of dishwashers and disposers is of a
+// dishwasher where one stands in the room.
+func suppliedBy(v *index.RoomView, o *plan.Opening, at geom.Point) (kind plan.Appliance) {
+	switch {
+	case o.For != plan.ApplianceUnsaid:
+		kind = o.For
 		v.EachFixture(func(f index.FixtureView) {
-			if f.Fixture.Kind == plan.FixtureDishwasher {
-				kind = f.Fixture.Kind
+			if f.Fixture.Fuel != "" && plan.Appliance(f.Fixture.Kind) == o.For {
+				kind = plan.ApplianceUnsaid
 			}
 		})
-	case "range":
-		return plan.FixtureRange
-	case "dryer":
-		return plan.FixtureDryer
-	case kindFeed:
+	case o.Kind == "dishwasher":
+		v.EachFixture(func(f index.FixtureView) {
+			if f.Fixture.Kind == plan.FixtureDishwasher {
+				kind = plan.ApplianceDishwasher
+			}
+		})
+	case o.Kind == "range", o.Kind == "dryer":
+		return part.Supplies(o)
+	case o.Kind == part.Feed:
 		v.EachFixture(func(f index.FixtureView) {
 			isListed := f.Fixture.Kind == plan.FixtureDishwasher || f.Fixture.Kind == plan.FixtureRange || f.Fixture.Kind == plan.FixtureDryer
 			if isListed && f.Fixture.Fuel == "" && f.Footprint.Distance(at) <= unit.Inch {
-				kind = f.Fixture.Kind
+				kind = plan.Appliance(f.Fixture.Kind)
 			}
 		})
 	}
 	return kind
 }
 
-// kindFeed is the kind of opening that feeds equipment without a receptacle.
-const kindFeed = "equipment"
-
 // outdoorOutlet is an outlet outdoors that is neither receptacle nor light.
 func outdoorOutlet(v *index.RoomView, o *plan.Opening, fig *code.Figures) (of outlet, wants bool) {
 	k := part.All().Kind(o.Kind)
-	if !fig.Protection.OutdoorOutlets || v.Room.Use != plan.UseOutdoors || o.Kind != kindFeed && k.Family != part.Fan {
+	if !fig.Protection.OutdoorOutlets || v.Room.Use != plan.UseOutdoors || o.Kind != part.Feed && k.Family != part.Fan {
 		return of, false
 	}
 	if c := circuitOf(v, o); c != nil && int64(c.Circuit.Amps) > fig.Protection.OutdoorAmps {

@@ -14,7 +14,7 @@ var Laundry = rule.Rule{
 	ID:     "laundry-receptacle",
 	Title:  words.New("rule.laundry-receptacle.title", "Receptacle in each laundry area"),
 	Figure: "laundry-receptacle",
-	Doc:    words.New("rule.laundry-receptacle.doc", `A room for laundry, and any room with a washer, has a receptacle of 125 V; where a washer is drawn, within 6 ft of it (210.50(C)), measured in the plan from the receptacle's center to the machine's edge. Not checked: the exceptions for multifamily buildings, and dryers, whose receptacles are of another kind.`),
+	Doc:    words.New("rule.laundry-receptacle.doc", `A room for laundry, and any room with a washer, has a receptacle of 125 V; where a washer is drawn, within 6 ft of it (210.50(C)), measured in the plan from the receptacle's center to the machine's edge; one that is said to be for another machine does not count. Not checked: the exceptions for multifamily buildings, and dryers, whose receptacles are of another kind.`),
 	Leaves: rule.IfKnown, // any room may hold a washer
 	Room:   checkLaundry,
 }
@@ -24,7 +24,7 @@ func checkLaundry(v index.RoomView, fig *code.Figures) []rule.Finding {
 	if v.Room.Use != plan.UseLaundry && len(washers) == 0 {
 		return nil
 	}
-	all := atMost(outlets(&v), fig.Spacing.ReceptacleMaxHeight)
+	all := atMost(notForOther(outlets(&v), plan.ApplianceWasher), fig.Spacing.ReceptacleMaxHeight)
 	f := rule.Finding{
 		Severity: rule.Stop, Limit: rule.CountOf(1), Measured: rule.CountOf(len(all)),
 		Message: words.New("rule.laundry-receptacle.missed", "{0} has no receptacle for laundry", v.Room.Name),

@@ -35,10 +35,6 @@ func outlets(v *index.RoomView) (all []outlet) {
 	return all
 }
 
-// forAppliances are the kinds that are there for one machine each: what a garage or a
-// basement asks for comes on top of them.
-var forAppliances = map[string]bool{"refrigerator": true, "dishwasher": true, "microwave": true, "washer": true}
-
 // atMost returns the outlets up to a height.
 func atMost(all []outlet, height unit.Length) (low []outlet) {
 	for _, o := range all {
@@ -49,10 +45,21 @@ func atMost(all []outlet, height unit.Length) (low []outlet) {
 	return low
 }
 
-// forAll returns the outlets that are not there for one machine.
+// forAll returns the outlets that are not there for one machine: what a garage or a basement asks
+// for comes on top of those.
 func forAll(all []outlet) (free []outlet) {
 	for _, o := range all {
-		if !forAppliances[o.Kind] {
+		if part.Supplies(o.Opening) == plan.ApplianceUnsaid {
+			free = append(free, o)
+		}
+	}
+	return free
+}
+
+// notForOther returns the outlets but those that are said to be for another machine.
+func notForOther(all []outlet, machine plan.Appliance) (free []outlet) {
+	for _, o := range all {
+		if o.For == plan.ApplianceUnsaid || o.For == machine {
 			free = append(free, o)
 		}
 	}

@@ -52,9 +52,10 @@ func isJustBelow(o *plan.Opening, f *plan.Fixture, room *plan.Room, fig *code.Fi
 	return 0 <= down && down <= fig.Outlets.CounterBelow
 }
 
-// isCounterOutlet reports whether an opening is a receptacle that may serve a counter.
+// isCounterOutlet reports whether an opening is a receptacle that may serve a counter: one that
+// is said to be for a machine does not.
 func isCounterOutlet(o *plan.Opening) bool {
-	return o.IsInUse() && part.All().Kind(o.Kind).IsGeneral() && !isWhollySwitched(o)
+	return o.IsInUse() && o.For == plan.ApplianceUnsaid && part.All().Kind(o.Kind).IsGeneral() && !isWhollySwitched(o)
 }
 
 // counterTop returns the height of the highest counter that stands at a point of a wall.

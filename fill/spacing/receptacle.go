@@ -23,8 +23,8 @@ type outlet struct {
 }
 
 // receptacles returns the receptacle outlets of a room that a wall space may count:
-// not those to be removed, too high, in glass, within a cabinet, or lit and put out as a
-// whole by a switch.
+// not those to be removed, said to be for a machine, too high, in glass, within a cabinet, or
+// lit and put out as a whole by a switch.
 func receptacles(v index.RoomView, fig *code.Figures) (out []outlet) {
 	for i := range v.Sides {
 		s := &v.Sides[i]
@@ -44,7 +44,7 @@ func receptacles(v index.RoomView, fig *code.Figures) (out []outlet) {
 }
 
 func countsForWalls(o *plan.Opening, v index.RoomView, fig *code.Figures) bool {
-	if !o.IsInUse() || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || isWhollyControlled(o, v) {
+	if !o.IsInUse() || o.For != plan.ApplianceUnsaid || !kindCounts(o.Kind, v.Room.Use) || isWhollySwitched(o) || isWhollyControlled(o, v) {
 		return false
 	}
 	return o.At.Part != plan.PartFace || frame.CentreHeight(o, v.Room) <= fig.Spacing.ReceptacleMaxHeight

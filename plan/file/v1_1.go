@@ -14,7 +14,8 @@ import (
 // and facing of a room and its reach from a seat, grade and vehicles of a door, provision,
 // fuel, risers and splash of a fixture, the level that stairs lead to, the grounding of an old box; what was moved or
 // replaced, and by which opening; in what condition faces and ceilings are, zones, probed
-// places, trim and lath, and what a tape read; lights with a switch of their own; the grip of a switch, how an alarm senses and with which it sounds, and what a fireplace burns; the year a house was built; the price book by its name; what a tape read of a room and of casings; what a circuit is for; existing cables, circuits that go through their receptacles, the way of those that
+// places, trim and lath, and what a tape read; lights with a switch of their own; the grip of a switch, how an alarm senses and with which it sounds, and what a fireplace burns; the machine that an outlet is for and what it draws, power in a garage, finished
+// and damp rooms, landings of stairs and sinks of a bar; the year a house was built; the price book by its name; what a tape read of a room and of casings; what a circuit is for; existing cables, circuits that go through their receptacles, the way of those that
 // are fished, and what of a box is known in part; in which order the gangs of a box work
 // controls; the pairs of openings; joists one by one, plates at the holes of a cable, the weight of what hangs from a box, what that is marked to carry and for, how wide it was measured inside and whether it is kept for a new opening; wishes, the client's word, and the last walk; ticks of the list for a visit; and boxes, rings and devices of the user's own. Without them each
 // means what it meant. A plan
@@ -94,7 +95,7 @@ func tellsUndecided(layers []plan.Layer) bool {
 // file could.
 func tellsHouse(l *plan.Level) bool {
 	for r := range l.Rooms.All() {
-		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" || r.Taped != (geom.Taped{}) || r.Reach {
+		if r.Bays != 0 || r.Faces != plan.FacesUnsaid || r.Overhead != "" || r.Taped != (geom.Taped{}) || r.Reach || r.Power != plan.Unsaid || r.Finished != plan.Unsaid || r.Damp != plan.DampUnsaid {
 			return true
 		}
 	}
@@ -104,12 +105,12 @@ func tellsHouse(l *plan.Level) bool {
 		}
 	}
 	for f := range l.Fixtures.All() {
-		if f.Provision || f.Fuel != "" || f.Risers != 0 || f.Leads != "" || f.Splash != 0 {
+		if f.Provision || f.Fuel != "" || f.Risers != 0 || f.Leads != "" || f.Splash != 0 || f.Landings != 0 || f.Bar != plan.Unsaid {
 			return true
 		}
 	}
 	for o := range l.Openings.All() {
-		if o.Grip != 0 || o.Senses != "" || o.Joined != plan.Unsaid || o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || tellsOfBox(o.Assembly) || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
+		if o.For != "" || o.Draws != 0 || o.Grip != 0 || o.Senses != "" || o.Joined != plan.Unsaid || o.Grounded != plan.Unsaid || o.OwnSwitch != plan.Unsaid || o.Weight != 0 || tellsOfBox(o.Assembly) || o.Was != "" || slices.ContainsFunc(o.Devices, func(d plan.Device) bool { return d.Own != "" }) || len(o.Works) > 0 || o.Status == plan.StatusMoved || o.Status == plan.StatusReplaced {
 			return true
 		}
 	}

@@ -235,6 +235,55 @@ func TestWhatIsSaidOfAHouseIsKept(t *testing.T) {
 				l.Breaks = l.Breaks.With(&said)
 			}
 		},
+		"the machine an outlet is for": func(l *plan.Level) {
+			for o := range l.Openings.All() {
+				said := *o
+				said.For = plan.ApplianceFreezer
+				l.Openings = l.Openings.With(&said)
+			}
+		},
+		"what a machine draws": func(l *plan.Level) {
+			for o := range l.Openings.All() {
+				said := *o
+				said.Draws = 9800
+				l.Openings = l.Openings.With(&said)
+			}
+		},
+		"power in a garage": func(l *plan.Level) {
+			for r := range l.Rooms.All() {
+				said := *r
+				said.Power = plan.AnswerNo
+				l.Rooms = l.Rooms.With(&said)
+			}
+		},
+		"an unfinished room": func(l *plan.Level) {
+			for r := range l.Rooms.All() {
+				said := *r
+				said.Finished = plan.AnswerNo
+				l.Rooms = l.Rooms.With(&said)
+			}
+		},
+		"a damp room": func(l *plan.Level) {
+			for r := range l.Rooms.All() {
+				said := *r
+				said.Damp = plan.DampDry
+				l.Rooms = l.Rooms.With(&said)
+			}
+		},
+		"landings": func(l *plan.Level) {
+			for f := range l.Fixtures.All() {
+				said := *f
+				said.Landings = 1
+				l.Fixtures = l.Fixtures.With(&said)
+			}
+		},
+		"a sink of a bar": func(l *plan.Level) {
+			for f := range l.Fixtures.All() {
+				said := *f
+				said.Bar = plan.AnswerNo
+				l.Fixtures = l.Fixtures.With(&said)
+			}
+		},
 		"an old box without a ground": func(l *plan.Level) {
 			for o := range l.Openings.All() {
 				said := *o

@@ -46,11 +46,28 @@ var fields = []struct {
 	{"devices", words.New("revision.devices", "devices"), func(to, from *plan.Opening) { to.Devices = from.Devices }, nil},
 	{"contents", words.New("revision.contents", "what was entered as in the box"), func(to, from *plan.Opening) { to.Contents = from.Contents }, nil},
 	{"grounded", words.New("revision.grounded", "grounding of an old box"), func(to, from *plan.Opening) { to.Grounded = from.Grounded }, nil},
+	{"grip", words.New("revision.grip", "grip of a switch"), func(to, from *plan.Opening) { to.Grip = from.Grip }, func(_ plan.Plan, o *plan.Opening) words.Text {
+		return orNone(o.Grip != 0, words.New("plain", "{0}", o.Grip))
+	}},
+	{"senses", words.New("revision.senses", "how it senses smoke"), func(to, from *plan.Opening) { to.Senses = from.Senses }, func(_ plan.Plan, o *plan.Opening) words.Text { return orNone(o.Senses != "", o.Senses.Text()) }},
+	{"joined", words.New("revision.joined", "whether it sounds with the other alarms"), func(to, from *plan.Opening) { to.Joined = from.Joined }, nil},
+	{"for", words.New("revision.for", "the machine it is for"), func(to, from *plan.Opening) { to.For = from.For }, func(_ plan.Plan, o *plan.Opening) words.Text { return orNone(o.For != "", o.For.Text()) }},
+	{"milliamps", words.New("revision.draws", "what the machine draws"), func(to, from *plan.Opening) { to.Draws = from.Draws }, func(_ plan.Plan, o *plan.Opening) words.Text {
+		return orNone(o.Draws != 0, words.New("revision.amperes", "{0} A", o.Draws.Text()))
+	}},
 	{"note", words.New("revision.note", "note"), func(to, from *plan.Opening) { to.Note = from.Note }, nil},
 }
 
 // other is what differs in something that no field above holds.
 var other = words.New("revision.other", "a detail")
+
+// orNone is a text, or nothing where it is not said.
+func orNone(isSaid bool, text words.Text) words.Text {
+	if !isSaid {
+		return words.Text{}
+	}
+	return text
+}
 
 func plainly(text string) words.Text {
 	if text == "" {

@@ -120,6 +120,17 @@ func Weights(c *Context) Spelling[unit.Weight] {
 	})
 }
 
+// Currents are written in amperes; none is an empty line.
+func Currents(c *Context) Spelling[unit.Current] {
+	return Clearable(OrNothing(Spelling[unit.Current]{unit.Current.Text, func(text string) (unit.Current, error) {
+		v, err := unit.ParseCurrent(text)
+		if err != nil {
+			err = look.Said(c.Voice, &words.Error{Text: words.New("current.wanted", "write what its plate says in amperes, such as 9.8")})
+		}
+		return v, err
+	}}))
+}
+
 // parsed reads a value, or says what such a text is like.
 func parsed[V any](c *Context, parse func(string) (V, error), wanted func(text string) words.Text) func(string) (V, error) {
 	return func(text string) (V, error) {
