@@ -99,7 +99,7 @@ func workings(s opening, c cut.Cut) fyne.CanvasObject {
 	} else {
 		say(s.Say("in-wall.proud", "Set {0} proud of the studs, as the layers are thick.", words.Height(c.Proud)))
 	}
-	if held := table.Held(c.Hold.By); !held.IsZero() {
+	if held := table.HeldBeside(c.Hold, c.Box); !held.IsZero() {
 		say(s.Say("in-wall.held", "Held: {0}. The studs are {1}.", held, table.StudState(c.Hold.State)))
 	}
 	if b := c.Hold.Block; b != nil {

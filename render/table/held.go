@@ -25,6 +25,18 @@ var heldTexts = map[frame.Way]words.Text{
 // Held says how a box is held, nothing where that is not known.
 func Held(by frame.Way) words.Text { return heldTexts[by] }
 
+// HeldBeside says how a box at a place on a wall is held and at which stud of its bay.
+func HeldBeside(h frame.Hold, box frame.Rect) words.Text {
+	left, right := h.Against(box)
+	switch {
+	case h.By != frame.ByBracket || !left && !right:
+		return Held(h.By)
+	case left:
+		return words.New("held.bracket-left", "bracket, left stud")
+	}
+	return words.New("held.bracket-right", "bracket, right stud")
+}
+
 // StudState says how well studs are known.
 func StudState(s plan.StudState) words.Text {
 	switch s {

@@ -5,6 +5,7 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan"
+	"studbay/plan/words"
 	"studbay/render/layout"
 	"studbay/render/table"
 )
@@ -28,7 +29,7 @@ func (b *Book) framingRows(cuts []boxCut) (rows []layout.Row) {
 }
 
 func (b *Book) inWallRow(c boxCut) layout.Row {
-	row := b.heldRow(c.room, c.Opening, c.Hold)
+	row := b.heldRow(c.room, c.Opening, c.Hold, table.HeldBeside(c.Hold, c.Box))
 	row.Cells[1] = b.Voice.Say(table.Wall(b.Index, c.room, c.Wall.Side.ID))
 	row.Cells[2] = b.Length(c.Opening.At.Along)
 	if k := c.Hold.Block; k != nil {
@@ -47,7 +48,7 @@ func (b *Book) inCeilingRows(r *plan.Room) (rows []layout.Row) {
 		if o.IsGone() || o.HasOldBox() || h.By == frame.NotHeld || !h.HasBay {
 			continue
 		}
-		row := b.heldRow(r, o, h)
+		row := b.heldRow(r, o, h, table.Held(h.By))
 		row.Cells[1] = b.Voice.Say(table.UnderJoists(b.Index, r))
 		if out, ok := frame.FromJoistWall(r, o.At.At); ok {
 			row.Cells[2] = b.Length(out)
@@ -58,9 +59,9 @@ func (b *Book) inCeilingRows(r *plan.Room) (rows []layout.Row) {
 }
 
 // heldRow is what rows of boxes in walls and in ceilings have in common.
-func (b *Book) heldRow(r *plan.Room, o *plan.Opening, h frame.Hold) layout.Row {
+func (b *Book) heldRow(r *plan.Room, o *plan.Opening, h frame.Hold, held words.Text) layout.Row {
 	cells := make([]string, len(framingColumns))
-	cells[0], cells[5], cells[6] = o.Tag, b.Voice.Say(table.StudState(h.State)), b.Voice.Say(table.Held(h.By))
+	cells[0], cells[5], cells[6] = o.Tag, b.Voice.Say(table.StudState(h.State)), b.Voice.Say(held)
 	if h.HasBay && h.Bay.Left != nil {
 		cells[3] = b.Length(h.Bay.From)
 	}
@@ -71,7 +72,7 @@ func (b *Book) heldRow(r *plan.Room, o *plan.Opening, h frame.Hold) layout.Row {
 	case k != nil:
 		cells[7] = b.Length(k.Length)
 	case h.FarSide > 0:
-		cells[6] = b.Say("framing.far", "{0}, block at the far side", table.Held(h.By))
+		cells[6] = b.Say("framing.far", "{0}, block at the far side", held)
 		cells[7] = b.Length(h.FarSide)
 	}
 	return layout.Row{Group: r.Name, Cells: cells}
