@@ -71,6 +71,14 @@ func (f *Flow) Need(height float64) {
 	}
 }
 
+// Whole goes on at the top of a column as tall as a page has room for: what is laid out at full
+// size is else taken to be larger than the paper where a page is begun already.
+func (f *Flow) Whole() {
+	for f.isShort {
+		f.Next()
+	}
+}
+
 // Next goes on at the top of the next column.
 func (f *Flow) Next() {
 	if f.IsLast() {

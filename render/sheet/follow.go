@@ -49,8 +49,12 @@ var followHead = layout.Style{Size: layout.Heading, Bold: true}
 func (f *follower) close() bool {
 	p, b := f.p, f.p.b
 	p.Taken = 0
-	if f.done || len(p.Scene.Items) == f.had {
-		return f.done
+	if f.done {
+		return true
+	}
+	if len(p.Scene.Items) == f.had {
+		b.following = nil
+		return false
 	}
 	f.done = true
 	p.Add(followHead.At(p.Main.Min.X+layout.Gutter, f.y, followHead.Fit(f.name, p.Main.Width()-2*layout.Gutter)))

@@ -14,6 +14,7 @@ import (
 	"studbay/plan/unit"
 	"studbay/render/fullsize"
 	"studbay/render/paint"
+	"studbay/render/rendertest"
 	"studbay/render/scene"
 )
 
@@ -125,4 +126,39 @@ func inked(im image.Image) int {
 		return 0
 	}
 	return middles[len(middles)-1] - middles[0]
+}
+
+// TestAWholeTemplateIsNotCut: what the paper has room for in one piece is one piece, wherever its
+// pages begin, and a page is named for what is on it: the bar to measure stands on the first.
+func TestAWholeTemplateIsNotCut(t *testing.T) {
+	for name, ix := range rendertest.Demos(t) {
+		for _, on := range []string{"letter", "tabloid", "archc"} {
+			seen := false
+			for _, s := range build(t, ix.Plan(), Options{Paper: onPaper(t, on), Reader: ForCrew}) {
+				if !strings.Contains(s.Meta.Title, "Full size") {
+					continue
+				}
+				all := saidOn(s)
+				if strings.Contains(all, "part 1 of 1") {
+					t.Errorf("%s on %s: %s cuts a template into one part", name, on, s.Meta.Title)
+				}
+				if !seen && !strings.Contains(all, "if printed true") {
+					t.Errorf("%s on %s: %s has no bar to measure", name, on, s.Meta.Title)
+				}
+				seen = true
+			}
+			if !seen {
+				t.Errorf("%s on %s: nothing at full size", name, on)
+			}
+		}
+	}
+}
+
+// saidOn is all that is written on a page, a line each.
+func saidOn(s *scene.Scene) string {
+	var all strings.Builder
+	for _, r := range runsOf(s.Items) {
+		all.WriteString(r.Text + "\n")
+	}
+	return all.String()
 }

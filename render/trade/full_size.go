@@ -22,6 +22,7 @@ func (b *Book) FullSize() error {
 		return nil
 	}
 	f := b.flow(b.Both("full-size.title", "Full size"), wholePage)
+	f.Whole()
 	f.checkBar()
 	f.BothParagraphs(layout.Fine, words.New("full-size.how", "Print at 100 %, scaling none, and measure the bar first. Lay a template with its two lines on the marks of a box, draw round it and cut {0} outside that line, as on the drywall sheets; where more than {1} stays open round a box the board is to be filled (NEC 314.21). Dashed, the plate that will cover it; dotted, the box behind, with rings at the screw heads of its ring (common practice, look at yours): hollow the back of the board there.",
 		words.Height(drywall.Clearance), words.Height(drywall.MostGap)))

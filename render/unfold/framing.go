@@ -93,12 +93,19 @@ func (u *unfolding) lumberPen(s plan.StudState) scene.Pen {
 	return pen
 }
 
+// leastDashed is how far it is round a box that can be drawn in dashes: a smaller one would be
+// scraps, and is drawn in a thin line.
+const leastDashed = 72
+
 // ghost is the outside of a box that is set from the other face, in dashes.
 func (u *unfolding) ghost(f Face, p frame.Placed) scene.Item {
 	r := u.box(f, p.Left, p.Right, p.Bottom, p.Top)
 	path := r.Path()
 	if frame.FrontOf(p.Opening).IsRound {
 		path = r.RoundedPath(r.Width())
+	}
+	if u.m.Kind == render.Board && 2*(r.Width()+r.Height()) < leastDashed*u.m.Pixel {
+		return scene.Stroke{Path: path, Pen: u.Hairline()}
 	}
 	return scene.Stroke{Path: path, Pen: u.dashedPen(u.MutedPen(), 3, 3)}
 }
