@@ -87,6 +87,7 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"first stud", 0, most, func(s *spoilable, n int64) { side(s).Studs.First = l(n) }, "/sides/2/studs"},
 		{"stud thickness", 0, most, func(s *spoilable, n int64) { side(s).Studs.Thick = l(n) }, "/sides/2/studs"},
 		{"layer", 0, most - 3, func(s *spoilable, n int64) { side(s).Finish = []Layer{{Thickness: 3}, {Thickness: l(n)}} }, ""},
+		{"keys", 0, most, func(s *spoilable, n int64) { side(s).Finish = []Layer{{Keys: l(n)}} }, "/0/keys"},
 		{"stud place", 0, most, func(s *spoilable, n int64) {
 			side(s).Places = []StudPlace{{-1, StudMeasured}, {l(n), StudAssumed}}
 		}, "/places/1/at"},

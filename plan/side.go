@@ -156,6 +156,9 @@ type Layer struct {
 	Undecided bool `json:"undecided,omitempty"`
 	// Lath tells plaster, and what its keys grip; from version 1.1 on.
 	Lath Lath `json:"lath,omitempty"`
+	// Keys is how far the keys of plaster were found to reach behind the lath; 0: as far as
+	// is usual. From version 1.1 on.
+	Keys unit.Length `json:"keys,omitempty"`
 }
 
 // layerNames are what a plan of its own or a demo calls layers: each voice has its own word
@@ -261,6 +264,9 @@ func checkLayers(name words.Text, layers []Layer) error {
 	for i, l := range layers {
 		if err := notNegative(name, l.Thickness); err != nil {
 			return In(fmt.Sprintf("/%d/thickness", i), err)
+		}
+		if err := firstOf(notNegative(name, l.Keys), CheckReach(name, l.Keys)); err != nil {
+			return In(fmt.Sprintf("/%d/keys", i), err)
 		}
 		sum += l.Thickness
 	}

@@ -130,8 +130,14 @@ type Trim struct {
 	Name     string      `json:"name"`
 	Bottom   unit.Length `json:"bottom,omitempty"` // above the finished floor
 	Height   unit.Length `json:"height"`
-	Thick    unit.Length `json:"thick,omitempty"`
+	Thick    unit.Length `json:"thick,omitempty"`    // how far it stands out from the face; 0: not known
 	Measured bool        `json:"measured,omitempty"` // else assumed
+}
+
+// Holds reports whether what goes from one height above the finished floor to another lies
+// on the trim whole.
+func (t Trim) Holds(bottom, top unit.Length) bool {
+	return t.Bottom <= bottom && top <= t.Bottom+t.Height
 }
 
 // maxZones bounds the zones, probes and trims of one face.

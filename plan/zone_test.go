@@ -15,6 +15,19 @@ func square(inches unit.Length) geom.Polygon {
 
 // Zones from 2 to 5, from 5 to 6 and from 8 to 9: what begins at a place is there; what
 // ends there is there where nothing begins.
+// A trim holds what lies on it whole, its edges included.
+func TestWhatATrimHolds(t *testing.T) {
+	rail := Trim{Bottom: 30, Height: 4}
+	for _, tt := range []struct {
+		bottom, top unit.Length
+		want        bool
+	}{{30, 34, true}, {29, 34, false}, {30, 35, false}, {31, 33, true}, {0, 10, false}, {35, 40, false}} {
+		if got := rail.Holds(tt.bottom, tt.top); got != tt.want {
+			t.Errorf("from %d to %d: %v", tt.bottom, tt.top, got)
+		}
+	}
+}
+
 func TestTheZoneOfAPlace(t *testing.T) {
 	s := &Side{Condition: ConditionNew, Finish: []Layer{{Name: "board", Thickness: 5}}, Studs: Studs{Depth: 90, Spacing: 400}, Zones: []Zone{
 		{From: 2, To: 5, Condition: ConditionClosed, Finish: []Layer{{Name: "tile", Thickness: 9}}},

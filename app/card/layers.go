@@ -7,6 +7,7 @@ import (
 	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill"
+	"studbay/fill/frame"
 	"studbay/plan"
 	"studbay/plan/edit"
 	"studbay/plan/unit"
@@ -58,6 +59,9 @@ func layer(c *bind.Context, all bind.Value[[]plan.Layer], i int, isFinish bool) 
 		rows = append(rows, bind.Choice(c, c.Say("layer.burns", "Combustible"), "", burns, func() []bind.Option[bool] { return bind.YesNo(c) }))
 		lath := bind.Of(it, func(l *plan.Layer) *plan.Lath { return &l.Lath })
 		rows = append(rows, bind.Choice(c, c.Say("layer.lath", "Keyed to"), "", lath, func() []bind.Option[plan.Lath] { return bind.Options(plan.Laths...) }))
+		keys := bind.Of(it, func(l *plan.Layer) *unit.Length { return &l.Keys })
+		usual := bind.Hint(c.Say("layer.keys.hint", "{0}, as is usual", words.Height(frame.UsualKeys)))
+		rows = append(rows, bind.Field(c, c.Say("layer.keys", "Keys behind it"), keys, bind.Clearable(bind.OrNothing(bind.Thicknesses(c))), usual).ShowIf(func() bool { return it.Now().Lath != plan.NoLath }))
 	}
 	return bind.Column(look.Grid, rows...)
 }

@@ -19,8 +19,10 @@ type opening = bind.Subject[plan.Opening]
 // openingPage shows openings: where one is, what is built in, what is in the box.
 var openingPage = page[plan.Opening]{
 	heading: openingHeading,
-	made:    func(x plan.Opening) any { return [2]any{x.Status, isForMachine(x)} },
-	found:   func(f rule.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
+	made: func(x plan.Opening) any {
+		return openingRows{x.Status, x.Kind, x.IsUnread(), x.HasOldBox(), isInPart(x), isForMachine(x)}
+	},
+	found: func(f rule.Finding, id plan.ID) bool { return f.Opening == id || f.About == id },
 	rows: []bind.Maker[plan.Opening]{
 		func(s opening) bind.Row {
 			return bind.Column(look.Grid/2, bind.Rows(s,
@@ -67,6 +69,13 @@ var openingPage = page[plan.Opening]{
 	},
 	below:   []bind.Maker[plan.Opening]{inside.Picture, inside.Finder, inside.MakeUp, inWall, inCeiling},
 	several: []bind.Maker[plan.Opening]{inside.Box, kindRow, circuitRow, bind.When(hasHeight, heightRow), inside.Contents, statusRow, noteRow},
+}
+
+// openingRows is what tells which rows the card of an opening has.
+type openingRows struct {
+	status                                  plan.Status
+	kind                                    string
+	isUnread, isOld, isInPart, isForMachine bool
 }
 
 // openingHeading is the tag, large, with what the opening is beside it, or under it where the

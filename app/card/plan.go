@@ -33,7 +33,7 @@ var planPage = page[plan.Header]{
 	more: []bind.Maker[plan.Header]{
 		bind.FieldOf(words.New("plan.client", "For"), func(x *plan.Header) *string { return &x.Client }, bind.Texts),
 		bind.FieldOf(words.New("plan.site", "Site"), func(x *plan.Header) *string { return &x.Site }, bind.Texts),
-		bind.FieldOf(words.New("plan.built", "Year built"), func(x *plan.Header) *int { return &x.Built }, years),
+		builtRow,
 		bind.FieldOf(words.New("plan.author", "Drawn by"), func(x *plan.Header) *string { return &x.Author }, bind.Texts),
 		bind.FieldOf(words.New("plan.revision", "Revision"), func(x *plan.Header) *string { return &x.Revision }, bind.Texts),
 		bind.FieldOf(words.New("plan.date", "Date"), func(x *plan.Header) *string { return &x.Date }, bind.Texts),
@@ -76,7 +76,9 @@ func degrees(c *bind.Context) bind.Spelling[int] {
 	return bind.Whole(c, 0, 359, words.New("plan.north.wanted", "write whole degrees clockwise from north, 0 to 359: 90 where up is east"))
 }
 
-// years are those that a house may have been built in.
-func years(c *bind.Context) bind.Spelling[int] {
-	return bind.Clearable(bind.Whole(c, 1600, 2200, words.New("plan.built.wanted", "write the year, such as 1926, or nothing where it is not known")))
+// builtRow is the year that the house was built in, empty where it is not known.
+func builtRow(s bind.Subject[plan.Header]) bind.Row {
+	year := bind.Part(s, func(x *plan.Header) *int { return &x.Built })
+	years := bind.Whole(s.Context, 1600, 2200, words.New("plan.built.wanted", "write the year, such as 1926, or nothing where it is not known"))
+	return bind.Field(s.Context, s.Say("plan.built", "Year built"), year, bind.Clearable(bind.OrNothing(years)), bind.Hint(s.Say("plan.built.hint", "not known")))
 }

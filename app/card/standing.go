@@ -132,6 +132,7 @@ func trims(s bind.Subject[plan.Side]) bind.Row {
 				}), bind.Texts(c), bind.Hint(c.Say("layer.out", "removed"))),
 				bind.Field(c, c.Say("trim.bottom", "Begins at"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Bottom }), bind.Thicknesses(c)),
 				bind.Field(c, c.Say("trim.height", "Height"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Height }), bind.Thicknesses(c)),
+				bind.Field(c, c.Say("trim.thick", "Thickness"), bind.Of(it, func(t *plan.Trim) *unit.Length { return &t.Thick }), bind.Clearable(bind.OrNothing(bind.Thicknesses(c))), bind.Hint(c.Say("trim.thick.hint", "not known"))),
 				bind.Choice(c, c.Say("trim.is", "Its size was"), "", bind.Of(it, func(t *plan.Trim) *bool { return &t.Measured }), func() []bind.Option[bool] { return sizeTold(c) }),
 			)
 		}),
@@ -259,9 +260,14 @@ func cableWay(s bind.Subject[plan.Cable]) bind.Row {
 	})
 }
 
+// isInPart tells a box of whose contents somebody saw a part.
+func isInPart(o plan.Opening) bool {
+	return o.Contents != nil && o.Contents.Source == plan.ContentsInPart
+}
+
 // seenRow is how many cables were seen in a box that is known in part.
 func seenRow(s opening) bind.Row {
-	if s = s.Only(func(o plan.Opening) bool { return o.Contents != nil && o.Contents.Source == plan.ContentsInPart }); !s.Has() {
+	if s = s.Only(isInPart); !s.Has() {
 		return bind.Row{}
 	}
 	seen := bind.Told(s, func(o plan.Opening) int { return boxes.SeenCables(&o) }, func(o plan.Opening, n int) edit.Edit {

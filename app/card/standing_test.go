@@ -2,8 +2,10 @@ package card
 
 import (
 	"reflect"
+	"strings"
 	"testing"
 
+	"studbay/app/card/bind"
 	"studbay/app/look"
 	"studbay/fill"
 	"studbay/fill/part"
@@ -65,6 +67,138 @@ func TestACardOfWhatWasMovedIsMadeAnew(t *testing.T) {
 	c.Show(d.context())
 	if got, most := c.Object().MinSize().Width, d.context().Width; got > most {
 		t.Errorf("its card is %v wide, the column %v", got, most)
+	}
+}
+
+// Before anybody says what is in an existing box nothing is assumed of it and no other box is
+// offered. Said to be known in part, its card asks at once how many cables were seen, and tells
+// the least that they need: two cables of two 14 AWG conductors and a yoke, 6 × 2.00 (NEC 2023
+// Table 314.16(B)(1), 314.16(B)(4)).
+func TestTheCardOfABoxThatNobodyOpened(t *testing.T) {
+	d := newDesktop(t)
+	old := *d.plug()
+	old.Status, old.Assembly, old.Contents = plan.StatusExisting, plan.Assembly{}, nil
+	if err := d.history.Do(edit.ChangeOpening{Opening: old}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{plug})
+	if !c.Show(d.context()) {
+		t.Fatal("a card just made cannot show its opening")
+	}
+	if isOffered(c) {
+		t.Error("other boxes are offered for one that nobody has opened")
+	}
+	for _, o := range choiceNamed(t, c, "Source").Options() {
+		if o.Label == "Assumed by its kind" {
+			t.Error("its contents may be assumed")
+		}
+	}
+	takeOption(t, choiceNamed(t, c, "Source"), "Known in part")
+	if c.Show(d.context()) {
+		t.Error("the card goes on without asking what was seen")
+	}
+	c = For(d.context(), []plan.ID{plug})
+	typed(fieldNamed(t, c, "Cables seen, not read"), "2")
+	c.Show(d.context())
+	if said := textOf(c.Object()); !strings.Contains(said, "At least 12 in³.") {
+		t.Errorf("it says\n%s", said)
+	}
+	if !isOffered(c) {
+		t.Error("no box is offered for one that somebody has looked into")
+	}
+	for code, again := range map[string]bool{"PN1": false, "": true} {
+		now := *d.plug()
+		now.Assembly = plan.Assembly{Code: code}
+		if err := d.history.Do(edit.ChangeOpening{Opening: now}); err != nil {
+			t.Fatal(err)
+		}
+		c = For(d.context(), []plan.ID{plug})
+		now.Assembly = plan.Assembly{Code: map[bool]string{true: "PN1"}[again]}
+		if err := d.history.Do(edit.ChangeOpening{Opening: now}); err != nil {
+			t.Fatal(err)
+		}
+		if c.Show(d.context()) {
+			t.Errorf("the card of a box of code %q goes on for one of %q", code, now.Assembly.Code)
+		}
+	}
+}
+
+// isOffered reports whether a card offers every box in place of its own.
+func isOffered(c Card) bool {
+	for _, f := range everything[*bind.Fold](c) {
+		if strings.HasPrefix(textOf(f), "Every box, tried here") {
+			return f.Visible()
+		}
+	}
+	return false
+}
+
+// A kind that asks something of its own has it on its card as soon as it is chosen.
+func TestTheCardOfAnotherKindIsMadeAnew(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), []plan.ID{plug})
+	light := *d.plug()
+	light.Kind = part.ReadingLight
+	if err := d.history.Do(edit.ChangeOpening{Opening: light}); err != nil {
+		t.Fatal(err)
+	}
+	if c.Show(d.context()) {
+		t.Error("the card of a receptacle goes on showing a reading light")
+	}
+	choiceNamed(t, For(d.context(), []plan.ID{plug}), "Put on by")
+}
+
+// Plaster on lath asks how far its keys reach, what has none does not; trim tells how thick it
+// is.
+func TestKeysAndTrimAreMeasured(t *testing.T) {
+	d := newDesktop(t)
+	ref, _ := d.history.Plan().Side(north)
+	side := *ref.Side()
+	side.Finish = []plan.Layer{{Name: "plaster", Thickness: 3 * unit.Inch / 4}}
+	side.Trim = []plan.Trim{{Name: "baseboard", Height: 8 * unit.Inch}}
+	if err := d.history.Do(edit.ChangeSide{Side: side}); err != nil {
+		t.Fatal(err)
+	}
+	c := For(d.context(), []plan.ID{north})
+	keys := func() *look.Field { return fieldNamed(t, c, "Keys behind it") }
+	if keys().Visible() {
+		t.Error("keys are asked of what is on no lath")
+	}
+	takeOption(t, choiceNamed(t, c, "Keyed to"), "Wood lath")
+	c.Show(d.context())
+	if !keys().Visible() || keys().Entry().Text != "" {
+		t.Errorf("keys nobody measured are shown %v as %q", keys().Visible(), keys().Entry().Text)
+	}
+	typed(keys(), "5/8")
+	c.Show(d.context())
+	for _, f := range everything[*look.Field](c) {
+		if f.Label() == "Thickness" { // of the trim, which comes first
+			typed(f, "7/8")
+			break
+		}
+	}
+	ref, _ = d.history.Plan().Side(north)
+	if s := ref.Side(); s.Finish[0].Keys != 5*unit.Inch/8 || s.Trim[0].Thick != 7*unit.Inch/8 {
+		t.Errorf("kept as %+v, %+v", s.Finish, s.Trim)
+	}
+}
+
+// A year that nobody knows is an empty field.
+func TestTheYearThatNobodyKnows(t *testing.T) {
+	d := newDesktop(t)
+	c := For(d.context(), nil)
+	year := fieldNamed(t, c, "Year built")
+	if got := year.Entry().Text; got != "" {
+		t.Errorf("it reads %q", got)
+	}
+	typed(year, "1926")
+	c.Show(d.context())
+	if got := d.history.Plan().Header.Built; got != 1926 || year.Entry().Text != "1926" {
+		t.Errorf("kept as %d, it reads %q", got, year.Entry().Text)
+	}
+	typed(year, "")
+	if got := d.history.Plan().Header.Built; got != 0 {
+		t.Errorf("emptied it is %d", got)
 	}
 }
 

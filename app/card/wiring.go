@@ -15,6 +15,7 @@ var cablePage = page[plan.Cable]{
 	head: func(s bind.Subject[plan.Cable], x plan.Cable) (string, string) {
 		return s.Say("cable.title", "Cable {0}/{1}", x.Size, x.Wires), s.Say("cable.second", "{0} to {1}", s.TagOf(x.From), s.TagOf(x.To))
 	},
+	made: func(x plan.Cable) any { return x.Existing },
 	rows: slices.Concat(cableRows, []bind.Maker[plan.Cable]{
 		spaceRow(func(x plan.Cable) plan.ID { return x.From }, func(x *plan.Cable) *int { return &x.FromSpace }),
 		spaceRow(func(x plan.Cable) plan.ID { return x.To }, func(x *plan.Cable) *int { return &x.ToSpace }),

@@ -156,7 +156,7 @@ func (c *checked) frameRow(room *plan.Room, o *plan.Opening) frameRow {
 	wall := c.voice.Say(schedule.Wall(c.index, room, o.At.Host))
 	row.Wall = &wall
 	f, _ := frame.FaceOf(c.index, o.At.Host)
-	side := room.Sides[i].At(o.At.Along)
+	side := frame.FaceAt(room.Sides[i], room, o)
 	row.SetProud = c.length(frame.SetProud(side))
 	for _, raise := range frame.RingsPassing(o, side, c.result.Figures.Build.SetBack) {
 		row.Rings = append(row.Rings, c.length(raise))

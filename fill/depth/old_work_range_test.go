@@ -36,6 +36,32 @@ func TestOldWorkRange(t *testing.T) {
 	}
 }
 
+// A plate that lies on a baseboard whole has that under its clamps too: 3/4 of plaster and 1/4 of
+// wood are the 1 in that they grip. One that lies over its edge, or above it, has not. A plate is
+// 4-1/2 high (trade.md, plates); a baseboard of unknown thickness adds nothing.
+func TestOldWorkRangeOnABaseboard(t *testing.T) {
+	const thick = `stop: A1: the finish is 1/16" too thick for its clamps`
+	for _, tt := range []struct {
+		centre, wood float64
+		want         []string
+	}{
+		{4.75, 0.25, nil}, {4.75, 0.3125, []string{thick}}, {4.75, 0, nil},
+		{2.25, 0.3125, []string{thick}}, {2.1875, 0.3125, nil}, // 0, and 1/16 below the floor
+		{6.75, 0.3125, []string{thick}}, {6.8125, 0.3125, nil}, // its top at 9, and at 9-1/16
+		{16, 0.3125, nil},
+	} {
+		h := walltest.New(t)
+		room := h.Room(0, 0, 144, 120, func(r *plan.Room) {
+			r.Sides[0].Finish = walltest.Layers(0.75)
+			r.Sides[0].Trim = []plan.Trim{{Name: "baseboard", Height: in(9), Thick: in(tt.wood)}}
+		})
+		h.Box(room.Sides[0], "duplex", "OW1", 40, tt.centre, nil)
+		if got := h.Said("old-work-range"); !slices.Equal(got, tt.want) {
+			t.Errorf("center at %v in a baseboard of %v: %q, want %q", tt.centre, tt.wood, got, tt.want)
+		}
+	}
+}
+
 // In metric 25 mm is inside 1 in (25.4), 26 mm is not.
 func TestOldWorkRangeInMetric(t *testing.T) {
 	for layer, want := range map[float64]int{25: 0, 26: 1, 6.35: 0, 6: 1} {

@@ -207,11 +207,15 @@ func TestTooDeep(t *testing.T) {
 	}
 }
 
-// TestDepthOfTheFraming: plaster keys take 1/2 in behind either face (common practice), and
+// TestDepthOfTheFraming: plaster keys take 1/2 in behind either face (common practice), or
+// what the user found them to, and
 // a wall behind tells the depth as far as it stands there, ends included.
 func TestDepthOfTheFraming(t *testing.T) {
 	lath := func(s *plan.Side) {
 		s.Finish = []plan.Layer{{Name: "plaster", Thickness: in(0.5), Lath: plan.WoodLath}}
+	}
+	keys := func(far float64) func(*plan.Side) {
+		return func(s *plan.Side) { lath(s); s.Finish[0].Keys = in(far) }
 	}
 	at := func(front, back func(*plan.Side)) frame.Face {
 		h := newHouse(t)
@@ -237,6 +241,10 @@ func TestDepthOfTheFraming(t *testing.T) {
 		{"board", nil, nil, 3.5, 5.5},
 		{"plaster here", lath, nil, 3, 5},
 		{"plaster there", nil, lath, 3, 5.5},
+		{"keys that were measured", keys(0.75), nil, 2.75, 4.75},
+		{"keys shorter than usual", keys(0.25), nil, 3.25, 5.25},
+		{"keys there", nil, keys(0.75), 2.75, 5.5},
+		{"no keys without a lath", func(s *plan.Side) { keys(0.75)(s); s.Finish[0].Lath = plan.NoLath }, nil, 3.5, 5.5},
 		{"plaster on both", lath, lath, 2.5, 5},
 		{"glass behind", nil, func(s *plan.Side) { s.Kind = plan.SideGlass }, 5.5, 5.5},
 		{"as thick as all", func(s *plan.Side) { s.Finish = walltest.Layers(4.5) }, nil, 0, 5.5},

@@ -1,6 +1,7 @@
 package frame
 
 import (
+	"cmp"
 	"slices"
 
 	"studbay/fill/part"
@@ -40,9 +41,9 @@ func (f Face) FramingAt(along unit.Length) unit.Length {
 	return max(here.Studs.Depth-keysOf(here), 0)
 }
 
-// plasterKeys is how far plaster that has run through between laths and curled over reaches
-// behind them (common practice).
-const plasterKeys = unit.Inch / 2
+// UsualKeys is how far plaster that has run through between laths and curled over reaches
+// behind them where nobody has measured it (common practice).
+const UsualKeys = unit.Inch / 2
 
 // LathPlay is how far up or down a box may go to sit on the middle of a lath: half of a lath of
 // 1-1/2 in and a gap of 1/4 (common practice).
@@ -53,11 +54,14 @@ func IsOnWoodLath(s *plan.Side) bool {
 	return slices.ContainsFunc(s.Finish, func(l plan.Layer) bool { return l.Lath == plan.WoodLath })
 }
 
-func keysOf(s *plan.Side) unit.Length {
-	if slices.ContainsFunc(s.Finish, func(l plan.Layer) bool { return l.Lath != plan.NoLath }) {
-		return plasterKeys
+// keysOf returns how far the keys of the plaster on a face reach into the wall, 0 without any.
+func keysOf(s *plan.Side) (far unit.Length) {
+	for _, l := range s.Finish {
+		if l.Lath != plan.NoLath {
+			far = max(far, cmp.Or(l.Keys, UsualKeys))
+		}
 	}
-	return 0
+	return far
 }
 
 // FreeThickness returns how thick a side is drawn where nothing stands behind it: a wall

@@ -100,7 +100,7 @@ func (f Framed) HoldOn(o *plan.Opening, room *plan.Room) (h Hold) {
 		h.By = NotHeld
 		return h
 	}
-	f.holdBetween(&h, o, box, rect)
+	f.holdBetween(&h, PlacedIn(f.Side, room, o))
 	return h
 }
 
@@ -137,20 +137,20 @@ func NumberOf(studs []Stud, s *Stud) (number int, ok bool) {
 }
 
 // holdBetween says of a box that wants a stud which it has, and what stands in for one.
-func (f Framed) holdBetween(h *Hold, o *plan.Opening, box *part.Box, rect Rect) {
-	left, right := h.Against(rect)
+func (f Framed) holdBetween(h *Hold, p Placed) {
+	left, right := h.Against(p.Rect)
 	switch {
 	case !left && !right:
-		h.Block = f.blockFor(o, h.Bay, rect)
-	case box.Mounting == part.Bracket:
+		h.Block = f.blockFor(p, h.Bay)
+	case p.Box.Mounting == part.Bracket:
 		h.By = ByBracket
 	case left:
 		h.By = ByNailLeft
 	default:
 		h.By = ByNailRight
 	}
-	if h.Block == nil && left != right && f.KnowsBay(h.Bay) && o.Gangs >= WideGangs {
-		h.FarSide = max(h.Bay.Clear()-(rect.Right-rect.Left), 0)
+	if h.Block == nil && left != right && f.KnowsBay(h.Bay) && p.Opening.Gangs >= WideGangs {
+		h.FarSide = max(h.Bay.Clear()-(p.Right-p.Left), 0)
 	}
 }
 
@@ -246,16 +246,12 @@ func wayOf(m part.Mounting) Way {
 
 // blockFor returns the block behind a box that touches neither stud of its bay. The box
 // stands before it with its middle in the block's.
-func (f Face) blockFor(o *plan.Opening, bay Bay, rect Rect) *Block {
-	body, ok := BodyOf(o.Assembly)
-	if !ok {
-		return nil
-	}
-	b := &Block{Length: bay.Clear(), SetBack: body.InFraming(SetProud(f.Side.At(o.At.Along))), Flat: true}
-	framing := f.FramingAt(o.At.Along)
+func (f Face) blockFor(p Placed, bay Bay) *Block {
+	b := &Block{Length: bay.Clear(), SetBack: p.InFraming(), Flat: true}
+	framing := f.FramingAt(p.Opening.At.Along)
 	high, deep := EdgeDeep, FlatDeep
 	b.Over, b.KnowsDepth = b.SetBack+deep-framing, framing > 0
-	middle := (rect.Bottom + rect.Top) / 2
+	middle := (p.Bottom + p.Top) / 2
 	b.Bottom = middle - high/2
 	b.Top = b.Bottom + high
 	return b

@@ -67,11 +67,29 @@ func WallIn(s *index.SideView, room *plan.Room) *Wall {
 func PlacedIn(side *plan.Side, room *plan.Room, o *plan.Opening) Placed { return placed(o, side, room) }
 
 func placed(o *plan.Opening, side *plan.Side, room *plan.Room) Placed {
-	side = side.At(o.At.Along)
-	p := Placed{Rect: RectOf(o, room), Opening: o, Side: side, Room: room, Box: BoxOf(o.Assembly)}
+	p := Placed{Rect: RectOf(o, room), Opening: o, Side: FaceAt(side, room, o), Room: room, Box: BoxOf(o.Assembly)}
 	p.Body, _ = BodyOf(o.Assembly)
 	p.IsHoused = IsHoused(o)
 	return p
+}
+
+// FaceAt returns a face as it is where an opening is set in it: with the layers and the
+// framing of that part, and over them a baseboard or a rail that the plate lies on whole. Such
+// trim is taken as wood (common practice).
+func FaceAt(side *plan.Side, room *plan.Room, o *plan.Opening) *plan.Side {
+	here := side.At(o.At.Along)
+	if len(here.Trim) == 0 {
+		return here
+	}
+	plate := Placed{Rect: RectOf(o, room), Opening: o}.Plate()
+	for _, t := range here.Trim {
+		if t.Thick > 0 && t.Holds(plate.Bottom, plate.Top) {
+			trimmed := *here
+			trimmed.Finish = append(slices.Clone(here.Finish), plan.Layer{Name: t.Name, Thickness: t.Thick, Combustible: true})
+			return &trimmed
+		}
+	}
+	return here
 }
 
 // addBehind adds the boxes of a face behind as they lie along this one. Their heights are

@@ -29,7 +29,7 @@ func checkTrim(v rule.SideView, fig *code.Figures) (found []rule.Finding) {
 			plate := b.Plate()
 			along := frame.Rect{Left: plate.Left, Right: plate.Right, Bottom: t.Bottom, Top: t.Bottom + t.Height}
 			over := min(plate.Top, along.Top) - max(plate.Bottom, along.Bottom)
-			if over <= 0 || along.Bottom <= plate.Bottom && plate.Top <= along.Top {
+			if over <= 0 || t.Holds(plate.Bottom, plate.Top) {
 				continue
 			}
 			f := rule.OnBox(b.Opening, rule.Warn)

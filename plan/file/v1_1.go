@@ -88,7 +88,7 @@ func tellsFraming(s *plan.Side) bool {
 }
 
 func tellsUndecided(layers []plan.Layer) bool {
-	return slices.ContainsFunc(layers, func(l plan.Layer) bool { return l.Undecided || l.Lath != "" })
+	return slices.ContainsFunc(layers, func(l plan.Layer) bool { return l.Undecided || l.Lath != "" || l.Keys != 0 })
 }
 
 // tellsHouse reports whether a level says what the code book asks of a house and no 1.0

@@ -144,6 +144,9 @@ func TestFramingNeedsVersion1_1(t *testing.T) {
 		"undecided": func(_ *plan.Room, s *plan.Side, _ *plan.Break) {
 			s.Finish = []plan.Layer{{Name: "tile", Undecided: true}}
 		},
+		"keys": func(_ *plan.Room, s *plan.Side, _ *plan.Break) {
+			s.Finish = []plan.Layer{{Name: "plaster", Keys: some}}
+		},
 		"joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) { r.Joists.Spacing = some },
 		"taped joists": func(r *plan.Room, _ *plan.Side, _ *plan.Break) {
 			r.Joists.Places = []plan.StudPlace{{At: some, State: plan.StudMeasured}}

@@ -40,7 +40,7 @@ func Of(side *index.SideView, room *plan.Room, o *plan.Opening, setBack unit.Len
 	if !ok || side.Side.Kind != plan.SideWall || o.IsGone() {
 		return Cut{}, false
 	}
-	w, here := frame.WallIn(side, room), side.Side.At(o.At.Along)
+	w, here := frame.WallIn(side, room), frame.FaceAt(side.Side, room, o)
 	c := Cut{
 		Wall: w, Opening: o, Hold: w.HoldOn(o, room), Body: body, Box: frame.RectOf(o, room),
 		Collar: frame.CutoutOf(o).Width, Proud: frame.SetProud(here), Framing: w.FramingAt(o.At.Along),
@@ -56,7 +56,7 @@ func Of(side *index.SideView, room *plan.Room, o *plan.Opening, setBack unit.Len
 }
 
 // Side returns the face as it is at the box.
-func (c Cut) Side() *plan.Side { return c.Wall.Side.At(c.Opening.At.Along) }
+func (c Cut) Side() *plan.Side { return frame.FaceAt(c.Wall.Side, c.Wall.Room, c.Opening) }
 
 // IsClosed reports whether the wall stays closed at the box.
 func (c Cut) IsClosed() bool {

@@ -34,7 +34,7 @@ func Draw(c Cut, m render.Medium, at Frame) []scene.Item {
 	d.face = at.Top + m.Length(plan.Thickness(far)+c.Framing)
 	d.studs()
 	d.block()
-	d.layers(d.Wall.Side.Finish, 1, d.face, true)
+	d.layers(d.Side().Finish, 1, d.face, true)
 	d.layers(far, -1, d.face-m.Length(c.Framing), false)
 	if !hasFar {
 		d.line(d.face-m.Length(c.Framing), d.pen(1), true)

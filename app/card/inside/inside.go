@@ -12,11 +12,14 @@ import (
 
 	"studbay/app/card/bind"
 	"studbay/app/look"
+	"studbay/fill/box"
 	"studbay/fill/boxes"
 	"studbay/fill/choose"
 	"studbay/fill/part"
 	"studbay/plan"
 	"studbay/plan/edit"
+	"studbay/plan/index"
+	"studbay/plan/unit"
 	"studbay/plan/words"
 )
 
@@ -121,9 +124,11 @@ func Source(s opening) bind.Row {
 	return bind.Choice(s.Context, s.Say("opening.source", "Source"), "", source, func() []bind.Option[boxes.Source] {
 		all := []bind.Option[boxes.Source]{
 			{Value: boxes.Stated, Text: words.New("opening.source.stated", "Entered by you")},
-			{Value: boxes.Assumed, Text: words.New("opening.source.assumed", "Assumed by its kind")},
 			{Value: boxes.NotKnown, Text: words.New("opening.source.unknown", "Not known")},
 			{Value: boxes.InPart, Text: words.New("opening.source.in-part", "Known in part")},
+		}
+		if now := s.Now(); !now.HasOldBox() {
+			all = slices.Insert(all, 1, bind.Option[boxes.Source]{Value: boxes.Assumed, Text: words.New("opening.source.assumed", "Assumed by its kind")})
 		}
 		if source.Now() == boxes.Drawn {
 			all = append(all, bind.Option[boxes.Source]{Value: boxes.Drawn, Text: words.New("opening.source.drawn", "The cables drawn"), Do: func() {}})
@@ -174,6 +179,11 @@ func worked(s opening) (w boxes.Work, why string) {
 	switch {
 	case w.Source == boxes.NotKnown && w.Err != nil:
 		why = look.ErrorText(s.Voice, w.Err)
+	case w.Source == boxes.InPart:
+		why = s.Say("opening.box.in-part", "There may be more in it than was seen, so there is no verdict.")
+		if least, ok := leastIn(s, v); ok {
+			why = s.Say("opening.box.least", "At least {0}. There may be more in it than was seen, so there is no verdict.", least)
+		}
 	case !w.Source.IsKnown():
 		why = s.Say("opening.box.unknown", "Nothing says what is in it, so there is no verdict.")
 	case err != nil:
@@ -188,6 +198,15 @@ func worked(s opening) (w boxes.Work, why string) {
 		why = look.ErrorText(s.Voice, w.Err)
 	}
 	return w, why
+}
+
+// leastIn returns what a box holds at least by what was seen of it, where any of it tells.
+func leastIn(s opening, v index.OpeningView) (least unit.Volume, ok bool) {
+	if s.Result.Figures == nil {
+		return 0, false
+	}
+	least, ok = box.Sum(s.Result.Figures, boxes.LeastOf(v))
+	return least, ok && least > 0
 }
 
 // shortOf is a listed assembly in a few words, with one on a volume from memory.
