@@ -88,7 +88,10 @@ func workings(s opening, c cut.Cut) fyne.CanvasObject {
 	lines := look.Column(look.Grid / 2)
 	say := func(text string) { lines.Add(look.NewParagraph(text, look.Second, s.Width)) }
 	fit, _ := c.Fit()
-	if fit.Framing > 0 {
+	switch keys := c.Wall.KeysAt(c.Opening.At.Along); {
+	case fit.Framing > 0 && keys > 0:
+		say(s.Say("in-wall.keyed", "Studs {0} deep, {1} of it clear of plaster keys; the box takes {2} of that.", words.Height(fit.Framing+keys), words.Height(fit.Framing), words.Height(fit.Own)))
+	case fit.Framing > 0:
 		say(s.Say("in-wall.framing", "Studs {0} deep; the box takes {1} of that.", words.Height(fit.Framing), words.Height(fit.Own)))
 	}
 	if fit.Other != nil {

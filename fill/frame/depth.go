@@ -31,14 +31,32 @@ func FramingBetween(s *plan.Side, behind index.Backing) unit.Length {
 // nobody tells. Behind plaster the keys that hold it take their part.
 func (f Face) FramingAt(along unit.Length) unit.Length {
 	here := f.Side.At(along)
+	if b, ok := f.wallBehind(along); ok {
+		return max(FramingBetween(here, b)-f.KeysAt(along), 0)
+	}
+	return max(here.Studs.Depth-f.KeysAt(along), 0)
+}
+
+// KeysAt returns how much of the depth of the framing the keys of plaster take at a place along
+// the face, those of a wall behind with them.
+func (f Face) KeysAt(along unit.Length) unit.Length {
+	keys := keysOf(f.Side.At(along))
+	if b, ok := f.wallBehind(along); ok {
+		keys += keysOf(b.Side)
+	}
+	return keys
+}
+
+// wallBehind returns the wall that stands behind a place along the face, as it is there.
+func (f Face) wallBehind(along unit.Length) (index.Backing, bool) {
 	for _, b := range f.Behind {
 		if b.Side.Kind == plan.SideWall && b.From <= along && along <= b.To {
 			_, end := f.across(b)
 			b.Side = b.Side.At(end - along)
-			return max(FramingBetween(here, b)-keysOf(here)-keysOf(b.Side), 0)
+			return b, true
 		}
 	}
-	return max(here.Studs.Depth-keysOf(here), 0)
+	return index.Backing{}, false
 }
 
 // UsualKeys is how far plaster that has run through between laths and curled over reaches

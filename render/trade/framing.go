@@ -189,6 +189,9 @@ func (f *flow) cuts(cuts []boxCut) {
 // cutSays is what stands under a cut.
 func (b *Book) cutSays(w *alike) []string {
 	depth := b.Say("cut.framing", "studs {0} deep", words.Height(w.Framing))
+	if keys := w.Wall.KeysAt(w.Opening.At.Along); keys > 0 && w.IsTold {
+		depth = b.Say("cut.framing-keyed", "studs {0} deep, {1} of it clear of plaster keys", words.Height(w.Framing+keys), words.Height(w.Framing))
+	}
 	if !w.IsTold {
 		depth = b.Say("cut.framing-assumed", "studs {0} deep, assumed", words.Height(w.Framing))
 	}

@@ -19,6 +19,11 @@ type wallRow struct {
 // need is how high all of the row is, in millimeters.
 func (r wallRow) need() float64 { return r.head + r.tall + wallToTable + r.below }
 
+// leastNeed is how high the walls are with the first line of their table.
+func (r wallRow) leastNeed() float64 {
+	return r.head + r.tall + wallToTable + r.table.TallOf(r.rows[:1])
+}
+
 // The white between walls and their table, and what is kept for it, in millimeters.
 const (
 	wallOverTable = 2.0
@@ -52,26 +57,22 @@ func (f *flow) at(r wallRow, s paper.Scale) (wallRow, bool) {
 // has, the table rather goes on on the next page than the walls. A row after which the next
 // finds no room on the page grows with it; after the last other kinds of pages go on.
 func (f *flow) stand(r, after wallRow, isFirst bool) {
-	scales := wallScales[f.b.Voice.System]
+	if isFirst && f.Column().Height() < f.pageTall() && f.shrunk(r, f.Rest()).leastNeed() > f.Rest() {
+		f.Next() // what is left under other things is too low for it at any scale
+		isFirst = false
+	}
 	high := f.Column().Height()
 	if isFirst {
 		high = f.Rest()
 	}
-	for _, s := range scales {
-		if r.need() <= high || s.Times() < leastWall[f.b.Voice.System].Times() {
-			break
-		}
-		if s.Times() < r.walls[0].scale.Times() {
-			r, _ = f.at(r, s)
-		}
-	}
+	r = f.shrunk(r, high)
 	if begins := isFirst || r.need() > f.Rest(); begins && len(after.walls) > 0 && r.need()+wallBelow+after.need() > high {
 		r = f.grown(r, high)
 	}
 	if !isFirst || r.need() <= f.Rest() {
 		f.Need(r.need())
 	} else {
-		f.Need(r.head + r.tall + wallToTable + r.table.TallOf(r.rows[:1]))
+		f.Need(r.leastNeed())
 	}
 	x := f.Left()
 	for _, d := range r.walls {
@@ -81,6 +82,20 @@ func (f *flow) stand(r, after wallRow, isFirst bool) {
 	f.Y += r.head + r.tall + wallOverTable
 	f.Table(r.table, "", r.rows)
 	f.Space(wallBelow)
+}
+
+// shrunk returns the row at the largest scale at which it is no higher than there is room, or
+// the smallest that walls are drawn at for that.
+func (f *flow) shrunk(r wallRow, high float64) wallRow {
+	for _, s := range wallScales[f.b.Voice.System] {
+		if r.need() <= high || s.Times() < leastWall[f.b.Voice.System].Times() {
+			break
+		}
+		if s.Times() < r.walls[0].scale.Times() {
+			r, _ = f.at(r, s)
+		}
+	}
+	return r
 }
 
 // grown returns the row at the largest scale at which it is no higher than a page leaves room.

@@ -161,9 +161,12 @@ type drawnWall struct {
 // mostWall is what share of a page a wall is as high as at most: the rest is its table's.
 const mostWall = 0.68
 
+// pageTall is how high the columns of a page are that nothing else stands on, in millimeters.
+func (f *flow) pageTall() float64 { return f.On.Main.Expanded(-layout.Gutter).Height() }
+
 // drawWall takes the largest scale at which a wall fits the page with its table, up to one.
 func (f *flow) drawWall(w face.Face, most paper.Scale) (d drawnWall) {
-	wide, tall := f.Width(), f.Column().Height()*mostWall
+	wide, tall := f.Width(), f.pageTall()*mostWall
 	for _, s := range wallScales[f.b.Voice.System] {
 		if s.Times() > most.Times() {
 			continue
@@ -222,6 +225,9 @@ func (b *Book) wallSays(d drawnWall) string {
 	deep := d.Wall.FramingAt(d.Wall.Length / 2)
 	switch {
 	case len(d.Wall.Studs()) == 0: // nobody tells any; masonry has none
+	case deep > 0 && d.Wall.KeysAt(d.Wall.Length/2) > 0:
+		whole := deep + d.Wall.KeysAt(d.Wall.Length/2)
+		all = append(all, b.Say("walls.studs-keyed", "studs {0} deep, {1} of it clear of plaster keys, {2}", words.Height(whole), words.Height(deep), table.StudState(d.Wall.State)))
 	case deep > 0:
 		all = append(all, b.Say("walls.studs-deep", "studs {0} deep, {1}", words.Height(deep), table.StudState(d.Wall.State)))
 	default:
