@@ -116,6 +116,7 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"cabinet bottom", 0, most, func(s *spoilable, n int64) { s.cabinet.Bottom = l(n) }, "/fixtures/0"},
 		{"cabinet height", 0, most, func(s *spoilable, n int64) { s.cabinet.Height = l(n) }, "/fixtures/0"},
 		{"splash", 0, most, func(s *spoilable, n int64) { s.cabinet.Splash = l(n) }, "/fixtures/0"},
+		{"landings", 0, 10, func(s *spoilable, n int64) { s.cabinet.Landings = int(n) }, "/landings"},
 		{"risers", 0, 100, func(s *spoilable, n int64) { s.cabinet.Risers = int(n) }, "/risers"},
 		{"quarters turned", 0, 3, func(s *spoilable, n int64) { s.cabinet.Turn = int(n) }, "/turn"},
 		{"gangs", 0, 12, func(s *spoilable, n int64) { s.opening.Gangs = int(n) }, "/gangs"},

@@ -99,6 +99,11 @@ const (
 // Key returns the room's ID.
 func (r *Room) Key() ID { return r.ID }
 
+// IsUnfinished reports whether a room of a basement is unfinished: as is said, else by its use.
+func (r *Room) IsUnfinished() bool {
+	return r.Finished == AnswerNo || r.Use == UseBasement && r.Finished == Unsaid
+}
+
 // eachSide gives the sides by their places in the room.
 func (r *Room) eachSide(do func(path string, id ID)) {
 	for i, s := range r.Sides {

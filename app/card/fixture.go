@@ -28,10 +28,12 @@ var fixturePage = page[plan.Fixture]{
 		bind.When(fixtureOnFace, fixturePlace.row),
 		bind.When(isStairs, leadsRow),
 		bind.When(isStairs, bind.FieldOf(words.New("fixture.risers", "Risers"), func(x *plan.Fixture) *int { return &x.Risers }, risers)),
+		bind.When(isStairs, bind.FieldOf(words.New("fixture.landings", "Landings with a door"), func(x *plan.Fixture) *int { return &x.Landings }, landings)),
 	}),
 	more: []bind.Maker[plan.Fixture]{
 		bind.When(fixtureOnFace, fixturePlace.others),
 		bind.When(mayBePrepared, bind.ChoiceOf(words.New("fixture.provision", "Prepared for a receptacle"), func(x *plan.Fixture) *bool { return &x.Provision }, bind.YesNo)),
+		bind.When(isSink, bind.ChoiceOf(words.New("fixture.bar", "Drinks or food prepared here"), func(x *plan.Fixture) *plan.Answer { return &x.Bar }, answers)),
 		bind.When(mayBurn, bind.FieldOf(words.New("fixture.fuel", "Burns, such as gas"), func(x *plan.Fixture) *string { return &x.Fuel }, bind.Texts)),
 		bind.FieldOf(words.New("fixture.name", "Name"), func(x *plan.Fixture) *string { return &x.Name }, bind.Texts),
 		bind.Note(func(x *plan.Fixture) *string { return &x.Note }),
@@ -60,6 +62,8 @@ func fixtureOnFace(x plan.Fixture) bool { return x.At.Part == plan.PartFace }
 
 func isStairs(x plan.Fixture) bool { return x.Kind == plan.FixtureStairs }
 
+func isSink(x plan.Fixture) bool { return x.Kind == plan.FixtureSink }
+
 // mayBePrepared are those of which an edition asks at most for a provision.
 func mayBePrepared(x plan.Fixture) bool {
 	return x.Kind == plan.FixtureIsland || x.Kind == plan.FixturePeninsula
@@ -73,6 +77,11 @@ func mayBurn(x plan.Fixture) bool {
 // risers are counted; 0 is what nobody said.
 func risers(c *bind.Context) bind.Spelling[int] {
 	return bind.Whole(c, 0, plan.MaxRisers, words.New("risers.wanted", "write how many risers the stairs have, such as 14, or 0 where that is not known"))
+}
+
+// landings are counted; 0 is none, or what nobody said.
+func landings(c *bind.Context) bind.Spelling[int] {
+	return bind.Whole(c, 0, plan.MaxLandings, words.New("landings.wanted", "write on how many landings of the stairs a door or a passage opens, such as 1, or 0"))
 }
 
 // leadsRow is the choice of the other level that stairs join, or of none.

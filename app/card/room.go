@@ -31,12 +31,15 @@ var roomPage = page[plan.Room]{
 		bind.SaidOf(guessText),
 		roomCeiling,
 		bind.When(isGarage, bind.FieldOf(words.New("room.bays", "Vehicle bays"), func(x *plan.Room) *int { return &x.Bays }, bays)),
+		bind.When(isGarage, bind.ChoiceOf(words.New("room.power", "Electric power"), func(x *plan.Room) *plan.Answer { return &x.Power }, answers)),
+		finishedRow,
 		bind.When(isOutdoors, bind.ChoiceOf(words.New("room.faces", "At the house's"), func(x *plan.Room) *plan.Facing { return &x.Faces }, facings)),
 		facesRow,
 	},
 	more: []bind.Maker[plan.Room]{
 		roomCondition,
 		roomOverhead,
+		bind.When(hasCeiling, bind.ChoiceOf(words.New("room.damp", "Damp"), func(x *plan.Room) *plan.Dampness { return &x.Damp }, bind.Among(plan.Dampnesses...))),
 		bind.When(hasFourSides, tapedRoom),
 		bind.FieldOf(words.New("room.prefix", "Tags begin with"), func(x *plan.Room) *string { return &x.Prefix }, bind.Texts),
 		bind.Note(func(x *plan.Room) *string { return &x.Note }),
@@ -73,6 +76,15 @@ func guessText(s bind.Subject[plan.Room]) string {
 }
 
 func isGarage(x plan.Room) bool { return x.Use == plan.UseGarage }
+
+// finishedRow asks of a room of a basement whether it is finished.
+func finishedRow(s bind.Subject[plan.Room]) bind.Row {
+	of := s.Now()
+	if _, l := s.Index.Plan().Find(of.ID); !index.IsInBasement(l, &of) {
+		return bind.Row{}
+	}
+	return bind.ChoiceOf(words.New("room.finished", "Finished"), func(x *plan.Room) *plan.Answer { return &x.Finished }, answers)(s)
+}
 
 // hasCeiling reports whether a room has framing overhead that boxes hang from.
 func hasCeiling(x plan.Room) bool { return !isOutdoors(x) }

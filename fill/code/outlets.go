@@ -27,6 +27,7 @@ type Outlets struct {
 	OutdoorHeight         unit.Length // highest above grade or the floor of a deck, (E)
 	ApplianceReach        unit.Length // from where an appliance is meant to stand, 210.50(C)
 	GarageHeight          unit.Length // highest above the floor, (G)(1)
+	EachBay               bool        // each vehicle bay has its own
 	HallLength            unit.Length // a hall this long or longer needs one, (H)
 	FoyerArea             unit.Area   // a larger foyer needs one in each wall, (I)
 	FoyerWall             unit.Length // that is this wide or wider
@@ -60,6 +61,7 @@ var outlets = []binding{
 	ofLength("appliance-reach", func(f *Figures) *unit.Length { return &f.Outlets.ApplianceReach }),
 	ofCite("garage-receptacle"),
 	ofLength("garage-max-height", func(f *Figures) *unit.Length { return &f.Outlets.GarageHeight }),
+	ofRule("garage-each-bay", func(f *Figures) *bool { return &f.Outlets.EachBay }),
 	ofCite("basement-receptacle"),
 	ofLength("hall-length", func(f *Figures) *unit.Length { return &f.Outlets.HallLength }),
 	ofArea("foyer-area", func(f *Figures) *unit.Area { return &f.Outlets.FoyerArea }),

@@ -10,6 +10,8 @@ type Protection struct {
 	DoorsStop      bool        // the path of the cord ends at a door
 	AllOfKitchen   bool        // all receptacles of a kitchen, not those of counters alone
 	AllOfBasement  bool        // finished basements too
+	DampPlaces     bool        // damp and wet places indoors
+	Bars           bool        // where a sink is for drinks or food outside of kitchens
 	LargeOnes      bool        // receptacles of 125 V to 250 V of any rating
 	OwnServes      bool        // an appliance that protects itself, or whose cord does, wants no more, 210.8(D)
 	Pumps          bool        // sump pumps are among them
@@ -33,6 +35,8 @@ var protection = []binding{
 	ofRule("ground-fault-doors-stop", func(f *Figures) *bool { return &f.Protection.DoorsStop }),
 	ofRule("ground-fault-kitchen", func(f *Figures) *bool { return &f.Protection.AllOfKitchen }),
 	ofRule("ground-fault-basement", func(f *Figures) *bool { return &f.Protection.AllOfBasement }),
+	ofRule("ground-fault-damp", func(f *Figures) *bool { return &f.Protection.DampPlaces }),
+	ofRule("ground-fault-bar", func(f *Figures) *bool { return &f.Protection.Bars }),
 	ofRule("ground-fault-large", func(f *Figures) *bool { return &f.Protection.LargeOnes }),
 	ofCite("ground-fault-appliance"),
 	ofRule("ground-fault-own", func(f *Figures) *bool { return &f.Protection.OwnServes }),

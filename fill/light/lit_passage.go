@@ -17,7 +17,7 @@ var LitPassage = rule.Rule{
 	ID:     "lit-passage",
 	Title:  words.New("rule.lit-passage.title", "Lights in halls, at stairs and at outside doors"),
 	Figure: "lit-passage",
-	Doc:    words.New("rule.lit-passage.doc", `Halls, foyers, stairs and garages that are attached or have power have a light on a wall switch, and so has the outdoors before each door at grade. A door is at grade where that is said, else on the lowest level that is no basement; a door for vehicles wants no light, nor does one beyond which nothing is drawn. Stairs that are said to have six risers or more have a switch at each end: told where no light at them has two switches. Not checked: landings, whether the light outdoors is near the door, dimmers, sensors and remote controls.`),
+	Doc:    words.New("rule.lit-passage.doc", `Halls, foyers, stairs and garages that are attached or have power have a light on a wall switch, and so has the outdoors before each door at grade. A door is at grade where that is said, else on the lowest level that is no basement; a door for vehicles wants no light, nor does one beyond which nothing is drawn. Stairs that are said to have six risers or more have a switch at each end and at each landing that is said to have a door: told where no light at them has so many. A garage has power where that is said, else where anything but low voltage is drawn in it. Not checked: which switch is at which landing, whether the light outdoors is near the door, dimmers, sensors and remote controls.`),
 	Leaves: rule.OnlyIn(append(slices.Clone(passages), plan.UseOutdoors)...),
 	Level:  rule.OnLevel(seePassage, checkLitPassage),
 }
@@ -80,10 +80,10 @@ func (v passage) isUsed(r *plan.Room) bool {
 // poweredGarages returns the garages of a level in which anything but low voltage is drawn.
 func poweredGarages(ix *index.Index, level *plan.Level) (all []plan.ID) {
 	for r := range level.Rooms.All() {
-		if r.Use != plan.UseGarage {
+		if r.Use != plan.UseGarage || r.Power == plan.AnswerNo {
 			continue
 		}
-		has := slices.ContainsFunc(ix.OpeningsOn(r.ID), isPowered)
+		has := r.Power == plan.AnswerYes || slices.ContainsFunc(ix.OpeningsOn(r.ID), isPowered)
 		for _, s := range r.Sides {
 			has = has || slices.ContainsFunc(ix.OpeningsOn(s.ID), isPowered)
 		}
@@ -129,13 +129,25 @@ func (v passage) stairs(r *plan.Room, fig *code.Figures) (found []rule.Finding) 
 				most = max(most, v.countSwitches(c))
 			}
 		}
-		if most < 2 && most > 0 {
-			found = append(found, rule.Finding{
-				Severity: rule.Stop, Room: r.ID, About: f.ID, Measured: rule.CountOf(most), Limit: rule.CountOf(2),
-				Message: words.New("rule.lit-passage.stairs", "The light of the stairs in {0} has one switch", r.Name),
-				Why:     words.New("rule.lit-passage.stairs.why", "Stairs of {0} risers or more need one at each end.", int(fig.Lighting.StairsRisers)),
-			})
+		if want := 2 + f.Landings; most < want && most > 0 {
+			found = append(found, fewSwitches(r, f, most, want, fig))
 		}
+	}
+	return found
+}
+
+// fewSwitches tells of stairs whose light has fewer switches than ends, and landings with a door.
+func fewSwitches(r *plan.Room, f *plan.Fixture, have, want int, fig *code.Figures) rule.Finding {
+	found := rule.Finding{
+		Severity: rule.Stop, Room: r.ID, About: f.ID, Measured: rule.CountOf(have), Limit: rule.CountOf(want),
+		Message: words.New("rule.lit-passage.stairs", "The light of the stairs in {0} has one switch", r.Name),
+		Why:     words.New("rule.lit-passage.stairs.why", "Stairs of {0} risers or more need one at each end.", int(fig.Lighting.StairsRisers)),
+	}
+	if have > 1 {
+		found.Message = words.New("rule.lit-passage.stairs.few", "The light of the stairs in {0} has {1} switches of {2}", r.Name, have, want)
+	}
+	if want > 2 {
+		found.Why = words.New("rule.lit-passage.landings.why", "Stairs of {0} risers or more need one at each end and at each landing with a door.", int(fig.Lighting.StairsRisers))
 	}
 	return found
 }

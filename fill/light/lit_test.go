@@ -82,6 +82,16 @@ func TestLitPassage(t *testing.T) {
 			h.Control(all, []*plan.Opening{lamp})
 		}
 	}
+	landing := func(landings, switches int) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			stairs(12, switches)(h)
+			for f := range h.Plan.Levels[0].Fixtures.All() {
+				if f.Kind == plan.FixtureStairs {
+					f.Landings = landings
+				}
+			}
+		}
+	}
 	ruletest.Try(t, &light.LitPassage, []ruletest.Trial{
 		ruletest.Case("a hall", lit("2023", plan.UseHall, "ceiling-light", true, true), 0, "210.70(A)(2)(1)"),
 		ruletest.Case("a hall without a light", lit("2023", plan.UseHall, "", true, false), 1, "210.70(A)(2)(1)"),
@@ -97,6 +107,18 @@ func TestLitPassage(t *testing.T) {
 		ruletest.Case("five risers, one switch", stairs(5, 1), 0, "210.70(A)(2)(3): six risers or more"),
 		ruletest.Case("six risers, one switch", stairs(6, 1), 1, "210.70(A)(2)(3)"),
 		ruletest.Case("six risers, two switches", stairs(6, 2), 0, "210.70(A)(2)(3)"),
+		ruletest.Case("a landing with a door, two switches", landing(1, 2), 1, "210.70(A)(2)(3): each landing level with an entryway"),
+		ruletest.Case("a landing with a door, three switches", landing(1, 3), 0, "210.70(A)(2)(3): each landing level with an entryway"),
+		ruletest.Case("two landings, three switches", landing(2, 3), 1, "210.70(A)(2)(3): each landing level with an entryway"),
+		ruletest.Case("no light at stairs with a landing", landing(1, 0), 1, "the hall's light has no switch, and that is told"),
+		ruletest.Case("a detached garage with a receptacle that is said to have no power", func(h *ruletest.House) {
+			r := h.Square(plan.UseGarage, 0, 0, 240, 240)
+			r.Power = plan.AnswerNo
+			r.Opening("duplex", r.On(0, 40))
+		}, 0, "what is said wins"),
+		ruletest.Case("a detached garage that is said to have power", func(h *ruletest.House) {
+			h.Square(plan.UseGarage, 0, 0, 240, 240).Power = plan.AnswerYes
+		}, 1, "210.70(A)(2)(1): with electric power"),
 		ruletest.Case("nobody says how many risers", stairs(0, 1), 0, "what a file does not say is no fault"),
 	})
 }

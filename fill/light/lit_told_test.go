@@ -58,6 +58,15 @@ func TestWhatIsToldOfLightInRooms(t *testing.T) {
 			note, open, NEC 2023 210.70(A)(2): door in living
 			Nobody says which switch puts on a light in outdoors
 			Connect the light with its switch.`, "what is not said is no fault"),
+		ruletest.Told("a landing with a door, two switches", func(h *ruletest.House) {
+			r := h.Square(plan.UseHall, 0, 0, 200, 200)
+			f := r.Stand(plan.FixtureStairs, plan.OnFloor(r.Room.ID, r.Ceiling(50, 100).At), 36, 100)
+			f.Risers, f.Landings = 12, 1
+			h.Control([]*plan.Opening{r.Opening("three-way", r.On(0, 40)), r.Opening("three-way", r.On(0, 80))}, []*plan.Opening{r.Opening("ceiling-light", r.Ceiling(100, 100))})
+		}, `
+			stop, NEC 2023 210.70(A)(2): stairs in hall; 2 of 3
+			The light of the stairs in hall has 2 switches of 3
+			Stairs of 6 risers or more need one at each end and at each landing with a door.`, "210.70(A)(2)(3)"),
 		ruletest.Told("six risers, one switch", func(h *ruletest.House) {
 			r := h.Square(plan.UseDen, 0, 0, 200, 200)
 			r.Stand(plan.FixtureStairs, plan.OnFloor(r.Room.ID, r.Ceiling(50, 100).At), 36, 100).Risers = 6

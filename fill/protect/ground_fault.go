@@ -18,7 +18,7 @@ var GroundFault = rule.Rule{
 	ID:     "ground-fault",
 	Title:  words.New("rule.ground-fault.title", "GFCI protection"),
 	Figure: "ground-fault",
-	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and wherever a washer stands, unfinished basements, from 2020 on finished ones too, which are told by the name of the room or its level, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. By 210.8(D) also what supplies a dishwasher that is drawn, from 2020 on a sump pump that is said (that year from memory), and from 2023 on an electric range, a dryer or a microwave oven that is said: the machine that a receptacle or a feed is said to be for, else that of its kind or of what stands at a feed; in 2020 it is a question, since the appliance or its cord may have it. By 210.8(F) from 2020 on it is asked of each feed and fan outdoors on a circuit of up to 50 A; lights are let off, and listed heating and cooling equipment until September 1, 2026, in 2020 by amendments that were adopted here and there. Not checked: paths through doorways into another room, crawl spaces, indoor damp places, areas with a sink for food and drink outside of kitchens but for what is within 6 ft of it, and microwave ovens outside of kitchens of which nobody says that they are none of a hood. The 2026 list was not read.`),
+	Doc:    words.New("rule.ground-fault.doc", `Receptacles in bathrooms, garages, outdoors, laundries and wherever a washer stands, unfinished basements, by their use or as is said, from 2020 on finished ones too, which are told by the name of the room or its level, from 2020 on places that are said to be damp or wet, from 2023 on at counters of a room with a sink of which it is said that drinks or food are prepared there, within 6 ft of a sink, a tub or a shower, and in kitchens those that serve counters, from 2023 on all: each is protected by its own device, by one before it on its circuit, or by its breaker. Up to 2017 those of 125 V and 20 A, from 2020 on all to 250 V. What is before what is told by drawn cables from the panel; where a device of the circuit could protect it and no cables say so, that is a note, and so are receptacles that name no circuit, and those of a circuit of which nobody says whether its breaker protects it. The distance is that of a cord in the plan, round corners and never through a wall of the room, so that it may tell of one that is a little farther but misses none in the room; the bowl is taken to begin at the sink's edge. In 2017 a receptacle within a cabinet is behind its door and left out. What is there already is not checked. By 210.8(D) also what supplies a dishwasher that is drawn, from 2020 on a sump pump that is said (that year from memory), and from 2023 on an electric range, a dryer or a microwave oven that is said: the machine that a receptacle or a feed is said to be for, else that of its kind or of what stands at a feed; in 2020 it is a question, since the appliance or its cord may have it. By 210.8(F) from 2020 on it is asked of each feed and fan outdoors on a circuit of up to 50 A; lights are let off, and listed heating and cooling equipment until September 1, 2026, in 2020 by amendments that were adopted here and there. Not checked: paths through doorways into another room, crawl spaces, damp places of which nobody says it, receptacles of a bar that serve no counter but for what is within 6 ft of its sink, and microwave ovens outside of kitchens of which nobody says that they are none of a hood. The 2026 list was not read.`),
 	Leaves: rule.IfKnown,
 	Room:   checkGroundFault,
 }
@@ -155,8 +155,14 @@ func protection(v *index.RoomView, o *plan.Opening) (could *plan.Opening, s stat
 // wantsGroundFault says why a receptacle is to be protected, and whether it is.
 func wantsGroundFault(v *index.RoomView, o *plan.Opening, at geom.Point, fig *code.Figures) (why words.Text, wants bool) {
 	switch v.Room.Use {
-	case plan.UseBath, plan.UseGarage, plan.UseOutdoors, plan.UseLaundry, plan.UseBasement:
+	case plan.UseBath, plan.UseGarage, plan.UseOutdoors, plan.UseLaundry:
 		return words.New("rule.ground-fault.room", "It is asked for in this room: {0}.", v.Room.Use.Text()), true
+	}
+	if v.InBasement && v.Room.IsUnfinished() {
+		return words.New("rule.ground-fault.unfinished", "It is asked for in unfinished parts of a basement."), true
+	}
+	if isDamp := v.Room.Damp == plan.DampDamp || v.Room.Damp == plan.DampWet; isDamp && fig.Protection.DampPlaces {
+		return words.New("rule.ground-fault.damp", "It is asked for in damp and wet places."), true
 	}
 	if v.InBasement && fig.Protection.AllOfBasement {
 		return words.New("rule.ground-fault.basement", "It is asked for in all of a basement, finished or not."), true
@@ -169,6 +175,9 @@ func wantsGroundFault(v *index.RoomView, o *plan.Opening, at geom.Point, fig *co
 			return words.New("rule.ground-fault.counter", "It is asked for of receptacles that serve a counter."), true
 		}
 	}
+	if fig.Protection.Bars && hasBar(v) && servesCounter(v, o, at) {
+		return words.New("rule.ground-fault.bar", "It is asked for where drinks or food are prepared at a sink."), true
+	}
 	if hasWasher(v) {
 		return words.New("rule.ground-fault.washer", "It is asked for where laundry is done; a washer stands in this room."), true
 	}
@@ -178,6 +187,12 @@ func wantsGroundFault(v *index.RoomView, o *plan.Opening, at geom.Point, fig *co
 // hasWasher reports whether a room is a laundry area, whatever else it is.
 func hasWasher(v *index.RoomView) (has bool) {
 	v.EachFixture(func(f index.FixtureView) { has = has || f.Fixture.Kind == plan.FixtureWasher })
+	return has
+}
+
+// hasBar reports whether a sink of a room is said to be one where drinks or food are prepared.
+func hasBar(v *index.RoomView) (has bool) {
+	v.EachFixture(func(f index.FixtureView) { has = has || f.Fixture.Bar == plan.AnswerYes })
 	return has
 }
 

@@ -171,3 +171,56 @@ func TestLoadsOfMachines(t *testing.T) {
 		}
 	}
 }
+
+// TestPlacesThatAreSaid: 210.8(A)(5), unfinished portions of a basement up to 2017, all of it from
+// 2020 on; indoor damp and wet locations from 2020 on; areas with a sink for food or drink from
+// 2023 on (2020 and 2023 text, trade pages on the changes).
+func TestPlacesThatAreSaid(t *testing.T) {
+	store := func(edition, level string, finished plan.Answer, damp plan.Dampness) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			h.Edition, h.Plan.Levels[0].Name = edition, level
+			r := h.Square(plan.UseStorage, 0, 0, 120, 120)
+			r.Finished, r.Damp = finished, damp
+			r.Opening("duplex", r.On(0, 40), ruletest.On(h.Circuit(20)))
+		}
+	}
+	cellar := func(edition string, finished plan.Answer) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			onCircuit(edition, plan.UseBasement, "duplex")(h)
+			h.Rooms()[0].Finished = finished
+		}
+	}
+	bar := func(edition, kind string, said plan.Answer) func(*ruletest.House) {
+		return func(h *ruletest.House) {
+			h.Edition = edition
+			r := h.Square(plan.UseFamily, 0, 0, 400, 120)
+			c := r.Fixture(plan.FixtureCounter, 0, 0, 180)
+			r.InTop(c, plan.FixtureSink, 20, 12, 24, 18).Bar = said
+			at, up := r.On(0, 170), 42.0
+			if kind == "wall" {
+				at, up = r.On(0, 300), 16
+			}
+			r.Opening("duplex", at, ruletest.Up(up), ruletest.On(h.Circuit(20)))
+		}
+	}
+	ruletest.Try(t, &protect.GroundFault, []ruletest.Trial{
+		ruletest.Case("an unfinished store, 2017", store("2017", "Basement", plan.AnswerNo, ""), 1, "210.8(A)(5), 2017"),
+		ruletest.Case("a store of which nobody says it, 2017", store("2017", "Basement", "", ""), 0, "what a file does not say is no fault"),
+		ruletest.Case("a finished store, 2017", store("2017", "Basement", plan.AnswerYes, ""), 0, "210.8(A)(5), 2017: unfinished"),
+		ruletest.Case("a finished store, 2020", store("2020", "Basement", plan.AnswerYes, ""), 1, "210.8(A)(5), 2020: basements"),
+		ruletest.Case("an unfinished store above, 2017", store("2017", "Ground", plan.AnswerNo, ""), 0, "210.8(A)(5): basements"),
+		ruletest.Case("an unfinished basement, 2014", cellar("2014", ""), 1, "210.8(A)(5), 2014"),
+		ruletest.Case("one said to be finished, 2017", cellar("2017", plan.AnswerYes), 0, "210.8(A)(5), 2017: what is said wins"),
+		ruletest.Case("one said to be finished, 2020", cellar("2020", plan.AnswerYes), 1, "210.8(A)(5), 2020: basements"),
+		ruletest.Case("a damp store, 2017", store("2017", "Ground", "", plan.DampDamp), 0, "210.8(A), 2017 names none"),
+		ruletest.Case("a damp store, 2020", store("2020", "Ground", "", plan.DampDamp), 1, "210.8(A), 2020: damp locations"),
+		ruletest.Case("a wet store, 2023", store("2023", "Ground", "", plan.DampWet), 1, "210.8(A), 2023: wet locations"),
+		ruletest.Case("a dry store, 2023", store("2023", "Ground", "", plan.DampDry), 0, "210.8(A)"),
+		ruletest.Case("a store of which nobody says it, 2023", store("2023", "Ground", "", ""), 0, "what a file does not say is no fault"),
+		ruletest.Case("far along a bar, 2023", bar("2023", "counter", plan.AnswerYes), 1, "210.8(A)(7), 2023"),
+		ruletest.Case("far along a bar, 2020", bar("2020", "counter", plan.AnswerYes), 0, "210.8(A), 2020: within 6 ft of the sink"),
+		ruletest.Case("a counter of which nobody says it, 2023", bar("2023", "counter", ""), 0, "what a file does not say is no fault"),
+		ruletest.Case("a counter that is no bar, 2023", bar("2023", "counter", plan.AnswerNo), 0, "210.8(A)(7)"),
+		ruletest.Case("in the wall beyond a bar, 2023", bar("2023", "wall", plan.AnswerYes), 0, "our reading: the area is the counter"),
+	})
+}

@@ -98,7 +98,7 @@ func TestWhatIsToldOfGroundFaults(t *testing.T) {
 		}, `
 			note, open, NEC 2023 210.8(A): A in unfinished basement
 			A may be protected by G: no drawn cable says which comes first
-			It is asked for in this room: unfinished basement.`, "what is not drawn is no fault"),
+			It is asked for in unfinished parts of a basement.`, "what is not drawn is no fault"),
 		ruletest.Told("all of a kitchen", func(h *ruletest.House) {
 			tagged(h.Square(plan.UseKitchen, 0, 0, 240, 120), h.Circuit(20), "quad", "A")
 		}, `

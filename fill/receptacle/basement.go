@@ -13,13 +13,21 @@ var Basement = rule.Rule{
 	ID:     "basement-receptacle",
 	Title:  words.New("rule.basement-receptacle.title", "Receptacle in each unfinished part of a basement"),
 	Figure: "basement-receptacle",
-	Doc:    words.New("rule.basement-receptacle.doc", `Each unfinished basement, and each unfinished part where finished rooms lie between, has a receptacle besides those for a single machine. Each room of that use is a part of its own. Finished parts are rooms of their use and checked as such.`),
-	Leaves: rule.OnlyIn(plan.UseBasement),
+	Doc:    words.New("rule.basement-receptacle.doc", `Each unfinished basement, and each unfinished part where finished rooms lie between, has a receptacle besides those for a single machine. Each room of that use is a part of its own, unless it is said to be finished, and so is each room of a basement that is said to be unfinished, whatever its use; that it is in a basement is told by its name or its level's. Finished parts are rooms of their use and checked as such.`),
+	Leaves: leavesBasement,
 	Room:   checkBasement,
 }
 
+// leavesBasement looks at what may be an unfinished part of a basement.
+func leavesBasement(r *plan.Room, fig *code.Figures) words.Text {
+	if r.IsUnfinished() {
+		return words.Text{}
+	}
+	return rule.OnlyIn(plan.UseBasement)(r, fig)
+}
+
 func checkBasement(v index.RoomView, fig *code.Figures) []rule.Finding {
-	if v.Room.Use != plan.UseBasement || len(atMost(forAll(outlets(&v)), fig.Spacing.ReceptacleMaxHeight)) > 0 {
+	if !v.InBasement || !v.Room.IsUnfinished() || len(atMost(forAll(outlets(&v)), fig.Spacing.ReceptacleMaxHeight)) > 0 {
 		return nil
 	}
 	return []rule.Finding{{

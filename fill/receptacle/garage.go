@@ -15,7 +15,7 @@ var Garage = rule.Rule{
 	ID:     "garage-receptacle",
 	Title:  words.New("rule.garage-receptacle.title", "Receptacles in a garage"),
 	Figure: "garage-receptacle",
-	Doc:    words.New("rule.garage-receptacle.doc", `A garage that is attached, and one that is not but has power, has a receptacle for each vehicle bay, not higher than 5-1/2 ft; those for a single machine do not count. It is attached where a side of it stands back to back with a room of the house, and has power where anything but low voltage is drawn in it. It has one bay unless more are said. Not checked: that each stands in its bay; accessory buildings that are no garage.`),
+	Doc:    words.New("rule.garage-receptacle.doc", `A garage that is attached, and one that is not but has power, has a receptacle for each vehicle bay, not higher than 5-1/2 ft; those for a single machine do not count. From 2017 on each bay has its own where the doors for vehicles tell the bays: all doors in one wall, each of as many bays as the others, parted halfway from the middle of one bay to that of the next (our reading). It is attached where a side of it stands back to back with a room of the house, and has power where that is said, else where anything but low voltage is drawn in it. It has one bay unless more are said. Not checked: in which bay one stands where the doors do not tell; accessory buildings that are no garage.`),
 	Leaves: rule.OnlyIn(plan.UseGarage),
 	Room:   checkGarage,
 }
@@ -25,7 +25,11 @@ func checkGarage(v index.RoomView, fig *code.Figures) []rule.Finding {
 		return nil
 	}
 	want := max(v.Room.Bays, 1)
-	have := len(atMost(forAll(outlets(&v)), fig.Outlets.GarageHeight))
+	all := atMost(forAll(outlets(&v)), fig.Outlets.GarageHeight)
+	have, missed := len(all), anywhere
+	if b, ok := baysOf(&v, want); ok && fig.Outlets.EachBay {
+		have, missed = b.served(all), b.unserved(all)
+	}
 	if have >= want {
 		return nil
 	}
@@ -38,7 +42,7 @@ func checkGarage(v index.RoomView, fig *code.Figures) []rule.Finding {
 		f.Message = words.New("rule.garage-receptacle.none", "{0} has no receptacle that counts", v.Room.Name)
 	}
 	if want-have == 1 {
-		f.Remedies = addNear(&v, "garage", fig, words.New("rule.garage-receptacle.remedy", "Add a garage receptacle"), anywhere)
+		f.Remedies = addNear(&v, "garage", fig, words.New("rule.garage-receptacle.remedy", "Add a garage receptacle"), missed)
 	}
 	return []rule.Finding{f}
 }
@@ -57,8 +61,12 @@ func isAttached(v *index.RoomView) bool {
 	return false
 }
 
-// hasPower reports whether anything but low voltage is drawn in a room.
+// hasPower reports whether a garage has power: as is said, else where anything but low voltage is
+// drawn in it.
 func hasPower(v *index.RoomView) bool {
+	if v.Room.Power != plan.Unsaid {
+		return v.Room.Power == plan.AnswerYes
+	}
 	for _, p := range v.Parts() {
 		o, ok := p.(*plan.Opening)
 		if !ok || o == nil || !o.IsInUse() {

@@ -121,6 +121,9 @@ func TestWhyEachNounIsRefused(t *testing.T) {
 
 		{"100 risers", func(s *sound) { s.panel.Risers = 100 }, "", ""},
 		{"101 risers", func(s *sound) { s.panel.Risers = 101 }, "risers", "/risers"},
+		{"a bar", func(s *sound) { s.panel.Bar = plan.AnswerYes }, "", ""},
+		{"perhaps a bar", func(s *sound) { s.panel.Bar = "perhaps" }, "bar", "/bar"},
+		{"11 landings", func(s *sound) { s.panel.Landings = 11 }, "landings", "/landings"},
 		{"risers below nothing", func(s *sound) { s.panel.Risers = -1 }, "risers", "/risers"},
 		{"a splash of 10 km", func(s *sound) { s.panel.Splash = most }, "", ""},
 		{"a splash below the top", func(s *sound) { s.panel.Splash = -1 }, "negative", ""},

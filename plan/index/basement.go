@@ -16,9 +16,9 @@ func TellsBasement(name string) bool {
 	return slices.ContainsFunc(words.Plain(name), func(w string) bool { return slices.Contains(basementWords, w) })
 }
 
-// isInBasement reports whether a room is in a basement, finished or not: by its use, or by
+// IsInBasement reports whether a room is in a basement, finished or not: by its use, or by
 // what it or its level is called.
-func isInBasement(l *plan.Level, r *plan.Room) bool {
+func IsInBasement(l *plan.Level, r *plan.Room) bool {
 	return r.Use == plan.UseBasement || TellsBasement(r.Name) || l != nil && TellsBasement(l.Name)
 }
 

@@ -144,7 +144,7 @@ func (ix *Index) RoomView(id plan.ID) (v RoomView, ok bool) {
 	}
 	v.addControls(ix, v.Floor)
 	v.Circuits = ix.circuitsOf(v)
-	v.InBasement = isInBasement(ix.plan.Level(ref.level), ref.room)
+	v.InBasement = IsInBasement(ix.plan.Level(ref.level), ref.room)
 	return v, true
 }
 
