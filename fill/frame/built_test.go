@@ -207,6 +207,23 @@ func TestTooDeep(t *testing.T) {
 	}
 }
 
+// What the keys of plaster take of the studs is told apart from them: 1/2 in behind each plastered
+// face (common practice), as far as a wall behind stands there.
+func TestDepthThatKeysTake(t *testing.T) {
+	lath := func(keys float64) []plan.Layer {
+		return []plan.Layer{{Name: "plaster", Thickness: in(0.75), Lath: plan.WoodLath, Keys: in(keys)}}
+	}
+	h := newHouse(t)
+	side := h.room(0, 0, 120, 120, func(s []*plan.Side) { s[0].Studs.Depth, s[0].Finish = in(3.625), lath(0) })[0]
+	h.room(40, -104.5, 80, -4.5, func(s []*plan.Side) { s[2].Finish = lath(0.75) })
+	f, _ := frame.FaceOf(index.New(h.p), side)
+	for along, want := range map[float64]float64{20: 0.5, 60: 1.25, 100: 0.5} {
+		if got := f.KeysAt(in(along)); got != in(want) {
+			t.Errorf("at %v keys take %v, want %v", along, got, in(want))
+		}
+	}
+}
+
 // TestDepthOfTheFraming: plaster keys take 1/2 in behind either face (common practice), or
 // what the user found them to, and
 // a wall behind tells the depth as far as it stands there, ends included.
