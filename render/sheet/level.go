@@ -53,6 +53,7 @@ func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 	}
 	var f *flow
 	var pieces []render.Piece
+	hasLegend := false // with the plan
 	switch {
 	case drawn.tiles != nil:
 		b.pages = b.pages[:len(b.pages)-1]
@@ -60,14 +61,18 @@ func (b *book) levelBeside(l *plan.Level, isFirst bool, columns int) error {
 		f = newFlow(onward(), layout.WideColumn, onward)
 	case p.Side.IsEmpty():
 		pieces = drawn.pieces
-		p.plan(l, drawn)
+		if hasLegend = b.legendUnder(p, l, pieces); !hasLegend {
+			p.plan(l, drawn)
+		}
 		f = newFlow(onward(), layout.WideColumn, onward)
 	default:
 		pieces = drawn.pieces
 		p.plan(l, drawn)
 		f = b.besidePlan(p, onward)
 	}
-	f.legend(legendOf(pieces, b.ix), pieces)
+	if !hasLegend {
+		f.legend(legendOf(pieces, b.ix), pieces)
+	}
 	f.findings(b.findingsOn(l, isFirst))
 	if need := b.leastSchedule(); f.Width() < need {
 		f = newFlow(onward(), need, onward)
