@@ -13,6 +13,7 @@ import (
 	"crypto/sha256"
 	_ "embed"
 	"encoding/base64"
+	"encoding/json"
 	"fmt"
 	"html/template"
 	"strings"
@@ -228,8 +229,18 @@ func (b *builder) page() data {
 	}
 	d.Say["far"] = b.say(b.far())
 	d.Say["drawn"] = b.say(tell.WishedBy(b.far()))
-	d.Stamp = hash(fmt.Sprint(d.Levels, d.Rooms))
+	d.Stamp = stamp(d.Levels, d.Rooms)
 	return d
+}
+
+// stamp tells pages apart that show other things. What is shown is written out whole: a printed
+// pointer would tell a page from itself.
+func stamp(shown ...any) string {
+	written, err := json.Marshal(shown)
+	if err != nil {
+		panic(err) // it is texts and numbers throughout
+	}
+	return hash(string(written))
 }
 
 // style is that of the page, in which only what is in the language that is spoken shows.

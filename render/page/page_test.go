@@ -356,3 +356,34 @@ func TestPageTellsOfAWalkThatCannotBeRead(t *testing.T) {
 		t.Errorf("the page does not say %q, or lists changes", want)
 	}
 }
+
+// TestOnePlanIsOnePage: the page of a plan is the same each time, and says it of itself by its
+// stamp; that of a plan with an opening less has another.
+func TestOnePlanIsOnePage(t *testing.T) {
+	p := rendertest.Demos(t)["cottage.studbay"].Plan()
+	first, again := built(t, index.New(p)), built(t, index.New(p))
+	if !bytes.Equal(first, again) {
+		t.Error("two pages of one plan differ")
+	}
+	var some plan.ID
+	for _, o := range p.Openings() {
+		some = o.ID
+	}
+	other, err := edit.Remove{Things: []plan.ID{some}}.Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if stampOf(t, first) == stampOf(t, built(t, index.New(other))) {
+		t.Error("another plan has the same stamp")
+	}
+}
+
+func stampOf(t *testing.T, page []byte) string {
+	t.Helper()
+	_, after, ok := strings.Cut(string(page), `data-stamp="`)
+	if !ok {
+		t.Fatal("no stamp")
+	}
+	stamp, _, _ := strings.Cut(after, `"`)
+	return stamp
+}
