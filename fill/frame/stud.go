@@ -110,7 +110,7 @@ func (f Face) uprights(laid []Stud) []Stud {
 	if !f.isTold() {
 		return nil
 	}
-	ends, all := f.ends(surest(laid)), laid[:0]
+	ends, all := f.knownEnds(laid), laid[:0]
 	for _, s := range laid {
 		if !s.isPlaced && (slices.ContainsFunc(ends, s.overlaps) || slices.ContainsFunc(all, s.overlaps)) {
 			continue
@@ -129,6 +129,21 @@ func (f Face) uprights(laid []Stud) []Stud {
 		return cmp.Or(cmp.Compare(a.At, b.At), cmp.Compare(a.Bottom, b.Bottom))
 	})
 	return all
+}
+
+// knownEnds returns the studs at the ends of the face by what is known of those laid out. Where
+// these were taped or said one by one and the wall stands already, nobody has seen those.
+func (f Face) knownEnds(laid []Stud) []Stud {
+	ends := f.ends(surest(laid))
+	if !slices.ContainsFunc(laid, func(s Stud) bool { return s.isPlaced }) {
+		return ends
+	}
+	for i := range ends {
+		if at := min(max(ends[i].At, 0), f.Length); f.Side.ConditionAt(at) != plan.ConditionNew {
+			ends[i].State = plan.StudAssumed
+		}
+	}
+	return ends
 }
 
 // Bay is the clear space between two studs, or between a stud and an end of the face.

@@ -166,3 +166,40 @@ func TestWhatATapeOnAWallMeans(t *testing.T) {
 		t.Errorf("a wall that is gone: %+v", got)
 	}
 }
+
+// TestNobodySawTheStudsAtTheEnds: a tape told the studs of a wall that stands, and not those at
+// its ends; in a wall that is built anew, and where only a spacing is said, they are as sure as
+// the rest.
+func TestNobodySawTheStudsAtTheEnds(t *testing.T) {
+	for _, tt := range []struct {
+		name      string
+		condition plan.Condition
+		places    []plan.StudPlace
+		want      plan.StudState
+	}{
+		{"taped, closed", plan.ConditionClosed, []plan.StudPlace{{At: ruletest.In(40), State: plan.StudMeasured}}, plan.StudAssumed},
+		{"taped, opened", plan.ConditionOpened, []plan.StudPlace{{At: ruletest.In(40), State: plan.StudMeasured}}, plan.StudAssumed},
+		{"taped, new", plan.ConditionNew, []plan.StudPlace{{At: ruletest.In(40), State: plan.StudMeasured}}, plan.StudMeasured},
+		{"a layout is said, closed", plan.ConditionClosed, nil, plan.StudStated},
+	} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseBedroom, 0, 0, 144, 120)
+		r.Sides[0].Condition, r.Sides[0].Places = tt.condition, tt.places
+		if tt.places == nil {
+			r.Sides[0].Studs = plan.Studs{Spacing: ruletest.In(16), First: ruletest.In(10)}
+		}
+		face, _ := frame.FaceOf(index.New(h.Made()), r.Sides[0].ID)
+		ends := 0
+		for _, s := range face.Framed().All {
+			if s.Kind != frame.EndStud {
+				continue
+			}
+			if ends++; s.State != tt.want {
+				t.Errorf("%s: the stud at %v is %s, want %s", tt.name, s.At, s.State, tt.want)
+			}
+		}
+		if ends != 2 {
+			t.Errorf("%s: %d studs at the ends", tt.name, ends)
+		}
+	}
+}

@@ -156,3 +156,25 @@ func TestWhatWasMovedHasAnArrow(t *testing.T) {
 		}
 	}
 }
+
+// Where something is behind a face it is crossed and called what it is; where the place was found
+// clear it is in dashes. One that is said to begin past the end of the face is not drawn.
+func TestPlacesThatWereProbed(t *testing.T) {
+	b := rendertest.NewBuilder(t)
+	r := b.Box("Bedroom", plan.UseBedroom, 0, 0, 144, 120)
+	side := r.Sides[0]
+	side.Probes = []plan.Probe{
+		{From: 40 * unit.Inch, To: 54 * unit.Inch, Bottom: 46 * unit.Inch, Top: 50 * unit.Inch, What: "fire block"},
+		{From: 110 * unit.Inch, To: 124 * unit.Inch, Clear: true},
+		{From: 200 * unit.Inch, To: 210 * unit.Inch, What: "duct"},
+	}
+	was := len(drawn(t, b, r, "", side.ID).whole)
+	all := drawn(t, b, r, "", side.ID)
+	if !slices.Contains(all.texts, "fire block, behind") || !slices.Contains(all.texts, "clear") || slices.Contains(all.texts, "duct, behind") {
+		t.Errorf("%q", all.texts)
+	}
+	side.Probes = nil
+	if n := was - len(drawn(t, b, r, "", side.ID).whole); n != 3 {
+		t.Errorf("%d whole lines are of what was probed, want the outline of the block and its cross", n)
+	}
+}

@@ -108,6 +108,7 @@ func (u *unfolding) face(f Face, side *index.SideView) {
 	items = append(items, u.opened(f)...)
 	items = append(items, u.studs(f, side)...)
 	items = append(items, u.trims(f)...)
+	items = append(items, u.probed(f)...)
 	items = append(items, u.edges(f, whole)...)
 	u.Put(f.Side.ID, render.LayerRooms, items...)
 	for _, c := range side.Cuts {
