@@ -91,3 +91,46 @@ func TestCurrentGoesThroughReceptacles(t *testing.T) {
 		}
 	}
 }
+
+// TestADraftSaysHowItIsFed: the cables of a circuit are the same either way, its step says that
+// it goes through receptacles, and its boxes are made up so: of three in a row that in the
+// middle alone, as one cable comes to each of the others.
+func TestADraftSaysHowItIsFed(t *testing.T) {
+	for _, tt := range []struct {
+		through bool
+		name    string
+	}{
+		{false, "Wire circuit 1"},
+		{true, "Wire circuit 1, through its receptacles"},
+	} {
+		h := ruletest.New(t)
+		r := h.Square(plan.UseLiving, 0, 0, 240, 120)
+		c := h.Circuit(15)
+		c.Through = tt.through
+		var all []*plan.Opening
+		for i, name := range []string{"a", "b", "c"} {
+			all = append(all, r.Opening("duplex", r.On(0, 24+48*float64(i)), ruletest.On(c), func(o *plan.Opening) { o.Note = name }))
+		}
+		p := h.Made()
+		steps, err := Draft(index.New(p), nil, c.ID, ids())
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := steps.Name().String(); got != tt.name {
+			t.Errorf("the step is %q, want %q", got, tt.name)
+		}
+		if got, want := strings.Join(told(p, steps), ", "), "a-b 14/2, b-c 14/2"; got != want {
+			t.Errorf("%s: %s, want %s", tt.name, got, want)
+		}
+		next, err := steps.Apply(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ix := index.New(next)
+		for i, want := range []bool{false, tt.through, false} {
+			if v, _ := ix.OpeningView(all[i].ID); GoesThrough(ix, v) != want {
+				t.Errorf("%s: the current goes through %s: %v, want %v", tt.name, all[i].Note, !want, want)
+			}
+		}
+	}
+}
