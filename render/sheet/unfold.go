@@ -31,7 +31,7 @@ func (b *book) unfolded() error {
 	}
 	lay := func(f *flow) {
 		f.BothParagraphs(layout.Fine, words.New("unfold.how",
-			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its bottom, center and top are above the finished floor and, where a floor is laid on it, above the subfloor. Studs in dashes are assumed: verify them. Hatched: a block. Boxes in dashes: set from the other side, or behind the collar of their ring."))
+			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its bottom, center and top are above the finished floor and, where a floor is laid on it, above the subfloor. Studs in dashes are assumed: verify them. Hatched: a block. Crossed: something is in the way behind; in a dashed frame: found clear. Boxes in dashes: set from the other side, or behind the collar of their ring."))
 		f.Space(2)
 		for _, s := range strips {
 			f.unfold(s)
@@ -90,6 +90,10 @@ func (b *book) hasFaceOpening(r *plan.Room) bool {
 func (f *flow) unfold(s unfold.Strip) {
 	b := f.page.b
 	scale := f.scaleFor(s)
+	if scale.Times() < leastUnfold[b.Voice.System].Times() { // under what the page has already there is no room
+		f.Whole()
+		scale = f.scaleFor(s)
+	}
 	rows := b.stripRows(s, unit.FromMillimetres((f.Width()-2*stripAside)/b.o.Paper.Times(scale)))
 	if len(rows) == 1 && len(unfold.FixtureFaces(b.ix, s.Room.ID)) == 0 && f.beside(s, scale) {
 		return

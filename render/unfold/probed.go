@@ -5,12 +5,13 @@ import (
 
 	"studbay/fill/frame"
 	"studbay/plan/words"
+	"studbay/render"
 	"studbay/render/scene"
 )
 
 // probed draws the places of a face behind which somebody has looked: crossed where something
-// is in the way, in dashes where it was found clear. What was found is told over it under the
-// ceiling, clear of what is told of boxes, where that has room.
+// is in the way, in dashes where it was found clear. On a board what was found is told over it
+// under the ceiling, where that has room; on paper that is where boxes are told of.
 func (u *unfolding) probed(f Face) (items []scene.Item) {
 	top := u.m.ToStrip(f.Left, u.strip.Ceiling).Y + u.plates()
 	for i := range f.Side.Probes {
@@ -31,7 +32,7 @@ func (u *unfolding) probed(f Face) (items []scene.Item) {
 		}
 		items = append(items, scene.Stroke{Path: box.Path(), Pen: pen})
 		said := scene.Run{At: scene.Point{X: box.Middle().X, Y: top + 1.4*u.m.Text}, Text: u.m.Voice.Say(what), Size: u.m.Text, Color: u.Theme.Muted, Align: scene.Center}
-		if b := said.Bounds(); u.Obstacles.IsFree(b) {
+		if b := said.Bounds(); u.m.Kind == render.Board && u.Obstacles.IsFree(b) {
 			items = append(items, said)
 			u.Obstacles.Text(b, "")
 		}
