@@ -105,3 +105,17 @@ func TestPagesAreWorthTheirPaper(t *testing.T) {
 		}
 	}
 }
+
+// TestNoHeadingOfElevationsStandsAlone: where elevations begin under what a page has already a
+// room is drawn there too, on all papers, for who reads them.
+func TestNoHeadingOfElevationsStandsAlone(t *testing.T) {
+	for name, ix := range rendertest.Demos(t) {
+		for _, size := range paper.All {
+			for i, page := range build(t, ix.Plan(), Options{Paper: size, Reader: ForClient, Voice: words.Voice{System: size.System}}) {
+				if strings.Contains(page.Meta.Title, "· Interior elevations") && !strings.Contains(saidOn(page), "ceiling ") {
+					t.Errorf("%s on %s: page %d, %s, shows no room", name, size.Name, i+1, page.Meta.Title)
+				}
+			}
+		}
+	}
+}

@@ -18,6 +18,7 @@ const (
 	unfoldHead  = 7.0 // its name above
 	unfoldNames = 5.4 // the names of faces under its floor
 	unfoldGap   = 4.0
+	unfoldHow   = 16.0 // what is told before the first room
 )
 
 // largestUnfold is the largest scale rooms are unfolded at: more shows nothing more.
@@ -30,6 +31,9 @@ func (b *book) unfolded() error {
 		return nil
 	}
 	lay := func(f *flow) {
+		if first := strips[0]; f.Rest() < unfoldHow+b.stripTall(first, f.scaleFor(first)) { // what is told first stays with a room
+			f.Whole()
+		}
 		f.BothParagraphs(layout.Fine, words.New("unfold.how",
 			"Each face as seen standing in the room, clockwise in plan from left to right, beginning with the north. Under each box: how far its center is from the left corner of its face, then how high its bottom, center and top are above the finished floor and, where a floor is laid on it, above the subfloor. Studs in dashes are assumed: verify them. Hatched: a block. Crossed: something is in the way behind; in a dashed frame: found clear. Boxes in dashes: set from the other side, or behind the collar of their ring."))
 		f.Space(2)
