@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"os"
 	"runtime"
-	"runtime/debug"
 	"sync/atomic"
 	"time"
 
@@ -17,6 +16,7 @@ import (
 	"studbay/app/desk"
 	_ "studbay/app/locale" // before the toolkit looks for a language
 	"studbay/app/verb"
+	"studbay/plan/heap"
 )
 
 // appID names the program's settings on a machine.
@@ -34,9 +34,9 @@ func openWindow(paths []string) int {
 	os.Setenv("RESOURCE_NAME", appID)
 	program := app.NewWithID(appID)
 	program.SetIcon(desk.Icon())
-	collect := debug.SetGCPercent(-1) // nothing that the first frame makes is garbage yet
+	shown := heap.Never() // nothing that the first frame makes is garbage yet
 	house, err := opened(program, paths)
-	debug.SetGCPercent(collect)
+	shown()
 	if err != nil {
 		fmt.Fprintln(os.Stderr, "studbay: no window can be opened:", err)
 		fmt.Fprintln(os.Stderr, "It needs a display with OpenGL. The verbs need none: studbay --help lists them.")

@@ -26,11 +26,18 @@ const (
 // without any bound the machine has to be asked for memory that was there already.
 const freePercent = 400
 
+// off is the setting of a collector that does not run.
+const off = -1
+
 var usual struct {
 	sync.Mutex
-	percent, limit    int64
-	sparing, generous int
+	percent, limit           int64
+	never, sparing, generous int
 }
+
+// Never keeps the collector from running until what is returned is called: nothing of what is
+// made meanwhile is garbage yet. It goes before the others.
+func Never() (end func()) { return during(&usual.never) }
 
 // Sparingly makes the program collect what it needs no more sooner than it is wont to, for
 // a large export, until what is returned is called. It goes before Freely.
@@ -54,7 +61,7 @@ type cycle struct{ settled func() }
 func during(of *int) (end func()) {
 	usual.Lock()
 	defer usual.Unlock()
-	if usual.sparing+usual.generous == 0 {
+	if usual.never+usual.sparing+usual.generous == 0 {
 		usual.percent, usual.limit = read("/gc/gogc:percent"), debug.SetMemoryLimit(-1)
 	}
 	*of++
@@ -71,6 +78,8 @@ func during(of *int) (end func()) {
 func settle() {
 	percent, limit := usual.percent, usual.limit
 	switch {
+	case usual.never > 0:
+		percent = off
 	case usual.sparing > 0:
 		percent, limit = sparePercent, max(mostMemory, mostTimes*live())
 	case usual.generous > 0:

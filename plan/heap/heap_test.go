@@ -13,7 +13,11 @@ import (
 func TestWhatIsUsualComesBack(t *testing.T) {
 	debug.SetGCPercent(100)
 	debug.SetMemoryLimit(math.MaxInt64)
+	never := Never()
+	wants(t, off, false)
 	begun := Freely()
+	wants(t, off, false)
+	never()
 	wants(t, freePercent, false)
 	sparing := Sparingly()
 	wants(t, sparePercent, true)
