@@ -48,6 +48,11 @@ func (o *Opening) IsUnread() bool {
 	return o.HasOldBox() && o.Assembly.Code == "" && o.Assembly.Box == ""
 }
 
+// IsUntold reports whether the box of an opening is there and nobody has said what is in it.
+func (o *Opening) IsUntold() bool {
+	return o.HasOldBox() && (o.Contents == nil || o.Contents.Source == ContentsNotKnown)
+}
+
 // AssemblyPart is a ring, extension or raised cover.
 type AssemblyPart struct {
 	Part   string       `json:"part"`

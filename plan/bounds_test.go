@@ -123,7 +123,7 @@ func TestTheLeastAndTheMostOfEachMember(t *testing.T) {
 		{"gangs of a device", 0, 12, func(s *spoilable, n int64) { s.opening.Devices[1].Gangs = int(n) }, "/devices/1"},
 		{"size at a device", -4, 40, func(s *spoilable, n int64) { s.opening.Devices[1].Size = unit.AWG(n) }, "/devices/1"},
 		{"gangs of an item", 0, 12, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Gangs = int(n) }, "/items/1"},
-		{"wires of an item", 0, 1000, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Wires = int(n) }, "/items/1"},
+		{"wires of an item", 0, 100, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Wires = int(n) }, "/items/1"},
 		{"times of an item", 0, 1000, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Times = int(n) }, "/items/1"},
 		{"volume of an item", 0, in3, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Volume = unit.Volume(n) }, "/items/1"},
 		{"size of an item", -4, 40, func(s *spoilable, n int64) { s.opening.Contents.Items[1].Size = unit.AWG(n) }, "/items/1"},

@@ -212,8 +212,8 @@ func (p Plan) checkCable(c *Cable) error {
 		return Refuse(nil, "cable-space", "a cable enters space 1 to {0} of a parted box", maxSpaces)
 	case !slices.Contains(CableWays, c.Way):
 		return Refuse(nil, "cable-way", "a cable goes an unknown way “{0}”", string(c.Way)).At("/way")
-	case c.Wires < 1 || c.Wires > 100:
-		return Refuse(nil, "cable-wires", "a cable has 1 to 100 insulated conductors, not {0}", c.Wires).At("/wires")
+	case c.Wires < 1 || c.Wires > MaxWires:
+		return Refuse(nil, "cable-wires", "a cable has 1 to {1} insulated conductors, not {0}", c.Wires, MaxWires).At("/wires")
 	}
 	if err := notNegative(theCable, c.Length); err != nil {
 		return In("/length", err)

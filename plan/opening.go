@@ -164,6 +164,10 @@ func (p Plan) withOpening(opening *Opening) (Plan, error) {
 // MaxGangs is the most gangs of a box, ring or device; nothing built comes near it.
 const MaxGangs = 12
 
+// MaxWires is the most insulated conductors of a cable, drawn or stated, and MaxTimes the most of
+// one thing that a line of contents may state: more is a slip of the keyboard.
+const MaxWires, MaxTimes = 100, 1000
+
 // The bounds of counts within one noun; nothing built comes near them.
 const (
 	maxPanels = 16
@@ -292,7 +296,7 @@ func (c *Contents) check(name words.Text) error {
 		return Refuse(nil, "items", "{0} has more than {1} lines of contents", name, maxItems).At("/items")
 	}
 	for i, it := range c.Items {
-		counts := it.Wires >= 0 && it.Wires <= 1000 && it.Gangs >= 0 && it.Gangs <= MaxGangs && it.Times >= 0 && it.Times <= 1000 && it.Volume >= 0 && it.Volume <= maxVolume
+		counts := it.Wires >= 0 && it.Wires <= MaxWires && it.Gangs >= 0 && it.Gangs <= MaxGangs && it.Times >= 0 && it.Times <= MaxTimes && it.Volume >= 0 && it.Volume <= maxVolume
 		if !slices.Contains(itemKinds, it.What) || !counts || !isWire(int(it.Size)) {
 			return Refuse(nil, "item", "line {1} of the contents of {0} has a field out of bounds", name, i+1).At(fmt.Sprintf("/items/%d", i))
 		}

@@ -68,7 +68,7 @@ func levels(p plan.Plan) (ids []plan.ID) {
 	return ids
 }
 
-// levelText, ofPlan(questionText), waiverText and amendmentText say one thing of a list; of one
+// levelText, questionText, waiverText and amendmentText say one thing of a list; of one
 // that is gone, nothing.
 func levelText(p plan.Plan, id plan.ID) (said words.Text) {
 	if l := p.Level(id); l != nil {

@@ -107,7 +107,7 @@ func (i Item) check(fig *code.Figures) error {
 	if !ok {
 		return words.Fault("box.no-word", "“{0}” is no word for what is in a box", string(i.What))
 	}
-	if i.Times < 0 || i.Times > mostTimes || i.Gangs < 0 || i.Gangs > mostGangs || i.Wires > mostWires {
+	if i.Times < 0 || i.Times > MostTimes || i.Gangs < 0 || i.Gangs > MostGangs || i.Wires > MostWires {
 		return words.Fault("box.out-of-range", "{0}: a number out of range", i.String())
 	}
 	if f == asCable && i.Wires < 1 {

@@ -20,8 +20,8 @@ func TestHowManyAnItemMayState(t *testing.T) {
 		{Item{What: Ground, Size: 12, Times: 1001}, false},
 		{Item{What: Ground, Size: 12, Times: 0}, true},
 		{Item{What: Ground, Size: 12, Times: -1}, false},
-		{Item{What: Device, Size: 12, Gangs: 20}, true},
-		{Item{What: Device, Size: 12, Gangs: 21}, false},
+		{Item{What: Device, Size: 12, Gangs: 12}, true},
+		{Item{What: Device, Size: 12, Gangs: 13}, false},
 		{Item{What: Device, Size: 12, Gangs: -1}, false},
 		{Item{What: Cable, Size: 12, Wires: 100}, true},
 		{Item{What: Cable, Size: 12, Wires: 101}, false},
@@ -39,7 +39,7 @@ func TestHowManyAnItemMayState(t *testing.T) {
 	if err == nil || !strings.Contains(err.Error(), `“wire” is no word`) {
 		t.Errorf("an unknown word: %v, want it named", err)
 	}
-	for text, ok := range map[string]bool{"ground 12x1000": true, "ground 12x1001": false, "device 12:20": true, "cable 12/100": true, "cable 12/101": false} {
+	for text, ok := range map[string]bool{"ground 12x1000": true, "ground 12x1001": false, "device 12:12": true, "device 12:13": false, "cable 12/100": true, "cable 12/101": false} {
 		if _, err := ParseContents(text); (err == nil) != ok {
 			t.Errorf("%s: %v, want read: %v", text, err, ok)
 		}

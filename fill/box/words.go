@@ -9,8 +9,8 @@ import (
 	"studbay/plan/words"
 )
 
-// Most of one thing an item may state; more is a slip of the keyboard.
-const mostTimes, mostWires, mostGangs = 1000, 100, 20
+// Most of one thing an item may state; more is a slip of the keyboard. A plan keeps no more.
+const MostTimes, MostWires, MostGangs = 1000, 100, 12
 
 // notation is how the text after a word is written.
 type notation int
@@ -119,7 +119,7 @@ func cutTimes(text string) (rest string, times int, err *words.Error) {
 		return text, 1, nil
 	}
 	number := strings.TrimPrefix(strings.TrimLeft(text[at:], "xX"), "×")
-	times, err = countOf(number, mostTimes)
+	times, err = countOf(number, MostTimes)
 	return text[:at], times, err
 }
 
@@ -130,14 +130,14 @@ func parseSized(f notation, text string) (item Item, err *words.Error) {
 		if at < 0 {
 			return item, misread("box.no-wires", "the number of insulated conductors is missing")
 		}
-		if item.Wires, err = countOf(text[at+1:], mostWires); err != nil {
+		if item.Wires, err = countOf(text[at+1:], MostWires); err != nil {
 			return item, err
 		}
 		text = text[:at]
 	case asDevice:
 		size, gangs, more := strings.Cut(text, ":")
 		if more {
-			if item.Gangs, err = countOf(gangs, mostGangs); err != nil {
+			if item.Gangs, err = countOf(gangs, MostGangs); err != nil {
 				return item, err
 			}
 		}

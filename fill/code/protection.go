@@ -15,6 +15,7 @@ type Protection struct {
 	LargeOnes      bool        // receptacles of 125 V to 250 V of any rating
 	OwnServes      bool        // an appliance that protects itself, or whose cord does, wants no more, 210.8(D)
 	Pumps          bool        // sump pumps are among them
+	AloneShare     int64       // percent of its circuit that a machine alone on it takes at most, 210.22
 	CordShare      int64       // percent of its circuit that one machine on a cord takes at most, 210.23
 	FastenedShare  int64       // the same of all that are fastened in place, where lights or plugs share the circuit
 	Cooking        bool        // ranges and dryers are among the appliances of 210.8(D)
@@ -42,6 +43,7 @@ var protection = []binding{
 	ofRule("ground-fault-own", func(f *Figures) *bool { return &f.Protection.OwnServes }),
 	ofRule("ground-fault-cooking", func(f *Figures) *bool { return &f.Protection.Cooking }),
 	ofRule("ground-fault-pump", func(f *Figures) *bool { return &f.Protection.Pumps }),
+	{name: "appliance-alone", unit: "percent", set: count(func(f *Figures) *int64 { return &f.Protection.AloneShare })},
 	{name: "appliance-cord", unit: "percent", set: count(func(f *Figures) *int64 { return &f.Protection.CordShare })},
 	{name: "appliance-fastened", unit: "percent", set: count(func(f *Figures) *int64 { return &f.Protection.FastenedShare })},
 	ofRule("ground-fault-outdoor", func(f *Figures) *bool { return &f.Protection.OutdoorOutlets }),

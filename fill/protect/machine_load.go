@@ -40,8 +40,8 @@ func machineLoads(c *index.CircuitView, fig *code.Figures) (found []rule.Finding
 		return nil
 	}
 	if len(outlets) == 1 {
-		if o := outlets[0]; o.Draws > rated {
-			return []rule.Finding{drawsMore(c, o, rated, words.New("rule.circuit-load.alone.why", "No load is greater than what its circuit carries."), "appliance-cord", fig)}
+		if o, share := outlets[0], rated*unit.Current(fig.Protection.AloneShare)/100; o.Draws > share {
+			return []rule.Finding{drawsMore(c, o, share, words.New("rule.circuit-load.alone.why", "No load is greater than what its circuit carries."), "appliance-alone", fig)}
 		}
 		return nil
 	}

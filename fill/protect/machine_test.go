@@ -162,6 +162,8 @@ func TestLoadsOfMachines(t *testing.T) {
 		{inEdition("2020", on(20, freezer(16500), light)), "NEC 2020 210.23(A)(1)"},
 		{inEdition("2023", on(20, freezer(16500), light)), "NEC 2023 210.23(B)(1)"},
 		{inEdition("2014", on(20, dish(11000), light)), "NEC 2014 210.23(A)(2)"},
+		{inEdition("2014", on(20, freezer(20001))), "NEC 2014 210.22"}, // individual branch circuits, from memory
+		{inEdition("2023", on(20, freezer(20001))), "NEC 2023 210.22"},
 		{inEdition("2023", on(20, dish(11000), light)), "NEC 2023 210.23(B)(2)"},
 	} {
 		h := ruletest.New(t)

@@ -165,7 +165,7 @@ func TestWhyEachNounIsRefused(t *testing.T) {
 		{"a device of 12 gangs", device(plan.Device{Gangs: 12}), "", ""},
 		{"a device of less than none", device(plan.Device{Gangs: -1}), "device", "/devices/0"},
 		{"a device switched wholly", device(plan.Device{Switched: plan.WhollySwitched}), "", ""},
-		{"an item of all sizes", item(plan.Item{What: plan.ItemCable, Size: 40, Wires: 1000, Gangs: 12, Times: 1000, Volume: 10_000 * unit.CubicInch}), "", ""},
+		{"an item of all sizes", item(plan.Item{What: plan.ItemCable, Size: 40, Wires: 100, Gangs: 12, Times: 1000, Volume: 10_000 * unit.CubicInch}), "", ""},
 		{"an item of 13 gangs", item(plan.Item{What: plan.ItemDevice, Gangs: 13}), "item", "/contents/items/0"},
 		{"an item of less than no gangs", item(plan.Item{What: plan.ItemDevice, Gangs: -1}), "item", "/contents/items/0"},
 		{"an item of less than no wires", item(plan.Item{What: plan.ItemCable, Wires: -1}), "item", "/contents/items/0"},

@@ -40,7 +40,7 @@ function settled(o, spot) {
 	const isLevel = Math.abs(b - o.b) <= slack, isUpright = host === o.host && Math.abs(a - o.a) <= slack;
 	return {host, a: isUpright ? o.a : most(a, o.room.faces.find(f => f.id === host).long), b: isLevel ? o.b : most(b, o.room.tall), isOff: !isLevel || !isUpright};
 }
-const most = (v, l) => onStep(v) > l ? whole(onStep(v) - step) : onStep(v);
+const most = (v, l) => Math.max(onStep(v) > l ? whole(onStep(v) - step) : onStep(v), 0);
 
 // From a point of a picture to a place of the room and back.
 const camera = svg => { const [x, y, z, bearing, focal, level] = numbers(svg.dataset.camera), b = bearing * Math.PI / 180; return {x, y, z, focal, level, middle: svg.viewBox.baseVal.width / 2, fx: Math.sin(b), fy: -Math.cos(b), rx: Math.cos(b), ry: Math.sin(b)}; };

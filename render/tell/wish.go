@@ -32,13 +32,10 @@ func Settled(ix *index.Index, id plan.ID, to plan.Anchor, height unit.Length) (p
 	own := frame.CentreHeight(o, place.Room)
 	isLevel := (height - own).Abs() <= AsMuch
 	isUpright := to.Host == o.At.Host && (to.Along-o.At.Along).Abs() <= AsMuch
-	if height = height.Rounded(step); isLevel {
+	if height = onStep(height, step, place.Room.Ceiling); isLevel {
 		height = own
 	}
-	if to.Along = to.Along.Rounded(step); to.Along > ix.Plan().FaceLength(to) {
-		to.Along -= step
-	}
-	if isUpright {
+	if to.Along = onStep(to.Along, step, ix.Plan().FaceLength(to)); isUpright {
 		to.Along = o.At.Along
 	}
 	return to, height, !isLevel || !isUpright
@@ -72,6 +69,14 @@ func WishedText(ix *index.Index, w *plan.Wish) words.Text {
 		return words.Text{}
 	}
 	return WishedBy(words.New("plain", "{0}", words.Spoken(far)))
+}
+
+// onStep rounds a length to a step that is no longer than there is room.
+func onStep(l, step, most unit.Length) unit.Length {
+	if l = l.Rounded(step); l > most {
+		l -= step
+	}
+	return max(l, 0)
 }
 
 // WishedBy says it of a distance in words.

@@ -36,6 +36,10 @@ func TestWhatIsDrawnIsSettled(t *testing.T) {
 		if at, _, _ := Settled(ix, o.ID, plan.OnFace(side, in(119.69)), in(40)); at.Along > in(119.7) || at.Along%step != 0 {
 			t.Errorf("metric %v: at the end of a wall it lands at %v", metric, at.Along)
 		}
+		room.Ceiling = in(95.7)
+		if at, height, _ := Settled(ix, o.ID, plan.OnFace(side, in(-0.4)), in(95.69)); height > in(95.7) || height%step != 0 || at.Along != 0 {
+			t.Errorf("metric %v: under the ceiling in a corner it lands at %v, %v up", metric, at.Along, height)
+		}
 		over := plan.OnCeiling(room.ID, geom.Point{X: in(80.3), Y: in(60.4)})
 		if at, height, isOff := Settled(ix, light.ID, over, in(9)); !isOff || at.At.X%step != 0 || at.At.Y%step != 0 || height != 0 {
 			t.Errorf("metric %v: at the ceiling it lands at %v, %v up, off %v", metric, at.At, height, isOff)

@@ -22,9 +22,13 @@ func (u *unfolding) probed(f Face) (items []scene.Item) {
 			continue
 		}
 		what := words.New("face.clear", "clear")
-		pen := u.dashedPen(u.MutedPen(), 2, 2)
+		whole := u.MutedPen()
+		if u.isAlone { // read at the wall, on a copy of a copy
+			whole = u.InkPen(2)
+		}
+		pen := u.dashedPen(whole, 2, 2)
 		if !p.Clear {
-			pen = u.MutedPen()
+			pen = whole
 			items = append(items,
 				scene.Stroke{Path: scene.LinePath(box.Min, box.Max), Pen: pen},
 				scene.Stroke{Path: scene.LinePath(scene.Point{X: box.Min.X, Y: box.Max.Y}, scene.Point{X: box.Max.X, Y: box.Min.Y}), Pen: pen})

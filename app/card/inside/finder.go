@@ -54,13 +54,7 @@ func Finder(s opening) bind.Row {
 		f.open = open
 		f.show()
 	}
-	return bind.Row{Object: fold, Update: f.show}.ShowIf(func() bool { return !isUntold(s.Now()) })
-}
-
-// isUntold reports whether a box is there already and nobody has said what is in it: then
-// no other is offered in its place.
-func isUntold(o plan.Opening) bool {
-	return o.HasOldBox() && (o.Contents == nil || o.Contents.Source == plan.ContentsNotKnown)
+	return bind.Row{Object: fold, Update: f.show}.ShowIf(func() bool { o := s.Now(); return !o.IsUntold() })
 }
 
 // show brings what was found up to the plan, where it is in sight.
