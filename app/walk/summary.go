@@ -98,7 +98,7 @@ func (w *Walk) summary() fyne.CanvasObject {
 		initials.OnLeave = keep
 		told := look.Column(2, look.NewFlexible(w.roomName(r), look.Style{Size: sizePress, Bold: true}),
 			look.NewText(voice.Say(w.tour.Tally(i).Text()), look.Style{Size: sizeState, Tone: look.Muted}))
-		parts = append(parts, look.Row(12, 0, told, look.Sized(look.Scaled(132), look.Scaled(52), initials)))
+		parts = append(parts, look.Row(12, 0, told, look.Sized(look.Scaled(132), look.Scaled(52), look.Larger(initials, sizeState))))
 	}
 	for _, a := range w.tour.Asked() {
 		text := voice.Say(words.New("walk.asked", "{0}: {1}, {2}", a.Kind.Text(), w.roomName(a.Room), a.Opening.Headline()))

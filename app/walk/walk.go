@@ -196,7 +196,7 @@ func (w *Walk) answers(about plan.ID) []fyne.CanvasObject {
 	w.note.OnSubmitted = func(string) { giveKeys(w.note) } // it leaves the note, which keeps it
 	w.note.OnEscape = func() { giveKeys(w.note) }
 	w.note.OnLeave = func() { w.keepNote() }
-	return []fyne.CanvasObject{look.Row(9, -1, row...), w.note}
+	return []fyne.CanvasObject{look.Row(9, -1, row...), look.Larger(w.note, sizeState)}
 }
 
 // answer keeps an answer, with what is written.
