@@ -227,7 +227,7 @@ func (o *Opening) checkFields() error {
 	case !o.Joined.isKnown():
 		return Refuse(nil, "joined", "{0} sounds with the other alarms, “yes” or “no”, not “{1}”", o.text(), string(o.Joined)).At("/joined")
 	case o.Draws < 0 || o.Draws > maxDraws:
-		return Refuse(nil, "draws", "the machine at {0} draws {1} A; 0 to {2} A is taken", o.text(), o.Draws.Text(), maxDraws.Text()).At("/milliamps")
+		return Refuse(nil, "draws", "the appliance at {0} draws {1} A; 0 to {2} A is taken", o.text(), o.Draws.Text(), maxDraws.Text()).At("/milliamps")
 	case o.Gangs < 0 || o.Gangs > MaxGangs:
 		return Refuse(nil, "gangs", "{0} has {1} gangs; a box has 0 to {2}", o.text(), o.Gangs, MaxGangs).At("/gangs")
 	}

@@ -51,14 +51,14 @@ func machineLoads(c *index.CircuitView, fig *code.Figures) (found []rule.Finding
 	share := rated * unit.Current(fig.Protection.CordShare) / 100
 	for _, o := range outlets {
 		if !isFast(o) && o.Draws > share {
-			found = append(found, drawsMore(c, o, share, words.New("rule.circuit-load.cord.why", "On a circuit that serves more, one machine on a cord draws no more than {0} percent of it.", int(fig.Protection.CordShare)), "appliance-cord", fig))
+			found = append(found, drawsMore(c, o, share, words.New("rule.circuit-load.cord.why", "On a circuit that serves more, one appliance on a cord draws no more than {0} percent of it.", int(fig.Protection.CordShare)), "appliance-cord", fig))
 		}
 	}
 	if share = rated * unit.Current(fig.Protection.FastenedShare) / 100; others > 0 && fastened > share {
 		found = append(found, rule.Finding{
 			Severity: rule.Stop, About: c.Circuit.ID, Section: fig.Title + " " + fig.Section("appliance-fastened"),
 			Message: words.New("rule.circuit-load.fastened", "What is fastened in place on circuit {0} draws {1} A of {2} A at most", c.Circuit.Number, fastened.Text(), share.Text()),
-			Why:     words.New("rule.circuit-load.fastened.why", "Where lights or machines on cords share a circuit, what is fastened in place draws no more than {0} percent of it.", int(fig.Protection.FastenedShare)),
+			Why:     words.New("rule.circuit-load.fastened.why", "Where lights or appliances on cords share a circuit, what is fastened in place draws no more than {0} percent of it.", int(fig.Protection.FastenedShare)),
 		})
 	}
 	return found
@@ -74,6 +74,6 @@ func isFast(o *plan.Opening) bool { return o.Kind == part.Feed || isFastened[par
 func drawsMore(c *index.CircuitView, o *plan.Opening, limit unit.Current, why words.Text, figure string, fig *code.Figures) rule.Finding {
 	return rule.Finding{
 		Severity: rule.Stop, Opening: o.ID, About: c.Circuit.ID, Section: fig.Title + " " + fig.Section(figure), Why: why,
-		Message: words.New("rule.circuit-load.draws", "The machine at {0} draws {1} A; on circuit {2} it may draw {3} A", o.Tag, o.Draws.Text(), c.Circuit.Number, limit.Text()),
+		Message: words.New("rule.circuit-load.draws", "The appliance at {0} draws {1} A; on circuit {2} it may draw {3} A", o.Tag, o.Draws.Text(), c.Circuit.Number, limit.Text()),
 	}
 }

@@ -51,8 +51,8 @@ var fields = []struct {
 	}},
 	{"senses", words.New("revision.senses", "how it senses smoke"), func(to, from *plan.Opening) { to.Senses = from.Senses }, func(_ plan.Plan, o *plan.Opening) words.Text { return orNone(o.Senses != "", o.Senses.Text()) }},
 	{"joined", words.New("revision.joined", "whether it sounds with the other alarms"), func(to, from *plan.Opening) { to.Joined = from.Joined }, nil},
-	{"for", words.New("revision.for", "the machine it is for"), func(to, from *plan.Opening) { to.For = from.For }, func(_ plan.Plan, o *plan.Opening) words.Text { return orNone(o.For != "", o.For.Text()) }},
-	{"milliamps", words.New("revision.draws", "what the machine draws"), func(to, from *plan.Opening) { to.Draws = from.Draws }, func(_ plan.Plan, o *plan.Opening) words.Text {
+	{"for", words.New("revision.for", "the appliance it is for"), func(to, from *plan.Opening) { to.For = from.For }, func(_ plan.Plan, o *plan.Opening) words.Text { return orNone(o.For != "", o.For.Text()) }},
+	{"milliamps", words.New("revision.draws", "what the appliance draws"), func(to, from *plan.Opening) { to.Draws = from.Draws }, func(_ plan.Plan, o *plan.Opening) words.Text {
 		return orNone(o.Draws != 0, words.New("revision.amperes", "{0} A", o.Draws.Text()))
 	}},
 	{"note", words.New("revision.note", "note"), func(to, from *plan.Opening) { to.Note = from.Note }, nil},
